@@ -1,0 +1,12 @@
+/**
+ * Sizes, limits, plans, what was done in a run, the sums and the verdicts. Pure: no screen, no SQL, no files.
+ */
+module org.tenthwise.model {
+    exports org.tenthwise.model.quantity;
+    exports org.tenthwise.model.tolerance;
+    exports org.tenthwise.model.gauge;
+    exports org.tenthwise.model.thread;
+    exports org.tenthwise.model.plan;
+    exports org.tenthwise.model.run;
+    exports org.tenthwise.model.verdict;
+}

@@ -1,0 +1,21 @@
+package org.tenthwise.model.gauge;
+
+/**
+ * Which way a comparing gauge's number goes as the size grows. A property of the gauge, asked once: the plunger of a bore
+ * gauge is pressed in by a <em>smaller</em> bore, so a dial whose number rises on a pressed plunger falls with size.
+ */
+public enum Sense {
+
+    RISES_WITH_SIZE(1), FALLS_WITH_SIZE(-1);
+
+    private final int sign;
+
+    Sense(int sign) {
+        this.sign = sign;
+    }
+
+    /** +1 or −1: what a reading less its zero is multiplied by. */
+    public int sign() {
+        return sign;
+    }
+}

@@ -1,0 +1,240 @@
+package org.tenthwise.model.plan;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.tolerance.Limits;
+
+/** What a step asks for. Kinds that measure have slots for readings; kinds that ask have questions. */
+public sealed interface Check {
+
+    /** Room for the readings of one pass, in the order they are taken; empty for a kind that only asks. */
+    List<Slot> slots();
+
+    /** Questions answered by a tap, in the order they are asked; empty for a kind that only measures. */
+    List<Question> questions();
+
+    /** What the readings are made with; absent for a kind that only asks. */
+    Optional<Means> means();
+
+    /**
+     * The gauge a check is made with.
+     *
+     * @param gauge     mark of the gauge the plan expects; absent if any of the kind will do
+     * @param reference nominal size of the master, or of the wires, where the kind needs one
+     */
+    record Means(GaugeKind kind, Optional<String> gauge, Optional<Written> reference) {
+    }
+
+    /** Something done or so, or not: a set-up, a tip, the lot on the bar. */
+    record Confirm(String what) implements Check {
+        @Override
+        public List<Slot> slots() {
+            return List.of();
+        }
+
+        @Override
+        public List<Question> questions() {
+            return List.of(Question.CONFIRMED);
+        }
+
+        @Override
+        public Optional<Means> means() {
+            return Optional.empty();
+        }
+    }
+
+    /** Something that can only be seen. */
+    record Look(String what) implements Check {
+        @Override
+        public List<Slot> slots() {
+            return List.of();
+        }
+
+        @Override
+        public List<Question> questions() {
+            return List.of(Question.LOOKS_RIGHT);
+        }
+
+        @Override
+        public Optional<Means> means() {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * A limit gauge with a go and a not-go end.
+     *
+     * @param go    what the go end must do, in the plan's words
+     * @param notGo what the not-go end must not do, in the plan's words
+     */
+    record GoNotGo(String go, String notGo, Optional<String> gauge) implements Check {
+        @Override
+        public List<Slot> slots() {
+            return List.of();
+        }
+
+        @Override
+        public List<Question> questions() {
+            return List.of(Question.GO_ENTERS, Question.NOT_GO_ENTERS);
+        }
+
+        @Override
+        public Optional<Means> means() {
+            return Optional.of(new Means(GaugeKind.LIMIT_GAUGE, gauge, Optional.empty()));
+        }
+    }
+
+    /**
+     * Run-out of a round surface.
+     *
+     * <p>Two ways to read it: at every angle, or the highest and the lowest over a full turn ({@link #HIGHEST},
+     * {@link #LOWEST}). The way is chosen by the first reading of a pass.
+     *
+     * @param limit         greatest full indicator movement
+     * @param angles        degrees, in the order they come under the indicator; at least one
+     * @param jaws          0 where nothing can be moved, otherwise 3 or 4
+     * @param firstJaw      degrees at which jaw 1 stands; the others follow evenly, in the direction of rising angle
+     */
+    record RunOut(Written limit, List<BigDecimal> angles, int jaws, BigDecimal firstJaw, Means with)
+            implements Check {
+
+        /** Slot of the highest reading over a full turn. */
+        public static final String HIGHEST = "highest";
+        /** Slot of the lowest reading over a full turn. */
+        public static final String LOWEST = "lowest";
+
+        public RunOut {
+            angles = List.copyOf(angles);
+        }
+
+        @Override
+        public List<Slot> slots() {
+            List<Slot> slots = new ArrayList<>();
+            for (int i = 0; i < angles.size(); i++) {
+                BigDecimal angle = angles.get(i);
+                slots.add(new Slot((i + 1) + ".1",
+                        new Place(angle.toPlainString() + "°", Optional.empty(), Optional.of(angle)), 1));
+            }
+            return slots;
+        }
+
+        /** The two slots of the short way. */
+        public List<Slot> sweepSlots() {
+            return List.of(new Slot(HIGHEST, Place.named(HIGHEST), 1), new Slot(LOWEST, Place.named(LOWEST), 1));
+        }
+
+        @Override
+        public List<Question> questions() {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Means> means() {
+            return Optional.of(with);
+        }
+    }
+
+    /**
+     * A plain size: bore, pocket width, outside diameter, depth.
+     *
+     * @param readingsEach readings at every place, one or more
+     * @param cutAgain     whether a size out on the side where metal is left may be cut again
+     * @param guardBand    taken off inside both limits; nought for none
+     */
+    record Size(Feature feature, Limits limits, List<Place> places, int readingsEach, Combine combine,
+                boolean cutAgain, Written guardBand, Means with) implements Check {
+
+        public Size {
+            places = List.copyOf(places);
+        }
+
+        @Override
+        public List<Slot> slots() {
+            return slotsOf(places, readingsEach);
+        }
+
+        @Override
+        public List<Question> questions() {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Means> means() {
+            return Optional.of(with);
+        }
+    }
+
+    /**
+     * A plug in a bore measured before.
+     *
+     * @param boreStep  number of the step that measured the bore
+     * @param clearance wanted clearance, bore less plug; a negative one is interference
+     * @param places    where the plug is measured
+     * @param feel      what the hand must find
+     */
+    record PlugFit(int boreStep, Limits clearance, List<Place> places, Feel feel, Means with) implements Check {
+
+        public PlugFit {
+            places = List.copyOf(places);
+        }
+
+        @Override
+        public List<Slot> slots() {
+            return slotsOf(places, 1);
+        }
+
+        @Override
+        public List<Question> questions() {
+            return List.of(Question.PLUG_FEELS);
+        }
+
+        @Override
+        public Optional<Means> means() {
+            return Optional.of(with);
+        }
+    }
+
+    /**
+     * Pitch diameter of an external thread, over three wires.
+     *
+     * @param pitchDiameter limits of the pitch diameter
+     * @param minorDiameter greatest minor diameter, for the room between wire and root; absent if the drawing gives none
+     * @param minorStep     number of the step that measured the minor diameter, which then serves instead
+     */
+    record OverWires(ScrewThread thread, Limits pitchDiameter, Optional<Written> minorDiameter,
+                     Optional<Integer> minorStep, List<Place> places, int readingsEach, Combine combine,
+                     boolean cutAgain, Written guardBand, Means with) implements Check {
+
+        public OverWires {
+            places = List.copyOf(places);
+        }
+
+        @Override
+        public List<Slot> slots() {
+            return slotsOf(places, readingsEach);
+        }
+
+        @Override
+        public List<Question> questions() {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Means> means() {
+            return Optional.of(with);
+        }
+    }
+
+    private static List<Slot> slotsOf(List<Place> places, int readingsEach) {
+        return IntStream.range(0, places.size()).boxed()
+                .flatMap(place -> IntStream.rangeClosed(1, readingsEach)
+                        .mapToObj(repeat -> new Slot((place + 1) + "." + repeat, places.get(place), repeat)))
+                .toList();
+    }
+}

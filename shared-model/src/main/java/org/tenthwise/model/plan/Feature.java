@@ -1,0 +1,20 @@
+package org.tenthwise.model.plan;
+
+import org.tenthwise.model.tolerance.Limit;
+
+/** What kind of size a plain measurement is of, and so on which side a wrong one can still be cut. */
+public enum Feature {
+
+    BORE(Limit.LOWER), WIDTH(Limit.LOWER), DIAMETER(Limit.UPPER), DEPTH(Limit.LOWER);
+
+    private final Limit stillCutBeyond;
+
+    Feature(Limit stillCutBeyond) {
+        this.stillCutBeyond = stillCutBeyond;
+    }
+
+    /** The limit beyond which there is metal left to take off: lower for a bore, upper for an outside diameter. */
+    public Limit stillCutBeyond() {
+        return stillCutBeyond;
+    }
+}

@@ -1,0 +1,57 @@
+package org.tenthwise.model.plan;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.Set;
+import org.tenthwise.model.quantity.Unit;
+
+/**
+ * One part's check plan.
+ *
+ * @param issue      issue of the plan itself, apart from the revision of the drawing
+ * @param name       what the shop calls the part
+ * @param material   designation and condition
+ * @param drawing    drawing the limits were taken from
+ * @param unit       what the sizes are written in
+ * @param remark     a sentence for every screen and record of the part; empty if there is none
+ * @param operations in the order they are done; not empty
+ * @param steps      in the order they are done, numbers rising; not empty
+ * @param source     the text the plan was read from
+ */
+public record Plan(PartId part, String issue, String name, String material, String drawing, Unit unit, String remark,
+                   List<Operation> operations, List<Step> steps, Optional<Outline> outline, PlanSource source) {
+
+    public Plan {
+        operations = List.copyOf(operations);
+        steps = List.copyOf(steps);
+        if (operations.isEmpty() || steps.isEmpty()) {
+            throw new IllegalArgumentException("A plan has at least one operation and one step");
+        }
+        Set<Integer> numbers = new HashSet<>();
+        for (Step step : steps) {
+            if (!numbers.add(step.number())) {
+                throw new IllegalArgumentException("Step %d stands in the plan twice".formatted(step.number()));
+            }
+        }
+    }
+
+    /** @throws NoSuchElementException if the plan has no such step */
+    public Step step(int number) {
+        return steps.stream().filter(step -> step.number() == number).findFirst()
+                .orElseThrow(() -> new NoSuchElementException("The plan has no step " + number));
+    }
+
+    /** @throws NoSuchElementException if the plan has no such operation */
+    public Operation operation(int number) {
+        return operations.stream().filter(operation -> operation.number() == number).findFirst()
+                .orElseThrow(() -> new NoSuchElementException("The plan has no operation " + number));
+    }
+
+    /** The step after {@code step} in the order of the plan; absent after the last. */
+    public Optional<Step> after(Step step) {
+        int next = steps.indexOf(step) + 1;
+        return next < steps.size() ? Optional.of(steps.get(next)) : Optional.empty();
+    }
+}

@@ -1,0 +1,24 @@
+package org.tenthwise.model.plan;
+
+import java.util.List;
+
+/** A question answered by a tap, and the answers it takes. */
+public enum Question {
+
+    CONFIRMED(Answer.YES, Answer.NO),
+    LOOKS_RIGHT(Answer.YES, Answer.NO),
+    GO_ENTERS(Answer.YES, Answer.NO),
+    NOT_GO_ENTERS(Answer.NO, Answer.YES),
+    PLUG_FEELS(Answer.FREELY, Answer.WITH_DRAG, Answer.NOT_AT_ALL);
+
+    private final List<Answer> answers;
+
+    Question(Answer... answers) {
+        this.answers = List.of(answers);
+    }
+
+    /** The answers, the wanted one of a plain question first. */
+    public List<Answer> answers() {
+        return answers;
+    }
+}

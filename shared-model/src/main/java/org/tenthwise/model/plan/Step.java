@@ -1,0 +1,25 @@
+package org.tenthwise.model.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One step of a plan.
+ *
+ * @param number    balloon number of the characteristic; unique in the plan
+ * @param operation number of the operation it belongs to
+ * @param name      short, for lists: what is checked
+ * @param drawing   words of the drawing; empty if the drawing says nothing
+ * @param method    how and where to measure, for the person at the machine
+ * @param caution   what can hurt here; absent if nothing but the usual
+ * @param hold      hold point: nothing after this step is open until the steps named here have passed or are conceded;
+ *                  empty if this step is no hold point
+ * @param mark      where on the outline the characteristic sits
+ */
+public record Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
+                   List<Integer> hold, Optional<Mark> mark, Check check) {
+
+    public Step {
+        hold = List.copyOf(hold);
+    }
+}

@@ -1,0 +1,32 @@
+package org.tenthwise.model.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * The door between exact lengths and the sums that need roots or angles: such a sum works in {@code double} inside its
+ * own class and hands out a length rounded to 1 nm, half-even.
+ */
+public final class Nanometres {
+
+    private static final int PLACES_OF_A_MILLIMETRE = 6;
+
+    private Nanometres() {
+    }
+
+    /**
+     * @param millimetres a finite number of millimetres, as a sum with roots or angles left it
+     * @throws ArithmeticException if the sum did not come to a finite number
+     */
+    public static Length round(double millimetres) {
+        if (!Double.isFinite(millimetres)) {
+            throw new ArithmeticException("The sum did not come to a length: " + millimetres);
+        }
+        return new Length(BigDecimal.valueOf(millimetres).setScale(PLACES_OF_A_MILLIMETRE, RoundingMode.HALF_EVEN));
+    }
+
+    /** The nearest {@code double} to {@code length} in millimetres, for such a sum; never for a comparison with a limit. */
+    public static double of(Length length) {
+        return length.millimetres().doubleValue();
+    }
+}

@@ -1,0 +1,10 @@
+package org.tenthwise.model.run;
+
+/** What is to happen to a characteristic that did not pass. */
+public enum Disposition {
+    /** Put right by other means, then measured again. */
+    REWORK,
+    /** Used as it is, by concession. */
+    USE_AS_IS,
+    SCRAP
+}

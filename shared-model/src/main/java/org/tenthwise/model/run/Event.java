@@ -1,0 +1,63 @@
+package org.tenthwise.model.run;
+
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Written;
+
+/** What can happen in a run. A correction is one more event; none is ever changed or taken away. */
+public sealed interface Event {
+
+    /** A run was begun on a part; the plan in force is kept with it. */
+    record Begun(PartId part, String serial, String lot, String machine, PlanSource plan) implements Event {
+    }
+
+    /** A gauge was made known to the shop, its sense asked where the kind has one. */
+    record GaugeKnown(Gauge gauge) implements Event {
+    }
+
+    /** A gauge was chosen and set for a step. */
+    record GaugeSet(int step, Setting setting) implements Event {
+    }
+
+    /** A reading as typed, of the pass in hand. */
+    record ReadingTaken(int step, String slot, Written typed) implements Event {
+    }
+
+    /** An entry of the run, a reading or an answer, no longer counts, and why. It stays in the record. */
+    record StruckOut(long entry, String reason) implements Event {
+    }
+
+    /** A question was answered. A later answer to the same question in the same pass takes its place. */
+    record Answered(int step, Question question, Answer answer) implements Event {
+    }
+
+    /** The work was cut, moved or mended and is measured anew; the readings so far stay as an earlier pass. */
+    record PassBegun(int step, Why why) implements Event {
+
+        /** Why a step is measured anew. */
+        public enum Why { CUT, MOVED, MEASURED_AGAIN }
+    }
+
+    /** Something looked doubtful; step 0 for the whole run. */
+    record DoubtFlagged(int step, String words) implements Event {
+    }
+
+    record NoteMade(int step, String words) implements Event {
+    }
+
+    /** What is to happen to a characteristic that did not pass, signed by someone with the right. */
+    record Disposed(int step, Disposition disposition, String reason, String signedBy) implements Event {
+    }
+
+    /** Another person took the run over. */
+    record HandedOver(String to) implements Event {
+    }
+
+    /** The run was closed; nothing but notes may follow. */
+    record Closed(String signedBy, String meaning) implements Event {
+    }
+}

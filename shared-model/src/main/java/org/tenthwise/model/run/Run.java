@@ -1,0 +1,157 @@
+package org.tenthwise.model.run;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Written;
+
+/**
+ * One run, as its entries tell it.
+ *
+ * @param entries of this run only, in the order of the ledger; the first is {@link Event.Begun}
+ */
+public record Run(List<Entry> entries) {
+
+    /** A reading with the entry that holds it, and what it was read with. */
+    public record Reading(Entry entry, String slot, Written typed, Optional<Setting> setting, Optional<Struck> struck) {
+    }
+
+    /** An answer with the entry that holds it. */
+    public record Answering(Entry entry, Question question, Answer answer, Optional<Struck> struck) {
+    }
+
+    /** Why and by whom an entry was struck out. */
+    public record Struck(Entry entry, String reason) {
+    }
+
+    /**
+     * The readings and answers between two {@link Event.PassBegun} of a step.
+     *
+     * @param number 1 for the first pass
+     * @param why    absent for the first pass
+     */
+    public record Pass(int number, Optional<Event.PassBegun.Why> why, List<Reading> readings, List<Answering> answers) {
+
+        /** The readings that count, one a slot, the latest. */
+        public Map<String, Reading> standing() {
+            Map<String, Reading> standing = new LinkedHashMap<>();
+            readings.stream().filter(reading -> reading.struck().isEmpty())
+                    .forEach(reading -> standing.put(reading.slot(), reading));
+            return standing;
+        }
+
+        /** The answer that counts, the latest. */
+        public Optional<Answer> answer(Question question) {
+            return answers.stream()
+                    .filter(answering -> answering.question() == question && answering.struck().isEmpty())
+                    .reduce((earlier, later) -> later).map(Answering::answer);
+        }
+
+        public boolean isEmpty() {
+            return readings.isEmpty() && answers.isEmpty();
+        }
+    }
+
+    public Run {
+        entries = List.copyOf(entries);
+        if (entries.isEmpty() || !(entries.get(0).event() instanceof Event.Begun)) {
+            throw new IllegalArgumentException("A run starts with its beginning");
+        }
+    }
+
+    public String id() {
+        return entries.get(0).run();
+    }
+
+    public Event.Begun begun() {
+        return (Event.Begun) entries.get(0).event();
+    }
+
+    /** All passes of a step, the one in hand last; at least one. */
+    public List<Pass> passes(int step) {
+        Map<Long, Struck> struck = struckOut();
+        List<Pass> passes = new ArrayList<>();
+        List<Reading> readings = new ArrayList<>();
+        List<Answering> answers = new ArrayList<>();
+        Optional<Event.PassBegun.Why> why = Optional.empty();
+        Optional<Setting> setting = Optional.empty();
+        for (Entry entry : entries) {
+            Optional<Struck> gone = Optional.ofNullable(struck.get(entry.seq()));
+            if (entry.event() instanceof Event.GaugeSet set && set.step() == step) {
+                setting = Optional.of(set.setting());
+            } else if (entry.event() instanceof Event.ReadingTaken taken && taken.step() == step) {
+                readings.add(new Reading(entry, taken.slot(), taken.typed(), setting, gone));
+            } else if (entry.event() instanceof Event.Answered answered && answered.step() == step) {
+                answers.add(new Answering(entry, answered.question(), answered.answer(), gone));
+            } else if (entry.event() instanceof Event.PassBegun pass && pass.step() == step) {
+                passes.add(new Pass(passes.size() + 1, why, List.copyOf(readings), List.copyOf(answers)));
+                readings.clear();
+                answers.clear();
+                why = Optional.of(pass.why());
+            }
+        }
+        passes.add(new Pass(passes.size() + 1, why, List.copyOf(readings), List.copyOf(answers)));
+        return passes;
+    }
+
+    /** The pass in hand. */
+    public Pass pass(int step) {
+        List<Pass> passes = passes(step);
+        return passes.get(passes.size() - 1);
+    }
+
+    /** What the gauge of a step is set with now. */
+    public Optional<Setting> setting(int step) {
+        return last(event -> event instanceof Event.GaugeSet set && set.step() == step
+                ? Optional.of(set.setting()) : Optional.empty());
+    }
+
+    /**
+     * The disposition in force for a step. A pass begun after it sets it aside: what was signed for one size says nothing
+     * of another.
+     */
+    public Optional<Event.Disposed> disposed(int step) {
+        Event.Disposed standing = null;
+        for (Entry entry : entries) {
+            if (entry.event() instanceof Event.Disposed disposed && disposed.step() == step) {
+                standing = disposed;
+            } else if (entry.event() instanceof Event.PassBegun pass && pass.step() == step) {
+                standing = null;
+            }
+        }
+        return Optional.ofNullable(standing);
+    }
+
+    public Optional<Event.Closed> closed() {
+        return last(event -> event instanceof Event.Closed closed ? Optional.of(closed) : Optional.empty());
+    }
+
+    /** Who has the run in hand: who began it, or the last it was handed over to. */
+    public String by() {
+        return last(event -> event instanceof Event.HandedOver over ? Optional.of(over.to()) : Optional.empty())
+                .orElse(entries.get(0).by());
+    }
+
+    private Map<Long, Struck> struckOut() {
+        Map<Long, Struck> struck = new HashMap<>();
+        for (Entry entry : entries) {
+            if (entry.event() instanceof Event.StruckOut out) {
+                struck.putIfAbsent(out.entry(), new Struck(entry, out.reason()));
+            }
+        }
+        return struck;
+    }
+
+    private <T> Optional<T> last(Function<Event, Optional<T>> pick) {
+        return Stream.iterate(entries.size() - 1, i -> i >= 0, i -> i - 1)
+                .map(i -> pick.apply(entries.get(i).event())).flatMap(Optional::stream).findFirst();
+    }
+}

@@ -1,0 +1,55 @@
+package org.tenthwise.model.thread;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * The basic form of a thread in axial section.
+ *
+ * <p>Depths are from the basic major diameter, in pitches. Sources: 60° ASME B1.1 and ISO 68-1 (H = 0.866025 P, major to
+ * pitch line 3H/8); 29° ASME B1.5 (half a pitch to the basic root) and B1.8 (0.3 pitch); 30° ISO 2901 (half a pitch).
+ */
+public enum ThreadForm {
+
+    UNIFIED("unified", 30.0, 0.324759526419, 0.54126587737),
+    METRIC("metric", 30.0, 0.324759526419, 0.54126587737),
+    ACME("acme", 14.5, 0.25, 0.5),
+    STUB_ACME("stub-acme", 14.5, 0.15, 0.3),
+    TRAPEZOIDAL("trapezoidal", 15.0, 0.25, 0.5);
+
+    private final String key;
+    private final double halfAngleDegrees;
+    private final double pitchLineDepth;
+    private final double basicRootDepth;
+
+    ThreadForm(String key, double halfAngleDegrees, double pitchLineDepth, double basicRootDepth) {
+        this.key = key;
+        this.halfAngleDegrees = halfAngleDegrees;
+        this.pitchLineDepth = pitchLineDepth;
+        this.basicRootDepth = basicRootDepth;
+    }
+
+    /** How plan files name the form. */
+    public String key() {
+        return key;
+    }
+
+    /** Angle of one flank to the plane square to the axis. */
+    public double halfAngleDegrees() {
+        return halfAngleDegrees;
+    }
+
+    /** Basic major to pitch line, on radius, in pitches. */
+    public double pitchLineDepth() {
+        return pitchLineDepth;
+    }
+
+    /** Basic major to basic root, on radius, in pitches; no clearance. */
+    public double basicRootDepth() {
+        return basicRootDepth;
+    }
+
+    public static Optional<ThreadForm> ofKey(String key) {
+        return Arrays.stream(values()).filter(form -> form.key.equals(key)).findFirst();
+    }
+}

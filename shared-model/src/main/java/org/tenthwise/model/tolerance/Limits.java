@@ -1,0 +1,59 @@
+package org.tenthwise.model.tolerance;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+
+/**
+ * The least and the greatest size allowed, as the drawing writes them. One of the two may be absent, not both.
+ *
+ * @param lower not above {@code upper}
+ */
+public record Limits(Optional<Written> lower, Optional<Written> upper) {
+
+    public Limits {
+        if (lower.isEmpty() && upper.isEmpty()) {
+            throw new IllegalArgumentException("Limits need a lower or an upper limit");
+        }
+        if (lower.isPresent() && upper.isPresent()
+                && lower.get().length().isAbove(upper.get().length())) {
+            throw new IllegalArgumentException(
+                    "Upper limit %s is below lower limit %s".formatted(upper.get(), lower.get()));
+        }
+    }
+
+    public static Limits between(Written lower, Written upper) {
+        return new Limits(Optional.of(lower), Optional.of(upper));
+    }
+
+    public static Limits atMost(Written upper) {
+        return new Limits(Optional.empty(), Optional.of(upper));
+    }
+
+    public Optional<Written> at(Limit which) {
+        return which == Limit.LOWER ? lower : upper;
+    }
+
+    /** Upper less lower; absent where one limit is. */
+    public Optional<Length> width() {
+        return lower.flatMap(l -> upper.map(u -> u.length().minus(l.length())));
+    }
+
+    /** Half-way between the limits, or the only limit there is. */
+    public Length middle() {
+        Length low = lower.or(() -> upper).orElseThrow().length();
+        Length high = upper.or(() -> lower).orElseThrow().length();
+        return low.plus(high).half();
+    }
+
+    /** The most places either limit is written with. */
+    public int places() {
+        return Stream.of(lower, upper).flatMap(Optional::stream).mapToInt(Written::places).max().orElseThrow();
+    }
+
+    public Unit unit() {
+        return lower.or(() -> upper).orElseThrow().unit();
+    }
+}
