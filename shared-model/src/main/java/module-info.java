@@ -9,4 +9,10 @@ module org.tenthwise.model {
     exports org.tenthwise.model.plan;
     exports org.tenthwise.model.run;
     exports org.tenthwise.model.verdict;
+    exports org.tenthwise.model.compute.comparison;
+    exports org.tenthwise.model.compute.cutting;
+    exports org.tenthwise.model.compute.fit;
+    exports org.tenthwise.model.compute.form;
+    exports org.tenthwise.model.compute.roundness;
+    exports org.tenthwise.model.compute.thread;
 }

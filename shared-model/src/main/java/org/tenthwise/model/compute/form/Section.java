@@ -1,0 +1,38 @@
+package org.tenthwise.model.compute.form;
+
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.tenthwise.model.quantity.Length;
+
+/**
+ * The readings at one depth. Several at the same angle count as their mean.
+ *
+ * @param size       mean size over the angles
+ * @param outOfRound largest less smallest size over the angles; absent with fewer than two of them
+ */
+record Section(Length size, Optional<Length> outOfRound) {
+
+    private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
+
+    /** @param readings one at least */
+    static Section of(Collection<WallReading> readings) {
+        Map<Optional<BigDecimal>, List<Length>> byAngle = readings.stream().collect(Collectors.groupingBy(
+                reading -> reading.angleDegrees().map(Section::withinOneTurn),
+                Collectors.mapping(WallReading::size, Collectors.toList())));
+        List<Length> sizes = byAngle.values().stream().map(Length::mean).toList();
+        List<Length> angled = byAngle.entrySet().stream()
+                .filter(entry -> entry.getKey().isPresent())
+                .map(entry -> Length.mean(entry.getValue()))
+                .toList();
+        return new Section(Length.mean(sizes), angled.size() < 2 ? Optional.empty()
+                : Optional.of(Length.greatest(angled).minus(Length.least(angled))));
+    }
+
+    private static BigDecimal withinOneTurn(BigDecimal degrees) {
+        return degrees.remainder(FULL_TURN).add(FULL_TURN).remainder(FULL_TURN).stripTrailingZeros();
+    }
+}

@@ -1,0 +1,38 @@
+package org.tenthwise.model.compute.thread;
+
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.thread.ThreadForm;
+
+/**
+ * The wires a thread can be measured over.
+ *
+ * <p>With half angle A, pitch P, and h the depth from the basic major diameter to the pitch line, on radius: best, touching
+ * the flanks at the pitch line, P / (2 cos A); least, flush with the crest, (2h + P/2 · cot A) / (1 + csc A); greatest,
+ * touching the flanks at the corners of the crest, (P/2 + 2h · tan A) / cos A.
+ *
+ * <p>Diameters, to 1 nm, each in proportion to the pitch.
+ *
+ * <p>Holds for a lead angle of nought and is what the handbooks list for every lead angle. At 5° the best and the greatest
+ * are about 0.4 % less; {@link OverWires} looks at the thread as it is.
+ *
+ * <p>Source: best wire, ASME B1.2 and Machinery's Handbook, 31st ed., p. 2127; least and greatest from the geometry of the
+ * basic form. The stub form has a lower crest above its pitch line, so its least and greatest are less; and its root is so
+ * near that the best wire may rest on it: see {@link RootClearance}.
+ */
+public record WireSizes(Length best, Length least, Length greatest) {
+
+    public static WireSizes of(ScrewThread thread) {
+        ThreadForm form = thread.form();
+        double halfAngle = Math.toRadians(form.halfAngleDegrees());
+        double tangent = Math.tan(halfAngle);
+        double cosine = Math.cos(halfAngle);
+        double pitch = Nanometres.of(thread.pitch());
+        double bothDepths = 2 * form.pitchLineDepth() * pitch;
+        return new WireSizes(
+                Nanometres.round(pitch / (2 * cosine)),
+                Nanometres.round((bothDepths + pitch / 2 / tangent) / (1 + 1 / Math.sin(halfAngle))),
+                Nanometres.round((pitch / 2 + bothDepths * tangent) / cosine));
+    }
+}
