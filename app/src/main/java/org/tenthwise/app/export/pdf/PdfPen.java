@@ -1,0 +1,152 @@
+package org.tenthwise.app.export.pdf;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.tenthwise.app.picture.Face;
+import org.tenthwise.app.picture.Palette;
+import org.tenthwise.app.picture.Pen;
+import org.tenthwise.app.picture.Point;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.Shape;
+import org.tenthwise.app.picture.Stroke;
+
+/** Draws on a page of a PDF, in the print colours. A pixel of the sheet is ¾ point. */
+final class PdfPen implements Pen {
+
+    /** 72 points and 96 pixels to the inch. */
+    static final float POINTS_PER_PIXEL = 0.75f;
+    /** Reach of the handles of a cubic curve that stands for a quarter of a circle: 4/3 (√2 − 1). */
+    private static final double QUARTER = 4.0 / 3 * (Math.sqrt(2) - 1);
+
+    private final PDPageContentStream page;
+    private final PdfFaces faces;
+    private final float left;
+    private final float top;
+
+    /**
+     * @param left points from the left edge of the page to the sheet's origin
+     * @param top  points from the lower edge of the page to the sheet's origin
+     */
+    PdfPen(PDPageContentStream page, PdfFaces faces, float left, float top) {
+        this.page = page;
+        this.faces = faces;
+        this.left = left;
+        this.top = top;
+    }
+
+    @Override
+    public void stroke(Shape shape, Stroke stroke, Role role) {
+        try {
+            page.setStrokingColor(red(role), green(role), blue(role));
+            page.setLineWidth((float) stroke.width() * POINTS_PER_PIXEL);
+            page.setLineDashPattern(dash(stroke), 0);
+            trace(shape);
+            page.stroke();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The picture could not be drawn into the record", e);
+        }
+    }
+
+    @Override
+    public void fill(Shape shape, Role role) {
+        try {
+            page.setNonStrokingColor(red(role), green(role), blue(role));
+            trace(shape);
+            page.fillEvenOdd();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The picture could not be drawn into the record", e);
+        }
+    }
+
+    @Override
+    public void text(Face face, String text, Point start, double size, Role role) {
+        try {
+            page.setNonStrokingColor(red(role), green(role), blue(role));
+            page.beginText();
+            page.setFont(faces.of(face), (float) size * POINTS_PER_PIXEL);
+            page.newLineAtOffset(x(start), y(start));
+            page.showText(text);
+            page.endText();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The picture could not be lettered in the record", e);
+        }
+    }
+
+    private void trace(Shape shape) throws IOException {
+        if (shape instanceof Shape.Chain chain) {
+            trace(chain);
+        } else if (shape instanceof Shape.Circle circle) {
+            curve(circle.centre(), circle.radius(), 0, 360);
+            page.closePath();
+        } else if (shape instanceof Shape.Arc arc) {
+            curve(arc.centre(), arc.radius(), arc.from(), arc.sweep());
+        }
+    }
+
+    private void trace(Shape.Chain chain) throws IOException {
+        List<Point> points = chain.points();
+        page.moveTo(x(points.get(0)), y(points.get(0)));
+        for (Point point : points.subList(1, points.size())) {
+            page.lineTo(x(point), y(point));
+        }
+        if (chain.closed()) {
+            page.closePath();
+        }
+    }
+
+    /** A round line in four cubic curves, each at most a quarter turn. */
+    private void curve(Point centre, double radius, double from, double sweep) throws IOException {
+        double step = sweep / 4;
+        double reach = radius * QUARTER * Math.tan(Math.toRadians(step) / 4) / Math.tan(Math.PI / 8);
+        Point start = at(centre, radius, from);
+        page.moveTo(x(start), y(start));
+        for (int i = 0; i < 4; i++) {
+            double begin = from + i * step;
+            Point one = along(at(centre, radius, begin), begin, reach);
+            Point end = at(centre, radius, begin + step);
+            Point two = along(end, begin + step, -reach);
+            page.curveTo(x(one), y(one), x(two), y(two), x(end), y(end));
+        }
+    }
+
+    private static Point at(Point centre, double radius, double degrees) {
+        double angle = Math.toRadians(degrees);
+        return centre.plus(radius * Math.sin(angle), -radius * Math.cos(angle));
+    }
+
+    /** Along the circle, clockwise, from a spot of it. */
+    private static Point along(Point spot, double degrees, double reach) {
+        double angle = Math.toRadians(degrees);
+        return spot.plus(reach * Math.cos(angle), reach * Math.sin(angle));
+    }
+
+    private static float[] dash(Stroke stroke) {
+        float[] dash = new float[stroke.dash().size()];
+        for (int i = 0; i < dash.length; i++) {
+            dash[i] = stroke.dash().get(i).floatValue() * POINTS_PER_PIXEL;
+        }
+        return dash;
+    }
+
+    private float x(Point point) {
+        return left + (float) point.x() * POINTS_PER_PIXEL;
+    }
+
+    private float y(Point point) {
+        return top - (float) point.y() * POINTS_PER_PIXEL;
+    }
+
+    private static float red(Role role) {
+        return (Palette.PRINT.rgb(role) >> 16 & 0xff) / 255f;
+    }
+
+    private static float green(Role role) {
+        return (Palette.PRINT.rgb(role) >> 8 & 0xff) / 255f;
+    }
+
+    private static float blue(Role role) {
+        return (Palette.PRINT.rgb(role) & 0xff) / 255f;
+    }
+}

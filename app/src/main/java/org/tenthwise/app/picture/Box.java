@@ -1,0 +1,40 @@
+package org.tenthwise.app.picture;
+
+import java.util.List;
+
+/** An upright rectangle on the sheet. */
+public record Box(double left, double top, double right, double bottom) {
+
+    public double width() {
+        return right - left;
+    }
+
+    public double height() {
+        return bottom - top;
+    }
+
+    public double centreX() {
+        return (left + right) / 2;
+    }
+
+    public double centreY() {
+        return (top + bottom) / 2;
+    }
+
+    /** This box with {@code by} more on every side; less where negative. */
+    public Box grown(double by) {
+        return new Box(left - by, top - by, right + by, bottom + by);
+    }
+
+    public boolean meets(Box other) {
+        return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
+
+    public boolean holds(Box other) {
+        return left <= other.left && top <= other.top && right >= other.right && bottom >= other.bottom;
+    }
+
+    List<Point> corners() {
+        return List.of(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom));
+    }
+}

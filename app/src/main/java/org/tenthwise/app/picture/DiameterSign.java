@@ -1,0 +1,27 @@
+package org.tenthwise.app.picture;
+
+import java.util.List;
+
+/** The sign before a diameter: a circle as high as a figure with a slanted stroke through it (ISO 3098, ISO 129-1). */
+final class DiameterSign {
+
+    /** How a text asks for the sign. */
+    static final String TEXT = "\u2300";
+    /** Width with the room on both sides, in ems. */
+    static final double ADVANCE = 0.74;
+
+    private static final double RADIUS = 0.285;
+    private static final double REACH = 0.42;
+
+    private DiameterSign() {
+    }
+
+    /** @param start left end of the base line */
+    static void draw(Pen pen, Point start, double size, boolean bold, Role role) {
+        Point centre = start.plus(ADVANCE / 2 * size, -Lettering.CAPITAL / 2 * size);
+        Stroke stroke = Stroke.solid(size * (bold ? 0.115 : 0.075));
+        pen.stroke(new Shape.Circle(centre, RADIUS * size), stroke, role);
+        pen.stroke(new Shape.Chain(List.of(centre.polar(REACH * size, 30), centre.polar(REACH * size, 210)),
+                false), stroke, role);
+    }
+}

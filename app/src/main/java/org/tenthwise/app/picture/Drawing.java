@@ -1,0 +1,149 @@
+package org.tenthwise.app.picture;
+
+import java.util.List;
+
+/** A pen with the room it draws in: what a picture is drawn with. */
+public final class Drawing {
+
+    private static final double HEAD_LENGTH = 12;
+    private static final double HEAD_WIDTH = 6.8;
+    private static final double METAL_SPACING = 10;
+    private static final double STOCK_SPACING = 6;
+    private static final double BAND_SPACING = 7;
+
+    private final Pen pen;
+    private final Lettering lettering;
+    private final Frame frame;
+
+    public Drawing(Pen pen, Lettering lettering, Frame frame) {
+        this.pen = pen;
+        this.lettering = lettering;
+        this.frame = frame;
+    }
+
+    public Frame frame() {
+        return frame;
+    }
+
+    /** {@code pixels} that grow with the text: room for lettering. */
+    double lettered(double pixels) {
+        return pixels * frame.textScale();
+    }
+
+    void line(Point from, Point to, Stroke stroke, Role role) {
+        chain(List.of(from, to), stroke, role);
+    }
+
+    void chain(List<Point> points, Stroke stroke, Role role) {
+        pen.stroke(new Shape.Chain(points, false), stroke.times(frame.lineScale()), role);
+    }
+
+    void ring(List<Point> points, Stroke stroke, Role role) {
+        pen.stroke(new Shape.Chain(points, true), stroke.times(frame.lineScale()), role);
+    }
+
+    void area(List<Point> points, Role role) {
+        pen.fill(new Shape.Chain(points, true), role);
+    }
+
+    void disc(Point centre, double radius, Role role) {
+        pen.fill(new Shape.Circle(centre, radius), role);
+    }
+
+    void circle(Point centre, double radius, Stroke stroke, Role role) {
+        pen.stroke(new Shape.Circle(centre, radius), stroke.times(frame.lineScale()), role);
+    }
+
+    void arc(Point centre, double radius, double from, double sweep, Stroke stroke, Role role) {
+        pen.stroke(new Shape.Arc(centre, radius, from, sweep), stroke.times(frame.lineScale()), role);
+    }
+
+    /** Cut metal. */
+    void metal(List<Point> area) {
+        hatch(area, 45, METAL_SPACING, Stroke.CUT_METAL, Role.HATCH);
+    }
+
+    /** What is still to be cut away. */
+    void stock(List<Point> area) {
+        hatch(area, 45, STOCK_SPACING, Stroke.STOCK, Role.CUTFILL);
+    }
+
+    /** Between a limit and the limit less its guard band, hatched the other way. */
+    void guardBand(List<Point> area) {
+        hatch(area, -45, BAND_SPACING, Stroke.CUT_METAL, Role.UNPROVEN);
+    }
+
+    private void hatch(List<Point> area, double degrees, double spacing, Stroke stroke, Role role) {
+        double apart = spacing * Math.max(0.5, frame.lineScale());
+        Hatching.lines(List.of(area), degrees, apart).forEach(line -> pen.stroke(line, stroke.times(frame.lineScale()), role));
+    }
+
+    double width(Label label) {
+        return lettering.width(label.text(), label.face(), lettered(label.size()));
+    }
+
+    /** Height of its capitals. */
+    double height(Label label) {
+        return Lettering.CAPITAL * lettered(label.size());
+    }
+
+    /** The box a text would fill, tails and all. */
+    Box boxOf(Label label, Point at, Anchor anchor) {
+        double left = at.x() - anchor.across * width(label);
+        double top = at.y() - anchor.down * height(label);
+        return new Box(left, top, left + width(label), top + height(label) + Lettering.TAIL * lettered(label.size()));
+    }
+
+    Box text(Label label, Point at, Anchor anchor) {
+        return text(label, at, anchor, frame.ground());
+    }
+
+    /** @param under what is laid under a backed label */
+    Box text(Label label, Point at, Anchor anchor, Role under) {
+        Box box = boxOf(label, at, anchor);
+        double size = lettered(label.size());
+        if (label.backed()) {
+            area(new Box(box.left() - 4, box.top() - 4, box.right() + 4, box.top() + height(label) + 4).corners(), under);
+        }
+        Point start = new Point(box.left(), box.top() + height(label));
+        for (Lettering.Run run : lettering.runs(label.text(), label.face(), size)) {
+            if (run.isDiameterSign()) {
+                DiameterSign.draw(pen, start, size, run.face() == Face.BOLD, label.role());
+            } else {
+                pen.text(run.face(), run.text(), start, size, label.role());
+            }
+            start = start.plus(run.width(), 0);
+        }
+        return box;
+    }
+
+    /** A filled arrow head with its tip at {@code tip}, coming from the side of {@code from}. */
+    void head(Point from, Point tip, Role role) {
+        head(from, tip, HEAD_LENGTH * Math.max(0.6, frame.lineScale()), HEAD_WIDTH * Math.max(0.6, frame.lineScale()), role);
+    }
+
+    void head(Point from, Point tip, double length, double width, Role role) {
+        double along = from.distanceTo(tip);
+        double ux = (tip.x() - from.x()) / along;
+        double uy = (tip.y() - from.y()) / along;
+        Point foot = tip.plus(-ux * length, -uy * length);
+        area(List.of(tip, foot.plus(-uy * width / 2, ux * width / 2), foot.plus(uy * width / 2, -ux * width / 2)), role);
+    }
+
+    /** A dimension line with a head at both ends; where there is no room between them, the heads stand outside. */
+    void dimension(Point from, Point to, Role role) {
+        double head = HEAD_LENGTH * Math.max(0.6, frame.lineScale());
+        double length = from.distanceTo(to);
+        if (length >= 2.4 * head) {
+            line(from, to, Stroke.THIN, role);
+            head(to, from, role);
+            head(from, to, role);
+            return;
+        }
+        Point before = length > 0 ? from.towards(to, -2 * head / length) : from.plus(0, -2 * head);
+        Point after = length > 0 ? to.towards(from, -2 * head / length) : to.plus(0, 2 * head);
+        line(before, after, Stroke.THIN, role);
+        head(before, from, role);
+        head(after, to, role);
+    }
+}

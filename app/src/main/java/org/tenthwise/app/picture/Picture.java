@@ -1,0 +1,11 @@
+package org.tenthwise.app.picture;
+
+/** Something that can be drawn from numbers at any size. */
+public interface Picture {
+
+    /** Lays the picture out in the drawing's frame and draws it. */
+    void draw(Drawing drawing);
+
+    /** What the picture shows, for those who listen to it. */
+    String spoken();
+}

@@ -1,0 +1,70 @@
+package org.tenthwise.app.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limits;
+
+/**
+ * Lengths as figures to read. Rounded half-up to the places asked for, but never so that a size seems to lie on a limit or
+ * on its other side when it does not: places are added until it reads as it is. The minus is the sign, not the hyphen.
+ */
+public final class Figures {
+
+    private static final String MINUS = "\u2212";
+    /** Beyond this an inch that came from millimetres is not exact any more, see {@link Length#in}. */
+    private static final int MOST_PLACES = 12;
+
+    private Figures() {
+    }
+
+    /** {@code length} in {@code unit} with {@code places} after the point; a length that is not nought never reads as nought. */
+    public static String plain(Length length, Unit unit, int places) {
+        return show(length, unit, places, List.of(Length.ZERO));
+    }
+
+    /** A size to be read beside its limits. */
+    public static String beside(Limits limits, Length length, Unit unit, int places) {
+        return show(length, unit, places, Stream.of(limits.lower(), limits.upper())
+                .flatMap(Optional::stream).map(Written::length).toList());
+    }
+
+    /** With a plus where it is more than nought. */
+    public static String signed(Length length, Unit unit, int places) {
+        return (length.signum() > 0 ? "+" : "") + plain(length, unit, places);
+    }
+
+    /** As it was written, to the last nought. */
+    public static String written(Written written) {
+        return sign(written.text());
+    }
+
+    /** An angle, or any other plain number. */
+    public static String number(BigDecimal number) {
+        return sign(number.toPlainString());
+    }
+
+    private static String show(Length length, Unit unit, int places, List<Length> neighbours) {
+        BigDecimal exact = length.in(unit);
+        int shown = places;
+        while (shown < MOST_PLACES && neighbours.stream().anyMatch(crossed(exact, unit, shown))) {
+            shown++;
+        }
+        return sign(exact.setScale(shown, RoundingMode.HALF_UP).toPlainString());
+    }
+
+    private static Predicate<Length> crossed(BigDecimal exact, Unit unit, int places) {
+        BigDecimal rounded = exact.setScale(places, RoundingMode.HALF_UP);
+        return neighbour -> rounded.compareTo(neighbour.in(unit)) != exact.compareTo(neighbour.in(unit));
+    }
+
+    private static String sign(String plain) {
+        return plain.startsWith("-") ? MINUS + plain.substring(1) : plain;
+    }
+}

@@ -1,0 +1,80 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Keeps what is drawn, for tests to look at. */
+public final class RecordingPen implements Pen {
+
+    /** A shape followed or filled; {@code width} nought where filled. */
+    public record Drawn(Shape shape, double width, Role role) {
+    }
+
+    /** A text with the box its letters fill. */
+    public record Lettered(String text, Box box, double size, Role role) {
+    }
+
+    private final Lettering lettering = new Lettering();
+    private final List<Drawn> drawn = new ArrayList<>();
+    private final List<Lettered> lettered = new ArrayList<>();
+
+    /** What drawing {@code picture} in {@code frame} leaves. */
+    public static RecordingPen of(Picture picture, Frame frame) {
+        RecordingPen pen = new RecordingPen();
+        picture.draw(new Drawing(pen, pen.lettering, frame));
+        return pen;
+    }
+
+    @Override
+    public void stroke(Shape shape, Stroke stroke, Role role) {
+        drawn.add(new Drawn(shape, stroke.width(), role));
+    }
+
+    @Override
+    public void fill(Shape shape, Role role) {
+        drawn.add(new Drawn(shape, 0, role));
+    }
+
+    @Override
+    public void text(Face face, String text, Point start, double size, Role role) {
+        boolean tails = text.chars().anyMatch(sign -> "gjpqy,;()".indexOf(sign) >= 0);
+        lettered.add(new Lettered(text, new Box(start.x(), start.y() - Lettering.CAPITAL * size,
+                start.x() + lettering.width(text, face, size), start.y() + (tails ? Lettering.TAIL * size : 0)), size, role));
+    }
+
+    public List<Drawn> drawn() {
+        return drawn;
+    }
+
+    public List<Lettered> lettered() {
+        return lettered;
+    }
+
+    public List<String> texts() {
+        return lettered.stream().map(Lettered::text).toList();
+    }
+
+    public List<Drawn> drawnIn(Role role) {
+        return drawn.stream().filter(mark -> mark.role() == role).toList();
+    }
+
+    /** Faults of layout: text on text, anything outside the frame. */
+    public List<String> faults(Frame frame) {
+        List<String> faults = new ArrayList<>();
+        for (int i = 0; i < lettered.size(); i++) {
+            Lettered one = lettered.get(i);
+            if (!frame.box().grown(0.5).holds(one.box())) {
+                faults.add("\"%s\" leaves the frame: %s".formatted(one.text(), one.box()));
+            }
+            for (Lettered other : lettered.subList(i + 1, lettered.size())) {
+                if (one.box().grown(-0.3).meets(other.box().grown(-0.3))) {
+                    faults.add("\"%s\" lies on \"%s\"".formatted(other.text(), one.text()));
+                }
+            }
+        }
+        drawn.stream().filter(mark -> !frame.box().grown(0.5).holds(mark.shape().bounds()))
+                .forEach(mark -> faults.add("%s leaves the frame".formatted(mark)));
+        return faults.stream().distinct().collect(Collectors.toList());
+    }
+}

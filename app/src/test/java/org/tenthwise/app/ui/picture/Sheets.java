@@ -1,0 +1,62 @@
+package org.tenthwise.app.ui.picture;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.function.Consumer;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.WritableImage;
+import javafx.scene.paint.Color;
+import javax.imageio.ImageIO;
+import org.tenthwise.app.picture.Drawing;
+import org.tenthwise.app.picture.Frame;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.picture.Palette;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Role;
+
+/** Draws pictures on a canvas without a window and saves them, to be looked at. */
+public final class Sheets {
+
+    private static final Path TO = Path.of("target", "screens", "pictures");
+
+    private final ScreenFaces faces = new ScreenFaces();
+    private final Lettering lettering = new Lettering();
+
+    /** Saves {@code name-day.png} or {@code name-night.png}. */
+    public BufferedImage save(String name, Picture picture, Frame frame, Palette palette) {
+        BufferedImage image = Toolkit.on(() -> draw(picture, frame, palette));
+        try {
+            Files.createDirectories(TO);
+            ImageIO.write(image, "png", TO.resolve(name + "-" + palette.name().toLowerCase(Locale.ROOT) + ".png").toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return image;
+    }
+
+    private BufferedImage draw(Picture picture, Frame frame, Palette palette) {
+        return image(frame.width(), frame.height(), palette, frame.ground(), canvas ->
+                picture.draw(new Drawing(new CanvasPen(canvas, palette, faces, 1), lettering, frame)));
+    }
+
+    /** What {@code ink} leaves on a ground; on the screen thread. */
+    static BufferedImage image(double width, double height, Palette palette, Role ground, Consumer<GraphicsContext> ink) {
+        Canvas canvas = new Canvas(width, height);
+        canvas.getGraphicsContext2D().setFill(Color.web(palette.hex(ground)));
+        canvas.getGraphicsContext2D().fillRect(0, 0, width, height);
+        ink.accept(canvas.getGraphicsContext2D());
+        WritableImage shot = canvas.snapshot(null, null);
+        BufferedImage image = new BufferedImage((int) shot.getWidth(), (int) shot.getHeight(), BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                image.setRGB(x, y, shot.getPixelReader().getArgb(x, y));
+            }
+        }
+        return image;
+    }
+}
