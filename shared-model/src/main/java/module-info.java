@@ -9,6 +9,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.plan;
     exports org.tenthwise.model.run;
     exports org.tenthwise.model.verdict;
+    exports org.tenthwise.model.record;
     exports org.tenthwise.model.compute.comparison;
     exports org.tenthwise.model.compute.cutting;
     exports org.tenthwise.model.compute.fit;

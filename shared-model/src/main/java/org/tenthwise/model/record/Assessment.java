@@ -1,0 +1,82 @@
+package org.tenthwise.model.record;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.Verdict;
+
+/** Works out the findings of a run, one step after the other, each from its own pass and from the steps it leans on. */
+final class Assessment {
+
+    private final Run run;
+    private final Map<Integer, Finding> found = new LinkedHashMap<>();
+
+    private Assessment(Run run) {
+        this.run = run;
+    }
+
+    /** The finding of the pass in hand for every step, in plan order. */
+    static Map<Integer, Finding> of(Plan plan, Run run) {
+        Assessment assessment = new Assessment(run);
+        for (Step step : plan.steps()) {
+            assessment.found.put(step.number(), assessment.find(step, run.pass(step.number())));
+        }
+        return assessment.found;
+    }
+
+    /** The findings of the passes of {@code step} before the one in hand, read against {@code found} for what they lean on. */
+    static List<Finding> earlier(Step step, Run run, Map<Integer, Finding> found) {
+        Assessment assessment = new Assessment(run);
+        assessment.found.putAll(found);
+        List<Run.Pass> passes = run.passes(step.number());
+        List<Finding> earlier = new ArrayList<>();
+        for (Run.Pass pass : passes.subList(0, passes.size() - 1)) {
+            if (!pass.isEmpty()) {
+                earlier.add(assessment.find(step, pass));
+            }
+        }
+        return earlier;
+    }
+
+    private Finding find(Step step, Run.Pass pass) {
+        Check check = step.check();
+        if (check instanceof Check.RunOut runOut) {
+            return RunOutSum.of(step, runOut, pass);
+        }
+        if (check instanceof Check.Size size) {
+            return SizeSum.of(step, size, pass);
+        }
+        if (check instanceof Check.PlugFit plugFit) {
+            List<Measured> bore = found.get(plugFit.boreStep()) instanceof SizeFinding size && size.missing() == 0
+                    ? size.measured() : List.of();
+            return PlugSum.of(step, plugFit, pass, bore);
+        }
+        if (check instanceof Check.OverWires overWires) {
+            return WiresSum.of(step, overWires, pass, overWires.minorStep().map(found::get)
+                    .flatMap(minor -> minor instanceof SizeFinding size ? size.value() : Optional.empty()), run);
+        }
+        return answers(step, pass);
+    }
+
+    private static AnswerFinding answers(Step step, Run.Pass pass) {
+        Map<Question, Answer> answers = new LinkedHashMap<>();
+        boolean wrong = false;
+        for (Question question : step.check().questions()) {
+            Optional<Answer> answer = pass.answer(question);
+            answer.ifPresent(given -> answers.put(question, given));
+            wrong |= answer.isPresent() && answer.get() != question.answers().get(0);
+        }
+        int missing = step.check().questions().size() - answers.size();
+        Standing standing = wrong ? Standing.FAIL : missing > 0 ? Standing.OPEN : Standing.PASS;
+        return new AnswerFinding(step, answers, Verdict.plain(standing), missing);
+    }
+}

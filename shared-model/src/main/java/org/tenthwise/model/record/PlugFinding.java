@@ -1,0 +1,37 @@
+package org.tenthwise.model.record;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.compute.fit.Clearance;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.verdict.Verdict;
+
+/**
+ * A plug in its bore, measured and felt.
+ *
+ * @param bore          sizes of the bore, from the step that measured it; empty before that
+ * @param plug          the plug as measured
+ * @param clearance     absent until both are measured
+ * @param feel          what the hand found; absent until it was asked
+ * @param contradiction where hand and gauges cannot both be right
+ */
+public record PlugFinding(Step step, Check.PlugFit check, List<Length> bore, List<Measured> plug,
+                          Optional<Clearance> clearance, Optional<Answer> feel,
+                          Optional<Contradiction> contradiction, Verdict verdict, int missing) implements Finding {
+
+    /** How hand and gauges can contradict each other. */
+    public enum Contradiction {
+        /** It went in, yet by the gauges every bore reading is smaller than the plug. */
+        ENTERS_YET_MEASURES_TIGHT,
+        /** It did not go in, yet by the gauges every bore reading is bigger than the plug. */
+        STICKS_YET_MEASURES_CLEAR
+    }
+
+    public PlugFinding {
+        bore = List.copyOf(bore);
+        plug = List.copyOf(plug);
+    }
+}

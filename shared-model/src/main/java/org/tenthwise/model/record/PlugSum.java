@@ -1,0 +1,69 @@
+package org.tenthwise.model.record;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.model.compute.fit.Clearance;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.PlugFinding.Contradiction;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Judge;
+import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.Verdict;
+
+/** A plug fit: the clearance by the gauges beside what the hand found. The worse of the two is the verdict. */
+final class PlugSum {
+
+    private PlugSum() {
+    }
+
+    static PlugFinding of(Step step, Check.PlugFit check, Run.Pass pass, List<Measured> bore) {
+        List<Measured> plug = SizeSum.measure(check.slots(), pass);
+        Optional<Answer> feel = pass.answer(Question.PLUG_FEELS);
+        int missing = check.slots().size() - plug.size() + (feel.isPresent() ? 0 : 1);
+        List<Length> bores = bore.stream().map(Measured::value).toList();
+        boolean measured = !bores.isEmpty() && plug.size() == check.slots().size();
+        Optional<Clearance> clearance = measured
+                ? Optional.of(Clearance.of(bores, plug.stream().map(Measured::value).toList())) : Optional.empty();
+        return new PlugFinding(step, check, bores, plug, clearance, feel, contradiction(clearance, feel),
+                verdict(check, clearance, feel), missing);
+    }
+
+    private static Verdict verdict(Check.PlugFit check, Optional<Clearance> clearance, Optional<Answer> feel) {
+        Optional<Verdict> byGauge = clearance.map(found -> nearer(check, found));
+        boolean feltWrong = feel.isPresent() && feel.get() != check.feel().answer();
+        if (feltWrong) {
+            return new Verdict(Standing.FAIL, byGauge.flatMap(Verdict::margin));
+        }
+        return byGauge.filter(verdict -> feel.isPresent() || !verdict.passed()).orElse(Verdict.plain(Standing.OPEN));
+    }
+
+    /** The verdict on the clearance that lies nearer to a limit, or further out. */
+    private static Verdict nearer(Check.PlugFit check, Clearance found) {
+        Judge judge = new Judge(check.clearance(), Length.ZERO, Optional.empty());
+        Verdict least = judge.of(found.least());
+        Verdict greatest = judge.of(found.greatest());
+        if (least.passed() != greatest.passed()) {
+            return least.passed() ? greatest : least;
+        }
+        boolean leastIsNearer = least.margin().orElseThrow().distance()
+                .isBelow(greatest.margin().orElseThrow().distance());
+        return leastIsNearer == least.passed() ? least : greatest;
+    }
+
+    private static Optional<Contradiction> contradiction(Optional<Clearance> clearance, Optional<Answer> feel) {
+        return clearance.flatMap(found -> feel.flatMap(felt -> Stream.of(Contradiction.values())
+                .filter(possible -> holds(possible, found, felt)).findFirst()));
+    }
+
+    private static boolean holds(Contradiction possible, Clearance found, Answer felt) {
+        return switch (possible) {
+            case ENTERS_YET_MEASURES_TIGHT -> felt != Answer.NOT_AT_ALL && found.greatest().signum() < 0;
+            case STICKS_YET_MEASURES_CLEAR -> felt == Answer.NOT_AT_ALL && found.least().signum() > 0;
+        };
+    }
+}

@@ -1,0 +1,60 @@
+package org.tenthwise.model.record;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.model.compute.roundness.CircleFit;
+import org.tenthwise.model.compute.roundness.FullIndicatorMovement;
+import org.tenthwise.model.compute.roundness.JawMove;
+import org.tenthwise.model.compute.roundness.JawMoves;
+import org.tenthwise.model.compute.roundness.Refusal;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Judge;
+import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.Verdict;
+
+/** Run-out: the movement against its limit, and where the readings allow it the circle and the moves of the jaws. */
+final class RunOutSum {
+
+    private RunOutSum() {
+    }
+
+    static RunOutFinding of(Step step, Check.RunOut check, Run.Pass pass) {
+        Map<String, Run.Reading> standing = pass.standing();
+        boolean swept = check.sweepSlots().stream().anyMatch(slot -> standing.containsKey(slot.key()));
+        List<Slot> slots = swept ? check.sweepSlots() : check.slots();
+        List<Measured> measured = slots.stream().filter(slot -> standing.containsKey(slot.key()))
+                .map(slot -> {
+                    Run.Reading reading = standing.get(slot.key());
+                    return new Measured(reading, slot, reading.typed().length());
+                }).toList();
+        int missing = slots.size() - measured.size();
+        List<Length> sizes = measured.stream().map(Measured::value).toList();
+        Optional<Length> movement = sizes.size() < 2
+                ? Optional.empty() : Optional.of(FullIndicatorMovement.of(sizes));
+
+        boolean whole = !swept && missing == 0;
+        List<BigDecimal> angles = check.angles();
+        Optional<Refusal> refusal = whole ? CircleFit.refusal(angles) : Optional.empty();
+        Optional<CircleFit> fit = whole && refusal.isEmpty()
+                ? Optional.of(CircleFit.of(angles, sizes)) : Optional.empty();
+        List<JawMove> moves = check.jaws() == 0 ? List.of()
+                : fit.map(circle -> JawMoves.of(circle, check.jaws(), check.firstJaw())).orElse(List.of());
+        return new RunOutFinding(step, check, measured, swept, movement, fit, refusal, moves,
+                verdict(check, movement, missing), missing);
+    }
+
+    /** A movement over the limit settles the check before the last reading: further readings can only add to it. */
+    private static Verdict verdict(Check.RunOut check, Optional<Length> movement, int missing) {
+        Judge judge = new Judge(Limits.atMost(check.limit()), Length.ZERO, Optional.empty());
+        return movement.map(judge::of)
+                .filter(verdict -> missing == 0 || verdict.standing() == Standing.FAIL)
+                .orElse(Verdict.plain(Standing.OPEN));
+    }
+}

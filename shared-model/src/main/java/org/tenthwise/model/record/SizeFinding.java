@@ -1,0 +1,28 @@
+package org.tenthwise.model.record;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.compute.cutting.NextCut;
+import org.tenthwise.model.compute.form.WallForm;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.verdict.Verdict;
+
+/**
+ * A bore, a width, an outside diameter or a depth.
+ *
+ * @param measured readings that count, in slot order
+ * @param value    the size judged; absent before the first reading
+ * @param deciding the reading that decides, where one does (not for a mean or a range)
+ * @param next     the cut that would bring the size to the middle of its limits; present with <em>cut again</em>
+ * @param form     what the readings say about the wall
+ */
+public record SizeFinding(Step step, Check.Size check, List<Measured> measured, Optional<Length> value,
+                          Optional<Measured> deciding, Optional<NextCut> next, WallForm form, Verdict verdict,
+                          int missing) implements Finding {
+
+    public SizeFinding {
+        measured = List.copyOf(measured);
+    }
+}

@@ -1,0 +1,46 @@
+package org.tenthwise.model.record;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.compute.cutting.NextCut;
+import org.tenthwise.model.compute.thread.WireSizes;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.verdict.Verdict;
+
+/**
+ * Pitch diameter over three wires.
+ *
+ * @param readings      in slot order; their values are pitch diameters by the exact solution
+ * @param wire          certified diameter of the wires; absent until they are set
+ * @param sizes         best, least and greatest wire for the thread
+ * @param leadAngle     degrees, at the basic pitch diameter
+ * @param rootClearance least room between wire and root over the readings; absent where no minor diameter is known
+ * @param bottoms       whether a wire touches the root: then the readings are too large, a thread to size or under would
+ *                      seem too big, and the pitch diameter is unproven
+ */
+public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReading> readings, Optional<Length> wire,
+                           WireSizes sizes, BigDecimal leadAngle, Optional<Length> rootClearance,
+                           boolean bottoms, Optional<Length> value, Optional<Measured> deciding,
+                           Optional<NextCut> next, Verdict verdict, int missing) implements Finding {
+
+    /**
+     * One reading over wires.
+     *
+     * @param measured  its value is the pitch diameter by the exact solution
+     * @param simple    the same without lead angle
+     * @param corrected the same by the usual lead-angle term
+     */
+    public record OverWiresReading(Measured measured, Length simple, Length corrected) {
+    }
+
+    public WiresFinding {
+        readings = List.copyOf(readings);
+    }
+
+    public List<Measured> measured() {
+        return readings.stream().map(OverWiresReading::measured).toList();
+    }
+}

@@ -1,0 +1,73 @@
+package org.tenthwise.model.record;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.compute.cutting.NextCut;
+import org.tenthwise.model.compute.thread.LeadAngle;
+import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.RootClearance;
+import org.tenthwise.model.compute.thread.WireSizes;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.WiresFinding.OverWiresReading;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Judge;
+import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.Verdict;
+
+/**
+ * Pitch diameter over wires, and whether the wires can be trusted on this thread: with a wire on the root no size is known,
+ * so it is neither in nor out nor still to cut.
+ */
+final class WiresSum {
+
+    private WiresSum() {
+    }
+
+    /** @param measuredMinor minor diameter as measured, which goes before the one of the plan */
+    static WiresFinding of(Step step, Check.OverWires check, Run.Pass pass, Optional<Length> measuredMinor, Run run) {
+        List<OverWiresReading> readings = pass.standing().isEmpty() ? List.of() : readings(check, pass);
+        List<Measured> measured = readings.stream().map(OverWiresReading::measured).toList();
+        int missing = check.slots().size() - measured.size();
+        Optional<Length> wire = readings.isEmpty() ? run.setting(step.number()).flatMap(Setting::certified).map(Written::length)
+                : measured.get(0).reading().setting().flatMap(Setting::certified).map(Written::length);
+        WireSizes sizes = WireSizes.of(check.thread());
+        Optional<Length> minor = measuredMinor.or(() -> check.minorDiameter().map(Written::length));
+        Optional<Length> room = minor.flatMap(root -> readings.stream()
+                .map(reading -> RootClearance.of(reading.measured().raw(), wireOf(reading), root))
+                .min(Length::compareTo));
+        boolean bottoms = room.filter(least -> least.signum() <= 0).isPresent();
+
+        Judge judge = new Judge(check.pitchDiameter(), check.guardBand().length(),
+                check.cutAgain() ? Optional.of(Feature.DIAMETER.stillCutBeyond()) : Optional.empty());
+        Combined combined = Combined.of(check.combine(), measured, missing, judge);
+        Verdict verdict = bottoms && combined.verdict().standing() != Standing.OPEN
+                ? Verdict.plain(Standing.UNPROVEN) : combined.verdict();
+        Optional<NextCut> next = verdict.standing() == Standing.CUT_AGAIN
+                ? SizeSum.nextCut(Feature.DIAMETER, check.pitchDiameter(), measured) : Optional.empty();
+        return new WiresFinding(step, check, readings, wire, sizes,
+                LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, bottoms,
+                combined.value(), combined.deciding(), next, verdict, missing);
+    }
+
+    private static List<OverWiresReading> readings(Check.OverWires check, Run.Pass pass) {
+        return SizeSum.measure(check.slots(), pass).stream().map(raw -> {
+            OverWires sum = new OverWires(check.thread(), certified(raw));
+            Length over = raw.raw();
+            return new OverWiresReading(new Measured(raw.reading(), raw.slot(), sum.pitchDiameter(over)),
+                    sum.simplePitchDiameter(over), sum.correctedPitchDiameter(over));
+        }).toList();
+    }
+
+    private static Length wireOf(OverWiresReading reading) {
+        return certified(reading.measured());
+    }
+
+    private static Length certified(Measured measured) {
+        return measured.reading().setting().flatMap(Setting::certified).orElseThrow().length();
+    }
+}
