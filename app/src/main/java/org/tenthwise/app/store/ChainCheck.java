@@ -1,0 +1,100 @@
+package org.tenthwise.app.store;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.util.Optional;
+import org.tenthwise.app.store.Verification.Fault;
+import org.tenthwise.model.run.Entry;
+
+/** Walks a ledger, entry by entry from the first, and keeps the first thing that is not as it was written. */
+public final class ChainCheck {
+
+    private long entries;
+    private Head head = Head.OF_NOTHING;
+    private Optional<Fault> fault = Optional.empty();
+
+    /**
+     * Looks at the next entry.
+     *
+     * @param body its text as stored, which need not be text any more
+     */
+    public void next(StoredEntry entry, byte[] body) {
+        entries++;
+        if (fault.isEmpty()) {
+            fault = outOfPlace(entry).or(() -> within(entry, body));
+            if (fault.isEmpty()) {
+                head = new Head(entry.seq(), entry.hash());
+            }
+        }
+    }
+
+    /** Keeps a fault found by other means, unless an entry was found bad before. */
+    public void broken(Fault found) {
+        if (fault.isEmpty()) {
+            fault = Optional.of(found);
+        }
+    }
+
+    public Verification result() {
+        return new Verification(entries, head, fault);
+    }
+
+    /** The last entry up to which all is well. */
+    public Head head() {
+        return head;
+    }
+
+    /** What is wrong with an entry by itself, wherever it stands: its hash, its text, or what is drawn out of the text. */
+    public static Optional<Fault> within(StoredEntry stored) {
+        return within(stored, stored.body().getBytes(UTF_8));
+    }
+
+    private static Optional<Fault> within(StoredEntry stored, byte[] body) {
+        if (!Chain.hash(stored.previous(), body).equals(stored.hash())) {
+            return at(stored, "Entry %d is not as it was written: its text does not give its hash.".formatted(stored.seq()));
+        }
+        Entry entry;
+        try {
+            entry = EntryText.read(stored.seq(), body);
+        } catch (UnreadableEntry e) {
+            return at(stored, "The text of entry %d cannot be read: %s.".formatted(stored.seq(), e.getMessage()));
+        }
+        return differing(stored, entry).flatMap(column -> at(stored,
+                "Entry %d has a \"%s\" that its text does not have.".formatted(stored.seq(), column)));
+    }
+
+    private Optional<Fault> outOfPlace(StoredEntry entry) {
+        long due = head.seq() + 1;
+        if (entry.seq() > due) {
+            return Optional.of(new Fault(Optional.of(due), head.seq() == 0
+                    ? "Entry 1 is missing: the ledger starts with entry %d.".formatted(entry.seq())
+                    : "Entry %d is missing: entry %d is followed by entry %d.".formatted(due, head.seq(), entry.seq())));
+        }
+        if (entry.seq() < due) {
+            return at(entry, "Entry %d stands where entry %d is due.".formatted(entry.seq(), due));
+        }
+        if (!entry.previous().equals(head.hash())) {
+            return at(entry, head.seq() == 0
+                    ? "Entry 1 does not start the ledger: it names an entry before it."
+                    : "Entry %d does not follow entry %d as it now stands.".formatted(entry.seq(), head.seq()));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> differing(StoredEntry stored, Entry entry) {
+        if (!stored.run().equals(entry.run())) {
+            return Optional.of("run");
+        }
+        if (!stored.kind().equals(EntryText.kind(entry.event()))) {
+            return Optional.of("kind");
+        }
+        if (!stored.at().equals(entry.at().toInstant().toString())) {
+            return Optional.of("at");
+        }
+        return stored.by().equals(entry.by()) ? Optional.empty() : Optional.of("by");
+    }
+
+    private static Optional<Fault> at(StoredEntry entry, String why) {
+        return Optional.of(new Fault(Optional.of(entry.seq()), why));
+    }
+}

@@ -1,0 +1,38 @@
+package org.tenthwise.app.store;
+
+/** A store was not opened, and nothing in it was changed. The message is for the person at the machine. */
+public final class CouldNotOpen extends Exception {
+
+    private static final long serialVersionUID = 1L;
+
+    /** What stood in the way. */
+    public enum Reason {
+        NOT_FOUND,
+        /** Some other file. */
+        NOT_A_STORE,
+        /** Made by a release newer than this one. */
+        NEWER,
+        HELD_BY_ANOTHER,
+        READ_ONLY,
+        DISK_FULL,
+        DAMAGED,
+        /** A store may be there, but the system does not let it be read, or kept safely. */
+        UNREADABLE
+    }
+
+    private final Reason reason;
+
+    public CouldNotOpen(Reason reason, String message) {
+        super(message);
+        this.reason = reason;
+    }
+
+    public CouldNotOpen(Reason reason, String message, Throwable cause) {
+        super(message, cause);
+        this.reason = reason;
+    }
+
+    public Reason reason() {
+        return reason;
+    }
+}

@@ -1,0 +1,96 @@
+package org.tenthwise.app.store;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.time.DateTimeException;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+
+/**
+ * An entry as JSON text, all of it but its place in the ledger.
+ *
+ * <p>Keys come in one fixed order, sizes as text with their unit beside ({@code "35.010"} keeps its nought), whatever may
+ * be absent is left out. Reading takes exactly what writing makes: an unknown kind, a key missing or one too many is an
+ * error, for a record must not be read by half.
+ */
+public final class EntryText {
+
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+
+    private EntryText() {
+    }
+
+    public static String write(String run, OffsetDateTime at, String by, Event event) {
+        EventKind<?> kind = EventKind.of(event);
+        ObjectNode entry = JsonNodeFactory.instance.objectNode();
+        entry.put("run", run);
+        entry.put("kind", kind.name());
+        entry.put("at", at.format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
+        entry.put("by", by);
+        kind.write(event, entry.putObject("event"));
+        try {
+            return JSON.writeValueAsString(entry);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("A tree of text and whole numbers can be written", e);
+        }
+    }
+
+    /** The word an event's kind is stored under. */
+    public static String kind(Event event) {
+        return EventKind.of(event).name();
+    }
+
+    /** @param body UTF-8, as stored */
+    public static Entry read(long seq, byte[] body) throws UnreadableEntry {
+        Fields fields = new Fields(tree(decoded(body)));
+        String run = fields.text("run");
+        EventKind<?> kind = EventKind.named(fields.text("kind"));
+        OffsetDateTime at = time(fields.text("at"));
+        String by = fields.text("by");
+        Event event = kind.read(fields.object("event"));
+        fields.end();
+        return new Entry(seq, run, at, by, event);
+    }
+
+    private static String decoded(byte[] body) throws UnreadableEntry {
+        try {
+            return UTF_8.newDecoder().decode(ByteBuffer.wrap(body)).toString();
+        } catch (CharacterCodingException e) {
+            throw new UnreadableEntry("it is not UTF-8", e);
+        }
+    }
+
+    private static ObjectNode tree(String text) throws UnreadableEntry {
+        try {
+            JsonNode tree = JSON.readTree(text);
+            if (tree instanceof ObjectNode object) {
+                return object;
+            }
+            throw new UnreadableEntry("it is no JSON object");
+        } catch (JsonProcessingException e) {
+            throw new UnreadableEntry("it is not JSON", e);
+        }
+    }
+
+    private static OffsetDateTime time(String text) throws UnreadableEntry {
+        try {
+            return OffsetDateTime.parse(text, DateTimeFormatter.ISO_OFFSET_DATE_TIME);
+        } catch (DateTimeException e) {
+            throw new UnreadableEntry("\"%s\" is no date and time".formatted(text), e);
+        }
+    }
+}

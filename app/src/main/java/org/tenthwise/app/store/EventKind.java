@@ -1,0 +1,106 @@
+package org.tenthwise.app.store;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.function.BiConsumer;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Event;
+
+/**
+ * One kind of event: the word it is stored under, and how its own fields are written and read. A word once used stays, for
+ * there are stores with it.
+ */
+record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, ObjectNode> writer, Reader<E> reader) {
+
+    /** Takes the fields of an event. */
+    interface Reader<E> {
+        E from(Fields fields) throws UnreadableEntry;
+    }
+
+    static final List<EventKind<?>> ALL = List.of(
+            new EventKind<>("begun", Event.Begun.class,
+                    (begun, to) -> {
+                        Parts.write(begun.part(), to.putObject("part"));
+                        to.put("serial", begun.serial());
+                        to.put("lot", begun.lot());
+                        to.put("machine", begun.machine());
+                        Parts.write(begun.plan(), to.putObject("plan"));
+                    },
+                    from -> new Event.Begun(Parts.part(from.object("part")), from.text("serial"), from.text("lot"),
+                            from.text("machine"), Parts.plan(from.object("plan")))),
+            new EventKind<>("gauge-known", Event.GaugeKnown.class,
+                    (known, to) -> Parts.write(known.gauge(), to.putObject("gauge")),
+                    from -> new Event.GaugeKnown(Parts.gauge(from.object("gauge")))),
+            new EventKind<>("gauge-set", Event.GaugeSet.class,
+                    (set, to) -> {
+                        to.put("step", set.step());
+                        Parts.write(set.setting(), to.putObject("setting"));
+                    },
+                    from -> new Event.GaugeSet(from.step("step"), Parts.setting(from.object("setting")))),
+            new EventKind<>("reading-taken", Event.ReadingTaken.class,
+                    (taken, to) -> {
+                        to.put("step", taken.step());
+                        to.put("slot", taken.slot());
+                        Parts.write(taken.typed(), to.putObject("typed"));
+                    },
+                    from -> new Event.ReadingTaken(from.step("step"), from.text("slot"),
+                            Parts.written(from.object("typed")))),
+            new EventKind<>("struck-out", Event.StruckOut.class,
+                    (struck, to) -> to.put("entry", struck.entry()).put("reason", struck.reason()),
+                    from -> new Event.StruckOut(from.whole("entry"), from.text("reason"))),
+            new EventKind<>("answered", Event.Answered.class,
+                    (answered, to) -> to.put("step", answered.step())
+                            .put("question", Fields.word(answered.question()))
+                            .put("answer", Fields.word(answered.answer())),
+                    from -> new Event.Answered(from.step("step"), from.word("question", Question.class),
+                            from.word("answer", Answer.class))),
+            new EventKind<>("pass-begun", Event.PassBegun.class,
+                    (pass, to) -> to.put("step", pass.step()).put("why", Fields.word(pass.why())),
+                    from -> new Event.PassBegun(from.step("step"), from.word("why", Event.PassBegun.Why.class))),
+            new EventKind<>("doubt-flagged", Event.DoubtFlagged.class,
+                    (doubt, to) -> to.put("step", doubt.step()).put("words", doubt.words()),
+                    from -> new Event.DoubtFlagged(from.step("step"), from.text("words"))),
+            new EventKind<>("note-made", Event.NoteMade.class,
+                    (note, to) -> to.put("step", note.step()).put("words", note.words()),
+                    from -> new Event.NoteMade(from.step("step"), from.text("words"))),
+            new EventKind<>("disposed", Event.Disposed.class,
+                    (disposed, to) -> to.put("step", disposed.step())
+                            .put("disposition", Fields.word(disposed.disposition()))
+                            .put("reason", disposed.reason())
+                            .put("signed-by", disposed.signedBy()),
+                    from -> new Event.Disposed(from.step("step"), from.word("disposition", Disposition.class),
+                            from.text("reason"), from.text("signed-by"))),
+            new EventKind<>("handed-over", Event.HandedOver.class,
+                    (over, to) -> to.put("to", over.to()),
+                    from -> new Event.HandedOver(from.text("to"))),
+            new EventKind<>("closed", Event.Closed.class,
+                    (closed, to) -> to.put("signed-by", closed.signedBy()).put("meaning", closed.meaning()),
+                    from -> new Event.Closed(from.text("signed-by"), from.text("meaning"))));
+
+    static EventKind<?> of(Event event) {
+        return ALL.stream().filter(kind -> kind.type.isInstance(event)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No way is known to store " + event.getClass()));
+    }
+
+    static EventKind<?> named(String name) throws UnreadableEntry {
+        return ALL.stream().filter(kind -> kind.name.equals(name)).findFirst()
+                .orElseThrow(() -> new UnreadableEntry("\"%s\" is no known kind of entry".formatted(name)));
+    }
+
+    /** @param event of this kind */
+    void write(Event event, ObjectNode to) {
+        writer.accept(type.cast(event), to);
+    }
+
+    E read(Fields from) throws UnreadableEntry {
+        try {
+            E event = reader.from(from);
+            from.end();
+            return event;
+        } catch (IllegalArgumentException e) {
+            throw new UnreadableEntry(e.getMessage(), e);
+        }
+    }
+}

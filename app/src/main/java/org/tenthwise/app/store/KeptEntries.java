@@ -1,0 +1,32 @@
+package org.tenthwise.app.store;
+
+import java.util.List;
+import org.tenthwise.model.run.Entry;
+
+/**
+ * What a ledger holds, to be read. Used from one thread.
+ *
+ * <p>Every reading method throws {@link CouldNotRead} if the store has been damaged or taken away since it was opened.
+ */
+public interface KeptEntries extends AutoCloseable {
+
+    /** The entries of a run, in order; none if there is no such run. */
+    List<Entry> entries(String run);
+
+    /** The runs in the order they were begun; {@link Entry#SHOP} is none. */
+    List<String> runs();
+
+    Head head();
+
+    /** All entries as they are stored, in order. */
+    List<StoredEntry> stored();
+
+    /** The entries of a run as they are stored, in order. */
+    List<StoredEntry> stored(String run);
+
+    /** Walks all entries and says whether the chain is whole. Never throws for what it finds. */
+    Verification verify();
+
+    @Override
+    void close();
+}

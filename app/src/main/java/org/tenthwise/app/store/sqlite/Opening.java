@@ -1,0 +1,80 @@
+package org.tenthwise.app.store.sqlite;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.StandardCopyOption;
+import java.sql.Connection;
+import java.sql.SQLException;
+import org.tenthwise.app.store.CouldNotOpen;
+
+/** Opens a store to write to: takes the lock, makes the file if there is none, brings its tables up to date. */
+final class Opening {
+
+    private final StoreFile file;
+    private final Trouble trouble;
+
+    private Opening(StoreFile file) {
+        this.file = file;
+        this.trouble = new Trouble(file);
+    }
+
+    /** @param file a store, or nothing yet, in a folder that is there */
+    static SqliteLedger of(StoreFile file) throws CouldNotOpen {
+        return new Opening(file).ledger();
+    }
+
+    private SqliteLedger ledger() throws CouldNotOpen {
+        try {
+            if (file.exists() && !Files.isWritable(file.path())) {
+                throw trouble.readOnly();
+            }
+            StoreLock lock = StoreLock.take(file.lock()).orElseThrow(trouble::heldByAnother);
+            try {
+                if (!file.exists()) {
+                    make();
+                }
+                return new SqliteLedger(file, lock, connection());
+            } catch (CouldNotOpen | SQLException | IOException | RuntimeException e) {
+                lock.close();
+                throw e;
+            }
+        } catch (SQLException e) {
+            throw trouble.opening(e);
+        } catch (IOException e) {
+            throw trouble.readOnly(e);
+        }
+    }
+
+    /** Makes the store under another name first: killed half-way, it leaves no half store behind. */
+    private void make() throws SQLException, IOException, CouldNotOpen {
+        StoreFile half = file.inTheMaking();
+        half.discard();
+        try {
+            try (Connection connection = Connections.toWrite(half.urlToMake())) {
+                makeSure(connection);
+                Schema.bringUpToDate(connection);
+            }
+            Files.move(half.path(), file.path(), StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            half.discard();
+        }
+    }
+
+    private Connection connection() throws SQLException, CouldNotOpen {
+        Connection connection = Connections.toWrite(file.urlToWrite());
+        try {
+            makeSure(connection);
+            Schema.bringUpToDate(connection);
+            return connection;
+        } catch (CouldNotOpen | SQLException | RuntimeException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    private void makeSure(Connection connection) throws SQLException, CouldNotOpen {
+        if (!Connections.keepsSafely(connection)) {
+            throw trouble.unsafe();
+        }
+    }
+}

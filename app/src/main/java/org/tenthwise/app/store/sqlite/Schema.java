@@ -1,0 +1,76 @@
+package org.tenthwise.app.store.sqlite;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+
+/**
+ * The numbered steps that make the tables of a store, each one SQL file and one transaction. A step once released stays as
+ * it is; a change to the tables is a further step.
+ */
+final class Schema {
+
+    /** Marks a SQLite file as a ledger: "TWLG" in ASCII. The first step writes it. */
+    static final int APPLICATION = 0x54574C47;
+
+    /** The newest step there is. */
+    static final int NEWEST = 1;
+
+    private Schema() {
+    }
+
+    static int application(Connection connection) throws SQLException {
+        return Integer.parseInt(Connections.answer(connection, "PRAGMA application_id"));
+    }
+
+    /** The last step a store has taken; 0 for a file with nothing in it. */
+    static int step(Connection connection) throws SQLException {
+        return Integer.parseInt(Connections.answer(connection, "PRAGMA user_version"));
+    }
+
+    /** Takes the steps that are still to take. */
+    static void bringUpToDate(Connection connection) throws SQLException {
+        for (int next = step(connection) + 1; next <= NEWEST; next++) {
+            take(connection, next);
+        }
+    }
+
+    private static void take(Connection connection, int step) throws SQLException {
+        // executeUpdate runs all statements of a text; execute would run the first and pass over the rest in silence
+        try (Statement statement = connection.createStatement()) {
+            try {
+                statement.executeUpdate("BEGIN IMMEDIATE;\n" + text(step) + ";\nPRAGMA user_version = " + step + ";\nCOMMIT");
+            } catch (SQLException e) {
+                rollBack(statement, e);
+                throw e;
+            }
+        }
+        if (step(connection) != step) {
+            throw new SQLException("Step %d of the store was not taken to its end".formatted(step));
+        }
+    }
+
+    private static void rollBack(Statement statement, SQLException cause) {
+        try {
+            statement.executeUpdate("ROLLBACK");
+        } catch (SQLException e) {
+            cause.addSuppressed(e); // nothing was begun, or it is rolled back already
+        }
+    }
+
+    private static String text(int step) {
+        try (InputStream in = Schema.class.getResourceAsStream(step + ".sql")) {
+            if (in == null) {
+                throw new IllegalStateException("There is no step " + step);
+            }
+            return new String(in.readAllBytes(), UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

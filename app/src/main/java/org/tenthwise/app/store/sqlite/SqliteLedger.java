@@ -1,0 +1,142 @@
+package org.tenthwise.app.store.sqlite;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.tenthwise.app.store.Chain;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.EntryText;
+import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.StoredEntry;
+import org.tenthwise.app.store.Verification;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+
+/** A ledger in a SQLite file. Used from one worker thread; one process at a time can have it open. */
+public final class SqliteLedger implements Ledger {
+
+    private final Trouble trouble;
+    private final StoreLock lock;
+    private final Connection connection;
+    private final LedgerTable table;
+
+    /**
+     * @param lock       held already
+     * @param connection to write with
+     */
+    SqliteLedger(StoreFile file, StoreLock lock, Connection connection) {
+        this.trouble = new Trouble(file);
+        this.lock = lock;
+        this.connection = connection;
+        this.table = new LedgerTable(connection);
+    }
+
+    /** Opens a store, or makes one where there is no file, with the folders that lead to it. */
+    public static SqliteLedger open(Path path) throws CouldNotOpen {
+        StoreFile file = file(path);
+        if (file.exists()) {
+            return openExisting(path);
+        }
+        try {
+            Files.createDirectories(file.path().getParent());
+        } catch (IOException e) {
+            throw new Trouble(file).readOnly(e);
+        }
+        return Opening.of(file(path));
+    }
+
+    /** Opens a store to write to; makes none. */
+    public static SqliteLedger openExisting(Path path) throws CouldNotOpen {
+        StoreFile file = file(path);
+        SqliteReading.open(file).close();
+        return Opening.of(file);
+    }
+
+    /** Opens a store for reading alone, also while another process writes to it; makes none and changes nothing. */
+    public static KeptEntries openToRead(Path path) throws CouldNotOpen {
+        return SqliteReading.open(file(path));
+    }
+
+    @Override
+    public Entry append(String run, OffsetDateTime at, String by, Event event) throws CouldNotSave {
+        String body = EntryText.write(run, at, by, event);
+        try {
+            Head head = table.head();
+            long seq = head.seq() + 1;
+            table.add(new StoredEntry(seq, run, EntryText.kind(event), at.toInstant().toString(), by, body,
+                    head.hash(), Chain.hash(head.hash(), body.getBytes(UTF_8))));
+            return new Entry(seq, run, at, by, event);
+        } catch (SQLException e) {
+            throw trouble.saving(e);
+        }
+    }
+
+    @Override
+    public List<Entry> entries(String run) {
+        return answer(() -> table.entries(run));
+    }
+
+    @Override
+    public List<String> runs() {
+        return answer(table::runs);
+    }
+
+    @Override
+    public Head head() {
+        return answer(table::head);
+    }
+
+    @Override
+    public List<StoredEntry> stored() {
+        return answer(table::stored);
+    }
+
+    @Override
+    public List<StoredEntry> stored(String run) {
+        return answer(() -> table.stored(run));
+    }
+
+    @Override
+    public Verification verify() {
+        return answer(table::verify);
+    }
+
+    @Override
+    public void close() {
+        try (lock; connection) {
+            // both are closed, the connection first
+        } catch (SQLException | IOException e) {
+            throw trouble.reading(e);
+        }
+    }
+
+    /** Something asked of the table. */
+    private interface Question<T> {
+        T answer() throws SQLException;
+    }
+
+    private <T> T answer(Question<T> question) {
+        try {
+            return question.answer();
+        } catch (SQLException e) {
+            throw trouble.reading(e);
+        }
+    }
+
+    private static StoreFile file(Path path) throws CouldNotOpen {
+        try {
+            return StoreFile.of(path);
+        } catch (IOException e) {
+            throw new Trouble(new StoreFile(path.toAbsolutePath())).unreadable(e);
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package org.tenthwise.app.store.sqlite;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.StoredEntry;
+import org.tenthwise.app.store.Verification;
+import org.tenthwise.model.run.Entry;
+
+/**
+ * A store open for reading alone, also while another process writes to it. Each question is asked over a connection of its
+ * own and sees the entries that are saved by then.
+ */
+final class SqliteReading implements KeptEntries {
+
+    private final StoreFile file;
+    private final Trouble trouble;
+
+    private SqliteReading(StoreFile file) {
+        this.file = file;
+        this.trouble = new Trouble(file);
+    }
+
+    /** Makes sure that there is a store of a kind this release knows; changes nothing. */
+    static SqliteReading open(StoreFile file) throws CouldNotOpen {
+        SqliteReading reading = new SqliteReading(file);
+        Trouble trouble = reading.trouble;
+        if (!file.exists()) {
+            throw trouble.notFound();
+        }
+        if (!Files.isRegularFile(file.path())) {
+            throw trouble.notAStore();
+        }
+        try {
+            if (reading.ask(Schema::application) != Schema.APPLICATION) {
+                throw trouble.notAStore();
+            }
+            int step = reading.ask(Schema::step);
+            if (step > Schema.NEWEST) {
+                throw trouble.newer(step);
+            }
+        } catch (SQLException e) {
+            throw trouble.opening(e);
+        } catch (IOException e) {
+            throw trouble.unreadable(e);
+        }
+        return reading;
+    }
+
+    /** Something asked of an open connection. */
+    private interface Question<T> {
+        T of(Connection connection) throws SQLException;
+    }
+
+    @Override
+    public List<Entry> entries(String run) {
+        return answer(connection -> new LedgerTable(connection).entries(run));
+    }
+
+    @Override
+    public List<String> runs() {
+        return answer(connection -> new LedgerTable(connection).runs());
+    }
+
+    @Override
+    public Head head() {
+        return answer(connection -> new LedgerTable(connection).head());
+    }
+
+    @Override
+    public List<StoredEntry> stored() {
+        return answer(connection -> new LedgerTable(connection).stored());
+    }
+
+    @Override
+    public List<StoredEntry> stored(String run) {
+        return answer(connection -> new LedgerTable(connection).stored(run));
+    }
+
+    @Override
+    public Verification verify() {
+        return answer(connection -> new LedgerTable(connection).verify());
+    }
+
+    /** There is nothing to close between questions. */
+    @Override
+    public void close() {
+    }
+
+    private <T> T answer(Question<T> question) {
+        try {
+            return ask(question);
+        } catch (SQLException | IOException e) {
+            throw trouble.reading(e);
+        }
+    }
+
+    /** Asks the file at rest where it is at rest, and once more, sharing it, if another began to write meanwhile. */
+    private <T> T ask(Question<T> question) throws SQLException, IOException {
+        Optional<StoreFile.Stamp> before = file.atRest();
+        if (before.isPresent()) {
+            try {
+                T answer = ask(file.urlAtRest(), question);
+                if (file.atRest().equals(before)) {
+                    return answer;
+                }
+            } catch (SQLException e) {
+                if (file.atRest().equals(before)) {
+                    throw e;
+                }
+            }
+        }
+        return ask(file.urlToShare(), question);
+    }
+
+    private static <T> T ask(String url, Question<T> question) throws SQLException {
+        try (Connection connection = Connections.toRead(url)) {
+            return question.of(connection);
+        }
+    }
+}

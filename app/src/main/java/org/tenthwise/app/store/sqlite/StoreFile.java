@@ -1,0 +1,99 @@
+package org.tenthwise.app.store.sqlite;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
+import java.util.Optional;
+
+/**
+ * Where a store lies and what lies beside it.
+ *
+ * <p>The file is never opened past SQLite: closing it would drop the locks SQLite holds on it in the same process.
+ *
+ * @param path absolute, links followed
+ */
+record StoreFile(Path path) {
+
+    /** What of a file shows that it was written to. */
+    record Stamp(long size, FileTime written) {
+    }
+
+    static StoreFile of(Path given) throws IOException {
+        Path absolute = given.toAbsolutePath().normalize();
+        if (Files.exists(absolute)) {
+            return new StoreFile(absolute.toRealPath());
+        }
+        Path folder = absolute.getParent();
+        boolean folderKnown = folder != null && Files.exists(folder);
+        return new StoreFile(folderKnown ? folder.toRealPath().resolve(absolute.getFileName()) : absolute);
+    }
+
+    String name() {
+        return path.getFileName().toString();
+    }
+
+    boolean exists() {
+        return Files.exists(path);
+    }
+
+    /** The file that is locked by whoever writes. It stays when the store is closed; only the lock on it means anything. */
+    Path lock() {
+        return beside(".lock");
+    }
+
+    /** Where a store is made before it gets its name, so that under its name it is whole or not there. */
+    StoreFile inTheMaking() {
+        return new StoreFile(beside(".new"));
+    }
+
+    /** Takes the file away, with what SQLite keeps beside it. */
+    void discard() throws IOException {
+        Files.deleteIfExists(path);
+        Files.deleteIfExists(log());
+        Files.deleteIfExists(beside("-shm"));
+    }
+
+    String urlToMake() {
+        return url("mode=rwc");
+    }
+
+    String urlToWrite() {
+        return url("mode=rw");
+    }
+
+    /** For reading what another process may be writing to. */
+    String urlToShare() {
+        return url("mode=ro");
+    }
+
+    /** For reading a store nobody writes to: makes no file and takes no lock, so it works where nothing can be written. */
+    String urlAtRest() {
+        return url("immutable=1");
+    }
+
+    /**
+     * What the file looks like while nobody writes to it and all of it is in the one file; absent while there is something
+     * in the log beside it.
+     */
+    Optional<Stamp> atRest() throws IOException {
+        if (Files.exists(log()) && Files.size(log()) > 0) {
+            return Optional.empty();
+        }
+        BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
+        return Optional.of(new Stamp(attributes.size(), attributes.lastModifiedTime()));
+    }
+
+    private Path log() {
+        return beside("-wal");
+    }
+
+    private Path beside(String ending) {
+        return path.resolveSibling(name() + ending);
+    }
+
+    private String url(String how) {
+        return "jdbc:sqlite:file://" + path.toUri().getRawPath() + "?" + how;
+    }
+}

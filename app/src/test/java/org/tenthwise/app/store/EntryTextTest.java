@@ -1,0 +1,102 @@
+package org.tenthwise.app.store;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+
+class EntryTextTest {
+
+    private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T07:15:00+01:00");
+
+    static Stream<Example> examples() {
+        return Example.all().stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void anEntryIsWrittenInTheWordsAndTheOrderThatStoresAlreadyHave(Example example) {
+        String text = EntryText.write("run-1", AT, "A. Turner", example.event());
+
+        assertEquals("{\"run\":\"run-1\",\"kind\":\"%s\",\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. Turner\",\"event\":%s}"
+                .formatted(example.kind(), example.json()), text);
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void whatIsWrittenIsReadBack(Example example) throws UnreadableEntry {
+        byte[] text = EntryText.write("run-1", AT, "A. Turner", example.event()).getBytes(UTF_8);
+
+        assertEquals(new Entry(7, "run-1", AT, "A. Turner", example.event()), EntryText.read(7, text));
+    }
+
+    @Test
+    void everyKindOfEventHasAWordAndAnExample() {
+        Set<Class<?>> events = Set.of(Event.class.getPermittedSubclasses());
+
+        assertEquals(events, EventKind.ALL.stream().map(EventKind::type).collect(Collectors.toSet()));
+        assertEquals(events, examples().map(example -> example.event().getClass()).collect(Collectors.toSet()));
+        assertEquals(events.size(), EventKind.ALL.stream().map(EventKind::name).distinct().count());
+    }
+
+    @Test
+    void aNanosecondAndAnyLetterAreKept() throws UnreadableEntry {
+        OffsetDateTime at = OffsetDateTime.parse("2026-03-02T07:15:00.000000001-03:30");
+        Event event = new Event.NoteMade(0, "Späne \"µ\" \\ \u0000 \u2028 🔧\n");
+
+        assertEquals(new Entry(1, "ü", at, "Ö", event), EntryText.read(1, EntryText.write("ü", at, "Ö", event).getBytes(UTF_8)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        # text                                                                                          | what is said
+        {"run":"r","kind":"weighed","at":"2026-03-02T07:15:00Z","by":"A","event":{}}                     | "weighed" is no known kind of entry
+        {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{}}                 | "to" is missing
+        {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B","x":1}}   | "x" is not known here
+        {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":5}}           | "to" is no text
+        {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":"B"}                | "event" is no object
+        {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B"},"x":1}   | "x" is not known here
+        {"run":"r","kind":"handed-over","at":"yesterday","by":"A","event":{"to":"B"}}                    | "yesterday" is no date and time
+        {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B"}} x       | it is not JSON
+        {"run":"r","run":"s"}                                                                            | it is not JSON
+        ["run"]                                                                                          | it is no JSON object
+        ``                                                                                               | it is no JSON object
+        {"run":"r","kind":"note-made","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1.5,"words":""}}          | "step" is no whole number
+        {"run":"r","kind":"note-made","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":3000000000,"words":""}}   | "step" is no number of a step
+        {"run":"r","kind":"pass-begun","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"why":"bored"}}        | "bored" is not known as "why"
+        {"run":"r","kind":"reading-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"slot":"1.1","typed":{"figure":"1e3","unit":"mm"}}} | "1e3" is not a plain decimal number
+        {"run":"r","kind":"reading-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"slot":"1.1","typed":{"figure":"1","unit":"cm"}}}   | "cm" is no known unit
+        """)
+    void whatCannotBeUnderstoodIsSaidAndNotReadByHalf(String text, String said) {
+        byte[] body = text.getBytes(UTF_8);
+
+        assertEquals(said, assertThrows(UnreadableEntry.class, () -> EntryText.read(1, body)).getMessage());
+    }
+
+    @Test
+    void bytesThatAreNoUtf8AreNotReadAsSomethingElse() {
+        byte[] body = EntryText.write("r", AT, "A", new Event.HandedOver("B")).getBytes(UTF_8);
+        body[8] = (byte) 0xFF;
+
+        assertEquals("it is not UTF-8", assertThrows(UnreadableEntry.class, () -> EntryText.read(1, body)).getMessage());
+    }
+
+    @Test
+    void aKindIsStoredUnderTheWordThatStandsInTheText() {
+        Event event = new Event.HandedOver("B");
+
+        assertEquals(1, Arrays.stream(EntryText.write("r", AT, "A", event).split(",", -1))
+                .filter(("\"kind\":\"" + EntryText.kind(event) + "\"")::equals).count());
+    }
+}

@@ -1,0 +1,75 @@
+package org.tenthwise.app.store;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Event;
+
+/** An invented event of every kind, with the text it is stored as. */
+record Example(String kind, Event event, String json) {
+
+    private static final Gauge BORE_GAUGE = new Gauge("BG-04", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
+    private static final Gauge DEPTH_GAUGE = new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty());
+    private static final Gauge WIRE_MICROMETER =
+            new Gauge("MW-2", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty());
+
+    static List<Example> all() {
+        return List.of(
+                new Example("begun", new Event.Begun(new PartId("LG-2207", "C"), "0041", "lot 9", "Lathe 3",
+                        new PlanSource("[part]\nnumber = \"LG-2207\"\n", "ab".repeat(32))), """
+                        {"part":{"number":"LG-2207","revision":"C"},"serial":"0041","lot":"lot 9","machine":"Lathe 3",\
+                        "plan":{"text":"[part]\\nnumber = \\"LG-2207\\"\\n","sha256":"%s"}}""".formatted("ab".repeat(32))),
+                new Example("gauge-known", new Event.GaugeKnown(BORE_GAUGE), """
+                        {"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"}}"""),
+                new Example("gauge-known", new Event.GaugeKnown(DEPTH_GAUGE), """
+                        {"gauge":{"id":"DG-01","kind":"depth-gauge"}}"""),
+                new Example("gauge-set", new Event.GaugeSet(3, Setting.onMaster(BORE_GAUGE, "RING-35", mm("35.0020"), mm("+0.00"))),
+                        """
+                        {"step":3,"setting":{"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"},\
+                        "reference":"RING-35","certified":{"figure":"35.0020","unit":"mm"},\
+                        "zero":{"figure":"+0.00","unit":"mm"}}}"""),
+                new Example("gauge-set", new Event.GaugeSet(4, Setting.overWires(WIRE_MICROMETER, "WIRES-7",
+                        new Written("0.10340", Unit.INCH))), """
+                        {"step":4,"setting":{"gauge":{"id":"MW-2","kind":"micrometer-over-wires"},"reference":"WIRES-7",\
+                        "certified":{"figure":"0.10340","unit":"in"}}}"""),
+                new Example("gauge-set", new Event.GaugeSet(5, Setting.direct(DEPTH_GAUGE)), """
+                        {"step":5,"setting":{"gauge":{"id":"DG-01","kind":"depth-gauge"}}}"""),
+                new Example("reading-taken", new Event.ReadingTaken(3, "2.1", mm("35.010")), """
+                        {"step":3,"slot":"2.1","typed":{"figure":"35.010","unit":"mm"}}"""),
+                new Example("struck-out", new Event.StruckOut(12, "gauge was not seated"), """
+                        {"entry":12,"reason":"gauge was not seated"}"""),
+                new Example("answered", new Event.Answered(6, Question.PLUG_FEELS, Answer.WITH_DRAG), """
+                        {"step":6,"question":"plug-feels","answer":"with-drag"}"""),
+                new Example("pass-begun", new Event.PassBegun(3, Event.PassBegun.Why.MEASURED_AGAIN), """
+                        {"step":3,"why":"measured-again"}"""),
+                new Example("doubt-flagged", new Event.DoubtFlagged(0, "chatter at the root"), """
+                        {"step":0,"words":"chatter at the root"}"""),
+                new Example("note-made", new Event.NoteMade(3, "coolant 21 °C"), """
+                        {"step":3,"words":"coolant 21 °C"}"""),
+                new Example("disposed", new Event.Disposed(3, Disposition.USE_AS_IS, "no load there", "Q. Miller"), """
+                        {"step":3,"disposition":"use-as-is","reason":"no load there","signed-by":"Q. Miller"}"""),
+                new Example("handed-over", new Event.HandedOver("B. Fitter"), """
+                        {"to":"B. Fitter"}"""),
+                new Example("closed", new Event.Closed("Q. Miller", "checked and complete"), """
+                        {"signed-by":"Q. Miller","meaning":"checked and complete"}"""));
+    }
+
+    private static Written mm(String figure) {
+        return new Written(figure, Unit.MILLIMETRE);
+    }
+
+    @Override
+    public String toString() {
+        return kind + " " + json.substring(0, Math.min(40, json.length()));
+    }
+}
