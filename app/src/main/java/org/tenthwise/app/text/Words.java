@@ -47,6 +47,11 @@ public final class Words {
 
     /** The text of {@code stem} and the value's name: {@code say("verdict", CUT_AGAIN)} is the text of {@code verdict.cut-again}. */
     public String say(String stem, Enum<?> value) {
-        return say(stem + "." + value.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return say(key(stem, value));
+    }
+
+    /** The key of a value below a stem: {@code key("verdict", CUT_AGAIN)} is {@code verdict.cut-again}. */
+    public String key(String stem, Enum<?> value) {
+        return stem + "." + value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,0 +1,90 @@
+package org.tenthwise.app.text;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.compute.cutting.NextCut;
+import org.tenthwise.model.compute.roundness.JawMove;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.WiresFinding;
+
+/** What to do next about a finding, in one or two short sentences; empty where there is nothing to do but go on. */
+public final class Advice {
+
+    private static final BigDecimal TWO = new BigDecimal("2");
+
+    private final Words words;
+
+    public Advice(Words words) {
+        this.words = words;
+    }
+
+    public String next(Line line) {
+        if (line.disposed().isPresent() && !line.finding().verdict().passed()) {
+            return words.say("next.disposed", words.say("disposition", line.disposed().get().disposition()),
+                    line.disposed().get().signedBy());
+        }
+        return next(line.finding());
+    }
+
+    public String next(Finding finding) {
+        return switch (finding.verdict().standing()) {
+            case PASS, OPEN -> "";
+            case CUT_AGAIN -> cutAgain(finding);
+            case UNPROVEN -> finding instanceof WiresFinding wires && wires.bottoms() ? smallerWires(wires)
+                    : words.say("next.unproven");
+            case FAIL -> finding instanceof RunOutFinding runOut ? trueUp(runOut) : words.say("next.fail");
+        };
+    }
+
+    private String cutAgain(Finding finding) {
+        Optional<NextCut> next = finding instanceof SizeFinding size ? size.next()
+                : finding instanceof WiresFinding wires ? wires.next() : Optional.empty();
+        Feature feature = finding instanceof SizeFinding size ? size.check().feature() : Feature.DIAMETER;
+        StepFigures figures = StepFigures.of(finding);
+        return next.map(cut -> switch (feature) {
+            case DIAMETER, BORE -> words.say("next.offset", figures.signedWithUnit(cut.changeOnDiameter()),
+                    figures.signed(cut.changeOnRadius()));
+            case WIDTH -> words.say("next.width", figures.withUnit(cut.stockLeft()),
+                    figures.plain(cut.stockLeft().half()));
+            case DEPTH -> words.say("next.depth", figures.withUnit(cut.stockLeft()));
+        }).orElseGet(() -> words.say("next.uneven"));
+    }
+
+    private String smallerWires(WiresFinding finding) {
+        StepFigures figures = StepFigures.of(finding);
+        return words.say("next.smaller-wires", figures.plain(finding.sizes().least()), figures.withUnit(finding.wire().orElseThrow()));
+    }
+
+    private String trueUp(RunOutFinding finding) {
+        StepFigures figures = StepFigures.of(finding);
+        boolean mostlyForm = finding.fit().isPresent() && finding.movement().isPresent()
+                && finding.fit().get().residual().times(TWO).isAbove(finding.movement().get());
+        if (mostlyForm) {
+            return words.say("next.form", figures.withUnit(finding.fit().get().residual()));
+        }
+        List<JawMove> inwards = finding.jawMoves().stream().filter(move -> visible(move.in(), figures))
+                .sorted(Comparator.comparing(JawMove::in).reversed()).toList();
+        if (inwards.isEmpty()) {
+            return words.say(finding.swept() ? "next.true-up-by-angles" : "next.true-up");
+        }
+        String how = finding.check().jaws() == 3 ? "next.shim" : "next.jaw";
+        JawMove first = inwards.get(0);
+        String sentence = words.say(how + ".first", first.jaw(), figures.plain(first.in()),
+                figures.plain(first.in().times(TWO)));
+        return inwards.size() == 1 ? sentence : sentence + " "
+                + words.say(how + ".then", inwards.get(1).jaw(), figures.plain(inwards.get(1).in()));
+    }
+
+    /** A move of less than half the last place would be nothing to read on the indicator. */
+    private static boolean visible(Length move, StepFigures figures) {
+        Length lastPlace = Length.of(BigDecimal.ONE.movePointLeft(figures.places()), figures.unit());
+        return move.times(TWO).compareTo(lastPlace) >= 0;
+    }
+}

@@ -1,0 +1,95 @@
+package org.tenthwise.app.text;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.tenthwise.model.compute.form.Shape;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.WiresFinding;
+
+/** What else there is to say about a finding: how the readings were combined, the form they show, what contradicts what. */
+public final class Remarks {
+
+    private final Words words;
+    private final Sentences sentences;
+
+    public Remarks(Words words) {
+        this.words = words;
+        this.sentences = new Sentences(words);
+    }
+
+    /** Short sentences, the weightiest first. */
+    public List<String> of(Finding finding) {
+        if (finding instanceof RunOutFinding runOut) {
+            return of(runOut);
+        }
+        if (finding instanceof SizeFinding size) {
+            return of(size);
+        }
+        if (finding instanceof PlugFinding plug) {
+            return plug.contradiction().map(c -> List.of(words.say("contradiction", c))).orElse(List.of());
+        }
+        return finding instanceof WiresFinding wires ? of(wires) : List.of();
+    }
+
+    private List<String> of(RunOutFinding finding) {
+        List<String> said = new ArrayList<>();
+        StepFigures figures = StepFigures.of(finding);
+        finding.refusal().ifPresent(why -> said.add(words.say("run-out.no-circle", words.say("run-out.refusal", why))));
+        finding.fit().ifPresent(fit -> {
+            said.add(words.say("run-out.off-centre", figures.withUnit(fit.eccentricity()),
+                    Figures.number(fit.highAtDegrees().setScale(0, RoundingMode.HALF_EVEN))));
+            said.add(finding.measured().size() == 3 ? words.say("run-out.form-unknown")
+                    : words.say("run-out.form", figures.withUnit(fit.residual())));
+        });
+        return said;
+    }
+
+    private List<String> of(SizeFinding finding) {
+        List<String> said = new ArrayList<>();
+        StepFigures figures = StepFigures.of(finding);
+        if (finding.measured().size() > 1) {
+            said.add(words.say(words.key("combined", finding.check().combine()), finding.measured().size()));
+        }
+        if (finding.check().combine() != Combine.RANGE) {
+            wall(finding, figures, said);
+        }
+        guardBand(finding.check().guardBand(), figures, said);
+        return said;
+    }
+
+    private void wall(SizeFinding finding, StepFigures figures, List<String> said) {
+        finding.form().shape().filter(shape -> shape != Shape.EVEN).ifPresent(shape -> said.add(words.say(
+                words.key("shape", shape), figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));
+        finding.form().outOfRound().filter(round -> round.signum() > 0)
+                .ifPresent(round -> said.add(words.say("form.out-of-round", figures.withUnit(round))));
+    }
+
+    private List<String> of(WiresFinding finding) {
+        List<String> said = new ArrayList<>();
+        StepFigures figures = StepFigures.of(finding);
+        String root = sentences.rootClearance(finding);
+        if (!root.isEmpty()) {
+            said.add(root);
+        }
+        if (finding.readings().size() > 1) {
+            said.add(words.say(words.key("combined", finding.check().combine()), finding.readings().size()));
+        }
+        finding.readings().stream().findFirst().ifPresent(reading -> said.add(words.say("wires.lead-angle",
+                figures.plain(reading.simple().minus(reading.measured().value()).abs()))));
+        guardBand(finding.check().guardBand(), figures, said);
+        return said;
+    }
+
+    private void guardBand(Written band, StepFigures figures, List<String> said) {
+        if (band.length().signum() > 0) {
+            said.add(words.say("form.guard-band", figures.withUnit(band.length())));
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package org.tenthwise.app.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.AnswerFinding;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.Verdict;
+
+/**
+ * Findings in words: the verdict, its distance, the value, and how a whole sheet is called. The same on the screen, in the
+ * record and on the command line. What to do next is {@link Advice}'s, what else there is to say {@link Remarks}'.
+ */
+public final class Sentences {
+
+    private final Words words;
+
+    public Sentences(Words words) {
+        this.words = words;
+    }
+
+    /** One of the five words. */
+    public String standing(Finding finding) {
+        return words.say("verdict", finding.verdict().standing());
+    }
+
+    /** How far from which limit, or what is missing; empty where there is nothing to add to the verdict. */
+    public String distance(Finding finding) {
+        if (finding.verdict().standing() == Standing.OPEN) {
+            return words.say(finding.missing() == 1 ? "distance.one-missing" : "distance.missing", finding.missing());
+        }
+        return finding.verdict().margin().map(margin -> distance(finding, margin)).orElse("");
+    }
+
+    private String distance(Finding finding, Verdict.Margin margin) {
+        if (margin.distance().signum() == 0) {
+            return words.say("distance.on", words.say("limit", margin.limit()));
+        }
+        StepFigures figures = StepFigures.of(finding);
+        String key = margin.inside() ? "distance.inside" : switch (margin.limit()) {
+            case LOWER -> "distance.below";
+            case UPPER -> "distance.above";
+        };
+        String limit = finding instanceof RunOutFinding ? words.say("limit.only") : words.say("limit", margin.limit());
+        return words.say(key, figures.withUnit(margin.distance()), limit);
+    }
+
+    /** The size judged, or what was answered; empty where there is neither yet. */
+    public String value(Finding finding) {
+        if (finding instanceof AnswerFinding answers) {
+            return answered(answers);
+        }
+        if (finding instanceof PlugFinding plug) {
+            return clearance(plug);
+        }
+        return StepFigures.value(finding).map(value -> StepFigures.of(finding).size(value)).orElse("");
+    }
+
+    private String answered(AnswerFinding finding) {
+        List<String> said = new ArrayList<>();
+        for (Question question : finding.step().check().questions()) {
+            Optional.ofNullable(finding.answers().get(question))
+                    .ifPresent(answer -> said.add(words.say(words.key("answered", question), answer)));
+        }
+        return String.join(", ", said);
+    }
+
+    private String clearance(PlugFinding finding) {
+        StepFigures figures = StepFigures.of(finding);
+        return finding.clearance().map(clearance -> {
+            String least = figures.size(clearance.least());
+            String greatest = figures.size(clearance.greatest());
+            return least.equals(greatest) ? words.say("plug.clear", least)
+                    : words.say("plug.clear-between", least, greatest);
+        }).orElseGet(() -> finding.feel().map(feel -> words.say(words.key("answered", Question.PLUG_FEELS), feel)).orElse(""));
+    }
+
+    /** What a record says of its part: "Released with one concession." */
+    public String outcome(Sheet sheet) {
+        long concessions = sheet.concessions();
+        if (sheet.outcome() == Outcome.RELEASED_WITH_CONCESSION) {
+            return concessions == 1 ? words.say("outcome.one-concession") : words.say("outcome.concessions", concessions);
+        }
+        if (sheet.outcome() == Outcome.UNFINISHED) {
+            return words.say("outcome.unfinished", sheet.lines().stream().filter(line -> !line.settled()).count(),
+                    sheet.lines().size());
+        }
+        if (sheet.outcome() == Outcome.NOT_RELEASED) {
+            return words.say("outcome.not-released", sheet.lines().stream().filter(line -> !line.settled()).count());
+        }
+        return words.say("outcome", sheet.outcome());
+    }
+
+    /** What was signed for a characteristic that did not pass; empty where nothing was. */
+    public String disposition(Line line) {
+        return line.disposed().map(d -> words.say("disposition", d.disposition())).orElse("");
+    }
+
+    /** The room between wire and root, or how far short of it; empty where no minor diameter is known. */
+    public String rootClearance(WiresFinding finding) {
+        StepFigures figures = StepFigures.of(finding);
+        return finding.rootClearance().map((Length room) -> words.say(finding.bottoms() ? "wires.bottoms" : "wires.root-room",
+                figures.withUnit(room.abs()))).orElse("");
+    }
+}

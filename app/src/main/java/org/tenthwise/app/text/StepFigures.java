@@ -1,0 +1,110 @@
+package org.tenthwise.app.text;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.tolerance.Limits;
+
+/**
+ * How the lengths of one step are written: in the unit of its limits, with the places of its limits or of its readings,
+ * whichever are more.
+ */
+public final class StepFigures {
+
+    private final Limits limits;
+    private final int places;
+
+    private StepFigures(Limits limits, int places) {
+        this.limits = limits;
+        this.places = places;
+    }
+
+    /** @throws IllegalArgumentException if the step measures nothing */
+    public static StepFigures of(Finding finding) {
+        Limits limits = limits(finding.step()).orElseThrow(() -> new IllegalArgumentException(
+                "Step %d measures nothing".formatted(finding.step().number())));
+        int read = measured(finding).stream().mapToInt(m -> m.reading().typed().places()).max().orElse(0);
+        return new StepFigures(limits, IntStream.of(limits.places(), read).max().getAsInt());
+    }
+
+    /** The limits a step is judged against; absent for one that only asks. */
+    public static Optional<Limits> limits(Step step) {
+        Check check = step.check();
+        if (check instanceof Check.RunOut runOut) {
+            return Optional.of(Limits.atMost(runOut.limit()));
+        }
+        if (check instanceof Check.Size size) {
+            return Optional.of(size.limits());
+        }
+        if (check instanceof Check.PlugFit plug) {
+            return Optional.of(plug.clearance());
+        }
+        return check instanceof Check.OverWires wires ? Optional.of(wires.pitchDiameter()) : Optional.empty();
+    }
+
+    /** The one size judged; absent before there is one, for a plug fit, which is judged by two, and for what only asks. */
+    public static Optional<Length> value(Finding finding) {
+        if (finding instanceof RunOutFinding runOut) {
+            return runOut.movement();
+        }
+        if (finding instanceof SizeFinding size) {
+            return size.value();
+        }
+        return finding instanceof WiresFinding wires ? wires.value() : Optional.empty();
+    }
+
+    /** The readings behind a finding that count; empty for one that only asks. */
+    public static List<Measured> measured(Finding finding) {
+        if (finding instanceof RunOutFinding runOut) {
+            return runOut.measured();
+        }
+        if (finding instanceof SizeFinding size) {
+            return size.measured();
+        }
+        if (finding instanceof PlugFinding plug) {
+            return plug.plug();
+        }
+        return finding instanceof WiresFinding wires ? wires.measured() : List.of();
+    }
+
+    public Unit unit() {
+        return limits.unit();
+    }
+
+    public int places() {
+        return places;
+    }
+
+    /** A size to be read beside the limits; never shown on a limit it does not lie on. */
+    public String size(Length size) {
+        return Figures.beside(limits, size, unit(), places);
+    }
+
+    /** A distance, a change, a correction. */
+    public String plain(Length length) {
+        return Figures.plain(length, unit(), places);
+    }
+
+    /** With a plus where it is more than nought. */
+    public String signed(Length length) {
+        return Figures.signed(length, unit(), places);
+    }
+
+    public String withUnit(Length length) {
+        return plain(length) + " " + unit().symbol();
+    }
+
+    public String signedWithUnit(Length length) {
+        return signed(length) + " " + unit().symbol();
+    }
+}
