@@ -1,0 +1,119 @@
+package org.tenthwise.app.ui.keys;
+
+import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import org.tenthwise.model.quantity.Written;
+
+/**
+ * What has been typed on the number pad, and whether it can be entered.
+ *
+ * <p>The text is kept as typed, noughts and plus sign with it; a comma becomes a point, and a point with nothing before it
+ * gets a nought. Whoever takes the figure clears the pad: until then it stays, so that nothing is lost if it cannot be
+ * taken.
+ */
+public final class KeypadViewModel implements Typing {
+
+    /** Most digits of a figure. */
+    public static final int MOST_DIGITS = 10;
+
+    /** Why what stands on the pad can be entered or not. */
+    public enum State {
+        /** Nothing typed. */
+        EMPTY,
+        ENTERABLE,
+        /** A sign alone, or a point with nothing after it. */
+        UNFINISHED,
+        /** Something was typed that is no figure, as by a gauge sending more than its number. */
+        NO_FIGURE
+    }
+
+    private final ReadOnlyStringWrapper typed = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(State.EMPTY);
+    private final Consumer<String> onEnter;
+
+    /** @param onEnter is handed a plain decimal number as typed */
+    public KeypadViewModel(Consumer<String> onEnter) {
+        this.onEnter = onEnter;
+        state.bind(Bindings.createObjectBinding(() -> stateOf(typed.get()), typed));
+    }
+
+    public ReadOnlyStringProperty typedProperty() {
+        return typed.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<State> stateProperty() {
+        return state.getReadOnlyProperty();
+    }
+
+    public void digit(int digit) {
+        character(Integer.toString(digit));
+    }
+
+    public void point() {
+        character(".");
+    }
+
+    /** Turns the sign: none or plus to minus, minus to none. */
+    public void sign() {
+        String text = typed.get();
+        if (text.startsWith("-")) {
+            typed.set(text.substring(1));
+        } else {
+            typed.set("-" + (text.startsWith("+") ? text.substring(1) : text));
+        }
+    }
+
+    /**
+     * Takes a character as it comes. Blanks are passed over; what cannot stand in a figure at its place is kept, shown and
+     * makes the whole not enterable, since a figure with a part left out is another figure.
+     */
+    @Override
+    public void character(String character) {
+        String text = typed.get();
+        String next = character.equals(",") ? "." : character.replace('\u2212', '-');
+        if (next.isBlank()) {
+            return;
+        }
+        boolean digit = next.length() == 1 && next.charAt(0) >= '0' && next.charAt(0) <= '9';
+        if (digit && digits(text) >= MOST_DIGITS || next.equals(".") && text.contains(".")) {
+            return;
+        }
+        boolean bare = text.isEmpty() || text.equals("-") || text.equals("+");
+        typed.set(next.equals(".") && bare ? text + "0." : text + next);
+    }
+
+    @Override
+    public void takeBack() {
+        String text = typed.get();
+        typed.set(text.isEmpty() ? text : text.substring(0, text.length() - 1));
+    }
+
+    public void clear() {
+        typed.set("");
+    }
+
+    @Override
+    public void enter() {
+        if (state.get() == State.ENTERABLE) {
+            onEnter.accept(typed.get());
+        }
+    }
+
+    private static State stateOf(String text) {
+        if (text.isEmpty()) {
+            return State.EMPTY;
+        }
+        if (Written.isPlainDecimal(text)) {
+            return State.ENTERABLE;
+        }
+        return text.matches("[+-]?(\\d+\\.?)?") ? State.UNFINISHED : State.NO_FIGURE;
+    }
+
+    private static long digits(String text) {
+        return text.chars().filter(c -> c >= '0' && c <= '9').count();
+    }
+}

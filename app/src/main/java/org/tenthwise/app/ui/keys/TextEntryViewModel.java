@@ -1,0 +1,77 @@
+package org.tenthwise.app.ui.keys;
+
+import java.util.Locale;
+import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+
+/** A line of text as it is typed, on the letters of the screen or on a hardware keyboard. */
+public final class TextEntryViewModel implements Typing {
+
+    private final ReadOnlyStringWrapper typed;
+    private final ReadOnlyBooleanWrapper shifted = new ReadOnlyBooleanWrapper(true);
+    private final BooleanBinding enterable;
+    private final int most;
+    private final Consumer<String> onEnter;
+
+    /**
+     * @param start   text to begin with; may be empty
+     * @param most    most characters of the text
+     * @param onEnter is handed the text, not blank, without blanks at its ends
+     */
+    public TextEntryViewModel(String start, int most, Consumer<String> onEnter) {
+        this.typed = new ReadOnlyStringWrapper(start);
+        this.most = most;
+        this.onEnter = onEnter;
+        this.enterable = Bindings.createBooleanBinding(() -> !typed.get().isBlank(), typed);
+        shifted.set(start.isEmpty());
+    }
+
+    public ReadOnlyStringProperty typedProperty() {
+        return typed.getReadOnlyProperty();
+    }
+
+    public BooleanBinding enterableBinding() {
+        return enterable;
+    }
+
+    /** Whether the next letter of the screen comes as a capital; on at the beginning, off after a letter. */
+    public ReadOnlyBooleanProperty shiftedProperty() {
+        return shifted.getReadOnlyProperty();
+    }
+
+    public void shift() {
+        shifted.set(!shifted.get());
+    }
+
+    /** A letter of the screen, given small. */
+    public void letter(String letter) {
+        character(shifted.get() ? letter.toUpperCase(Locale.ROOT) : letter);
+        shifted.set(false);
+    }
+
+    @Override
+    public void character(String character) {
+        boolean control = character.codePoints().anyMatch(Character::isISOControl);
+        if (!control && typed.get().length() + character.length() <= most) {
+            typed.set(typed.get() + character);
+        }
+    }
+
+    @Override
+    public void takeBack() {
+        String text = typed.get();
+        typed.set(text.isEmpty() ? text : text.substring(0, text.offsetByCodePoints(text.length(), -1)));
+    }
+
+    @Override
+    public void enter() {
+        if (enterable.get()) {
+            onEnter.accept(typed.get().strip());
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package org.tenthwise.app.ui.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.theme.Icon;
+
+/**
+ * The heading line of a screen: the way back, cells of name and value, and a key or two at the right. Where there is no
+ * room for all cells, those added last give way first; a cell is shown whole or not at all.
+ */
+public final class Heading extends HBox {
+
+    private final List<Region> cells = new ArrayList<>();
+    private final Region space = new Region();
+
+    public Heading() {
+        getStyleClass().addAll("heading-line", "on-paper", "lined-below");
+        setAlignment(Pos.CENTER_LEFT);
+        setFillHeight(true);
+        setMinHeight(USE_PREF_SIZE);
+        HBox.setHgrow(space, Priority.ALWAYS);
+        getChildren().add(space);
+    }
+
+    /** The way back, at the left. */
+    public Heading back(Words words, Runnable back) {
+        Key key = new Key(Key.Kind.QUIET, Icon.BACK, words.say("heading.back"), back);
+        key.setId("back");
+        key.setMinWidth(64);
+        getChildren().add(0, key);
+        return this;
+    }
+
+    /** A cell: a small name over a value. The more it matters, the sooner it is added. */
+    public Heading cell(String name, ObservableValue<String> value) {
+        Label upper = new Label(name);
+        upper.getStyleClass().addAll("body", "second");
+        Label lower = new Label();
+        lower.getStyleClass().addAll("middling", "bold");
+        lower.textProperty().bind(value);
+        upper.setMinWidth(USE_PREF_SIZE);
+        lower.setMinWidth(USE_PREF_SIZE);
+        VBox cell = new VBox(upper, lower);
+        cell.setAlignment(Pos.CENTER_LEFT);
+        return cell(cell);
+    }
+
+    /** A cell of one's own. */
+    public Heading cell(Region cell) {
+        cell.getStyleClass().addAll("heading-cell", "lined-left");
+        cell.setMinWidth(USE_PREF_SIZE);
+        cells.add(cell);
+        getChildren().add(getChildren().indexOf(space), cell);
+        return this;
+    }
+
+    /** Something that always stands at the right end. */
+    public Heading end(Node node) {
+        HBox.setMargin(node, new Insets(0, 0, 0, 8));
+        getChildren().add(node);
+        return this;
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double taken = 0;
+        for (Node child : getChildren()) {
+            if (!cells.contains(child) && child != space) {
+                taken += child.prefWidth(-1) + 8;
+            }
+        }
+        boolean room = true;
+        for (Region cell : cells) {
+            taken += cell.prefWidth(-1);
+            room &= taken <= getWidth();
+            cell.setVisible(room);
+            cell.setManaged(room);
+        }
+        super.layoutChildren();
+    }
+
+    @Override
+    protected double computeMinWidth(double height) {
+        return 0;
+    }
+}

@@ -1,0 +1,66 @@
+package org.tenthwise.app.ui.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.animation.PauseTransition;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+import org.tenthwise.app.ui.keys.Key;
+
+/**
+ * A message over the screen in hand. The screen under it neither moves nor takes a press, and the message's own keys take
+ * none for the first moment, so that a finger already coming down answers nothing by chance.
+ */
+final class MessageSheet extends StackPane {
+
+    private static final Duration DEAF = Duration.millis(400);
+    private static final double WIDTH = 640;
+
+    private final List<Key> keys = new ArrayList<>();
+
+    MessageSheet(Message message, Consumer<Message.Reply> answered) {
+        getStyleClass().add("message-ground");
+        Label title = label(message.title(), "heading");
+        Label words = label(message.words(), "middling");
+        HBox replies = new HBox(8);
+        replies.setAlignment(Pos.CENTER_RIGHT);
+        for (Message.Reply reply : message.replies()) {
+            boolean last = keys.size() == message.replies().size() - 1;
+            Key key = new Key(last ? Key.Kind.COMMIT : Key.Kind.PLAIN, reply.label(), () -> answered.accept(reply));
+            key.setPrefHeight(96);
+            HBox.setHgrow(key, Priority.ALWAYS);
+            key.setMouseTransparent(true);
+            keys.add(key);
+        }
+        replies.getChildren().addAll(keys);
+        VBox sheet = new VBox(title, words, replies);
+        sheet.getStyleClass().add("message");
+        sheet.setId("message");
+        sheet.setMaxWidth(WIDTH);
+        sheet.setMaxHeight(USE_PREF_SIZE);
+        sheet.setAccessibleText(message.title() + " " + message.words());
+        getChildren().add(sheet);
+    }
+
+    /** Begins to listen. */
+    void shown() {
+        keys.get(keys.size() - 1).requestFocus();
+        PauseTransition deaf = new PauseTransition(DEAF);
+        deaf.setOnFinished(event -> keys.forEach(key -> key.setMouseTransparent(false)));
+        deaf.play();
+    }
+
+    private static Label label(String text, String style) {
+        Label label = new Label(text);
+        label.getStyleClass().add(style);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        return label;
+    }
+}

@@ -1,0 +1,41 @@
+package org.tenthwise.app.ui.theme;
+
+/** Where the settings of the look are kept between two openings of the client. */
+public interface LookStore {
+
+    /**
+     * The settings.
+     *
+     * @param night      dark ground
+     * @param largeText  all text at 150 %
+     * @param gloves     keypad keys of 112 px
+     * @param lessMotion nothing on the screen moves from place to place
+     */
+    record Kept(boolean night, boolean largeText, boolean gloves, boolean lessMotion) {
+
+        /** Day, text at 100 %, bare hands, motion. */
+        public static final Kept PLAIN = new Kept(false, false, false, false);
+    }
+
+    /** What was kept last; {@link Kept#PLAIN} if nothing was. */
+    Kept kept();
+
+    void keep(Kept kept);
+
+    /** Forgets with the process: for the demo and for tests. */
+    static LookStore inMemory(Kept start) {
+        return new LookStore() {
+            private Kept held = start;
+
+            @Override
+            public Kept kept() {
+                return held;
+            }
+
+            @Override
+            public void keep(Kept kept) {
+                held = kept;
+            }
+        };
+    }
+}

@@ -1,0 +1,36 @@
+package org.tenthwise.app.ui;
+
+import java.util.List;
+import org.tenthwise.app.ui.theme.LookStore.Kept;
+
+/**
+ * A display and a look to see a screen with.
+ *
+ * @param name how its pictures are named
+ */
+public record Display(String name, int width, int height, Kept look) {
+
+    private static final Kept NIGHT = new Kept(true, false, false, false);
+    private static final Kept LARGE = new Kept(false, true, false, false);
+    private static final Kept NIGHT_LARGE = new Kept(true, true, false, false);
+    private static final Kept GLOVES = new Kept(false, false, true, false);
+    private static final Kept GLOVES_LARGE = new Kept(false, true, true, false);
+
+    /** The reference tablet by day. */
+    public static final Display DAY = new Display("day", 1280, 800, Kept.PLAIN);
+
+    /** Every way a screen must hold. */
+    public static final List<Display> ALL = List.of(
+            DAY,
+            new Display("night", 1280, 800, NIGHT),
+            new Display("day-150", 1280, 800, LARGE),
+            new Display("night-150", 1280, 800, NIGHT_LARGE),
+            new Display("day-gloves", 1280, 800, GLOVES),
+            new Display("day-150-gloves", 1280, 800, GLOVES_LARGE),
+            new Display("day-1024x600", 1024, 600, Kept.PLAIN),
+            new Display("night-150-1024x600", 1024, 600, NIGHT_LARGE),
+            new Display("day-1920", 1920, 1200, Kept.PLAIN),
+            new Display("day-portrait", 800, 1280, Kept.PLAIN),
+            new Display("night-portrait", 800, 1280, NIGHT),
+            new Display("day-150-portrait", 800, 1280, LARGE));
+}

@@ -1,0 +1,156 @@
+package org.tenthwise.app.ui.keys;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.css.PseudoClass;
+import javafx.geometry.Insets;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.app.ui.Display;
+import org.tenthwise.app.ui.ScreenTest;
+import org.tenthwise.app.ui.shell.Arrangement;
+import org.tenthwise.app.ui.shell.Heading;
+import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Screen;
+
+/** The building blocks of the screens, on every display. */
+class BlocksScreenTest extends ScreenTest {
+
+    private final List<String> entered = new ArrayList<>();
+
+    private record Shown(Region root, Typing typing) implements Screen {
+        @Override
+        public String title() {
+            return "Blocks";
+        }
+
+        @Override
+        public void arrange(Arrangement arrangement) {
+            root.pseudoClassStateChanged(PseudoClass.getPseudoClass("tall"), arrangement == Arrangement.PORTRAIT);
+        }
+    }
+
+    private Screen pad(Window window, KeypadViewModel model) {
+        Key commit = new Key(Key.Kind.COMMIT, new ReadOnlyStringWrapper("Next check"),
+                new ReadOnlyStringWrapper("14 Plug"), model::enter);
+        Readout readout = new Readout(new ReadOnlyStringWrapper("Gauge reads, at 38 and 90°"), model.typedProperty(),
+                new ReadOnlyStringWrapper("mm"), new ReadOnlyStringWrapper("30.000 master: bore 30.013"));
+        readout.showLine(!window.look().glovesProperty().get());
+        Keypad keypad = new Keypad(model, words, commit);
+        keypad.setMinWidth(window.look().largeTextProperty().get() ? 400 : 352);
+        VBox column = new VBox(8, readout, keypad);
+        readout.maxWidthProperty().bind(keypad.widthProperty());
+        BorderPane root = new BorderPane();
+        root.setRight(column);
+        root.setTop(new Heading().back(words, () -> { })
+                .cell("Part", new ReadOnlyStringWrapper("LG-2207 rev C"))
+                .cell("Operation", new ReadOnlyStringWrapper("30 Bore, second side"))
+                .end(new Key(Key.Kind.STOP, "Flag a doubt", () -> { })));
+        return new Shown(root, model);
+    }
+
+    @Test
+    void thePadHoldsEverywhere() {
+        seen("blocks", "pad", window -> {
+            KeypadViewModel model = new KeypadViewModel(entered::add);
+            "-0.0135".chars().mapToObj(Character::toString).forEach(model::character);
+            return pad(window, model);
+        });
+    }
+
+    @Test
+    void theLettersHoldEverywhere() {
+        seen("blocks", "letters", window -> {
+            TextEntryViewModel model = new TextEntryViewModel("", 20, entered::add);
+            model.letter("s");
+            Label line = new Label();
+            line.getStyleClass().addAll("typed-line", "heading");
+            line.setMaxWidth(Double.MAX_VALUE);
+            line.textProperty().bind(model.typedProperty());
+            VBox root = new VBox(16, line, new Letters(model, words, new Key(Key.Kind.COMMIT, "Take it", model::enter)));
+            root.setPadding(new Insets(24));
+            return new Shown(root, model);
+        });
+    }
+
+    @Test
+    void rowsToChooseFromHoldEverywhere() {
+        seen("blocks", "choice", window -> {
+            ChoiceViewModel<String> model = new ChoiceViewModel<>(
+                    IntStream.rangeClosed(1, 20).mapToObj(i -> "Reason number " + i).toList());
+            model.choose("Reason number 2");
+            Choice<String> choice = new Choice<>(model, words, reason -> reason);
+            choice.setPadding(new Insets(24));
+            return new Shown(choice, Typing.NONE);
+        });
+    }
+
+    @Test
+    void aMessageHoldsEverywhere() {
+        seen("blocks", "message", window -> {
+            window.shell().tell(new Message("Not saved", "Your readings are still here. Free some space, then try again.",
+                    List.of(new Message.Reply("Leave it", () -> { }), new Message.Reply("Try again", () -> { }))));
+            return pad(window, new KeypadViewModel(entered::add));
+        });
+    }
+
+    @Test
+    void aGaugeTypesItsFigureAndEnter() {
+        run(() -> {
+            Window window = window(Display.DAY);
+            window.shell().show(pad(window, new KeypadViewModel(entered::add)));
+            settle(window.scene());
+            type(window.scene(), "+0.013\n");
+        });
+        assertEquals(List.of("+0.013"), entered);
+    }
+
+    @Test
+    void aMessageTakesNoTyping() {
+        run(() -> {
+            Window window = window(Display.DAY);
+            window.shell().show(pad(window, new KeypadViewModel(entered::add)));
+            window.shell().trouble();
+            settle(window.scene());
+            type(window.scene(), "5\n");
+        });
+        assertEquals(List.of(), entered);
+    }
+
+    @Test
+    void rowsAreTurnedAPageAtATime() {
+        run(() -> {
+            Window window = window(Display.DAY);
+            PagedRows rows = new PagedRows(words);
+            rows.show(IntStream.rangeClosed(1, 20)
+                    .mapToObj(i -> new Key(Key.Kind.PLAIN, "Row " + i, () -> { })).toList());
+            window.shell().show(new Shown(rows, Typing.NONE));
+            Scene scene = window.scene();
+            settle(scene);
+            List<String> first = visible(rows);
+            assertEquals("Row 1", first.get(0));
+            press(scene, "later");
+            settle(scene);
+            assertEquals("Row " + (first.size() + 1), visible(rows).get(0));
+            press(scene, "earlier");
+            settle(scene);
+            assertEquals(first, visible(rows));
+            rows.reveal(19);
+            settle(scene);
+            assertTrue(visible(rows).contains("Row 20"));
+        });
+    }
+
+    private static List<String> visible(PagedRows rows) {
+        return rows.all().stream().filter(Region::isVisible).map(row -> ((Key) row).getText()).toList();
+    }
+}

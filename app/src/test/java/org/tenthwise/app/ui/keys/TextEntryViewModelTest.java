@@ -1,0 +1,55 @@
+package org.tenthwise.app.ui.keys;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TextEntryViewModelTest {
+
+    private final List<String> entered = new ArrayList<>();
+    private final TextEntryViewModel entry = new TextEntryViewModel("", 8, entered::add);
+
+    @Test
+    void theFirstLetterIsACapitalAndTheRestAreNot() {
+        entry.letter("l");
+        entry.letter("o");
+        entry.letter("t");
+        assertEquals("Lot", entry.typedProperty().get());
+    }
+
+    @Test
+    void aHardwareKeyboardKeepsItsOwnCapitals() {
+        entry.character("a");
+        entry.character("B");
+        assertEquals("aB", entry.typedProperty().get());
+    }
+
+    @Test
+    void theLengthIsLimited() {
+        "AB-7731/45".chars().mapToObj(Character::toString).forEach(entry::character);
+        assertEquals("AB-7731/", entry.typedProperty().get());
+    }
+
+    @Test
+    void blanksAloneCannotBeEntered() {
+        entry.character(" ");
+        assertFalse(entry.enterableBinding().get());
+        entry.enter();
+        entry.character("7");
+        assertTrue(entry.enterableBinding().get());
+        entry.enter();
+        assertEquals(List.of("7"), entered);
+    }
+
+    @Test
+    void takingBackTakesOneCharacter() {
+        entry.character("a");
+        entry.character("b");
+        entry.takeBack();
+        assertEquals("a", entry.typedProperty().get());
+    }
+}
