@@ -1,7 +1,7 @@
 package org.tenthwise.app.picture;
 
 /** Which spot of a text is put where: its share of the width, and of the height of its capitals from the top. */
-enum Anchor {
+public enum Anchor {
 
     LEFT(0, 0.5), CENTRE(0.5, 0.5), RIGHT(1, 0.5),
     /** Above the spot. */

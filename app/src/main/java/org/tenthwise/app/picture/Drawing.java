@@ -30,11 +30,11 @@ public final class Drawing {
         return pixels * frame.textScale();
     }
 
-    void line(Point from, Point to, Stroke stroke, Role role) {
+    public void line(Point from, Point to, Stroke stroke, Role role) {
         chain(List.of(from, to), stroke, role);
     }
 
-    void chain(List<Point> points, Stroke stroke, Role role) {
+    public void chain(List<Point> points, Stroke stroke, Role role) {
         pen.stroke(new Shape.Chain(points, false), stroke.times(frame.lineScale()), role);
     }
 
@@ -42,15 +42,15 @@ public final class Drawing {
         pen.stroke(new Shape.Chain(points, true), stroke.times(frame.lineScale()), role);
     }
 
-    void area(List<Point> points, Role role) {
+    public void area(List<Point> points, Role role) {
         pen.fill(new Shape.Chain(points, true), role);
     }
 
-    void disc(Point centre, double radius, Role role) {
+    public void disc(Point centre, double radius, Role role) {
         pen.fill(new Shape.Circle(centre, radius), role);
     }
 
-    void circle(Point centre, double radius, Stroke stroke, Role role) {
+    public void circle(Point centre, double radius, Stroke stroke, Role role) {
         pen.stroke(new Shape.Circle(centre, radius), stroke.times(frame.lineScale()), role);
     }
 
@@ -78,12 +78,12 @@ public final class Drawing {
         Hatching.lines(List.of(area), degrees, apart).forEach(line -> pen.stroke(line, stroke.times(frame.lineScale()), role));
     }
 
-    double width(Label label) {
+    public double width(Label label) {
         return lettering.width(label.text(), label.face(), lettered(label.size()));
     }
 
     /** Height of its capitals. */
-    double height(Label label) {
+    public double height(Label label) {
         return Lettering.CAPITAL * lettered(label.size());
     }
 
@@ -94,7 +94,7 @@ public final class Drawing {
         return new Box(left, top, left + width(label), top + height(label) + Lettering.TAIL * lettered(label.size()));
     }
 
-    Box text(Label label, Point at, Anchor anchor) {
+    public Box text(Label label, Point at, Anchor anchor) {
         return text(label, at, anchor, frame.ground());
     }
 

@@ -6,21 +6,21 @@ package org.tenthwise.app.picture;
  * @param size   pixels to the em at 100 % text
  * @param backed whether the ground is laid under it, so that lines end at it
  */
-record Label(String text, double size, Face face, Role role, boolean backed) {
+public record Label(String text, double size, Face face, Role role, boolean backed) {
 
-    static Label of(String text, double size, Role role) {
+    public static Label of(String text, double size, Role role) {
         return new Label(text, size, Face.REGULAR, role, false);
     }
 
-    Label bold() {
+    public Label bold() {
         return new Label(text, size, Face.BOLD, role, backed);
     }
 
-    Label onGround() {
+    public Label onGround() {
         return new Label(text, size, face, role, true);
     }
 
-    Label sized(double other) {
+    public Label sized(double other) {
         return new Label(text, other, face, role, backed);
     }
 }

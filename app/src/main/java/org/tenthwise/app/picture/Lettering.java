@@ -22,6 +22,8 @@ public final class Lettering {
     static final double CAPITAL = 0.711;
     /** Depth of tails under the base line, in ems. */
     static final double TAIL = 0.21;
+    /** An open box, for a sign that no face has. */
+    private static final int NO_SIGN = 0x25A1;
 
     /**
      * A stretch of text in one face.
@@ -51,7 +53,8 @@ public final class Lettering {
         List<Run> runs = new ArrayList<>();
         StringBuilder open = new StringBuilder();
         Face openFace = face;
-        for (int codePoint : text.codePoints().toArray()) {
+        for (int written : text.codePoints().toArray()) {
+            int codePoint = shown(written, face);
             Face next = faceFor(codePoint, face);
             boolean sign = codePoint == DiameterSign.TEXT.codePointAt(0);
             if (!open.isEmpty() && (sign || next != openFace)) {
@@ -75,6 +78,19 @@ public final class Lettering {
         open.setLength(0);
         Metrics of = metrics(face);
         return new Run(face, text, text.codePoints().mapToDouble(codePoint -> advance(of, codePoint)).sum() * size);
+    }
+
+    /**
+     * What is lettered for a sign: itself, a space for any other white space such as a line end, or an open box where no
+     * face has it.
+     */
+    private int shown(int codePoint, Face face) {
+        boolean known = metrics(faceFor(codePoint, face)).glyphs().getGlyphId(codePoint) != 0
+                || codePoint == DiameterSign.TEXT.codePointAt(0);
+        if (known && !Character.isISOControl(codePoint)) {
+            return codePoint;
+        }
+        return Character.isWhitespace(codePoint) || Character.isSpaceChar(codePoint) ? ' ' : NO_SIGN;
     }
 
     private Face faceFor(int codePoint, Face wanted) {

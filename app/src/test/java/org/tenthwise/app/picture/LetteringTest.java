@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -43,5 +45,19 @@ class LetteringTest {
     void twiceTheSizeIsTwiceAsWide() {
         assertEquals(2 * lettering.width("30.021", Face.BOLD, 12), lettering.width("30.021", Face.BOLD, 24), 1e-9);
         assertTrue(lettering.width("30.021", Face.BOLD, 12) > 12);
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        # written, lettered; a tab, a line end, a control sign, a sign no face has, one beyond the first 65,536
+        'a\tb',          'a b'
+        'a\r\nb',       'a  b'
+        'a\u0007b',      'a\u25a1b'
+        '\u4e2d',        '\u25a1'
+        '\ud83d\udf59', '\u25a1'
+        """)
+    void whatCannotBeLetteredIsASpaceOrABox(String written, String lettered) {
+        assertEquals(lettered, lettering.runs(written, Face.REGULAR, 20).stream().map(Lettering.Run::text)
+                .collect(Collectors.joining()));
     }
 }
