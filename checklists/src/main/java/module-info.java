@@ -3,4 +3,11 @@
  */
 module org.tenthwise.checklists {
     requires transitive org.tenthwise.model;
+    requires com.fasterxml.jackson.core;
+    requires com.fasterxml.jackson.databind;
+    requires com.fasterxml.jackson.dataformat.toml;
+    requires org.tomlj;
+
+    exports org.tenthwise.checklists.rules;
+    exports org.tenthwise.checklists.catalogue;
 }

@@ -1,0 +1,67 @@
+package org.tenthwise.checklists.catalogue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Plan;
+
+/**
+ * The plans there are, one a part and revision.
+ *
+ * @param listed  plans to begin a run with, in the order they were found
+ * @param refused files that hold no sound plan
+ */
+public record Catalogue(List<Listed> listed, List<Refused> refused) {
+
+    /** @param file name of the file it comes from */
+    public record Listed(String file, Plan plan) {
+    }
+
+    /** @param problems at least one */
+    public record Refused(String file, List<PlanProblem> problems) {
+
+        public Refused {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    public Catalogue {
+        listed = List.copyOf(listed);
+        refused = List.copyOf(refused);
+    }
+
+    /** The two invented parts that come along. */
+    public static Catalogue ofDemoParts() {
+        return new Catalogue(Arrays.stream(DemoPart.values())
+                .map(part -> new Listed(part.planFile(), part.plan())).toList(), List.of());
+    }
+
+    public List<Plan> plans() {
+        return listed.stream().map(Listed::plan).toList();
+    }
+
+    public Optional<Plan> plan(PartId part) {
+        return listed.stream().map(Listed::plan).filter(plan -> plan.part().equals(part)).findFirst();
+    }
+
+    /** Both together. A plan of {@code more} for a part and revision that is listed here already is refused. */
+    public Catalogue and(Catalogue more) {
+        List<Listed> both = new ArrayList<>(listed);
+        List<Refused> out = new ArrayList<>(refused);
+        out.addAll(more.refused);
+        for (Listed next : more.listed) {
+            both.stream().filter(here -> here.plan().part().equals(next.plan().part())).findFirst().ifPresentOrElse(
+                    here -> out.add(second(here, next)), () -> both.add(next));
+        }
+        return new Catalogue(both, out);
+    }
+
+    private static Refused second(Listed first, Listed second) {
+        PartId part = second.plan().part();
+        return new Refused(second.file(), List.of(new PlanProblem(1, 1, "%s rev %s has a plan already, in %s".formatted(
+                part.number(), part.revision(), first.file()))));
+    }
+}

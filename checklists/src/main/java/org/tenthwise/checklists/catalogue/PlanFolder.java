@@ -1,0 +1,64 @@
+package org.tenthwise.checklists.catalogue;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+
+/** A folder with plan files: {@code *.toml}, but not {@code *.readings.toml}. Folders inside it are not looked into. */
+public final class PlanFolder {
+
+    static final String READINGS = ".readings.toml";
+
+    private final PlanReader reader = new PlanReader();
+    private final Path folder;
+
+    public PlanFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * Every plan file of the folder, by name.
+     *
+     * @throws IOException if the folder itself cannot be listed; a file that cannot be read is among the refused
+     */
+    public Catalogue read() throws IOException {
+        List<Path> files;
+        try (Stream<Path> all = Files.list(folder)) {
+            files = all.filter(PlanFolder::isPlanFile).sorted().toList();
+        }
+        Catalogue catalogue = new Catalogue(List.of(), List.of());
+        for (Path file : files) {
+            catalogue = catalogue.and(one(file));
+        }
+        return catalogue;
+    }
+
+    private static boolean isPlanFile(Path file) {
+        String name = file.getFileName().toString();
+        return name.endsWith(".toml") && !name.endsWith(READINGS) && Files.isRegularFile(file);
+    }
+
+    private Catalogue one(Path file) {
+        String name = file.getFileName().toString();
+        try {
+            PlanReading reading = reader.read(Files.readString(file));
+            return reading instanceof PlanReading.Good good
+                    ? new Catalogue(List.of(new Catalogue.Listed(name, good.plan())), List.of())
+                    : refused(name, ((PlanReading.Bad) reading).problems());
+        } catch (CharacterCodingException e) {
+            return refused(name, List.of(new PlanProblem(1, 1, "the file is not UTF-8 text")));
+        } catch (IOException e) {
+            return refused(name, List.of(new PlanProblem(1, 1, "the file cannot be read: " + e.getMessage())));
+        }
+    }
+
+    private static Catalogue refused(String name, List<PlanProblem> problems) {
+        return new Catalogue(List.of(), List.of(new Catalogue.Refused(name, problems)));
+    }
+}

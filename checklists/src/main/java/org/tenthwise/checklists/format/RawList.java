@@ -1,0 +1,16 @@
+package org.tenthwise.checklists.format;
+
+import java.util.List;
+
+/** A list, each item with a spot of its own. */
+public record RawList(Spot spot, List<RawValue> items) implements RawValue {
+
+    public RawList {
+        items = List.copyOf(items);
+    }
+
+    @Override
+    public String what() {
+        return "a list";
+    }
+}

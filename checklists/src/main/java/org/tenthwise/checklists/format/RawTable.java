@@ -1,0 +1,18 @@
+package org.tenthwise.checklists.format;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** A table, its keys in the order of the text. */
+public record RawTable(Spot spot, Map<String, RawValue> values) implements RawValue {
+
+    public RawTable {
+        values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+
+    @Override
+    public String what() {
+        return "a table";
+    }
+}

@@ -1,0 +1,16 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.Optional;
+import org.tenthwise.model.plan.Check;
+
+/** <em>go-not-go</em>: a limit gauge with two ends. */
+final class GoNotGoKind implements StepKind {
+
+    @Override
+    public Optional<Check> read(Keys keys, PlanSoFar soFar) {
+        Optional<String> go = keys.text("go");
+        Optional<String> notGo = keys.text("not_go");
+        Optional<String> gauge = keys.ifAny("gauge", keys::text);
+        return keys.built(() -> new Check.GoNotGo(go.orElseThrow(), notGo.orElseThrow(), gauge));
+    }
+}

@@ -1,0 +1,57 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.Optional;
+import org.tenthwise.checklists.format.RawList;
+import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.plan.Mark;
+import org.tenthwise.model.plan.Outline;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/** Points of the half section: {@code [axial position, diameter]}. */
+final class MarkRules {
+
+    private final Keys keys;
+    private final Unit unit;
+
+    MarkRules(Keys keys, Unit unit) {
+        this.keys = keys;
+        this.unit = unit;
+    }
+
+    /** The mark of a step, which lies on or within the outline. */
+    Optional<Mark> onOutline(String key, PlanSoFar soFar) {
+        Optional<Mark> mark = keys.any(key).flatMap(this::point);
+        if (!soFar.outlineGiven()) {
+            keys.problem(key, "\"%s\" is a spot on the outline, and the plan has no [outline]".formatted(key));
+        }
+        if (mark.isPresent() && soFar.outline().isPresent() && !lies(mark.get(), soFar.outline().get())) {
+            keys.problem(key, "\"%s\" lies outside the outline, which is %s long and %s across at most".formatted(key,
+                    words(soFar.outline().get().length()), words(soFar.outline().get().greatestDiameter())));
+        }
+        return mark;
+    }
+
+    Optional<Mark> point(RawValue value) {
+        if (value instanceof RawList list && list.items().size() == 2
+                && list.items().get(0) instanceof RawValue.Number at
+                && list.items().get(1) instanceof RawValue.Number diameter) {
+            if (diameter.figure().signum() >= 0) {
+                return Optional.of(new Mark(Length.of(at.figure(), unit), Length.of(diameter.figure(), unit)));
+            }
+            keys.problem(value.spot(), "diameter %s is below nought".formatted(diameter.figure().toPlainString()));
+        } else {
+            keys.problem(value.spot(), "a spot is written [axial position, diameter] in plain decimal numbers");
+        }
+        return Optional.empty();
+    }
+
+    private static boolean lies(Mark mark, Outline outline) {
+        return mark.at().signum() >= 0 && !mark.at().isAbove(outline.length())
+                && !mark.diameter().isAbove(outline.greatestDiameter());
+    }
+
+    private String words(Length length) {
+        return length.in(unit).toPlainString() + " " + unit.symbol();
+    }
+}

@@ -1,0 +1,41 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+
+/** The gauge a step is measured with: one of the kinds that can make the reading, with a master where it needs one. */
+final class MeansRules {
+
+    private static final String GAUGE_KIND = "gauge_kind";
+    private static final String MASTER = "master";
+
+    private MeansRules() {
+    }
+
+    /**
+     * @param reading what is read, for a person: "a bore"
+     * @param able    kinds that can read it
+     */
+    static Optional<Check.Means> read(Keys keys, Unit unit, String reading, List<GaugeKind> able) {
+        Optional<GaugeKind> kind = keys.word(GAUGE_KIND, List.of(GaugeKind.values()), GaugeKind::key);
+        Optional<String> gauge = keys.ifAny("gauge", keys::text);
+        Optional<Written> master = keys.ifAny(MASTER, key -> keys.size(key, unit));
+        kind.filter(k -> !able.contains(k)).ifPresent(k -> keys.problem(GAUGE_KIND, "a %s cannot read %s; use one of %s"
+                .formatted(k.key(), reading, Keys.listed(able.stream().map(GaugeKind::key).toList()))));
+        kind.filter(able::contains).ifPresent(k -> judgeMaster(keys, k));
+        return kind.map(k -> new Check.Means(k, gauge, master));
+    }
+
+    private static void judgeMaster(Keys keys, GaugeKind kind) {
+        boolean compares = kind.reference() == GaugeKind.Reference.MASTER;
+        if (compares && !keys.has(MASTER)) {
+            keys.problem(GAUGE_KIND, "a %s compares with a master; give its size as \"master\"".formatted(kind.key()));
+        } else if (!compares && keys.has(MASTER)) {
+            keys.problem(MASTER, "a %s reads the size itself; it takes no \"master\"".formatted(kind.key()));
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.model.plan.Operation;
+
+/** The operations of a plan, numbers rising. */
+final class OperationRules {
+
+    private OperationRules() {
+    }
+
+    /** Those that are sound, in the order of the file. */
+    static List<Operation> read(Keys plan) {
+        List<Operation> operations = new ArrayList<>();
+        for (RawTable table : plan.tables("operation")) {
+            Keys unnamed = plan.inside("operation", table);
+            Optional<Integer> number = unnamed.whole("number");
+            Keys keys = number.map(n -> unnamed.about("operation " + n)).orElse(unnamed);
+            Optional<String> name = keys.text("name");
+            keys.finish();
+            number.ifPresent(n -> {
+                judgeOrder(keys, n, operations);
+                operations.add(new Operation(n, name.orElse("")));
+            });
+        }
+        return operations;
+    }
+
+    private static void judgeOrder(Keys keys, int number, List<Operation> before) {
+        if (number < 1) {
+            keys.problem("number", "operation numbers start at 1");
+        }
+        if (before.stream().anyMatch(operation -> operation.number() == number)) {
+            keys.problem("number", "the number stands in the plan twice");
+        } else if (!before.isEmpty() && before.get(before.size() - 1).number() > number) {
+            keys.problem("number", "stands after operation %d; numbers rise through the plan".formatted(
+                    before.get(before.size() - 1).number()));
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package org.tenthwise.checklists.rules;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.thread.ThreadForm;
+import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.tolerance.Limits;
+
+/** <em>thread-over-wires</em>: pitch diameter of an external thread from a measurement over three wires. */
+final class OverWiresKind implements StepKind {
+
+    private static final String THREADS_PER_INCH = "threads_per_inch";
+
+    @Override
+    public Optional<Check> read(Keys keys, PlanSoFar soFar) {
+        Unit unit = soFar.unit();
+        SizeRules rules = new SizeRules(keys, unit);
+        Optional<ScrewThread> thread = thread(keys, unit);
+        Optional<Limits> limits = LimitRules.OF_A_SIZE.readOfASize(keys, unit);
+        Optional<Written> wire = keys.size("wire", unit);
+        Optional<Written> minorDiameter = keys.ifAny("minor_diameter", key -> keys.size(key, unit));
+        Optional<Integer> minorStep = keys.ifAny("minor_step", key -> soFar.earlier(keys, key, StepKinds.DIAMETER));
+        List<Place> places = new PlaceRules(keys, unit).read();
+        int readingsEach = rules.readingsEach();
+        Combine combine = rules.combine(places, readingsEach);
+        boolean cutAgain = rules.cutAgain("thread", Limit.UPPER, limits, combine);
+        Written guardBand = rules.guardBand(limits);
+        Optional<String> gauge = keys.ifAny("gauge", keys::text);
+        return keys.built(() -> new Check.OverWires(thread.orElseThrow(), limits.orElseThrow(), minorDiameter, minorStep,
+                places, readingsEach, combine, cutAgain, guardBand,
+                new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire)));
+    }
+
+    private static Optional<ScrewThread> thread(Keys keys, Unit unit) {
+        Optional<ThreadForm> form = keys.word("form", List.of(ThreadForm.values()), ThreadForm::key);
+        Optional<Written> diameter = keys.size("diameter", unit);
+        Optional<Length> pitch = pitch(keys, unit);
+        int starts = keys.ifAny("starts", keys::whole).orElse(1);
+        if (starts < 1) {
+            keys.problem("starts", "a thread has one start or more, not %d".formatted(starts));
+        }
+        if (form.isEmpty() || diameter.isEmpty() || pitch.isEmpty() || starts < 1) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new ScrewThread(form.get(), diameter.get().length(), pitch.get(), starts));
+        } catch (IllegalArgumentException e) {
+            keys.problem("diameter", e.getMessage().substring(0, 1).toLowerCase(Locale.ROOT) + e.getMessage().substring(1));
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Length> pitch(Keys keys, Unit unit) {
+        Optional<Length> pitch = keys.ifAny("pitch", key -> keys.size(key, unit)).map(Written::length);
+        Optional<Length> fromCount = keys.ifAny(THREADS_PER_INCH, keys::number).flatMap(count -> pitch(keys, count));
+        if (keys.has("pitch") == keys.has(THREADS_PER_INCH)) {
+            keys.problem(THREADS_PER_INCH, keys.has("pitch")
+                    ? "\"pitch\" and \"threads_per_inch\" are both given; give one of them"
+                    : "\"pitch\" is missing; give it, or \"threads_per_inch\"");
+            return Optional.empty();
+        }
+        return pitch.or(() -> fromCount);
+    }
+
+    private static Optional<Length> pitch(Keys keys, BigDecimal threadsPerInch) {
+        if (threadsPerInch.signum() <= 0) {
+            keys.problem(THREADS_PER_INCH, "\"%s\" must be more than nought, not %s".formatted(
+                    THREADS_PER_INCH, threadsPerInch.toPlainString()));
+            return Optional.empty();
+        }
+        return Optional.of(Length.of("1", Unit.INCH).dividedBy(threadsPerInch));
+    }
+}

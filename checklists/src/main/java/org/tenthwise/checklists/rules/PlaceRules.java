@@ -1,0 +1,72 @@
+package org.tenthwise.checklists.rules;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.tenthwise.checklists.format.RawList;
+import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+
+/** Where readings are taken: names, or tables of name, depth and angle. */
+final class PlaceRules {
+
+    private static final String PLACES = "places";
+    private static final BigDecimal FULL_TURN = new BigDecimal(360);
+
+    private final Keys keys;
+    private final Unit unit;
+
+    PlaceRules(Keys keys, Unit unit) {
+        this.keys = keys;
+        this.unit = unit;
+    }
+
+    /** Empty where a problem was noted. */
+    List<Place> read() {
+        List<Place> places = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (RawValue item : keys.list(PLACES).map(RawList::items).orElse(List.of())) {
+            place(item).ifPresent(place -> {
+                if (!names.add(place.name())) {
+                    keys.problem(item.spot(), "place \"%s\" stands there twice".formatted(place.name()));
+                }
+                places.add(place);
+            });
+        }
+        return places;
+    }
+
+    private Optional<Place> place(RawValue item) {
+        if (item instanceof RawTable table) {
+            return place(keys.inside("place", table));
+        }
+        if (item instanceof RawValue.Text text && !text.text().isBlank()) {
+            return Optional.of(Place.named(text.text().strip()));
+        }
+        keys.problem(item.spot(), item instanceof RawValue.Text ? "a place has a blank name"
+                : "a place is a name in quotes or a table with name, depth and angle, not %s".formatted(item.what()));
+        return Optional.empty();
+    }
+
+    private Optional<Place> place(Keys place) {
+        Optional<String> name = place.text("name");
+        Optional<Written> depth = place.ifAny("depth", key -> place.figure(key, unit));
+        Optional<BigDecimal> angle = place.ifAny("angle", place::number);
+        depth.filter(d -> d.figure().signum() < 0).ifPresent(d ->
+                place.problem("depth", "depth %s is below nought".formatted(d)));
+        angle.filter(a -> !isOnTheCircle(a)).ifPresent(a ->
+                place.problem("angle", "angle %s° is not from 0 to below 360".formatted(a.toPlainString())));
+        place.finish();
+        return place.built(() -> new Place(name.orElseThrow(), depth, angle));
+    }
+
+    static boolean isOnTheCircle(BigDecimal degrees) {
+        return degrees.signum() >= 0 && degrees.compareTo(FULL_TURN) < 0;
+    }
+}

@@ -1,0 +1,62 @@
+package org.tenthwise.checklists.rules;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.checklists.format.TomlReading;
+import org.tenthwise.checklists.format.TomlText;
+import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.Outline;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Unit;
+
+/** Reads a plan file: a plan, or every problem in it. */
+public final class PlanReader {
+
+    private static final String OUTLINE = "outline";
+
+    private final TomlText toml = new TomlText();
+
+    public PlanReading read(String text) {
+        TomlReading reading = toml.read(text);
+        if (reading instanceof TomlReading.Unreadable unreadable) {
+            return new PlanReading.Bad(Problems.of(unreadable));
+        }
+        Problems problems = new Problems();
+        Optional<Plan> plan = plan(((TomlReading.Readable) reading).top(), source(text), problems);
+        return plan.isPresent() ? new PlanReading.Good(plan.get()) : new PlanReading.Bad(problems.sorted());
+    }
+
+    private static Optional<Plan> plan(RawTable top, PlanSource source, Problems problems) {
+        Keys keys = new Keys("", top, problems);
+        if (!HeaderRules.isOfThisFormat(keys)) {
+            return Optional.empty();
+        }
+        HeaderRules.Header header = HeaderRules.read(keys);
+        // without a unit the figures are still set against each other, which needs any one
+        Unit unit = header.unit().orElse(Unit.MILLIMETRE);
+        List<Operation> operations = OperationRules.read(keys);
+        Optional<Outline> outline = keys.ifAny(OUTLINE, keys::table)
+                .flatMap(table -> new OutlineRules(keys.inside(OUTLINE, table), unit).read());
+        List<Step> steps = new StepRules(new PlanSoFar(unit, operations, outline, keys.has(OUTLINE))).read(keys);
+        keys.finish();
+        return keys.built(() -> new Plan(header.part().orElseThrow(), header.issue().orElseThrow(),
+                header.name().orElseThrow(), header.material().orElseThrow(), header.drawing().orElseThrow(), unit,
+                header.remark(), operations, steps, outline, source));
+    }
+
+    private static PlanSource source(String text) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return new PlanSource(text, HexFormat.of().formatHex(hash));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.Outline;
+import org.tenthwise.model.quantity.Unit;
+
+/** What a step can refer to: what was read before it. Steps with problems are known by number and kind as well. */
+final class PlanSoFar {
+
+    /** @param line where the step begins */
+    record Known(String kind, int line) {
+    }
+
+    private final Unit unit;
+    private final List<Operation> operations;
+    private final Optional<Outline> outline;
+    private final boolean outlineGiven;
+    private final Map<Integer, Known> steps = new LinkedHashMap<>();
+
+    /** @param outlineGiven whether the file has an outline, sound or not */
+    PlanSoFar(Unit unit, List<Operation> operations, Optional<Outline> outline, boolean outlineGiven) {
+        this.unit = unit;
+        this.operations = List.copyOf(operations);
+        this.outline = outline;
+        this.outlineGiven = outlineGiven;
+    }
+
+    Unit unit() {
+        return unit;
+    }
+
+    List<Operation> operations() {
+        return operations;
+    }
+
+    Optional<Outline> outline() {
+        return outline;
+    }
+
+    boolean outlineGiven() {
+        return outlineGiven;
+    }
+
+    Optional<Known> step(int number) {
+        return Optional.ofNullable(steps.get(number));
+    }
+
+    void add(int number, Known step) {
+        steps.putIfAbsent(number, step);
+    }
+
+    /** The number under {@code key}, if it is that of an earlier step of {@code kind}. */
+    Optional<Integer> earlier(Keys keys, String key, String kind) {
+        return keys.whole(key).filter(number -> {
+            Optional<Known> step = step(number);
+            if (step.isEmpty()) {
+                keys.problem(key, "\"%s\" names check %d, which does not come before this one".formatted(key, number));
+            } else if (!step.get().kind().equals(kind)) {
+                keys.problem(key, "\"%s\" names check %d, which is a %s and not a %s".formatted(
+                        key, number, step.get().kind(), kind));
+            }
+            return step.filter(known -> known.kind().equals(kind)).isPresent();
+        });
+    }
+}

@@ -1,0 +1,64 @@
+package org.tenthwise.checklists.rules;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.tenthwise.checklists.format.RawList;
+import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+
+/** <em>run-out</em>: full indicator movement of a round surface, and the jaws it can be moved with. */
+final class RunOutKind implements StepKind {
+
+    private static final String ANGLES = "angles";
+    private static final String JAWS = "jaws";
+    private static final String FIRST_JAW = "first_jaw";
+    /** Eight, an eighth of a turn apart: enough to tell the eccentric part from an oval or a three-lobed one. */
+    private static final List<BigDecimal> EIGHT =
+            IntStream.range(0, 8).mapToObj(i -> BigDecimal.valueOf(45L * i)).toList();
+    private static final List<Integer> CHUCKS = List.of(0, 3, 4);
+
+    @Override
+    public Optional<Check> read(Keys keys, PlanSoFar soFar) {
+        Unit unit = soFar.unit();
+        Optional<Written> limit = keys.size("limit", unit);
+        List<BigDecimal> angles = keys.ifAny(ANGLES, key -> Optional.of(angles(keys))).orElse(EIGHT);
+        int jaws = keys.ifAny(JAWS, keys::whole).orElse(0);
+        if (!CHUCKS.contains(jaws)) {
+            keys.problem(JAWS, "\"jaws\" must be 3 or 4, or 0 where nothing can be moved, not %d".formatted(jaws));
+        }
+        BigDecimal firstJaw = keys.ifAny(FIRST_JAW, keys::number).orElse(BigDecimal.ZERO);
+        if (!PlaceRules.isOnTheCircle(firstJaw)) {
+            keys.problem(FIRST_JAW, "angle %s° is not from 0 to below 360".formatted(firstJaw.toPlainString()));
+        }
+        if (jaws == 0 && keys.has(FIRST_JAW)) {
+            keys.problem(FIRST_JAW, "\"first_jaw\" means nothing without \"jaws\"");
+        }
+        Optional<Check.Means> means = MeansRules.read(keys, unit, "run-out",
+                List.of(GaugeKind.DIAL_INDICATOR, GaugeKind.LEVER_INDICATOR));
+        return keys.built(() -> new Check.RunOut(limit.orElseThrow(), angles, jaws, firstJaw, means.orElseThrow()));
+    }
+
+    private static List<BigDecimal> angles(Keys keys) {
+        List<BigDecimal> angles = new ArrayList<>();
+        for (RawValue item : keys.list(ANGLES).map(RawList::items).orElse(List.of())) {
+            if (!(item instanceof RawValue.Number number)) {
+                keys.problem(item.spot(), "an angle is a plain decimal number of degrees, not %s".formatted(item.what()));
+                continue;
+            }
+            BigDecimal angle = number.figure();
+            if (!PlaceRules.isOnTheCircle(angle)) {
+                keys.problem(item.spot(), "angle %s° is not from 0 to below 360".formatted(angle.toPlainString()));
+            } else if (angles.stream().anyMatch(other -> other.compareTo(angle) == 0)) {
+                keys.problem(item.spot(), "angle %s° stands there twice".formatted(angle.toPlainString()));
+            }
+            angles.add(angle);
+        }
+        return angles;
+    }
+}

@@ -1,0 +1,39 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limits;
+
+/** <em>bore</em>, <em>width</em>, <em>diameter</em>, <em>depth</em>: a plain size between limits. */
+final class SizeKind implements StepKind {
+
+    private final Feature feature;
+    private final List<GaugeKind> able;
+
+    SizeKind(Feature feature, List<GaugeKind> able) {
+        this.feature = feature;
+        this.able = able;
+    }
+
+    @Override
+    public Optional<Check> read(Keys keys, PlanSoFar soFar) {
+        String word = feature.name().toLowerCase(Locale.ROOT);
+        SizeRules rules = new SizeRules(keys, soFar.unit());
+        Optional<Limits> limits = LimitRules.OF_A_SIZE.readOfASize(keys, soFar.unit());
+        List<Place> places = new PlaceRules(keys, soFar.unit()).read();
+        int readingsEach = rules.readingsEach();
+        Combine combine = rules.combine(places, readingsEach);
+        boolean cutAgain = rules.cutAgain(word, feature.stillCutBeyond(), limits, combine);
+        Written guardBand = rules.guardBand(limits);
+        Optional<Check.Means> means = MeansRules.read(keys, soFar.unit(), "a " + word, able);
+        return keys.built(() -> new Check.Size(feature, limits.orElseThrow(), places, readingsEach, combine, cutAgain,
+                guardBand, means.orElseThrow()));
+    }
+}

@@ -1,0 +1,80 @@
+package org.tenthwise.checklists.rules;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.tolerance.Limits;
+
+/** What every size has that is read at places and set against limits: repeats, how they combine, cutting again, guard band. */
+final class SizeRules {
+
+    private static final int MOST_READINGS_EACH = 20;
+    private static final String READINGS_EACH = "readings_each";
+    private static final String COMBINE = "combine";
+    private static final String CUT_AGAIN = "cut_again";
+    private static final String GUARD_BAND = "guard_band";
+    private static final BigDecimal TWICE = new BigDecimal(2);
+
+    private final Keys keys;
+    private final Unit unit;
+
+    SizeRules(Keys keys, Unit unit) {
+        this.keys = keys;
+        this.unit = unit;
+    }
+
+    int readingsEach() {
+        int each = keys.ifAny(READINGS_EACH, keys::whole).orElse(1);
+        if (each < 1 || each > MOST_READINGS_EACH) {
+            keys.problem(READINGS_EACH, "\"%s\" must be from 1 to %d, not %d".formatted(
+                    READINGS_EACH, MOST_READINGS_EACH, each));
+        }
+        return each;
+    }
+
+    Combine combine(List<Place> places, int readingsEach) {
+        Combine combine = keys.ifAny(COMBINE, key -> keys.word(key, List.of(Combine.values()), Combine::key))
+                .orElse(Combine.EACH);
+        if (combine == Combine.RANGE && places.size() == 1 && readingsEach == 1) {
+            keys.problem(COMBINE, "a range needs two readings at least, here is one");
+        }
+        return combine;
+    }
+
+    /**
+     * @param feature        for a person: "bore"
+     * @param stillCutBeyond limit beyond which there is metal left
+     */
+    boolean cutAgain(String feature, Limit stillCutBeyond, Optional<Limits> limits, Combine combine) {
+        Optional<CutAgain> written = keys.ifAny(CUT_AGAIN, key -> keys.word(key, List.of(CutAgain.values()), CutAgain::word));
+        Optional<Limit> beyond = written.flatMap(CutAgain::beyond);
+        beyond.ifPresent(limit -> {
+            if (limit != stillCutBeyond) {
+                keys.problem(CUT_AGAIN, "a %s that is %s cannot be cut again".formatted(feature, written.get().word()));
+            } else if (combine == Combine.RANGE) {
+                keys.problem(CUT_AGAIN, "a range cannot be cut again");
+            } else if (limits.isPresent() && limits.get().at(limit).isEmpty()) {
+                keys.problem(CUT_AGAIN, "nothing is %s without a%s limit".formatted(written.get().word(),
+                        limit == Limit.LOWER ? " lower" : "n upper"));
+            }
+        });
+        return beyond.isPresent();
+    }
+
+    Written guardBand(Optional<Limits> limits) {
+        Written guardBand = keys.ifAny(GUARD_BAND, key -> keys.figure(key, unit)).orElse(new Written("0", unit));
+        if (guardBand.figure().signum() < 0) {
+            keys.problem(GUARD_BAND, "guard band %s is below nought".formatted(guardBand));
+        }
+        limits.flatMap(Limits::width).filter(width -> guardBand.figure().signum() > 0
+                && !guardBand.length().times(TWICE).isBelow(width)).ifPresent(width -> keys.problem(GUARD_BAND,
+                "guard band %s, taken off inside both limits, leaves nothing of the tolerance %s %s".formatted(
+                        guardBand, width.in(unit).toPlainString(), unit.symbol())));
+        return guardBand;
+    }
+}

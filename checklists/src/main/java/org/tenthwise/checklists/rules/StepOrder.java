@@ -1,0 +1,44 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.Optional;
+import org.tenthwise.model.plan.Operation;
+
+/** Numbers rise, none stands twice, and steps follow the order of the operations. */
+final class StepOrder {
+
+    private final PlanSoFar soFar;
+    private int highestNumber;
+    private int furthestOperation = -1;
+
+    StepOrder(PlanSoFar soFar) {
+        this.soFar = soFar;
+    }
+
+    void judge(Keys keys, Optional<Integer> number, Optional<Integer> operation) {
+        number.ifPresent(n -> judgeNumber(keys, n));
+        operation.ifPresent(o -> judgeOperation(keys, o));
+    }
+
+    private void judgeNumber(Keys keys, int number) {
+        Optional<PlanSoFar.Known> same = soFar.step(number);
+        if (number < 1) {
+            keys.problem("number", "check numbers start at 1");
+        } else if (same.isPresent()) {
+            keys.problem("number", "the number stands in the plan twice, first in line %d".formatted(same.get().line()));
+        } else if (number < highestNumber) {
+            keys.problem("number", "stands after check %d; numbers rise through the plan".formatted(highestNumber));
+        }
+        highestNumber = Math.max(highestNumber, number);
+    }
+
+    private void judgeOperation(Keys keys, int number) {
+        int place = soFar.operations().stream().map(Operation::number).toList().indexOf(number);
+        if (place < 0) {
+            keys.problem("operation", "operation %d is not in the plan".formatted(number));
+        } else if (place < furthestOperation) {
+            keys.problem("operation", "operation %d is over once a check of operation %d has come".formatted(
+                    number, soFar.operations().get(furthestOperation).number()));
+        }
+        furthestOperation = Math.max(furthestOperation, place);
+    }
+}

@@ -1,0 +1,77 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Mark;
+import org.tenthwise.model.plan.Step;
+
+/** The steps of a plan: what all have in common here, the rest with their {@link StepKind}. */
+final class StepRules {
+
+    private static final String NUMBER = "number";
+
+    private final StepKinds kinds = new StepKinds();
+    private final PlanSoFar soFar;
+    private final StepOrder order;
+
+    StepRules(PlanSoFar soFar) {
+        this.soFar = soFar;
+        this.order = new StepOrder(soFar);
+    }
+
+    /** Those that are sound, in the order of the file. */
+    List<Step> read(Keys plan) {
+        List<RawTable> tables = plan.tables("step");
+        HoldRules holds = new HoldRules(numbers(tables));
+        List<Step> steps = new ArrayList<>();
+        for (RawTable table : tables) {
+            Keys unnamed = plan.inside("check without a number", table);
+            Optional<Integer> number = unnamed.whole(NUMBER);
+            Keys keys = number.map(n -> unnamed.about("check " + n)).orElse(unnamed);
+            step(keys, number, holds).ifPresent(steps::add);
+        }
+        return steps;
+    }
+
+    private Optional<Step> step(Keys keys, Optional<Integer> number, HoldRules holds) {
+        Optional<Integer> operation = keys.whole("operation");
+        order.judge(keys, number, operation);
+        Optional<String> kindName = keys.text("kind");
+        Optional<StepKind> kind = kindName.flatMap(kinds::named);
+        Optional<String> name = keys.text("name");
+        Optional<String> drawing = keys.ifAny("drawing", keys::text);
+        Optional<String> method = kind.map(StepKind::needsMethod).orElse(false)
+                ? keys.text("method") : keys.ifAny("method", keys::text);
+        Optional<String> caution = keys.ifAny("caution", keys::text);
+        Optional<List<Integer>> hold = keys.ifAny("hold", key -> Optional.of(holds.read(keys, number)));
+        Optional<Mark> mark = keys.ifAny("at", key -> new MarkRules(keys, soFar.unit()).onOutline(key, soFar));
+        if (kind.isEmpty()) {
+            kindName.ifPresent(n -> keys.problem("kind", "unknown kind \"%s\"; %s".formatted(n,
+                    NearestWord.to(n, kinds.names()).map("did you mean \"%s\"?"::formatted)
+                            .orElse("it is one of " + Keys.listed(kinds.names())))));
+            number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.orElse(""), keys.spot().line())));
+            return Optional.empty();
+        }
+        Optional<Check> check = kind.get().read(keys, soFar);
+        keys.finish();
+        number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.get(), keys.spot().line())));
+        return keys.built(() -> number.map(n -> new Step(n, operation.orElseThrow(), name.orElseThrow(), drawing.orElse(""),
+                method.orElse(""), caution, hold.orElse(List.of()), mark, check.orElseThrow()))).flatMap(step -> step);
+    }
+
+    private static Set<Integer> numbers(List<RawTable> tables) {
+        Set<Integer> numbers = new HashSet<>();
+        for (RawTable table : tables) {
+            if (table.values().get(NUMBER) instanceof RawValue.Number number && number.figure().scale() == 0) {
+                numbers.add(number.figure().intValue());
+            }
+        }
+        return numbers;
+    }
+}
