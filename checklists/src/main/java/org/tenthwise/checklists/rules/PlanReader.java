@@ -21,7 +21,11 @@ public final class PlanReader {
 
     private static final String OUTLINE = "outline";
 
-    private final TomlText toml = new TomlText();
+    private final TomlText toml;
+
+    public PlanReader() {
+        this.toml = new TomlText();
+    }
 
     public PlanReading read(String text) {
         TomlReading reading = toml.read(text);
