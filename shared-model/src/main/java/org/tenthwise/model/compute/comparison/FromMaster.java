@@ -1,5 +1,6 @@
 package org.tenthwise.model.compute.comparison;
 
+import java.math.BigDecimal;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.quantity.Length;
 
@@ -31,7 +32,6 @@ public final class FromMaster {
 
     /** How much larger than the master the work is. */
     public static Length correction(Sense sense, Length reading, Length zero) {
-        Length rise = reading.minus(zero);
-        return sense == Sense.RISES_WITH_SIZE ? rise : rise.negated();
+        return reading.minus(zero).times(BigDecimal.valueOf(sense.sign()));
     }
 }

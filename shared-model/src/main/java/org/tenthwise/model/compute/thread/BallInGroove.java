@@ -44,18 +44,23 @@ record BallInGroove(double tangent, double risePerTurn, double width, double wir
     /** Where the ball rests in a groove of this pitch diameter. */
     Optional<Rest> inPitchDiameter(double pitchDiameter) {
         double centre = pitchDiameter / 2 + simpleRise();
-        return settle(new Rest(pitchDiameter / 2, centre, pitchDiameter), false);
+        return settle(new Rest(simpleContact(centre), centre, pitchDiameter), false);
     }
 
     /** The groove in which the centre of the ball comes to this radius. */
     Optional<Rest> withCentreAt(double centre) {
         double pitchDiameter = 2 * (centre - simpleRise());
-        return settle(new Rest(pitchDiameter / 2, centre, pitchDiameter), true);
+        return settle(new Rest(simpleContact(centre), centre, pitchDiameter), true);
     }
 
     /** Centre over pitch line where the lead is nought: W/2 · csc A − s/2 · cot A. */
     private double simpleRise() {
         return wire / 2 * Math.sqrt(1 + 1 / (tangent * tangent)) - width / 2 / tangent;
+    }
+
+    /** The same for the point of contact: below the centre by W/2 · sin A. */
+    private double simpleContact(double centre) {
+        return centre - wire / 2 * tangent / Math.sqrt(1 + tangent * tangent);
     }
 
     private Optional<Rest> settle(Rest start, boolean pitchDiameterUnknown) {
