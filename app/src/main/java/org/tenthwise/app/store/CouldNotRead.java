@@ -5,6 +5,10 @@ public final class CouldNotRead extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
+    public CouldNotRead(String message) {
+        super(message);
+    }
+
     public CouldNotRead(String message, Throwable cause) {
         super(message, cause);
     }

@@ -1,0 +1,93 @@
+package org.tenthwise.app.session;
+
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.store.CouldNotRead;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+
+/** The runs of one ledger. Used from the one thread that owns the ledger. */
+public final class Shop {
+
+    private final Ledger ledger;
+    private final Clock clock;
+
+    /** @param clock its zone gives the offset that times are kept with */
+    public Shop(Ledger ledger, Clock clock) {
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /** Every run, the one last worked on first. */
+    public List<RunSummary> runs() {
+        return ledger.runs().stream().map(this::summary)
+                .sorted(Comparator.comparing(RunSummary::last).reversed()).toList();
+    }
+
+    public RunSession open(String run) {
+        List<Entry> entries = ledger.entries(run);
+        return new RunSession(ledger, clock, new GaugeRack(ledger), planOf(new Run(entries)), entries);
+    }
+
+    public Sheet sheet(String run) {
+        Run kept = new Run(ledger.entries(run));
+        return Sheet.of(planOf(kept), kept);
+    }
+
+    public RunSession begin(Beginning beginning) throws CouldNotSave {
+        Plan plan = beginning.plan();
+        String id = freeId(plan.part(), beginning.serial());
+        Entry entry = ledger.append(id, OffsetDateTime.now(clock), beginning.by(), new Event.Begun(plan.part(),
+                beginning.serial(), beginning.lot(), beginning.machine(), plan.source()));
+        return new RunSession(ledger, clock, new GaugeRack(ledger), plan, List.of(entry));
+    }
+
+    /** The run already begun on this part and serial and not closed, if there is one. */
+    public Optional<String> begunAlready(PartId part, String serial) {
+        return runs().stream().filter(summary -> {
+            Event.Begun begun = summary.sheet().run().begun();
+            return begun.part().equals(part) && begun.serial().equals(serial.strip())
+                    && summary.sheet().run().closed().isEmpty();
+        }).map(RunSummary::id).findFirst();
+    }
+
+    private RunSummary summary(String id) {
+        Sheet sheet = sheet(id);
+        List<Entry> entries = sheet.run().entries();
+        return new RunSummary(id, sheet, Whereabouts.whereItStopped(sheet), entries.get(entries.size() - 1).at());
+    }
+
+    /** Part, revision and serial, in letters, digits and hyphens; a number behind it where that was used before. */
+    private String freeId(PartId part, String serial) {
+        String name = String.join("-", part.number(), part.revision(), serial).replaceAll("[^A-Za-z0-9.]+", "-");
+        List<String> used = new ArrayList<>(ledger.runs());
+        used.add(Entry.SHOP);
+        String id = name;
+        for (int i = 2; used.contains(id); i++) {
+            id = name + "-" + i;
+        }
+        return id;
+    }
+
+    /** The plan a run was begun with, from the text kept in the run. */
+    private static Plan planOf(Run run) {
+        PlanReading reading = new PlanReader().read(run.begun().plan().text());
+        if (reading instanceof PlanReading.Good good) {
+            return good.plan();
+        }
+        throw new CouldNotRead("The plan kept with run %s cannot be read by this version of Tenthwise. Nothing was changed."
+                .formatted(run.id()));
+    }
+}

@@ -1,0 +1,46 @@
+package org.tenthwise.app.session;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Run;
+
+/**
+ * A run at one moment, for a screen to show.
+ *
+ * @param inHand  step in hand
+ * @param asked   what it wants next
+ * @param setting what its gauge is set with; absent before it was set and for a step without gauge
+ * @param sweep   whether a run-out in hand is read as highest and lowest
+ * @param next    step that follows the one in hand: the next that is neither settled nor held; absent at the end
+ */
+public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> setting, boolean sweep,
+                    Optional<Step> next) {
+
+    public Line line() {
+        return sheet.line(inHand.number());
+    }
+
+    /** The pass in hand of the step in hand. */
+    public Run.Pass pass() {
+        return sheet.run().pass(inHand.number());
+    }
+
+    /** Whether the step in hand can be measured anew: something was read or answered, and the step is not shut. */
+    public boolean mayBeginPass() {
+        return !pass().isEmpty() && !(asked instanceof Asked.Held) && !(asked instanceof Asked.Closed);
+    }
+
+    /** Where the step in hand stands in the plan, from 0. */
+    public int position() {
+        return sheet.plan().steps().indexOf(inHand);
+    }
+
+    /** Lines that are neither settled nor conceded. */
+    public List<Line> open() {
+        return sheet.lines().stream().filter(line -> !line.settled()).toList();
+    }
+}
