@@ -33,6 +33,11 @@ final class Schema {
         return Integer.parseInt(Connections.answer(connection, "PRAGMA user_version"));
     }
 
+    /** How many tables, indexes and triggers there are; found by reading what they are. */
+    static int objects(Connection connection) throws SQLException {
+        return Integer.parseInt(Connections.answer(connection, "SELECT count(sql) FROM sqlite_schema"));
+    }
+
     /** Takes the steps that are still to take. */
     static void bringUpToDate(Connection connection) throws SQLException {
         for (int next = step(connection) + 1; next <= NEWEST; next++) {

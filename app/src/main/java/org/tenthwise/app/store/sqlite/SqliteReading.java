@@ -45,6 +45,7 @@ final class SqliteReading implements KeptEntries {
             if (step > Schema.NEWEST) {
                 throw trouble.newer(step);
             }
+            reading.ask(Schema::objects);
         } catch (SQLException e) {
             throw trouble.opening(e);
         } catch (IOException e) {
