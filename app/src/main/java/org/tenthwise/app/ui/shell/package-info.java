@@ -2,7 +2,8 @@
  * The one window: shows a screen at a time, goes back, feeds it what a hardware keyboard or a gauge types, scales it to
  * the display, and lays messages over it that stay until answered.
  *
- * <p>Screens come in as {@link org.tenthwise.app.ui.shell.Screen}; the shell knows none of them by name. Null is not
- * passed and not returned.
+ * <p>Screens come in as {@link org.tenthwise.app.ui.shell.Screen}; the shell knows none of them by name. A screen goes
+ * elsewhere by its {@link org.tenthwise.app.ui.shell.Journey} and reaches the ledger by
+ * {@link org.tenthwise.app.ui.shell.Errands}. Null is not passed and not returned.
  */
 package org.tenthwise.app.ui.shell;

@@ -1,0 +1,52 @@
+package org.tenthwise.app.ui.shell;
+
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.store.CouldNotRead;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.text.Words;
+
+/** Sends work to the thread of the ledger. What could not be done is told as a message that stays until answered. */
+public final class Errands {
+
+    private final Background background;
+    private final Words words;
+    private final Journey journey;
+
+    public Errands(Background background, Words words, Journey journey) {
+        this.background = background;
+        this.words = words;
+        this.journey = journey;
+    }
+
+    /** @param done on the screen thread, with what came of the work */
+    public <T> void run(Callable<T> work, Consumer<T> done) {
+        run(work, done, () -> { });
+    }
+
+    /** @param either on the screen thread before {@code done} or the message: whether the work was done or not */
+    public <T> void run(Callable<T> work, Consumer<T> done, Runnable either) {
+        background.run(work, outcome -> {
+            either.run();
+            done.accept(outcome);
+        }, failure -> {
+            either.run();
+            journey.tell(message(failure));
+        });
+    }
+
+    private Message message(Exception failure) {
+        if (failure instanceof CouldNotSave) {
+            return told("errand.not-saved", failure.getMessage());
+        }
+        if (failure instanceof CouldNotRead) {
+            return told("errand.not-read", failure.getMessage());
+        }
+        return told("shell.trouble", words.say("shell.trouble.next"));
+    }
+
+    private Message told(String title, String sentence) {
+        return Message.plain(words.say(title), sentence, words.say("shell.understood"));
+    }
+}

@@ -1,0 +1,45 @@
+package org.tenthwise.app.ui.shell;
+
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.model.plan.Plan;
+
+/** The ways through the client. A screen asks to go somewhere; what is built for it and what lies under it is not its business. */
+public interface Journey {
+
+    /** What a person can say about the run in hand in words of their own. */
+    enum Saying { NOTE, DOUBT, HAND_OVER }
+
+    /** Parts and runs begun; everything above it goes. */
+    void home();
+
+    /** What is asked before a run of {@code plan} begins. */
+    void begin(Plan plan);
+
+    /** The run in hand; back from it leads home. */
+    void run(RunSession session);
+
+    /** Strike out a reading or an answer of the step in hand. */
+    void strike(RunSession session);
+
+    /** What becomes of the step in hand, which did not pass. */
+    void dispose(RunSession session);
+
+    /** Close and sign the run. */
+    void sign(RunSession session);
+
+    /** The record of a run, finished or not; back from it leads home. */
+    void record(String run);
+
+    void about();
+
+    void say(Saying what, RunSession session);
+
+    /** Choose another gauge for the step in hand. */
+    void gauge(RunSession session);
+
+    /** The screen under the one in hand. */
+    void back();
+
+    /** Lays a message over the screen in hand until it is answered. */
+    void tell(Message message);
+}
