@@ -1,0 +1,275 @@
+package org.tenthwise.app.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.verdict.Standing;
+
+/** The screw carrier of the demo, walked without a screen. Figures are reckoned by hand from its plan. */
+class RunSessionTest {
+
+    private static final int RUN_OUT = 4;
+    private static final int OUTSIDE = 9;
+    private static final int BORE = 13;
+    private static final int PLUG = 14;
+    private static final int THREAD = 17;
+
+    @TempDir
+    private Path dir;
+    private SqliteLedger ledger;
+    private Shop shop;
+    private RunSession session;
+
+    @BeforeEach
+    void beginARun() throws Exception {
+        ledger = SqliteLedger.open(dir.resolve("s.db"));
+        shop = new Shop(ledger, Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
+        session = shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), " 014 ", "AB-7731", "Lathe 4", "Setter 2"));
+    }
+
+    @AfterEach
+    void letGo() {
+        ledger.close();
+    }
+
+    @Test
+    void aRunBeginsAtTheFirstStepOfItsPlan() {
+        assertEquals("LG-2207-C-014", session.id());
+        assertEquals(1, session.state().inHand().number());
+        assertEquals(new Asked.Answering(Question.CONFIRMED), session.state().asked());
+    }
+
+    @Test
+    void aSecondRunOfTheSameSerialGetsAnIdOfItsOwnAndTheFirstIsPointedOut() throws Exception {
+        assertEquals(Optional.of("LG-2207-C-014"),
+                shop.begunAlready(session.state().sheet().plan().part(), "014"));
+        assertEquals("LG-2207-C-014-2", shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "014", "", "", "Setter 1")).id());
+    }
+
+    @Test
+    void aHoldPointShutsWhatComesAfterItUntilItIsPassed() throws Exception {
+        session.goTo(OUTSIDE);
+        assertEquals(new Asked.Held(List.of(1, 2, 3, 4, 5)), session.state().asked());
+        assertEquals(Objection.Kind.HELD, session.enter("47.990").objection().orElseThrow().kind());
+        setUp();
+        session.goTo(OUTSIDE);
+        assertInstanceOf(Asked.Reading.class, session.state().asked());
+    }
+
+    @Test
+    void aBoreGaugeIsAskedForItsSenseOnceThenItsMasterThenItsZero() throws Exception {
+        setUp();
+        session.goTo(BORE);
+        assertInstanceOf(Asked.WhichSense.class, session.state().asked());
+        session.tellSense(true);
+        assertInstanceOf(Asked.Certified.class, session.state().asked());
+        session.enter("30.002");
+        assertInstanceOf(Asked.Zero.class, session.state().asked());
+        session.enter("");
+        assertEquals(Sense.FALLS_WITH_SIZE, session.state().setting().orElseThrow().gauge().sense().orElseThrow());
+        // 30.002 − (−0.013 − 0) = 30.015
+        session.enter("-0.013");
+        assertEquals(Optional.of(mm("30.015")), size(BORE).value());
+
+        RunSession another = shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "015", "", "", "Setter 2"));
+        session = another;
+        setUp();
+        session.goTo(BORE);
+        assertInstanceOf(Asked.Certified.class, session.state().asked());
+    }
+
+    @Test
+    void aReadingIsKeptAsTypedWithTheGaugeItWasMadeWith() throws Exception {
+        setUp();
+        session.goTo(8);
+        session.enter("48.310");
+        SizeFinding found = size(8);
+        assertEquals("48.310", found.measured().get(0).reading().typed().text());
+        assertEquals("MC-3", found.measured().get(0).reading().setting().orElseThrow().gauge().id());
+        assertEquals(Standing.PASS, found.verdict().standing());
+    }
+
+    @Test
+    void anOutsideDiameterTooBigIsCutAgainByWhatIsLeftToTheMiddle() throws Exception {
+        setUp();
+        session.goTo(OUTSIDE);
+        session.enter("48.032");
+        assertEquals(Standing.CUT_AGAIN, size(OUTSIDE).verdict().standing());
+        // middle of 47.980 and 48.000 is 47.990; 47.990 − 48.032 = −0.042
+        assertEquals(mm("-0.042"), size(OUTSIDE).next().orElseThrow().changeOnDiameter());
+        assertEquals(mm("-0.021"), size(OUTSIDE).next().orElseThrow().changeOnRadius());
+
+        session.again(Event.PassBegun.Why.CUT);
+        for (String reading : List.of("47.990", "47.991", "47.989", "47.990")) {
+            session.enter(reading);
+        }
+        assertEquals(Standing.PASS, size(OUTSIDE).verdict().standing());
+        assertEquals(1, session.state().line().earlier().size());
+    }
+
+    @Test
+    void aSlipOfThePointIsAskedAboutAndTakenOnlyWhenEnteredAgain() throws Exception {
+        setUp();
+        session.goTo(OUTSIDE);
+        assertEquals(Objection.Kind.FAR_OFF, session.enter("47990").objection().orElseThrow().kind());
+        assertEquals(Objection.Kind.FAR_OFF, session.enter("4799.0").objection().orElseThrow().kind());
+        assertTrue(size(OUTSIDE).measured().isEmpty());
+        assertEquals(Optional.empty(), session.enter("4799.0").objection());
+        assertEquals(1, size(OUTSIDE).measured().size());
+    }
+
+    @Test
+    void whatIsNoNumberIsRefusedAndChangesNothing() throws Exception {
+        setUp();
+        session.goTo(OUTSIDE);
+        long before = ledger.head().seq();
+        for (String typed : List.of("", "abc", "47,990", "4.7.9", "1e3", "+", "-47.990", "0")) {
+            assertTrue(session.enter(typed).objection().isPresent(), typed);
+        }
+        assertEquals(before, ledger.head().seq());
+    }
+
+    @Test
+    void wiresThatCannotSitOnTheFlanksAreRefusedWhenTheyAreSet() throws Exception {
+        setUp();
+        bore("0.012", "0.012", "0.011", "0.011");
+        plug("29.990", "29.990", Answer.FREELY);
+        session.goTo(THREAD);
+        session.enter("2.000");
+        assertEquals(Objection.Kind.NO_SUM, session.enter("2.000").objection().orElseThrow().kind());
+        session.enter("");
+        assertInstanceOf(Asked.Reading.class, session.state().asked());
+    }
+
+    @Test
+    void aStruckOutReadingMakesRoomForAnotherAndStays() throws Exception {
+        setUp();
+        session.goTo(OUTSIDE);
+        session.enter("47.990");
+        long entry = size(OUTSIDE).measured().get(0).reading().entry().seq();
+        assertEquals(Objection.Kind.BLANK, session.strikeOut(entry, "  ").objection().orElseThrow().kind());
+        session.strikeOut(entry, "Chip under the anvil");
+        assertTrue(size(OUTSIDE).measured().isEmpty());
+        assertEquals(Objection.Kind.ALREADY_STRUCK, session.strikeOut(entry, "again").objection().orElseThrow().kind());
+        session.enter("47.988");
+        assertEquals(2, session.state().pass().readings().size());
+        assertEquals("Chip under the anvil", session.state().pass().readings().get(0).struck().orElseThrow().reason());
+    }
+
+    @Test
+    void openedAgainARunGoesOnAtTheSameStep() throws Exception {
+        setUp();
+        session.goTo(OUTSIDE);
+        session.enter("47.990");
+        State before = session.state();
+        ledger.close();
+        ledger = SqliteLedger.open(dir.resolve("s.db"));
+        shop = new Shop(ledger, Clock.systemUTC());
+        State after = shop.open("LG-2207-C-014").state();
+        assertEquals(before, after);
+        assertEquals(OUTSIDE, after.inHand().number());
+    }
+
+    @Test
+    void aConcessionOpensTheHoldPointAndNamesTheRecord() throws Exception {
+        for (int step : List.of(1, 2, 3)) {
+            session.goTo(step);
+            session.answer(Answer.YES);
+        }
+        session.goTo(RUN_OUT);
+        session.sweep(true);
+        session.enter("0.015");
+        session.enter("-0.010");
+        assertEquals(Standing.FAIL, session.state().line().finding().verdict().standing());
+        session.goTo(5);
+        session.answer(Answer.YES);
+        session.goTo(6);
+        assertEquals(new Asked.Held(List.of(RUN_OUT)), session.state().asked());
+        session.goTo(RUN_OUT);
+        session.dispose(Disposition.USE_AS_IS, "Turned true in operation 20", "Inspector 1");
+        session.goTo(6);
+        assertInstanceOf(Asked.Answering.class, session.state().asked());
+        assertFalse(session.state().sheet().allPassed());
+    }
+
+    @Test
+    void aClosedRunTakesNothingMoreAndSaysWhatItIs() throws Exception {
+        session.close("Inspector 1", "released");
+        assertEquals(new Asked.Closed(), session.state().asked());
+        assertEquals(Objection.Kind.CLOSED, session.close("Inspector 1", "released").objection().orElseThrow().kind());
+        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.answer(Answer.YES).objection().orElseThrow().kind());
+        assertEquals(Outcome.NOT_RELEASED, session.state().sheet().outcome());
+    }
+
+    @Test
+    void aPlugThatEntersFreelyWithTheWantedClearancePasses() throws Exception {
+        setUp();
+        bore("0.012", "0.012", "0.011", "0.011");
+        plug("29.990", "29.990", Answer.FREELY);
+        assertEquals(Standing.PASS, session.state().sheet().line(BORE).finding().verdict().standing());
+        assertEquals(Standing.PASS, session.state().sheet().line(PLUG).finding().verdict().standing());
+    }
+
+    private void setUp() throws Exception {
+        for (int step : List.of(1, 2, 3)) {
+            session.goTo(step);
+            session.answer(Answer.YES);
+        }
+        session.goTo(RUN_OUT);
+        assertInstanceOf(Check.RunOut.class, session.state().inHand().check());
+        for (int i = 0; i < 8; i++) {
+            session.enter("0.00" + i);
+        }
+        session.goTo(5);
+        session.answer(Answer.YES);
+    }
+
+    private void bore(String... readings) throws Exception {
+        session.goTo(BORE);
+        session.tellSense(false);
+        session.enter("");
+        session.enter("");
+        for (String reading : readings) {
+            session.enter(reading);
+        }
+    }
+
+    private void plug(String front, String back, Answer feel) throws Exception {
+        session.goTo(PLUG);
+        session.enter(front);
+        session.enter(back);
+        session.answer(feel);
+    }
+
+    private SizeFinding size(int step) {
+        return (SizeFinding) session.state().sheet().line(step).finding();
+    }
+
+    private static Length mm(String figure) {
+        return Length.of(figure, Unit.MILLIMETRE);
+    }
+}
