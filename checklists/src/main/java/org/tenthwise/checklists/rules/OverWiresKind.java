@@ -1,9 +1,11 @@
 package org.tenthwise.checklists.rules;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
@@ -28,6 +30,7 @@ final class OverWiresKind implements StepKind {
         Optional<ScrewThread> thread = thread(keys, unit);
         Optional<Limits> limits = LimitRules.OF_A_SIZE.readOfASize(keys, unit);
         Optional<Written> wire = keys.size("wire", unit);
+        thread.ifPresent(t -> wire.ifPresent(w -> judgeWire(keys, t, w)));
         Optional<Written> minorDiameter = keys.ifAny("minor_diameter", key -> keys.size(key, unit));
         Optional<Integer> minorStep = keys.ifAny("minor_step", key -> soFar.earlier(keys, key, StepKinds.DIAMETER));
         List<Place> places = new PlaceRules(keys, unit).read();
@@ -39,6 +42,20 @@ final class OverWiresKind implements StepKind {
         return keys.built(() -> new Check.OverWires(thread.orElseThrow(), limits.orElseThrow(), minorDiameter, minorStep,
                 places, readingsEach, combine, cutAgain, guardBand,
                 new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire)));
+    }
+
+    /** A wire flush with the crest or touching its very corners will still do. */
+    private static void judgeWire(Keys keys, ScrewThread thread, Written wire) {
+        WireSizes sizes = WireSizes.of(thread);
+        String wrong = wire.length().isBelow(sizes.least()) ? "stands below the crest"
+                : wire.length().isAbove(sizes.greatest()) ? "cannot touch the flanks" : "";
+        if (!wrong.isEmpty()) {
+            int places = wire.unit() == Unit.MILLIMETRE ? 3 : 4;
+            keys.problem("wire", "a wire of %s %s; this thread takes %s to %s %s".formatted(wire, wrong,
+                    sizes.least().in(wire.unit()).setScale(places, RoundingMode.CEILING).toPlainString(),
+                    sizes.greatest().in(wire.unit()).setScale(places, RoundingMode.FLOOR).toPlainString(),
+                    wire.unit().symbol()));
+        }
     }
 
     private static Optional<ScrewThread> thread(Keys keys, Unit unit) {

@@ -1,0 +1,117 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Event;
+
+/** The gauges of a readings file, and how one of them is set for a step. */
+final class SampleGauges {
+
+    private static final String GAUGE = "gauge";
+    private static final String SENSE = "sense";
+    private static final String MASTER = "master";
+    private static final String WIRES = "wires";
+
+    private final Map<String, Gauge> gauges;
+
+    private SampleGauges(Map<String, Gauge> gauges) {
+        this.gauges = gauges;
+    }
+
+    static SampleGauges read(Keys sample) {
+        Map<String, Gauge> gauges = new LinkedHashMap<>();
+        List<RawTable> tables = sample.has(GAUGE) ? sample.tables(GAUGE) : List.of();
+        sample.ifAny(GAUGE, key -> Optional.empty());
+        for (RawTable table : tables) {
+            Keys unnamed = sample.inside(GAUGE, table);
+            Optional<String> id = unnamed.text("id");
+            Keys keys = id.map(mark -> unnamed.about("gauge " + mark)).orElse(unnamed);
+            gauge(keys, id).ifPresent(gauge -> {
+                if (gauges.putIfAbsent(gauge.id(), gauge) != null) {
+                    keys.problem("id", "the mark stands in the file twice");
+                }
+            });
+        }
+        return new SampleGauges(gauges);
+    }
+
+    private static Optional<Gauge> gauge(Keys keys, Optional<String> id) {
+        Optional<GaugeKind> kind = keys.word("kind", List.of(GaugeKind.values()), GaugeKind::key);
+        Optional<Sense> sense = keys.ifAny(SENSE, key -> keys.word(key, List.of(Sense.values()), SampleGauges::word));
+        boolean compares = kind.filter(k -> k.reference() == GaugeKind.Reference.MASTER).isPresent();
+        if (kind.isPresent() && compares != keys.has(SENSE)) {
+            keys.problem(compares ? "kind" : SENSE, compares
+                    ? "a %s needs \"sense\": \"rises\" or \"falls\" as the size grows".formatted(kind.get().key())
+                    : "a %s has no \"sense\"; it reads the size itself".formatted(kind.get().key()));
+        }
+        keys.finish();
+        return id.flatMap(mark -> keys.built(() -> new Gauge(mark, kind.orElseThrow(), sense)));
+    }
+
+    private static String word(Sense sense) {
+        return sense == Sense.RISES_WITH_SIZE ? "rises" : "falls";
+    }
+
+    List<Event> known() {
+        List<Event> known = new ArrayList<>();
+        gauges.values().forEach(gauge -> known.add(new Event.GaugeKnown(gauge)));
+        return known;
+    }
+
+    /** The gauge of a step as it was set; absent where a problem was noted. */
+    Optional<Setting> setting(Keys step, Check.Means means, Unit unit) {
+        Optional<String> id = step.text(GAUGE);
+        Optional<Gauge> gauge = id.map(gauges::get);
+        if (id.isPresent() && gauge.isEmpty()) {
+            step.problem(GAUGE, "there is no [[gauge]] \"%s\" without a problem in the file".formatted(id.get()));
+        }
+        gauge.filter(g -> g.kind() != means.kind()).ifPresent(g -> step.problem(GAUGE,
+                "the plan wants a %s, and %s is a %s".formatted(means.kind().key(), g.id(), g.kind().key())));
+        return switch (means.kind().reference()) {
+            case NONE -> gauge.filter(g -> g.kind() == means.kind()).map(Setting::direct);
+            case MASTER -> onMaster(step, gauge.filter(g -> g.kind() == means.kind()), unit);
+            case WIRES -> overWires(step, gauge.filter(g -> g.kind() == means.kind()), unit);
+        };
+    }
+
+    private static Optional<Setting> onMaster(Keys step, Optional<Gauge> gauge, Unit unit) {
+        return step.table(MASTER).flatMap(table -> {
+            Keys keys = step.inside(MASTER, table);
+            Optional<String> mark = keys.text("mark");
+            Optional<Written> certified = certified(keys, unit);
+            Optional<Written> zero = Typed.figure(keys, "zero", unit);
+            keys.finish();
+            return gauge.flatMap(g -> keys.built(
+                    () -> Setting.onMaster(g, mark.orElseThrow(), certified.orElseThrow(), zero.orElseThrow())));
+        });
+    }
+
+    private static Optional<Setting> overWires(Keys step, Optional<Gauge> gauge, Unit unit) {
+        return step.table(WIRES).flatMap(table -> {
+            Keys keys = step.inside(WIRES, table);
+            Optional<String> mark = keys.text("mark");
+            Optional<Written> certified = certified(keys, unit);
+            keys.finish();
+            return gauge.flatMap(g -> keys.built(
+                    () -> Setting.overWires(g, mark.orElseThrow(), certified.orElseThrow())));
+        });
+    }
+
+    private static Optional<Written> certified(Keys keys, Unit unit) {
+        Optional<Written> certified = Typed.figure(keys, "certified", unit);
+        certified.filter(size -> size.figure().signum() <= 0).ifPresent(size ->
+                keys.problem("certified", "\"certified\" must be more than nought, not %s".formatted(size)));
+        return certified;
+    }
+}

@@ -1,0 +1,100 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.checklists.format.TomlReading;
+import org.tenthwise.checklists.format.TomlText;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.run.Event;
+
+/** Reads a readings file against the plan it belongs to: a sample, or every problem in it. */
+public final class SampleReader {
+
+    private static final String STEP = "step";
+    private static final String NUMBER = "number";
+    private static final String CLOSE = "close";
+
+    private final TomlText toml;
+
+    public SampleReader() {
+        this.toml = new TomlText();
+    }
+
+    public SampleReading read(String text, Plan plan) {
+        TomlReading reading = toml.read(text);
+        if (reading instanceof TomlReading.Unreadable unreadable) {
+            return new SampleReading.Bad(Problems.of(unreadable));
+        }
+        Problems problems = new Problems();
+        Optional<Sample> sample = sample(new Keys("", ((TomlReading.Readable) reading).top(), problems), plan);
+        return sample.isPresent() ? new SampleReading.Good(sample.get()) : new SampleReading.Bad(problems.sorted());
+    }
+
+    private static Optional<Sample> sample(Keys keys, Plan plan) {
+        if (!HeaderRules.isOfThisFormat(keys)) {
+            return Optional.empty();
+        }
+        judgePart(keys, plan.part());
+        Optional<String> serial = keys.text("serial");
+        Optional<String> lot = keys.text("lot");
+        Optional<String> machine = keys.text("machine");
+        Optional<String> by = keys.text("by");
+        SampleGauges gauges = SampleGauges.read(keys);
+        List<Event> events = new ArrayList<>(gauges.known());
+        events.addAll(steps(keys, plan, gauges));
+        keys.ifAny(CLOSE, keys::table).flatMap(table -> closed(keys.inside(CLOSE, table))).ifPresent(events::add);
+        Expectations expected = Expectations.read(keys, plan);
+        keys.finish();
+        return keys.built(() -> new Sample(new Event.Begun(plan.part(), serial.orElseThrow(), lot.orElseThrow(),
+                machine.orElseThrow(), plan.source()), by.orElseThrow(), events, expected.standings(), expected.outcome()));
+    }
+
+    private static void judgePart(Keys keys, PartId planned) {
+        Optional<String> number = keys.text("part");
+        Optional<String> revision = keys.text("revision");
+        if (number.isPresent() && revision.isPresent()
+                && !planned.equals(new PartId(number.get(), revision.get()))) {
+            keys.problem("part", "these are readings of %s rev %s, and the plan is of %s rev %s".formatted(
+                    number.get(), revision.get(), planned.number(), planned.revision()));
+        }
+    }
+
+    private static List<Event> steps(Keys sample, Plan plan, SampleGauges gauges) {
+        List<Event> events = new ArrayList<>();
+        Set<Integer> seen = new HashSet<>();
+        int furthest = 0;
+        for (RawTable table : sample.tables(STEP)) {
+            Keys unnamed = sample.inside("check without a number", table);
+            Optional<Integer> number = unnamed.whole(NUMBER);
+            Keys keys = number.map(n -> unnamed.about("check " + n)).orElse(unnamed);
+            Optional<Step> step = number.flatMap(n -> plan.steps().stream().filter(s -> s.number() == n).findFirst());
+            if (number.isPresent() && step.isEmpty()) {
+                keys.problem(NUMBER, "the plan has no such check");
+            }
+            if (step.isPresent()) {
+                int own = number.orElseThrow();
+                if (!seen.add(own)) {
+                    keys.problem(NUMBER, "the number stands in the file twice");
+                } else if (own < furthest) {
+                    keys.problem(NUMBER, "stands after check %d; checks follow the plan".formatted(furthest));
+                }
+                furthest = Math.max(furthest, own);
+                events.addAll(new SampleStep(keys, step.get(), plan.unit()).read(gauges));
+            }
+        }
+        return events;
+    }
+
+    private static Optional<Event> closed(Keys keys) {
+        Optional<String> by = keys.text("by");
+        Optional<String> meaning = keys.text("meaning");
+        keys.finish();
+        return keys.built(() -> new Event.Closed(by.orElseThrow(), meaning.orElseThrow()));
+    }
+}

@@ -1,0 +1,27 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.Optional;
+import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+
+/** Figures kept as they were typed from a gauge: text in quotes, so that {@code +0.010} keeps its sign and its nought. */
+final class Typed {
+
+    private Typed() {
+    }
+
+    static Optional<Written> figure(Keys keys, String key, Unit unit) {
+        return keys.any(key).flatMap(value -> figure(keys, value, unit));
+    }
+
+    static Optional<Written> figure(Keys keys, RawValue value, Unit unit) {
+        if (value instanceof RawValue.Text text && Written.isPlainDecimal(text.text())) {
+            return Optional.of(new Written(text.text(), unit));
+        }
+        keys.problem(value.spot(), value instanceof RawValue.Text text
+                ? "\"%s\" is not a plain decimal number".formatted(text.text())
+                : "a figure from a gauge stands in quotes, as typed; here is %s".formatted(value.what()));
+        return Optional.empty();
+    }
+}
