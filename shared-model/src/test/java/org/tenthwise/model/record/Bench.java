@@ -1,0 +1,100 @@
+package org.tenthwise.model.record;
+
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.tolerance.Limits;
+
+/** A plan made of the given checks, numbered from 1, and a run on it. In millimetres. */
+final class Bench {
+
+    private static final OffsetDateTime AT = OffsetDateTime.parse("2026-11-25T07:31:00+01:00");
+
+    private final List<Step> steps = new ArrayList<>();
+    private final List<Entry> entries = new ArrayList<>();
+
+    Bench() {
+        did(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")));
+    }
+
+    Bench step(Check check, Integer... hold) {
+        int number = steps.size() + 1;
+        steps.add(new Step(number, 10, "Step " + number, "", "", Optional.empty(), List.of(hold), Optional.empty(), check));
+        return this;
+    }
+
+    Bench did(Event event) {
+        entries.add(new Entry(entries.size() + 1, "r", AT, "Setter 1", event));
+        return this;
+    }
+
+    /** Readings for the slots of a step, in order. */
+    Bench read(int step, String... typed) {
+        Check check = steps.get(step - 1).check();
+        for (int i = 0; i < typed.length; i++) {
+            did(new Event.ReadingTaken(step, check.slots().get(i).key(), mm(typed[i])));
+        }
+        return this;
+    }
+
+    Sheet sheet() {
+        Plan plan = new Plan(new PartId("X-1", "A"), "1", "Trial", "", "", Unit.MILLIMETRE, "",
+                List.of(new Operation(10, "All")), steps, Optional.empty(), new PlanSource("", ""));
+        return Sheet.of(plan, new Run(entries));
+    }
+
+    Finding finding(int step) {
+        return sheet().line(step).finding();
+    }
+
+    static Check.Size size(Feature feature, String lower, String upper, Combine combine, int places) {
+        return new Check.Size(feature, Limits.between(mm(lower), mm(upper)), places(places), 1, combine, true, mm("0"),
+                with(GaugeKind.MICROMETER));
+    }
+
+    static Check.RunOut runOut(String limit, int jaws, String... angles) {
+        return new Check.RunOut(mm(limit), List.of(angles).stream().map(BigDecimal::new).toList(), jaws, BigDecimal.ZERO,
+                with(GaugeKind.DIAL_INDICATOR));
+    }
+
+    static Check.Means with(GaugeKind kind) {
+        return new Check.Means(kind, Optional.empty(), Optional.empty());
+    }
+
+    static List<Place> places(int count) {
+        return IntStream.rangeClosed(1, count).mapToObj(i -> Place.named("place " + i)).toList();
+    }
+
+    static Setting wires(String certified) {
+        return Setting.overWires(new Gauge("W-1", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty()), "set", mm(certified));
+    }
+
+    static Written mm(String figure) {
+        return new Written(figure, Unit.MILLIMETRE);
+    }
+
+    static Length length(String figure) {
+        return mm(figure).length();
+    }
+}
