@@ -60,7 +60,7 @@ public final class ChainCheck {
             return at(stored, "The text of entry %d cannot be read: %s.".formatted(stored.seq(), e.getMessage()));
         }
         return differing(stored, entry).flatMap(column -> at(stored,
-                "Entry %d has a \"%s\" that its text does not have.".formatted(stored.seq(), column)));
+                "The \"%s\" of entry %d is not what its text says.".formatted(column, stored.seq())));
     }
 
     private Optional<Fault> outOfPlace(StoredEntry entry) {

@@ -2,6 +2,7 @@ package org.tenthwise.app.store.sqlite;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
@@ -78,11 +79,20 @@ record StoreFile(Path path) {
      * in the log beside it.
      */
     Optional<Stamp> atRest() throws IOException {
-        if (Files.exists(log()) && Files.size(log()) > 0) {
+        if (sizeOfLog() > 0) {
             return Optional.empty();
         }
         BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
         return Optional.of(new Stamp(attributes.size(), attributes.lastModifiedTime()));
+    }
+
+    /** The log is taken away by whoever closes the store last, at any moment. */
+    private long sizeOfLog() throws IOException {
+        try {
+            return Files.size(log());
+        } catch (NoSuchFileException e) {
+            return 0;
+        }
     }
 
     private Path log() {

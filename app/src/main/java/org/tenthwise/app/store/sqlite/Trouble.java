@@ -26,7 +26,7 @@ final class Trouble {
     }
 
     CouldNotSave saving(SQLException e) {
-        if (is(e, SQLiteErrorCode.SQLITE_FULL)) {
+        if (isForWantOfRoom(e)) {
             return new CouldNotSave(CouldNotSave.Reason.DISK_FULL, "The entry was not saved: the disk is full. "
                     + "Everything saved before is safe. Free some space, then save again.", e);
         }
@@ -50,7 +50,7 @@ final class Trouble {
         if (is(e, SQLiteErrorCode.SQLITE_NOTADB)) {
             return notAStore();
         }
-        if (is(e, SQLiteErrorCode.SQLITE_FULL)) {
+        if (isForWantOfRoom(e)) {
             return new CouldNotOpen(CouldNotOpen.Reason.DISK_FULL, "%s was not opened: the disk is full. "
                     .formatted(name) + "What is in it is safe. Free some space, then open it again.", e);
         }
@@ -109,6 +109,12 @@ final class Trouble {
     CouldNotRead reading(Exception e) {
         return new CouldNotRead(("%s cannot be read any more. What is saved was not changed. See to the disk, then open "
                 + "the store again; verify it if this stays.").formatted(name), e);
+    }
+
+    /** A full disk also shows as a shared index beside the log that cannot grow; seen on a small disk filled to the brim. */
+    private static boolean isForWantOfRoom(SQLException e) {
+        return is(e, SQLiteErrorCode.SQLITE_FULL)
+                || e instanceof SQLiteException own && own.getResultCode() == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE;
     }
 
     private static boolean is(SQLException e, SQLiteErrorCode what) {

@@ -12,6 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.run.Entry;
 
@@ -68,6 +72,27 @@ class FullDiskTest {
                     + "Allow writing to it, then save again.", refusal.getMessage());
             assertEquals(CouldNotSave.Reason.READ_ONLY, refusal.reason());
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        # what SQLite says, the reason given
+        SQLITE_FULL,          DISK_FULL
+        SQLITE_IOERR_SHMSIZE, DISK_FULL
+        SQLITE_IOERR_WRITE,   OTHER
+        SQLITE_IOERR_FSYNC,   OTHER
+        SQLITE_READONLY,      READ_ONLY
+        SQLITE_CORRUPT_VTAB,  DAMAGED
+        SQLITE_NOTADB,        DAMAGED
+        SQLITE_BUSY_SNAPSHOT, BUSY
+        """)
+    void whatStoodInTheWayIsTold(SQLiteErrorCode said, CouldNotSave.Reason reason) {
+        Trouble trouble = new Trouble(new StoreFile(folder.resolve("store.db")));
+
+        CouldNotSave refusal = trouble.saving(new SQLiteException("", said));
+
+        assertEquals(reason, refusal.reason());
+        assertTrue(refusal.getMessage().startsWith("The entry was not saved: "), refusal.getMessage());
     }
 
     private static void pages(Connection connection, int most) throws SQLException {

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
@@ -23,7 +22,7 @@ import org.tenthwise.model.run.Event;
 /**
  * Ends a process by force while it takes readings into a store, at moments chosen at random, and looks for every reading
  * that was said to be saved. Every fifth time the moment is before the first reading, so that making and opening the store
- * are hit too. The log of the store is left to grow over all rounds, so that it is also written back under fire.
+ * are hit too. Between rounds the store is only read, so that every process finds it as the one before it left it.
  */
 class KilledWhileTakingReadingsTest {
 
@@ -35,9 +34,8 @@ class KilledWhileTakingReadingsTest {
     private Path folder;
 
     @Test
-    void everyReadingSaidToBeSavedIsThereAndTheChainIsWhole(TestReporter reporter) throws Exception {
+    void everyReadingSaidToBeSavedIsThereAndTheChainIsWhole() throws Exception {
         long seed = new Random().nextLong();
-        reporter.publishEntry("seed", Long.toString(seed));
         Random random = new Random(seed);
         Path store = folder.resolve("store.db");
         TreeMap<Long, String> said = new TreeMap<>();
@@ -57,8 +55,7 @@ class KilledWhileTakingReadingsTest {
             assertEquals(next, Sample.read(ledger, "run-1", "35.010").seq());
             assertTrue(ledger.verify().whole());
         }
-        reporter.publishEntry("kills", Integer.toString(rounds));
-        reporter.publishEntry("readings said to be saved", Integer.toString(said.size()));
+        System.out.printf("%d kills from seed %d, %d readings said to be saved, all there%n", rounds, seed, said.size());
         assertTrue(said.size() >= rounds, "too few readings to tell anything: " + said.size());
     }
 

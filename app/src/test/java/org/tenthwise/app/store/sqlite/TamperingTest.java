@@ -106,10 +106,10 @@ class TamperingTest {
         UPDATE ledger SET hash = previous WHERE seq = 4    | 4 | Entry 4 is not as it was written: its text does not give its hash.
         UPDATE ledger SET previous = hash WHERE seq = 4    | 4 | Entry 4 does not follow entry 3 as it now stands.
         UPDATE ledger SET previous = 'µ' WHERE seq = 1     | 1 | Entry 1 does not start the ledger: it names an entry before it.
-        UPDATE ledger SET run = 'run-3' WHERE seq = 3      | 3 | Entry 3 has a "run" that its text does not have.
-        UPDATE ledger SET kind = 'closed' WHERE seq = 3    | 3 | Entry 3 has a "kind" that its text does not have.
-        UPDATE ledger SET at = '2026-03-02T06:15:01Z' WHERE seq = 3 | 3 | Entry 3 has a "at" that its text does not have.
-        UPDATE ledger SET "by" = 'B. Fitter' WHERE seq = 3 | 3 | Entry 3 has a "by" that its text does not have.
+        UPDATE ledger SET run = 'run-3' WHERE seq = 3      | 3 | The "run" of entry 3 is not what its text says.
+        UPDATE ledger SET kind = 'closed' WHERE seq = 3    | 3 | The "kind" of entry 3 is not what its text says.
+        UPDATE ledger SET at = '2026-03-02T06:15:01Z' WHERE seq = 3 | 3 | The "at" of entry 3 is not what its text says.
+        UPDATE ledger SET "by" = 'B. Fitter' WHERE seq = 3 | 3 | The "by" of entry 3 is not what its text says.
         DELETE FROM ledger WHERE seq = 3                   | 3 | Entry 3 is missing: entry 2 is followed by entry 4.
         DELETE FROM ledger WHERE seq < 3                   | 1 | Entry 1 is missing: the ledger starts with entry 3.
         UPDATE ledger SET seq = 0 WHERE seq = 1            | 0 | Entry 0 stands where entry 1 is due.
