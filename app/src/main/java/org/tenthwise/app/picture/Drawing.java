@@ -58,24 +58,24 @@ public final class Drawing {
         pen.stroke(new Shape.Arc(centre, radius, from, sweep), stroke.times(frame.lineScale()), role);
     }
 
-    /** Cut metal. */
-    void metal(List<Point> area) {
-        hatch(area, 45, METAL_SPACING, Stroke.CUT_METAL, Role.HATCH);
+    /** Cut metal: what lies inside an odd number of the outlines. */
+    void metal(List<List<Point>> rings) {
+        hatch(rings, 45, METAL_SPACING, Stroke.CUT_METAL, Role.HATCH);
     }
 
     /** What is still to be cut away. */
     void stock(List<Point> area) {
-        hatch(area, 45, STOCK_SPACING, Stroke.STOCK, Role.CUTFILL);
+        hatch(List.of(area), 45, STOCK_SPACING, Stroke.STOCK, Role.CUTFILL);
     }
 
     /** Between a limit and the limit less its guard band, hatched the other way. */
     void guardBand(List<Point> area) {
-        hatch(area, -45, BAND_SPACING, Stroke.CUT_METAL, Role.UNPROVEN);
+        hatch(List.of(area), -45, BAND_SPACING, Stroke.CUT_METAL, Role.UNPROVEN);
     }
 
-    private void hatch(List<Point> area, double degrees, double spacing, Stroke stroke, Role role) {
+    private void hatch(List<List<Point>> rings, double degrees, double spacing, Stroke stroke, Role role) {
         double apart = spacing * Math.max(0.5, frame.lineScale());
-        Hatching.lines(List.of(area), degrees, apart).forEach(line -> pen.stroke(line, stroke.times(frame.lineScale()), role));
+        Hatching.lines(rings, degrees, apart).forEach(line -> pen.stroke(line, stroke.times(frame.lineScale()), role));
     }
 
     public double width(Label label) {

@@ -1,0 +1,87 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.tenthwise.model.plan.Mark;
+import org.tenthwise.model.plan.Outline;
+
+/**
+ * What a mark on an outline points at: the nearest of its surfaces, threads, pockets and holes.
+ *
+ * @param line   the feature as a line on the sheet
+ * @param closed whether the line comes back to its start
+ * @param spot   where the mark is put on the sheet
+ * @param side   where its number can stand
+ */
+record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
+
+    /** On which side of the part a number for the feature can stand. */
+    enum Side { ABOVE, EITHER, BELOW }
+
+    private record Near(double distance, OutlineFeature feature) {
+    }
+
+    static OutlineFeature at(Mark mark, Outline outline, HalfSection section) {
+        Point spot = section.point(mark, true);
+        List<Near> near = new ArrayList<>();
+        outline.pockets().forEach(pocket -> near.add(pocket(section.pocket(pocket), section.axis(), spot)));
+        outline.crossHoles().forEach(hole -> near.add(hole(section.hole(hole), spot)));
+        surfaces(outline.outside(), section).forEach(surface -> near.add(outside(surface, outline, section, spot)));
+        surfaces(outline.inside(), section).forEach(surface -> near.add(surface(surface, spot, Side.ABOVE)));
+        return near.stream().min(Comparator.comparingDouble(Near::distance)).orElseThrow().feature();
+    }
+
+    private static List<List<Point>> surfaces(List<Mark> profile, HalfSection section) {
+        return IntStream.range(1, profile.size())
+                .mapToObj(i -> List.of(section.point(profile.get(i - 1), true), section.point(profile.get(i), true))).toList();
+    }
+
+    /** The pocket is seen below the axis, so a mark is looked for at the same distance from it. */
+    private static Near pocket(Box pocket, double axis, Point spot) {
+        Point mirrored = new Point(spot.x(), 2 * axis - spot.y());
+        double outX = Math.max(0, Math.max(pocket.left() - spot.x(), spot.x() - pocket.right()));
+        double outY = Math.max(0, Math.max(pocket.top() - mirrored.y(), mirrored.y() - pocket.bottom()));
+        return new Near(Math.hypot(outX, outY), new OutlineFeature(pocket.corners(), true,
+                new Point(Math.min(Math.max(spot.x(), pocket.left()), pocket.right()), pocket.centreY()), Side.BELOW));
+    }
+
+    private static Near hole(Box hole, Point spot) {
+        double outX = Math.max(0, Math.max(hole.left() - spot.x(), spot.x() - hole.right()));
+        double outY = Math.max(0, Math.max(hole.top() - spot.y(), spot.y() - hole.bottom()));
+        return new Near(Math.hypot(outX, outY), new OutlineFeature(hole.corners(), true,
+                new Point(hole.centreX(), Math.min(Math.max(spot.y(), hole.top()), hole.bottom())), Side.ABOVE));
+    }
+
+    private static Near outside(List<Point> surface, Outline outline, HalfSection section, Point spot) {
+        Point from = surface.get(0);
+        Point to = surface.get(1);
+        return outline.threads().stream()
+                .filter(thread -> to.x() > from.x() && spot.x() >= section.x(thread.from()) && spot.x() <= section.x(thread.to()))
+                .map(thread -> section.teeth(thread, from, to, true)).filter(teeth -> !teeth.isEmpty()).findFirst()
+                .map(teeth -> new Near(distance(surface, spot),
+                        new OutlineFeature(teeth, false, nearest(surface, spot), Side.EITHER)))
+                .orElseGet(() -> surface(surface, spot, Side.EITHER));
+    }
+
+    private static Near surface(List<Point> surface, Point spot, Side side) {
+        return new Near(distance(surface, spot), new OutlineFeature(surface, false, nearest(surface, spot), side));
+    }
+
+    private static double distance(List<Point> surface, Point spot) {
+        return nearest(surface, spot).distanceTo(spot);
+    }
+
+    private static Point nearest(List<Point> surface, Point spot) {
+        Point from = surface.get(0);
+        Point to = surface.get(1);
+        double length = from.distanceTo(to);
+        if (length == 0) {
+            return from;
+        }
+        double along = ((spot.x() - from.x()) * (to.x() - from.x()) + (spot.y() - from.y()) * (to.y() - from.y()))
+                / (length * length);
+        return from.towards(to, Math.min(1, Math.max(0, along)));
+    }
+}
