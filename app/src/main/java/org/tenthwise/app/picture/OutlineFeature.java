@@ -8,7 +8,8 @@ import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.Outline;
 
 /**
- * What a mark on an outline points at: the nearest of its surfaces, threads, pockets and holes.
+ * What a mark on an outline points at: the nearest of its surfaces, threads, pockets and holes, a surface before a pocket
+ * where a mark touches both.
  *
  * @param line   the feature as a line on the sheet
  * @param closed whether the line comes back to its start
@@ -26,10 +27,10 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
     static OutlineFeature at(Mark mark, Outline outline, HalfSection section) {
         Point spot = section.point(mark, true);
         List<Near> near = new ArrayList<>();
-        outline.pockets().forEach(pocket -> near.add(pocket(section.pocket(pocket), section.axis(), spot)));
-        outline.crossHoles().forEach(hole -> near.add(hole(section.hole(hole), spot)));
         surfaces(outline.outside(), section).forEach(surface -> near.add(outside(surface, outline, section, spot)));
         surfaces(outline.inside(), section).forEach(surface -> near.add(surface(surface, spot, Side.ABOVE)));
+        outline.pockets().forEach(pocket -> near.add(pocket(section.pocket(pocket), section.axis(), spot)));
+        outline.crossHoles().forEach(hole -> near.add(hole(section.hole(hole), spot)));
         return near.stream().min(Comparator.comparingDouble(Near::distance)).orElseThrow().feature();
     }
 

@@ -12,10 +12,10 @@ import org.tenthwise.model.plan.Outline;
  * @param inHand  the feature in hand, drawn in the accent; absent if none is
  * @param numbers features numbered as on the drawing; empty for a small picture
  */
-public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number> numbers, String spoken) implements Picture {
+public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Numbered> numbers, String spoken) implements Picture {
 
     /** A feature's number and where on the outline it sits. */
-    public record Number(String number, Mark mark) {
+    public record Numbered(String number, Mark mark) {
     }
 
     private static final double NUMBER_TEXT = 19;
@@ -34,7 +34,7 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
     public void draw(Drawing drawing) {
         double weight = drawing.frame().lineScale();
         double radius = radius(drawing);
-        double band = numbers.isEmpty() ? 4 * weight : 3.6 * radius;
+        double band = numbers.isEmpty() ? 4 * weight : 3.2 * radius;
         Box frame = drawing.frame().box();
         HalfSection section = new HalfSection(outline, new Box(OVERHANG * weight, band, frame.right() - OVERHANG * weight,
                 frame.bottom() - band));

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 public final class RecordingPen implements Pen {
 
     /** A shape followed or filled; {@code width} nought where filled. */
-    public record Drawn(Shape shape, double width, Role role) {
+    public record Drawn(Shape shape, double width, boolean dashed, Role role) {
     }
 
     /** A text with the box its letters fill. */
@@ -28,12 +28,12 @@ public final class RecordingPen implements Pen {
 
     @Override
     public void stroke(Shape shape, Stroke stroke, Role role) {
-        drawn.add(new Drawn(shape, stroke.width(), role));
+        drawn.add(new Drawn(shape, stroke.width(), !stroke.dash().isEmpty(), role));
     }
 
     @Override
     public void fill(Shape shape, Role role) {
-        drawn.add(new Drawn(shape, 0, role));
+        drawn.add(new Drawn(shape, 0, false, role));
     }
 
     @Override
