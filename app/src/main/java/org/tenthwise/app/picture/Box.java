@@ -34,6 +34,12 @@ public record Box(double left, double top, double right, double bottom) {
         return left <= other.left && top <= other.top && right >= other.right && bottom >= other.bottom;
     }
 
+    /** The part of this box that lies in {@code other}, which it meets. */
+    Box within(Box other) {
+        return new Box(Math.max(left, other.left), Math.max(top, other.top), Math.min(right, other.right),
+                Math.min(bottom, other.bottom));
+    }
+
     List<Point> corners() {
         return List.of(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom));
     }

@@ -21,6 +21,11 @@ public final class Drawing {
         this.frame = frame;
     }
 
+    /** The same room without ink: for finding out what fits. */
+    Drawing rehearsal() {
+        return new Drawing(new DryPen(), lettering, frame);
+    }
+
     public Frame frame() {
         return frame;
     }
@@ -103,7 +108,8 @@ public final class Drawing {
         Box box = boxOf(label, at, anchor);
         double size = lettered(label.size());
         if (label.backed()) {
-            area(new Box(box.left() - 4, box.top() - 4, box.right() + 4, box.top() + height(label) + 4).corners(), under);
+            area(new Box(box.left() - 4, box.top() - 4, box.right() + 4, box.top() + height(label) + 4).within(frame.box()).corners(),
+                    under);
         }
         Point start = new Point(box.left(), box.top() + height(label));
         for (Lettering.Run run : lettering.runs(label.text(), label.face(), size)) {

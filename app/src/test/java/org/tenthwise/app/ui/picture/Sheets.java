@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
@@ -51,12 +52,24 @@ public final class Sheets {
         canvas.getGraphicsContext2D().fillRect(0, 0, width, height);
         ink.accept(canvas.getGraphicsContext2D());
         WritableImage shot = canvas.snapshot(null, null);
-        BufferedImage image = new BufferedImage((int) shot.getWidth(), (int) shot.getHeight(), BufferedImage.TYPE_INT_RGB);
+        int across = (int) shot.getWidth();
+        int down = (int) shot.getHeight();
+        int[] pixels = new int[across * down];
+        shot.getPixelReader().getPixels(0, 0, across, down, PixelFormat.getIntArgbInstance(), pixels, 0, across);
+        BufferedImage image = new BufferedImage(across, down, BufferedImage.TYPE_INT_RGB);
+        image.setRGB(0, 0, across, down, pixels, 0, across);
+        return image;
+    }
+
+    /** Pixels that differ from the one in the corner. */
+    public static int inked(BufferedImage image) {
+        int ground = image.getRGB(0, 0);
+        int inked = 0;
         for (int y = 0; y < image.getHeight(); y++) {
             for (int x = 0; x < image.getWidth(); x++) {
-                image.setRGB(x, y, shot.getPixelReader().getArgb(x, y));
+                inked += image.getRGB(x, y) == ground ? 0 : 1;
             }
         }
-        return image;
+        return inked;
     }
 }

@@ -1,0 +1,81 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Keeps account of what is already on the sheet, and finds places where something still fits. */
+final class FreeRoom {
+
+    private static final double STEP = 6;
+
+    private final Box frame;
+    private final List<Box> taken = new ArrayList<>();
+    private final List<Shape.Circle> round = new ArrayList<>();
+
+    FreeRoom(Box frame) {
+        this.frame = frame;
+    }
+
+    void take(Box box) {
+        taken.add(box);
+    }
+
+    void take(Shape.Circle circle) {
+        round.add(circle);
+    }
+
+    boolean isFree(Box box) {
+        return frame.holds(box) && taken.stream().noneMatch(box::meets) && round.stream().noneMatch(circle -> touches(circle, box));
+    }
+
+    /** The first of the places, pushed into the frame, that is free; it is then taken. */
+    Optional<Box> place(double width, double height, List<Point> centres) {
+        for (Point centre : centres) {
+            double x = Math.min(Math.max(centre.x(), frame.left() + width / 2), frame.right() - width / 2);
+            double y = Math.min(Math.max(centre.y(), frame.top() + height / 2), frame.bottom() - height / 2);
+            Box box = new Box(x - width / 2, y - height / 2, x + width / 2, y + height / 2);
+            if (isFree(box)) {
+                take(box);
+                return Optional.of(box);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The free place nearest to {@code wanted}; it is then taken. Absent where the sheet is full. */
+    Optional<Box> nearest(double width, double height, Point wanted) {
+        List<Point> centres = new ArrayList<>();
+        for (double x = frame.left() + width / 2; x <= frame.right() - width / 2; x += STEP) {
+            for (double y = frame.top() + height / 2; y <= frame.bottom() - height / 2; y += STEP) {
+                centres.add(new Point(x, y));
+            }
+        }
+        centres.sort(Comparator.comparingDouble(wanted::distanceTo));
+        return place(width, height, centres);
+    }
+
+    /** Whether a line crosses nothing that is taken as a box. */
+    boolean isFree(Point from, Point to) {
+        return along(from, to).noneMatch(spot -> taken.stream().anyMatch(box -> box.meets(spot)));
+    }
+
+    void take(Point from, Point to) {
+        along(from, to).forEach(taken::add);
+    }
+
+    private static Stream<Box> along(Point from, Point to) {
+        int spots = (int) Math.ceil(from.distanceTo(to) / STEP);
+        return IntStream.rangeClosed(0, spots).mapToObj(i -> from.towards(to, spots == 0 ? 0 : (double) i / spots))
+                .map(spot -> new Box(spot.x(), spot.y(), spot.x(), spot.y()).grown(3));
+    }
+
+    private static boolean touches(Shape.Circle circle, Box box) {
+        double x = Math.min(Math.max(circle.centre().x(), box.left()), box.right());
+        double y = Math.min(Math.max(circle.centre().y(), box.top()), box.bottom());
+        return circle.centre().distanceTo(new Point(x, y)) < circle.radius();
+    }
+}

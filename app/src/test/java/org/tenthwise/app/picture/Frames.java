@@ -1,0 +1,21 @@
+package org.tenthwise.app.picture;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The room a picture gets: on the reference screen, on a small one, upright, and in the record. */
+final class Frames {
+
+    private Frames() {
+    }
+
+    static Map<String, Frame> all() {
+        Map<String, Frame> frames = new LinkedHashMap<>();
+        frames.put("100", Frame.screen(652, 452, 1));
+        frames.put("150", Frame.screen(652, 452, 1.5));
+        frames.put("small", Frame.screen(460, 300, 1));
+        frames.put("upright-150", Frame.screen(700, 560, 1.5));
+        frames.put("print", Frame.print(420, 250));
+        return frames;
+    }
+}

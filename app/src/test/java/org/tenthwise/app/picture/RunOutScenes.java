@@ -1,0 +1,110 @@
+package org.tenthwise.app.picture;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.LinkedHashMap;
+import java.util.Optional;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.model.compute.roundness.CircleFit;
+import org.tenthwise.model.compute.roundness.JawMoves;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/** Run-out checks to draw, with invented readings. */
+final class RunOutScenes {
+
+    private static final List<String> EIGHT = List.of("0", "45", "90", "135", "180", "225", "270", "315");
+    private static final List<String> OFF_CENTRE = List.of("0", "-0.002", "-0.011", "-0.026", "-0.037", "-0.034", "-0.025", "-0.009");
+    private static final List<String> TRUE_ENOUGH = List.of("0", "0.001", "0.004", "0.008", "0.011", "0.009", "0.006", "0.002");
+
+    private RunOutScenes() {
+    }
+
+    static Map<String, RunOutPicture> all() {
+        Map<String, RunOutPicture> scenes = new LinkedHashMap<>();
+        scenes.put("fail-4-jaws", read(EIGHT, OFF_CENTRE, 4, "0"));
+        scenes.put("fail-4-jaws-at-45", read(EIGHT, OFF_CENTRE, 4, "45"));
+        scenes.put("pass-4-jaws", read(EIGHT, TRUE_ENOUGH, 4, "0"));
+        scenes.put("fail-3-jaws", read(EIGHT, OFF_CENTRE, 3, "30"));
+        scenes.put("unequal-no-jaws", read(List.of("10", "70", "200", "215", "340"),
+                List.of("0.010", "-0.004", "0.003", "0.006", "0.030"), 0, "0"));
+        scenes.put("refused", refused());
+        scenes.put("open", open());
+        scenes.put("sweep", sweep("0.021", "-0.002"));
+        scenes.put("many", many());
+        scenes.put("far-out", read(EIGHT, List.of("0", "0.1", "0.25", "0.38", "0.5", "0.4", "0.25", "0.1"), 4, "0"));
+        return scenes;
+    }
+
+    static Length mm(String figure) {
+        return Length.of(figure, Unit.MILLIMETRE);
+    }
+
+    private static RunOutPicture.Sized sized(Length length, String before) {
+        return new RunOutPicture.Sized(length, before + Figures.plain(length, Unit.MILLIMETRE, 3));
+    }
+
+    static RunOutPicture read(List<String> angles, List<String> figures, int jaws, String first) {
+        List<BigDecimal> degrees = angles.stream().map(BigDecimal::new).toList();
+        List<Length> lengths = figures.stream().map(RunOutScenes::mm).toList();
+        CircleFit fit = CircleFit.of(degrees, lengths);
+        List<RunOutPicture.Jaw> drawn = jaws == 0 ? List.of() : JawMoves.of(fit, jaws, new BigDecimal(first)).stream()
+                .map(move -> new RunOutPicture.Jaw(String.valueOf(move.jaw()), move.atDegrees(), move.in(),
+                        (move.in().signum() > 0 ? "in " : "out ") + Figures.plain(move.in().abs(), Unit.MILLIMETRE, 3))).toList();
+        return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(Length.greatest(lengths).minus(Length.least(lengths)), "movement ")),
+                readings(degrees, lengths), Optional.empty(),
+                Optional.of(new RunOutPicture.Fit(fit.mean(), fit.eccentricity(), fit.highAtDegrees(),
+                        List.of("off centre", Figures.plain(fit.eccentricity(), Unit.MILLIMETRE, 3)))),
+                drawn, List.of("out of round " + Figures.plain(fit.residual(), Unit.MILLIMETRE, 3), "stays after the move"), "Run-out");
+    }
+
+    private static List<RunOutPicture.Reading> readings(List<BigDecimal> degrees, List<Length> lengths) {
+        List<RunOutPicture.Reading> readings = new ArrayList<>();
+        for (int i = 0; i < degrees.size(); i++) {
+            boolean extreme = i < lengths.size() && (lengths.get(i).equals(Length.greatest(lengths)) || lengths.get(i).equals(Length.least(lengths)));
+            readings.add(new RunOutPicture.Reading(degrees.get(i), degrees.get(i) + "°",
+                    i < lengths.size() ? Optional.of(sized(lengths.get(i), "")) : Optional.empty(), extreme));
+        }
+        return readings;
+    }
+
+    private static List<RunOutPicture.Jaw> still(int jaws) {
+        List<RunOutPicture.Jaw> drawn = new ArrayList<>();
+        for (int i = 0; i < jaws; i++) {
+            drawn.add(new RunOutPicture.Jaw(String.valueOf(i + 1), BigDecimal.valueOf(360L / jaws * i), Length.ZERO, ""));
+        }
+        return drawn;
+    }
+
+    private static RunOutPicture refused() {
+        return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(mm("0.013"), "movement ")),
+                readings(List.of(BigDecimal.ZERO, BigDecimal.valueOf(90)), List.of(mm("0"), mm("0.013"))), Optional.empty(),
+                Optional.empty(), still(4), List.of("no circle: fewer than three angles"), "Run-out");
+    }
+
+    private static RunOutPicture open() {
+        return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(mm("0.011"), "movement ")),
+                readings(EIGHT.stream().map(BigDecimal::new).toList(), List.of(mm("0"), mm("-0.002"), mm("-0.011"))), Optional.empty(),
+                Optional.empty(), still(3), List.of(), "Run-out");
+    }
+
+    static RunOutPicture sweep(String highest, String lowest) {
+        Length high = mm(highest);
+        Length low = mm(lowest);
+        return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(high.minus(low), "movement ")), List.of(),
+                Optional.of(new RunOutPicture.Sweep(Optional.of(sized(high, "")), Optional.of(sized(low, "")), "highest", "lowest")),
+                Optional.empty(), still(4), List.of(), "Run-out");
+    }
+
+    private static RunOutPicture many() {
+        List<String> angles = new ArrayList<>();
+        List<String> figures = new ArrayList<>();
+        for (int i = 0; i < 36; i++) {
+            angles.add(String.valueOf(i * 10));
+            figures.add(BigDecimal.valueOf(Math.round(9 * Math.cos(Math.toRadians(i * 10 - 100)) + i % 3), 3).toPlainString());
+        }
+        return read(angles, figures, 4, "0");
+    }
+}
