@@ -49,12 +49,16 @@ public final class Advice {
         Feature feature = finding instanceof SizeFinding size ? size.check().feature() : Feature.DIAMETER;
         StepFigures figures = StepFigures.of(finding);
         return next.map(cut -> switch (feature) {
-            case DIAMETER, BORE -> words.say("next.offset", figures.signedWithUnit(cut.changeOnDiameter()),
-                    figures.signed(cut.changeOnRadius()));
-            case WIDTH -> words.say("next.width", figures.withUnit(cut.stockLeft()),
-                    figures.plain(cut.stockLeft().half()));
-            case DEPTH -> words.say("next.depth", figures.withUnit(cut.stockLeft()));
+            case DIAMETER, BORE -> words.say("next.offset", figures.change(cut.changeOnDiameter()), unit(figures),
+                    figures.change(cut.changeOnRadius()));
+            case WIDTH -> words.say("next.width", figures.amount(cut.stockLeft()), unit(figures),
+                    figures.amount(cut.stockLeft().half()));
+            case DEPTH -> words.say("next.depth", figures.amount(cut.stockLeft()), unit(figures));
         }).orElseGet(() -> words.say("next.uneven"));
+    }
+
+    private static String unit(StepFigures figures) {
+        return figures.unit().symbol();
     }
 
     private String smallerWires(WiresFinding finding) {

@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.tenthwise.model.compute.form.Shape;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.quantity.Length;
@@ -81,10 +82,16 @@ public final class Remarks {
         if (finding.readings().size() > 1) {
             said.add(words.say(words.key("combined", finding.check().combine()), finding.readings().size()));
         }
-        finding.readings().stream().findFirst().ifPresent(reading -> said.add(words.say("wires.lead-angle",
-                figures.plain(reading.simple().minus(reading.measured().value()).abs()))));
+        shown(finding).ifPresent(reading -> said.add(words.say("wires.formulas", figures.size(reading.measured().value()),
+                figures.size(reading.simple()), figures.size(reading.corrected()))));
         guardBand(finding.check().guardBand(), figures, said);
         return said;
+    }
+
+    /** The reading that decides, otherwise the first. */
+    private static Optional<WiresFinding.OverWiresReading> shown(WiresFinding finding) {
+        return finding.readings().stream()
+                .filter(reading -> finding.deciding().map(reading.measured()::equals).orElse(true)).findFirst();
     }
 
     private void guardBand(Written band, StepFigures figures, List<String> said) {

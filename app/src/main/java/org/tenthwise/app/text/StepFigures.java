@@ -100,11 +100,21 @@ public final class StepFigures {
         return Figures.signed(length, unit(), places);
     }
 
-    public String withUnit(Length length) {
-        return plain(length) + " " + unit().symbol();
+    /** A change to be typed into an offset, signed: with one place more where that makes it exact or at least nearer. */
+    public String change(Length length) {
+        return Figures.signed(length, unit(), finer(length));
     }
 
-    public String signedWithUnit(Length length) {
-        return signed(length) + " " + unit().symbol();
+    /** An amount to take off, with one place more where that makes it exact or at least nearer. */
+    public String amount(Length length) {
+        return Figures.plain(length, unit(), finer(length));
+    }
+
+    private int finer(Length length) {
+        return length.in(unit()).scale() <= places ? places : places + 1;
+    }
+
+    public String withUnit(Length length) {
+        return plain(length) + " " + unit().symbol();
     }
 }

@@ -1,0 +1,134 @@
+package org.tenthwise.app.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+
+/** What the screens, the record and the command line say about the screw carrier of the demo. Figures by hand. */
+class SayingsTest {
+
+    private static final Words WORDS = Words.of(Locale.ENGLISH);
+    private static final Plan PLAN = DemoPart.SCREW_CARRIER.plan();
+
+    private final List<Entry> entries = new ArrayList<>();
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        # step | readings               | verdict, distance                          | what next
+        8      | 48.31                  | Pass 0.01 mm inside the lower limit.       |
+        8      | 48.7                   | Cut again 0.10 mm above the upper limit.   | Change the X offset by −0.25 mm on diameter (−0.125 on radius).
+        8      | 48.2                   | Fail 0.10 mm below the lower limit.        | Stop. Do not cut here again: this needs a disposition.
+        8      | 48.60                  | Pass Exactly on the upper limit.           |
+        9      | 47.998 47.99           | Open 2 more to take.                       |
+        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. Measure again with a better gauge, or have it signed for.
+        12     | 45.9                   | Cut again 0.10 mm below the lower limit.   | Go 0.15 mm deeper.
+        13     | 0.012 0.011 0.013 0.015 | Pass 0.006 mm inside the upper limit.     |
+        13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop. Do not cut here again: this needs a disposition.
+        19     | 11.980                 | Cut again 0.020 mm below the lower limit.  | 0.0415 mm still to come off the width, 0.0208 a wall.
+        """)
+    void theVerdictItsDistanceAndWhatNext(int step, String readings, String verdict, String next) {
+        Finding found = read(step, readings.split(" "));
+        Sentences sentences = new Sentences(WORDS);
+        assertEquals(verdict, sentences.standing(found) + " " + sentences.distance(found));
+        assertEquals(Optional.ofNullable(next).orElse(""), new Advice(WORDS).next(found));
+    }
+
+    /** Four readings of a pure run-out towards jaw 1: by the half difference of opposites the jaw goes in by 0.018. */
+    @Test
+    void aRunOutSaysWhichJawGoesInAndWhatTheIndicatorShows() {
+        Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
+        assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
+        assertEquals("Jaw 1 in by 0.018 (0.036 on the indicator).", new Advice(WORDS).next(found));
+    }
+
+    @Test
+    void aBoreThatWidensGoingInSaysSo() {
+        Finding found = read(13, "0.011", "0.013", "0.015", "0.014");
+        // means 30.012 at 8 and 30.0145 at 38, half-up to the places read; at 8 the two ways differ by 0.002
+        assertEquals(List.of("Each of 4 must be inside; the nearest to a limit decides.", "Widens by 0.003 mm going in.",
+                "Out of round by 0.002 mm."), new Remarks(WORDS).of(found));
+    }
+
+    @Test
+    void wiresSayAllThreeFormulas() {
+        Finding found = read(17, "40.742", "40.742", "40.742");
+        String formulas = new Remarks(WORDS).of(found).get(2);
+        // simple: E = M + 1.866025 P − 4.863703 W = 40.742 + 13.062175 − 17.606605 = 36.197570
+        assertEquals("36.198", formulas.replaceAll(".*Without lead angle ([0-9.]+),.*", "$1"));
+    }
+
+    @Test
+    void anAnsweredStepSaysWhatWasAnswered() {
+        add(new Event.Answered(18, Question.GO_ENTERS, Answer.YES));
+        add(new Event.Answered(18, Question.NOT_GO_ENTERS, Answer.YES));
+        assertEquals("go enters, not-go enters", new Sentences(WORDS).value(finding(18)));
+    }
+
+    @Test
+    void anUnfinishedRunSaysHowMuchIsOpen() {
+        add(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
+        assertEquals("Unfinished. 23 of 24 characteristics are open.", new Sentences(WORDS).outcome(sheet()));
+    }
+
+    private Finding read(int step, String... readings) {
+        PLAN.step(step).check().means().ifPresent(means -> add(new Event.GaugeSet(step, switch (means.kind().reference()) {
+            case NONE -> Setting.direct(new Gauge("G", means.kind(), Optional.empty()));
+            case MASTER -> Setting.onMaster(new Gauge("G", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)), "ring",
+                    mm("30.000"), mm("0"));
+            case WIRES -> Setting.overWires(new Gauge("G", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty()), "set",
+                    mm("3.620"));
+        })));
+        List<Slot> slots = PLAN.step(step).check().slots();
+        for (int i = 0; i < readings.length; i++) {
+            add(new Event.ReadingTaken(step, slots.get(i).key(), mm(readings[i])));
+        }
+        return finding(step);
+    }
+
+    private Finding finding(int step) {
+        return sheet().line(step).finding();
+    }
+
+    private Sheet sheet() {
+        List<Entry> all = Stream.concat(Stream.of(entry(1, new Event.Begun(PLAN.part(), "014", "", "", PLAN.source()))),
+                entries.stream()).toList();
+        return Sheet.of(PLAN, new Run(all));
+    }
+
+    private void add(Event event) {
+        entries.add(entry(entries.size() + 2L, event));
+    }
+
+    private static Entry entry(long seq, Event event) {
+        return new Entry(seq, "r", OffsetDateTime.parse("2026-11-25T07:31:00+01:00"), "Setter 1", event);
+    }
+
+    private static Written mm(String figure) {
+        return Written.of(new BigDecimal(figure), Unit.MILLIMETRE);
+    }
+}
