@@ -75,6 +75,11 @@ final class Keys {
         problems.add(spot, subject.isEmpty() ? words : subject + ": " + words);
     }
 
+    /** Problems of the whole file so far. */
+    int problemCount() {
+        return problems.count();
+    }
+
     Optional<RawValue> any(String key) {
         asked.add(key);
         Optional<RawValue> value = Optional.ofNullable(table.values().get(key));

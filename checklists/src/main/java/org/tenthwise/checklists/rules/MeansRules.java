@@ -24,8 +24,8 @@ final class MeansRules {
         Optional<GaugeKind> kind = keys.word(GAUGE_KIND, List.of(GaugeKind.values()), GaugeKind::key);
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
         Optional<Written> master = keys.ifAny(MASTER, key -> keys.size(key, unit));
-        kind.filter(k -> !able.contains(k)).ifPresent(k -> keys.problem(GAUGE_KIND, "a %s cannot read %s; use one of %s"
-                .formatted(k.key(), reading, Keys.listed(able.stream().map(GaugeKind::key).toList()))));
+        kind.filter(k -> !able.contains(k)).ifPresent(k -> keys.problem(GAUGE_KIND, "%s cannot read %s; use one of %s"
+                .formatted(named(k), reading, Keys.listed(able.stream().map(GaugeKind::key).toList()))));
         kind.filter(able::contains).ifPresent(k -> judgeMaster(keys, k));
         return kind.map(k -> new Check.Means(k, gauge, master));
     }
@@ -33,9 +33,14 @@ final class MeansRules {
     private static void judgeMaster(Keys keys, GaugeKind kind) {
         boolean compares = kind.reference() == GaugeKind.Reference.MASTER;
         if (compares && !keys.has(MASTER)) {
-            keys.problem(GAUGE_KIND, "a %s compares with a master; give its size as \"master\"".formatted(kind.key()));
+            keys.problem(GAUGE_KIND, "%s compares with a master; give its size as \"master\"".formatted(named(kind)));
         } else if (!compares && keys.has(MASTER)) {
-            keys.problem(MASTER, "a %s reads the size itself; it takes no \"master\"".formatted(kind.key()));
+            keys.problem(MASTER, "%s reads the size itself; it takes no \"master\"".formatted(named(kind)));
         }
+    }
+
+    /** With its article: "an inside-micrometer". */
+    static String named(GaugeKind kind) {
+        return ("aeiou".indexOf(kind.key().charAt(0)) >= 0 ? "an " : "a ") + kind.key();
     }
 }

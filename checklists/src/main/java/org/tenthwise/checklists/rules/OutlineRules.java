@@ -49,9 +49,11 @@ final class OutlineRules {
         return keys.built(() -> new Outline(outside, inside, threads, pockets, holes));
     }
 
+    /** Empty where a problem was noted. */
     private List<Mark> profile(String key) {
         MarkRules points = new MarkRules(keys, unit);
         List<Mark> profile = new ArrayList<>();
+        int problemsBefore = keys.problemCount();
         List<RawValue> items = keys.list(key).map(RawList::items).orElse(List.of());
         if (items.size() == 1) {
             keys.problem(key, "a profile has two points at least");
@@ -65,7 +67,7 @@ final class OutlineRules {
                 profile.add(mark);
             });
         }
-        return profile;
+        return keys.problemCount() == problemsBefore ? profile : List.of();
     }
 
     /** What lies along the part from one axial position to another. */

@@ -52,8 +52,8 @@ final class SampleGauges {
         boolean compares = kind.filter(k -> k.reference() == GaugeKind.Reference.MASTER).isPresent();
         if (kind.isPresent() && compares != keys.has(SENSE)) {
             keys.problem(compares ? "kind" : SENSE, compares
-                    ? "a %s needs \"sense\": \"rises\" or \"falls\" as the size grows".formatted(kind.get().key())
-                    : "a %s has no \"sense\"; it reads the size itself".formatted(kind.get().key()));
+                    ? "%s needs \"sense\": \"rises\" or \"falls\" as the size grows".formatted(MeansRules.named(kind.get()))
+                    : "%s has no \"sense\"; it reads the size itself".formatted(MeansRules.named(kind.get())));
         }
         keys.finish();
         return id.flatMap(mark -> keys.built(() -> new Gauge(mark, kind.orElseThrow(), sense)));
@@ -77,7 +77,8 @@ final class SampleGauges {
             step.problem(GAUGE, "there is no [[gauge]] \"%s\" without a problem in the file".formatted(id.get()));
         }
         gauge.filter(g -> g.kind() != means.kind()).ifPresent(g -> step.problem(GAUGE,
-                "the plan wants a %s, and %s is a %s".formatted(means.kind().key(), g.id(), g.kind().key())));
+                "the plan wants %s, and %s is %s".formatted(
+                MeansRules.named(means.kind()), g.id(), MeansRules.named(g.kind()))));
         return switch (means.kind().reference()) {
             case NONE -> gauge.filter(g -> g.kind() == means.kind()).map(Setting::direct);
             case MASTER -> onMaster(step, gauge.filter(g -> g.kind() == means.kind()), unit);
