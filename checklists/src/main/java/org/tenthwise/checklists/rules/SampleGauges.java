@@ -1,10 +1,12 @@
 package org.tenthwise.checklists.rules;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -31,17 +33,16 @@ final class SampleGauges {
 
     static SampleGauges read(Keys sample) {
         Map<String, Gauge> gauges = new LinkedHashMap<>();
+        Set<String> marks = new HashSet<>();
         List<RawTable> tables = sample.has(GAUGE) ? sample.tables(GAUGE) : List.of();
         sample.ifAny(GAUGE, key -> Optional.empty());
         for (RawTable table : tables) {
             Keys unnamed = sample.inside(GAUGE, table);
             Optional<String> id = unnamed.text("id");
             Keys keys = id.map(mark -> unnamed.about("gauge " + mark)).orElse(unnamed);
-            gauge(keys, id).ifPresent(gauge -> {
-                if (gauges.putIfAbsent(gauge.id(), gauge) != null) {
-                    keys.problem("id", "the mark stands in the file twice");
-                }
-            });
+            id.filter(mark -> !marks.add(mark)).ifPresent(mark ->
+                    keys.problem("id", "the mark stands in the file twice"));
+            gauge(keys, id).ifPresent(gauge -> gauges.putIfAbsent(gauge.id(), gauge));
         }
         return new SampleGauges(gauges);
     }

@@ -95,7 +95,8 @@ final class SampleStep {
         List<Question> questions = step.check().questions();
         List<Event> events = new ArrayList<>();
         if (list.items().size() > questions.size()) {
-            pass.problem(ANSWERS, "%d answers to %d questions".formatted(list.items().size(), questions.size()));
+            pass.problem(ANSWERS, "%d answers to %d question%s".formatted(
+                    list.items().size(), questions.size(), questions.size() == 1 ? "" : "s"));
         }
         for (int i = 0; i < Math.min(questions.size(), list.items().size()); i++) {
             Question question = questions.get(i);
