@@ -30,6 +30,11 @@ public final class Drawing {
         return frame;
     }
 
+    /** Room for a picture of its own within this one, its upper left corner at {@code corner}. */
+    public Drawing inset(Point corner, Frame own) {
+        return new Drawing(new ShiftedPen(pen, corner.x(), corner.y()), lettering, own);
+    }
+
     /** {@code pixels} that grow with the text: room for lettering. */
     double lettered(double pixels) {
         return pixels * frame.textScale();
