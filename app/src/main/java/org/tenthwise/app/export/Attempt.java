@@ -1,0 +1,50 @@
+package org.tenthwise.app.export;
+
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.run.Run;
+
+/**
+ * One pass of a characteristic, with what it came to.
+ *
+ * @param finding absent for an earlier pass in which nothing was read or answered
+ */
+public record Attempt(Step step, Run.Pass pass, Optional<Finding> finding) {
+
+    /** The passes of {@code line} in their order, the one in hand last. */
+    public static List<Attempt> of(Line line) {
+        Iterator<Finding> found = Stream.concat(line.earlier().stream(), Stream.of(line.finding())).iterator();
+        List<Attempt> attempts = new ArrayList<>();
+        for (Run.Pass pass : line.passes()) {
+            boolean inHand = attempts.size() == line.passes().size() - 1;
+            attempts.add(new Attempt(line.step(), pass,
+                    inHand || !pass.isEmpty() ? Optional.of(found.next()) : Optional.empty()));
+        }
+        return attempts;
+    }
+
+    /** What a reading came to; absent for one that does not count, struck out or taken again. */
+    public Optional<Measured> measured(Run.Reading reading) {
+        return finding.stream().flatMap(of -> StepFigures.measured(of).stream())
+                .filter(measured -> measured.reading().entry().seq() == reading.entry().seq()).findFirst();
+    }
+
+    /** Where a reading was taken. */
+    public Slot slot(Run.Reading reading) {
+        Check check = step.check();
+        Stream<Slot> sweep = check instanceof Check.RunOut runOut ? runOut.sweepSlots().stream() : Stream.empty();
+        return Stream.concat(check.slots().stream(), sweep).filter(slot -> slot.key().equals(reading.slot())).findFirst()
+                .orElseGet(() -> new Slot(reading.slot(), Place.named(reading.slot()), 1));
+    }
+}

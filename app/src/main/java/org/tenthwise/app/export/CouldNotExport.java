@@ -1,0 +1,21 @@
+package org.tenthwise.app.export;
+
+/** A record was not written. The message is for the person at the machine. */
+public final class CouldNotExport extends Exception {
+
+    private static final long serialVersionUID = 1L;
+
+    /** What stood in the way. */
+    public enum Reason { NOT_A_FOLDER, NOT_ALLOWED, DISK_FULL, OTHER }
+
+    private final Reason reason;
+
+    CouldNotExport(Reason reason, String message, Throwable cause) {
+        super(message, cause);
+        this.reason = reason;
+    }
+
+    public Reason reason() {
+        return reason;
+    }
+}

@@ -1,0 +1,28 @@
+package org.tenthwise.app.export;
+
+import java.util.Arrays;
+import java.util.Locale;
+
+/** The columns of the table, in their order. */
+enum CsvColumn {
+    PART, REVISION, SERIAL, LOT, MACHINE, RUN, OUTCOME, REMARK,
+    NUMBER, CHARACTERISTIC, CHECK, OPERATION, UNIT, LOWER_LIMIT, UPPER_LIMIT, GUARD_BAND,
+    /** What the characteristic came to in this pass. */
+    VERDICT, JUDGED, LEAST, GREATEST, DISTANCE, FROM_LIMIT,
+    PASS, PASS_BEGUN_FOR, ENTRY, PLACE, REPEAT,
+    /** As typed. */
+    READING, READING_UNIT, CORRECTION, VALUE, QUESTION, ANSWER,
+    GAUGE, GAUGE_KIND, REFERENCE, CERTIFIED, CERTIFIED_UNIT, ZERO, ZERO_UNIT, SENSE,
+    PERSON, TIME, STRUCK_OUT, STRUCK_OUT_BY, STRUCK_OUT_AT, TAKEN_AGAIN,
+    DISPOSITION, DISPOSITION_REASON, DISPOSITION_SIGNED_BY,
+    PLAN_ISSUE, PLAN_SHA256, LEDGER_SEQ, LEDGER_HASH, TOOL, EXPORTED;
+
+    static String[] names() {
+        return Arrays.stream(values()).map(CsvColumn::toString).toArray(String[]::new);
+    }
+
+    @Override
+    public String toString() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

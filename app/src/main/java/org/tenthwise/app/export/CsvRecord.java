@@ -1,0 +1,36 @@
+package org.tenthwise.app.export;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * The record as a table for a spreadsheet: RFC 4180, UTF-8, one row for each reading and each answer, struck-out ones too,
+ * and one row for each characteristic without any.
+ *
+ * <p>Sizes are plain decimals with a point, in the unit of their row. A text that a spreadsheet would run as a formula gets
+ * an apostrophe before it ({@link CsvText}), so this is a file to read: the record to keep is the JSON one.
+ */
+public final class CsvRecord implements RecordFormat {
+
+    @Override
+    public String extension() {
+        return "csv";
+    }
+
+    @Override
+    public void write(Evidence evidence, OutputStream out) throws IOException {
+        Writer writer = new OutputStreamWriter(out, UTF_8);
+        CSVPrinter printer = new CSVPrinter(writer, CSVFormat.RFC4180);
+        printer.printRecord((Object[]) CsvColumn.names());
+        for (CsvRow row : CsvRow.of(evidence)) {
+            printer.printRecord(row.cells());
+        }
+        printer.flush();
+    }
+}

@@ -1,0 +1,203 @@
+package org.tenthwise.app.export;
+
+import static org.tenthwise.app.export.CsvColumn.*;
+
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Verdict;
+
+/** One row of the table in the making. */
+final class CsvRow {
+
+    private final Map<CsvColumn, String> cells;
+    private final Unit unit;
+
+    private CsvRow(Map<CsvColumn, String> cells, Unit unit) {
+        this.cells = new EnumMap<>(cells);
+        this.unit = unit;
+    }
+
+    /** Every row of the record, in the order of the plan. */
+    static List<CsvRow> of(Evidence evidence) {
+        CsvRow run = new CsvRow(new EnumMap<>(CsvColumn.class), evidence.sheet().plan().unit()).run(evidence);
+        List<CsvRow> rows = new ArrayList<>();
+        for (Line line : evidence.sheet().lines()) {
+            CsvRow characteristic = run.under(line);
+            List<CsvRow> taken = new ArrayList<>();
+            for (Attempt attempt : Attempt.of(line)) {
+                CsvRow pass = characteristic.copy().pass(attempt);
+                attempt.pass().readings().forEach(reading -> taken.add(pass.copy().reading(attempt, reading)));
+                attempt.pass().answers().forEach(answering -> taken.add(pass.copy().answer(attempt, answering)));
+            }
+            rows.addAll(taken.isEmpty() ? List.of(characteristic.copy().finding(line.finding())) : taken);
+        }
+        return rows;
+    }
+
+    List<String> cells() {
+        return Arrays.stream(CsvColumn.values()).map(column -> cells.getOrDefault(column, "")).toList();
+    }
+
+    private CsvRow copy() {
+        return new CsvRow(cells, unit);
+    }
+
+    private CsvRow run(Evidence evidence) {
+        Plan plan = evidence.sheet().plan();
+        Event.Begun begun = evidence.sheet().run().begun();
+        text(PART, begun.part().number());
+        text(REVISION, begun.part().revision());
+        text(SERIAL, begun.serial());
+        text(LOT, begun.lot());
+        text(MACHINE, begun.machine());
+        text(RUN, evidence.sheet().run().id());
+        text(OUTCOME, Codes.of(evidence.sheet().outcome()));
+        text(REMARK, plan.remark());
+        text(PLAN_ISSUE, plan.issue());
+        text(PLAN_SHA256, begun.plan().sha256());
+        number(LEDGER_SEQ, BigDecimal.valueOf(evidence.head().seq()));
+        text(LEDGER_HASH, evidence.head().hash());
+        text(TOOL, evidence.version());
+        time(EXPORTED, evidence.exported());
+        return this;
+    }
+
+    private CsvRow under(Line line) {
+        Step step = line.step();
+        CsvRow row = new CsvRow(cells, StepFigures.limits(step).map(limits -> limits.unit()).orElse(unit));
+        row.number(NUMBER, BigDecimal.valueOf(step.number()));
+        row.text(CHARACTERISTIC, step.name());
+        row.text(CHECK, Codes.of(step.check()));
+        row.number(OPERATION, BigDecimal.valueOf(step.operation()));
+        StepFigures.limits(step).ifPresent(limits -> {
+            row.text(UNIT, row.unit.symbol());
+            limits.lower().ifPresent(lower -> row.number(LOWER_LIMIT, lower.figure()));
+            limits.upper().ifPresent(upper -> row.number(UPPER_LIMIT, upper.figure()));
+        });
+        guardBand(step.check()).ifPresent(band -> row.size(GUARD_BAND, band.length()));
+        line.disposed().ifPresent(disposed -> {
+            row.text(DISPOSITION, Codes.of(disposed.disposition()));
+            row.text(DISPOSITION_REASON, disposed.reason());
+            row.text(DISPOSITION_SIGNED_BY, disposed.signedBy());
+        });
+        return row;
+    }
+
+    private static Optional<Written> guardBand(Check check) {
+        if (check instanceof Check.Size size) {
+            return Optional.of(size.guardBand());
+        }
+        return check instanceof Check.OverWires wires ? Optional.of(wires.guardBand()) : Optional.empty();
+    }
+
+    private CsvRow pass(Attempt attempt) {
+        number(PASS, BigDecimal.valueOf(attempt.pass().number()));
+        attempt.pass().why().ifPresent(why -> text(PASS_BEGUN_FOR, Codes.of(why)));
+        attempt.finding().ifPresent(this::finding);
+        return this;
+    }
+
+    private CsvRow finding(Finding finding) {
+        Verdict verdict = finding.verdict();
+        text(VERDICT, Codes.of(verdict.standing()));
+        StepFigures.value(finding).ifPresent(value -> size(JUDGED, value));
+        if (finding instanceof PlugFinding plug) {
+            plug.clearance().ifPresent(clearance -> {
+                size(LEAST, clearance.least());
+                size(GREATEST, clearance.greatest());
+            });
+        }
+        verdict.margin().ifPresent(margin -> {
+            size(DISTANCE, margin.inside() ? margin.distance() : margin.distance().negated());
+            text(FROM_LIMIT, Codes.of(margin.limit()));
+        });
+        return this;
+    }
+
+    private CsvRow reading(Attempt attempt, Run.Reading reading) {
+        Slot slot = attempt.slot(reading);
+        text(PLACE, slot.place().name());
+        number(REPEAT, BigDecimal.valueOf(slot.repeat()));
+        number(READING, reading.typed().figure());
+        text(READING_UNIT, reading.typed().unit().symbol());
+        attempt.measured(reading).ifPresentOrElse(measured -> {
+            size(CORRECTION, measured.correction());
+            size(VALUE, measured.value());
+        }, () -> text(TAKEN_AGAIN, reading.struck().isEmpty() ? "yes" : ""));
+        reading.setting().ifPresent(this::setting);
+        return entry(reading.entry().seq(), reading.entry().by(), reading.entry().at(), reading.struck());
+    }
+
+    private CsvRow answer(Attempt attempt, Run.Answering answering) {
+        text(QUESTION, Codes.of(answering.question()));
+        text(ANSWER, Codes.of(answering.answer()));
+        boolean later = attempt.pass().answers().stream().anyMatch(other -> other.question() == answering.question()
+                && other.struck().isEmpty() && other.entry().seq() > answering.entry().seq());
+        text(TAKEN_AGAIN, answering.struck().isEmpty() && later ? "yes" : "");
+        return entry(answering.entry().seq(), answering.entry().by(), answering.entry().at(), answering.struck());
+    }
+
+    private CsvRow entry(long seq, String by, OffsetDateTime at, Optional<Run.Struck> struck) {
+        number(ENTRY, BigDecimal.valueOf(seq));
+        text(PERSON, by);
+        time(TIME, at);
+        struck.ifPresent(out -> {
+            text(STRUCK_OUT, out.reason());
+            text(STRUCK_OUT_BY, out.entry().by());
+            time(STRUCK_OUT_AT, out.entry().at());
+        });
+        return this;
+    }
+
+    private void setting(Setting setting) {
+        text(GAUGE, setting.gauge().id());
+        text(GAUGE_KIND, setting.gauge().kind().key());
+        setting.reference().ifPresent(reference -> text(REFERENCE, reference));
+        setting.certified().ifPresent(certified -> {
+            number(CERTIFIED, certified.figure());
+            text(CERTIFIED_UNIT, certified.unit().symbol());
+        });
+        setting.zero().ifPresent(zero -> {
+            number(ZERO, zero.figure());
+            text(ZERO_UNIT, zero.unit().symbol());
+        });
+        setting.gauge().sense().ifPresent(sense -> text(SENSE, Codes.of(sense)));
+    }
+
+    private void text(CsvColumn column, String text) {
+        cells.put(column, CsvText.safe(text));
+    }
+
+    private void size(CsvColumn column, Length length) {
+        number(column, length.in(unit));
+    }
+
+    private void number(CsvColumn column, BigDecimal number) {
+        cells.put(column, number.toPlainString());
+    }
+
+    private void time(CsvColumn column, OffsetDateTime time) {
+        cells.put(column, time.format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
+    }
+}

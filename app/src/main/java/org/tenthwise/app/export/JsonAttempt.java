@@ -1,0 +1,119 @@
+package org.tenthwise.app.export;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.format.DateTimeFormatter;
+import java.util.Optional;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Run;
+
+/** One pass of a characteristic as JSON. Sizes worked out are in the unit of the limits, exactly. */
+final class JsonAttempt {
+
+    private final Attempt attempt;
+    private final Unit unit;
+
+    JsonAttempt(Attempt attempt, Unit unit) {
+        this.attempt = attempt;
+        this.unit = unit;
+    }
+
+    void write(ObjectNode to) {
+        to.put("pass", attempt.pass().number());
+        attempt.pass().why().ifPresent(why -> to.put("begun-for", Codes.of(why)));
+        attempt.finding().ifPresent(finding -> write(finding, to));
+        ArrayNode readings = to.putArray("readings");
+        attempt.pass().readings().forEach(reading -> write(reading, readings.addObject()));
+        ArrayNode answers = to.putArray("answers");
+        attempt.pass().answers().forEach(answering -> {
+            ObjectNode answer = answers.addObject();
+            write(answering.entry(), answer);
+            answer.put("question", Codes.of(answering.question()));
+            answer.put("answer", Codes.of(answering.answer()));
+            struck(answering.struck(), answer);
+        });
+    }
+
+    private void write(Finding finding, ObjectNode to) {
+        to.put("verdict", Codes.of(finding.verdict().standing()));
+        to.put("missing", finding.missing());
+        StepFigures.value(finding).ifPresent(value -> put("value", value, to));
+        finding.verdict().margin().ifPresent(margin -> {
+            ObjectNode distance = to.putObject("distance");
+            put("size", margin.distance(), distance);
+            distance.put("from", Codes.of(margin.limit())).put("inside", margin.inside());
+        });
+        if (finding instanceof PlugFinding plug) {
+            plug.clearance().ifPresent(clearance -> {
+                put("least-clearance", clearance.least(), to);
+                put("greatest-clearance", clearance.greatest(), to);
+            });
+            plug.contradiction().ifPresent(contradiction -> to.put("contradiction", Codes.of(contradiction)));
+        }
+        if (finding instanceof RunOutFinding runOut) {
+            runOut.fit().ifPresent(fit -> {
+                put("eccentricity", fit.eccentricity(), to);
+                to.put("high-at-degrees", fit.highAtDegrees().toPlainString());
+                put("form", fit.residual(), to);
+            });
+        }
+        if (finding instanceof WiresFinding wires) {
+            wires.rootClearance().ifPresent(room -> put("root-clearance", room, to));
+            to.put("wire-on-root", wires.bottoms());
+        }
+    }
+
+    private void write(Run.Reading reading, ObjectNode to) {
+        write(reading.entry(), to);
+        to.put("place", attempt.slot(reading).place().name());
+        to.put("repeat", attempt.slot(reading).repeat());
+        write("reading", reading.typed(), to);
+        reading.setting().ifPresent(setting -> write(setting, to.putObject("gauge")));
+        attempt.measured(reading).ifPresent(measured -> {
+            put("correction", measured.correction(), to);
+            put("value", measured.value(), to);
+        });
+        to.put("counts", attempt.measured(reading).isPresent());
+        struck(reading.struck(), to);
+    }
+
+    private static void write(Setting setting, ObjectNode to) {
+        to.put("id", setting.gauge().id());
+        to.put("kind", setting.gauge().kind().key());
+        setting.gauge().sense().ifPresent(sense -> to.put("sense", Codes.of(sense)));
+        setting.reference().ifPresent(reference -> to.put("reference", reference));
+        setting.certified().ifPresent(certified -> write("certified", certified, to));
+        setting.zero().ifPresent(zero -> write("zero", zero, to));
+    }
+
+    private static void write(Entry entry, ObjectNode to) {
+        to.put("entry", entry.seq());
+        to.put("by", entry.by());
+        to.put("at", entry.at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
+    }
+
+    private static void struck(Optional<Run.Struck> struck, ObjectNode to) {
+        struck.ifPresent(out -> {
+            ObjectNode written = to.putObject("struck-out");
+            written.put("reason", out.reason());
+            write(out.entry(), written);
+        });
+    }
+
+    private static void write(String key, Written written, ObjectNode to) {
+        to.putObject(key).put("figure", written.text()).put("unit", written.unit().symbol());
+    }
+
+    private void put(String key, Length length, ObjectNode to) {
+        to.put(key, length.in(unit).toPlainString());
+    }
+}

@@ -1,0 +1,72 @@
+package org.tenthwise.app.export;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.stream.Stream;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Standing;
+
+/** What a run comes to, as JSON: all of it follows from the plan and the entries. */
+final class JsonSheet {
+
+    private JsonSheet() {
+    }
+
+    static ObjectNode of(Sheet sheet) {
+        Plan plan = sheet.plan();
+        Event.Begun begun = sheet.run().begun();
+        ObjectNode result = JsonNodeFactory.instance.objectNode();
+        result.put("run", sheet.run().id());
+        result.put("outcome", Codes.of(sheet.outcome()));
+        result.putObject("part").put("number", plan.part().number()).put("revision", plan.part().revision())
+                .put("name", plan.name()).put("material", plan.material()).put("drawing", plan.drawing())
+                .put("serial", begun.serial()).put("lot", begun.lot());
+        result.put("machine", begun.machine());
+        result.put("plan-issue", plan.issue());
+        result.put("unit", plan.unit().symbol());
+        if (!plan.remark().isEmpty()) {
+            result.put("remark", plan.remark());
+        }
+        ObjectNode count = result.putObject("count");
+        count.put("characteristics", sheet.lines().size());
+        Stream.of(Standing.values()).forEach(standing -> count.put(Codes.of(standing), sheet.count(standing)));
+        count.put("concessions", sheet.concessions());
+        sheet.run().closed().ifPresent(closed -> result.putObject("closed").put("signed-by", closed.signedBy())
+                .put("meaning", closed.meaning()));
+        ArrayNode characteristics = result.putArray("characteristics");
+        sheet.lines().forEach(line -> write(line, plan.unit(), characteristics.addObject()));
+        return result;
+    }
+
+    private static void write(Line line, Unit unit, ObjectNode to) {
+        to.put("number", line.step().number());
+        to.put("name", line.step().name());
+        to.put("operation", line.step().operation());
+        to.put("check", Codes.of(line.step().check()));
+        StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
+        to.put("verdict", Codes.of(line.finding().verdict().standing()));
+        line.disposed().ifPresent(disposed -> to.putObject("disposition").put("what", Codes.of(disposed.disposition()))
+                .put("reason", disposed.reason()).put("signed-by", disposed.signedBy()));
+        if (line.held()) {
+            ArrayNode waiting = to.putArray("held-until");
+            line.waitingFor().forEach(waiting::add);
+        }
+        Unit own = StepFigures.limits(line.step()).map(Limits::unit).orElse(unit);
+        ArrayNode passes = to.putArray("passes");
+        Attempt.of(line).forEach(attempt -> new JsonAttempt(attempt, own).write(passes.addObject()));
+    }
+
+    private static void write(Limits limits, ObjectNode to) {
+        ObjectNode written = to.putObject("limits");
+        limits.lower().ifPresent(lower -> written.put("lower", lower.text()));
+        limits.upper().ifPresent(upper -> written.put("upper", upper.text()));
+        written.put("unit", limits.unit().symbol());
+    }
+}

@@ -1,0 +1,14 @@
+package org.tenthwise.app.export;
+
+import java.io.IOException;
+import java.io.OutputStream;
+
+/** A kind of file a record can be handed over as. */
+public interface RecordFormat {
+
+    /** Ending of the file's name without its point, and the word the format is asked for by: {@code pdf}. */
+    String extension();
+
+    /** Writes the whole record; leaves the stream open. The same evidence gives the same bytes. */
+    void write(Evidence evidence, OutputStream out) throws IOException;
+}
