@@ -1,0 +1,125 @@
+package org.tenthwise.app.export;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.run.Event;
+
+class CsvRecordTest {
+
+    private static final DemoPart PART = DemoPart.SCREW_CARRIER;
+
+    private final Sample sample = Records.passing(PART);
+
+    @Test
+    void everyCharacteristicOfThePlanHasARow() throws IOException {
+        Set<String> numbers = rows(Records.walk(PART, sample, 12).evidence()).stream().map(row -> row.get("number"))
+                .collect(Collectors.toSet());
+        assertEquals(PART.plan().steps().stream().map(Step::number).map(String::valueOf).collect(Collectors.toSet()), numbers);
+    }
+
+    @Test
+    void everyReadingAndEveryAnswerHasARow() throws IOException {
+        long taken = sample.events().stream()
+                .filter(event -> event instanceof Event.ReadingTaken || event instanceof Event.Answered).count();
+        assertEquals(taken, rows(Records.whole(PART, sample)).stream().filter(row -> !row.get("entry").isEmpty()).count());
+    }
+
+    /** The reading of the sample, the zero and the master of its bore gauge, added by hand: 30.000 + 0.015 − 0.000. */
+    @Test
+    void aReadingStandsWithItsCorrectionAndItsValue() throws IOException {
+        CSVRecord row = rows(Records.whole(PART, sample)).stream()
+                .filter(r -> r.get("number").equals("13") && r.get("pass").equals("2")).findFirst().orElseThrow();
+        assertEquals(List.of("0.015", "mm", "30", "30.015", "30.000", "BG-2", "MR-30"),
+                List.of(row.get("reading"), row.get("reading-unit"), row.get("correction"), row.get("value"),
+                        row.get("certified"), row.get("gauge"), row.get("reference")));
+    }
+
+    @Test
+    void aStruckOutReadingStaysWithItsReason() throws IOException {
+        Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE);
+        long reading = walk.evidence().sheet().line(12).passes().get(0).readings().get(0).entry().seq();
+        walk.add(new Event.StruckOut(reading, "-rod, not seated\r\n\"twice\""));
+        CSVRecord row = rows(walk.evidence()).stream().filter(r -> r.get("number").equals("12")).findFirst().orElseThrow();
+        assertEquals("'-rod, not seated\r\n\"twice\"", row.get("struck-out"));
+        assertEquals("", row.get("value"));
+        assertEquals("46.04", row.get("reading"));
+        assertEquals("Setter 2", row.get("struck-out-by"));
+    }
+
+    @Test
+    void linesEndAndBeginAsTheFormatSays() throws IOException {
+        String text = text(Records.whole(PART, sample));
+        assertTrue(text.startsWith("part,revision,serial"), text.substring(0, 40));
+        assertTrue(text.endsWith("\r\n"));
+        assertEquals(text.chars().filter(sign -> sign == '\r').count(), text.chars().filter(sign -> sign == '\n').count());
+    }
+
+    @Test
+    void aNumberIsNeverTouched() throws IOException {
+        List<CSVRecord> rows = rows(Records.whole(PART, Records.failing(PART)));
+        assertTrue(rows.stream().anyMatch(row -> row.get("reading").startsWith("-")));
+        for (CSVRecord row : rows) {
+            for (String column : List.of("reading", "correction", "value", "judged", "distance", "lower-limit", "upper-limit")) {
+                String cell = row.get(column);
+                assertTrue(cell.isEmpty() || new BigDecimal(cell).toPlainString().equals(cell), column + ": " + cell);
+            }
+        }
+    }
+
+    /** What begins a formula: OWASP Application Security Verification Standard 5.0, 1.2.10, and the full-width forms. */
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "\0=1", "\uff1d1", "\uff0b1", "\uff0d1", "\uff201"})
+    void textThatASpreadsheetWouldRunGetsAnApostrophe(String written) {
+        assertEquals("'" + written, CsvText.safe(written));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "a=1", "O'Neil", " =1", "\u2212 0.01"})
+    void anyOtherTextStays(String written) {
+        assertEquals(written, CsvText.safe(written));
+    }
+
+    @Test
+    void noFormulaGetsThroughFromFreeText() throws IOException {
+        Records.Walk walk = new Records.Walk(PART.plan(), "=HYPERLINK(\"x\")").add(sample.begun()).addAll(sample.events());
+        assertFalse(rows(walk.evidence()).stream().flatMap(CSVRecord::stream)
+                .anyMatch(cell -> cell.startsWith("=") || cell.startsWith("@") || cell.startsWith("+")));
+    }
+
+    @Test
+    void theSameEvidenceGivesTheSameBytes() throws IOException {
+        assertEquals(text(Records.whole(PART, sample)), text(Records.whole(PART, Records.passing(PART))));
+    }
+
+    private static List<CSVRecord> rows(Evidence evidence) throws IOException {
+        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        try (CSVParser parser = CSVParser.parse(new StringReader(text(evidence)), format)) {
+            return parser.getRecords();
+        }
+    }
+
+    private static String text(Evidence evidence) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new CsvRecord().write(evidence, out);
+        return out.toString(UTF_8);
+    }
+}

@@ -1,0 +1,172 @@
+package org.tenthwise.app.export;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.app.store.Chain;
+import org.tenthwise.app.store.Verification;
+import org.tenthwise.checklists.catalogue.DemoPart;
+
+class RecordCheckTest {
+
+    private static final DemoPart PART = DemoPart.SCREW_CARRIER;
+
+    private final Evidence evidence = Records.whole(PART, Records.passing(PART));
+    private final String written = text(evidence);
+    private final ObjectNode record = read(written);
+
+    @ParameterizedTest
+    @EnumSource(DemoPart.class)
+    void aRecordAsWrittenIsWhole(DemoPart part) throws IOException {
+        for (Evidence any : new Evidence[] {Records.whole(part, Records.passing(part)),
+            Records.whole(part, Records.failing(part)), Records.walk(part, Records.passing(part), 20).evidence()}) {
+            Verification verification = check(text(any));
+            assertEquals(Optional.empty(), verification.fault());
+            assertEquals(any.entries().size(), verification.entries());
+            assertEquals(any.last().hash(), verification.head().hash());
+        }
+    }
+
+    @Test
+    void sizesAreTextWithTheirLastNought() {
+        JsonNode reading = record.at("/result/characteristics/3/passes/0/readings/0/reading");
+        assertEquals("0.033", reading.path("figure").textValue());
+        assertEquals("30.000", bore().at("/passes/1/readings/0/gauge/certified/figure").textValue());
+        assertTrue(bore().at("/passes/1/value").isTextual());
+    }
+
+    @Test
+    void thePlanIsThereToTheByte() {
+        assertEquals(PART.planText(), record.at("/plan/text").textValue());
+    }
+
+    @Test
+    void theFirstChangedEntryIsNamed() throws IOException {
+        ArrayNode entries = (ArrayNode) record.path("entries");
+        ObjectNode one = (ObjectNode) entries.get(40);
+        ObjectNode other = (ObjectNode) entries.get(60);
+        one.put("body", one.path("body").textValue().replace("Setter 2", "Setter 3"));
+        other.put("body", other.path("body").textValue().replace("Setter 2", "Setter 3"));
+        assertNamed(one.path("seq").asLong(), "Entry %d is not as it was written: its text does not give its hash.");
+    }
+
+    @Test
+    void anEntryMadeAnewWithItsHashNoLongerCarriesTheNext() throws IOException {
+        ObjectNode entry = (ObjectNode) record.path("entries").get(40);
+        String body = entry.path("body").textValue().replace("Setter 2", "Setter 3");
+        entry.put("body", body).put("by", "Setter 3")
+                .put("hash", Chain.hash(entry.path("previous").textValue(), body.getBytes(UTF_8)));
+        long seq = entry.path("seq").asLong();
+        assertNamed(seq + 1, "Entry %d does not follow entry " + seq + " as it now stands.");
+    }
+
+    @Test
+    void aChangedTailNoLongerFitsTheHead() throws IOException {
+        ArrayNode entries = (ArrayNode) record.path("entries");
+        ((ObjectNode) record.path("head")).put("seq", entries.get(entries.size() - 2).path("seq").asLong());
+        assertSays("The head of the ledger in the record does not fit entry %d, its last.".formatted(evidence.last().seq()));
+    }
+
+    @Test
+    void aVerdictThatTheEntriesDoNotGiveIsNamed() throws IOException {
+        ((ObjectNode) bore()).put("verdict", "fail");
+        assertSays("What the record says of characteristic 13 is not what its entries come to.");
+    }
+
+    @Test
+    void anOutcomeThatTheEntriesDoNotGiveIsSaid() throws IOException {
+        ((ObjectNode) record.path("result")).put("outcome", "scrapped");
+        assertSays("What the record says of the run is not what its entries come to.");
+    }
+
+    @Test
+    void aReadingTakenOutOfTheRecordIsMissed() throws IOException {
+        ArrayNode entries = (ArrayNode) record.path("entries");
+        int last = 0;
+        for (int i = 0; i < entries.size(); i++) {
+            last = entries.get(i).path("kind").textValue().equals("reading-taken") ? i : last;
+        }
+        entries.remove(last);
+        assertSays("What the record says of characteristic 22 is not what its entries come to.");
+    }
+
+    @Test
+    void anotherPlanIsNoticed() throws IOException {
+        ((ObjectNode) record.path("plan")).put("text", PART.planText().replace("30.021", "30.031"));
+        assertSays("The plan in the record is not the one the run was begun with.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "{}", "[1]", "{\"format\":\"tenthwise-record-1\"}", "{\"format\":\"tenthwise-record-1\",\"entries\":[]}",
+        "SQLite format 3"})
+    void whatIsNoRecordIsCalledSo(String text) throws IOException {
+        assertEquals("This is not a Tenthwise record in JSON, or it is damaged.", check(text).fault().orElseThrow().why());
+    }
+
+    @Test
+    void anyOneChangedLetterIsNoticed() throws IOException {
+        for (int i = written.indexOf("\"result\""); i < written.length() - 2; i += 977) {
+            char sign = written.charAt(i);
+            if (Character.isLetterOrDigit(sign)) {
+                String changed = written.substring(0, i) + (sign == 'x' ? 'y' : 'x') + written.substring(i + 1);
+                assertNotEquals(Optional.empty(), check(changed).fault(), changed.substring(i - 30, i + 10));
+            }
+        }
+    }
+
+    @Test
+    void theSameEvidenceGivesTheSameBytes() {
+        assertEquals(written, text(Records.whole(PART, Records.passing(PART))));
+    }
+
+    private JsonNode bore() {
+        JsonNode bore = record.at("/result/characteristics/12");
+        assertEquals(13, bore.path("number").asInt());
+        return bore;
+    }
+
+    private void assertNamed(long seq, String why) throws IOException {
+        Verification.Fault fault = check(record.toString()).fault().orElseThrow();
+        assertEquals(new Verification.Fault(Optional.of(seq), why.formatted(seq)), fault);
+    }
+
+    private void assertSays(String why) throws IOException {
+        assertEquals(why, check(record.toString()).fault().orElseThrow().why());
+    }
+
+    private static Verification check(String text) throws IOException {
+        return new RecordCheck().check(new ByteArrayInputStream(text.getBytes(UTF_8)));
+    }
+
+    private static String text(Evidence evidence) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            new JsonRecord().write(evidence, out);
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+        return out.toString(UTF_8);
+    }
+
+    private static ObjectNode read(String text) {
+        try {
+            return (ObjectNode) new ObjectMapper().readTree(text);
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

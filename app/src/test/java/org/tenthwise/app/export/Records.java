@@ -1,0 +1,113 @@
+package org.tenthwise.app.export;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.tenthwise.app.store.Chain;
+import org.tenthwise.app.store.EntryText;
+import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.StoredEntry;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.SampleReader;
+import org.tenthwise.checklists.rules.SampleReading;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+
+/** Evidence to write records from: the invented demo parts walked through their samples, and changes to that. */
+public final class Records {
+
+    /** An invented run, entry by entry, in a ledger that holds other things too. */
+    public static final class Walk {
+
+        private static final String RUN = "LG-2207-C-014";
+
+        private final Plan plan;
+        private final String by;
+        private final List<Entry> entries = new ArrayList<>();
+        private final List<StoredEntry> stored = new ArrayList<>();
+        private Head head = Head.OF_NOTHING;
+        private OffsetDateTime at = OffsetDateTime.parse("2026-11-25T07:31:12+01:00");
+
+        public Walk(Plan plan, String by) {
+            this.plan = plan;
+            this.by = by;
+        }
+
+        /** Adds what happened, forty seconds after what happened before; something of the shop belongs to no run. */
+        public Walk add(Event event) {
+            String run = event instanceof Event.GaugeKnown ? Entry.SHOP : RUN;
+            Entry entry = new Entry(head.seq() + 1, run, at, by, event);
+            String body = EntryText.write(run, at, by, event);
+            String hash = Chain.hash(head.hash(), body.getBytes(UTF_8));
+            if (run.equals(RUN)) {
+                entries.add(entry);
+                stored.add(new StoredEntry(entry.seq(), run, EntryText.kind(event), at.toInstant().toString(), by, body,
+                        head.hash(), hash));
+            }
+            head = new Head(entry.seq(), hash);
+            at = at.plusSeconds(40);
+            return this;
+        }
+
+        public Walk addAll(List<Event> events) {
+            events.forEach(this::add);
+            return this;
+        }
+
+        /** Place in the ledger of the last entry. */
+        public long seq() {
+            return head.seq();
+        }
+
+        public Evidence evidence() {
+            return new Evidence(Sheet.of(plan, new Run(entries)), stored, head, "Tenthwise 0.1.0",
+                    OffsetDateTime.parse("2026-11-25T15:06:30+01:00"));
+        }
+    }
+
+    private Records() {
+    }
+
+    public static Sample passing(DemoPart part) {
+        return sample(part, part.passingReadings());
+    }
+
+    public static Sample failing(DemoPart part) {
+        return sample(part, part.failingReadings());
+    }
+
+    /** A sample as far as its first {@code events} events; all of it where there are no more. */
+    public static Walk walk(DemoPart part, Sample sample, int events) {
+        return new Walk(part.plan(), sample.by()).add(sample.begun())
+                .addAll(sample.events().subList(0, Math.min(events, sample.events().size())));
+    }
+
+    public static Evidence whole(DemoPart part, Sample sample) {
+        return walk(part, sample, Integer.MAX_VALUE).evidence();
+    }
+
+    /** The plan of a demo part with its text changed. */
+    public static Plan changed(DemoPart part, String from, String to) {
+        PlanReading reading = new PlanReader().read(part.planText().replace(from, to));
+        if (reading instanceof PlanReading.Good good) {
+            return good.plan();
+        }
+        throw new IllegalArgumentException(((PlanReading.Bad) reading).problems().toString());
+    }
+
+    private static Sample sample(DemoPart part, String readings) {
+        SampleReading reading = new SampleReader().read(readings, part.plan());
+        if (reading instanceof SampleReading.Good good) {
+            return good.sample();
+        }
+        throw new IllegalStateException(((SampleReading.Bad) reading).problems().toString());
+    }
+}
