@@ -55,13 +55,32 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
         drawing.chain(outside, Stroke.OUTLINE, Role.LINE);
         List<Point> inside = section.inside();
         if (!inside.isEmpty()) {
-            drawing.chain(inside, Stroke.OUTLINE, Role.LINE);
+            surface(drawing, inside, section.axis());
             edgesToAxis(drawing, inside, section.axis());
         }
         end(drawing, outside.get(0), inside.isEmpty() ? Optional.empty() : Optional.of(inside.get(0)), section.axis());
         end(drawing, outside.get(outside.size() - 1),
                 inside.isEmpty() ? Optional.empty() : Optional.of(inside.get(inside.size() - 1)), section.axis());
         outline.crossHoles().forEach(hole -> hole(drawing, section.hole(hole)));
+    }
+
+    /** The inside; a stretch on the axis is solid metal and no surface. */
+    private static void surface(Drawing drawing, List<Point> inside, double axis) {
+        List<Point> stretch = new ArrayList<>(List.of(inside.get(0)));
+        for (int i = 1; i < inside.size(); i++) {
+            if (inside.get(i - 1).y() > axis - 0.01 && inside.get(i).y() > axis - 0.01) {
+                draw(drawing, stretch);
+                stretch.clear();
+            }
+            stretch.add(inside.get(i));
+        }
+        draw(drawing, stretch);
+    }
+
+    private static void draw(Drawing drawing, List<Point> stretch) {
+        if (stretch.size() > 1) {
+            drawing.chain(stretch, Stroke.OUTLINE, Role.LINE);
+        }
     }
 
     private static void end(Drawing drawing, Point outside, Optional<Point> inside, double axis) {

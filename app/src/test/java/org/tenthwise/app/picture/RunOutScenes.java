@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.model.compute.roundness.CircleFit;
+import org.tenthwise.model.compute.roundness.JawMove;
 import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -52,12 +53,17 @@ final class RunOutScenes {
         CircleFit fit = CircleFit.of(degrees, lengths);
         List<RunOutPicture.Jaw> drawn = jaws == 0 ? List.of() : JawMoves.of(fit, jaws, new BigDecimal(first)).stream()
                 .map(move -> new RunOutPicture.Jaw(String.valueOf(move.jaw()), move.atDegrees(), move.in(),
-                        (move.in().signum() > 0 ? "in " : "out ") + Figures.plain(move.in().abs(), Unit.MILLIMETRE, 3))).toList();
+                        move(move, jaws))).toList();
         return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(Length.greatest(lengths).minus(Length.least(lengths)), "movement ")),
                 readings(degrees, lengths), Optional.empty(),
                 Optional.of(new RunOutPicture.Fit(fit.mean(), fit.eccentricity(), fit.highAtDegrees(),
                         List.of("off centre", Figures.plain(fit.eccentricity(), Unit.MILLIMETRE, 3)))),
                 drawn, List.of("out of round " + Figures.plain(fit.residual(), Unit.MILLIMETRE, 3), "stays after the move"), "Run-out");
+    }
+
+    private static String move(JawMove move, int jaws) {
+        String figure = Figures.plain(move.in().abs(), Unit.MILLIMETRE, 3);
+        return move.in().signum() == 0 ? "" : (jaws == 3 ? "shim " : move.in().signum() > 0 ? "in " : "out ") + figure;
     }
 
     private static List<RunOutPicture.Reading> readings(List<BigDecimal> degrees, List<Length> lengths) {

@@ -1,0 +1,62 @@
+package org.tenthwise.app.picture;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.RunOutFinding;
+
+/** The picture that belongs to a characteristic, made from what was found about it. */
+public final class Pictures {
+
+    private final Words words;
+    private final Sentences sentences;
+
+    public Pictures(Words words) {
+        this.words = words;
+        this.sentences = new Sentences(words);
+    }
+
+    /**
+     * The picture of a characteristic as it stands. One that only asks is shown where it sits on the part; absent where the
+     * plan has no outline either.
+     */
+    public Optional<Picture> of(Plan plan, Line line) {
+        Finding finding = line.finding();
+        if (finding instanceof RunOutFinding runOut) {
+            return Optional.of(new RunOutFound(words).picture(runOut, spoken(finding)));
+        }
+        return part(plan, line.step());
+    }
+
+    /** The half section, small, with the feature of {@code step} in hand; absent without an outline. */
+    public Optional<Picture> part(Plan plan, Step step) {
+        return plan.outline().map(outline -> OutlinePicture.small(outline, step.mark(),
+                words.say("picture.part.at", plan.name(), step.name())));
+    }
+
+    /** The half section, small; absent without an outline. */
+    public Optional<Picture> part(Plan plan) {
+        return plan.outline().map(outline -> OutlinePicture.small(outline, Optional.empty(),
+                words.say("picture.part", plan.name())));
+    }
+
+    /** The half section with every characteristic that has a place on it numbered; absent without an outline. */
+    public Optional<Picture> numbered(Plan plan) {
+        List<OutlinePicture.Numbered> numbers = plan.steps().stream()
+                .flatMap(step -> step.mark().stream()
+                        .map(mark -> new OutlinePicture.Numbered(String.valueOf(step.number()), mark))).toList();
+        return plan.outline().map(outline -> new OutlinePicture(outline, Optional.empty(), numbers,
+                words.say("picture.part.numbered", plan.name())));
+    }
+
+    private String spoken(Finding finding) {
+        return String.join(" ", Stream.of(finding.step().name() + ".", sentences.standing(finding) + ".",
+                sentences.value(finding), sentences.distance(finding)).filter(part -> !part.isEmpty()).toList());
+    }
+}

@@ -1,0 +1,60 @@
+package org.tenthwise.app.picture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.picture.Sheets;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Line;
+
+/** Every line of the demo runs, passing and failing, has a picture that can be drawn everywhere one is shown. */
+class PicturesTest {
+
+    private final Pictures pictures = new Pictures(Words.of(Locale.ENGLISH));
+    private final Sheets sheets = new Sheets();
+
+    @ParameterizedTest
+    @ValueSource(strings = {"LG-2207-C-pass", "LG-2207-C-fail", "WB-118-B-pass", "WB-118-B-fail"})
+    void everyLineOfADemoRunHasAPictureWithoutFaults(String sample) {
+        DemoRun run = DemoRun.of(sample);
+        for (Line line : run.sheet().lines()) {
+            Picture picture = pictures.of(run.plan(), line).orElseThrow();
+            assertFalse(picture.spoken().isBlank());
+            Frames.all().forEach((name, frame) -> assertEquals(List.of(), RecordingPen.of(picture, frame).faults(frame),
+                    () -> sample + ", step " + line.step().number() + ", " + name));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"LG-2207-C-fail", "WB-118-B-fail"})
+    void picturesOfADemoRunAreSavedToBeLookedAt(String sample) {
+        DemoRun run = DemoRun.of(sample);
+        for (Line line : run.sheet().lines()) {
+            if (line.step().check().means().isPresent()) {
+                Picture picture = pictures.of(run.plan(), line).orElseThrow();
+                String name = "run-%s-%02d-".formatted(sample, line.step().number());
+                assertTrue(Sheets.inked(sheets.save(name + "100", picture, Frames.all().get("100"), Palette.DAY)) > 500);
+                assertTrue(Sheets.inked(sheets.save(name + "150", picture, Frames.all().get("150"), Palette.NIGHT)) > 500);
+            }
+        }
+    }
+
+    @Test
+    void everyPlaceOnTheOutlineIsNumbered() {
+        Plan plan = DemoRun.of("LG-2207-C-pass").plan();
+        Frame frame = Frame.print(698, 330);
+        RecordingPen pen = RecordingPen.of(pictures.numbered(plan).orElseThrow(), frame);
+        assertEquals(plan.steps().stream().map(Step::mark).filter(Optional::isPresent).count(), pen.lettered().size());
+        assertEquals(List.of(), pen.faults(frame));
+        sheets.save("record-outline", pictures.numbered(plan).orElseThrow(), frame, Palette.PRINT);
+    }
+}
