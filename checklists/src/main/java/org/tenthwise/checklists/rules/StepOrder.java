@@ -32,6 +32,9 @@ final class StepOrder {
     }
 
     private void judgeOperation(Keys keys, int number) {
+        if (soFar.operations().isEmpty()) {
+            return; // said already, once for all steps
+        }
         int place = soFar.operations().stream().map(Operation::number).toList().indexOf(number);
         if (place < 0) {
             keys.problem("operation", "operation %d is not in the plan".formatted(number));

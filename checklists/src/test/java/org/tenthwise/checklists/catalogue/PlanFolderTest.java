@@ -1,0 +1,68 @@
+package org.tenthwise.checklists.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.model.plan.PartId;
+
+class PlanFolderTest {
+
+    private static final String PLAN = DemoPart.SCREW_CARRIER.planText();
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void plansAreListedByFileNameAndReadingsAreNoPlans() throws IOException {
+        write("b.toml", PLAN);
+        write("a.toml", PLAN.replace("revision = \"C\"", "revision = \"D\""));
+        write("b-pass.readings.toml", DemoPart.SCREW_CARRIER.passingReadings());
+        write("notes.txt", "none of it");
+        Files.createDirectory(folder.resolve("old.toml"));
+        Catalogue catalogue = new PlanFolder(folder).read();
+        assertEquals(List.of("a.toml", "b.toml"), catalogue.listed().stream().map(Catalogue.Listed::file).toList());
+        assertEquals(List.of(), catalogue.refused());
+        assertEquals(Optional.of("Screw carrier, lock gate"),
+                catalogue.plan(new PartId("LG-2207", "D")).map(plan -> plan.name()));
+        assertEquals(Optional.empty(), catalogue.plan(new PartId("LG-2207", "E")));
+    }
+
+    @Test
+    void aWrongPlanIsRefusedWithItsProblemsAndTheOthersStay() throws IOException {
+        write("a.toml", "format = 2\n");
+        Files.write(folder.resolve("b.toml"), new byte[] {'n', '=', '"', (byte) 0xD8, '"'});
+        write("c.toml", PLAN);
+        Catalogue catalogue = new PlanFolder(folder).read();
+        assertEquals(List.of(
+                new Catalogue.Refused("a.toml", List.of(new PlanProblem(1, 1, "format 2 is not read here, only format 1"))),
+                new Catalogue.Refused("b.toml", List.of(new PlanProblem(1, 1, "the file is not UTF-8 text")))),
+                catalogue.refused());
+        assertEquals(1, catalogue.plans().size());
+    }
+
+    @Test
+    void aSecondPlanForOnePartAndRevisionIsRefused() throws IOException {
+        write("mine.toml", PLAN);
+        Catalogue catalogue = Catalogue.ofDemoParts().and(new PlanFolder(folder).read());
+        assertEquals(2, catalogue.plans().size());
+        assertEquals(List.of(new Catalogue.Refused("mine.toml",
+                List.of(new PlanProblem(1, 1, "LG-2207 rev C has a plan already, in LG-2207-C.toml")))), catalogue.refused());
+    }
+
+    @Test
+    void aFolderThatIsNotThereIsSaid() {
+        assertThrows(IOException.class, () -> new PlanFolder(folder.resolve("none")).read());
+    }
+
+    private void write(String name, String text) throws IOException {
+        Files.writeString(folder.resolve(name), text);
+    }
+}

@@ -1,0 +1,189 @@
+package org.tenthwise.checklists.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Mark;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.thread.ThreadForm;
+import org.tenthwise.model.tolerance.Limits;
+
+class PlanReaderTest {
+
+    private static final String HEAD = """
+            format = 1
+            part = "T-1"
+            revision = "A"
+            issue = "1"
+            name = "Test piece"
+            material = "steel"
+            drawing = "T-1 sheet 2"
+            unit = "in"
+
+            [[operation]]
+            number = 10
+            name = "Turn"
+
+            [[step]]
+            number = 5
+            operation = 10
+            name = "It"
+            method = "So."
+            """;
+
+    @Test
+    void theHeadIsKeptAsWritten() {
+        Plan plan = plan("kind = \"look\"\nwhat = \"Seen.\"\n");
+        assertEquals(new PartId("T-1", "A"), plan.part());
+        assertEquals(List.of("1", "Test piece", "steel", "T-1 sheet 2", ""),
+                List.of(plan.issue(), plan.name(), plan.material(), plan.drawing(), plan.remark()));
+        assertEquals(Unit.INCH, plan.unit());
+        assertEquals(Optional.empty(), plan.outline());
+        assertEquals("Turn", plan.operation(10).name());
+    }
+
+    /** SHA-256 of the bytes, from the coreutils program sha256sum. */
+    @Test
+    void thePlanCarriesItsTextAndTheHashOfItsBytes() {
+        String text = """
+                format = 1
+                part = "Ø-1"
+                revision = "A"
+                issue = "1"
+                name = "n"
+                material = "m"
+                drawing = "d"
+                unit = "mm"
+                operation = [{ number = 1, name = "o" }]
+                step = [{ number = 1, operation = 1, kind = "look", name = "s", what = "w" }]
+                """;
+        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text)).plan();
+        assertEquals(text, plan.source().text());
+        assertEquals("e01ab153ce487681b40fd270f546b10c193158d78f0a769cc41f39eedde70a60", plan.source().sha256());
+    }
+
+    @Test
+    void aSizeLeftToItselfTakesOneReadingAPlaceAndIsNotCutAgain() {
+        Check.Size size = (Check.Size) check("""
+                kind = "depth"
+                upper = 0.1250
+                places = ["floor", { name = "wall", depth = 0.50, angle = 22.5 }]
+                gauge_kind = "depth-gauge"
+                """);
+        assertEquals(new Check.Size(Feature.DEPTH, Limits.atMost(new Written("0.1250", Unit.INCH)),
+                List.of(Place.named("floor"), new Place("wall", Optional.of(new Written("0.50", Unit.INCH)),
+                        Optional.of(new BigDecimal("22.5")))),
+                1, Combine.EACH, false, new Written("0", Unit.INCH),
+                new Check.Means(GaugeKind.DEPTH_GAUGE, Optional.empty(), Optional.empty())), size);
+    }
+
+    @Test
+    void theMasterOfABoreGaugeKeepsItsPlaces() {
+        Check.Size bore = (Check.Size) check("""
+                kind = "bore"
+                lower = 1.3750
+                upper = 1.3760
+                places = ["front"]
+                readings_each = 3
+                combine = "largest"
+                cut_again = "too small"
+                guard_band = 0.00010
+                gauge_kind = "bore-gauge"
+                gauge = "BG-5"
+                master = 1.3750
+                """);
+        assertEquals(new Check.Means(GaugeKind.BORE_GAUGE, Optional.of("BG-5"),
+                Optional.of(new Written("1.3750", Unit.INCH))), bore.with());
+        assertEquals(List.of("1.1", "1.2", "1.3"), bore.slots().stream().map(slot -> slot.key()).toList());
+        assertEquals(new Written("0.00010", Unit.INCH), bore.guardBand());
+        assertEquals(true, bore.cutAgain());
+    }
+
+    @Test
+    void runOutIsReadAtEightAnglesWithNothingToMoveUnlessThePlanSaysOtherwise() {
+        Check.RunOut runOut = (Check.RunOut) check("kind = \"run-out\"\nlimit = 0.0010\ngauge_kind = \"lever-indicator\"\n");
+        assertEquals(Stream.of("0", "45", "90", "135", "180", "225", "270", "315").map(BigDecimal::new).toList(),
+                runOut.angles());
+        assertEquals(0, runOut.jaws());
+        assertEquals(BigDecimal.ZERO, runOut.firstJaw());
+    }
+
+    /** 8 threads to the inch are a pitch of 1/8 in = 3.175 mm; 11 1/2 one of 25.4/11.5 = 2.208695652174 mm. */
+    @Test
+    void threadsToTheInchBecomeAPitch() {
+        assertEquals(new ScrewThread(ThreadForm.STUB_ACME, Length.of("38.1", Unit.MILLIMETRE),
+                Length.of("3.175", Unit.MILLIMETRE), 1), thread("threads_per_inch = 8\nwire = 0.0700").thread());
+        assertEquals(Length.of("2.208695652174", Unit.MILLIMETRE),
+                thread("threads_per_inch = 11.5\nwire = 0.0500").thread().pitch());
+    }
+
+    /** Least and greatest wire of a 1/8 in Stub Acme: 0.447214 P = 0.05590 in and 0.596588 P = 0.07457 in, by hand. */
+    @Test
+    void aWireJustInsideTheWindowIsTaken() {
+        assertEquals("0.0560", thread("pitch = 0.125\nwire = 0.0560").with().reference().orElseThrow().text());
+        assertEquals("0.0745", thread("pitch = 0.125\nwire = 0.0745").with().reference().orElseThrow().text());
+    }
+
+    @Test
+    void anOutlineIsReadInTheUnitOfThePlan() {
+        PlanReading.Good good = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD
+                + "at = [0.5, 1.0]\nkind = \"look\"\nwhat = \"Seen.\"\n\n[outline]\noutside = [[0, 1], [2, 1]]\n"));
+        assertEquals(Length.of("50.8", Unit.MILLIMETRE), good.plan().outline().orElseThrow().length());
+        assertEquals(Optional.of(new Mark(Length.of("12.7", Unit.MILLIMETRE), Length.of("25.4", Unit.MILLIMETRE))),
+                good.plan().step(5).mark());
+    }
+
+    @ParameterizedTest
+    @EnumSource(DemoPart.class)
+    void aPlanWithLinesMissingOrMixedUpIsReadOrRefusedButNeverBringsTheReaderDown(DemoPart part) {
+        Random random = new Random(7);
+        List<String> lines = part.planText().lines().toList();
+        for (int i = 0; i < 15; i++) {
+            List<String> spoiled = new ArrayList<>(lines);
+            spoiled.remove(random.nextInt(spoiled.size()));
+            spoiled.set(random.nextInt(spoiled.size()), lines.get(random.nextInt(lines.size())));
+            assertNotNull(new PlanReader().read(String.join("\n", spoiled)));
+        }
+    }
+
+    private static Check.OverWires thread(String pitchAndWire) {
+        return (Check.OverWires) check("""
+                kind = "thread-over-wires"
+                form = "stub-acme"
+                diameter = 1.5
+                %s
+                lower = 1.4347
+                upper = 1.4527
+                places = ["middle"]
+                """.formatted(pitchAndWire));
+    }
+
+    private static Check check(String keys) {
+        return plan(keys).step(5).check();
+    }
+
+    private static Plan plan(String keys) {
+        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD + keys)).plan();
+    }
+}

@@ -1,0 +1,121 @@
+package org.tenthwise.checklists.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.verdict.Standing;
+
+class SampleReaderTest {
+
+    private static final Plan PLAN = DemoPart.SCREW_CARRIER.plan();
+
+    private static final String HEAD = """
+            format = 1
+            part = "LG-2207"
+            revision = "C"
+            serial = "015"
+            lot = "AB-7731"
+            machine = "Lathe 4"
+            by = "Setter 2"
+
+            [[gauge]]
+            id = "BG-2"
+            kind = "bore-gauge"
+            sense = "falls"
+
+            [[gauge]]
+            id = "MC-3"
+            kind = "micrometer"
+            """;
+
+    @Test
+    void theHeadBeginsTheRun() {
+        Sample sample = sample("[[step]]\nnumber = 1\n");
+        assertEquals(new Event.Begun(PLAN.part(), "015", "AB-7731", "Lathe 4", PLAN.source()), sample.begun());
+        assertEquals("Setter 2", sample.by());
+        assertEquals(Map.of(), sample.expected());
+        assertEquals(Optional.empty(), sample.outcome());
+    }
+
+    @Test
+    void readingsComeAsTypedAfterTheGaugeIsSetAndEarlierPassesFirst() {
+        Sample sample = sample("""
+                [[step]]
+                number = 13
+                gauge = "BG-2"
+                master = { mark = "MR-30", certified = "30.0010", zero = "-0.000" }
+                readings = ["+0.010", "0.0"]
+                note = "Rocked twice."
+                concession = { by = "Inspector 1", reason = "It will do." }
+
+                [[step.pass]]
+                readings = ["+0.150"]
+                why = "cut"
+                """);
+        Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
+        assertEquals(List.of(
+                new Event.GaugeKnown(gauge),
+                new Event.GaugeKnown(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty())),
+                new Event.GaugeSet(13, Setting.onMaster(gauge, "MR-30", mm("30.0010"), mm("-0.000"))),
+                new Event.ReadingTaken(13, "1.1", mm("+0.150")),
+                new Event.PassBegun(13, Event.PassBegun.Why.CUT),
+                new Event.ReadingTaken(13, "1.1", mm("+0.010")),
+                new Event.ReadingTaken(13, "2.1", mm("0.0")),
+                new Event.NoteMade(13, "Rocked twice."),
+                new Event.Disposed(13, Disposition.USE_AS_IS, "It will do.", "Inspector 1")), sample.events());
+    }
+
+    @Test
+    void aPlugIsMeasuredThenFelt() {
+        Sample sample = sample("""
+                [[step]]
+                number = 14
+                gauge = "MC-3"
+                readings = ["29.993", "29.992"]
+                answers = ["with-drag"]
+                doubt = "Tighter than it should be."
+
+                [close]
+                by = "Inspector 1"
+                meaning = "not released"
+
+                [expect]
+                14 = "fail"
+                13 = "cut again"
+                outcome = "not released"
+                """);
+        assertEquals(List.of(
+                new Event.ReadingTaken(14, "1.1", mm("29.993")),
+                new Event.ReadingTaken(14, "2.1", mm("29.992")),
+                new Event.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG),
+                new Event.DoubtFlagged(14, "Tighter than it should be."),
+                new Event.Closed("Inspector 1", "not released")), sample.events().subList(3, 8));
+        assertEquals(Map.of(13, Standing.CUT_AGAIN, 14, Standing.FAIL), sample.expected());
+        assertEquals(Optional.of(Outcome.NOT_RELEASED), sample.outcome());
+    }
+
+    private static Sample sample(String text) {
+        return assertInstanceOf(SampleReading.Good.class, new SampleReader().read(HEAD + "\n" + text, PLAN)).sample();
+    }
+
+    private static Written mm(String figure) {
+        return new Written(figure, Unit.MILLIMETRE);
+    }
+}
