@@ -2,7 +2,10 @@ package org.tenthwise.app.ui.shell;
 
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.Reply;
+import org.tenthwise.app.session.State;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.text.Words;
@@ -36,12 +39,26 @@ public final class Errands {
         });
     }
 
+    /**
+     * Asks something of the run in hand. A refusal is told as a message too.
+     *
+     * @param taken on the screen thread, when it is on the disk
+     */
+    public void ask(Callable<Reply> verb, Consumer<State> taken, Runnable either) {
+        run(verb, reply -> reply.objection().ifPresentOrElse(
+                objection -> journey.tell(told("errand.refused", words.say("refused", objection.kind()))),
+                () -> taken.accept(reply.state())), either);
+    }
+
     private Message message(Exception failure) {
         if (failure instanceof CouldNotSave) {
             return told("errand.not-saved", failure.getMessage());
         }
         if (failure instanceof CouldNotRead) {
             return told("errand.not-read", failure.getMessage());
+        }
+        if (failure instanceof CouldNotExport) {
+            return told("errand.not-exported", failure.getMessage());
         }
         return told("shell.trouble", words.say("shell.trouble.next"));
     }

@@ -77,7 +77,7 @@ public final class Heading extends HBox {
         double taken = 0;
         for (Node child : getChildren()) {
             if (!cells.contains(child) && child != space) {
-                taken += child.prefWidth(-1) + 8;
+                taken += Math.max(child.minWidth(-1), child.prefWidth(-1)) + 8;
             }
         }
         boolean room = true;

@@ -1,0 +1,82 @@
+package org.tenthwise.app.ui.about;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.RunHeading;
+import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.shell.Arrangement;
+import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Screen;
+
+/** The cautions on the one side, the program on the other, both a page at a time. */
+public final class AboutView extends BorderPane implements Screen {
+
+    private static final double SIDE = 600;
+
+    private final Words words;
+    private final VBox cautions;
+    private final BorderPane body = new BorderPane();
+
+    public AboutView(AboutViewModel model, Words words, Journey journey) {
+        this.words = words;
+        cautions = paged(rows(model.cautions()));
+        cautions.getStyleClass().addAll("on-sheet", "form-panel");
+        List<Region> program = new ArrayList<>();
+        model.sections().forEach(section -> program.addAll(rows(section)));
+        VBox facts = paged(program);
+        facts.getStyleClass().addAll("on-paper", "form-panel");
+        body.setCenter(facts);
+        setTop(RunHeading.titled(title(), words, journey::back));
+        setCenter(body);
+    }
+
+    @Override
+    public Region root() {
+        return this;
+    }
+
+    @Override
+    public String title() {
+        return words.say("about.title");
+    }
+
+    @Override
+    public void arrange(Arrangement arrangement) {
+        boolean wide = arrangement == Arrangement.LANDSCAPE;
+        cautions.getStyleClass().removeAll("lined-right", "lined-below");
+        cautions.getStyleClass().add(wide ? "lined-right" : "lined-below");
+        cautions.setMinWidth(wide ? SIDE : 0);
+        cautions.setPrefWidth(SIDE);
+        cautions.setMaxWidth(wide ? SIDE : Double.MAX_VALUE);
+        cautions.setPrefHeight(SIDE);
+        body.setLeft(wide ? cautions : null);
+        body.setTop(wide ? null : cautions);
+    }
+
+    private VBox paged(List<Region> rows) {
+        PagedRows pages = new PagedRows(words, 12);
+        pages.show(rows);
+        VBox.setVgrow(pages, Priority.ALWAYS);
+        return new VBox(pages);
+    }
+
+    private static List<Region> rows(AboutViewModel.Section section) {
+        List<Region> rows = new ArrayList<>();
+        rows.add(label(section.heading(), "heading"));
+        section.paragraphs().forEach(paragraph -> rows.add(label(paragraph, "body")));
+        return rows;
+    }
+
+    private static Label label(String text, String style) {
+        Label label = new Label(text);
+        label.getStyleClass().add(style);
+        label.setWrapText(true);
+        return label;
+    }
+}

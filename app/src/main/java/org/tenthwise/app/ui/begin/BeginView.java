@@ -1,0 +1,51 @@
+package org.tenthwise.app.ui.begin;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.picture.OutlinePicture;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.FormView;
+import org.tenthwise.app.ui.form.RunHeading;
+import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.shell.Journey;
+
+/** The form to begin a run, beside the part it is for. */
+public final class BeginView extends FormView {
+
+    private static final double WIDTH = 400;
+    private static final double HEIGHT = 150;
+
+    public BeginView(BeginViewModel model, Words words, Pictures pictures, Journey journey) {
+        super(words.say("begin.title"), model.form(), words,
+                RunHeading.titled(words.say("begin.title"), words, journey::back), part(model, words, pictures), model::load);
+    }
+
+    private static Region part(BeginViewModel model, Words words, Pictures pictures) {
+        List<Region> rows = new ArrayList<>(List.of(label(model.part(), "title"), label(model.plan().name(), "middling")));
+        model.plan().outline().ifPresent(outline -> rows.add(pictures.framed(
+                OutlinePicture.small(outline, Optional.empty(), model.plan().name()), WIDTH, HEIGHT, Role.PAPER)));
+        model.facts().forEach(fact -> rows.add(label(fact, "body", "second")));
+        PagedRows pages = new PagedRows(words);
+        pages.show(rows);
+        VBox.setVgrow(pages, Priority.ALWAYS);
+        Label notice = label("", "body", "bold");
+        notice.setId("notice");
+        notice.textProperty().bind(model.noticeProperty());
+        return new VBox(8, pages, notice);
+    }
+
+    private static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        return label;
+    }
+}

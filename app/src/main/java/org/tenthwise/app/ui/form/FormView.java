@@ -1,0 +1,121 @@
+package org.tenthwise.app.ui.form;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.Typing;
+import org.tenthwise.app.ui.shell.Arrangement;
+import org.tenthwise.app.ui.shell.Screen;
+
+/** A form under a heading: what it is about and its fields on the one side, the field in hand on the other. */
+public class FormView extends BorderPane implements Screen {
+
+    private static final double SIDE = 440;
+    private static final double UPPER = 500;
+    private static final int FEW = 4;
+    /** On one line at any text size, so that no key moves while words are typed. */
+    private static final int LONGEST = 28;
+
+    private final String title;
+    private final FormViewModel model;
+    private final Words words;
+    private final Runnable load;
+    private final Map<Field<?>, Region> panels = new HashMap<>();
+    private final List<Key> keys = new ArrayList<>();
+    private final GridPane fields = new GridPane();
+    private final VBox side;
+    private final BorderPane body = new BorderPane();
+
+    /**
+     * @param about what the form is about; takes what room the fields leave
+     * @param load  looks up what the form is about, each time it is shown
+     */
+    public FormView(String title, FormViewModel model, Words words, Region heading, Region about, Runnable load) {
+        this.title = title;
+        this.model = model;
+        this.words = words;
+        this.load = load;
+        fields.setHgap(8);
+        fields.setVgap(8);
+        fields.setMinHeight(USE_PREF_SIZE);
+        model.fields().forEach(field -> keys.add(key(field)));
+        VBox.setVgrow(about, Priority.ALWAYS);
+        side = new VBox(16, about, fields);
+        side.getStyleClass().addAll("on-paper", "form-side");
+        setTop(heading);
+        setCenter(body);
+        model.inHandProperty().subscribe(this::show);
+    }
+
+    @Override
+    public final Region root() {
+        return this;
+    }
+
+    @Override
+    public final String title() {
+        return title;
+    }
+
+    @Override
+    public final Typing typing() {
+        return model;
+    }
+
+    @Override
+    public final void onShown() {
+        load.run();
+    }
+
+    @Override
+    public final void arrange(Arrangement arrangement) {
+        boolean wide = arrangement == Arrangement.LANDSCAPE;
+        int across = wide || keys.size() < FEW ? 1 : 2;
+        fields.getChildren().clear();
+        fields.getColumnConstraints().clear();
+        for (int column = 0; column < across; column++) {
+            ColumnConstraints share = new ColumnConstraints();
+            share.setPercentWidth(100.0 / across);
+            fields.getColumnConstraints().add(share);
+        }
+        for (int i = 0; i < keys.size(); i++) {
+            fields.add(keys.get(i), i % across, i / across);
+        }
+        side.getStyleClass().removeAll("lined-right", "lined-below");
+        side.getStyleClass().add(wide ? "lined-right" : "lined-below");
+        side.setMinWidth(wide ? SIDE : 0);
+        side.setMaxWidth(wide ? SIDE : Double.MAX_VALUE);
+        side.setMinHeight(0);
+        side.setPrefHeight(wide ? USE_COMPUTED_SIZE : UPPER);
+        side.setMaxHeight(wide ? Double.MAX_VALUE : UPPER);
+        body.setLeft(wide ? side : null);
+        body.setTop(wide ? null : side);
+    }
+
+    private void show(Field<?> field) {
+        body.setCenter(panels.computeIfAbsent(field, wanted -> new Panel<>(wanted, model, words)));
+        for (int i = 0; i < keys.size(); i++) {
+            keys.get(i).showChosen(model.fields().get(i) == field);
+        }
+    }
+
+    private Key key(Field<?> field) {
+        ObservableValue<String> value = Bindings.createStringBinding(
+                () -> field.reads().isEmpty() ? words.say("ask.empty") : Shortened.to(LONGEST, field.reads()), field.valueProperty());
+        Key key = new Key(Key.Kind.PLAIN, Bindings.createStringBinding(field::name), value, () -> model.goTo(field));
+        key.setId("field-" + field.id());
+        key.getStyleClass().addAll("row", "form-field");
+        return key;
+    }
+}

@@ -1,0 +1,157 @@
+package org.tenthwise.app.ui.form;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.StringProperty;
+import javafx.beans.property.SimpleStringProperty;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.Typing;
+
+/**
+ * The fields of a form, the one in hand, and the one key that leads on.
+ *
+ * <p>The key goes to the next field that is still empty and was not looked at, or is needed; where there is none it does
+ * what the form is for. While the field in hand is needed and empty, or while what the form is for is being done, it does
+ * nothing, and says so.
+ */
+public final class FormViewModel implements Typing {
+
+    /** As much as the key shows at any text size. */
+    private static final int LONGEST = 16;
+
+    private final List<Field<?>> fields;
+    private final Words words;
+    private final String purpose;
+    private final Runnable act;
+    private final StringProperty about = new SimpleStringProperty("");
+    private final ReadOnlyObjectWrapper<Field<?>> inHand;
+    private final Set<Field<?>> lookedAt = new HashSet<>();
+    private final ReadOnlyStringWrapper word = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper line = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper ready = new ReadOnlyBooleanWrapper(false);
+    private boolean busy;
+
+    /**
+     * @param fields  in the order they are asked; at least one
+     * @param purpose what the key reads when nothing is missing
+     * @param act     what it then does
+     */
+    public FormViewModel(List<? extends Field<?>> fields, Words words, String purpose, Runnable act) {
+        this.fields = List.copyOf(fields);
+        this.words = words;
+        this.purpose = purpose;
+        this.act = act;
+        this.inHand = new ReadOnlyObjectWrapper<>(this.fields.get(0));
+        lookedAt.add(inHand.get());
+        this.fields.forEach(field -> field.valueProperty().subscribe(this::weigh));
+        about.subscribe(this::weigh);
+        weigh();
+    }
+
+    public List<Field<?>> fields() {
+        return fields;
+    }
+
+    public ReadOnlyObjectProperty<Field<?>> inHandProperty() {
+        return inHand.getReadOnlyProperty();
+    }
+
+    /** What the key does now. */
+    public ReadOnlyStringProperty wordProperty() {
+        return word.getReadOnlyProperty();
+    }
+
+    /** Where the key leads, what its deed is about, or why it does nothing. */
+    public ReadOnlyStringProperty lineProperty() {
+        return line.getReadOnlyProperty();
+    }
+
+    public ReadOnlyBooleanProperty readyProperty() {
+        return ready.getReadOnlyProperty();
+    }
+
+    /** What the deed is about, for the key. */
+    public StringProperty aboutProperty() {
+        return about;
+    }
+
+    public void goTo(Field<?> field) {
+        inHand.set(field);
+        lookedAt.add(field);
+        weigh();
+    }
+
+    /** Goes on to what is missing, or does what the form is for. */
+    public void goOn() {
+        if (!ready.get()) {
+            return;
+        }
+        Optional<Field<?>> next = next();
+        if (next.isPresent()) {
+            goTo(next.get());
+        } else {
+            act.run();
+        }
+    }
+
+    /** Whether what the form is for is being done now. */
+    public void busy(boolean now) {
+        busy = now;
+        weigh();
+    }
+
+    @Override
+    public void character(String character) {
+        Field<?> field = inHand.get();
+        field.typing().ifPresent(typing -> {
+            field.type();
+            typing.character(character);
+        });
+    }
+
+    @Override
+    public void takeBack() {
+        Field<?> field = inHand.get();
+        if (field.wayProperty().get() == Field.Way.TYPE) {
+            field.typing().ifPresent(Typing::takeBack);
+        }
+    }
+
+    @Override
+    public void enter() {
+        goOn();
+    }
+
+    private void weigh() {
+        Field<?> field = inHand.get();
+        boolean missing = isEmpty(field) && field.required();
+        Optional<Field<?>> next = next();
+        ready.set(!missing && !busy);
+        word.set(next.isPresent() ? words.say("ask.next") : purpose);
+        line.set(busy ? words.say("ask.busy") : missing ? words.say("ask.missing")
+                : Shortened.to(LONGEST, next.map(Field::name).orElseGet(about::get)));
+    }
+
+    private Optional<Field<?>> next() {
+        int at = fields.indexOf(inHand.get());
+        for (int step = 1; step < fields.size(); step++) {
+            Field<?> field = fields.get((at + step) % fields.size());
+            if (isEmpty(field) && (field.required() || !lookedAt.contains(field))) {
+                return Optional.of(field);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isEmpty(Field<?> field) {
+        return field.valueProperty().get().isEmpty();
+    }
+}

@@ -1,0 +1,101 @@
+package org.tenthwise.app.ui.form;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.Choice;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.Letters;
+import org.tenthwise.app.ui.keys.TextEntryViewModel;
+
+/** Where one field is answered: ready answers, or a line and the letters; the key that leads on is at the lower right. */
+final class Panel<T> extends StackPane {
+
+    private static final double GAP = 8;
+    private static final int SHORT = 30;
+
+    private final Field<T> field;
+    private final FormViewModel form;
+    private final Words words;
+
+    Panel(Field<T> field, FormViewModel form, Words words) {
+        this.field = field;
+        this.form = form;
+        this.words = words;
+        getStyleClass().addAll("on-sheet", "form-panel");
+        VBox choosing = choosing();
+        field.typing().ifPresentOrElse(typing -> {
+            VBox lettering = lettering(typing);
+            field.wayProperty().subscribe(way ->
+                    getChildren().setAll(way == Field.Way.TYPE ? lettering : choosing));
+        }, () -> getChildren().setAll(choosing));
+    }
+
+    private VBox choosing() {
+        Choice<T> choice = new Choice<>(field.choice(), words, field::reads);
+        VBox.setVgrow(choice, Priority.ALWAYS);
+        HBox foot = new HBox(GAP);
+        if (field.typing().isPresent()) {
+            Key type = new Key(Key.Kind.PLAIN, words.say("ask.type"), field::type);
+            type.setId("type");
+            foot.getChildren().add(share(type));
+        }
+        foot.getChildren().add(share(lead()));
+        return new VBox(GAP, question(), choice, foot);
+    }
+
+    private VBox lettering(TextEntryViewModel typing) {
+        Label typed = new Label();
+        typed.setId("typed");
+        typed.getStyleClass().add("typed-line");
+        typed.setWrapText(true);
+        typed.setAlignment(Pos.BOTTOM_LEFT);
+        typing.typedProperty().subscribe(text -> {
+            typed.getStyleClass().removeAll("figure", "middling");
+            typed.getStyleClass().add(text.length() <= SHORT ? "figure" : "middling");
+        });
+        typed.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+        typed.textProperty().bind(typing.typedProperty());
+        HBox.setHgrow(typed, Priority.ALWAYS);
+        HBox top = new HBox(GAP, typed);
+        VBox.setVgrow(top, Priority.ALWAYS);
+        Key back = new Key(Key.Kind.PLAIN, words.say("ask.choose"), field::choose);
+        back.setId("choose");
+        back.getStyleClass().add("form-back");
+        field.choice().offeredProperty().subscribe(ready -> {
+            top.getChildren().remove(back);
+            if (!ready.isEmpty()) {
+                top.getChildren().add(back);
+            }
+        });
+        Letters letters = new Letters(typing, words, lead());
+        letters.setMinHeight(USE_PREF_SIZE);
+        return new VBox(GAP, question(), top, letters);
+    }
+
+    private Label question() {
+        Label question = new Label(field.question());
+        question.getStyleClass().add("heading");
+        question.setWrapText(true);
+        question.setMinHeight(USE_PREF_SIZE);
+        return question;
+    }
+
+    private Key lead() {
+        Key key = new Key(Key.Kind.COMMIT, form.wordProperty(), form.lineProperty(), form::goOn);
+        key.setId("commit");
+        key.disableProperty().bind(form.readyProperty().not());
+        return key;
+    }
+
+    private static Key share(Key key) {
+        key.setPrefWidth(100);
+        key.getStyleClass().add("form-lead");
+        HBox.setHgrow(key, Priority.ALWAYS);
+        return key;
+    }
+}

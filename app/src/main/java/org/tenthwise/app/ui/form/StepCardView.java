@@ -1,0 +1,69 @@
+package org.tenthwise.app.ui.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.VerdictMark;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.theme.Pictures;
+
+/** Lays a step card out, a page at a time where there is little room; empty until the step is known. */
+public final class StepCardView extends StackPane {
+
+    private static final double MARK = 40;
+    private static final double GAP = 12;
+
+    private final PagedRows rows;
+    private final Pictures pictures;
+
+    public StepCardView(ObservableValue<Optional<StepCard>> card, Words words, Pictures pictures) {
+        this.rows = new PagedRows(words, GAP);
+        this.pictures = pictures;
+        getChildren().add(rows);
+        card.subscribe(step -> step.ifPresent(this::show));
+    }
+
+    private void show(StepCard card) {
+        Label number = label(card.number(), "title", "accent");
+        number.setMinWidth(USE_PREF_SIZE);
+        Label name = label(card.name(), "title");
+        HBox.setHgrow(name, Priority.ALWAYS);
+        HBox title = new HBox(16, number, name);
+        Label verdict = label(card.verdict(), "strong", style(card));
+        Label sentence = label(card.sentence(), "middling");
+        VBox said = new VBox(4, verdict);
+        if (!card.sentence().isEmpty()) {
+            said.getChildren().add(sentence);
+        }
+        HBox.setHgrow(said, Priority.ALWAYS);
+        HBox standing = new HBox(16, pictures.framed(new VerdictMark(card.standing(), card.verdict()), MARK, MARK,
+                Role.PAPER), said);
+        standing.setAlignment(Pos.CENTER_LEFT);
+        List<Region> all = new ArrayList<>(List.of(title, label(card.place(), "body", "second"), standing));
+        card.notes().forEach(note -> all.add(label(note, "body")));
+        rows.show(all);
+    }
+
+    private static String style(StepCard card) {
+        return card.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        return label;
+    }
+}

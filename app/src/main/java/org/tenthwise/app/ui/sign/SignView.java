@@ -1,0 +1,70 @@
+package org.tenthwise.app.ui.sign;
+
+import java.util.List;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.VerdictMark;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.FormView;
+import org.tenthwise.app.ui.form.RunHeading;
+import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.shell.Journey;
+
+/** The form to close and sign, beside what did not pass. */
+public final class SignView extends FormView {
+
+    private static final double MARK = 24;
+
+    public SignView(SignViewModel model, Words words, Pictures pictures, Journey journey) {
+        super(words.say("sign.title"), model.form(), words,
+                RunHeading.of(words.say("sign.title"), model.inHand().stateProperty(), words, journey::back),
+                matters(model, words, pictures), model::load);
+    }
+
+    private static Region matters(SignViewModel model, Words words, Pictures pictures) {
+        Label willBe = label("strong");
+        willBe.setId("will-be");
+        willBe.textProperty().bind(model.willBeValue());
+        Label passed = label("body", "second");
+        passed.textProperty().bind(model.passedValue());
+        PagedRows rows = new PagedRows(words, 0);
+        rows.setMinHeight(0);
+        VBox.setVgrow(rows, Priority.ALWAYS);
+        ObservableValue<List<Matter>> matters = model.mattersValue();
+        matters.subscribe(all -> rows.show(all.stream().map(matter -> row(matter, pictures)).toList()));
+        VBox side = new VBox(8, willBe, passed, rows);
+        side.setUserData(matters);
+        return side;
+    }
+
+    private static Region row(Matter matter, Pictures pictures) {
+        Label name = label("body", "bold");
+        name.setText(matter.number() + "  " + matter.name());
+        Label said = label("body");
+        said.setText(matter.said());
+        VBox both = new VBox(name, said);
+        HBox.setHgrow(both, Priority.ALWAYS);
+        HBox row = new HBox(12, pictures.small(new VerdictMark(matter.standing(), matter.said()), MARK, MARK, Role.PAPER), both);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().addAll("ruled-below", "matter");
+        row.setAccessibleRole(AccessibleRole.TEXT);
+        row.setAccessibleText(name.getText() + ". " + matter.said());
+        return row;
+    }
+
+    private static Label label(String... styles) {
+        Label label = new Label();
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        return label;
+    }
+}

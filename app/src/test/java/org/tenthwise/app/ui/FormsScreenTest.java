@@ -1,0 +1,185 @@
+package org.tenthwise.app.ui;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.app.ui.about.AboutView;
+import org.tenthwise.app.ui.about.AboutViewModel;
+import org.tenthwise.app.ui.begin.BeginView;
+import org.tenthwise.app.ui.begin.BeginViewModel;
+import org.tenthwise.app.ui.dispose.DisposeView;
+import org.tenthwise.app.ui.dispose.DisposeViewModel;
+import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.FormViewModel;
+import org.tenthwise.app.ui.gauge.GaugeView;
+import org.tenthwise.app.ui.gauge.GaugeViewModel;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.shell.Journey.Saying;
+import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.sign.SignView;
+import org.tenthwise.app.ui.sign.SignViewModel;
+import org.tenthwise.app.ui.strike.StrikeView;
+import org.tenthwise.app.ui.strike.StrikeViewModel;
+import org.tenthwise.app.ui.words.WordsView;
+import org.tenthwise.app.ui.words.WordsViewModel;
+import org.tenthwise.checklists.catalogue.DemoPart;
+
+/** Every form in its states, on every display. */
+class FormsScreenTest extends ScreenTest {
+
+    private static final String LONG_WORDS =
+            "Chip pressed in between the jaw and the seat; taken out, seat wiped, indicator set to nought again, then read anew by Inspector 1";
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+
+    @BeforeEach
+    void openTheShop() {
+        workshop = new Workshop(folder);
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private static Pictures pictures(Window window) {
+        return new Pictures(new ScreenFaces(), new Lettering(), window.look());
+    }
+
+    private static void type(FormViewModel form, String text) {
+        text.chars().mapToObj(Character::toString).forEach(form::character);
+    }
+
+    private static void choose(FormViewModel form, int row) {
+        choose(form.inHandProperty().get(), row);
+    }
+
+    private static <T> void choose(Field<T> field, int row) {
+        field.choice().choose(field.choice().offeredProperty().get().get(row));
+    }
+
+    private Screen strike(Window window, RunSession session, int presses) {
+        StrikeViewModel model = new StrikeViewModel(workshop.inHand(session), words, workshop);
+        StrikeView view = new StrikeView(model, words, pictures(window), workshop);
+        model.load();
+        for (int i = 0; i < presses; i++) {
+            choose(model.form(), 0);
+            model.form().goOn();
+        }
+        return view;
+    }
+
+    @Test
+    void strikingOutHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.016");
+        seen("strike", "which", window -> strike(window, session, 0));
+        seen("strike", "why", window -> strike(window, session, 1));
+        seen("strike", "typed", window -> {
+            StrikeViewModel model = new StrikeViewModel(workshop.inHand(session), words, workshop);
+            StrikeView view = new StrikeView(model, words, pictures(window), workshop);
+            model.load();
+            choose(model.form(), 1);
+            model.form().goOn();
+            type(model.form(), LONG_WORDS.substring(0, 118));
+            return view;
+        });
+    }
+
+    @Test
+    void strikingOutWhereThereIsNothingHoldsEverywhere() {
+        RunSession session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
+        seen("strike", "nothing", window -> strike(window, session, 0));
+    }
+
+    @Test
+    void aDispositionHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        seen("dispose", "what", window -> dispose(window, session, 0));
+        seen("dispose", "why", window -> dispose(window, session, 1));
+        seen("dispose", "who", window -> dispose(window, session, 2));
+    }
+
+    private Screen dispose(Window window, RunSession session, int presses) {
+        DisposeViewModel model = new DisposeViewModel(workshop.inHand(session), words, workshop);
+        DisposeView view = new DisposeView(model, words, pictures(window), workshop);
+        model.load();
+        for (int i = 0; i < presses; i++) {
+            choose(model.form(), i == 0 ? 1 : 0);
+            model.form().goOn();
+        }
+        return view;
+    }
+
+    @Test
+    void wordsOfOnesOwnHoldEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        for (Saying saying : Saying.values()) {
+            seen("words", saying.name().toLowerCase(Locale.ROOT), window -> {
+                WordsViewModel model = new WordsViewModel(saying, workshop.inHand(session), words, workshop);
+                WordsView view = new WordsView(model, words, pictures(window), workshop);
+                if (saying == Saying.NOTE) {
+                    type(model.form(), LONG_WORDS);
+                }
+                return view;
+            });
+        }
+    }
+
+    @Test
+    void anotherGaugeHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        seen("gauge", "known", window -> new GaugeView(
+                new GaugeViewModel(workshop.inHand(session), words, workshop), words, pictures(window), workshop));
+    }
+
+    @Test
+    void beginningHoldsEverywhere() {
+        seen("begin", "empty", window -> begin(window, DemoPart.WINCH_BARREL_END, ""));
+        workshop.atTheBore("014", "0.013");
+        seen("begin", "already", window -> begin(window, DemoPart.SCREW_CARRIER, "014"));
+        seen("begin", "machine", window -> {
+            BeginViewModel model = new BeginViewModel(DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.errands, words, workshop);
+            BeginView view = new BeginView(model, words, pictures(window), workshop);
+            model.load();
+            type(model.form(), "016");
+            model.form().goTo(model.form().fields().get(2));
+            return view;
+        });
+    }
+
+    private Screen begin(Window window, DemoPart part, String serial) {
+        BeginViewModel model = new BeginViewModel(part.plan(), workshop.shop, workshop.errands, words, workshop);
+        BeginView view = new BeginView(model, words, pictures(window), workshop);
+        model.load();
+        type(model.form(), serial);
+        return view;
+    }
+
+    @Test
+    void closingHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        seen("sign", "unfinished", window -> {
+            SignViewModel model = new SignViewModel(workshop.inHand(session), words, workshop, Workshop.CLOCK);
+            SignView view = new SignView(model, words, pictures(window), workshop);
+            model.load();
+            choose(model.form(), 0);
+            return view;
+        });
+    }
+
+    @Test
+    void aboutHoldsEverywhere() {
+        seen("about", "cautions", window -> new AboutView(new AboutViewModel(new AboutFacts("0.1.0",
+                "/data/user/0/org.tenthwise.app/files/tenthwise.db", "/data/user/0/org.tenthwise.app/files/plans"), words),
+                words, workshop));
+    }
+}
