@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
@@ -42,8 +43,13 @@ public final class Shop {
     }
 
     public Sheet sheet(String run) {
-        Run kept = new Run(ledger.entries(run));
-        return Sheet.of(planOf(kept), kept);
+        return sheet(ledger, run);
+    }
+
+    /** The same from a store that is open for reading alone. */
+    public static Sheet sheet(KeptEntries kept, String run) {
+        Run entries = new Run(kept.entries(run));
+        return Sheet.of(planOf(entries), entries);
     }
 
     public RunSession begin(Beginning beginning) throws CouldNotSave {
