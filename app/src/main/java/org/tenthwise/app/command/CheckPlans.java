@@ -1,0 +1,66 @@
+package org.tenthwise.app.command;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.Plan;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Judges plan files: every problem of every file, each with its place. */
+@Command(name = "check", customSynopsis = "tenthwise check PLAN...",
+        description = "Judges plan files and prints every problem as file:line:column: words.")
+final class CheckPlans implements Callable<Integer> {
+
+    private final PlanReader reader;
+
+    @Parameters(paramLabel = "PLAN", arity = "1..*", description = "Plan files, or names of demo plans.")
+    private List<String> plans = List.of();
+
+    @Spec
+    private CommandSpec spec;
+
+    CheckPlans(PlanReader reader) {
+        this.reader = reader;
+    }
+
+    @Override
+    public Integer call() throws CouldNotRun {
+        PrintWriter to = spec.commandLine().getOut();
+        List<String> unread = new ArrayList<>();
+        boolean sound = true;
+        for (String plan : plans) {
+            try {
+                sound &= judge(Named.plan(plan), to);
+            } catch (CouldNotRun e) {
+                unread.add(e.getMessage());
+            }
+        }
+        if (!unread.isEmpty()) {
+            throw new CouldNotRun(unread);
+        }
+        return sound ? Exit.WELL : Exit.NOT_WELL;
+    }
+
+    private boolean judge(Named named, PrintWriter to) {
+        PlanReading reading = reader.read(named.text());
+        if (reading instanceof PlanReading.Good good) {
+            Plan plan = good.plan();
+            to.println("%s: no problems: %s rev %s, issue %s, %d checks".formatted(named.name(), plan.part().number(),
+                    plan.part().revision(), plan.issue(), plan.steps().size()));
+            return true;
+        }
+        lines(named, ((PlanReading.Bad) reading).problems()).forEach(to::println);
+        return false;
+    }
+
+    static List<String> lines(Named named, List<PlanProblem> problems) {
+        return problems.stream().map(problem -> named.name() + ":" + problem).toList();
+    }
+}

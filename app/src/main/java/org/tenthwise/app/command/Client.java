@@ -1,0 +1,32 @@
+package org.tenthwise.app.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** What needs a screen. Each returns when the person at it is done, and everything taken is on the disk then. */
+public interface Client {
+
+    /** Whether there is a display to open a window on. */
+    boolean hasDisplay();
+
+    /**
+     * Opens the client.
+     *
+     * @param store the store named; absent for the one in the private storage of the device
+     * @param plans the folder with plan files named; absent for the one in the private storage of the device
+     * @throws NoDisplay if the display does not answer after all
+     */
+    void open(Optional<Path> store, Optional<Path> plans) throws Exception;
+
+    /** Opens the client on a store made for showing, with a look of its own and the demo parts alone. */
+    void openDemo(Path store) throws Exception;
+
+    /**
+     * Walks a demo part through the screens without a display, and leaves in {@code folder} the store, the record and a
+     * picture of every screen.
+     *
+     * @return a line each about what was left
+     */
+    List<String> walkDemo(Path folder) throws Exception;
+}

@@ -1,0 +1,64 @@
+package org.tenthwise.app.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.tenthwise.app.export.CouldNotExport;
+import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes the record of a run again. Reads the store alone, also while a client has it open. */
+@Command(name = "export", customSynopsis = "tenthwise export --store DB --run ID --as pdf,csv,json --out DIR",
+        description = "Writes the record of a run, finished or not.")
+final class ExportRecord implements Callable<Integer> {
+
+    private static final int MOST_NAMED = 20;
+
+    private final Records records;
+
+    @Option(names = "--store", paramLabel = "DB", required = true, description = "Store that holds the run.")
+    private Path store = Path.of("");
+
+    @Option(names = "--run", paramLabel = "ID", required = true, description = "The run.")
+    private String run = "";
+
+    @Option(names = "--as", paramLabel = "FORMAT", required = true, split = ",", description = "Formats, with commas between: pdf,csv,json.")
+    private List<String> as = List.of();
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder for the record; made where there is none.")
+    private Path out = Path.of("");
+
+    @Spec
+    private CommandSpec spec;
+
+    ExportRecord(Tools with) {
+        this.records = new Records(with);
+    }
+
+    @Override
+    public Integer call() throws CouldNotRun, CouldNotOpen, CouldNotExport {
+        List<RecordFormat> formats = records.named(as);
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            List<String> runs = kept.runs();
+            if (!runs.contains(run)) {
+                throw unknown(runs);
+            }
+            Folders.make(out);
+            records.write(kept, run, formats, out).forEach(spec.commandLine().getOut()::println);
+            return Exit.WELL;
+        }
+    }
+
+    private CouldNotRun unknown(List<String> runs) {
+        String holds = runs.isEmpty() ? "It holds no run at all."
+                : "It holds %s%s.".formatted(String.join(", ", runs.subList(Math.max(0, runs.size() - MOST_NAMED), runs.size())),
+                        runs.size() > MOST_NAMED ? " and %d older ones".formatted(runs.size() - MOST_NAMED) : "");
+        return new CouldNotRun("There is no run \"%s\" in %s. %s".formatted(run, store, holds));
+    }
+}

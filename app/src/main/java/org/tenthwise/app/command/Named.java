@@ -1,0 +1,82 @@
+package org.tenthwise.app.command;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tenthwise.checklists.catalogue.DemoPart;
+
+/**
+ * A text someone named on the command line.
+ *
+ * @param name as it was given, to name it by in what is said about it
+ */
+record Named(String name, String text) {
+
+    /** A plan file, or the plan of a demo part by part number or by file name. */
+    static Named plan(String given) throws CouldNotRun {
+        return of(given, part -> Stream.of(number(part), part.planFile()), DemoPart::planText,
+                "There is no plan file %s. The demo plans that come along are %s.");
+    }
+
+    /** A readings file, or the readings of a demo part that passes or that fails. */
+    static Named readings(String given) throws CouldNotRun {
+        Optional<Named> passing = demo(given, part -> Stream.of(number(part) + "-pass"), DemoPart::passingReadings);
+        Optional<Named> failing = demo(given, part -> Stream.of(number(part) + "-fail"), DemoPart::failingReadings);
+        Optional<Named> demo = passing.or(() -> failing);
+        return demo.isPresent() && !exists(given) ? demo.get() : of(given, part -> Stream.empty(), DemoPart::planText,
+                "There is no readings file %s. The demo readings that come along are those of %s, with -pass or -fail behind it.");
+    }
+
+    private static Named of(String given, Function<DemoPart, Stream<String>> names, Function<DemoPart, String> text,
+                            String missing) throws CouldNotRun {
+        if (exists(given)) {
+            return new Named(given, read(Path.of(given)));
+        }
+        return demo(given, names, text).orElseThrow(() -> new CouldNotRun(missing.formatted(given,
+                Arrays.stream(DemoPart.values()).map(Named::number).collect(Collectors.joining(" and ")))));
+    }
+
+    private static Optional<Named> demo(String given, Function<DemoPart, Stream<String>> names, Function<DemoPart, String> text) {
+        return Arrays.stream(DemoPart.values()).filter(part -> names.apply(part).anyMatch(given::equals)).findFirst()
+                .map(part -> new Named(given, text.apply(part)));
+    }
+
+    private static String number(DemoPart part) {
+        return part.plan().part().number();
+    }
+
+    private static boolean exists(String given) {
+        try {
+            return Files.exists(Path.of(given));
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
+    private static String read(Path file) throws CouldNotRun {
+        if (Files.isDirectory(file)) {
+            throw new CouldNotRun("%s is a folder. Name a file in it.".formatted(file));
+        }
+        try {
+            String text = Files.readString(file);
+            if (text.isBlank()) {
+                throw new CouldNotRun("%s is empty. Name a file with something in it.".formatted(file));
+            }
+            return text;
+        } catch (CharacterCodingException e) {
+            throw new CouldNotRun("%s is not UTF-8 text. Name a text file in TOML.".formatted(file), e);
+        } catch (AccessDeniedException e) {
+            throw new CouldNotRun("%s may not be read. Allow it, or name another file.".formatted(file), e);
+        } catch (IOException e) {
+            throw new CouldNotRun("%s cannot be read. See to the disk, or name another file.".formatted(file), e);
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package org.tenthwise.app.command;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.tenthwise.app.export.CouldNotExport;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.Exporter;
+import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.store.KeptEntries;
+
+/** Writes the record of a run into a folder. */
+final class Records {
+
+    private final Clock clock;
+    private final List<RecordFormat> formats;
+    private final String version;
+
+    Records(Tools with) {
+        this.clock = with.clock();
+        this.formats = with.formats();
+        this.version = with.version();
+    }
+
+    List<RecordFormat> all() {
+        return formats;
+    }
+
+    /** The formats named. */
+    List<RecordFormat> named(List<String> names) throws CouldNotRun {
+        List<RecordFormat> named = new ArrayList<>();
+        for (String name : names) {
+            named.add(formats.stream().filter(format -> format.extension().equals(name.strip())).findFirst()
+                    .orElseThrow(() -> new CouldNotRun("There is no format \"%s\". The formats are %s.".formatted(name,
+                            formats.stream().map(RecordFormat::extension).collect(Collectors.joining(", "))))));
+        }
+        return named.stream().distinct().toList();
+    }
+
+    List<Path> write(KeptEntries kept, String run, List<RecordFormat> as, Path folder) throws CouldNotExport {
+        Evidence evidence = new Evidence(Shop.sheet(kept, run), kept.stored(run), kept.head(), version, OffsetDateTime.now(clock));
+        return new Exporter().export(evidence, as, folder);
+    }
+}

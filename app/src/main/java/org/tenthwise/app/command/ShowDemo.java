@@ -1,0 +1,94 @@
+package org.tenthwise.app.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.SampleReader;
+import org.tenthwise.checklists.rules.SampleReading;
+import org.tenthwise.model.plan.Plan;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Shows the client with the demo parts, by itself where there is no display. */
+@Command(name = "demo", customSynopsis = "tenthwise demo [--out DIR]",
+        description = "Shows the client with two invented parts, one run begun. Where there is no display, walks one of them through "
+                + "the screens by itself and leaves the store, the record and a picture of every screen.")
+final class ShowDemo implements Callable<Integer> {
+
+    private final Tools with;
+
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "tenthwise-demo",
+            description = "Folder for what a walk without a display leaves; ${DEFAULT-VALUE} if not given.")
+    private Path out = Path.of("");
+
+    @Spec
+    private CommandSpec spec;
+
+    ShowDemo(Tools with) {
+        this.with = with;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        if (with.client().hasDisplay()) {
+            show();
+            return Exit.WELL;
+        }
+        Folders.make(out);
+        PrintWriter to = spec.commandLine().getOut();
+        to.println("No display here: walking a demo part through the screens.");
+        to.flush();
+        with.client().walkDemo(out).forEach(to::println);
+        return Exit.WELL;
+    }
+
+    private void show() throws Exception {
+        Path folder = Files.createTempDirectory("tenthwise-demo-");
+        try {
+            Path store = folder.resolve("demo.db");
+            begin(store);
+            with.client().openDemo(store);
+        } finally {
+            throwAway(folder);
+        }
+    }
+
+    /** A run that is half done, so that there is something to see. */
+    private void begin(Path store) throws CouldNotOpen, CouldNotSave, CouldNotRun {
+        Plan plan = DemoPart.SCREW_CARRIER.plan();
+        if (!(new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), plan) instanceof SampleReading.Good good)) {
+            throw new IllegalStateException("The demo readings do not fit their plan");
+        }
+        Sample sample = good.sample();
+        try (Ledger ledger = SqliteLedger.open(store)) {
+            RunSession session = new Shop(ledger, with.clock()).begin(new Beginning(plan, sample.begun().serial(),
+                    sample.begun().lot(), sample.begun().machine(), sample.by()));
+            new Replay(session, with.words()).play(sample.events().subList(0, sample.events().size() / 2));
+        }
+    }
+
+    private static void throwAway(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            List<Path> deepestFirst = all.sorted(Comparator.reverseOrder()).toList();
+            for (Path path : deepestFirst) {
+                Files.deleteIfExists(path);
+            }
+        }
+    }
+}

@@ -1,0 +1,21 @@
+package org.tenthwise.app.command;
+
+import java.time.Clock;
+import java.util.List;
+import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.checklists.rules.PlanReader;
+
+/**
+ * What the commands work with.
+ *
+ * @param clock   its zone gives the offset that times are kept with
+ * @param formats kinds of record that can be asked for
+ * @param version of the program, as records name it
+ */
+public record Tools(Client client, Clock clock, Words words, PlanReader plans, List<RecordFormat> formats, String version) {
+
+    public Tools {
+        formats = List.copyOf(formats);
+    }
+}

@@ -1,0 +1,117 @@
+package org.tenthwise.app.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.tenthwise.app.export.CouldNotExport;
+import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.GaugeRack;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.text.Sentences;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.SampleReader;
+import org.tenthwise.checklists.rules.SampleReading;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Event;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Walks a part through its checks with the readings of a file. */
+@Command(name = "walk", customSynopsis = "tenthwise walk PLAN --readings FILE --store DB --out DIR",
+        description = "Walks a part through its checks with the readings of a file, prints a line for every "
+        + "characteristic and leaves the record.",
+        footer = {"", "Demo readings that come along: LG-2207-pass, LG-2207-fail, WB-118-pass, WB-118-fail.",
+            "Exit codes: 0 every characteristic passed; 1 one did not, by concession or not; 2 it could not be done."})
+final class WalkPlan implements Callable<Integer> {
+
+    private final Tools with;
+    private final Records records;
+
+    @Parameters(paramLabel = "PLAN", description = "Plan file, or name of a demo plan.")
+    private String plan = "";
+
+    @Option(names = "--readings", paramLabel = "FILE", required = true, description = "Readings file, or name of demo readings.")
+    private String readings = "";
+
+    @Option(names = "--store", paramLabel = "DB", required = true, description = "Store the run is kept in; made where there is none.")
+    private Path store = Path.of("");
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder for the record; made where there is none.")
+    private Path out = Path.of("");
+
+    @Spec
+    private CommandSpec spec;
+
+    WalkPlan(Tools with) {
+        this.with = with;
+        this.records = new Records(with);
+    }
+
+    @Override
+    public Integer call() throws CouldNotRun, CouldNotOpen, CouldNotSave, CouldNotExport {
+        Plan sound = sound(Named.plan(plan));
+        Sample sample = sample(Named.readings(readings), sound);
+        Folders.make(out);
+        try (Ledger ledger = SqliteLedger.open(store)) {
+            agree(ledger, sample);
+            RunSession session = new Shop(ledger, with.clock()).begin(new Beginning(sound, sample.begun().serial(),
+                    sample.begun().lot(), sample.begun().machine(), sample.by()));
+            new Replay(session, with.words()).play(sample.events());
+            Sheet sheet = session.state().sheet();
+            say(sheet, records.write(ledger, session.id(), records.all(), out));
+            return sheet.allPassed() ? Exit.WELL : Exit.NOT_WELL;
+        }
+    }
+
+    private Plan sound(Named named) throws CouldNotRun {
+        PlanReading reading = with.plans().read(named.text());
+        if (reading instanceof PlanReading.Good good) {
+            return good.plan();
+        }
+        throw new CouldNotRun(CheckPlans.lines(named, ((PlanReading.Bad) reading).problems()));
+    }
+
+    private static Sample sample(Named named, Plan plan) throws CouldNotRun {
+        SampleReading reading = new SampleReader().read(named.text(), plan);
+        if (reading instanceof SampleReading.Good good) {
+            return good.sample();
+        }
+        throw new CouldNotRun(CheckPlans.lines(named, ((SampleReading.Bad) reading).problems()));
+    }
+
+    /** Refuses a gauge that the store knows with the other sense: one of the two would turn every size round its master. */
+    private static void agree(Ledger ledger, Sample sample) throws CouldNotRun {
+        GaugeRack rack = new GaugeRack(ledger);
+        for (Event event : sample.events()) {
+            if (event instanceof Event.GaugeKnown known) {
+                Gauge told = known.gauge();
+                Optional<Gauge> kept = rack.find(told.id(), told.kind());
+                if (kept.isPresent() && !kept.get().sense().equals(told.sense())) {
+                    throw new CouldNotRun("The store and the readings file do not agree which way the number of gauge %s goes. "
+                            .formatted(told.id()) + "Find out at its master which is right; nothing was taken.");
+                }
+            }
+        }
+    }
+
+    private void say(Sheet sheet, List<Path> files) {
+        PrintWriter to = spec.commandLine().getOut();
+        new Verdicts(with.words()).of(sheet).forEach(to::println);
+        to.println(new Sentences(with.words()).outcome(sheet));
+        to.println("Run %s. Record: %s".formatted(sheet.run().id(), files.stream().map(Path::toString).collect(Collectors.joining(", "))));
+    }
+}

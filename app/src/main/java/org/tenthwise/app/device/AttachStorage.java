@@ -1,0 +1,25 @@
+package org.tenthwise.app.device;
+
+import com.gluonhq.attach.storage.StorageService;
+import com.gluonhq.attach.util.Services;
+import java.io.File;
+import java.nio.file.Path;
+
+/** The private storage the device gives to an app; a folder in the person's home where it gives none. */
+public final class AttachStorage implements Storage {
+
+    private static final String OWN = "tenthwise";
+
+    private final Path home;
+
+    /** @param home the person's home folder */
+    public AttachStorage(Path home) {
+        this.home = home;
+    }
+
+    @Override
+    public Path folder() {
+        return Services.get(StorageService.class).flatMap(StorageService::getPrivateStorage).map(File::toPath)
+                .map(shared -> shared.resolve(OWN)).orElseGet(() -> home.resolve("." + OWN));
+    }
+}

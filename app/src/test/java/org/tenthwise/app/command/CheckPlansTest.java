@@ -1,0 +1,82 @@
+package org.tenthwise.app.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.checklists.catalogue.DemoPart;
+
+class CheckPlansTest {
+
+    @TempDir
+    private Path folder;
+    private Path good;
+
+    @BeforeEach
+    void write() throws Exception {
+        good = Files.writeString(folder.resolve("good.toml"), DemoPart.SCREW_CARRIER.planText());
+    }
+
+    @Test
+    void aSoundPlanIsSaidToBeSound() {
+        Typed typed = Typed.line("check", good);
+        assertEquals(0, typed.exit());
+        assertEquals(List.of(good + ": no problems: LG-2207 rev C, issue 4, 24 checks"), typed.out());
+    }
+
+    @Test
+    void aDemoPlanGoesByItsPartNumberOrItsFileName() {
+        assertEquals(List.of("WB-118: no problems: WB-118 rev B, issue 2, 18 checks",
+                "LG-2207-C.toml: no problems: LG-2207 rev C, issue 4, 24 checks"), Typed.line("check", "WB-118", "LG-2207-C.toml").out());
+    }
+
+    @Test
+    void everyProblemIsALineWithItsPlace() throws Exception {
+        Path bad = Files.writeString(folder.resolve("bad.toml"), Files.readString(good)
+                .replace("limit = 0.020\n", "limit = 0.020\nlimits = 3\n").replace("unit = \"mm\"", "unit = \"cm\""));
+        Typed typed = Typed.line("check", bad);
+        assertEquals(1, typed.exit());
+        assertEquals(2, typed.out().size(), typed.out()::toString);
+        assertTrue(typed.out().get(0).startsWith(bad + ":12:1: \"unit\""), typed.out()::toString);
+        assertEquals(List.of(), typed.err());
+    }
+
+    @Test
+    void oneBadPlanAmongSeveralDecides() throws Exception {
+        Path other = Files.writeString(folder.resolve("other.toml"), "format = 99");
+        Typed typed = Typed.line("check", good, other);
+        assertEquals(1, typed.exit());
+        assertEquals(2, typed.out().size());
+    }
+
+    @Test
+    void aMissingFileIsNamedAndTheOthersAreJudged() {
+        Typed typed = Typed.line("check", "nowhere.toml", good);
+        assertEquals(2, typed.exit());
+        assertEquals(List.of("There is no plan file nowhere.toml. The demo plans that come along are LG-2207 and WB-118."), typed.err());
+        assertEquals(1, typed.out().size());
+    }
+
+    @Test
+    void anEmptyFileIsNoPlan() throws Exception {
+        Path empty = Files.writeString(folder.resolve("empty.toml"), "\n");
+        assertEquals(empty + " is empty. Name a file with something in it.", Typed.line("check", empty).trouble());
+    }
+
+    @Test
+    void aFolderIsNoPlan() {
+        assertEquals(folder + " is a folder. Name a file in it.", Typed.line("check", folder).trouble());
+    }
+
+    @Test
+    void whatIsNotTextIsNoPlan() throws Exception {
+        Path odd = Files.write(folder.resolve("odd.toml"), "part = \"Spannh\u00fclse\"".getBytes(StandardCharsets.ISO_8859_1));
+        assertEquals(odd + " is not UTF-8 text. Name a text file in TOML.", Typed.line("check", odd).trouble());
+    }
+}

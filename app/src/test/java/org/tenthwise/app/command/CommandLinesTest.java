@@ -1,0 +1,94 @@
+package org.tenthwise.app.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandLinesTest {
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            chekc                              | There is no command "chekc". Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify.
+            --sotre=x.db                       | Unknown option: '--sotre=x.db'. Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify.
+            check                              | Missing required parameter: 'PLAN'. Right is: tenthwise check PLAN...
+            demo here                          | Unmatched argument at index 1: 'here'. Right is: tenthwise demo [--out DIR]
+            verify                             | Missing required parameter: 'PATH'. Right is: tenthwise verify PATH
+            walk LG-2207 --store s --out o     | Missing required option: '--readings=FILE'. Right is: tenthwise walk PLAN --readings FILE --store DB --out DIR
+            export --store s --run r --as csv  | Missing required option: '--out=DIR'. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
+            export --store s --store t         | option '--store' (DB) should be specified only once. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
+            """)
+    void wrongUsageSaysWhatWouldBeRight(String typed, String said) {
+        assertEquals(said, Typed.line((Object[]) typed.split(" +")).trouble());
+    }
+
+    @Test
+    void withoutADisplayTheClientSaysSoAndNamesTheDemo() {
+        Typed typed = Typed.line();
+        assertEquals("There is no display to open the client on. \"tenthwise demo\" works without one: it walks a demo part through the "
+                + "screens by itself.", typed.trouble());
+        assertEquals(List.of(), typed.opened());
+    }
+
+    @Test
+    void withADisplayTheClientOpensOnItsOwnStore() {
+        assertEquals(List.of("open own own"), Typed.withDisplay().opened());
+    }
+
+    @Test
+    void theClientOpensOnAStoreAndPlansThatAreNamed() {
+        Path store = folder.resolve("s.db");
+        assertEquals(List.of("open " + store + " " + folder), Typed.withDisplay("--store", store, "--plans", folder).opened());
+    }
+
+    @Test
+    void plansThatAreNoFolderAreRefused() {
+        assertEquals("nowhere is no folder. Give a folder with plan files in it.", Typed.withDisplay("--plans", "nowhere").trouble());
+    }
+
+    @Test
+    void theDemoIsShownOnARunBegunWhereThereIsADisplay() {
+        assertEquals(List.of("demo with [LG-2207-C-014] true"), Typed.withDisplay("demo").opened());
+    }
+
+    @Test
+    void theDemoIsWalkedWhereThereIsNone() {
+        Path out = folder.resolve("left");
+        Typed typed = Typed.line("demo", "--out", out);
+        assertEquals(List.of("walk " + out), typed.opened());
+        assertEquals(List.of("No display here: walking a demo part through the screens.", "a picture"), typed.out());
+        assertTrue(Files.isDirectory(out));
+    }
+
+    @Test
+    void aFileInTheWayOfTheDemoIsNamed() throws Exception {
+        Path file = Files.writeString(folder.resolve("file"), "mine");
+        assertEquals(file + " is a file. Give a folder to write into; it is made where there is none.",
+                Typed.line("demo", "--out", file).trouble());
+        assertEquals("mine", Files.readString(file));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "demo", "check", "walk", "export", "verify"})
+    void everyCommandExplainsItself(String command) {
+        Typed typed = command.isEmpty() ? Typed.line("--help") : Typed.line(command, "--help");
+        assertEquals(0, typed.exit());
+        assertTrue(typed.out().get(0).startsWith(("Usage: tenthwise " + command).strip()), typed.out()::toString);
+        assertTrue(typed.out().stream().allMatch(line -> line.length() <= 100));
+    }
+
+    @Test
+    void theVersionIsOneLine() {
+        assertEquals(List.of("Tenthwise 0.1.0-test"), Typed.line("--version").out());
+    }
+}

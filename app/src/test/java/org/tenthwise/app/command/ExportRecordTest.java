@@ -1,0 +1,83 @@
+package org.tenthwise.app.command;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+
+class ExportRecordTest {
+
+    @TempDir
+    private Path folder;
+    private Path store;
+    private Path walked;
+    private Path out;
+
+    @BeforeEach
+    void walk() {
+        store = folder.resolve("s.db");
+        walked = folder.resolve("walked");
+        out = folder.resolve("out");
+        Typed.line("walk", "WB-118", "--readings", "WB-118-pass", "--store", store, "--out", walked);
+    }
+
+    private String run() throws Exception {
+        try (var kept = SqliteLedger.openToRead(store)) {
+            return kept.runs().get(0);
+        }
+    }
+
+    @Test
+    void theRecordIsTheSameAgain() throws Exception {
+        Typed typed = Typed.line("export", "--store", store, "--run", run(), "--as", "csv,json", "--out", out);
+        assertEquals(0, typed.exit());
+        assertEquals(List.of(out.resolve(run() + ".csv").toString(), out.resolve(run() + ".json").toString()), typed.out());
+        assertArrayEquals(Files.readAllBytes(walked.resolve(run() + ".csv")), Files.readAllBytes(out.resolve(run() + ".csv")));
+        assertArrayEquals(Files.readAllBytes(walked.resolve(run() + ".json")), Files.readAllBytes(out.resolve(run() + ".json")));
+    }
+
+    @Test
+    void aStoreThatIsOpenElsewhereIsReadAllTheSame() throws Exception {
+        String run = run();
+        try (SqliteLedger held = SqliteLedger.open(store)) {
+            assertEquals(0, Typed.line("export", "--store", store, "--run", run, "--as", "csv", "--out", out).exit(), held::toString);
+        }
+    }
+
+    @Test
+    void anUnknownRunNamesTheKnownOnes() throws Exception {
+        assertEquals("There is no run \"WB\" in %s. It holds %s.".formatted(store, run()),
+                Typed.line("export", "--store", store, "--run", "WB", "--as", "csv", "--out", out).trouble());
+        assertFalse(Files.exists(out));
+    }
+
+    @Test
+    void anUnknownFormatNamesTheKnownOnes() throws Exception {
+        assertEquals("There is no format \"xml\". The formats are csv, json.",
+                Typed.line("export", "--store", store, "--run", run(), "--as", "csv,xml", "--out", out).trouble());
+        assertFalse(Files.exists(out));
+    }
+
+    @Test
+    void aMissingStoreIsNotMade() throws Exception {
+        Path nowhere = folder.resolve("nowhere.db");
+        assertEquals("There is no nowhere.db. Nothing was made in its place. Give the path of a store.",
+                Typed.line("export", "--store", nowhere, "--run", "r", "--as", "csv", "--out", out).trouble());
+        assertFalse(Files.exists(nowhere));
+    }
+
+    @Test
+    void aFileInTheWayOfTheFolderIsNamed() throws Exception {
+        Files.writeString(out, "mine");
+        assertEquals(out + " is a file. Give a folder to write into; it is made where there is none.",
+                Typed.line("export", "--store", store, "--run", run(), "--as", "csv", "--out", out).trouble());
+        assertEquals("mine", Files.readString(out));
+    }
+}

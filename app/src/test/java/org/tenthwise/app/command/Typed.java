@@ -1,0 +1,83 @@
+package org.tenthwise.app.command;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.export.JsonRecord;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.checklists.rules.PlanReader;
+import picocli.CommandLine;
+
+/**
+ * What came of a line typed: exit code and what was printed on either stream.
+ *
+ * @param opened what the client was asked for
+ */
+record Typed(int exit, List<String> out, List<String> err, List<String> opened) {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-02T08:15:00Z"), ZoneOffset.ofHours(1));
+
+    /** Types a line where there is no display. */
+    static Typed line(Object... words) {
+        return line(new Asked(false, new ArrayList<>()), words);
+    }
+
+    /** Types a line where there is a display. */
+    static Typed withDisplay(Object... words) {
+        return line(new Asked(true, new ArrayList<>()), words);
+    }
+
+    /** @param words what stands behind the name of the program; paths and others by their text */
+    private static Typed line(Asked client, Object... words) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        CommandLine commands = CommandLines.of(new Tools(client, CLOCK, Words.of(Locale.ENGLISH), new PlanReader(),
+                List.of(new CsvRecord(), new JsonRecord()), "0.1.0-test"));
+        commands.setOut(new PrintWriter(out, true));
+        commands.setErr(new PrintWriter(err, true));
+        String[] arguments = List.of(words).stream().map(String::valueOf).toArray(String[]::new);
+        return new Typed(commands.execute(arguments), out.toString().lines().toList(), err.toString().lines().toList(),
+                client.opened());
+    }
+
+    /** The one line of trouble, where there is nothing else. */
+    String trouble() {
+        if (exit != 2 || err.size() != 1 || !out.isEmpty()) {
+            throw new AssertionError("one line of trouble and exit 2 are wanted: " + this);
+        }
+        return err.get(0);
+    }
+
+    /** A client that keeps what it was asked for and shows nothing. */
+    private record Asked(boolean hasDisplay, List<String> opened) implements Client {
+
+        @Override
+        public void open(Optional<Path> store, Optional<Path> plans) {
+            opened.add("open " + store.map(Path::toString).orElse("own") + " " + plans.map(Path::toString).orElse("own"));
+        }
+
+        @Override
+        public void openDemo(Path store) throws CouldNotOpen {
+            try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+                opened.add("demo with " + kept.runs() + " " + kept.verify().whole());
+            }
+        }
+
+        @Override
+        public List<String> walkDemo(Path folder) {
+            opened.add("walk " + folder);
+            return List.of("a picture");
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package org.tenthwise.app.command;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.StoredEntry;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+
+class VerifyKeptTest {
+
+    @TempDir
+    private Path folder;
+    private Path store;
+    private Path record;
+
+    @BeforeEach
+    void walk() {
+        store = folder.resolve("s.db");
+        Typed.line("walk", "LG-2207", "--readings", "LG-2207-fail", "--store", store, "--out", folder);
+        record = folder.resolve("LG-2207-C-013.json");
+    }
+
+    private List<StoredEntry> entries() throws Exception {
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            return kept.stored();
+        }
+    }
+
+    @Test
+    void aWholeStoreIsSaidToBeWhole() throws Exception {
+        Typed typed = Typed.line("verify", store);
+        assertEquals(0, typed.exit());
+        StoredEntry last = entries().get(entries().size() - 1);
+        assertEquals(List.of("%s is whole: %d entries, the last with hash %s.".formatted(store, last.seq(), last.hash())), typed.out());
+    }
+
+    /** One byte of one body, in the file itself, as no trigger would let it be changed. */
+    @Test
+    void oneChangedByteNamesItsEntry() throws Exception {
+        StoredEntry changed = entries().stream().filter(entry -> entry.body().contains("70.02")).findFirst().orElseThrow();
+        byte[] bytes = Files.readAllBytes(store);
+        int at = new String(bytes, ISO_8859_1).indexOf(changed.body());
+        assertTrue(at > 0);
+        bytes[at + changed.body().indexOf("70.02") + 4] = '3';
+        Files.write(store, bytes);
+        Typed typed = Typed.line("verify", store);
+        assertEquals(1, typed.exit());
+        assertEquals(List.of("%s is not whole. Entry %d is not as it was written: its text does not give its hash.".formatted(
+                store, changed.seq())), typed.out());
+    }
+
+    @Test
+    void aWholeRecordIsSaidToBeWhole() {
+        assertEquals(0, Typed.line("verify", record).exit());
+    }
+
+    @Test
+    void aChangedRecordNamesItsEntry() throws Exception {
+        StoredEntry changed = entries().stream().filter(entry -> entry.body().contains("70.02")).findFirst().orElseThrow();
+        String text = Files.readString(record);
+        int at = text.indexOf("70.02", text.indexOf("\"seq\" : " + changed.seq()));
+        Files.writeString(record, text.substring(0, at) + "70.03" + text.substring(at + 5));
+        Typed typed = Typed.line("verify", record);
+        assertEquals(1, typed.exit());
+        assertTrue(typed.out().get(0).contains("Entry %d ".formatted(changed.seq())), typed.out()::toString);
+    }
+
+    @Test
+    void whatIsNeitherStoreNorRecordIsSaidToBeNeither() throws Exception {
+        Path other = Files.writeString(folder.resolve("other.json"), "{\"format\": \"else\"}");
+        String said = "%s is neither a Tenthwise store nor a record in JSON that can be read. Name one of the two.";
+        assertEquals(said.formatted(other), Typed.line("verify", other).trouble());
+        assertEquals(said.formatted(folder), Typed.line("verify", folder).trouble());
+    }
+
+    @Test
+    void aMissingFileIsSaidToBeMissing() {
+        assertEquals("There is no nowhere.db. Name a store, or a record in JSON.", Typed.line("verify", "nowhere.db").trouble());
+    }
+}

@@ -1,0 +1,184 @@
+package org.tenthwise.app.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.SampleReader;
+import org.tenthwise.checklists.rules.SampleReading;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Sheet;
+
+class WalkPlanTest {
+
+    @TempDir
+    private Path folder;
+    private Path store;
+    private Path out;
+
+    @BeforeEach
+    void name() {
+        store = folder.resolve("s.db");
+        out = folder.resolve("out");
+    }
+
+    private Typed walk(Object plan, Object readings) {
+        return Typed.line("walk", plan, "--readings", readings, "--store", store, "--out", out);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LG-2207, LG-2207-pass, 0", "LG-2207, LG-2207-fail, 1", "WB-118, WB-118-pass, 0", "WB-118, WB-118-fail, 1"})
+    void theExitCodeSaysWhetherEverythingPassed(String plan, String readings, int exit) {
+        Typed typed = walk(plan, readings);
+        assertEquals(exit, typed.exit(), typed::toString);
+        assertEquals(List.of(), typed.err());
+    }
+
+    /** The verdicts are those the demo files expect, which were worked out by hand. */
+    @ParameterizedTest
+    @EnumSource(DemoPart.class)
+    void theRunComesToWhatTheReadingsFilesExpect(DemoPart part) throws Exception {
+        for (String readings : List.of(part.passingReadings(), part.failingReadings())) {
+            Path file = Files.writeString(folder.resolve("r.toml"), readings);
+            Files.deleteIfExists(store);
+            walk(part.planFile(), file);
+            Sample sample = ((SampleReading.Good) new SampleReader().read(readings, part.plan())).sample();
+            try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+                Sheet sheet = Shop.sheet(kept, kept.runs().get(0));
+                sample.expected().forEach((number, standing) -> {
+                    Line line = sheet.line(number);
+                    if (!line.held()) {
+                        assertEquals(standing, line.finding().verdict().standing(), "check " + number);
+                    }
+                });
+            }
+        }
+    }
+
+    @Test
+    void everyCharacteristicIsALineWithVerdictAndDistance() {
+        List<String> said = walk("LG-2207", "LG-2207-pass").out();
+        assertEquals(24 + 2, said.size());
+        assertEquals("13|Bore Ø30 H7|30.015|Pass|0.006 mm inside the upper limit.", columns(said.get(12)));
+        assertEquals("18|Nut, go|go enters, not-go stays out|Pass", columns(said.get(17)));
+        assertEquals("Released. Every characteristic passed.", said.get(24));
+        assertEquals("Run LG-2207-C-014. Record: %s, %s".formatted(out.resolve("LG-2207-C-014.csv"), out.resolve("LG-2207-C-014.json")),
+                said.get(25));
+    }
+
+    @Test
+    void aStepBehindAHoldPointIsPassedOverAndSaysWhatItWaitsFor() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"), DemoPart.SCREW_CARRIER.passingReadings()
+                .replaceFirst("number = 3\\s+answers = \\[\"yes\"\\]", "number = 3\nanswers = [\"no\"]"));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals(1, typed.exit());
+        assertEquals("3|Tips, new|not so|Fail", columns(typed.out().get(2)));
+        assertEquals("6|Coolant and chips|Open|Held: waits for 3.", columns(typed.out().get(5)));
+    }
+
+    @Test
+    void aReadingThatLooksLikeASlipIsTakenAsTheFileHasIt() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"),
+                DemoPart.SCREW_CARRIER.passingReadings().replace("\"70.04\", \"70.02\"", "\"7.004\", \"70.02\""));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals(1, typed.exit(), typed::toString);
+        assertTrue(typed.out().get(6).contains(" 7.004 "), typed.out().get(6));
+    }
+
+    @Test
+    void aReadingNoSumCanBeDoneWithStopsTheWalkAndKeepsWhatWasTaken() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"),
+                DemoPart.SCREW_CARRIER.passingReadings().replace("\"70.04\", \"70.02\"", "\"-70.04\", \"70.02\""));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals("Check 7: That must be more than nought. (-70.04) What was taken before it is kept as run LG-2207-C-014. "
+                + "Put the readings file right.", typed.trouble());
+        assertEquals(0, Typed.line("verify", store).exit());
+    }
+
+    @Test
+    void oneStoreHoldsManyRuns() {
+        walk("LG-2207", "LG-2207-pass");
+        walk("WB-118", "WB-118-pass");
+        assertEquals(0, walk("LG-2207", "LG-2207-pass").exit());
+        assertTrue(Files.exists(out.resolve("LG-2207-C-014-2.json")));
+    }
+
+    @Test
+    void aGaugeTheStoreKnowsTheOtherWayRoundIsRefused() throws Exception {
+        walk("LG-2207", "LG-2207-pass");
+        Path readings = Files.writeString(folder.resolve("r.toml"),
+                DemoPart.SCREW_CARRIER.passingReadings().replace("sense = \"rises\"", "sense = \"falls\""));
+        assertEquals("The store and the readings file do not agree which way the number of gauge BG-2 goes. "
+                + "Find out at its master which is right; nothing was taken.", walk("LG-2207", readings).trouble());
+    }
+
+    @Test
+    void everyProblemOfAReadingsFileIsALine() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"), DemoPart.SCREW_CARRIER.passingReadings()
+                .replace("serial = \"014\"\n", "").replace("\"70.04\"", "70.04"));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals(2, typed.exit());
+        assertEquals(2, typed.err().size(), typed.err()::toString);
+        assertTrue(typed.err().stream().allMatch(line -> line.startsWith(readings + ":")));
+        assertFalse(Files.exists(store));
+    }
+
+    @Test
+    void troubleWithAFileIsFoundBeforeAnythingIsKept() throws Exception {
+        Path empty = Files.createFile(folder.resolve("empty.toml"));
+        assertEquals(empty + " is empty. Name a file with something in it.", walk("LG-2207", empty).trouble());
+        assertEquals("There is no readings file LG-2207-pas. The demo readings that come along are those of LG-2207 and WB-118, with "
+                + "-pass or -fail behind it.", walk("LG-2207", "LG-2207-pas").trouble());
+        assertEquals("There is no plan file LG-2208. The demo plans that come along are LG-2207 and WB-118.",
+                walk("LG-2208", "LG-2207-pass").trouble());
+        Files.writeString(out, "mine");
+        assertEquals(out + " is a file. Give a folder to write into; it is made where there is none.",
+                walk("LG-2207", "LG-2207-pass").trouble());
+        assertEquals(2, walk("WB-118", "LG-2207-pass").exit());
+        assertFalse(Files.exists(store));
+        assertEquals("mine", Files.readString(out));
+    }
+
+    @Test
+    void whatIsNoStoreIsLeftAsItIs() throws Exception {
+        store = Files.writeString(folder.resolve("plan.toml"), DemoPart.SCREW_CARRIER.planText());
+        assertEquals("plan.toml is not a Tenthwise store. It was left as it is. Give the path of a store.",
+                walk("LG-2207", "LG-2207-pass").trouble());
+        assertEquals(DemoPart.SCREW_CARRIER.planText(), Files.readString(store));
+        store = Files.createDirectory(folder.resolve("folder"));
+        assertEquals("folder is not a Tenthwise store. It was left as it is. Give the path of a store.",
+                walk("LG-2207", "LG-2207-pass").trouble());
+        try (Stream<Path> left = Files.list(store)) {
+            assertEquals(0, left.count());
+        }
+    }
+
+    @Test
+    void aStoreHeldByAnotherIsNotWrittenTo() throws Exception {
+        try (SqliteLedger held = SqliteLedger.open(store)) {
+            assertEquals("s.db is in use by another Tenthwise. Nothing was written to it from here. Close the other one, then open it "
+                    + "again.", walk("LG-2207", "LG-2207-pass").trouble());
+            assertEquals(0, held.head().seq());
+        }
+    }
+
+    private static String columns(String line) {
+        return String.join("|", Arrays.stream(line.strip().split(" {3,}|(?<=\\d|\\S) {2}(?=\\S)")).map(String::strip).toList());
+    }
+}
