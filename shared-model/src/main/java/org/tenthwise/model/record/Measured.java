@@ -1,5 +1,8 @@
 package org.tenthwise.model.record;
 
+import java.util.Optional;
+import org.tenthwise.model.compute.comparison.FromMaster;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Run;
@@ -10,6 +13,14 @@ import org.tenthwise.model.run.Run;
  * @param value the size it stands for: the reading and its correction
  */
 public record Measured(Run.Reading reading, Slot slot, Length value) {
+
+    /** The size a reading stands for, whether it still counts or not: as typed, or compared with the master it was set on. */
+    public static Measured of(Run.Reading reading, Slot slot) {
+        Length read = reading.typed().length();
+        Optional<Setting> compared = reading.setting().filter(setting -> setting.zero().isPresent());
+        return new Measured(reading, slot, compared.map(setting -> FromMaster.size(setting.certified().orElseThrow().length(),
+                setting.gauge().sense().orElseThrow(), read, setting.zero().orElseThrow().length())).orElse(read));
+    }
 
     /** As typed. */
     public Length raw() {

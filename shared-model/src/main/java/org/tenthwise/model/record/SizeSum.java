@@ -5,11 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.tenthwise.model.compute.comparison.FromMaster;
 import org.tenthwise.model.compute.cutting.NextCut;
 import org.tenthwise.model.compute.form.WallForm;
 import org.tenthwise.model.compute.form.WallReading;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Slot;
@@ -49,17 +47,10 @@ final class SizeSum {
         for (Slot slot : slots) {
             Run.Reading reading = standing.get(slot.key());
             if (reading != null) {
-                measured.add(new Measured(reading, slot, size(reading)));
+                measured.add(Measured.of(reading, slot));
             }
         }
         return measured;
-    }
-
-    private static Length size(Run.Reading reading) {
-        Length read = reading.typed().length();
-        Optional<Setting> compared = reading.setting().filter(setting -> setting.zero().isPresent());
-        return compared.map(setting -> FromMaster.size(setting.certified().orElseThrow().length(),
-                setting.gauge().sense().orElseThrow(), read, setting.zero().orElseThrow().length())).orElse(read);
     }
 
     /**
