@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.SizeFinding;
 
 /** The picture that belongs to a characteristic, made from what was found about it. */
 public final class Pictures {
@@ -30,6 +31,9 @@ public final class Pictures {
         Finding finding = line.finding();
         if (finding instanceof RunOutFinding runOut) {
             return Optional.of(new RunOutFound(words).picture(runOut, spoken(finding)));
+        }
+        if (finding instanceof SizeFinding size) {
+            return Optional.of(new SizeFound(words).picture(line, size, spoken(finding)));
         }
         return part(plan, line.step());
     }

@@ -28,7 +28,7 @@ final class RunOutRing {
         this.drawing = drawing;
         this.room = new FreeRoom(area.grown(-1));
         this.centre = new Point(area.centreX(), area.centreY());
-        double jaw = picture.jaws().isEmpty() ? GAP : JAW_DEPTH * jawScale() + 2 * GAP;
+        double jaw = picture.jaws().isEmpty() ? GAP : JAW_DEPTH * jawScale() + 3 * GAP;
         this.middle = share * (Math.min(area.width(), area.height()) / 2 - jaw) / (1 + LARGEST_SWING);
         List<Length> taken = picture.taken();
         Length low = taken.isEmpty() ? Length.ZERO : Length.least(taken);
@@ -160,7 +160,7 @@ final class RunOutRing {
     }
 
     private Point jawCentre(RunOutPicture.Jaw jaw) {
-        return centre.polar(middle * (1 + LARGEST_SWING) + GAP + DOT + JAW_DEPTH * jawScale() / 2 - 2, jaw.at().doubleValue());
+        return centre.polar(middle * (1 + LARGEST_SWING) + 1.6 * GAP + DOT + JAW_DEPTH * jawScale() / 2 - 2, jaw.at().doubleValue());
     }
 
     /** Narrower towards the work. */

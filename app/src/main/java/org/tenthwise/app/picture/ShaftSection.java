@@ -1,0 +1,198 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An outside diameter in its jaws, seen from the side: the surface as it is now, what is left to cut drawn large, the aim,
+ * and the insert with what its offset is to change by. The free end is at the right.
+ */
+final class ShaftSection {
+
+    /** Pixels for the width of the tolerance. */
+    private static final double TOLERANCE = 16;
+    private static final double OFFSET_TEXT = 20;
+    private static final String DIAMETER = "\u2300";
+
+    private final SizePicture picture;
+    private final Drawing drawing;
+    private final StripScale scale;
+    private final SectionPlaces places;
+    private final double left;
+    private final double right;
+    private final double top;
+    private final double bottom;
+    private final double half;
+    private final double tolerance;
+
+    ShaftSection(SizePicture picture, Drawing drawing, Box room, StripScale scale) {
+        this.picture = picture;
+        this.drawing = drawing;
+        this.scale = scale;
+        this.places = new SectionPlaces(picture);
+        double width = room.width();
+        this.left = room.left() + width * 0.28;
+        this.right = room.right() - 52;
+        this.top = room.top() + Math.max(drawing.lettered(40), 56);
+        this.bottom = room.bottom() - drawing.lettered(14);
+        this.tolerance = Math.min(TOLERANCE, (bottom - top) * 0.05);
+        this.half = (bottom - top) / 2 - 1.6 * tolerance;
+    }
+
+    void draw() {
+        double chuck = left - (left - 1) * 0.42;
+        jaws(chuck);
+        List<Point> upper = surface(true);
+        List<Point> lower = surface(false);
+        double collar = Math.min(half + 2.2 * tolerance, (bottom - top) / 2);
+        drawing.ring(List.of(new Point(chuck, middle() - collar), new Point(left, middle() - collar),
+                new Point(left, middle() + collar), new Point(chuck, middle() + collar)), Stroke.OUTLINE, Role.LINE);
+        stock(upper, true);
+        stock(lower, false);
+        if (picture.stock().isEmpty()) {
+            limitLines();
+        }
+        boolean read = picture.judged().isPresent();
+        drawing.chain(upper, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
+        drawing.chain(lower, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
+        drawing.line(upper.get(upper.size() - 1), lower.get(lower.size() - 1), Stroke.OUTLINE, Role.LINE);
+        drawing.line(new Point(chuck - 14, middle()), new Point(right + 20, middle()), Stroke.CENTRE, Role.LINE);
+        insert(upper.get(upper.size() - 1));
+        sizes();
+    }
+
+    private double middle() {
+        return (top + bottom) / 2;
+    }
+
+    private double x(SectionPlaces.Station station) {
+        return right - station.along() * (right - left);
+    }
+
+    private double y(double share, boolean above) {
+        double out = half + share * tolerance;
+        return above ? middle() - out : middle() + out;
+    }
+
+    private double share(Optional<SizePicture.Column> column) {
+        return column.flatMap(SizePicture.Column::size).or(picture::judged).map(size -> scale.share(size.size())).orElse(0.0);
+    }
+
+    /** From the collar to the free end, through what was read. */
+    private List<Point> surface(boolean above) {
+        List<Point> read = new ArrayList<>();
+        for (SectionPlaces.Station station : places.stations()) {
+            Optional<SizePicture.Column> column = above || places.angles().isEmpty() ? station.first() : station.second();
+            column.flatMap(SizePicture.Column::size).ifPresent(size -> read.add(new Point(x(station), y(scale.share(size.size()), above))));
+        }
+        read.sort((one, other) -> Double.compare(one.x(), other.x()));
+        if (read.isEmpty()) {
+            read.add(new Point(right, y(share(Optional.empty()), above)));
+        }
+        List<Point> whole = new ArrayList<>();
+        whole.add(new Point(left, read.get(0).y()));
+        whole.addAll(read);
+        whole.add(new Point(right, read.get(read.size() - 1).y()));
+        return whole;
+    }
+
+    private void jaws(double chuck) {
+        double step = (chuck - 1) * 0.55;
+        for (int side : new int[] {-1, 1}) {
+            double grip = middle() + side * half * 0.72;
+            double outer = middle() + side * Math.min(half + 2.6 * tolerance, (bottom - top) / 2);
+            double shelf = grip + (outer - grip) * 0.5;
+            List<Point> jaw = List.of(new Point(1, grip), new Point(chuck, grip), new Point(chuck, shelf), new Point(1 + step, shelf),
+                    new Point(1 + step, outer), new Point(1, outer));
+            drawing.area(jaw, Role.PAPER);
+            drawing.ring(jaw, Stroke.NEIGHBOUR, Role.LINE);
+            drawing.line(new Point(1, grip), new Point(chuck, grip), Stroke.OUTLINE, Role.LINE);
+        }
+    }
+
+    private void stock(List<Point> surface, boolean above) {
+        picture.stock().ifPresent(stock -> {
+            double aim = y(scale.share(stock.aim().size()), above);
+            List<Point> ring = new ArrayList<>(surface);
+            ring.add(new Point(right, aim));
+            ring.add(new Point(left, aim));
+            drawing.stock(ring);
+            drawing.line(new Point(left, aim), new Point(right + 20, aim), Stroke.AIM, Role.LINE);
+        });
+    }
+
+    private void limitLines() {
+        for (Optional<SizePicture.Sized> limit : List.of(picture.lower(), picture.upper())) {
+            limit.ifPresent(sized -> {
+                for (boolean above : new boolean[] {true, false}) {
+                    double y = y(scale.share(sized.size()), above);
+                    drawing.line(new Point(left + 2, y), new Point(right + 20, y), Stroke.THIN, Role.LINE);
+                }
+            });
+        }
+    }
+
+    /** The insert at the free end, and the way and the length it has to go. */
+    private void insert(Point corner) {
+        double x = corner.x() + 4;
+        double y = corner.y() - 3;
+        double size = Math.min(46, y - 2);
+        List<Point> diamond = List.of(new Point(x, y), new Point(x + size * 0.1, y - size * 0.92), new Point(x + size, y - size),
+                new Point(x + size * 0.9, y - size * 0.08));
+        drawing.area(diamond, Role.PAPER);
+        drawing.ring(diamond, Stroke.NEIGHBOUR, Role.LINE);
+        drawing.circle(new Point(x + size / 2, y - size / 2), size * 0.14, Stroke.NEIGHBOUR, Role.LINE);
+        picture.stock().filter(stock -> !stock.offset().isEmpty()).ifPresent(stock -> {
+            Point tip = new Point(x - 22, corner.y() - 5);
+            Point tail = new Point(tip.x(), Math.max(2, tip.y() - 46));
+            drawing.line(tail, tail.towards(tip, 0.7), Stroke.OUTLINE, Role.CUT);
+            drawing.head(tail, tip, 16, 14, Role.CUT);
+            Label label = Label.of(stock.offset(), OFFSET_TEXT, Role.CUT).bold();
+            double width = drawing.width(label);
+            if (tip.x() - 12 - width >= 0) {
+                drawing.text(label, new Point(tip.x() - 12, (tail.y() + tip.y()) / 2 - 2), Anchor.RIGHT);
+            }
+        });
+    }
+
+    private void sizes() {
+        FreeRoom free = new FreeRoom(new Box(left + 2, middle() - half, right + 40, middle() + half));
+        SectionLabels labels = new SectionLabels(drawing, free);
+        for (SectionPlaces.Station station : places.stations()) {
+            List.of(station.first(), station.second()).forEach(reading -> reading.filter(column -> column.size().isPresent())
+                    .ifPresent(column -> size(station, column, labels)));
+        }
+        labels.letter();
+        picture.stock().ifPresent(stock -> aim(stock, free));
+    }
+
+    private void size(SectionPlaces.Station station, SizePicture.Column column, SectionLabels labels) {
+        double x = x(station);
+        boolean second = station.second().filter(column::equals).isPresent();
+        if (!second) {
+            drawing.dimension(new Point(x, y(share(station.first()), true) + 3),
+                    new Point(x, y(share(station.second().or(station::first)), false) - 3), column.decides() ? Role.ACCENT : Role.LINE);
+        }
+        SizePicture.Sized size = column.size().orElseThrow();
+        SizePicture.Column shown = new SizePicture.Column(column.kind(), column.label(), column.group(),
+                Optional.of(new SizePicture.Sized(size.size(), DIAMETER + size.figures())), column.decides(), column.depth(), column.angle());
+        int side = second ? 1 : -1;
+        labels.size(shown, new Point(x, middle() + side * half * 0.42), new Point(x, middle() + side * half * 0.75),
+                new Point(x, middle() + side * half * 0.2), new Point(x, middle() - side * half * 0.42), new Point(x, middle() - side * half * 0.75));
+    }
+
+    private void aim(SizePicture.Stock stock, FreeRoom free) {
+        double x = left + (right - left) * 0.78;
+        boolean clear = places.stations().stream().allMatch(station -> Math.abs(x(station) - x) > 12);
+        Label label = Label.of(DIAMETER + stock.aim().figures(), 20, Role.INK).onGround();
+        if (clear) {
+            free.place(drawing.width(label) + 8, drawing.height(label) + 8, List.of(new Point(x, middle() + half * 0.42),
+                    new Point(x, middle() + half * 0.75), new Point(x, middle() - half * 0.75))).ifPresent(box -> {
+                        double share = scale.share(stock.aim().size());
+                        drawing.dimension(new Point(x, y(share, true)), new Point(x, y(share, false)), Role.LINE);
+                        drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE);
+                    });
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package org.tenthwise.app.picture;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.tolerance.Limit;
+
+/**
+ * A size in two magnifications: the feature as a section, and beside it the strip, which is its wall magnified with one
+ * column for every reading or earlier cut, limits written as sizes, and the distance as a dimension.
+ *
+ * @param lower     least size allowed; one of the two limits may be absent
+ * @param guardBand nought for none
+ * @param columns   earlier cuts first, then the readings in the order they are taken
+ * @param judged    the size that is judged; absent before there is one
+ * @param distance  from the judged size to the limit that counts
+ * @param stock     what is left to cut; absent where nothing is
+ */
+public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Optional<Sized> upper, Length guardBand,
+                          List<Column> columns, Optional<Sized> judged, Optional<Distance> distance, Optional<Stock> stock,
+                          Said said, String spoken) implements Picture {
+
+    /** A size with the figures that write it. */
+    public record Sized(Length size, String figures) {
+    }
+
+    /** What a column of the strip stands for. */
+    public enum Kind {
+        /** The size after an earlier cut. */
+        EARLIER,
+        TAKEN,
+        STRUCK_OUT,
+        /** Still to be taken. */
+        MISSING
+    }
+
+    /**
+     * One column.
+     *
+     * @param label    short, under the column; {@code group} under all columns that share it
+     * @param size     absent while it is missing
+     * @param decides  whether this is the reading that is judged
+     */
+    public record Column(Kind kind, String label, String group, Optional<Sized> size, boolean decides, Optional<Sized> depth,
+                         Optional<BigDecimal> angle) {
+    }
+
+    public record Distance(Length length, Limit from, String figures) {
+    }
+
+    /** What is left to cut, and what to type for it; {@code offset} may be empty. */
+    public record Stock(Sized aim, Length left, String figures, String offset) {
+    }
+
+    /**
+     * Words on the picture.
+     *
+     * @param above what a size above the upper limit is: past size, or still to cut
+     * @param below what a size below the lower limit is
+     * @param scale from the step of the ticks as figures to "1 line 0.001"
+     */
+    public record Said(String above, String below, String stockLeft, UnaryOperator<String> scale) {
+    }
+
+    /** Marks the spot of the wall and the strip that magnifies it. */
+    static final String DETAIL = "Z";
+    static final double DETAIL_TEXT = 22;
+
+    private static final double LEAST_SECTION = 170;
+    private static final double GAP = 14;
+
+    public SizePicture {
+        columns = List.copyOf(columns);
+    }
+
+    @Override
+    public void draw(Drawing drawing) {
+        Box frame = drawing.frame().box();
+        double lane = Strip.laneWidth(this, drawing);
+        double sectionWidth = frame.width() - lane - Strip.ticksWidth(drawing) - Strip.columnsWidth(this, drawing) - GAP;
+        boolean section = sectionWidth >= LEAST_SECTION && frame.height() >= 200;
+        double left = section ? sectionWidth + GAP : 0;
+        Strip strip = new Strip(this, drawing, new Box(left, frame.top(), frame.right(), frame.bottom()), lane,
+                section && hasDetail());
+        if (section) {
+            Box room = new Box(1, frame.top(), sectionWidth, frame.bottom());
+            switch (feature) {
+                case BORE, WIDTH -> new WallSection(this, drawing, room, strip.scale()).draw();
+                case DIAMETER -> new ShaftSection(this, drawing, room, strip.scale()).draw();
+                case DEPTH -> new FloorSection(this, drawing, room, strip.scale()).draw();
+            }
+        }
+        strip.draw();
+    }
+
+    private boolean hasDetail() {
+        return (feature == Feature.BORE || feature == Feature.WIDTH) && deciding().isPresent();
+    }
+
+    /** Whether metal lies on the side of greater sizes: beyond the wall of a bore, a slot, a floor. */
+    boolean metalAbove() {
+        return feature.stillCutBeyond() == Limit.LOWER;
+    }
+
+    Stream<Column> taken() {
+        return columns.stream().filter(column -> column.kind() == Kind.TAKEN);
+    }
+
+    Optional<Column> deciding() {
+        return taken().filter(Column::decides).findFirst();
+    }
+}

@@ -1,0 +1,257 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The wall of a section magnified: one column a reading or a cut, limits, guard band, stock, and ticks at the side. */
+final class Strip {
+
+    private static final double TICKS = 18;
+    private static final double WIDEST_COLUMN = 44;
+    private static final double NARROWEST_COLUMN = 12;
+    private static final double NARROWEST_STRIP = 70;
+    private static final double STRUCK = 0.5;
+    /** Of the width of the sheet. */
+    private static final double MOST = 0.32;
+    private static final double SMALL_TEXT = 18;
+
+    private final SizePicture picture;
+    private final Drawing drawing;
+    private final Box room;
+    private final double left;
+    private final double right;
+    private final double top;
+    private final double bottom;
+    private final StripScale scale;
+    private final boolean detail;
+
+    /**
+     * @param lane   width for the sizes at the right
+     * @param detail whether the section beside it marks the spot that is magnified
+     */
+    Strip(SizePicture picture, Drawing drawing, Box room, double lane, boolean detail) {
+        this.detail = detail;
+        this.picture = picture;
+        this.drawing = drawing;
+        this.room = room;
+        this.left = room.left() + ticksWidth(drawing);
+        this.right = room.right() - lane;
+        this.top = room.top() + drawing.lettered(30);
+        this.bottom = room.bottom() - drawing.lettered(labelled().isEmpty() ? 8 : 30) - drawing.lettered(groups().isEmpty() ? 0 : 26);
+        this.scale = new StripScale(picture, top, bottom);
+    }
+
+    static double ticksWidth(Drawing drawing) {
+        return TICKS * Math.max(0.6, drawing.frame().lineScale());
+    }
+
+    static double laneWidth(SizePicture picture, Drawing drawing) {
+        return StripLane.width(picture, drawing);
+    }
+
+    static double columnsWidth(SizePicture picture, Drawing drawing) {
+        double parts = parts(picture);
+        double most = MOST * drawing.frame().width();
+        double scale = Math.max(0.6, drawing.frame().textScale());
+        return Math.max(NARROWEST_STRIP * Math.min(1, scale),
+                parts * Math.max(NARROWEST_COLUMN, Math.min(WIDEST_COLUMN * scale, most / parts)));
+    }
+
+    private static double parts(SizePicture picture) {
+        return Math.max(1, picture.columns().stream().mapToDouble(Strip::part).sum());
+    }
+
+    private static double part(SizePicture.Column column) {
+        return column.kind() == SizePicture.Kind.STRUCK_OUT ? STRUCK : 1;
+    }
+
+    StripScale scale() {
+        return scale;
+    }
+
+    void draw() {
+        zone();
+        List<Box> boxes = boxes();
+        for (int i = 0; i < boxes.size(); i++) {
+            column(picture.columns().get(i), boxes.get(i));
+        }
+        guardBands();
+        for (int i = 1; i < boxes.size(); i++) {
+            drawing.line(new Point(boxes.get(i).left(), top), new Point(boxes.get(i).left(), bottom), Stroke.RULE, Role.RULE);
+        }
+        drawing.line(new Point(left, top), new Point(left, bottom), Stroke.NEIGHBOUR, Role.INK2);
+        drawing.line(new Point(right, top), new Point(right, bottom), Stroke.NEIGHBOUR, Role.INK2);
+        ticks();
+        limits();
+        surfaces(boxes);
+        labels(boxes);
+        new StripLane(picture, drawing, scale, new Box(right, room.top(), room.right(), room.bottom()), top, bottom).draw();
+        scaleWords();
+    }
+
+    /** What one tick is; and the letter of the spot on the section that the strip magnifies. */
+    private void scaleWords() {
+        Label letter = Label.of(detail ? SizePicture.DETAIL + " " : "", SizePicture.DETAIL_TEXT, Role.ACCENT).bold();
+        Label words = Label.of(picture.said().scale().apply(scale.step().toPlainString()), SMALL_TEXT, Role.INK2);
+        double width = drawing.width(letter) + drawing.width(words);
+        Box box = drawing.text(letter, new Point(Math.max(0, Math.min(room.left(), room.right() - width)),
+                room.top() + drawing.lettered(11)), Anchor.LEFT);
+        drawing.text(words, new Point(box.right(), room.top() + drawing.lettered(11)), Anchor.LEFT);
+    }
+
+    private void zone() {
+        double from = picture.upper().map(limit -> scale.clamped(limit.size())).orElse(top);
+        double to = picture.lower().map(limit -> scale.clamped(limit.size())).orElse(bottom);
+        drawing.area(new Box(left, from, right, to).corners(), Role.ZONE);
+    }
+
+    private List<Box> boxes() {
+        double unit = (right - left) / parts(picture);
+        List<Box> boxes = new ArrayList<>();
+        double x = left;
+        for (SizePicture.Column column : picture.columns()) {
+            boxes.add(new Box(x, top, x + part(column) * unit, bottom));
+            x += part(column) * unit;
+        }
+        return boxes;
+    }
+
+    private void column(SizePicture.Column column, Box box) {
+        if (column.size().isEmpty()) {
+            return;
+        }
+        double y = scale.clamped(column.size().get().size());
+        if (column.kind() == SizePicture.Kind.STRUCK_OUT) {
+            drawing.line(new Point(box.left(), top), new Point(box.right(), bottom), Stroke.RULE, Role.INK2);
+            drawing.line(new Point(box.left(), bottom), new Point(box.right(), top), Stroke.RULE, Role.INK2);
+            return;
+        }
+        Box stock = stock(column, box, y);
+        double edge = stock.height() > 0 ? picture.metalAbove() ? stock.top() : stock.bottom() : y;
+        Box metal = picture.metalAbove() ? new Box(box.left(), top, box.right(), edge) : new Box(box.left(), edge, box.right(), bottom);
+        drawing.metal(List.of(metal.corners()));
+        if (stock.height() > 0) {
+            drawing.stock(stock.corners());
+        }
+    }
+
+    /** From a reading of the pass in hand to the aim; without height where nothing is left to cut. */
+    private Box stock(SizePicture.Column column, Box box, double y) {
+        double aim = picture.stock().filter(stock -> column.kind() == SizePicture.Kind.TAKEN)
+                .map(stock -> scale.clamped(stock.aim().size())).orElse(y);
+        boolean metalIsLeft = picture.metalAbove() ? aim < y : aim > y;
+        return metalIsLeft ? new Box(box.left(), Math.min(y, aim), box.right(), Math.max(y, aim)) : new Box(box.left(), y, box.right(), y);
+    }
+
+    private void guardBands() {
+        if (picture.guardBand().signum() == 0) {
+            return;
+        }
+        picture.upper().ifPresent(limit -> drawing.guardBand(new Box(left, scale.clamped(limit.size()), right,
+                scale.clamped(limit.size().minus(picture.guardBand()))).corners()));
+        picture.lower().ifPresent(limit -> drawing.guardBand(new Box(left, scale.clamped(limit.size().plus(picture.guardBand())),
+                right, scale.clamped(limit.size())).corners()));
+    }
+
+    private void ticks() {
+        for (StripScale.Tick tick : scale.ticks()) {
+            double reach = ticksWidth(drawing) * (tick.isLong() ? 0.9 : 0.5);
+            drawing.line(new Point(left - reach, tick.y()), new Point(left, tick.y()), tick.isLong() ? Stroke.NEIGHBOUR : Stroke.RULE,
+                    Role.INK2);
+        }
+    }
+
+    private void limits() {
+        List.of(picture.lower(), picture.upper()).forEach(limit -> limit.ifPresent(sized -> drawing.line(
+                new Point(left - ticksWidth(drawing), scale.y(sized.size())), new Point(room.right(), scale.y(sized.size())),
+                Stroke.OUTLINE, Role.INK)));
+        picture.stock().filter(stock -> !scale.isAbove(stock.aim().size()) && !scale.isBelow(stock.aim().size()))
+                .ifPresent(stock -> drawing.line(new Point(left - ticksWidth(drawing) * 0.5, scale.y(stock.aim().size())),
+                        new Point(right + 10, scale.y(stock.aim().size())), Stroke.AIM, Role.LINE));
+    }
+
+    private void surfaces(List<Box> boxes) {
+        for (int i = 0; i < boxes.size(); i++) {
+            SizePicture.Column column = picture.columns().get(i);
+            Box box = boxes.get(i);
+            column.size().ifPresent(sized -> surface(column, sized, box));
+        }
+        boolean shown = picture.deciding().isPresent();
+        picture.judged().filter(judged -> !shown).ifPresent(judged -> drawing.line(new Point(left, scale.clamped(judged.size())),
+                new Point(right, scale.clamped(judged.size())), Stroke.OUTLINE, Role.ACCENT));
+    }
+
+    private void surface(SizePicture.Column column, SizePicture.Sized sized, Box box) {
+        double y = scale.clamped(sized.size());
+        boolean out = scale.isAbove(sized.size()) || scale.isBelow(sized.size());
+        Stroke stroke = column.decides() ? Stroke.READ : column.kind() == SizePicture.Kind.STRUCK_OUT ? Stroke.NEIGHBOUR : Stroke.OUTLINE;
+        Role role = column.decides() ? Role.ACCENT : column.kind() == SizePicture.Kind.STRUCK_OUT ? Role.INK2 : Role.LINE;
+        if (out) {
+            broken(box, scale.isAbove(sized.size()), stroke, role);
+        } else {
+            drawing.line(new Point(box.left(), y), new Point(box.right(), y), stroke, role);
+        }
+    }
+
+    /** A break line: the surface lies out of the window. */
+    private void broken(Box box, boolean above, Stroke stroke, Role role) {
+        double y = above ? top + 7 : bottom - 7;
+        double x = box.centreX();
+        double size = Math.min(6, box.width() / 4);
+        drawing.chain(List.of(new Point(box.left(), y), new Point(x - size, y), new Point(x - size / 3, y - size),
+                new Point(x + size / 3, y + size), new Point(x + size, y), new Point(box.right(), y)),
+                new Stroke(Math.min(3, stroke.width()), List.of()), role);
+    }
+
+    private Optional<String> labelled() {
+        return picture.columns().stream().map(SizePicture.Column::label).filter(label -> !label.isEmpty()).findFirst();
+    }
+
+    private List<String> groups() {
+        return picture.columns().stream().map(SizePicture.Column::group).filter(group -> !group.isEmpty()).distinct().toList();
+    }
+
+    /** Under the columns: their labels where all of them fit, and what they share under that. */
+    private void labels(List<Box> boxes) {
+        boolean fit = true;
+        for (int i = 0; i < boxes.size(); i++) {
+            fit &= drawing.width(label(picture.columns().get(i).label())) <= boxes.get(i).width() - 1;
+        }
+        double y = bottom + drawing.lettered(16);
+        if (fit) {
+            for (int i = 0; i < boxes.size(); i++) {
+                SizePicture.Column column = picture.columns().get(i);
+                Label label = column.decides() ? label(column.label()).bold() : label(column.label());
+                if (drawing.width(label) <= boxes.get(i).width()) {
+                    drawing.text(label, new Point(boxes.get(i).centreX(), y), Anchor.CENTRE);
+                }
+            }
+            y += drawing.lettered(25);
+        }
+        groupLabels(boxes, y);
+    }
+
+    private void groupLabels(List<Box> boxes, double y) {
+        double free = room.left();
+        for (int i = 0; i < boxes.size(); i++) {
+            String group = picture.columns().get(i).group();
+            int last = i;
+            while (last + 1 < boxes.size() && picture.columns().get(last + 1).group().equals(group)) {
+                last++;
+            }
+            Label label = Label.of(group, SMALL_TEXT, Role.INK2);
+            double width = drawing.width(label);
+            double start = Math.max((boxes.get(i).left() + boxes.get(last).right() - width) / 2, room.left());
+            if (!group.isEmpty() && start >= free && start + width <= Math.max(boxes.get(last).right() + 3, room.right())) {
+                drawing.text(label, new Point(start, y), Anchor.LEFT);
+                free = start + width + drawing.lettered(6);
+            }
+            i = last;
+        }
+    }
+
+    private static Label label(String text) {
+        return Label.of(text, SMALL_TEXT, Role.INK);
+    }
+}

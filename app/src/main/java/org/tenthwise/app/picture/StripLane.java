@@ -1,0 +1,167 @@
+package org.tenthwise.app.picture;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.model.tolerance.Limit;
+
+/** The sizes at the right of a strip: limits, the size judged, the distance as a dimension, stock left, aim. */
+final class StripLane {
+
+    private static final double SIZE_TEXT = 24;
+    private static final double TEXT = 20;
+    private static final double SMALL_TEXT = 18;
+    /** For the dimension line, left of the figures. */
+    private static final double DIMENSION = 30;
+
+    private final SizePicture picture;
+    private final Drawing drawing;
+    private final StripScale scale;
+    private final Box lane;
+    private final FreeRoom free;
+    private final double top;
+    private final double bottom;
+
+    StripLane(SizePicture picture, Drawing drawing, StripScale scale, Box lane, double top, double bottom) {
+        this.picture = picture;
+        this.drawing = drawing;
+        this.scale = scale;
+        this.lane = new Box(lane.left() + dimension(drawing), lane.top(), lane.right(), lane.bottom());
+        this.free = new FreeRoom(new Box(lane.left(), top - 2, lane.right(), lane.bottom()));
+        this.top = top;
+        this.bottom = bottom;
+    }
+
+    private static double dimension(Drawing drawing) {
+        return DIMENSION * Math.max(0.6, drawing.frame().lineScale());
+    }
+
+    static double width(SizePicture picture, Drawing drawing) {
+        double widest = Stream.of(
+                        Stream.of(picture.lower(), picture.upper(), picture.judged()).flatMap(Optional::stream)
+                                .map(sized -> Label.of(sized.figures(), SIZE_TEXT, Role.INK).bold()),
+                        picture.distance().stream().map(distance -> Label.of(distance.figures(), TEXT, Role.INK)),
+                        picture.stock().stream().flatMap(stock -> Stream.of(Label.of(stock.figures(), TEXT, Role.CUT).bold(),
+                                Label.of(picture.said().stockLeft(), SMALL_TEXT, Role.CUT), Label.of(stock.aim().figures(), SMALL_TEXT, Role.INK))))
+                .flatMap(labels -> labels).mapToDouble(drawing::width).max().orElse(0);
+        return dimension(drawing) + widest + 4;
+    }
+
+    void draw() {
+        picture.judged().ifPresent(judged -> {
+            double y = scale.clamped(judged.size());
+            drawing.line(new Point(lane.left() - dimension(drawing), y), new Point(lane.right(), y), Stroke.NEIGHBOUR, Role.ACCENT);
+            takeLine(y);
+        });
+        limits();
+        picture.judged().ifPresent(this::judged);
+        if (picture.stock().isPresent()) {
+            stock(picture.stock().get());
+        } else {
+            picture.distance().filter(distance -> distance.length().signum() > 0).ifPresent(this::distance);
+        }
+        beyond();
+    }
+
+    private void takeLine(double y) {
+        free.take(new Box(lane.left(), y - 2, lane.right(), y + 2));
+    }
+
+    /** On the outer side of its line. */
+    private void limits() {
+        picture.upper().ifPresent(limit -> takeLine(scale.y(limit.size())));
+        picture.lower().ifPresent(limit -> takeLine(scale.y(limit.size())));
+        picture.upper().ifPresent(limit -> put(sizeLabel(limit.figures(), Role.INK), scale.y(limit.size()), true));
+        picture.lower().ifPresent(limit -> put(sizeLabel(limit.figures(), Role.INK), scale.y(limit.size()), false));
+    }
+
+    /** Beside its line, on the side away from the nearer limit where there is room. */
+    private void judged(SizePicture.Sized judged) {
+        boolean above = picture.distance().map(distance -> distance.from() == Limit.LOWER
+                == isInside(judged, distance.from())).orElse(true);
+        put(sizeLabel(judged.figures(), Role.ACCENT), scale.clamped(judged.size()), above);
+    }
+
+    private boolean isInside(SizePicture.Sized judged, Limit limit) {
+        return limit == Limit.UPPER ? picture.upper().filter(upper -> judged.size().isAbove(upper.size())).isEmpty()
+                : picture.lower().filter(lower -> judged.size().isBelow(lower.size())).isEmpty();
+    }
+
+    private static Label sizeLabel(String figures, Role role) {
+        return Label.of(figures, SIZE_TEXT, role).bold();
+    }
+
+    /** At the line on the side asked for, else on the other, else as near as can be. */
+    private void put(Label label, double line, boolean above) {
+        double height = drawing.height(label) + 2;
+        double width = drawing.width(label);
+        double off = height / 2 + 6 * Math.max(0.7, drawing.frame().textScale());
+        double x = lane.right() - width / 2;
+        double first = above ? line - off : line + off;
+        double second = above ? line + off : line - off;
+        place(width, height, List.of(new Point(x, first), new Point(x, second)), new Point(x, first))
+                .ifPresent(box -> drawing.text(label, new Point(box.right(), box.centreY()), Anchor.RIGHT));
+    }
+
+    private Optional<Box> place(double width, double height, List<Point> wanted, Point near) {
+        Optional<Box> box = free.place(width, height, wanted).or(() -> free.nearest(width, height, near));
+        box.ifPresent(taken -> free.take(taken.grown(2)));
+        return box;
+    }
+
+    private void distance(SizePicture.Distance distance) {
+        SizePicture.Sized limit = (distance.from() == Limit.UPPER ? picture.upper() : picture.lower()).orElseThrow();
+        double from = scale.clamped(picture.judged().orElseThrow().size());
+        double to = scale.y(limit.size());
+        double x = lane.left() - dimension(drawing) / 2;
+        if (Math.abs(from - to) > 3) {
+            drawing.dimension(new Point(x, from), new Point(x, to), Role.LINE);
+        }
+        Label label = Label.of(distance.figures(), TEXT, Role.INK);
+        double height = drawing.height(label) + 6;
+        Point middle = new Point(lane.left() + drawing.width(label) / 2, (from + to) / 2);
+        place(drawing.width(label), height, List.of(middle), middle)
+                .ifPresent(box -> drawing.text(label, new Point(box.left(), box.centreY()), Anchor.LEFT));
+    }
+
+    private void stock(SizePicture.Stock stock) {
+        double from = scale.clamped(picture.metalAbove() ? stock.aim().size().minus(stock.left()) : stock.aim().size().plus(stock.left()));
+        double to = scale.clamped(stock.aim().size());
+        double x = lane.left() - dimension(drawing) / 2;
+        drawing.dimension(new Point(x, from), new Point(x, to), Role.CUT);
+        Label length = Label.of(stock.figures(), TEXT, Role.CUT).bold();
+        Label words = Label.of(picture.said().stockLeft(), SMALL_TEXT, Role.CUT);
+        double width = Math.max(drawing.width(length), drawing.width(words));
+        double line = drawing.lettered(23);
+        Point middle = new Point(lane.right() - width / 2, (from + to) / 2);
+        Optional<Box> both = place(width, 2 * line, List.of(middle), middle);
+        both.ifPresent(box -> {
+            drawing.text(words, new Point(box.right(), box.top() + line / 2), Anchor.RIGHT);
+            drawing.text(length, new Point(box.right(), box.top() + line * 1.5), Anchor.RIGHT);
+        });
+        if (both.isEmpty()) {
+            Point right = new Point(lane.right() - drawing.width(length) / 2, middle.y());
+            place(drawing.width(length), drawing.height(length) + 4, List.of(right), right)
+                    .ifPresent(box -> drawing.text(length, new Point(box.right(), box.centreY()), Anchor.RIGHT));
+        }
+        Label aim = Label.of(stock.aim().figures(), SMALL_TEXT, Role.INK);
+        Point at = new Point(lane.right() - drawing.width(aim) / 2, to);
+        place(drawing.width(aim), drawing.height(aim) + 4, List.of(at), at)
+                .ifPresent(box -> drawing.text(aim, new Point(box.right(), box.centreY()), Anchor.RIGHT));
+    }
+
+    /** What it means to lie beyond a limit, where there is still room for the words. */
+    private void beyond() {
+        picture.upper().ifPresent(limit -> words(picture.said().above(), top + drawing.lettered(8), scale.y(limit.size()) < bottom));
+        picture.lower().ifPresent(limit -> words(picture.said().below(), bottom - drawing.lettered(8), scale.y(limit.size()) > top));
+    }
+
+    private void words(String words, double y, boolean wanted) {
+        Label label = Label.of(words, SMALL_TEXT, Role.INK2);
+        double width = drawing.width(label);
+        if (wanted && !words.isEmpty() && width <= lane.right() - (lane.left() - dimension(drawing))) {
+            free.place(width, drawing.lettered(20), List.of(new Point(lane.right() - width / 2, y)))
+                    .ifPresent(box -> drawing.text(label, new Point(box.right(), box.centreY()), Anchor.RIGHT));
+        }
+    }
+}

@@ -1,0 +1,222 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.plan.Feature;
+
+/**
+ * A bore or a pocket cut open: two walls, drawn through what was read, the limits as thin lines along them. Off the limits'
+ * middle the walls are drawn large. The mouth is at the right.
+ */
+final class WallSection {
+
+    /** Pixels for the width of the tolerance. */
+    private static final double TOLERANCE = 22;
+    private static final double SMALL_TEXT = 18;
+    /** How many depths are dimensioned. */
+    private static final int MOST_DEPTHS = 3;
+
+    private final SizePicture picture;
+    private final Drawing drawing;
+    private final StripScale scale;
+    private final SectionPlaces places;
+    private final List<SectionPlaces.Station> depths;
+    private final double left;
+    private final double right;
+    private final double top;
+    private final double bottom;
+    private final double half;
+    private final double thickness;
+    private final double tolerance;
+
+    WallSection(SizePicture picture, Drawing drawing, Box room, StripScale scale) {
+        this.picture = picture;
+        this.drawing = drawing;
+        this.scale = scale;
+        this.places = new SectionPlaces(picture);
+        this.depths = depths(places);
+        this.left = room.left() + 4;
+        this.right = room.right() - 34;
+        this.top = room.top() + drawing.lettered(34);
+        this.bottom = room.bottom() - drawing.lettered(34) * depths.size() - 8;
+        double height = bottom - top;
+        this.tolerance = Math.min(TOLERANCE, height * 0.07);
+        this.thickness = height * 0.16;
+        this.half = height / 2 - thickness;
+    }
+
+    private static List<SectionPlaces.Station> depths(SectionPlaces places) {
+        List<SectionPlaces.Station> deep = places.stations().stream().filter(station -> station.depth().isPresent()).toList();
+        return deep.size() <= MOST_DEPTHS ? deep : List.of(deep.get(0), deep.get(deep.size() - 1));
+    }
+
+    void draw() {
+        List<Point> upper = wall(true);
+        List<Point> lower = wall(false);
+        metal(upper, true);
+        metal(lower, false);
+        stock(true);
+        stock(false);
+        limitLines();
+        if (picture.feature() == Feature.BORE) {
+            drawing.line(new Point(left, middle()), new Point(right + 18, middle()), Stroke.CENTRE, Role.LINE);
+        }
+        FreeRoom free = new FreeRoom(new Box(left, top, right + 30, bottom));
+        SectionLabels labels = new SectionLabels(drawing, free);
+        angleWords(free);
+        places.stations().forEach(station -> dimension(station, labels));
+        labels.letter();
+        depths();
+        detail();
+    }
+
+    private double middle() {
+        return (top + bottom) / 2;
+    }
+
+    private double x(SectionPlaces.Station station) {
+        return right - station.along() * (right - left);
+    }
+
+    /** Height of a wall where it has {@code share} tolerance widths more than the middle of the limits. */
+    private double y(double share, boolean above) {
+        double out = half + share * tolerance;
+        return above ? middle() - out : middle() + out;
+    }
+
+    private Optional<SizePicture.Column> reading(SectionPlaces.Station station, boolean above) {
+        return above || places.angles().isEmpty() ? station.first() : station.second();
+    }
+
+    /** From the mouth inwards. */
+    private List<Point> wall(boolean above) {
+        List<Point> wall = new ArrayList<>();
+        for (SectionPlaces.Station station : places.stations()) {
+            reading(station, above).flatMap(SizePicture.Column::size)
+                    .ifPresent(size -> wall.add(new Point(x(station), y(scale.share(size.size()), above))));
+        }
+        wall.sort((one, other) -> Double.compare(other.x(), one.x()));
+        if (wall.isEmpty()) {
+            double share = picture.judged().map(judged -> scale.share(judged.size())).orElse(0.0);
+            wall.add(new Point(right, y(share, above)));
+        }
+        List<Point> whole = new ArrayList<>();
+        whole.add(new Point(right, wall.get(0).y()));
+        whole.addAll(wall);
+        whole.add(new Point(left + 10, wall.get(wall.size() - 1).y()));
+        return whole;
+    }
+
+    private void metal(List<Point> wall, boolean above) {
+        double outside = above ? top : bottom;
+        List<Point> ring = new ArrayList<>(wall);
+        double inner = wall.get(wall.size() - 1).y();
+        List<Point> broken = List.of(new Point(left + 10, inner), new Point(left + 2, inner + (outside - inner) * 0.35),
+                new Point(left + 13, inner + (outside - inner) * 0.7), new Point(left + 6, outside));
+        ring.addAll(broken.subList(1, broken.size()));
+        ring.add(new Point(right, outside));
+        drawing.metal(List.of(ring));
+        drawing.chain(broken, Stroke.THIN, Role.LINE);
+        drawing.chain(List.of(new Point(left + 6, outside), new Point(right, outside), wall.get(0)), Stroke.OUTLINE, Role.LINE);
+        drawing.chain(wall, Stroke.WALL, Role.LINE);
+    }
+
+    /** What is left to cut lies between the wall and the aim. */
+    private void stock(boolean above) {
+        picture.stock().ifPresent(stock -> {
+            double aim = y(scale.share(stock.aim().size()), above);
+            List<Point> wall = wall(above);
+            List<Point> ring = new ArrayList<>(wall);
+            ring.add(new Point(left + 10, aim));
+            ring.add(new Point(right, aim));
+            drawing.area(ring, drawing.frame().ground());
+            drawing.stock(ring);
+            drawing.chain(wall, Stroke.WALL, Role.ACCENT);
+            drawing.line(new Point(left + 10, aim), new Point(right, aim), Stroke.AIM, Role.LINE);
+        });
+    }
+
+    private void limitLines() {
+        for (Optional<SizePicture.Sized> limit : List.of(picture.lower(), picture.upper())) {
+            limit.ifPresent(sized -> {
+                for (boolean above : new boolean[] {true, false}) {
+                    double y = y(scale.share(sized.size()), above);
+                    drawing.line(new Point(left + 14, y), new Point(right + 18, y), Stroke.THIN, Role.LINE);
+                }
+            });
+        }
+    }
+
+    private void angleWords(FreeRoom free) {
+        for (int i = 0; i < places.angles().size(); i++) {
+            Label label = Label.of(places.angles().get(i).toPlainString() + "°", SMALL_TEXT, Role.INK).onGround();
+            Point at = new Point(left + 22 + drawing.width(label) / 2, i == 0 ? (top + y(0.7, true)) / 2 : (bottom + y(0.7, false)) / 2);
+            free.take(drawing.text(label, at, Anchor.CENTRE).grown(3));
+        }
+    }
+
+    private void dimension(SectionPlaces.Station station, SectionLabels labels) {
+        Optional<SizePicture.Column> first = reading(station, true);
+        Optional<SizePicture.Column> second = places.angles().isEmpty() ? Optional.empty() : reading(station, false);
+        if (first.isEmpty() && second.isEmpty()) {
+            return;
+        }
+        double x = x(station);
+        double upper = y(first.or(() -> second).flatMap(SizePicture.Column::size).map(size -> scale.share(size.size())).orElse(0.0), true);
+        double lower = y(second.or(() -> first).flatMap(SizePicture.Column::size).map(size -> scale.share(size.size())).orElse(0.0), false);
+        boolean decides = first.filter(SizePicture.Column::decides).isPresent() || second.filter(SizePicture.Column::decides).isPresent();
+        drawing.dimension(new Point(x, upper + 2), new Point(x, lower - 2), decides ? Role.ACCENT : Role.LINE);
+        double quarter = half * 0.42;
+        first.ifPresent(column -> labels.size(column, new Point(x, middle() - quarter), new Point(x, middle() - quarter * 1.7),
+                new Point(x, middle() - quarter * 0.5)));
+        second.ifPresent(column -> labels.size(column, new Point(x, middle() + quarter), new Point(x, middle() + quarter * 1.7),
+                new Point(x, middle() + quarter * 0.5)));
+    }
+
+    /** From the mouth to each depth, the nearest one first. */
+    private void depths() {
+        double level = bottom + drawing.lettered(22);
+        for (SectionPlaces.Station station : depths) {
+            double x = x(station);
+            double mouth = right;
+            drawing.line(new Point(x, y(0, false)), new Point(x, level + 8), Stroke.THIN, Role.LINE);
+            drawing.line(new Point(mouth, bottom), new Point(mouth, level + 8), Stroke.THIN, Role.LINE);
+            drawing.dimension(new Point(x, level), new Point(mouth, level), Role.LINE);
+            Label label = Label.of(station.depth().orElseThrow().figures(), SMALL_TEXT, Role.INK).onGround();
+            boolean inside = mouth - x > drawing.width(label) + 40;
+            if (inside) {
+                drawing.text(label, new Point((x + mouth) / 2, level), Anchor.CENTRE);
+            } else {
+                drawing.text(label, new Point(x - 30, level), Anchor.RIGHT);
+            }
+            level += drawing.lettered(34);
+        }
+    }
+
+    /** A ring around the spot of the wall that the strip magnifies. */
+    private void detail() {
+        places.stations().forEach(station -> {
+            boolean above = station.first().filter(SizePicture.Column::decides).isPresent();
+            boolean below = station.second().filter(SizePicture.Column::decides).isPresent();
+            if (above || below) {
+                double share = (above ? station.first() : station.second()).flatMap(SizePicture.Column::size)
+                        .map(size -> scale.share(size.size())).orElse(0.0);
+                mark(new Point(x(station), y(share, above)), above);
+            }
+        });
+    }
+
+    private void mark(Point spot, boolean above) {
+        double radius = Math.min(24, thickness * 0.8);
+        drawing.circle(spot, radius, Stroke.NEIGHBOUR, Role.ACCENT);
+        Label letter = Label.of(SizePicture.DETAIL, SizePicture.DETAIL_TEXT, Role.ACCENT).bold();
+        Point place = above
+                ? new Point(Math.min(spot.x() + radius + drawing.width(letter), right + 30 - drawing.width(letter)),
+                        top - drawing.height(letter) / 2 - 6)
+                : new Point(right + 6 + drawing.width(letter), (bottom + y(0.7, false)) / 2);
+        Point end = above ? place.plus(-drawing.width(letter) / 2 - 3, 4) : place.plus(-drawing.width(letter) / 2 - 3, 0);
+        drawing.line(spot.towards(end, radius / spot.distanceTo(end)), end, Stroke.NEIGHBOUR, Role.ACCENT);
+        drawing.text(letter, place, Anchor.CENTRE);
+    }
+}

@@ -1,0 +1,88 @@
+package org.tenthwise.app.picture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.app.ui.picture.Sheets;
+
+class SizePictureTest {
+
+    private static final Frame SHEET = Frame.screen(652, 452, 1);
+
+    private final Sheets sheets = new Sheets();
+
+    static Stream<Arguments> everySceneAndFrame() {
+        return SizeScenes.all().entrySet().stream().flatMap(scene -> Frames.all().entrySet().stream()
+                .map(frame -> Arguments.of(scene.getKey(), frame.getKey(), scene.getValue(), frame.getValue())));
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("everySceneAndFrame")
+    void nothingLiesOnAnythingOrOutside(String scene, String size, SizePicture picture, Frame frame) {
+        assertEquals(List.of(), RecordingPen.of(picture, frame).faults(frame));
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("everySceneAndFrame")
+    void limitsTheSizeJudgedAndWhatIsLeftAreWritten(String scene, String size, SizePicture picture, Frame frame) {
+        List<String> texts = RecordingPen.of(picture, frame).texts();
+        picture.lower().ifPresent(limit -> assertTrue(texts.contains(limit.figures()), texts::toString));
+        picture.upper().ifPresent(limit -> assertTrue(texts.contains(limit.figures()), texts::toString));
+        picture.judged().ifPresent(judged -> assertTrue(texts.contains(judged.figures()), texts::toString));
+        picture.stock().ifPresentOrElse(stock -> assertTrue(texts.contains(stock.figures()), texts::toString),
+                () -> picture.distance().filter(distance -> distance.length().signum() > 0).ifPresent(distance -> assertTrue(texts.contains(distance.figures()), texts::toString)));
+    }
+
+    @Test
+    void metalIsHatchedAboveABoreAndBelowAnOutside() {
+        StripScale bore = strip("bore-pass").scale();
+        assertTrue(bore.y(DemoShapes.mm("30.021")) < bore.y(DemoShapes.mm("30.000")));
+        assertTrue(SizeScenes.all().get("bore-pass").metalAbove());
+        assertTrue(!SizeScenes.all().get("outside-cut-again").metalAbove());
+        assertTrue(RecordingPen.of(SizeScenes.all().get("bore-pass"), SHEET).drawnIn(Role.HATCH).size() > 40);
+    }
+
+    @Test
+    void theStripIsTrueToScale() {
+        StripScale scale = strip("bore-pass").scale();
+        double tolerance = scale.y(DemoShapes.mm("30.000")) - scale.y(DemoShapes.mm("30.021"));
+        double margin = scale.y(DemoShapes.mm("30.015")) - scale.y(DemoShapes.mm("30.021"));
+        assertEquals(6.0 / 21, margin / tolerance, 1e-9);
+    }
+
+    /** The dimension of the distance ends at the reading and at the limit. */
+    @Test
+    void theDistanceIsADimensionBetweenReadingAndLimit() {
+        StripScale scale = strip("bore-pass").scale();
+        List<Box> upright = RecordingPen.of(SizeScenes.all().get("bore-pass"), SHEET).drawnIn(Role.LINE).stream()
+                .filter(mark -> mark.width() == Stroke.THIN.width()).map(mark -> mark.shape().bounds()).toList();
+        assertTrue(upright.stream().anyMatch(line -> line.width() < 0.01 && Math.abs(line.top() - scale.y(DemoShapes.mm("30.021"))) < 0.01
+                && Math.abs(line.bottom() - scale.y(DemoShapes.mm("30.015"))) < 0.01), upright::toString);
+    }
+
+    @Test
+    void stockAndGuardBandAreHatchedInTheirOwnColours() {
+        assertTrue(RecordingPen.of(SizeScenes.all().get("outside-cut-again"), SHEET).drawnIn(Role.CUTFILL).size() > 10);
+        assertTrue(RecordingPen.of(SizeScenes.all().get("bore-guarded"), SHEET).drawnIn(Role.UNPROVEN).size() > 10);
+        assertTrue(RecordingPen.of(SizeScenes.all().get("bore-pass"), SHEET).drawnIn(Role.UNPROVEN).isEmpty());
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("everySceneAndFrame")
+    void picturesAreSavedToBeLookedAt(String scene, String size, SizePicture picture, Frame frame) {
+        assertTrue(Sheets.inked(sheets.save("size-" + scene + "-" + size, picture, frame, Palette.DAY)) > 1000);
+        assertTrue(Sheets.inked(sheets.save("size-" + scene + "-" + size, picture, frame, Palette.NIGHT)) > 1000);
+    }
+
+    private static Strip strip(String scene) {
+        SizePicture picture = SizeScenes.all().get(scene);
+        Drawing drawing = new Drawing(new DryPen(), new Lettering(), SHEET);
+        return new Strip(picture, drawing, SHEET.box(), Strip.laneWidth(picture, drawing), true);
+    }
+}

@@ -1,0 +1,146 @@
+package org.tenthwise.app.picture;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limit;
+
+/** Sizes to draw, with invented readings. */
+final class SizeScenes {
+
+    private final Feature feature;
+    private final Unit unit;
+    private final int places;
+    private final List<SizePicture.Column> columns = new ArrayList<>();
+    private Optional<SizePicture.Sized> lower = Optional.empty();
+    private Optional<SizePicture.Sized> upper = Optional.empty();
+    private Length guardBand = Length.ZERO;
+    private Optional<SizePicture.Sized> judged = Optional.empty();
+    private Optional<SizePicture.Stock> stock = Optional.empty();
+
+    private SizeScenes(Feature feature, Unit unit, int places) {
+        this.feature = feature;
+        this.unit = unit;
+        this.places = places;
+    }
+
+    static Map<String, SizePicture> all() {
+        Map<String, SizePicture> scenes = new LinkedHashMap<>();
+        scenes.put("bore-pass", bore().taken("0°", "8", "30.015", true).taken("90°", "8", "30.014", false)
+                .taken("0°", "38", "30.011", false).taken("90°", "38", "30.013", false).picture());
+        scenes.put("bore-open", bore().taken("0°", "8", "30.012", true).missing("90°", "8").missing("0°", "38").missing("90°", "38").picture());
+        scenes.put("bore-empty", bore().missing("0°", "8").missing("90°", "8").picture());
+        scenes.put("bore-past-size", bore().taken("0°", "8", "30.024", true).taken("90°", "8", "30.019", false)
+                .taken("0°", "38", "30.020", false).taken("90°", "38", "30.021", false).picture());
+        scenes.put("bore-cut-again", bore().earlier("29.780").taken("0°", "8", "29.982", true).taken("90°", "8", "29.985", false)
+                .stock("30.0105", "0.027").picture());
+        scenes.put("bore-struck", bore().taken("0°", "8", "30.015", true).struck("8", "30.055").taken("90°", "8", "30.014", false)
+                .taken("0°", "38", "30.011", false).missing("90°", "38").picture());
+        scenes.put("bore-guarded", bore().guard("0.003").taken("0°", "8", "30.0195", true).taken("90°", "8", "30.012", false)
+                .taken("0°", "38", "30.0095", false).taken("90°", "38", "30.011", false).picture());
+        scenes.put("outside-cut-again", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("47.980", "48.000")
+                .earlier("48.312").earlier("48.098").taken("1", "", "48.032", true).stock("47.990", "0.042").picture());
+        scenes.put("outside-two-places", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("47.980", "48.000").guard("0.003")
+                .taken("1", "10", "47.991", false).taken("2", "10", "47.990", false).taken("3", "31", "47.982", true).missing("4", "31").picture());
+        scenes.put("inch-outside", new SizeScenes(Feature.DIAMETER, Unit.INCH, 4).limits("2.5984", "2.6000")
+                .taken("1", "", "2.6016", true).stock("2.5992", "0.0024").picture());
+        scenes.put("pocket", new SizeScenes(Feature.WIDTH, Unit.MILLIMETRE, 3).limits("12.000", "12.043")
+                .taken("1", "2", "12.046", true).taken("2", "2", "12.022", false).taken("3", "2", "12.030", false)
+                .taken("4", "7", "12.012", false).taken("5", "7", "12.008", false).taken("6", "7", "12.018", false).picture());
+        scenes.put("pocket-places", new SizeScenes(Feature.WIDTH, Unit.MILLIMETRE, 2).limits("12.00", "12.04")
+                .taken("1", "", "12.01", false).taken("2", "", "12.02", false).taken("3", "", "12.04", true).picture());
+        scenes.put("depth", new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2).limits("46.00", "46.10").taken("1", "", "46.04", true).picture());
+        scenes.put("depth-cut-again", new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2).limits("46.00", "46.10").taken("1", "", "45.90", true)
+                .stock("46.05", "0.15").picture());
+        scenes.put("one-sided", new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2).limits("15.00", "").taken("1", "", "15.30", false)
+                .taken("2", "", "15.12", true).picture());
+        scenes.put("one-sided-empty", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 2).limits("", "15.00").missing("1", "").picture());
+        scenes.put("far-out", bore().taken("0°", "8", "30.400", true).taken("90°", "8", "29.2", false).picture());
+        scenes.put("on-the-limit", bore().taken("0°", "8", "30.021", true).taken("90°", "8", "30.020", false).picture());
+        scenes.put("mean", bore().taken("0°", "8", "30.011", false).taken("90°", "8", "30.017", false).mean("30.014").picture());
+        return scenes;
+    }
+
+    private static SizeScenes bore() {
+        return new SizeScenes(Feature.BORE, Unit.MILLIMETRE, 3).limits("30.000", "30.021");
+    }
+
+    private SizePicture.Sized written(String figure) {
+        return new SizePicture.Sized(new Written(figure, unit).length(), figure);
+    }
+
+    private SizeScenes limits(String least, String greatest) {
+        lower = least.isEmpty() ? Optional.empty() : Optional.of(written(least));
+        upper = greatest.isEmpty() ? Optional.empty() : Optional.of(written(greatest));
+        return this;
+    }
+
+    private SizeScenes guard(String band) {
+        guardBand = new Written(band, unit).length();
+        return this;
+    }
+
+    private SizeScenes earlier(String size) {
+        columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER, String.valueOf(columns.size() + 1), "before",
+                Optional.of(written(size)), false, Optional.empty(), Optional.empty()));
+        return this;
+    }
+
+    private SizeScenes taken(String label, String depth, String size, boolean decides) {
+        columns.add(column(SizePicture.Kind.TAKEN, label, depth, Optional.of(written(size)), decides));
+        judged = decides ? Optional.of(written(size)) : judged;
+        return this;
+    }
+
+    private SizeScenes mean(String size) {
+        judged = Optional.of(written(size));
+        return this;
+    }
+
+    private SizeScenes missing(String label, String depth) {
+        columns.add(column(SizePicture.Kind.MISSING, label, depth, Optional.empty(), false));
+        return this;
+    }
+
+    private SizeScenes struck(String depth, String size) {
+        columns.add(column(SizePicture.Kind.STRUCK_OUT, "", depth, Optional.of(written(size)), false));
+        return this;
+    }
+
+    private SizePicture.Column column(SizePicture.Kind kind, String label, String depth, Optional<SizePicture.Sized> size, boolean decides) {
+        Optional<BigDecimal> angle = label.endsWith("°") ? Optional.of(new BigDecimal(label.substring(0, label.length() - 1))) : Optional.empty();
+        return new SizePicture.Column(kind, label, depth.isEmpty() ? "" : "at " + depth, size, decides,
+                depth.isEmpty() ? Optional.empty() : Optional.of(written(depth)), angle);
+    }
+
+    private SizeScenes stock(String aim, String left) {
+        String offset = feature == Feature.DIAMETER ? "X \u2212" + left : feature == Feature.BORE ? "X +" + left : "";
+        stock = Optional.of(new SizePicture.Stock(written(aim), new Written(left, unit).length(), left, offset));
+        return this;
+    }
+
+    private Optional<SizePicture.Distance> distance() {
+        return judged.map(size -> {
+            Optional<Length> toLower = lower.map(limit -> size.size().minus(limit.size()));
+            Optional<Length> toUpper = upper.map(limit -> limit.size().minus(size.size()));
+            boolean low = toUpper.isEmpty() || toLower.isPresent() && toLower.get().compareTo(toUpper.get()) < 0;
+            Length room = (low ? toLower : toUpper).orElseThrow().abs();
+            return new SizePicture.Distance(room, low ? Limit.LOWER : Limit.UPPER, Figures.plain(room, unit, places));
+        });
+    }
+
+    private SizePicture picture() {
+        boolean bore = feature.stillCutBeyond() == Limit.LOWER;
+        return new SizePicture(feature, unit, lower, upper, guardBand, columns, judged, distance(), stock,
+                new SizePicture.Said(bore ? "past size" : "still to cut", bore ? "still to cut" : "past size", "stock left", step -> "1 line " + step),
+                "Size");
+    }
+}
