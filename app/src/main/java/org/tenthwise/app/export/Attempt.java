@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Slot;
@@ -13,6 +14,8 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /**
@@ -20,15 +23,15 @@ import org.tenthwise.model.run.Run;
  *
  * @param finding absent for an earlier pass in which nothing was read or answered
  */
-public record Attempt(Step step, Run.Pass pass, Optional<Finding> finding) {
+public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> finding) {
 
     /** The passes of {@code line} in their order, the one in hand last. */
-    public static List<Attempt> of(Line line) {
+    public static List<Attempt> of(Run run, Line line) {
         Iterator<Finding> found = Stream.concat(line.earlier().stream(), Stream.of(line.finding())).iterator();
         List<Attempt> attempts = new ArrayList<>();
         for (Run.Pass pass : line.passes()) {
             boolean inHand = attempts.size() == line.passes().size() - 1;
-            attempts.add(new Attempt(line.step(), pass,
+            attempts.add(new Attempt(run, line.step(), pass,
                     inHand || !pass.isEmpty() ? Optional.of(found.next()) : Optional.empty()));
         }
         return attempts;
@@ -46,5 +49,17 @@ public record Attempt(Step step, Run.Pass pass, Optional<Finding> finding) {
         Stream<Slot> sweep = check instanceof Check.RunOut runOut ? runOut.sweepSlots().stream() : Stream.empty();
         return Stream.concat(check.slots().stream(), sweep).filter(slot -> slot.key().equals(reading.slot())).findFirst()
                 .orElseGet(() -> new Slot(reading.slot(), Place.named(reading.slot()), 1));
+    }
+
+    /** The gauge an answer was found with; absent for what is answered without one. */
+    public Optional<Setting> setting(Run.Answering answering) {
+        Optional<Setting> found = Optional.empty();
+        for (Entry entry : run.entries()) {
+            if (entry.seq() < answering.entry().seq() && entry.event() instanceof Event.GaugeSet set
+                    && set.step() == step.number()) {
+                found = Optional.of(set.setting());
+            }
+        }
+        return found;
     }
 }

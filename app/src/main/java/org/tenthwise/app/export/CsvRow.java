@@ -45,7 +45,7 @@ final class CsvRow {
         for (Line line : evidence.sheet().lines()) {
             CsvRow characteristic = run.under(line);
             List<CsvRow> taken = new ArrayList<>();
-            for (Attempt attempt : Attempt.of(line)) {
+            for (Attempt attempt : Attempt.of(evidence.sheet().run(), line)) {
                 CsvRow pass = characteristic.copy().pass(attempt);
                 attempt.pass().readings().forEach(reading -> taken.add(pass.copy().reading(attempt, reading)));
                 attempt.pass().answers().forEach(answering -> taken.add(pass.copy().answer(attempt, answering)));
@@ -152,6 +152,7 @@ final class CsvRow {
     private CsvRow answer(Attempt attempt, Run.Answering answering) {
         text(QUESTION, Codes.of(answering.question()));
         text(ANSWER, Codes.of(answering.answer()));
+        attempt.setting(answering).ifPresent(this::setting);
         boolean later = attempt.pass().answers().stream().anyMatch(other -> other.question() == answering.question()
                 && other.struck().isEmpty() && other.entry().seq() > answering.entry().seq());
         text(TAKEN_AGAIN, answering.struck().isEmpty() && later ? "yes" : "");

@@ -39,6 +39,7 @@ final class JsonAttempt {
             write(answering.entry(), answer);
             answer.put("question", Codes.of(answering.question()));
             answer.put("answer", Codes.of(answering.answer()));
+            attempt.setting(answering).ifPresent(setting -> write(setting, answer.putObject("gauge")));
             struck(answering.struck(), answer);
         });
     }

@@ -10,6 +10,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 
@@ -41,11 +42,11 @@ final class JsonSheet {
         sheet.run().closed().ifPresent(closed -> result.putObject("closed").put("signed-by", closed.signedBy())
                 .put("meaning", closed.meaning()));
         ArrayNode characteristics = result.putArray("characteristics");
-        sheet.lines().forEach(line -> write(line, plan.unit(), characteristics.addObject()));
+        sheet.lines().forEach(line -> write(sheet.run(), line, plan.unit(), characteristics.addObject()));
         return result;
     }
 
-    private static void write(Line line, Unit unit, ObjectNode to) {
+    private static void write(Run run, Line line, Unit unit, ObjectNode to) {
         to.put("number", line.step().number());
         to.put("name", line.step().name());
         to.put("operation", line.step().operation());
@@ -60,7 +61,7 @@ final class JsonSheet {
         }
         Unit own = StepFigures.limits(line.step()).map(Limits::unit).orElse(unit);
         ArrayNode passes = to.putArray("passes");
-        Attempt.of(line).forEach(attempt -> new JsonAttempt(attempt, own).write(passes.addObject()));
+        Attempt.of(run, line).forEach(attempt -> new JsonAttempt(attempt, own).write(passes.addObject()));
     }
 
     private static void write(Limits limits, ObjectNode to) {

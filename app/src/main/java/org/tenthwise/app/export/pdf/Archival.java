@@ -1,0 +1,116 @@
+package org.tenthwise.app.export.pdf;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.time.OffsetDateTime;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.zip.CRC32;
+import javax.xml.transform.TransformerException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.xmpbox.XMPMetadata;
+import org.apache.xmpbox.schema.AdobePDFSchema;
+import org.apache.xmpbox.schema.DublinCoreSchema;
+import org.apache.xmpbox.schema.PDFAIdentificationSchema;
+import org.apache.xmpbox.schema.XMPBasicSchema;
+import org.apache.xmpbox.type.BadFieldValueException;
+import org.apache.xmpbox.xml.XmpSerializer;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.text.Words;
+
+/**
+ * What makes a PDF an archival one besides embedded lettering: the colour space named and brought along, and the same
+ * particulars in both places a reader may look for them. Dates and id come from the evidence, so that the same evidence
+ * gives the same file.
+ */
+final class Archival {
+
+    private static final String COLOURS = "sRGB IEC61966-2.1";
+
+    private final Evidence evidence;
+    private final String title;
+
+    Archival(Evidence evidence, Words words) {
+        this.evidence = evidence;
+        Matter matter = new Matter(evidence, words);
+        this.title = PrintableText.of(matter.say("record.running", matter.part(), evidence.sheet().run().begun().serial()));
+    }
+
+    void prepare(PDDocument document) throws IOException {
+        PDDocumentCatalog catalog = document.getDocumentCatalog();
+        information(document.getDocumentInformation());
+        PDMetadata metadata = new PDMetadata(document);
+        metadata.importXMPMetadata(particulars());
+        catalog.setMetadata(metadata);
+        catalog.addOutputIntent(colours(document));
+        catalog.setLanguage("en");
+        PDViewerPreferences preferences = new PDViewerPreferences(catalog.getCOSObject());
+        preferences.setDisplayDocTitle(true);
+        catalog.setViewerPreferences(preferences);
+        document.setDocumentId(id());
+    }
+
+    private void information(PDDocumentInformation information) {
+        information.setTitle(title);
+        information.setProducer(producer());
+        information.setCreationDate(exported());
+        information.setModificationDate(exported());
+    }
+
+    private byte[] particulars() throws IOException {
+        try {
+            XMPMetadata xmp = XMPMetadata.createXMPMetadata();
+            PDFAIdentificationSchema archival = xmp.createAndAddPDFAIdentificationSchema();
+            archival.setPart(2);
+            archival.setConformance("B");
+            DublinCoreSchema work = xmp.createAndAddDublinCoreSchema();
+            work.setTitle(title);
+            XMPBasicSchema basic = xmp.createAndAddXMPBasicSchema();
+            basic.setCreateDate(exported());
+            basic.setModifyDate(exported());
+            AdobePDFSchema pdf = xmp.createAndAddAdobePDFSchema();
+            pdf.setProducer(producer());
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            new XmpSerializer().serialize(xmp, out, true);
+            return out.toByteArray();
+        } catch (BadFieldValueException | TransformerException e) {
+            throw new IOException("The particulars of the record could not be written", e);
+        }
+    }
+
+    private static PDOutputIntent colours(PDDocument document) throws IOException {
+        byte[] profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+        PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(profile));
+        intent.setInfo(COLOURS);
+        intent.setOutputCondition(COLOURS);
+        intent.setOutputConditionIdentifier(COLOURS);
+        intent.setRegistryName("http://www.color.org");
+        return intent;
+    }
+
+    private String producer() {
+        return PrintableText.of(evidence.version());
+    }
+
+    /** To the second, as both places keep it. */
+    private Calendar exported() {
+        OffsetDateTime whole = evidence.exported().withNano(0);
+        return GregorianCalendar.from(whole.toZonedDateTime());
+    }
+
+    private long id() {
+        CRC32 sum = new CRC32();
+        sum.update((evidence.last().hash() + evidence.head().hash() + evidence.exported()).getBytes(UTF_8));
+        return sum.getValue();
+    }
+}

@@ -1,0 +1,133 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.tenthwise.app.picture.Point;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.record.AnswerFinding;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.verdict.Standing;
+
+/** One row for every characteristic of the plan, measured or not. */
+final class CharacteristicTable {
+
+    private static final Column NUMBER = Column.words(Flow.LEFT, 30);
+    private static final Column NAME = Column.words(80, 178);
+    private static final Column LIMITS = Column.figures(334, 72);
+    private static final Column READ = Column.figures(402, 64);
+    private static final Column CORRECTION = Column.figures(474, 68);
+    private static final Column VALUE = Column.figures(546, 68);
+    /** For what is said in words: all three columns of figures. */
+    private static final Column SAID = Column.figures(546, 204);
+    private static final double MARK_LEFT = 556;
+    private static final double MARK_WIDTH = 88;
+    private static final double SHAPE = 656;
+    private static final Column VERDICT = Column.words(668, Flow.RIGHT - 668);
+
+    private final Matter matter;
+    private final Flow flow;
+    private final Figure figure;
+
+    CharacteristicTable(Matter matter, Flow flow) {
+        this.matter = matter;
+        this.flow = flow;
+        this.figure = new Figure(matter.words());
+    }
+
+    void add() {
+        flow.need(90);
+        head();
+        matter.sheet().lines().forEach(line -> row(line).into(flow, this::head));
+    }
+
+    private void head() {
+        flow.down(4);
+        double at = flow.y();
+        flow.write(matter.say("record.column.number"), Style.SMALL, NUMBER.left(), at);
+        flow.write(matter.say("record.column.name"), Style.SMALL, NAME.left(), at);
+        flow.writeToRight(matter.say("record.column.limits"), Style.SMALL, LIMITS.right(), at);
+        flow.writeToRight(matter.say("record.column.read"), Style.SMALL, READ.right(), at);
+        flow.writeToRight(matter.say("record.column.correction"), Style.SMALL, CORRECTION.right(), at);
+        flow.writeToRight(matter.say("record.column.value"), Style.SMALL, VALUE.right(), at);
+        flow.write(matter.say("record.column.where"), Style.SMALL, MARK_LEFT, at);
+        flow.write(matter.say("record.column.verdict"), Style.SMALL, VERDICT.left(), at);
+        flow.down(Style.SMALL.leading() + 4);
+        flow.rule(Strokes.MEDIUM, Role.INK);
+    }
+
+    private Row row(Line line) {
+        Finding finding = line.finding();
+        Standing standing = finding.verdict().standing();
+        Row row = new Row(flow.wrapping())
+                .text(NUMBER, String.valueOf(line.step().number()), Style.BOLD)
+                .text(NAME, line.step().name(), Style.BOLD)
+                .text(NAME, means(finding), Style.SMALL);
+        figure.limits(line.step()).forEach(limit -> row.text(LIMITS, limit, Style.TEXT));
+        figures(finding, row);
+        row.text(VERDICT, matter.sentences().standing(finding), Style.BOLD.in(role(standing)));
+        figure.beside(line).forEach(said -> row.text(VERDICT, said, Style.SMALL));
+        return row.ornament((drawing, middle) -> VerdictShape.draw(drawing, standing, new Point(SHAPE, middle), 6));
+    }
+
+    private void figures(Finding finding, Row row) {
+        String value = matter.sentences().value(finding);
+        if (finding instanceof AnswerFinding) {
+            row.text(SAID, value, Style.BOLD);
+        } else if (finding instanceof PlugFinding plug) {
+            row.text(SAID, value, Style.BOLD);
+            plug.feel().filter(feel -> plug.clearance().isPresent()).ifPresent(feel -> row.text(SAID,
+                    matter.words().say(matter.words().key("answered", Question.PLUG_FEELS), feel), Style.SMALL));
+        } else {
+            figure.deciding(finding).ifPresentOrElse(
+                    measured -> row.text(READ, figure.read(measured), Style.TEXT)
+                            .text(CORRECTION, figure.correction(finding, measured), Style.TEXT),
+                    () -> several(finding, row));
+            row.text(VALUE, value, Style.BOLD);
+        }
+    }
+
+    private void several(Finding finding, Row row) {
+        int taken = StepFigures.measured(finding).size();
+        if (taken > 0) {
+            row.text(READ, matter.say("record.readings", taken), Style.SMALL);
+        }
+    }
+
+    /** The gauges in hand, or the kind that is asked for while there is none; nothing for what is only looked at. */
+    private String means(Finding finding) {
+        List<String> marks = Stream.concat(
+                StepFigures.measured(finding).stream().map(Measured::reading).flatMap(reading -> reading.setting().stream()),
+                matter.sheet().run().setting(finding.step().number()).stream())
+                .map(setting -> setting.gauge().id()).distinct().toList();
+        String gauge = marks.isEmpty()
+                ? finding.step().check().means().map(means -> matter.kind(means.kind())).orElse("") : String.join(", ", marks);
+        return Stream.of(gauge, together(finding)).filter(part -> !part.isEmpty()).reduce((a, b) -> a + ", " + b).orElse("");
+    }
+
+    /** How several readings become one size. */
+    private String together(Finding finding) {
+        int places = finding.step().check().slots().size();
+        if (finding.step().check() instanceof Check.Size size && places > 1) {
+            return matter.say(matter.words().key("record.together", size.combine()), places);
+        }
+        return finding.step().check() instanceof Check.OverWires wires && places > 1
+                ? matter.say(matter.words().key("record.together", wires.combine()), places) : "";
+    }
+
+    static Role role(Standing standing) {
+        return switch (standing) {
+            case PASS -> Role.PASSC;
+            case FAIL -> Role.FAIL;
+            case CUT_AGAIN -> Role.CUT;
+            case UNPROVEN -> Role.UNPROVEN;
+            case OPEN -> Role.INK2;
+        };
+    }
+}

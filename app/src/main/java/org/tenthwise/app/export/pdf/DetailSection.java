@@ -1,0 +1,97 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.picture.Frame;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Pictures;
+import org.tenthwise.app.picture.Point;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.model.record.Line;
+
+/** Everything about one characteristic: what was asked, its picture, every pass, every reading, every word about it. */
+final class DetailSection {
+
+    private static final double PICTURE_WIDTH = 316;
+    private static final double PICTURE_HEIGHT = 216;
+    private static final double FACTS_WIDTH = Flow.WIDTH - PICTURE_WIDTH - 16;
+    private static final double NAME_WIDTH = 92;
+    private static final double LEAST_AT_A_FOOT = 150;
+
+    private static final double LEAST_WITH_A_PICTURE = 340;
+
+    private final Matter matter;
+    private final Flow flow;
+
+    DetailSection(Matter matter, Flow flow) {
+        this.matter = matter;
+        this.flow = flow;
+    }
+
+    void add(Line line) {
+        flow.need(picture(line).isPresent() ? LEAST_WITH_A_PICTURE : LEAST_AT_A_FOOT);
+        flow.down(14);
+        heading(line);
+        facts(line);
+        new PassTable(matter, flow).add(line);
+    }
+
+    private void heading(Line line) {
+        flow.rule(Strokes.THICK, Role.INK);
+        flow.down(5);
+        double left = Flow.LEFT + 34;
+        flow.write(String.valueOf(line.step().number()), Style.NAME, Flow.LEFT, flow.y());
+        flow.text(line.step().name(), Style.NAME, left, Flow.RIGHT - left);
+        flow.down(2);
+        double middle = flow.y() + Style.STRONG.leading() / 2;
+        flow.leaf().add(drawing -> VerdictShape.draw(drawing, line.finding().verdict().standing(),
+                new Point(Flow.LEFT + 9, middle), 7));
+        flow.text(verdict(line), Style.STRONG, left, Flow.RIGHT - left);
+        flow.down(5);
+        flow.rule(Strokes.THIN, Role.INK);
+        flow.down(6);
+    }
+
+    /** The verdict as a sentence, with the size and what was signed. */
+    private String verdict(Line line) {
+        List<String> said = new ArrayList<>();
+        String standing = matter.sentences().standing(line.finding());
+        String value = matter.sentences().value(line.finding());
+        said.add(value.isEmpty() ? standing + "." : matter.say("record.verdict", standing, value));
+        said.add(matter.sentences().distance(line.finding()));
+        if (line.disposed().isPresent()) {
+            said.add(matter.say("record.signed-for", matter.sentences().disposition(line)));
+        }
+        return String.join(" ", said.stream().filter(part -> !part.isEmpty()).toList());
+    }
+
+    /** The facts on the left, the picture on the right; facts that go on below the picture keep their width. */
+    private void facts(Line line) {
+        Optional<Picture> picture = picture(line);
+        double width = picture.isPresent() ? FACTS_WIDTH : Flow.WIDTH;
+        if (picture.isPresent()) {
+            flow.need(PICTURE_HEIGHT);
+        }
+        double top = flow.y();
+        Leaf leaf = flow.leaf();
+        picture.ifPresent(drawn -> leaf.add(drawing -> drawn.draw(drawing.inset(
+                new Point(Flow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, PICTURE_HEIGHT)))));
+        new Facts(matter).of(line).forEach(fact -> {
+            flow.need(Style.TEXT.leading());
+            flow.write(fact.name(), Style.SMALL, Flow.LEFT, flow.y());
+            flow.text(fact.words(), Style.TEXT, Flow.LEFT + NAME_WIDTH, width - NAME_WIDTH);
+            flow.down(3);
+        });
+        if (picture.isPresent() && leaf == flow.leaf()) {
+            flow.down(Math.max(0, top + PICTURE_HEIGHT + 6 - flow.y()));
+        }
+    }
+
+    /** None for something that is only asked and has no place on the part: the part alone would say nothing about it. */
+    private Optional<Picture> picture(Line line) {
+        boolean nowhere = line.step().check().slots().isEmpty() && line.step().mark().isEmpty();
+        return nowhere ? Optional.empty() : new Pictures(matter.words()).of(matter.plan(), line);
+    }
+}

@@ -1,0 +1,128 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.app.export.Attempt;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.Remarks;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.tolerance.Limits;
+
+/** What there is to know about a characteristic besides its readings, as named lines. */
+final class Facts {
+
+    /** A named line; {@code words} are not blank. */
+    record Fact(String name, String words) {
+    }
+
+    private final Matter matter;
+
+    Facts(Matter matter) {
+        this.matter = matter;
+    }
+
+    List<Fact> of(Line line) {
+        Step step = line.step();
+        List<Fact> facts = new ArrayList<>();
+        add(facts, "record.fact.drawing", step.drawing());
+        add(facts, "record.fact.asked", asked(step.check()));
+        StepFigures.limits(step).ifPresent(limits -> add(facts, "record.fact.limits", limits(limits)));
+        add(facts, "record.fact.method", step.method());
+        Operation operation = matter.plan().operation(step.operation());
+        add(facts, "record.fact.operation", matter.say("record.operation", operation.number(), operation.name()));
+        settings(line).forEach(setting -> add(facts, "record.fact.gauge", gauge(setting)));
+        if (settings(line).isEmpty()) {
+            step.check().means().ifPresent(means -> add(facts, "record.fact.gauge",
+                    matter.say("record.gauge-wanted", matter.kind(means.kind()))));
+        }
+        new Remarks(matter.words()).of(line.finding()).forEach(remark -> add(facts, "record.fact.found", remark));
+        if (!step.hold().isEmpty()) {
+            add(facts, "record.fact.hold", matter.say("record.hold", numbers(step.hold())));
+        }
+        if (line.held()) {
+            add(facts, "record.fact.held", matter.say("record.held-until", numbers(line.waitingFor())));
+        }
+        said(line).forEach(fact -> add(facts, fact.name(), fact.words()));
+        return facts;
+    }
+
+    private void add(List<Fact> facts, String key, String words) {
+        if (!words.isBlank()) {
+            String name = matter.say(key);
+            boolean again = !facts.isEmpty() && facts.stream().map(Fact::name).anyMatch(name::equals);
+            facts.add(new Fact(again ? "" : name, words));
+        }
+    }
+
+    private static String asked(Check check) {
+        if (check instanceof Check.Confirm confirm) {
+            return confirm.what();
+        }
+        if (check instanceof Check.Look look) {
+            return look.what();
+        }
+        return check instanceof Check.GoNotGo gauge ? gauge.go() + " " + gauge.notGo() : "";
+    }
+
+    private String limits(Limits limits) {
+        String unit = limits.unit().symbol();
+        if (limits.lower().isPresent() && limits.upper().isPresent()) {
+            return matter.say("record.between", Figures.written(limits.lower().get()), Figures.written(limits.upper().get()), unit);
+        }
+        return limits.upper().map(upper -> matter.say("record.at-most", Figure.written(upper)))
+                .orElseGet(() -> matter.say("record.at-least", Figure.written(limits.lower().orElseThrow())));
+    }
+
+    /** Every setting the characteristic was read or answered with, in the order they were used. */
+    private List<Setting> settings(Line line) {
+        return Attempt.of(matter.sheet().run(), line).stream().flatMap(attempt -> Stream.concat(
+                attempt.pass().readings().stream().map(Run.Reading::setting),
+                attempt.pass().answers().stream().map(attempt::setting))).flatMap(Optional::stream).distinct().toList();
+    }
+
+    private String gauge(Setting setting) {
+        return Stream.of(
+                Optional.of(matter.say("record.gauge", setting.gauge().id(), matter.kind(setting.gauge().kind()))),
+                setting.reference().map(reference -> matter.say(setting.zero().isPresent() ? "record.master" : "record.wires",
+                        reference, Figure.written(setting.certified().orElseThrow()))),
+                setting.zero().map(zero -> matter.say("record.zero", Figure.written(zero))),
+                setting.gauge().sense().map(sense -> matter.words().say("record.sense", sense)))
+                .flatMap(Optional::stream).reduce((a, b) -> a + ", " + b).orElse("");
+    }
+
+    private static String numbers(List<Integer> numbers) {
+        return String.join(", ", numbers.stream().map(String::valueOf).toList());
+    }
+
+    /** Doubts, notes and dispositions, in the order they were entered. */
+    private List<Fact> said(Line line) {
+        List<Fact> said = new ArrayList<>();
+        for (Entry entry : matter.sheet().run().entries()) {
+            int step = line.step().number();
+            if (entry.event() instanceof Event.DoubtFlagged doubt && doubt.step() == step) {
+                said.add(new Fact("record.fact.doubt", noted(doubt.words(), entry)));
+            } else if (entry.event() instanceof Event.NoteMade note && note.step() == step) {
+                said.add(new Fact("record.fact.note", noted(note.words(), entry)));
+            } else if (entry.event() instanceof Event.Disposed disposed && disposed.step() == step) {
+                said.add(new Fact("record.fact.disposition", matter.say("record.disposition",
+                        matter.words().say("disposition", disposed.disposition()), disposed.reason(),
+                        matter.signed(disposed.signedBy(), entry))));
+            }
+        }
+        return said;
+    }
+
+    private String noted(String words, Entry entry) {
+        return matter.say("record.noted", words, matter.signed(entry.by(), entry));
+    }
+}

@@ -1,0 +1,92 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.Verdict;
+
+/** The figures and short words of one characteristic as the table has room for them. */
+final class Figure {
+
+    private final Words words;
+
+    Figure(Words words) {
+        this.words = words;
+    }
+
+    /** The limits one under the other, the greater on top; nothing where nothing is measured. */
+    List<String> limits(Step step) {
+        return StepFigures.limits(step).map(this::limits).orElse(List.of());
+    }
+
+    private List<String> limits(Limits limits) {
+        Optional<String> upper = limits.upper().map(Figures::written);
+        Optional<String> lower = limits.lower().map(Figures::written);
+        if (upper.isPresent() && lower.isPresent()) {
+            return List.of(upper.get(), lower.get());
+        }
+        return List.of(upper.map(u -> words.say("record.at-most", u))
+                .orElseGet(() -> words.say("record.at-least", lower.orElseThrow())));
+    }
+
+    /** The reading that decides; absent where several together do, or none is there. */
+    Optional<Measured> deciding(Finding finding) {
+        if (finding instanceof SizeFinding size) {
+            return size.deciding();
+        }
+        return finding instanceof WiresFinding wires ? wires.deciding() : Optional.empty();
+    }
+
+    String read(Measured measured) {
+        return Figures.written(measured.reading().typed());
+    }
+
+    /** What was added to the reading; nought where nothing was. */
+    String correction(Finding finding, Measured measured) {
+        return measured.correction().signum() == 0 ? "0" : StepFigures.of(finding).signed(measured.correction());
+    }
+
+    String value(Finding finding, Measured measured) {
+        return StepFigures.of(finding).size(measured.value());
+    }
+
+    /** How far from which limit in two words; what is missing or held; what was signed. */
+    List<String> beside(Line line) {
+        List<String> said = new ArrayList<>();
+        Verdict verdict = line.finding().verdict();
+        if (verdict.standing() == Standing.OPEN) {
+            said.add(line.held() ? words.say("record.held") : words.say("record.to-take", line.finding().missing()));
+        }
+        verdict.margin().ifPresent(margin -> said.add(margin(line.finding(), margin)));
+        line.disposed().ifPresent(disposed -> said.add(words.say("record.short-disposition", disposed.disposition())));
+        return said;
+    }
+
+    private String margin(Finding finding, Verdict.Margin margin) {
+        if (margin.distance().signum() == 0) {
+            return words.say("record.on-limit");
+        }
+        String distance = StepFigures.of(finding).plain(margin.distance());
+        if (margin.inside()) {
+            return words.say("record.inside", distance);
+        }
+        return words.say(words.key("record.outside", margin.limit()), distance);
+    }
+
+    /** A length as it was written, with its unit. */
+    static String written(Written written) {
+        return Figures.written(written) + " " + written.unit().symbol();
+    }
+}

@@ -1,0 +1,92 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.List;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.picture.Anchor;
+import org.tenthwise.app.picture.Drawing;
+import org.tenthwise.app.picture.Point;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.verdict.Standing;
+
+/** What stands at the head and at the foot of every page, as high as its words need. */
+final class Margins {
+
+    private static final double TOP = 26;
+    private static final double BOTTOM = Leaf.HEIGHT - 34;
+    private static final double GAP = 12;
+    private static final double PAGE_WIDTH = 96;
+    private static final double HALF = 340;
+
+    private final List<String> name;
+    private final List<String> outcome;
+    private final List<String> foot;
+    private final boolean unfinished;
+    private final Matter matter;
+
+    Margins(Matter matter, Wrapping wrapping) {
+        this.matter = matter;
+        Evidence evidence = matter.evidence();
+        this.unfinished = matter.sheet().outcome() == Outcome.UNFINISHED;
+        this.name = wrapping.lines(matter.say("record.running", matter.part(), matter.sheet().run().begun().serial()),
+                Style.SMALL, HALF);
+        this.outcome = wrapping.lines(matter.sentences().outcome(matter.sheet()), style(), HALF - (unfinished ? 20 : 0));
+        String proof = matter.say("record.foot", evidence.first().seq(), evidence.last().seq(), evidence.head().seq(),
+                evidence.head().hash());
+        String remark = matter.plan().remark();
+        this.foot = wrapping.lines(remark.isBlank() ? proof : proof + "\n" + remark, Style.SMALL, Flow.WIDTH - PAGE_WIDTH);
+    }
+
+    private Style style() {
+        return unfinished ? Style.STRONG : Style.SMALL;
+    }
+
+    /** Where the room for the record begins. */
+    double top() {
+        return TOP + headHeight() + GAP;
+    }
+
+    /** Where it ends. */
+    double bottom() {
+        return BOTTOM - footHeight() - GAP;
+    }
+
+    void draw(Drawing drawing, int page, int pages) {
+        if (page > 1) {
+            lines(drawing, name, Style.SMALL, Flow.LEFT, TOP, false);
+        }
+        if (page > 1 || unfinished) {
+            head(drawing);
+        }
+        double foot = BOTTOM - footHeight();
+        Flow.rule(drawing, foot - 4, Strokes.THIN, Role.INK);
+        lines(drawing, this.foot, Style.SMALL, Flow.LEFT, foot, false);
+        lines(drawing, List.of(matter.say("record.page", page, pages)), Style.SMALL_BOLD, Flow.RIGHT, foot, true);
+    }
+
+    private void head(Drawing drawing) {
+        lines(drawing, outcome, style(), Flow.RIGHT, TOP, true);
+        if (unfinished) {
+            double widest = outcome.stream().mapToDouble(line -> drawing.width(style().label(line))).max().orElse(0);
+            VerdictShape.draw(drawing, Standing.OPEN, new Point(Flow.RIGHT - widest - 14, TOP + style().leading() / 2), 6.5);
+        }
+        Flow.rule(drawing, TOP + headHeight() + 3, unfinished ? Strokes.THICK : Strokes.THIN, Role.INK);
+    }
+
+    private double headHeight() {
+        return Math.max(name.size() * Style.SMALL.leading(), outcome.size() * style().leading());
+    }
+
+    private double footHeight() {
+        return foot.size() * Style.SMALL.leading();
+    }
+
+    private static void lines(Drawing drawing, List<String> lines, Style style, double x, double top, boolean toRight) {
+        double at = top + Flow.gap(style);
+        for (String line : lines) {
+            drawing.text(style.label(line), new Point(x, at), toRight ? Anchor.RIGHT_BELOW : Anchor.LEFT_BELOW);
+            at += style.leading();
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package org.tenthwise.app.export.pdf;
+
+import org.tenthwise.app.picture.Frame;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Pictures;
+import org.tenthwise.app.picture.Point;
+import org.tenthwise.app.picture.Role;
+
+/** The part's half section with its characteristics numbered, where the plan has one. */
+final class OutlineSection {
+
+    private static final double HEIGHT = 290;
+    private static final double GAP = 8;
+
+    private final Matter matter;
+    private final Flow flow;
+
+    OutlineSection(Matter matter, Flow flow) {
+        this.matter = matter;
+        this.flow = flow;
+    }
+
+    void add() {
+        new Pictures(matter.words()).numbered(matter.plan()).ifPresent(this::add);
+    }
+
+    private void add(Picture picture) {
+        flow.need(HEIGHT + 2 * GAP);
+        Point corner = new Point(Flow.LEFT, flow.y() + GAP);
+        flow.leaf().add(drawing -> picture.draw(drawing.inset(corner, Frame.print(Flow.WIDTH, HEIGHT))));
+        flow.down(HEIGHT + 2 * GAP);
+        flow.rule(Strokes.MEDIUM, Role.INK);
+    }
+}

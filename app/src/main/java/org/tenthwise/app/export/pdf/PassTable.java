@@ -1,0 +1,127 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.export.Attempt;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Run;
+
+/** Every reading and every answer of a characteristic, pass by pass, those that do not count any more struck through. */
+final class PassTable {
+
+    private static final Column ENTRY = Column.words(Flow.LEFT, 38);
+    private static final Column PLACE = Column.words(90, 128);
+    private static final Column READ = Column.figures(278, 58);
+    private static final Column CORRECTION = Column.figures(346, 64);
+    private static final Column VALUE = Column.figures(414, 64);
+    private static final Column SAID = Column.words(90, 324);
+    private static final Column GAUGE = Column.words(426, 62);
+    private static final Column BY = Column.words(494, 100);
+    private static final Column WHEN = Column.words(600, Flow.RIGHT - 600);
+    private static final Column NOTE = Column.words(90, Flow.RIGHT - 90);
+
+    private final Matter matter;
+    private final Flow flow;
+    private final Figure figure;
+
+    PassTable(Matter matter, Flow flow) {
+        this.matter = matter;
+        this.flow = flow;
+        this.figure = new Figure(matter.words());
+    }
+
+    void add(Line line) {
+        List<Attempt> attempts = Attempt.of(matter.sheet().run(), line).stream().filter(attempt -> !attempt.pass().isEmpty()).toList();
+        if (attempts.isEmpty()) {
+            flow.text(matter.say("record.nothing-taken"), Style.TEXT, Flow.LEFT, Flow.WIDTH);
+            return;
+        }
+        boolean measures = attempts.stream().anyMatch(attempt -> !attempt.pass().readings().isEmpty());
+        flow.need(80);
+        head(measures);
+        for (Attempt attempt : attempts) {
+            if (line.passes().size() > 1) {
+                new Row(flow.wrapping()).text(NOTE, pass(attempt), Style.SMALL_BOLD).into(flow, () -> head(measures));
+            }
+            attempt.pass().readings().forEach(reading -> reading(attempt, reading));
+            attempt.pass().answers().forEach(answering -> answer(attempt, answering));
+        }
+    }
+
+    private void head(boolean measures) {
+        double at = flow.y();
+        flow.write(matter.say("record.column.entry"), Style.SMALL, ENTRY.left(), at);
+        if (measures) {
+            flow.write(matter.say("record.column.place"), Style.SMALL, PLACE.left(), at);
+            flow.writeToRight(matter.say("record.column.read"), Style.SMALL, READ.right(), at);
+            flow.writeToRight(matter.say("record.column.correction"), Style.SMALL, CORRECTION.right(), at);
+            flow.writeToRight(matter.say("record.column.value"), Style.SMALL, VALUE.right(), at);
+        } else {
+            flow.write(matter.say("record.column.answer"), Style.SMALL, SAID.left(), at);
+        }
+        flow.write(matter.say("record.column.gauge"), Style.SMALL, GAUGE.left(), at);
+        flow.write(matter.say("record.column.by"), Style.SMALL, BY.left(), at);
+        flow.write(matter.say("record.column.when"), Style.SMALL, WHEN.left(), at);
+        flow.down(Style.SMALL.leading() + 2);
+        flow.rule(Strokes.THIN, Role.INK);
+    }
+
+    private String pass(Attempt attempt) {
+        String number = attempt.pass().why().map(why -> matter.say(matter.words().key("record.pass", why), attempt.pass().number()))
+                .orElse(matter.say("record.pass", attempt.pass().number()));
+        String value = attempt.finding().map(finding -> matter.sentences().value(finding)).orElse("");
+        String standing = attempt.finding().map(finding -> matter.sentences().standing(finding)).orElse("");
+        return value.isEmpty() ? number + " " + standing + "." : matter.say("record.pass-came-to", number, value, standing);
+    }
+
+    private void reading(Attempt attempt, Run.Reading reading) {
+        Slot slot = attempt.slot(reading);
+        Optional<Measured> measured = attempt.measured(reading);
+        Row row = row(reading.entry())
+                .text(PLACE, slot.repeat() > 1 ? matter.say("record.repeat", slot.place().name(), slot.repeat())
+                        : slot.place().name(), Style.TEXT)
+                .text(GAUGE, reading.setting().map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
+        String typed = Figures.written(reading.typed());
+        if (measured.isPresent()) {
+            Finding finding = attempt.finding().orElseThrow();
+            row.text(READ, typed, Style.TEXT).text(CORRECTION, figure.correction(finding, measured.get()), Style.TEXT)
+                    .text(VALUE, figure.value(finding, measured.get()), Style.BOLD);
+        } else {
+            row.struck(READ, typed, Style.TEXT);
+        }
+        row.into(flow, () -> head(true));
+        gone(reading.struck(), measured.isPresent(), true);
+    }
+
+    private void answer(Attempt attempt, Run.Answering answering) {
+        String said = matter.words().say(matter.words().key("answered", answering.question()), answering.answer());
+        boolean counts = answering.struck().isEmpty() && attempt.pass().answers().stream().noneMatch(later ->
+                later.question() == answering.question() && later.struck().isEmpty()
+                        && later.entry().seq() > answering.entry().seq());
+        Row row = row(answering.entry())
+                .text(GAUGE, attempt.setting(answering).map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
+        (counts ? row.text(SAID, said, Style.BOLD) : row.struck(SAID, said, Style.TEXT)).into(flow, () -> head(false));
+        gone(answering.struck(), counts, false);
+    }
+
+    private Row row(Entry entry) {
+        return new Row(flow.wrapping()).text(ENTRY, String.valueOf(entry.seq()), Style.SMALL)
+                .text(BY, entry.by(), Style.SMALL).text(WHEN, Matter.time(entry.at()), Style.SMALL);
+    }
+
+    /** Why an entry does not count, in a row of its own under it. */
+    private void gone(Optional<Run.Struck> struck, boolean counts, boolean measures) {
+        if (counts) {
+            return;
+        }
+        String why = struck.map(out -> matter.say("record.struck-out", out.reason(), matter.signed(out.entry().by(), out.entry())))
+                .orElse(matter.say("record.taken-again"));
+        new Row(flow.wrapping()).text(NOTE, why, Style.SMALL).into(flow, () -> head(measures));
+    }
+}

@@ -1,0 +1,54 @@
+package org.tenthwise.app.export.pdf;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.picture.Drawing;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.text.Words;
+
+/** The record to print and to file: PDF/A-2b (ISO 19005-2), A4. */
+public final class PdfRecord implements RecordFormat {
+
+    private static final float WIDTH = (float) Leaf.WIDTH * PdfPen.POINTS_PER_PIXEL;
+    private static final float HEIGHT = (float) Leaf.HEIGHT * PdfPen.POINTS_PER_PIXEL;
+
+    private final Words words;
+
+    public PdfRecord(Words words) {
+        this.words = words;
+    }
+
+    @Override
+    public String extension() {
+        return "pdf";
+    }
+
+    @Override
+    public void write(Evidence evidence, OutputStream out) throws IOException {
+        Lettering lettering = new Lettering();
+        ByteArrayOutputStream whole = new ByteArrayOutputStream();
+        try (PDDocument document = new PDDocument()) {
+            new Archival(evidence, words).prepare(document);
+            PdfFaces faces = new PdfFaces(document);
+            for (Leaf leaf : new RecordPages(words, lettering).of(evidence)) {
+                PDPage page = new PDPage(new PDRectangle(WIDTH, HEIGHT));
+                document.addPage(page);
+                try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+                    leaf.draw(new Drawing(new PdfPen(content, faces, 0, HEIGHT), lettering, Leaf.FRAME));
+                }
+            }
+            document.save(whole);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        whole.writeTo(out);
+    }
+}

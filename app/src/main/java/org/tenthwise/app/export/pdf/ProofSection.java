@@ -1,0 +1,49 @@
+package org.tenthwise.app.export.pdf;
+
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.model.plan.Plan;
+
+/** What the record rests on, and how to find out whether it still holds. */
+final class ProofSection {
+
+    private static final double NAME_WIDTH = 150;
+
+    private final Matter matter;
+    private final Flow flow;
+
+    ProofSection(Matter matter, Flow flow) {
+        this.matter = matter;
+        this.flow = flow;
+    }
+
+    void add() {
+        Evidence evidence = matter.evidence();
+        Plan plan = matter.plan();
+        flow.need(260);
+        flow.down(14);
+        flow.rule(Strokes.THICK, Role.INK);
+        flow.down(5);
+        flow.text(matter.say("record.proof"), Style.NAME, Flow.LEFT, Flow.WIDTH);
+        flow.down(4);
+        fact("record.proof.run", matter.sheet().run().id());
+        fact("record.proof.plan", matter.say("record.plan-issue", matter.part(), plan.issue()));
+        fact("record.proof.plan-hash", plan.source().sha256());
+        fact("record.proof.entries", matter.say("record.entries", evidence.entries().size(), evidence.first().seq(),
+                evidence.last().seq()));
+        fact("record.proof.last-hash", matter.say("record.entry-hash", evidence.last().seq(), evidence.last().hash()));
+        fact("record.proof.head", matter.say("record.entry-hash", evidence.head().seq(), evidence.head().hash()));
+        fact("record.proof.exported", matter.say("record.exported", Matter.time(evidence.exported()), evidence.version()));
+        flow.down(6);
+        flow.text(matter.say("record.proof.how"), Style.TEXT, Flow.LEFT, Flow.WIDTH);
+        flow.down(6);
+        flow.text(matter.say("record.temperature", plan.unit().symbol()), Style.TEXT, Flow.LEFT, Flow.WIDTH);
+    }
+
+    private void fact(String key, String words) {
+        flow.need(Style.TEXT.leading());
+        flow.write(matter.say(key), Style.SMALL, Flow.LEFT, flow.y());
+        flow.text(words, Style.TEXT, Flow.LEFT + NAME_WIDTH, Flow.WIDTH - NAME_WIDTH);
+        flow.down(3);
+    }
+}

@@ -1,0 +1,40 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.List;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.text.Words;
+
+/** The record laid out page by page, before it is a file. */
+final class RecordPages {
+
+    private final Words words;
+    private final Lettering lettering;
+
+    RecordPages(Words words, Lettering lettering) {
+        this.words = words;
+        this.lettering = lettering;
+    }
+
+    List<Leaf> of(Evidence evidence) {
+        Matter matter = new Matter(evidence, words);
+        Wrapping wrapping = new Wrapping(lettering);
+        Margins margins = new Margins(matter, wrapping);
+        Flow flow = new Flow(wrapping, margins.top(), margins.bottom());
+        new TitleSection(matter, flow).add();
+        new OutlineSection(matter, flow).add();
+        new CharacteristicTable(matter, flow).add();
+        new DispositionSection(matter, flow).add();
+        flow.turn();
+        DetailSection detail = new DetailSection(matter, flow);
+        evidence.sheet().lines().forEach(detail::add);
+        new CourseSection(matter, flow).add();
+        new ProofSection(matter, flow).add();
+        List<Leaf> leaves = flow.leaves();
+        for (int i = 0; i < leaves.size(); i++) {
+            int page = i + 1;
+            leaves.get(i).add(drawing -> margins.draw(drawing, page, leaves.size()));
+        }
+        return leaves;
+    }
+}

@@ -1,0 +1,85 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.List;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.app.picture.Point;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.verdict.Standing;
+
+/** What the record is of, and what it says in one sentence. */
+final class TitleSection {
+
+    private static final double PART_WIDTH = 440;
+    private static final double COUNTS_LEFT = 500;
+    private static final double COUNT_WIDTH = 84;
+
+    private final Matter matter;
+    private final Flow flow;
+
+    TitleSection(Matter matter, Flow flow) {
+        this.matter = matter;
+        this.flow = flow;
+    }
+
+    void add() {
+        title();
+        cells();
+        outcome();
+    }
+
+    private void title() {
+        List<String> part = flow.wrapping().lines(matter.part(), Style.HEADING, PART_WIDTH);
+        flow.write(matter.say("record.title"), Style.TITLE, Flow.LEFT, flow.y());
+        double at = flow.y() + Style.TITLE.leading() - Style.HEADING.leading();
+        for (String line : part) {
+            flow.writeToRight(line, Style.HEADING, Flow.RIGHT, at);
+            at += Style.HEADING.leading();
+        }
+        flow.down(Style.TITLE.leading() + (part.size() - 1) * Style.HEADING.leading() + 6);
+        flow.rule(Strokes.THICK, Role.INK);
+    }
+
+    private void cells() {
+        Plan plan = matter.plan();
+        Event.Begun begun = matter.sheet().run().begun();
+        new CellGrid(flow, 172, 92, 106, 186, 142)
+                .cell(matter.say("record.cell.part"), plan.name())
+                .cell(matter.say("record.cell.serial"), begun.serial())
+                .cell(matter.say("record.cell.lot"), begun.lot())
+                .cell(matter.say("record.cell.material"), plan.material())
+                .cell(matter.say("record.cell.drawing"), plan.drawing()).end();
+        new CellGrid(flow, 172, 92, 106, 186, 142)
+                .cell(matter.say("record.cell.plan"), matter.say("record.plan-issue", matter.part(), plan.issue()))
+                .cell(matter.say("record.cell.unit"), matter.say("record.unit", plan.unit().symbol()))
+                .cell(matter.say("record.cell.machine"), begun.machine())
+                .cell(matter.say("record.cell.begun"), Matter.time(matter.sheet().run().entries().get(0).at()))
+                .cell(matter.say("record.cell.ended"), matter.last(Event.Closed.class::isInstance)
+                        .map(entry -> Matter.time(entry.at())).orElse(matter.say("record.not-ended"))).end();
+    }
+
+    private void outcome() {
+        flow.down(16);
+        double top = flow.y();
+        double width = COUNTS_LEFT - Flow.LEFT - 16;
+        flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, Flow.LEFT, width);
+        flow.down(2);
+        flow.text(matter.say("record.accounted", matter.sheet().lines().size()), Style.STRONG.in(Role.INK2).regular(),
+                Flow.LEFT, width);
+        double at = top;
+        for (Standing standing : Standing.values()) {
+            double left = COUNTS_LEFT + standing.ordinal() % 2 * (COUNT_WIDTH + 40);
+            count(standing, left, at);
+            at += standing.ordinal() % 2 == 1 ? 19 : 0;
+        }
+        flow.down(Math.max(0, top + 3 * 19 - flow.y()) + 8);
+        flow.rule(Strokes.MEDIUM, Role.INK);
+    }
+
+    private void count(Standing standing, double left, double top) {
+        flow.leaf().add(drawing -> VerdictShape.draw(drawing, standing, new Point(left + 7, top + 9), 6.5));
+        flow.write(matter.say("record.count", matter.sheet().count(standing), matter.words().say("verdict", standing)),
+                Style.TEXT, left + 22, top + 1);
+    }
+}

@@ -1,0 +1,58 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tenthwise.app.picture.Lettering;
+
+/** Breaks text into lines that fit: at blanks, and inside a word only where it is wider than a line. */
+final class Wrapping {
+
+    private final Lettering lettering;
+
+    Wrapping(Lettering lettering) {
+        this.lettering = lettering;
+    }
+
+    /** The lines of {@code text}, none for a blank one. Line ends in the text are kept, other white space is one blank. */
+    List<String> lines(String text, Style style, double width) {
+        List<String> lines = new ArrayList<>();
+        text.strip().lines().forEach(paragraph -> wrap(paragraph, style, width, lines));
+        return lines;
+    }
+
+    double width(String text, Style style) {
+        return lettering.width(text, style.face(), style.size());
+    }
+
+    private void wrap(String paragraph, Style style, double width, List<String> lines) {
+        String open = "";
+        for (String word : paragraph.strip().split("\\s+")) {
+            String longer = open.isEmpty() ? word : open + " " + word;
+            if (width(longer, style) <= width) {
+                open = longer;
+            } else {
+                if (!open.isEmpty()) {
+                    lines.add(open);
+                }
+                open = breakUp(word, style, width, lines);
+            }
+        }
+        if (!open.isEmpty()) {
+            lines.add(open);
+        }
+    }
+
+    /** Adds what of a long word fills whole lines and gives back its rest. */
+    private String breakUp(String word, Style style, double width, List<String> lines) {
+        StringBuilder open = new StringBuilder();
+        for (int sign : word.codePoints().toArray()) {
+            int before = open.length();
+            open.appendCodePoint(sign);
+            if (before > 0 && width(open.toString(), style) > width) {
+                lines.add(open.substring(0, before));
+                open.delete(0, before);
+            }
+        }
+        return open.toString();
+    }
+}

@@ -1,0 +1,81 @@
+package org.tenthwise.app.export.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.text.Words;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.TestAssertion;
+import org.verapdf.pdfa.results.ValidationResult;
+
+class PdfRecordTest {
+
+    private static final Path TO_LOOK_AT = Path.of("target", "records");
+
+    @BeforeAll
+    static void bringTheValidator() {
+        VeraGreenfieldFoundryProvider.initialise();
+    }
+
+    /** By veraPDF, which knows every rule of ISO 19005-2 that a program can judge. */
+    @ParameterizedTest
+    @EnumSource(Scene.class)
+    void everyRecordIsArchival(Scene scene) throws Exception {
+        byte[] pdf = pdf(scene.evidence());
+        Files.createDirectories(TO_LOOK_AT);
+        Files.write(TO_LOOK_AT.resolve(scene.name().toLowerCase(Locale.ROOT) + ".pdf"), pdf);
+        try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFA_2_B);
+                PDFAValidator validator = Foundries.defaultInstance().createValidator(PDFAFlavour.PDFA_2_B, false)) {
+            ValidationResult result = validator.validate(parser);
+            assertEquals(List.of(), result.getTestAssertions().stream()
+                    .filter(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
+                    .map(assertion -> assertion.getRuleId().getClause() + " " + assertion.getMessage()).toList());
+            assertTrue(result.isCompliant());
+            assertTrue(result.getTotalAssertions() > 500, "hardly anything was judged");
+        }
+    }
+
+    @Test
+    void theSameEvidenceGivesTheSameBytes() throws IOException {
+        assertArrayEquals(pdf(Scene.PASSED.evidence()), pdf(Scene.PASSED.evidence()));
+    }
+
+    @Test
+    void theTextCanBeReadOutAgain() throws IOException {
+        String text = text(Scene.CONCEDED.evidence());
+        assertTrue(text.contains("First-part record"), text.substring(0, 200));
+        assertTrue(text.contains("Released with one concession."), text.substring(0, 800));
+    }
+
+    private static String text(Evidence evidence) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf(evidence))) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    private static byte[] pdf(Evidence evidence) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new PdfRecord(Words.of(Locale.ENGLISH)).write(evidence, out);
+        return out.toByteArray();
+    }
+}

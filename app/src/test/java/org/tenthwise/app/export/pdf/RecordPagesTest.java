@@ -1,0 +1,127 @@
+package org.tenthwise.app.export.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.app.picture.Drawing;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.RecordingPen;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Outcome;
+
+class RecordPagesTest {
+
+    /** 8¼ pt. */
+    private static final double LEAST_LETTERING = 11;
+
+    private final RecordPages pages = new RecordPages(Words.of(Locale.ENGLISH), new Lettering());
+
+    /** A leaf as a picture, to be looked at by a pen that keeps what it draws. */
+    private record Page(Leaf leaf) implements Picture {
+
+        @Override
+        public void draw(Drawing drawing) {
+            leaf.draw(drawing);
+        }
+
+        @Override
+        public String spoken() {
+            return "";
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Scene.class)
+    void noTextLiesOnAnotherAndNothingLeavesThePage(Scene scene) {
+        List<String> faults = new ArrayList<>();
+        List<RecordingPen> drawn = drawn(scene);
+        for (int i = 0; i < drawn.size(); i++) {
+            int page = i + 1;
+            drawn.get(i).faults(Leaf.FRAME).forEach(fault -> faults.add("page " + page + ": " + fault));
+        }
+        assertEquals(List.of(), faults);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Scene.class)
+    void noLetteringIsTooSmallToRead(Scene scene) {
+        drawn(scene).stream().flatMap(pen -> pen.lettered().stream()).forEach(text ->
+                assertTrue(text.size() >= LEAST_LETTERING, text.text() + " is lettered at " + text.size()));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Scene.class)
+    void everyPageHasItsNumberAndTheRemarkOfThePlan(Scene scene) {
+        List<RecordingPen> drawn = drawn(scene);
+        for (int i = 0; i < drawn.size(); i++) {
+            String text = text(drawn.get(i));
+            assertTrue(text.contains("Page %d of %d".formatted(i + 1, drawn.size())), text);
+            assertTrue(text.contains("Invented part, for trying out"), text);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Scene.class)
+    void aRecordOfAnUnfinishedRunSaysSoOnEveryPage(Scene scene) {
+        boolean unfinished = scene.evidence().sheet().outcome() == Outcome.UNFINISHED;
+        drawn(scene).forEach(pen -> assertEquals(unfinished, text(pen).contains("Unfinished. ")));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Scene.class)
+    void everyCharacteristicStandsInTheTableAndInTheDetails(Scene scene) {
+        List<String> texts = drawn(scene).stream().flatMap(pen -> pen.texts().stream()).toList();
+        for (Step step : scene.evidence().sheet().plan().steps()) {
+            long times = texts.stream().filter(String.valueOf(step.number())::equals).count();
+            assertTrue(times >= 2, step.number() + " stands " + times + " times");
+        }
+    }
+
+    @Test
+    void aStruckOutReadingStaysWithItsReasonItsPersonAndItsTime() {
+        String text = all(Scene.UNFINISHED);
+        assertTrue(text.contains("46.40"), text);
+        assertTrue(text.contains("Struck out: Gauge stood on a chip; wiped and measured again. (Setter 2, 2026-11-25 "), text);
+    }
+
+    @Test
+    void aReleaseWithAConcessionIsNeverCalledAPass() {
+        String first = text(drawn(Scene.CONCEDED).get(0));
+        assertTrue(first.contains("Released with one concession."), first);
+        assertTrue(all(Scene.CONCEDED).contains("19 Pocket width: use as it is, by concession."), all(Scene.CONCEDED));
+    }
+
+    @Test
+    void theRecordNamesItsPlanAndTheHeadOfTheLedgerWhole() {
+        String text = all(Scene.PASSED);
+        assertTrue(text.contains(Scene.PASSED.evidence().sheet().plan().source().sha256()), text);
+        assertTrue(text.contains(Scene.PASSED.evidence().head().hash()), text);
+    }
+
+    @Test
+    void aLongTextIsThereToItsLastWord() {
+        long names = List.of(all(Scene.LONG_NAMES).split("\\s+")).stream().filter("Spindelmutter"::equals).count();
+        assertTrue(names >= 120, names + " of 120 are left of a note");
+    }
+
+    private String all(Scene scene) {
+        return drawn(scene).stream().map(RecordPagesTest::text).collect(Collectors.joining(" "));
+    }
+
+    private static String text(RecordingPen pen) {
+        return String.join(" ", pen.texts());
+    }
+
+    private List<RecordingPen> drawn(Scene scene) {
+        return pages.of(scene.evidence()).stream().map(leaf -> RecordingPen.of(new Page(leaf), Leaf.FRAME)).toList();
+    }
+}

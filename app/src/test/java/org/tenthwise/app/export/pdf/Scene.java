@@ -1,0 +1,101 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.Records;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Event;
+
+/** Invented runs to write records of, from the plain one to the worst a tablet may be given. */
+enum Scene {
+
+    PASSED(() -> Records.whole(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER))),
+    FAILED(() -> Records.whole(DemoPart.SCREW_CARRIER, Records.failing(DemoPart.SCREW_CARRIER))),
+    UNFINISHED(Scene::unfinished),
+    CONCEDED(Scene::conceded),
+    NOT_BEGUN(() -> Records.walk(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER), 0).evidence()),
+    INCH_PASSED(() -> Records.whole(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END))),
+    INCH_FAILED(() -> Records.whole(DemoPart.WINCH_BARREL_END, Records.failing(DemoPart.WINCH_BARREL_END))),
+    LONG_NAMES(Scene::longNames);
+
+    private static final String SIXTY = "Mitnehmerzapfenaufnahmebohrung für die Spindelmutter am Tor 4";
+    private static final String ANY_SIGN = "tab\there, two\nlines, \u0007bell, \u4e2d\u6587, \u05d0\u05d1, \ud83d\udd27, "
+            + "\u2300 30, \u221e, e\u0301, \ufb01, \ud800, =1+1";
+
+    private final Supplier<Evidence> evidence;
+
+    Scene(Supplier<Evidence> evidence) {
+        this.evidence = evidence;
+    }
+
+    Evidence evidence() {
+        return evidence.get();
+    }
+
+    /** Stops after a while, with a reading struck out, one taken again, a doubt, notes and another person. */
+    private static Evidence unfinished() {
+        Records.Walk walk = Records.walk(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER), 62);
+        walk.add(new Event.ReadingTaken(12, "1.1", mm("46.40")));
+        long wrong = walk.seq();
+        return walk.add(new Event.StruckOut(wrong, "Gauge stood on a chip; wiped and measured again."))
+                .add(new Event.ReadingTaken(12, "1.1", mm("46.05")))
+                .add(new Event.ReadingTaken(12, "1.1", mm("46.04")))
+                .add(new Event.DoubtFlagged(12, "Does the drawing mean the depth from the shoulder?"))
+                .add(new Event.NoteMade(0, "Coolant at 21 °C since noon."))
+                .add(new Event.HandedOver("Setter 1")).evidence();
+    }
+
+    /** All passed but one place of the pocket, which is signed for. */
+    private static Evidence conceded() {
+        List<Event> events = new ArrayList<>();
+        for (Event event : Records.passing(DemoPart.SCREW_CARRIER).events()) {
+            boolean pocket = event instanceof Event.ReadingTaken taken && taken.step() == 19 && taken.slot().equals("3.1");
+            if (event instanceof Event.Closed) {
+                events.add(new Event.Disposed(19, Disposition.USE_AS_IS,
+                        "Over by 0.003 at one of six places; key fitted by hand.", "Inspector 1"));
+            }
+            events.add(pocket ? new Event.ReadingTaken(19, "3.1", mm("12.046")) : event);
+        }
+        return new Records.Walk(DemoPart.SCREW_CARRIER.plan(), "Setter 2")
+                .add(Records.passing(DemoPart.SCREW_CARRIER).begun()).addAll(events).evidence();
+    }
+
+    /** Forty steps with names of sixty letters, no outline, and free text with any sign there is. */
+    private static Evidence longNames() {
+        Plan demo = DemoPart.SCREW_CARRIER.plan();
+        List<Step> steps = new ArrayList<>();
+        List<Check> checks = demo.steps().stream().map(Step::check).filter(check -> !(check instanceof Check.PlugFit)
+                && !(check instanceof Check.OverWires)).toList();
+        IntStream.rangeClosed(1, 40).forEach(number -> steps.add(new Step(number * 101, 10, SIXTY, SIXTY + " " + SIXTY,
+                ANY_SIGN, Optional.empty(), number % 7 == 0 ? List.of(number * 101 - 101) : List.of(), Optional.empty(),
+                checks.get(number % checks.size()))));
+        PlanSource source = demo.source();
+        String unbroken = "X".repeat(60);
+        Plan plan = new Plan(new PartId(unbroken, "AB"), SIXTY, SIXTY, SIXTY, unbroken, Unit.MILLIMETRE,
+                demo.remark() + " " + SIXTY + " " + SIXTY, List.of(new Operation(10, SIXTY)), steps, Optional.empty(), source);
+        return new Records.Walk(plan, unbroken)
+                .add(new Event.Begun(plan.part(), unbroken, unbroken, SIXTY, source))
+                .add(new Event.NoteMade(101, ANY_SIGN))
+                .add(new Event.NoteMade(0, String.join(" ", Collections.nCopies(120, SIXTY))))
+                .add(new Event.DoubtFlagged(202, String.join("", Collections.nCopies(40, unbroken))))
+                .add(new Event.Disposed(303, Disposition.SCRAP, ANY_SIGN + SIXTY + unbroken, unbroken)).evidence();
+    }
+
+    private static Written mm(String figure) {
+        return new Written(figure, Unit.MILLIMETRE);
+    }
+}
