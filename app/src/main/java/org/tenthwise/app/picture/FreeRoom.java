@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 final class FreeRoom {
 
     private static final double STEP = 6;
+    private static final double ROUNDING = 0.01;
 
     private final Box frame;
     private final List<Box> taken = new ArrayList<>();
@@ -29,7 +30,7 @@ final class FreeRoom {
     }
 
     boolean isFree(Box box) {
-        return frame.holds(box) && taken.stream().noneMatch(box::meets) && round.stream().noneMatch(circle -> touches(circle, box));
+        return frame.grown(ROUNDING).holds(box) && taken.stream().noneMatch(box::meets) && round.stream().noneMatch(circle -> touches(circle, box));
     }
 
     /** The first of the places, pushed into the frame, that is free; it is then taken. */

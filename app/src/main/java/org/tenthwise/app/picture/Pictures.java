@@ -2,15 +2,24 @@ package org.tenthwise.app.picture;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.Verdict;
 
 /** The picture that belongs to a characteristic, made from what was found about it. */
 public final class Pictures {
@@ -57,6 +66,28 @@ public final class Pictures {
                         .map(mark -> new OutlinePicture.Numbered(String.valueOf(step.number()), mark))).toList();
         return plan.outline().map(outline -> new OutlinePicture(outline, Optional.empty(), numbers,
                 words.say("picture.part.numbered", plan.name())));
+    }
+
+    /** The row of all checks of a run, with the one in hand marked. */
+    public Picture checks(Sheet sheet, Optional<Step> inHand) {
+        List<CheckRow.Check> checks = sheet.lines().stream().map(line -> new CheckRow.Check(
+                line.finding().verdict().standing(), !line.step().hold().isEmpty())).toList();
+        OptionalInt place = IntStream.range(0, checks.size())
+                .filter(i -> inHand.filter(sheet.lines().get(i).step()::equals).isPresent()).findFirst();
+        long passed = sheet.count(Standing.PASS);
+        return new CheckRow(checks, place, words.say("picture.checks", passed, checks.size()));
+    }
+
+    /** Where the size of a characteristic lies between its limits; absent for one that is not judged by one size. */
+    public Optional<Picture> mark(Line line) {
+        Finding finding = line.finding();
+        if (finding instanceof PlugFinding) {
+            return Optional.empty();
+        }
+        return StepFigures.limits(line.step()).map(limits -> new RowMark(
+                finding instanceof RunOutFinding ? Optional.of(Length.ZERO) : limits.lower().map(Written::length),
+                limits.upper().map(Written::length), StepFigures.value(finding),
+                finding.verdict().margin().map(Verdict.Margin::inside).orElse(true), spoken(finding)));
     }
 
     private String spoken(Finding finding) {

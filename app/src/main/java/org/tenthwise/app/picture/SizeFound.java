@@ -92,21 +92,21 @@ final class SizeFound {
         return columns;
     }
 
-    private static SizePicture.Column column(Slot slot, Optional<Measured> reading, int number, SizeFinding finding, StepFigures figures) {
+    private SizePicture.Column column(Slot slot, Optional<Measured> reading, int number, SizeFinding finding, StepFigures figures) {
         Place place = slot.place();
         return new SizePicture.Column(reading.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
                 place.angle().map(angle -> Figures.number(angle) + "°").orElse(String.valueOf(number)),
-                place.depth().map(Figures::written).orElse(""), reading.map(read -> sized(read.value(), figures)),
+                place.depth().map(depth -> words.say("picture.at", Figures.written(depth))).orElse(""), reading.map(read -> sized(read.value(), figures)),
                 reading.isPresent() && reading.equals(finding.deciding()),
                 place.depth().map(SizeFound::written), place.angle());
     }
 
     /** Readings of the slot in the pass in hand that no longer count, each before the one that took its place. */
-    private static List<SizePicture.Column> struckOut(Line line, Slot slot, StepFigures figures) {
+    private List<SizePicture.Column> struckOut(Line line, Slot slot, StepFigures figures) {
         Run.Pass pass = line.passes().get(line.passes().size() - 1);
         return pass.readings().stream().filter(reading -> reading.slot().equals(slot.key()) && reading.struck().isPresent())
                 .map(reading -> new SizePicture.Column(SizePicture.Kind.STRUCK_OUT, "",
-                        slot.place().depth().map(Figures::written).orElse(""),
+                        slot.place().depth().map(depth -> words.say("picture.at", Figures.written(depth))).orElse(""),
                         Optional.of(sized(Measured.of(reading, slot).value(), figures)), false, Optional.empty(), Optional.empty()))
                 .toList();
     }
