@@ -15,6 +15,7 @@ import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
 
 /** Finds what is wrong with a screen as it is laid out: every fault as a sentence. Lengths are of the reference size. */
 final class Faults {
@@ -100,7 +101,8 @@ final class Faults {
             for (int j = i + 1; j < texts.size(); j++) {
                 Bounds a = tight(texts.get(i));
                 Bounds b = tight(texts.get(j));
-                if (a.intersects(b)) {
+                boolean oneFlow = texts.get(i).getParent() instanceof TextFlow flow && texts.get(j).getParent() == flow;
+                if (!oneFlow && a.intersects(b)) {
                     found.add("\"%s\" lies on \"%s\"".formatted(texts.get(i).getText(), texts.get(j).getText()));
                 }
             }

@@ -48,8 +48,7 @@ public final class Choice<T> extends StackPane {
             Key key = (Key) row;
             boolean on = chosen.filter(thing -> thing.equals(key.getUserData())).isPresent();
             key.showChosen(on);
-            key.accessibleTextProperty().unbind();
-            key.setAccessibleText(on ? words.say("choice.chosen", key.getText()) : key.getText());
+            key.speak(on ? words.say("choice.chosen", key.getText()) : key.getText());
         }
     }
 }

@@ -1,13 +1,13 @@
 package org.tenthwise.app.ui.keys;
 
 import java.util.Locale;
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
-import javafx.geometry.Pos;
+import javafx.geometry.Insets;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
-import javafx.scene.layout.VBox;
+import javafx.scene.layout.Region;
 import org.tenthwise.app.ui.theme.Icon;
 
 /**
@@ -30,40 +30,50 @@ public final class Key extends Button {
 
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
-    private Key(Kind kind, Runnable press) {
+    private final Optional<Region> content;
+
+    private Key(Kind kind, Optional<Region> content, Runnable press) {
+        this.content = content;
         getStyleClass().setAll("key", kind.name().toLowerCase(Locale.ROOT));
         setWrapText(true);
         setMnemonicParsing(false);
         setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
         setOnAction(event -> press.run());
+        content.ifPresent(inside -> {
+            inside.setMouseTransparent(true);
+            setGraphic(inside);
+        });
     }
 
     public Key(Kind kind, String text, Runnable press) {
-        this(kind, press);
+        this(kind, Optional.empty(), press);
         setText(text);
         accessibleTextProperty().bind(textProperty());
     }
 
     /** A key with a sign instead of words. */
     public Key(Kind kind, Icon icon, String spoken, Runnable press) {
-        this(kind, press);
+        this(kind, Optional.empty(), press);
         setGraphic(icon.drawn());
-        setAccessibleText(spoken);
+        speak(spoken);
     }
 
-    /** A key with a word and a smaller line under it; the line may come to be empty and then takes no room. */
+    /** A key with something laid out on it that fills it and wraps in it; {@link #speak} must be called. */
+    public Key(Kind kind, Region content, Runnable press) {
+        this(kind, Optional.of(content), press);
+    }
+
+    /** A key with a word and a smaller line under it; the line gives way where it is empty or there is no room for it. */
     public Key(Kind kind, ObservableValue<String> word, ObservableValue<String> line, Runnable press) {
-        this(kind, press);
-        Label upper = label("key-word", word);
-        Label lower = label("key-line", line);
-        lower.visibleProperty().bind(lower.textProperty().isNotEmpty());
-        lower.managedProperty().bind(lower.visibleProperty());
-        VBox both = new VBox(upper, lower);
-        both.setAlignment(Pos.CENTER);
-        both.setMouseTransparent(true);
-        setGraphic(both);
+        this(kind, Optional.of(new TwoLines(word, line)), press);
         accessibleTextProperty().bind(Bindings.createStringBinding(
-                () -> (upper.getText() + " " + lower.getText()).strip(), upper.textProperty(), lower.textProperty()));
+                () -> (word.getValue() + " " + line.getValue()).strip(), word, line));
+    }
+
+    /** Gives the key another spoken name than its text. */
+    public void speak(String spoken) {
+        accessibleTextProperty().unbind();
+        setAccessibleText(spoken);
     }
 
     /** Whether the key stands for what is chosen now. */
@@ -71,11 +81,29 @@ public final class Key extends Button {
         pseudoClassStateChanged(CHOSEN, chosen);
     }
 
-    private static Label label(String style, ObservableValue<String> text) {
-        Label label = new Label();
-        label.getStyleClass().add(style);
-        label.setWrapText(true);
-        label.textProperty().bind(text);
-        return label;
+    @Override
+    protected double computePrefWidth(double height) {
+        return content.map(inside -> Math.ceil(inside.prefWidth(-1)) + across()).orElseGet(() -> super.computePrefWidth(height));
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return content.map(inside -> Math.ceil(inside.prefHeight(width < 0 ? -1 : width - across())) + down())
+                .orElseGet(() -> super.computePrefHeight(width));
+    }
+
+    @Override
+    protected void layoutChildren() {
+        super.layoutChildren();
+        Insets in = getInsets();
+        content.ifPresent(inside -> inside.resizeRelocate(in.getLeft(), in.getTop(), getWidth() - across(), getHeight() - down()));
+    }
+
+    private double across() {
+        return getInsets().getLeft() + getInsets().getRight();
+    }
+
+    private double down() {
+        return getInsets().getTop() + getInsets().getBottom();
     }
 }

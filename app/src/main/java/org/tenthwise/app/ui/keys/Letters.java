@@ -50,8 +50,7 @@ public final class Letters extends GridPane {
                 () -> model.shiftedProperty().get() ? letter.toUpperCase(Locale.ROOT) : letter,
                 model.shiftedProperty()));
         if (!Character.isLetterOrDigit(letter.charAt(0))) {
-            key.accessibleTextProperty().unbind();
-            key.setAccessibleText(words.say("letters." + switch (letter) {
+            key.speak(words.say("letters." + switch (letter) {
                 case "-" -> "hyphen";
                 case "/" -> "slash";
                 case "." -> "full-stop";

@@ -116,6 +116,19 @@ public final class PagedRows extends Region {
         return height;
     }
 
+    /** Stays where it is if the wanted row is to be seen there with the row after it; otherwise has a row or two before it. */
+    private int revealed(int start, double room) {
+        int after = Math.min(wanted + 1, rows.size() - 1);
+        if (wanted >= start && height(start, after + 1) <= room) {
+            return start;
+        }
+        int before = Math.max(0, wanted - 2);
+        while (before < wanted && height(before, after + 1) > room) {
+            before++;
+        }
+        return Math.min(before, lastStart());
+    }
+
     private double heightOf(Region row) {
         double width = innerWidth();
         return Math.ceil(Math.max(row.minHeight(width), row.prefHeight(width)));
@@ -128,10 +141,7 @@ public final class PagedRows extends Region {
         double room = rowRoom();
         int start = Math.min(first, lastStart());
         if (revealing) {
-            start = Math.min(start, wanted);
-            while (start < wanted && height(start, wanted + 1) > room) {
-                start++;
-            }
+            start = revealed(start, room);
             revealing = false;
         }
         first = start;

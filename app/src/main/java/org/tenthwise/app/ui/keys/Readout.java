@@ -9,8 +9,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /**
- * The reading in hand: what is asked, the figure as typed with its unit, and a line that says what it comes to or why it
- * cannot be entered.
+ * The reading in hand: what is asked, the figure as typed with its unit, and a line that says what it comes to.
  */
 public final class Readout extends VBox {
 
@@ -19,14 +18,17 @@ public final class Readout extends VBox {
     private static final int LONG = 7;
     private static final int VERY_LONG = 10;
 
+    private final Label prompt = new Label();
+    private final HBox row = new HBox(12);
     private final Label line = new Label();
 
     public Readout(ObservableValue<String> asked, ObservableValue<String> figure, ObservableValue<String> unit,
             ObservableValue<String> comesTo) {
         getStyleClass().add("readout");
-        Label prompt = new Label();
         prompt.getStyleClass().addAll("body", "second");
+        prompt.setId("prompt");
         prompt.setWrapText(true);
+        prompt.setMinHeight(USE_PREF_SIZE);
         prompt.textProperty().bind(asked);
         Label reading = new Label();
         reading.setId("reading");
@@ -41,7 +43,8 @@ public final class Readout extends VBox {
         symbol.getStyleClass().addAll("middling", "second");
         symbol.setMinWidth(Label.USE_PREF_SIZE);
         symbol.textProperty().bind(unit);
-        HBox row = new HBox(12, reading, symbol);
+        row.getChildren().addAll(reading, symbol);
+        row.setMinHeight(USE_PREF_SIZE);
         row.setAlignment(Pos.BASELINE_RIGHT);
         row.getStyleClass().add("lined-in-hand");
         VBox.setVgrow(row, Priority.ALWAYS);
@@ -53,9 +56,20 @@ public final class Readout extends VBox {
         getChildren().addAll(prompt, row, line);
     }
 
-    /** Whether the lowest line is shown; without it the readout is 32 px lower. */
-    public void showLine(boolean shown) {
-        line.setVisible(shown);
-        line.setManaged(shown);
+    /** The line below gives way where there is no room for it; the figure stays where it is. */
+    @Override
+    protected void layoutChildren() {
+        double width = getWidth() - getInsets().getLeft() - getInsets().getRight();
+        double least = getInsets().getTop() + getInsets().getBottom() + prompt.prefHeight(width) + row.prefHeight(width)
+                + line.prefHeight(width) + 2 * getSpacing();
+        boolean room = !line.getText().isEmpty() && least <= getHeight() + 1;
+        line.setVisible(room);
+        line.setManaged(room);
+        super.layoutChildren();
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return 0;
     }
 }

@@ -3,7 +3,9 @@ package org.tenthwise.app.ui.picture;
 import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
+import javafx.scene.transform.Scale;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Lettering;
@@ -15,6 +17,7 @@ import org.tenthwise.app.picture.Role;
 public final class PictureView extends Region {
 
     private final Canvas canvas = new Canvas();
+    private final Scale toUnits = new Scale(1, 1, 0, 0);
     private final ScreenFaces faces;
     private final Lettering lettering;
 
@@ -28,6 +31,12 @@ public final class PictureView extends Region {
         this.faces = faces;
         this.lettering = lettering;
         getChildren().add(canvas);
+        canvas.getTransforms().add(toUnits);
+        localToSceneTransformProperty().addListener((property, was, is) -> {
+            if (was.getMxx() != is.getMxx()) {
+                setNeedsLayout(true);
+            }
+        });
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     }
 
@@ -61,17 +70,26 @@ public final class PictureView extends Region {
     protected void layoutChildren() {
         double width = getWidth();
         double height = getHeight();
-        canvas.setWidth(width);
-        canvas.setHeight(height);
-        canvas.getGraphicsContext2D().clearRect(0, 0, width, height);
+        double device = pixelsPerUnit();
+        canvas.setWidth(Math.ceil(width * device));
+        canvas.setHeight(Math.ceil(height * device));
+        toUnits.setX(1 / device);
+        toUnits.setY(1 / device);
+        GraphicsContext context = canvas.getGraphicsContext2D();
+        context.setTransform(1, 0, 0, 1, 0, 0);
+        context.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        context.setTransform(device, 0, 0, device, 0, 0);
         if (width > 0 && height > 0) {
-            CanvasPen pen = new CanvasPen(canvas.getGraphicsContext2D(), palette, faces, pixelsPerUnit());
+            CanvasPen pen = new CanvasPen(context, palette, faces, device);
             picture.ifPresent(shown -> shown.draw(
                     new Drawing(pen, lettering, new Frame(width, height, textScale, lineScale, ground))));
         }
     }
 
+    /** Device pixels to one pixel of the sheet: what the display does, and what the screen is scaled by on the way to it. */
     private double pixelsPerUnit() {
-        return getScene() == null || getScene().getWindow() == null ? 1 : getScene().getWindow().getRenderScaleX();
+        double drawnAt = getLocalToSceneTransform().getMxx();
+        return getScene() == null || getScene().getWindow() == null ? drawnAt
+                : drawnAt * getScene().getWindow().getRenderScaleX();
     }
 }

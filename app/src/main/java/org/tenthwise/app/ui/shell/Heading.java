@@ -82,7 +82,7 @@ public final class Heading extends HBox {
         }
         boolean room = true;
         for (Region cell : cells) {
-            taken += cell.prefWidth(-1);
+            taken += Math.ceil(Math.max(cell.minWidth(-1), cell.prefWidth(-1)));
             room &= taken <= getWidth();
             cell.setVisible(room);
             cell.setManaged(room);

@@ -1,5 +1,8 @@
 package org.tenthwise.app.ui.theme;
 
+import java.util.ArrayList;
+import java.util.List;
+import javafx.util.Subscription;
 import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Picture;
@@ -7,7 +10,7 @@ import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 
-/** Frames pictures in the look of the moment. A screen on which the look can change frames its pictures anew when it does. */
+/** Frames pictures: colours by day and night, lettering at the text size set, as the look has them now and as it changes. */
 public final class Pictures {
 
     private final ScreenFaces faces;
@@ -18,6 +21,35 @@ public final class Pictures {
         this.faces = faces;
         this.lettering = lettering;
         this.look = look;
+    }
+
+    /** The look the pictures follow. */
+    public Look look() {
+        return look;
+    }
+
+    /** A view with nothing on it yet. It follows the look for as long as it is part of a scene. */
+    public PictureView empty() {
+        PictureView view = new PictureView(faces, lettering);
+        List<Subscription> following = new ArrayList<>();
+        view.sceneProperty().subscribe(scene -> {
+            following.forEach(Subscription::unsubscribe);
+            following.clear();
+            if (scene != null) {
+                following.add(look.nightProperty().subscribe(night -> dress(view)));
+                following.add(look.largeTextProperty().subscribe(large -> dress(view)));
+            }
+        });
+        return view;
+    }
+
+    /** An empty view of a fixed size. */
+    public PictureView empty(double width, double height) {
+        PictureView view = empty();
+        view.setMinSize(width, height);
+        view.setPrefSize(width, height);
+        view.setMaxSize(width, height);
+        return view;
     }
 
     /** @param ground what lies under the picture */
@@ -31,12 +63,15 @@ public final class Pictures {
     }
 
     private PictureView framed(Picture picture, double width, double height, double lines, Role ground) {
-        PictureView view = new PictureView(faces, lettering);
-        view.look(look.nightProperty().get() ? Palette.NIGHT : Palette.DAY, look.textScale());
+        PictureView view = empty();
         view.lookSmall(lines, ground);
         view.setMinSize(Math.min(width, 64), Math.min(height, 64));
         view.setPrefSize(width, height);
         view.show(picture);
         return view;
+    }
+
+    private void dress(PictureView view) {
+        view.look(look.nightProperty().get() ? Palette.NIGHT : Palette.DAY, look.textScale());
     }
 }

@@ -12,6 +12,7 @@ import javafx.geometry.Insets;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.Test;
@@ -44,11 +45,12 @@ class BlocksScreenTest extends ScreenTest {
                 new ReadOnlyStringWrapper("14 Plug"), model::enter);
         Readout readout = new Readout(new ReadOnlyStringWrapper("Gauge reads, at 38 and 90°"), model.typedProperty(),
                 new ReadOnlyStringWrapper("mm"), new ReadOnlyStringWrapper("30.000 master: bore 30.013"));
-        readout.showLine(!window.look().glovesProperty().get());
         Keypad keypad = new Keypad(model, words, commit);
         keypad.setMinWidth(window.look().largeTextProperty().get() ? 400 : 352);
         VBox column = new VBox(8, readout, keypad);
         readout.maxWidthProperty().bind(keypad.widthProperty());
+        VBox.setVgrow(readout, Priority.ALWAYS);
+        keypad.setMinHeight(Region.USE_PREF_SIZE);
         BorderPane root = new BorderPane();
         root.setRight(column);
         root.setTop(new Heading().back(words, () -> { })

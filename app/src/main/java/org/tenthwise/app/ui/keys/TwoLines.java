@@ -1,0 +1,37 @@
+package org.tenthwise.app.ui.keys;
+
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+/** A word and a smaller line under it, which gives way where it is empty or there is no room for it. */
+final class TwoLines extends VBox {
+
+    private final Label word;
+    private final Label line;
+
+    TwoLines(ObservableValue<String> word, ObservableValue<String> line) {
+        this.word = label("key-word", word);
+        this.line = label("key-line", line);
+        setAlignment(Pos.CENTER);
+        getChildren().addAll(this.word, this.line);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double needed = word.prefHeight(getWidth()) + line.prefHeight(getWidth());
+        boolean room = !line.getText().isEmpty() && Math.ceil(needed) <= getHeight();
+        line.setVisible(room);
+        line.setManaged(room);
+        super.layoutChildren();
+    }
+
+    private static Label label(String style, ObservableValue<String> text) {
+        Label label = new Label();
+        label.getStyleClass().add(style);
+        label.setWrapText(true);
+        label.textProperty().bind(text);
+        return label;
+    }
+}

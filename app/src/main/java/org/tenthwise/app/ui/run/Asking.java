@@ -1,0 +1,169 @@
+package org.tenthwise.app.ui.run;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.run.RunShown.Act;
+import org.tenthwise.app.ui.run.RunShown.Allowed;
+import org.tenthwise.app.ui.run.RunShown.Commit;
+import org.tenthwise.app.ui.run.RunShown.Meaning;
+import org.tenthwise.app.ui.run.RunShown.Panel;
+import org.tenthwise.app.ui.run.RunShown.Reply;
+import org.tenthwise.app.ui.run.RunShown.Sweep;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Standing;
+
+/** Puts what the step in hand wants next into the words of the right column and its keys. */
+final class Asking {
+
+    private final Words words;
+
+    Asking(Words words) {
+        this.words = words;
+    }
+
+    Panel panel(State state) {
+        Asked asked = state.asked();
+        String unit = state.sheet().plan().unit().symbol();
+        if (asked instanceof Asked.Reading reading) {
+            return new Panel.Pad(words.say("run.reading", reading.taken() + 1, reading.of(), reading.slot().place().name()),
+                    unit, last(state).map(measured -> words.say("run.last", comesTo(state, measured))).orElse(""), "");
+        }
+        if (asked instanceof Asked.Certified certified) {
+            return new Panel.Pad(words.say("run.certified", certified.reference()), unit,
+                    words.say("run.suggested", certified.suggested().text()), "");
+        }
+        if (asked instanceof Asked.Zero zero) {
+            return new Panel.Pad(words.say("run.zero"), unit, words.say("run.zero.master", zero.certified().text()), "");
+        }
+        if (asked instanceof Asked.WhichGauge which) {
+            return new Panel.Ask(words.say("run.which-gauge", words.say("gauge-kind", which.kind())),
+                    which.known().stream().limit(3).map(gauge -> new Reply(gauge.id(), new Meaning.Gauge(gauge.id()))).toList());
+        }
+        if (asked instanceof Asked.WhichSense sense) {
+            return new Panel.Ask(words.say("run.sense", sense.gauge()), List.of(
+                    new Reply(words.say("run.sense.rises"), new Meaning.Sense(true)),
+                    new Reply(words.say("run.sense.falls"), new Meaning.Sense(false))));
+        }
+        if (asked instanceof Asked.Answering answering) {
+            return question(answering.question());
+        }
+        if (asked instanceof Asked.Held held) {
+            return new Panel.Ask(words.say("run.held", Showing.list(words, held.waitingFor())), List.of());
+        }
+        return asked instanceof Asked.Closed ? new Panel.Ask(words.say("run.closed"), List.of()) : done(state, unit);
+    }
+
+    /** All is taken: the last figure stays to be seen, or what was answered. */
+    private Panel done(State state, String unit) {
+        List<Run.Answering> answers = state.pass().answers();
+        boolean asksLast = !state.inHand().check().questions().isEmpty();
+        if (asksLast && !answers.isEmpty()) {
+            Run.Answering answer = answers.get(answers.size() - 1);
+            return new Panel.Ask(words.say("run.answered",
+                    words.say(words.key("run.answer", answer.question()), answer.answer())), List.of());
+        }
+        return last(state).<Panel>map(measured -> new Panel.Pad(
+                words.say("run.taken", measured.slot().place().name()), unit, corrected(state, measured),
+                measured.reading().typed().text())).orElseGet(() -> new Panel.Ask(words.say("run.taken-all"), List.of()));
+    }
+
+    private Panel question(Question question) {
+        return new Panel.Ask(words.say("run.ask", question), question.answers().stream()
+                .map(answer -> reply(question, answer)).toList());
+    }
+
+    private Reply reply(Question question, Answer answer) {
+        return new Reply(words.say(words.key("run.answer", question), answer), new Meaning.Answered(answer));
+    }
+
+    /** The reading taken last of those that count. */
+    private static Optional<Measured> last(State state) {
+        return StepFigures.measured(state.line().finding()).stream()
+                .max(Comparator.comparing(measured -> measured.reading().entry().seq()));
+    }
+
+    private String comesTo(State state, Measured measured) {
+        String typed = measured.reading().typed().text().replace('-', '\u2212');
+        return measured.correction().signum() == 0 ? typed
+                : words.say("run.typed-is", typed, StepFigures.of(state.line().finding()).size(measured.value()));
+    }
+
+    private String corrected(State state, Measured measured) {
+        return measured.correction().signum() == 0 ? ""
+                : words.say("run.comes-to", StepFigures.of(state.line().finding()).size(measured.value()));
+    }
+
+    /** The commit key while nothing is typed. */
+    Commit first(State state) {
+        Asked asked = state.asked();
+        if (asked instanceof Asked.Certified certified) {
+            return Commit.of(Act.ENTER, words.say("run.take", certified.suggested().text()), "");
+        }
+        if (asked instanceof Asked.Zero zero) {
+            return Commit.of(Act.ENTER, words.say("run.take", zero.suggested().text()), "");
+        }
+        if (asked instanceof Asked.WhichGauge || asked instanceof Asked.WhichSense) {
+            return Commit.of(Act.OTHER_GAUGE, words.say("run.other-gauge"), "");
+        }
+        if (asked instanceof Asked.Held held) {
+            int step = held.waitingFor().get(0);
+            return new Commit(Act.GO_TO, words.say("run.go-to", step), state.sheet().plan().step(step).name(), step);
+        }
+        if (asked instanceof Asked.Closed) {
+            return Commit.of(Act.RECORD, words.say("run.record"), "");
+        }
+        return asked instanceof Asked.Nothing ? settled(state) : unsettled(state);
+    }
+
+    private Commit settled(State state) {
+        if (!state.line().settled()) {
+            return unsettled(state);
+        }
+        return state.next().map(step -> Commit.of(Act.NEXT, words.say("run.next"),
+                        words.say("run.number-name", step.number(), step.name())))
+                .orElseGet(() -> Commit.of(Act.SIGN, words.say("run.sign"), ""));
+    }
+
+    /** Something is out although readings or answers may still be missing, or something is missing. */
+    private Commit unsettled(State state) {
+        Finding finding = state.line().finding();
+        Standing standing = finding.verdict().standing();
+        if (standing == Standing.CUT_AGAIN) {
+            return Commit.of(Act.CUT_TAKEN, words.say("run.cut-taken"), words.say("run.cut-taken.line"));
+        }
+        if (standing == Standing.FAIL && finding.step().check() instanceof Check.RunOut runOut) {
+            return Commit.of(Act.JAWS_MOVED, words.say(runOut.jaws() > 0 ? "run.jaws-moved" : "run.trued"),
+                    words.say("run.jaws-moved.line"));
+        }
+        if (standing == Standing.FAIL) {
+            return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
+        }
+        if (standing == Standing.UNPROVEN) {
+            return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+        }
+        return Commit.of(Act.WAIT, words.say(state.asked().takesFigure() ? "run.enter" : "run.next"), "");
+    }
+
+    Allowed allowed(State state) {
+        boolean open = !(state.asked() instanceof Asked.Held) && !(state.asked() instanceof Asked.Closed);
+        Standing standing = state.line().finding().verdict().standing();
+        boolean out = standing != Standing.PASS && standing != Standing.OPEN;
+        boolean gauged = state.inHand().check().means().map(Check.Means::kind).filter(kind -> kind != GaugeKind.LIMIT_GAUGE)
+                .isPresent();
+        boolean turnable = open && state.inHand().check() instanceof Check.RunOut && state.pass().standing().isEmpty();
+        Optional<Sweep> sweep = !turnable ? Optional.empty()
+                : Optional.of(new Sweep(words.say(state.sweep() ? "run.sweep.off" : "run.sweep.on"), !state.sweep()));
+        return new Allowed(state.mayBeginPass(), open && gauged, open && out, !state.pass().isEmpty() && open, sweep);
+    }
+}

@@ -1,0 +1,87 @@
+package org.tenthwise.app.ui.run;
+
+import java.util.List;
+import java.util.function.Function;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.Keypad;
+import org.tenthwise.app.ui.keys.Readout;
+import org.tenthwise.app.ui.run.RunShown.Act;
+import org.tenthwise.app.ui.run.RunShown.Commit;
+import org.tenthwise.app.ui.run.RunShown.Panel;
+import org.tenthwise.app.ui.run.RunShown.Reply;
+
+/** What lies under the hand: the number pad with its readout, or a question with its answers; the commit key at the same height in both. */
+final class HandPanel extends StackPane {
+
+    private final RunViewModel model;
+    private final VBox padSide;
+    private final VBox askSide;
+    private final Label asked = new Label();
+    private final VBox replies = new VBox(8);
+
+    HandPanel(RunViewModel model, Words words) {
+        this.model = model;
+        getStyleClass().add("hand-panel");
+        Keypad keypad = new Keypad(model, model::sign, words, commit("commit"));
+        keypad.setMinHeight(Region.USE_PREF_SIZE);
+        model.takesFiguresProperty().subscribe(keypad::takeFigures);
+        Readout readout = new Readout(model.promptProperty(), model.figureProperty(),
+                pad(Panel.Pad::unit), pad(Panel.Pad::comesTo));
+        VBox.setVgrow(readout, Priority.ALWAYS);
+        padSide = new VBox(8, readout, keypad);
+        askSide = askSide();
+        getChildren().addAll(padSide, askSide);
+        model.shownProperty().subscribe(shown -> show(shown.panel()));
+    }
+
+    private VBox askSide() {
+        asked.getStyleClass().add("heading");
+        asked.setWrapText(true);
+        asked.setMinHeight(USE_PREF_SIZE);
+        Region space = new Region();
+        VBox.setVgrow(space, Priority.ALWAYS);
+        Key commit = commit("commit-answered");
+        commit.getStyleClass().add("answer");
+        VBox side = new VBox(16, asked, space, replies, commit);
+        side.getStyleClass().add("ask");
+        return side;
+    }
+
+    private void show(Panel panel) {
+        boolean asks = panel instanceof Panel.Ask;
+        padSide.setVisible(!asks);
+        askSide.setVisible(asks);
+        if (panel instanceof Panel.Ask ask) {
+            asked.setText(ask.words());
+            replies.getChildren().setAll(keys(ask.replies()));
+        }
+    }
+
+    private List<Key> keys(List<Reply> offered) {
+        return offered.stream().map(reply -> {
+            Key key = new Key(Key.Kind.PLAIN, reply.label(), () -> model.reply(reply.meaning()));
+            key.getStyleClass().add("answer");
+            key.setId("reply-" + offered.indexOf(reply));
+            return key;
+        }).toList();
+    }
+
+    private ObservableValue<String> pad(Function<Panel.Pad, String> part) {
+        return model.shownProperty().map(shown -> shown.panel() instanceof Panel.Pad pad ? part.apply(pad) : "");
+    }
+
+    private Key commit(String id) {
+        Key key = new Key(Key.Kind.COMMIT, model.commitProperty().map(Commit::word), model.commitProperty().map(Commit::line),
+                model::press);
+        key.setId(id);
+        key.disableProperty().bind(model.commitProperty().map(commit -> commit.act() == Act.WAIT));
+        return key;
+    }
+}

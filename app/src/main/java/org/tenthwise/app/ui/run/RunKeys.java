@@ -1,0 +1,63 @@
+package org.tenthwise.app.ui.run;
+
+import java.util.List;
+import java.util.function.Function;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.run.RunShown.Allowed;
+import org.tenthwise.app.ui.run.RunShown.Sweep;
+
+/** The lesser keys of the run, in two groups of rows: about the measuring, and about the record. */
+final class RunKeys {
+
+    private final GridPane measuring;
+    private final GridPane recording;
+
+    RunKeys(RunViewModel model, Words words) {
+        Key again = new Key(Key.Kind.PLAIN, "", model::againOrSweep);
+        again.textProperty().bind(model.shownProperty().map(shown -> shown.allowed().sweep().map(Sweep::label)
+                .orElseGet(() -> words.say("run.read-again"))));
+        allow(model, again, "again", allowed -> allowed.again() || allowed.sweep().isPresent());
+        Key gauge = new Key(Key.Kind.PLAIN, words.say("run.other-gauge"), model::otherGauge);
+        allow(model, gauge, "other-gauge", Allowed::gauge);
+        Key dispose = new Key(Key.Kind.PLAIN, words.say("run.sign-for"), model::dispose);
+        allow(model, dispose, "sign-for", Allowed::dispose);
+        Key strike = new Key(Key.Kind.PLAIN, words.say("run.strike"), model::strike);
+        allow(model, strike, "strike", Allowed::strike);
+        Key note = new Key(Key.Kind.PLAIN, words.say("run.note"), model::note);
+        note.setId("note");
+        measuring = group(List.of(again, gauge, dispose));
+        recording = group(List.of(strike, note));
+    }
+
+    /** Measure anew, another gauge, sign for what did not pass. */
+    GridPane measuring() {
+        return measuring;
+    }
+
+    /** Strike out, note. */
+    GridPane recording() {
+        return recording;
+    }
+
+    private static void allow(RunViewModel model, Key key, String id, Function<Allowed, Boolean> allowed) {
+        key.setId(id);
+        key.disableProperty().bind(model.shownProperty().map(shown -> !allowed.apply(shown.allowed())));
+    }
+
+    private static GridPane group(List<Key> keys) {
+        GridPane row = new GridPane();
+        row.getStyleClass().add("run-keys");
+        row.setHgap(8);
+        for (int i = 0; i < keys.size(); i++) {
+            ColumnConstraints width = new ColumnConstraints();
+            width.setPercentWidth(100.0 / keys.size());
+            row.getColumnConstraints().add(width);
+            row.add(keys.get(i), i, 0);
+        }
+        row.setMinHeight(GridPane.USE_PREF_SIZE);
+        return row;
+    }
+}

@@ -1,0 +1,131 @@
+package org.tenthwise.app.ui.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.picture.Pictures;
+import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.Remarks;
+import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.run.RunShown.Found;
+import org.tenthwise.app.ui.run.RunShown.Heads;
+import org.tenthwise.app.ui.run.RunShown.Hold;
+import org.tenthwise.app.ui.run.RunShown.InHand;
+import org.tenthwise.app.ui.run.RunShown.StepLine;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.Event;
+
+/** Puts a state of the run into the words the run screen shows. */
+final class Showing {
+
+    private final Words words;
+    private final Sentences sentences;
+    private final Advice advice;
+    private final Remarks remarks;
+    private final Asking asking;
+    private final Pictures pictures;
+
+    Showing(Words words) {
+        this.words = words;
+        this.sentences = new Sentences(words);
+        this.advice = new Advice(words);
+        this.remarks = new Remarks(words);
+        this.asking = new Asking(words);
+        this.pictures = new Pictures(words);
+    }
+
+    RunShown of(State state) {
+        return new RunShown(heads(state), steps(state), inHand(state),
+                pictures.of(state.sheet().plan(), state.line()), found(state.line()), asking.panel(state), asking.first(state), asking.allowed(state));
+    }
+
+    private Heads heads(State state) {
+        Event.Begun begun = state.sheet().run().begun();
+        Operation operation = state.sheet().plan().operation(state.inHand().operation());
+        return new Heads(words.say("run.part", begun.part().number(), begun.part().revision()), begun.serial(), begun.lot(),
+                words.say("run.operation-of", operation.number(), operation.name()), state.sheet().run().by(),
+                words.say("run.open", state.open().size()));
+    }
+
+    private List<StepLine> steps(State state) {
+        List<Line> lines = state.sheet().lines();
+        List<StepLine> steps = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Line line = lines.get(i);
+            Optional<Line> following = i + 1 < lines.size() ? Optional.of(lines.get(i + 1)) : Optional.empty();
+            steps.add(step(line, line.step().equals(state.inHand()), following));
+        }
+        return steps;
+    }
+
+    private StepLine step(Line line, boolean inHand, Optional<Line> following) {
+        Step step = line.step();
+        String value = sentences.value(line.finding());
+        String under = value.isEmpty() ? step.drawing() : value;
+        String spoken = words.say("run.step-spoken", step.number(), step.name(), under, sentences.standing(line.finding()));
+        return new StepLine(step.number(), step.name(), under, line.finding().verdict().standing(), inHand, line.held(),
+                spoken, step.hold().isEmpty() ? Optional.empty() : Optional.of(hold(following)));
+    }
+
+    private Hold hold(Optional<Line> following) {
+        String title = words.say("run.hold");
+        return following.filter(Line::held).map(line -> new Hold(title, words.say("run.hold.shut", line.step().number(),
+                        numbers(line.waitingFor()))))
+                .orElseGet(() -> new Hold(title, words.say("run.hold.open")));
+    }
+
+    private InHand inHand(State state) {
+        Step step = state.inHand();
+        return new InHand(step.number(), step.name(), step.drawing(), gauge(state), step.method(),
+                step.caution().orElse(""), statement(step.check()));
+    }
+
+    private String statement(Check check) {
+        if (check instanceof Check.Confirm confirm) {
+            return confirm.what();
+        }
+        if (check instanceof Check.Look look) {
+            return look.what();
+        }
+        return check instanceof Check.GoNotGo limit ? words.say("run.go-not-go", limit.go(), limit.notGo()) : "";
+    }
+
+    private String gauge(State state) {
+        Optional<Check.Means> means = state.inHand().check().means();
+        return state.setting().map(this::set).or(() -> means.map(with -> with.gauge().map(
+                mark -> words.say("run.gauge", words.say("gauge-kind", with.kind()), mark))
+                .orElseGet(() -> words.say("run.gauge.any", words.say("gauge-kind", with.kind()))))).orElse("");
+    }
+
+    private String set(Setting setting) {
+        String gauge = words.say("run.gauge", words.say("gauge-kind", setting.gauge().kind()), setting.gauge().id());
+        if (setting.zero().isPresent()) {
+            return words.say("run.gauge.on-master", gauge, setting.certified().orElseThrow().text(),
+                    setting.zero().get().text().replace('-', '\u2212'));
+        }
+        return setting.certified().map(wires -> words.say("run.gauge.over-wires", gauge, wires.text())).orElse(gauge);
+    }
+
+    private Found found(Line line) {
+        return new Found(line.finding().verdict().standing(), sentences.standing(line.finding()) + ".",
+                sentences.distance(line.finding()), advice.next(line), String.join(" ", remarks.of(line.finding())));
+    }
+
+    /** "4", "4 and 5", "3, 4 and 5". */
+    static String list(Words words, List<Integer> numbers) {
+        List<String> texts = numbers.stream().map(String::valueOf).toList();
+        int last = texts.size() - 1;
+        return last == 0 ? texts.get(0)
+                : words.say("run.and", String.join(", ", texts.subList(0, last)), texts.get(last));
+    }
+
+    private String numbers(List<Integer> numbers) {
+        return list(words, numbers);
+    }
+}

@@ -1,0 +1,129 @@
+package org.tenthwise.app.ui.run;
+
+import java.util.Locale;
+import java.util.Optional;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.VerdictMark;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.picture.PictureView;
+import org.tenthwise.app.ui.run.RunShown.Found;
+import org.tenthwise.app.ui.run.RunShown.InHand;
+import org.tenthwise.app.ui.theme.Pictures;
+
+/** The step in hand: what is checked, how, the drawn picture, the verdict and what to do next. */
+final class StepSheet extends VBox {
+
+    private static final double MARK = 48;
+
+    private final Label number = label("title", "accent");
+    private final Label name = label("title");
+    private final Label drawing = label("middling", "bold");
+    private final Label gauge = label("body", "second");
+    private final Label method = label("body", "second");
+    private final Text cautionWord = piece("body", "bold");
+    private final Text cautionWords = piece("body");
+    private final TextFlow caution = new TextFlow(cautionWord, cautionWords);
+    private final Label statement = label("heading", "statement");
+    private final VBox how = new VBox(4);
+    private final VBox howHere = new VBox();
+    private final PictureView picture;
+    private final PictureView mark;
+    private final Text word = piece("verdict", "bold");
+    private final Text distance = piece("verdict");
+    private final TextFlow sentence = new TextFlow(word, distance);
+    private final Label next = label("next");
+    private final Label remarks = label("body", "second");
+    private final VBox said = new VBox(2);
+    private boolean methodGivesWay;
+    private String verdictStyle = "open";
+
+    StepSheet(Pictures pictures, Words words) {
+        cautionWord.setText(words.say("run.caution") + " ");
+        getStyleClass().addAll("step-sheet", "on-sheet");
+        number.setMinWidth(Region.USE_PREF_SIZE);
+        HBox title = new HBox(20, number, name);
+        title.setAlignment(Pos.BASELINE_LEFT);
+        picture = pictures.empty();
+        picture.setMinHeight(0);
+        VBox.setVgrow(picture, Priority.ALWAYS);
+        VBox.setMargin(picture, new Insets(4, 12, 8, 16));
+        mark = pictures.empty(MARK, MARK);
+        said.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(said, Priority.ALWAYS);
+        HBox verdict = new HBox(18, mark, said);
+        verdict.setAlignment(Pos.CENTER_LEFT);
+        verdict.getStyleClass().addAll("verdict-line", "lined-above");
+        verdict.setMinHeight(Region.USE_PREF_SIZE);
+        VBox top = new VBox(2, title, drawing, howHere, statement);
+        top.getStyleClass().add("sheet-top");
+        top.setMinHeight(Region.USE_PREF_SIZE);
+        getChildren().addAll(top, picture, verdict);
+        showHowHere();
+    }
+
+    /**
+     * Gauge, method and caution, for a place where there is more room than on the sheet.
+     *
+     * @param remarksToo whether the remarks go there as well, which take the place of the method once they come
+     */
+    Region takeHow(boolean remarksToo) {
+        howHere.getChildren().clear();
+        said.getChildren().setAll(sentence, next);
+        how.getChildren().setAll(gauge, method, caution);
+        (remarksToo ? how : said).getChildren().add(2, remarks);
+        methodGivesWay = remarksToo;
+        return how;
+    }
+
+    void showHowHere() {
+        takeHow(false);
+        howHere.getChildren().setAll(how);
+    }
+
+    void show(InHand step, Found found, Optional<Picture> drawn) {
+        number.setText(String.valueOf(step.number()));
+        name.setText(step.name());
+        drawing.setText(step.drawing());
+        gauge.setText(step.gauge());
+        method.setText(methodGivesWay && !found.remarks().isEmpty() ? "" : step.method());
+        cautionWords.setText(step.caution());
+        caution.setVisible(!step.caution().isEmpty());
+        caution.setManaged(!step.caution().isEmpty());
+        statement.setText(step.statement());
+        drawn.ifPresentOrElse(picture::show, picture::clear);
+        word.getStyleClass().remove(verdictStyle);
+        verdictStyle = found.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        word.getStyleClass().add(verdictStyle);
+        word.setText(found.word());
+        distance.setText(found.distance().isEmpty() ? "" : " " + found.distance());
+        next.setText(found.next());
+        remarks.setText(found.remarks());
+        mark.show(new VerdictMark(found.standing(), found.word()));
+    }
+
+    private static Text piece(String... styles) {
+        Text piece = new Text();
+        piece.getStyleClass().add("piece");
+        piece.getStyleClass().addAll(styles);
+        return piece;
+    }
+
+    private static Label label(String... styles) {
+        Label label = new Label();
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.visibleProperty().bind(label.textProperty().isNotEmpty());
+        label.managedProperty().bind(label.visibleProperty());
+        return label;
+    }
+}

@@ -1,0 +1,63 @@
+package org.tenthwise.app.ui.run;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Answer;
+
+/** A run of the demo's screw carrier, brought to where a test wants it. */
+final class ARun implements AutoCloseable {
+
+    static final int RUN_OUT = 4;
+    static final int OUTSIDE = 9;
+    static final int BORE = 13;
+    static final int PLUG = 14;
+    static final int THREAD = 17;
+
+    private final SqliteLedger ledger;
+    final RunSession session;
+
+    ARun(Path store) throws Exception {
+        ledger = SqliteLedger.open(store);
+        Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
+        session = new Shop(ledger, clock)
+                .begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "014", "AB-7731", "Lathe 4", "Setter 2"));
+    }
+
+    /** The first operation passed, and the step {@code step} in hand. */
+    ARun setUpAndGoTo(int step) throws Exception {
+        for (int confirm : List.of(1, 2, 3, 5)) {
+            session.goTo(confirm);
+            session.answer(Answer.YES);
+        }
+        session.goTo(RUN_OUT);
+        enter("0.000", "0.002", "0.004", "0.005", "0.004", "0.002", "0.000", "-0.001");
+        session.goTo(step);
+        return this;
+    }
+
+    ARun enter(String... figures) throws Exception {
+        for (String figure : figures) {
+            session.enter(figure);
+        }
+        return this;
+    }
+
+    /** The bore in hand, its gauge set on the plan's master and reading nought there; its number rises with size. */
+    ARun setBoreGauge() throws Exception {
+        session.tellSense(false);
+        return enter("", "");
+    }
+
+    @Override
+    public void close() {
+        ledger.close();
+    }
+}

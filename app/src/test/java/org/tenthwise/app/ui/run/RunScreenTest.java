@@ -1,0 +1,306 @@
+package org.tenthwise.app.ui.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.ui.Display;
+import org.tenthwise.app.ui.ScreenTest;
+import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.verdict.Standing;
+
+/** The run screen in its states, on every display, and its handling by keys, by keyboard and by a gauge that types. */
+class RunScreenTest extends ScreenTest {
+
+    @TempDir
+    private Path dir;
+    private ARun run;
+    private final Ways ways = new Ways();
+
+    @BeforeEach
+    void beginARun() throws Exception {
+        run = new ARun(dir.resolve("s.db"));
+    }
+
+    @AfterEach
+    void letGo() {
+        run.close();
+    }
+
+    private RunScreen screen(Window window) {
+        Pictures pictures = new Pictures(new ScreenFaces(), new Lettering(), window.look());
+        Errands errands = new Errands(new Background(Runnable::run, Runnable::run), words, ways);
+        RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words);
+        return new RunScreen(model, pictures, words);
+    }
+
+    private void seen(String state) {
+        seen("run", state, this::screen);
+    }
+
+    private Window opened() {
+        Window window = window(Display.DAY);
+        window.shell().show(screen(window));
+        settle(window.scene());
+        return window;
+    }
+
+    // how it looks
+
+    @Test
+    void aStepThatAsksHoldsEverywhere() {
+        run.session.goTo(2);
+        seen("confirm");
+    }
+
+    @Test
+    void aRunOutBeforeItsFirstReadingHoldsEverywhere() {
+        run.session.goTo(ARun.RUN_OUT);
+        seen("run-out-open");
+    }
+
+    @Test
+    void aRunOutThatFailsHoldsEverywhere() throws Exception {
+        run.session.goTo(ARun.RUN_OUT);
+        run.enter("0.000", "-0.011", "-0.028", "-0.038", "-0.038", "-0.026", "-0.011", "-0.001");
+        seen("run-out-fail");
+    }
+
+    @Test
+    void aDiameterToCutAgainHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("48.098");
+        run.session.again(Why.CUT);
+        run.enter("48.032");
+        seen("cut-again");
+    }
+
+    @Test
+    void theQuestionAboutTheSenseHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE);
+        seen("sense");
+    }
+
+    @Test
+    void theMasterHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
+        seen("master");
+    }
+
+    @Test
+    void aBoreHalfReadHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.015", "0.014");
+        seen("bore-half-read");
+    }
+
+    @Test
+    void aBoreThatPassesHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.015", "0.014", "0.011", "0.013");
+        seen("bore-pass");
+    }
+
+    @Test
+    void aBorePastSizeHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.0245", "0.014", "0.011", "0.013");
+        seen("bore-fail");
+    }
+
+    @Test
+    void thePlugsQuestionHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.012", "0.012", "0.011", "0.011");
+        run.session.goTo(ARun.PLUG);
+        run.enter("29.990", "29.990");
+        seen("plug-asked");
+    }
+
+    @Test
+    void aContradictionHoldsEverywhere() throws Exception {
+        aPlugThatEnters("30.020");
+        seen("plug-contradiction");
+    }
+
+    @Test
+    void aThreadOverWiresHoldsEverywhere() throws Exception {
+        aPlugThatEnters("29.990");
+        run.session.goTo(ARun.THREAD);
+        run.enter("", "40.749", "40.755", "40.752");
+        seen("thread");
+    }
+
+    @Test
+    void aHeldStepHoldsEverywhere() {
+        run.session.goTo(ARun.BORE);
+        seen("held");
+    }
+
+    @Test
+    void aClosedRunHoldsEverywhere() throws Exception {
+        run.session.close("Inspector 1", "released");
+        seen("closed");
+    }
+
+    private void aPlugThatEnters(String size) throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.012", "0.012", "0.011", "0.011");
+        run.session.goTo(ARun.PLUG);
+        run.enter(size, size);
+        run.session.answer(Answer.FREELY);
+    }
+
+    // how it handles
+
+    @Test
+    void aReadingTakesItsDigitsAndOneTap() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> {
+            Scene scene = opened().scene();
+            for (char digit : "47990".toCharArray()) {
+                press(scene, "digit-" + digit);
+                if (digit == '7') {
+                    press(scene, "point");
+                }
+            }
+            assertEquals("47.990", text(scene, "reading"));
+            press(scene, "commit");
+        });
+        assertEquals(1, run.session.state().pass().readings().size());
+        assertEquals("47.990", run.session.state().pass().readings().get(0).typed().text());
+    }
+
+    @Test
+    void aGaugeThatTypesWalksThroughTheReadingsAndIntoTheNextCheck() throws Exception {
+        run.setUpAndGoTo(8);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "48.310\n");
+            assertEquals(Standing.PASS, run.session.state().line().finding().verdict().standing());
+            type(scene, "47.990\n47.991\n");
+        });
+        assertEquals(ARun.OUTSIDE, run.session.state().inHand().number());
+        assertEquals(List.of("47.990", "47.991"),
+                run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList());
+    }
+
+    @Test
+    void anEnterTooManyTakesNothingTwice() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> type(opened().scene(), "47.990\n\n"));
+        assertEquals(1, run.session.state().pass().readings().size());
+    }
+
+    @Test
+    void aFigureThatIsNotTakenComesBackWithTheReason() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "4799.0\n");
+            assertEquals("4799.0", text(scene, "reading"));
+            assertEquals("Far off. Enter again if so.", text(scene, "prompt"));
+            strike(scene, KeyCode.BACK_SPACE);
+            assertFalse(text(scene, "prompt").startsWith("Far off"));
+        });
+        assertTrue(run.session.state().pass().readings().isEmpty());
+    }
+
+    @Test
+    void digitsAreNotTakenWhereNoneAreAsked() {
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "12\n");
+            press(scene, "reply-0");
+            press(scene, "commit-answered");
+        });
+        assertEquals(2, run.session.state().inHand().number());
+    }
+
+    @Test
+    void theSenseMasterAndZeroOfABoreGaugeAreTwoTapsAndOneAnswer() throws Exception {
+        run.setUpAndGoTo(ARun.BORE);
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "reply-1");
+            press(scene, "commit");
+            press(scene, "commit");
+        });
+        assertTrue(run.session.state().asked() instanceof Asked.Reading);
+    }
+
+    @Test
+    void cutTakenBeginsANewPassAndKeepsTheOld() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("48.032");
+        run(() -> press(opened().scene(), "commit"));
+        assertTrue(run.session.state().pass().isEmpty());
+        assertEquals(1, run.session.state().line().earlier().size());
+    }
+
+    @Test
+    void aRunOutCanBeReadAsHighestAndLowest() {
+        run.session.goTo(ARun.RUN_OUT);
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "again");
+            type(scene, "0.015\n0.003\n");
+        });
+        assertEquals(Standing.PASS, run.session.state().line().finding().verdict().standing());
+    }
+
+    @Test
+    void aStepIsReachedThroughTheListAndAHeldOneLeadsToWhatItWaitsFor() {
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "step-6");
+            assertEquals(6, run.session.state().inHand().number());
+            press(scene, "commit-answered");
+        });
+        assertEquals(1, run.session.state().inHand().number());
+    }
+
+    @Test
+    void everyWayOutIsAsked() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.0245");
+        run(() -> {
+            Scene scene = opened().scene();
+            for (String key : List.of("back", "doubt", "note", "strike", "sign-for", "other-gauge", "commit")) {
+                press(scene, key);
+            }
+            strike(scene, KeyCode.ESCAPE);
+        });
+        assertEquals(List.of("back", "say DOUBT", "say NOTE", "strike", "dispose", "gauge", "dispose"), ways.asked);
+    }
+
+    @Test
+    void theLastCheckLeadsToTheSignature() throws Exception {
+        run.session.close("Inspector 1", "released");
+        run(() -> press(opened().scene(), "commit-answered"));
+        assertEquals(List.of("record " + run.session.id()), ways.asked);
+    }
+
+    @Test
+    void everyKeyIsReachedByTheTabulator() {
+        run(() -> {
+            Scene scene = opened().scene();
+            assertTrue(scene.getRoot().lookupAll(".key").stream().filter(node -> node instanceof Button)
+                    .allMatch(node -> node.isFocusTraversable()));
+        });
+    }
+
+    private static String text(Scene scene, String id) {
+        settle(scene);
+        return ((Label) scene.lookup("#" + id)).getText();
+    }
+}

@@ -1,0 +1,75 @@
+package org.tenthwise.app.ui.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.model.plan.Plan;
+
+/** A journey that stays where it is and keeps a list of where it was asked to go. */
+final class Ways implements Journey {
+
+    final List<String> asked = new ArrayList<>();
+    final List<Message> told = new ArrayList<>();
+
+    @Override
+    public void home() {
+        asked.add("home");
+    }
+
+    @Override
+    public void begin(Plan plan) {
+        asked.add("begin");
+    }
+
+    @Override
+    public void run(RunSession session) {
+        asked.add("run");
+    }
+
+    @Override
+    public void strike(RunSession session) {
+        asked.add("strike");
+    }
+
+    @Override
+    public void dispose(RunSession session) {
+        asked.add("dispose");
+    }
+
+    @Override
+    public void sign(RunSession session) {
+        asked.add("sign");
+    }
+
+    @Override
+    public void record(String run) {
+        asked.add("record " + run);
+    }
+
+    @Override
+    public void about() {
+        asked.add("about");
+    }
+
+    @Override
+    public void say(Saying what, RunSession session) {
+        asked.add("say " + what);
+    }
+
+    @Override
+    public void gauge(RunSession session) {
+        asked.add("gauge");
+    }
+
+    @Override
+    public void back() {
+        asked.add("back");
+    }
+
+    @Override
+    public void tell(Message message) {
+        told.add(message);
+    }
+}
