@@ -73,6 +73,11 @@ public final class Drawing {
         hatch(rings, 45, METAL_SPACING, Stroke.CUT_METAL, Role.HATCH);
     }
 
+    /** Cut metal of a second part, hatched the other way. */
+    void otherMetal(List<Point> area) {
+        hatch(List.of(area), -45, METAL_SPACING, Stroke.CUT_METAL, Role.HATCH);
+    }
+
     /** What is still to be cut away. */
     void stock(List<Point> area) {
         hatch(List.of(area), 45, STOCK_SPACING, Stroke.STOCK, Role.CUTFILL);

@@ -18,6 +18,7 @@ import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
 
@@ -43,6 +44,12 @@ public final class Pictures {
         }
         if (finding instanceof SizeFinding size) {
             return Optional.of(new SizeFound(words).picture(line, size, spoken(finding)));
+        }
+        if (finding instanceof WiresFinding wires) {
+            return Optional.of(new WiresFound(words).picture(line, wires, spoken(finding)));
+        }
+        if (finding instanceof PlugFinding plug) {
+            return Optional.of(new PlugFound(words).picture(plug, spoken(finding)));
         }
         return part(plan, line.step());
     }

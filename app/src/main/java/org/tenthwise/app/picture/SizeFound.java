@@ -41,7 +41,7 @@ final class SizeFound {
                 finding.value().map(size -> sized(size, figures)),
                 finding.verdict().margin()
                         .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.plain(margin.distance()))),
-                finding.next().map(next -> stock(next, check.feature(), figures)), said(check), spoken);
+                finding.next().map(next -> stock(next, check.feature(), figures)), Optional.empty(), said(check), spoken);
     }
 
     static SizePicture.Sized written(Written limit) {

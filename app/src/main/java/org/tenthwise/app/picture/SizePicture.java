@@ -20,10 +20,11 @@ import org.tenthwise.model.tolerance.Limit;
  * @param judged    the size that is judged; absent before there is one
  * @param distance  from the judged size to the limit that counts
  * @param stock     what is left to cut; absent where nothing is
+ * @param mate      surface of what goes in, its metal below it; absent where nothing does
  */
 public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Optional<Sized> upper, Length guardBand,
                           List<Column> columns, Optional<Sized> judged, Optional<Distance> distance, Optional<Stock> stock,
-                          Said said, String spoken) implements Picture {
+                          Optional<Length> mate, Said said, String spoken) implements Picture {
 
     /** A size with the figures that write it. */
     public record Sized(Length size, String figures) {
@@ -71,31 +72,19 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     static final String DETAIL = "Z";
     static final double DETAIL_TEXT = 22;
 
-    private static final double LEAST_SECTION = 170;
-    private static final double GAP = 14;
-
     public SizePicture {
         columns = List.copyOf(columns);
     }
 
     @Override
     public void draw(Drawing drawing) {
-        Box frame = drawing.frame().box();
-        double lane = Strip.laneWidth(this, drawing);
-        double sectionWidth = frame.width() - lane - Strip.ticksWidth(drawing) - Strip.columnsWidth(this, drawing) - GAP;
-        boolean section = sectionWidth >= LEAST_SECTION && frame.height() >= 200;
-        double left = section ? sectionWidth + GAP : 0;
-        Strip strip = new Strip(this, drawing, new Box(left, frame.top(), frame.right(), frame.bottom()), lane,
-                section && hasDetail());
-        if (section) {
-            Box room = new Box(1, frame.top(), sectionWidth, frame.bottom());
+        SectionAndStrip.draw(this, drawing, hasDetail(), (room, scale) -> {
             switch (feature) {
-                case BORE, WIDTH -> new WallSection(this, drawing, room, strip.scale()).draw();
-                case DIAMETER -> new ShaftSection(this, drawing, room, strip.scale()).draw();
-                case DEPTH -> new FloorSection(this, drawing, room, strip.scale()).draw();
+                case BORE, WIDTH -> new WallSection(this, drawing, room, scale).draw();
+                case DIAMETER -> new ShaftSection(this, drawing, room, scale).draw();
+                case DEPTH -> new FloorSection(this, drawing, room, scale).draw();
             }
-        }
-        strip.draw();
+        });
     }
 
     private boolean hasDetail() {

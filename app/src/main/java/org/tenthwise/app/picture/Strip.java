@@ -46,14 +46,16 @@ final class Strip {
         return TICKS * Math.max(0.6, drawing.frame().lineScale());
     }
 
-    static double laneWidth(SizePicture picture, Drawing drawing) {
-        return StripLane.width(picture, drawing);
-    }
-
     static double columnsWidth(SizePicture picture, Drawing drawing) {
         double parts = parts(picture);
         double most = MOST * drawing.frame().width();
         double scale = Math.max(0.6, drawing.frame().textScale());
+        double labels = parts * picture.columns().stream().mapToDouble(column -> drawing.width(label(column.label()).bold()) + 6)
+                .max().orElse(0);
+        return labels <= most ? Math.max(labels, width(parts, most, scale)) : width(parts, most, scale);
+    }
+
+    private static double width(double parts, double most, double scale) {
         return Math.max(NARROWEST_STRIP * Math.min(1, scale),
                 parts * Math.max(NARROWEST_COLUMN, Math.min(WIDEST_COLUMN * scale, most / parts)));
     }
@@ -76,6 +78,7 @@ final class Strip {
         for (int i = 0; i < boxes.size(); i++) {
             column(picture.columns().get(i), boxes.get(i));
         }
+        mate();
         guardBands();
         for (int i = 1; i < boxes.size(); i++) {
             drawing.line(new Point(boxes.get(i).left(), top), new Point(boxes.get(i).left(), bottom), Stroke.RULE, Role.RULE);
@@ -142,6 +145,14 @@ final class Strip {
                 .map(stock -> scale.clamped(stock.aim().size())).orElse(y);
         boolean metalIsLeft = picture.metalAbove() ? aim < y : aim > y;
         return metalIsLeft ? new Box(box.left(), Math.min(y, aim), box.right(), Math.max(y, aim)) : new Box(box.left(), y, box.right(), y);
+    }
+
+    private void mate() {
+        picture.mate().filter(surface -> !scale.isBelow(surface)).ifPresent(surface -> {
+            double y = scale.clamped(surface);
+            drawing.otherMetal(new Box(left, y, right, bottom).corners());
+            drawing.line(new Point(left, y), new Point(right, y), Stroke.OUTLINE, Role.LINE);
+        });
     }
 
     private void guardBands() {

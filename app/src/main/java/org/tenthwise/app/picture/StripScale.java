@@ -38,7 +38,7 @@ final class StripScale {
         Length high = Length.greatest(limits).plus(width.times(BigDecimal.valueOf(BEYOND)));
         Length reach = width.times(BigDecimal.valueOf(NEAR));
         Length margin = width.times(new BigDecimal("0.12"));
-        for (Length size : wanted(picture)) {
+        for (Length size : Stream.concat(wanted(picture).stream(), picture.mate().stream()).toList()) {
             if (!size.isBelow(Length.least(limits).minus(reach)) && !size.isAbove(Length.greatest(limits).plus(reach))) {
                 low = Length.least(List.of(low, size.minus(margin)));
                 high = Length.greatest(List.of(high, size.plus(margin)));
@@ -56,7 +56,8 @@ final class StripScale {
     private static List<Length> wanted(SizePicture picture) {
         return Stream.of(picture.columns().stream().filter(column -> column.kind() == SizePicture.Kind.TAKEN)
                         .flatMap(column -> column.size().stream()), picture.judged().stream(),
-                picture.stock().stream().map(SizePicture.Stock::aim)).flatMap(sizes -> sizes).map(SizePicture.Sized::size).toList();
+                picture.stock().stream().map(SizePicture.Stock::aim)).flatMap(sizes -> sizes).map(SizePicture.Sized::size)
+                .toList();
     }
 
     /** Upper less lower limit. With one limit, how far the sizes lie from it; with no size either, a hundredth of it. */

@@ -83,6 +83,6 @@ class SizePictureTest {
     private static Strip strip(String scene) {
         SizePicture picture = SizeScenes.all().get(scene);
         Drawing drawing = new Drawing(new DryPen(), new Lettering(), SHEET);
-        return new Strip(picture, drawing, SHEET.box(), Strip.laneWidth(picture, drawing), true);
+        return new Strip(picture, drawing, SHEET.box(), StripLane.width(picture, drawing), true);
     }
 }

@@ -140,6 +140,7 @@ final class SizeScenes {
     private SizePicture picture() {
         boolean bore = feature.stillCutBeyond() == Limit.LOWER;
         return new SizePicture(feature, unit, lower, upper, guardBand, columns, judged, distance(), stock,
+                Optional.empty(),
                 new SizePicture.Said(bore ? "past size" : "still to cut", bore ? "still to cut" : "past size", "stock left", step -> "1 line " + step),
                 "Size");
     }
