@@ -30,8 +30,8 @@ import org.tenthwise.model.run.Event.PassBegun.Why;
 /**
  * The run in hand. Screen thread only; the session itself is used on the thread of the ledger, in the order of the verbs.
  *
- * <p>A figure leaves the pad the moment it is entered and comes back to it if it was not taken, so that a second Enter on
- * its heels cannot take it twice.
+ * <p>A figure leaves the pad the moment it is entered and comes back to it if it was not taken or could not be kept, so that a
+ * second Enter on its heels cannot take it twice and nothing typed is lost.
  */
 public final class RunViewModel implements Typing {
 
@@ -48,6 +48,8 @@ public final class RunViewModel implements Typing {
     private final ReadOnlyStringWrapper objection = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper prompt = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper figure = new ReadOnlyStringWrapper("");
+    private boolean taking;
+    private boolean givenBack;
 
     /** @param start state of {@code session} when the screen is made */
     public RunViewModel(RunSession session, State start, Errands errands, Journey journey, Words words) {
@@ -227,21 +229,32 @@ public final class RunViewModel implements Typing {
         }
     }
 
+    /** One figure at a time: while one is on its way to the ledger, the next stays on the pad until it is entered again. */
     private void take(String text) {
+        if (taking) {
+            return;
+        }
+        taking = true;
         pad.clear();
-        errands.run(() -> session.enter(text), reply -> {
-            if (reply.objection().isPresent()) {
-                giveBack(text);
-            }
-            took(reply);
+        errands.run(() -> session.enter(text), reply -> took(reply, text), () -> {
+            taking = false;
+            giveBack(text);
         });
     }
 
-    /** Puts a figure that was not taken back on the pad, unless something else is being typed there by now. */
+    /** Puts the figure back on the pad until it is known to be taken, unless something else is being typed there by now. */
     private void giveBack(String text) {
-        if (pad.typedProperty().get().isEmpty()) {
+        givenBack = pad.typedProperty().get().isEmpty();
+        if (givenBack) {
             text.chars().mapToObj(Character::toString).forEach(pad::character);
         }
+    }
+
+    private void took(Reply reply, String text) {
+        if (reply.objection().isEmpty() && givenBack && pad.typedProperty().get().equals(text)) {
+            pad.clear();
+        }
+        took(reply);
     }
 
     private void ask(Callable<Reply> verb) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -215,6 +216,37 @@ class RunScreenTest extends ScreenTest {
             assertFalse(text(scene, "prompt").startsWith("Far off"));
         });
         assertTrue(run.session.state().pass().readings().isEmpty());
+    }
+
+    @Test
+    void aFigureThatCannotBeKeptComesBackAndTheTroubleIsTold() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run.close();
+        run(() -> {
+            Scene scene = opened().scene();
+            ways.told.clear();
+            type(scene, "47.990\n");
+            assertEquals("47.990", text(scene, "reading"));
+        });
+        assertEquals(1, ways.told.size());
+        assertEquals("Not saved", ways.told.get(0).title().substring(0, 9));
+    }
+
+    @Test
+    void theNextFigureWaitsWhileOneIsOnItsWayToTheLedger() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        List<Runnable> waiting = new ArrayList<>();
+        Errands errands = new Errands(new Background(waiting::add, Runnable::run), words, ways);
+        RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words);
+        "47.990".chars().mapToObj(Character::toString).forEach(model::character);
+        model.enter();
+        "47.985".chars().mapToObj(Character::toString).forEach(model::character);
+        model.enter();
+        assertEquals(1, waiting.size());
+        waiting.get(0).run();
+        assertEquals("47.985", model.pad().typedProperty().get());
+        assertEquals(List.of("47.990"),
+                run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList());
     }
 
     @Test

@@ -1,0 +1,166 @@
+package org.tenthwise.app.ui.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.css.PseudoClass;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.app.ui.Display;
+import org.tenthwise.app.ui.ScreenTest;
+import org.tenthwise.app.ui.keys.Key;
+
+class ShellTest extends ScreenTest {
+
+    private final List<String> happened = new ArrayList<>();
+
+    private final class Plain implements Screen {
+
+        private final String title;
+        private final StackPane root = new StackPane();
+
+        Plain(String title) {
+            this.title = title;
+        }
+
+        @Override
+        public Region root() {
+            return root;
+        }
+
+        @Override
+        public String title() {
+            return title;
+        }
+
+        @Override
+        public void arrange(Arrangement arrangement) {
+            happened.add(title + " " + arrangement);
+        }
+
+        @Override
+        public void onShown() {
+            happened.add(title + " shown");
+        }
+
+        @Override
+        public void onGone() {
+            happened.add(title + " gone");
+        }
+    }
+
+    @Test
+    void backLeadsToTheScreenUnderAndEndsAtTheUndermost() {
+        run(() -> {
+            Shell shell = window(Display.DAY).shell();
+            shell.show(new Plain("home"));
+            shell.show(new Plain("run"));
+            happened.clear();
+            strike(shell.scene(), KeyCode.ESCAPE);
+            strike(shell.scene(), KeyCode.ESCAPE);
+            assertEquals("home", shell.inHand().orElseThrow().title());
+        });
+        assertEquals(List.of("run gone", "home shown"), happened);
+    }
+
+    @Test
+    void aReplacedScreenIsGoneForGood() {
+        run(() -> {
+            Shell shell = window(Display.DAY).shell();
+            Screen home = new Plain("home");
+            shell.show(home);
+            shell.show(new Plain("begin"));
+            shell.replace(new Plain("run"));
+            assertTrue(happened.contains("begin gone"));
+            shell.show(new Plain("sign"));
+            shell.backTo(home);
+            assertEquals("home", shell.inHand().orElseThrow().title());
+        });
+    }
+
+    @Test
+    void turningTheTabletArrangesEveryScreenAnew() {
+        run(() -> {
+            Shell shell = window(Display.DAY).shell();
+            shell.show(new Plain("home"));
+            settle(shell.scene());
+            happened.clear();
+            shell.scene().getRoot().resize(800, 1280);
+        });
+        assertEquals(List.of("home PORTRAIT"), happened);
+    }
+
+    @Test
+    void aKeyIsAsManyMillimetresOnAFinerDisplay() {
+        run(() -> {
+            for (int width : List.of(1280, 1920)) {
+                Shell shell = window(new Display("fine", width, width * 5 / 8, Display.DAY.look())).shell();
+                Plain screen = new Plain("one key");
+                Key key = new Key(Key.Kind.PLAIN, "Key", () -> { });
+                key.setMaxSize(64, 64);
+                screen.root.getChildren().add(key);
+                shell.show(screen);
+                settle(shell.scene());
+                // 64 of 1280 px: a twentieth of the width of the display
+                assertEquals(width / 20.0, key.localToScene(key.getLayoutBounds()).getWidth(), 0.01);
+            }
+        });
+    }
+
+    @Test
+    void messagesWaitTheirTurnAndStayUntilAnswered() {
+        run(() -> {
+            Shell shell = window(Display.DAY).shell();
+            shell.show(new Plain("home"));
+            shell.tell(new Message("First", "It stays.", List.of(
+                    new Message.Reply("No", () -> happened.add("no")), new Message.Reply("Yes", () -> happened.add("yes")))));
+            shell.trouble();
+            shell.show(new Plain("run"));
+            assertEquals(List.of("No", "Yes"), keys(shell.scene()));
+            key(shell.scene(), 1).fire();
+            assertTrue(happened.contains("yes"));
+            assertEquals(List.of("Understood"), keys(shell.scene()));
+            key(shell.scene(), 0).fire();
+            assertEquals(List.of(), keys(shell.scene()));
+        });
+    }
+
+    @Test
+    void aMessageTakesNoPressInItsFirstMoment() {
+        run(() -> {
+            Shell shell = window(Display.DAY).shell();
+            shell.show(new Plain("home"));
+            shell.trouble();
+            assertTrue(key(shell.scene(), 0).isMouseTransparent());
+        });
+    }
+
+    @Test
+    void theLookOfTheSceneChangesWithTheSettings() {
+        run(() -> {
+            Window window = window(Display.DAY);
+            Node root = window.scene().getRoot();
+            PseudoClass night = PseudoClass.getPseudoClass("night");
+            assertFalse(root.getPseudoClassStates().contains(night));
+            window.look().nightProperty().set(true);
+            assertTrue(root.getPseudoClassStates().contains(night));
+        });
+    }
+
+    private static List<String> keys(Scene scene) {
+        settle(scene);
+        return scene.getRoot().lookupAll(".key").stream().map(node -> ((Key) node).getText()).toList();
+    }
+
+    private static Key key(Scene scene, int index) {
+        settle(scene);
+        return (Key) List.copyOf(scene.getRoot().lookupAll(".key")).get(index);
+    }
+}
