@@ -70,7 +70,7 @@ public final class BeginViewModel {
         long holds = plan.steps().stream().filter(step -> !step.hold().isEmpty()).count();
         return List.of(words.say("begin.material", plan.material()),
                 words.say("begin.plan", plan.issue(), plan.drawing()),
-                words.say("home.checks", plan.steps().size(), holds, plan.unit().symbol()));
+                words.say("home.checks", plan.steps().size(), holds));
     }
 
     /** Says that the serial is begun already and where it stands; empty where it is not. */

@@ -1,0 +1,131 @@
+package org.tenthwise.app.ui.home;
+
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.VerdictMark;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.picture.PictureView;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Sheet;
+
+/** The rows of the home screen: a run begun, a part to begin one on. */
+final class HomeRows {
+
+    private static final double OUTLINE_WIDTH = 212;
+    private static final double OUTLINE_HEIGHT = 116;
+    private static final double CHECKS_WIDTH = 368;
+    private static final double CHECKS_HEIGHT = 42;
+    private static final double MARK = 20;
+
+    private final HomeViewModel model;
+    private final Words words;
+    private final Pictures pictures;
+    private final org.tenthwise.app.picture.Pictures drawn;
+
+    HomeRows(HomeViewModel model, Words words, Pictures pictures) {
+        this.model = model;
+        this.words = words;
+        this.pictures = pictures;
+        this.drawn = new org.tenthwise.app.picture.Pictures(words);
+    }
+
+    /** @param foremost whether going on with it is the likeliest wish */
+    Region run(RunRow run, boolean foremost) {
+        FlowPane title = new FlowPane(16, 0, label(run.part(), "heading"), label(run.revision(), "middling", "second"),
+                label(run.serial(), "middling", "bold"));
+        title.setAlignment(Pos.BASELINE_LEFT);
+        title.setMinHeight(Region.USE_PREF_SIZE);
+        Sheet sheet = run.summary().sheet();
+        Optional<Step> inHand = run.closed() ? Optional.empty() : Optional.of(run.summary().inHand());
+        PictureView checks = pictures.small(drawn.checks(sheet, inHand), CHECKS_WIDTH, CHECKS_HEIGHT, Role.SHEET);
+        checks.setMaxWidth(CHECKS_WIDTH);
+        checks.setMinHeight(CHECKS_HEIGHT);
+        Label where = label(run.where(), "body", "bold");
+        HBox stands = new HBox(10, where);
+        run.standing().ifPresent(standing -> stands.getChildren().add(0,
+                fixed(pictures.small(new VerdictMark(standing, words.say("verdict", standing)), MARK, MARK, Role.SHEET))));
+        stands.setAlignment(Pos.CENTER_LEFT);
+        VBox said = new VBox(2, title, label(run.place(), "body", "second"), checks, stands);
+        HBox.setHgrow(said, Priority.ALWAYS);
+
+        Label when = label(run.when(), "body", "second");
+        when.setMinWidth(Region.USE_PREF_SIZE);
+        Key go = new Key(foremost ? Key.Kind.COMMIT : Key.Kind.PLAIN,
+                words.say(run.closed() ? "home.look" : "home.go-on"), () -> model.goOn(run));
+        go.setId("go-" + run.summary().id());
+        VBox end = end(go, run.spoken());
+        end.getChildren().add(0, when);
+
+        HBox row = row(said, end);
+        drawn.part(sheet.plan(), run.summary().inHand()).or(() -> drawn.part(sheet.plan()))
+                .ifPresent(part -> row.getChildren().add(0, fixed(pictures.small(part, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET))));
+        return spoken(row, run.spoken());
+    }
+
+    /** @param narrow whether the words stand under the picture rather than beside it */
+    Region part(PartRow part, boolean narrow) {
+        Key begin = new Key(Key.Kind.PLAIN, words.say("home.begin"), () -> model.begin(part));
+        begin.setId("begin-" + part.number() + "-" + part.plan().part().revision());
+        VBox end = end(begin, part.number() + " " + part.name());
+        FlowPane title = new FlowPane(16, 0, label(part.number(), "heading"), label(part.name(), "body"));
+        title.setMinHeight(Region.USE_PREF_SIZE);
+        VBox said = new VBox(4, title, label(part.about(), "body", "second"), label(part.checks(), "body", "second"));
+        HBox.setHgrow(said, Priority.ALWAYS);
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        HBox top = new HBox(24, narrow ? space : said, end);
+        top.setAlignment(Pos.CENTER_LEFT);
+        drawn.part(part.plan()).ifPresent(picture -> top.getChildren().add(0,
+                fixed(pictures.small(picture, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET))));
+        VBox row = narrow ? new VBox(4, top, said) : new VBox(top);
+        row.getStyleClass().addAll("ruled-below", "home-row");
+        return spoken(row, part.number() + " " + part.name() + ", " + part.about());
+    }
+
+    private static VBox end(Key key, String about) {
+        key.getStyleClass().add("home-go");
+        key.accessibleTextProperty().unbind();
+        key.setAccessibleText(key.getText() + ": " + about);
+        VBox end = new VBox(4, key);
+        end.setAlignment(Pos.CENTER_RIGHT);
+        return end;
+    }
+
+    private static HBox row(Node... parts) {
+        HBox row = new HBox(24, parts);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().addAll("ruled-below", "home-row");
+        return row;
+    }
+
+    private static <R extends Region> R spoken(R row, String words) {
+        row.setAccessibleRole(AccessibleRole.TEXT);
+        row.setAccessibleText(words);
+        return row;
+    }
+
+    private static PictureView fixed(PictureView picture) {
+        picture.setMinSize(picture.getPrefWidth(), picture.getPrefHeight());
+        picture.setMaxSize(picture.getPrefWidth(), picture.getPrefHeight());
+        return picture;
+    }
+
+    private static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+}

@@ -1,0 +1,162 @@
+package org.tenthwise.app.ui.home;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.property.BooleanProperty;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.shell.Arrangement;
+import org.tenthwise.app.ui.shell.Heading;
+import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.Look;
+
+/** Runs begun on the one side, parts to begin one on beside or below them, the settings of the look at the foot. */
+public final class HomeView extends BorderPane implements Screen {
+
+    private static final double PARTS = 472;
+    private static final double PARTS_BELOW = 460;
+
+    private final HomeViewModel model;
+    private final Words words;
+    private final Look look;
+    private final HomeRows rows;
+    private final PagedRows runs;
+    private final PagedRows parts;
+    private final VBox left;
+    private final VBox right;
+    private final BorderPane body = new BorderPane();
+    private final List<Subscription> following = new ArrayList<>();
+    private boolean wide = true;
+
+    public HomeView(HomeViewModel model, Words words, Pictures pictures, Look look) {
+        this.model = model;
+        this.words = words;
+        this.look = look;
+        rows = new HomeRows(model, words, pictures);
+        runs = new PagedRows(words, 0);
+        parts = new PagedRows(words, 0);
+        left = side(words.say("home.runs"), runs);
+        right = side(words.say("home.parts"), parts);
+        Label name = label(words.say("home.title"), "heading");
+        name.setMinWidth(USE_PREF_SIZE);
+        StackPane title = new StackPane(name);
+        Heading heading = new Heading().cell(title);
+        title.getStyleClass().remove("lined-left");
+        setTop(heading.cell(words.say("home.today"), model.todayProperty())
+                .end(setting("night", look.nightProperty())).end(setting("large", look.largeTextProperty()))
+                .end(setting("gloves", look.glovesProperty())).end(about()));
+        setCenter(body);
+        following.add(model.runsProperty().subscribe(this::fill));
+        following.add(model.partsProperty().subscribe(this::fill));
+        following.add(look.nightProperty().subscribe(this::fill));
+        following.add(look.largeTextProperty().subscribe(this::fill));
+    }
+
+    @Override
+    public Region root() {
+        return this;
+    }
+
+    @Override
+    public String title() {
+        return words.say("home.title");
+    }
+
+    @Override
+    public void onShown() {
+        model.load();
+    }
+
+    @Override
+    public void onGone() {
+        following.forEach(Subscription::unsubscribe);
+    }
+
+    @Override
+    public void arrange(Arrangement arrangement) {
+        wide = arrangement == Arrangement.LANDSCAPE;
+        fill();
+        right.getStyleClass().removeAll("lined-left", "lined-above");
+        right.getStyleClass().add(wide ? "lined-left" : "lined-above");
+        right.setMinWidth(wide ? PARTS : 0);
+        right.setMaxWidth(wide ? PARTS : Double.MAX_VALUE);
+        right.setMinHeight(0);
+        right.setPrefHeight(wide ? USE_COMPUTED_SIZE : PARTS_BELOW);
+        body.setCenter(left);
+        body.setRight(wide ? right : null);
+        body.setBottom(wide ? null : right);
+    }
+
+    private void fill() {
+        List<Region> begun = new ArrayList<>();
+        boolean first = true;
+        for (RunRow run : model.runsProperty().get()) {
+            begun.add(rows.run(run, first && !run.closed()));
+            first &= run.closed();
+        }
+        if (begun.isEmpty()) {
+            begun.add(label(words.say("home.no-runs"), "middling"));
+        }
+        runs.show(begun);
+        List<Region> offered = new ArrayList<>(model.partsProperty().get().stream().map(part -> rows.part(part, wide)).toList());
+        if (offered.isEmpty()) {
+            offered.add(label(words.say("home.no-parts"), "middling"));
+        }
+        model.refusedProperty().get().forEach(refused -> offered.add(label(refused, "body")));
+        if (!model.remarkProperty().get().isEmpty()) {
+            offered.add(label(model.remarkProperty().get(), "body", "second"));
+        }
+        parts.show(offered);
+    }
+
+    private VBox side(String title, PagedRows rows) {
+        Label heading = label(title, "heading");
+        HBox line = new HBox(heading);
+        line.getStyleClass().addAll("lined-below", "home-title");
+        VBox.setVgrow(rows, Priority.ALWAYS);
+        rows.setMinHeight(0);
+        VBox side = new VBox(line, rows);
+        side.getStyleClass().addAll("on-sheet", "home-side");
+        return side;
+    }
+
+    private Key setting(String name, BooleanProperty setting) {
+        Key key = new Key(Key.Kind.PLAIN, words.say("home.setting." + name), () -> setting.set(!setting.get()));
+        key.setId("setting-" + name);
+        key.getStyleClass().add("home-setting");
+        key.setMinWidth(USE_PREF_SIZE);
+        following.add(setting.subscribe(on -> {
+            key.showChosen(on);
+            key.accessibleTextProperty().unbind();
+            key.setAccessibleText(on ? words.say("home.setting.on", key.getText()) : key.getText());
+        }));
+        return key;
+    }
+
+    private Key about() {
+        Key key = new Key(Key.Kind.PLAIN, words.say("home.about-key"), model::about);
+        key.setId("about");
+        key.getStyleClass().add("home-setting");
+        key.setMinWidth(USE_PREF_SIZE);
+        return key;
+    }
+
+    private static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setAlignment(Pos.TOP_LEFT);
+        return label;
+    }
+}

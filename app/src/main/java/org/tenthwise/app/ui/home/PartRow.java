@@ -1,0 +1,15 @@
+package org.tenthwise.app.ui.home;
+
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.plan.Plan;
+
+/** A part to begin a run on, in words. */
+public record PartRow(Plan plan, String number, String name, String about, String checks) {
+
+    static PartRow of(Plan plan, Words words) {
+        long holds = plan.steps().stream().filter(step -> !step.hold().isEmpty()).count();
+        return new PartRow(plan, plan.part().number(), plan.name(),
+                words.say("home.about", plan.part().revision(), plan.unit().symbol(), plan.material()),
+                words.say("home.checks", plan.steps().size(), holds));
+    }
+}

@@ -1,0 +1,76 @@
+package org.tenthwise.app.ui.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Pictures;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Standing;
+
+/**
+ * A characteristic of the record.
+ *
+ * @param limits  as the plan writes them; empty for what only asks
+ * @param value   the size judged or what was answered
+ * @param mark    where the size lies; absent for what is not judged by one size
+ * @param verdict the word of the verdict
+ * @param after   what was signed for it, how many passes it took, how many readings were struck out; may be empty
+ */
+public record RecordRow(String number, String name, String limits, String value, Optional<Picture> mark,
+                        Standing standing, String verdict, String distance, String after) {
+
+    static RecordRow of(Line line, Words words) {
+        Sentences sentences = new Sentences(words);
+        String value = sentences.value(line.finding());
+        return new RecordRow(String.valueOf(line.step().number()), line.step().name(),
+                StepFigures.limits(line.step()).map(limits -> limits(limits, words)).orElse(""), value,
+                new Pictures(words).mark(line), line.finding().verdict().standing(),
+                sentences.standing(line.finding()), sentences.distance(line.finding()), after(line, words));
+    }
+
+    /** All of it, for those who listen. */
+    String spoken() {
+        return Stream.of(number + " " + name, limits, value, verdict, distance, after).filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(". "));
+    }
+
+    private static String limits(Limits limits, Words words) {
+        String unit = limits.unit().symbol();
+        Optional<String> lower = limits.lower().map(Figures::written);
+        Optional<String> upper = limits.upper().map(Figures::written);
+        if (lower.isPresent() && upper.isPresent()) {
+            return words.say("sheet.between", lower.get(), upper.get(), unit);
+        }
+        return upper.map(most -> words.say("sheet.at-most", most, unit))
+                .orElseGet(() -> words.say("sheet.at-least", lower.orElseThrow(), unit));
+    }
+
+    private static String after(Line line, Words words) {
+        List<String> said = new ArrayList<>();
+        line.disposed().ifPresent(disposed -> said.add(words.say("sheet.disposed",
+                words.say("disposition", disposed.disposition()), disposed.reason(), disposed.signedBy())));
+        long passes = line.passes().stream().filter(pass -> !pass.isEmpty()).count();
+        if (passes > 1) {
+            said.add(words.say("sheet.passes", passes));
+        }
+        long struck = line.passes().stream().flatMap(RecordRow::struck).filter(Optional::isPresent).count();
+        if (struck > 0) {
+            said.add(words.say(struck == 1 ? "sheet.struck.one" : "sheet.struck", struck));
+        }
+        return String.join(" ", said);
+    }
+
+    private static Stream<Optional<Run.Struck>> struck(Run.Pass pass) {
+        return Stream.concat(pass.readings().stream().map(Run.Reading::struck),
+                pass.answers().stream().map(Run.Answering::struck));
+    }
+}

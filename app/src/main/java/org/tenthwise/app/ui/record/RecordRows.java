@@ -1,0 +1,97 @@
+package org.tenthwise.app.ui.record;
+
+import java.util.Locale;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.VerdictMark;
+import org.tenthwise.app.ui.picture.PictureView;
+import org.tenthwise.app.ui.theme.Pictures;
+
+/** The rows of the record: number, name and limits, the size, where it lies, the verdict. */
+final class RecordRows {
+
+    private static final double LIE_WIDTH = 124;
+    private static final double LIE_HEIGHT = 24;
+    private static final double MARK = 22;
+
+    private final Pictures pictures;
+
+    RecordRows(Pictures pictures) {
+        this.pictures = pictures;
+    }
+
+    /** @param roomy for large text: where the size lies and its verdict stand under the name */
+    Region row(RecordRow row, boolean roomy) {
+        Label number = label(row.number(), "body", "bold");
+        number.getStyleClass().add("record-number");
+        VBox name = column(label(row.name(), "body", "bold"), row.limits());
+        HBox.setHgrow(name, Priority.ALWAYS);
+        Label value = label(row.value(), "body", "bold");
+        value.getStyleClass().add("record-value");
+        Region lies = row.mark().<Region>map(mark -> fixed(pictures.small(mark, LIE_WIDTH, LIE_HEIGHT, Role.SHEET)))
+                .orElseGet(RecordRows::nothing);
+        PictureView shape = fixed(pictures.small(new VerdictMark(row.standing(), row.verdict()), MARK, MARK, Role.SHEET));
+        VBox judged = column(label(row.verdict(), "body", "bold", style(row)), row.distance());
+        judged.getStyleClass().add(roomy ? "record-judged" : "record-verdict");
+        HBox.setHgrow(judged, roomy ? Priority.ALWAYS : Priority.NEVER);
+        VBox whole = new VBox(2);
+        if (roomy) {
+            HBox lower = level(shape, judged, lies);
+            lower.getStyleClass().add("record-lower");
+            whole.getChildren().addAll(level(number, name, value), lower);
+        } else {
+            whole.getChildren().add(level(number, name, value, lies, shape, judged));
+        }
+        if (!row.after().isEmpty()) {
+            whole.getChildren().add(label(row.after(), "body", "second"));
+        }
+        whole.getStyleClass().addAll("ruled-below", "matter");
+        whole.setAccessibleRole(AccessibleRole.TEXT);
+        whole.setAccessibleText(row.spoken());
+        return whole;
+    }
+
+    private static HBox level(Region... parts) {
+        HBox level = new HBox(12, parts);
+        level.setAlignment(Pos.CENTER_LEFT);
+        return level;
+    }
+
+    PictureView fixed(PictureView picture) {
+        picture.setMinSize(picture.getPrefWidth(), picture.getPrefHeight());
+        picture.setMaxSize(picture.getPrefWidth(), picture.getPrefHeight());
+        return picture;
+    }
+
+    private static Region nothing() {
+        Region nothing = new Region();
+        nothing.setMinWidth(LIE_WIDTH);
+        return nothing;
+    }
+
+    private static VBox column(Label first, String second) {
+        VBox column = new VBox(first);
+        if (!second.isEmpty()) {
+            column.getChildren().add(label(second, "body", "second"));
+        }
+        return column;
+    }
+
+    private static String style(RecordRow row) {
+        return row.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+}

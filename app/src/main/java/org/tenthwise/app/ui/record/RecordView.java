@@ -1,0 +1,183 @@
+package org.tenthwise.app.ui.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.VerdictMark;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.RunHeading;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.shell.Arrangement;
+import org.tenthwise.app.ui.shell.Heading;
+import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.theme.Look;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.model.record.Sheet;
+
+/** What the record says and the part on the one side, every characteristic on the other, the ways out at the foot. */
+public final class RecordView extends BorderPane implements Screen {
+
+    private static final double SIDE = 440;
+    /** Wide enough for the numbers round the part in large text. */
+    private static final double SIDE_LARGE = 560;
+    private static final double UPPER = 400;
+    private static final double OUTLINE_HEIGHT = 250;
+    private static final double OUTLINE_BESIDE = 480;
+    private static final double MARK = 18;
+
+    private final RecordViewModel model;
+    private final Words words;
+    private final Pictures pictures;
+    private final RecordRows rows;
+    private final PagedRows side;
+    private final PagedRows table;
+    private final HBox left;
+    private final boolean large;
+    private final BorderPane body = new BorderPane();
+    private boolean wide = true;
+
+    public RecordView(RecordViewModel model, Words words, Pictures pictures, Look look, Journey journey) {
+        this.model = model;
+        this.words = words;
+        this.pictures = pictures;
+        this.large = look.largeTextProperty().get();
+        this.rows = new RecordRows(pictures);
+        side = new PagedRows(words, 10);
+        table = new PagedRows(words, 0);
+        HBox.setHgrow(side, Priority.ALWAYS);
+        side.setPrefWidth(SIDE - OUTLINE_BESIDE / 2);
+        left = new HBox(16, side);
+        left.getStyleClass().addAll("on-paper", "form-side");
+        VBox right = new VBox(table, foot());
+        VBox.setVgrow(table, Priority.ALWAYS);
+        right.getStyleClass().addAll("on-sheet", "form-panel");
+        body.setCenter(right);
+        setTop(heading(journey));
+        setCenter(body);
+        model.rowsValue().subscribe(all -> table.show(all.stream().map(row -> rows.row(row, large)).toList()));
+        model.sheetProperty().subscribe(this::show);
+        model.writtenProperty().subscribe(this::show);
+    }
+
+    @Override
+    public Region root() {
+        return this;
+    }
+
+    @Override
+    public String title() {
+        return words.say("sheet.title");
+    }
+
+    @Override
+    public void onShown() {
+        model.load();
+    }
+
+    @Override
+    public void arrange(Arrangement arrangement) {
+        wide = arrangement == Arrangement.LANDSCAPE;
+        double width = large ? SIDE_LARGE : SIDE;
+        left.getStyleClass().removeAll("lined-right", "lined-below");
+        left.getStyleClass().add(wide ? "lined-right" : "lined-below");
+        left.setMinWidth(wide ? width : 0);
+        left.setMaxWidth(wide ? width : Double.MAX_VALUE);
+        left.setMinHeight(0);
+        left.setPrefHeight(wide ? USE_COMPUTED_SIZE : UPPER);
+        left.setMaxHeight(wide ? Double.MAX_VALUE : UPPER);
+        body.setLeft(wide ? left : null);
+        body.setTop(wide ? null : left);
+        show();
+    }
+
+    private Heading heading(Journey journey) {
+        return RunHeading.titled(words.say("sheet.title"), words, journey::back)
+                .cell(words.say("ask.part"), said(sheet -> words.say("ask.part-revision",
+                        sheet.plan().part().number(), sheet.plan().part().revision())))
+                .cell(words.say("ask.serial"), said(sheet -> sheet.run().begun().serial()))
+                .cell(words.say("sheet.name"), said(sheet -> sheet.plan().name()));
+    }
+
+    private ObservableValue<String> said(Function<Sheet, String> say) {
+        return model.sheetProperty().map(sheet -> sheet.map(say).orElse(""));
+    }
+
+    private void show() {
+        model.sheetProperty().get().ifPresent(this::tell);
+    }
+
+    private void tell(Sheet sheet) {
+        List<Region> said = new ArrayList<>();
+        Label outcome = label(model.outcomeValue().getValue(), "strong");
+        outcome.setId("outcome");
+        said.add(outcome);
+        for (RecordViewModel.Count count : model.countsValue().getValue()) {
+            HBox line = new HBox(12, rows.fixed(pictures.small(new VerdictMark(count.standing(), count.words()), MARK, MARK,
+                    Role.PAPER)), label(count.words(), "body"));
+            line.setAlignment(Pos.CENTER_LEFT);
+            said.add(line);
+        }
+        left.getChildren().setAll(side);
+        new org.tenthwise.app.picture.Pictures(words).numbered(sheet.plan()).ifPresent(part -> {
+            if (wide) {
+                said.add(pictures.small(part, SIDE, OUTLINE_HEIGHT, Role.PAPER));
+            } else {
+                left.getChildren().add(rows.fixed(pictures.small(part, OUTLINE_BESIDE, OUTLINE_HEIGHT, Role.PAPER)));
+            }
+        });
+        model.factsValue().getValue().forEach(fact -> said.add(label(fact, "body", "second")));
+        if (!model.writtenProperty().get().isEmpty()) {
+            said.add(1, label(model.writtenProperty().get(), "body", "bold"));
+        }
+        side.show(said);
+    }
+
+    private HBox foot() {
+        HBox foot = new HBox(8);
+        foot.getStyleClass().add("record-foot");
+        for (Handout.As as : Handout.As.values()) {
+            Key key = new Key(Key.Kind.PLAIN, as.name(), () -> model.hand(as));
+            key.accessibleTextProperty().unbind();
+            key.setAccessibleText(words.say("sheet.hand", as.name()));
+            key.setId("hand-" + as.name().toLowerCase(Locale.ROOT));
+            key.disableProperty().bind(model.busyProperty());
+            foot.getChildren().add(share(key));
+        }
+        Key goOn = new Key(Key.Kind.COMMIT, words.say("home.go-on"), model::goOn);
+        goOn.setId("go-on");
+        goOn.disableProperty().bind(model.busyProperty());
+        share(goOn);
+        model.unfinishedValue().subscribe(unfinished -> {
+            foot.getChildren().remove(goOn);
+            if (unfinished) {
+                foot.getChildren().add(goOn);
+            }
+        });
+        return foot;
+    }
+
+    private static Key share(Key key) {
+        key.setPrefWidth(100);
+        HBox.setHgrow(key, Priority.ALWAYS);
+        return key;
+    }
+
+    private static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        return label;
+    }
+}

@@ -1,0 +1,144 @@
+package org.tenthwise.app.ui.record;
+
+import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.verdict.Standing;
+
+/** The record of one run, looked up anew each time it is shown, and what came of handing it out. */
+public final class RecordViewModel {
+
+    private final String run;
+    private final Shop shop;
+    private final Handout handout;
+    private final Errands errands;
+    private final Words words;
+    private final Journey journey;
+    private final ReadOnlyObjectWrapper<Optional<Sheet>> sheet = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper written = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
+
+    public RecordViewModel(String run, Shop shop, Handout handout, Errands errands, Words words, Journey journey) {
+        this.run = run;
+        this.shop = shop;
+        this.handout = handout;
+        this.errands = errands;
+        this.words = words;
+        this.journey = journey;
+    }
+
+    /** Absent until it was loaded. */
+    public ReadOnlyObjectProperty<Optional<Sheet>> sheetProperty() {
+        return sheet.getReadOnlyProperty();
+    }
+
+    /** What the record says of its part. */
+    public ObservableValue<String> outcomeValue() {
+        return sheet.map(kept -> kept.map(new Sentences(words)::outcome).orElse(""));
+    }
+
+    /** Whether something of the run is still to be done. */
+    public ObservableValue<Boolean> unfinishedValue() {
+        return sheet.map(kept -> kept.filter(there -> there.outcome() == Outcome.UNFINISHED).isPresent());
+    }
+
+    /** How many characteristics stand how, in words, those of which there are none left out. */
+    public ObservableValue<List<Count>> countsValue() {
+        return sheet.map(kept -> kept.map(this::counts).orElse(List.of()));
+    }
+
+    /** Characteristics that stand alike. */
+    public record Count(Standing standing, String words) {
+    }
+
+    private List<Count> counts(Sheet kept) {
+        List<Count> counts = new ArrayList<>();
+        for (Standing standing : Standing.values()) {
+            long count = kept.count(standing);
+            if (count > 0) {
+                counts.add(new Count(standing, words.say("sheet.count", count, words.say("verdict", standing))));
+            }
+        }
+        return counts;
+    }
+
+    /** Who made it, where, when, and who signed it, a line each. */
+    public ObservableValue<List<String>> factsValue() {
+        return sheet.map(kept -> kept.map(this::facts).orElse(List.of()));
+    }
+
+    private List<String> facts(Sheet kept) {
+        Event.Begun begun = kept.run().begun();
+        DateTimeFormatter moment = DateTimeFormatter.ofPattern(words.say("sheet.moment"), Locale.ENGLISH);
+        List<String> facts = new ArrayList<>();
+        facts.add(words.say("sheet.begun", kept.run().entries().get(0).at().format(moment), kept.run().entries().get(0).by()));
+        if (!begun.machine().isEmpty()) {
+            facts.add(words.say("sheet.machine", begun.machine()));
+        }
+        if (!begun.lot().isEmpty()) {
+            facts.add(words.say("sheet.lot", begun.lot()));
+        }
+        kept.run().closed().ifPresent(closed -> facts.add(words.say("sheet.signed", closed.signedBy(), closed.meaning(),
+                kept.run().entries().stream().filter(entry -> entry.event().equals(closed)).findFirst().orElseThrow()
+                        .at().format(moment))));
+        return facts;
+    }
+
+    public ObservableValue<List<RecordRow>> rowsValue() {
+        return sheet.map(kept -> kept.map(
+                there -> there.lines().stream().map(line -> RecordRow.of(line, words)).toList()).orElse(List.of()));
+    }
+
+    /** Where the file written last is; empty before one was. */
+    public ReadOnlyStringProperty writtenProperty() {
+        return written.getReadOnlyProperty();
+    }
+
+    /** Whether a file is being written. */
+    public ReadOnlyBooleanProperty busyProperty() {
+        return busy.getReadOnlyProperty();
+    }
+
+    public void load() {
+        errands.run(() -> shop.sheet(run), kept -> sheet.set(Optional.of(kept)));
+    }
+
+    public void hand(Handout.As as) {
+        if (!busy.get()) {
+            busy.set(true);
+            errands.run(() -> handout.hand(run, as), this::written, () -> busy.set(false));
+        }
+    }
+
+    private void written(Path file) {
+        written.set(words.say("sheet.written", file));
+        journey.tell(Message.plain(words.say("sheet.written.title"), written.get(), words.say("shell.understood")));
+    }
+
+    /** Goes on with the run. */
+    public void goOn() {
+        if (!busy.get()) {
+            busy.set(true);
+            errands.run(() -> shop.open(run), journey::run, () -> busy.set(false));
+        }
+    }
+}

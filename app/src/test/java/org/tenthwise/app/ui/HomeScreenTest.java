@@ -1,0 +1,65 @@
+package org.tenthwise.app.ui;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.home.HomeView;
+import org.tenthwise.app.ui.home.HomeViewModel;
+import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.model.plan.Answer;
+
+/** The home screen in its states, on every display. */
+class HomeScreenTest extends ScreenTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+
+    @BeforeEach
+    void openTheShop() {
+        workshop = new Workshop(folder);
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private Screen home(Window window, Catalogue catalogue) {
+        HomeViewModel model = new HomeViewModel(workshop.shop, () -> catalogue, workshop.errands, words, workshop, Workshop.CLOCK);
+        return new HomeView(model, words, new Pictures(new ScreenFaces(), new Lettering(), window.look()), window.look());
+    }
+
+    @Test
+    void runsAndPartsHoldEverywhere() {
+        RunSession winch = workshop.begin(DemoPart.WINCH_BARREL_END, "003");
+        Workshop.must(() -> winch.answer(Answer.YES));
+        RunSession closed = workshop.setUp("012");
+        Workshop.must(() -> closed.close("Inspector 1", "not released"));
+        workshop.atTheBore("013", "0.013", "0.015", "0.014", "0.027");
+        workshop.atTheBore("014-second-half-of-the-pair", "-0.013");
+        seen("home", "runs", window -> home(window, Catalogue.ofDemoParts()));
+    }
+
+    @Test
+    void aNewShopHoldsEverywhere() {
+        seen("home", "new", window -> home(window, Catalogue.ofDemoParts()));
+    }
+
+    @Test
+    void anUnsoundPlanIsSaidEverywhere() {
+        Catalogue unsound = new Catalogue(List.of(), List.of(new Catalogue.Refused("KX-9.toml", List.of(new PlanProblem(7, 3,
+                "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
+        seen("home", "unsound", window -> home(window, unsound));
+    }
+}

@@ -1,0 +1,56 @@
+package org.tenthwise.app.ui;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.record.RecordView;
+import org.tenthwise.app.ui.record.RecordViewModel;
+import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.model.run.Disposition;
+
+/** The record in its states, on every display. */
+class RecordScreenTest extends ScreenTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+
+    @BeforeEach
+    void openTheShop() {
+        workshop = new Workshop(folder);
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private Screen record(Window window, String run) {
+        RecordViewModel model = new RecordViewModel(run, workshop.shop, (id, as) -> Path.of(id), workshop.errands, words, workshop);
+        return new RecordView(model, words, new Pictures(new ScreenFaces(), new Lettering(), window.look()), window.look(), workshop);
+    }
+
+    @Test
+    void anUnfinishedRecordHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        seen("record", "unfinished", window -> record(window, session.id()));
+    }
+
+    @Test
+    void aClosedRecordHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        Workshop.must(() -> {
+            session.strikeOut(session.state().pass().readings().get(0).entry().seq(), "Chip under the gauge");
+            session.enter("0.012");
+            session.dispose(Disposition.USE_AS_IS, "Key fitted by hand", "Inspector 1");
+            return session.close("Inspector 1", "not released");
+        });
+        seen("record", "closed", window -> record(window, session.id()));
+    }
+}
