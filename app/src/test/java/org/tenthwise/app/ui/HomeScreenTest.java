@@ -37,7 +37,7 @@ class HomeScreenTest extends ScreenTest {
 
     private Screen home(Window window, Catalogue catalogue) {
         HomeViewModel model = new HomeViewModel(workshop.shop, () -> catalogue, workshop.errands, words, workshop, Workshop.CLOCK);
-        return new HomeView(model, words, new Pictures(new ScreenFaces(), new Lettering(), window.look()), window.look());
+        return new HomeView(model, words, new Pictures(new ScreenFaces(), new Lettering(), window.look()));
     }
 
     @Test

@@ -33,7 +33,7 @@ class RecordScreenTest extends ScreenTest {
 
     private Screen record(Window window, String run) {
         RecordViewModel model = new RecordViewModel(run, workshop.shop, (id, as) -> Path.of(id), workshop.errands, words, workshop);
-        return new RecordView(model, words, new Pictures(new ScreenFaces(), new Lettering(), window.look()), window.look(), workshop);
+        return new RecordView(model, words, new Pictures(new ScreenFaces(), new Lettering(), window.look()), workshop);
     }
 
     @Test

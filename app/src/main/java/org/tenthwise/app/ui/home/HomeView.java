@@ -29,7 +29,6 @@ public final class HomeView extends BorderPane implements Screen {
 
     private final HomeViewModel model;
     private final Words words;
-    private final Look look;
     private final HomeRows rows;
     private final PagedRows runs;
     private final PagedRows parts;
@@ -39,10 +38,10 @@ public final class HomeView extends BorderPane implements Screen {
     private final List<Subscription> following = new ArrayList<>();
     private boolean wide = true;
 
-    public HomeView(HomeViewModel model, Words words, Pictures pictures, Look look) {
+    public HomeView(HomeViewModel model, Words words, Pictures pictures) {
         this.model = model;
         this.words = words;
-        this.look = look;
+        Look look = pictures.look();
         rows = new HomeRows(model, words, pictures);
         runs = new PagedRows(words, 0);
         parts = new PagedRows(words, 0);
@@ -59,8 +58,6 @@ public final class HomeView extends BorderPane implements Screen {
         setCenter(body);
         following.add(model.runsProperty().subscribe(this::fill));
         following.add(model.partsProperty().subscribe(this::fill));
-        following.add(look.nightProperty().subscribe(this::fill));
-        following.add(look.largeTextProperty().subscribe(this::fill));
     }
 
     @Override

@@ -22,7 +22,6 @@ import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.Pictures;
 import org.tenthwise.model.record.Sheet;
 
@@ -48,11 +47,11 @@ public final class RecordView extends BorderPane implements Screen {
     private final BorderPane body = new BorderPane();
     private boolean wide = true;
 
-    public RecordView(RecordViewModel model, Words words, Pictures pictures, Look look, Journey journey) {
+    public RecordView(RecordViewModel model, Words words, Pictures pictures, Journey journey) {
         this.model = model;
         this.words = words;
         this.pictures = pictures;
-        this.large = look.largeTextProperty().get();
+        this.large = pictures.look().largeTextProperty().get();
         this.rows = new RecordRows(pictures);
         side = new PagedRows(words, 10);
         table = new PagedRows(words, 0);

@@ -1,0 +1,151 @@
+package org.tenthwise.app.ui;
+
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.app.ui.about.AboutView;
+import org.tenthwise.app.ui.about.AboutViewModel;
+import org.tenthwise.app.ui.begin.BeginView;
+import org.tenthwise.app.ui.begin.BeginViewModel;
+import org.tenthwise.app.ui.dispose.DisposeView;
+import org.tenthwise.app.ui.dispose.DisposeViewModel;
+import org.tenthwise.app.ui.form.InHand;
+import org.tenthwise.app.ui.gauge.GaugeView;
+import org.tenthwise.app.ui.gauge.GaugeViewModel;
+import org.tenthwise.app.ui.home.HomeView;
+import org.tenthwise.app.ui.home.HomeViewModel;
+import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.app.ui.record.RecordView;
+import org.tenthwise.app.ui.record.RecordViewModel;
+import org.tenthwise.app.ui.run.RunScreen;
+import org.tenthwise.app.ui.run.RunViewModel;
+import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.shell.Shell;
+import org.tenthwise.app.ui.sign.SignView;
+import org.tenthwise.app.ui.sign.SignViewModel;
+import org.tenthwise.app.ui.strike.StrikeView;
+import org.tenthwise.app.ui.strike.StrikeViewModel;
+import org.tenthwise.app.ui.theme.Look;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.words.WordsView;
+import org.tenthwise.app.ui.words.WordsViewModel;
+import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.model.plan.Plan;
+
+/**
+ * Builds every screen by hand and lays it on the shell. The home screen lies undermost; a run and a record lie on it, and
+ * what is done to a run lies on the run. Screen thread only.
+ */
+public final class Screens implements Journey {
+
+    private final Shell shell;
+    private final Shop shop;
+    private final Callable<Catalogue> plans;
+    private final Handout handout;
+    private final AboutFacts facts;
+    private final Words words;
+    private final Clock clock;
+    private final Errands errands;
+    private final Pictures pictures;
+    private Optional<Screen> undermost = Optional.empty();
+
+    /**
+     * @param background its worker owns the ledger of {@code shop}
+     * @param plans      looks up the plans there are; called on the worker
+     * @param handout    called on the worker
+     */
+    public Screens(Shell shell, Look look, Shop shop, Background background, Callable<Catalogue> plans, Handout handout,
+                   AboutFacts facts, Words words, Clock clock) {
+        this.shell = shell;
+        this.shop = shop;
+        this.plans = plans;
+        this.handout = handout;
+        this.facts = facts;
+        this.words = words;
+        this.clock = clock;
+        this.errands = new Errands(background, words, this);
+        this.pictures = new Pictures(new ScreenFaces(), new Lettering(), look);
+    }
+
+    @Override
+    public void home() {
+        undermost.ifPresentOrElse(shell::backTo, () -> {
+            Screen home = new HomeView(new HomeViewModel(shop, plans, errands, words, this, clock), words, pictures);
+            undermost = Optional.of(home);
+            shell.replace(home);
+        });
+    }
+
+    @Override
+    public void begin(Plan plan) {
+        shell.show(new BeginView(new BeginViewModel(plan, shop, errands, words, this), words, pictures, this));
+    }
+
+    @Override
+    public void run(RunSession session) {
+        errands.run(session::state, state -> {
+            home();
+            shell.show(new RunScreen(new RunViewModel(session, state, errands, this, words), pictures, words));
+        });
+    }
+
+    @Override
+    public void strike(RunSession session) {
+        shell.show(new StrikeView(new StrikeViewModel(inHand(session), words, this), words, pictures, this));
+    }
+
+    @Override
+    public void dispose(RunSession session) {
+        shell.show(new DisposeView(new DisposeViewModel(inHand(session), words, this), words, pictures, this));
+    }
+
+    @Override
+    public void sign(RunSession session) {
+        shell.show(new SignView(new SignViewModel(inHand(session), words, this, clock), words, pictures, this));
+    }
+
+    @Override
+    public void record(String run) {
+        home();
+        shell.show(new RecordView(new RecordViewModel(run, shop, handout, errands, words, this), words, pictures, this));
+    }
+
+    @Override
+    public void about() {
+        shell.show(new AboutView(new AboutViewModel(facts, words), words, this));
+    }
+
+    @Override
+    public void say(Saying what, RunSession session) {
+        shell.show(new WordsView(new WordsViewModel(what, inHand(session), words, this), words, pictures, this));
+    }
+
+    @Override
+    public void gauge(RunSession session) {
+        shell.show(new GaugeView(new GaugeViewModel(inHand(session), words, this), words, pictures, this));
+    }
+
+    @Override
+    public void back() {
+        shell.back();
+    }
+
+    @Override
+    public void tell(Message message) {
+        shell.tell(message);
+    }
+
+    private InHand inHand(RunSession session) {
+        return new InHand(session, shop, errands);
+    }
+}
