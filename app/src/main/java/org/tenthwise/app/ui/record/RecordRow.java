@@ -12,6 +12,8 @@ import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
@@ -23,18 +25,19 @@ import org.tenthwise.model.verdict.Standing;
  * @param value   the size judged or what was answered
  * @param mark    where the size lies; absent for what is not judged by one size
  * @param verdict the word of the verdict
- * @param after   what was signed for it, how many passes it took, how many readings were struck out; may be empty
+ * @param after   what was signed for it, how many passes it took, how many readings were struck
+ *                out, doubts and notes; may be empty
  */
 public record RecordRow(String number, String name, String limits, String value, Optional<Picture> mark,
                         Standing standing, String verdict, String distance, String after) {
 
-    static RecordRow of(Line line, Words words) {
+    static RecordRow of(Line line, Run run, Words words) {
         Sentences sentences = new Sentences(words);
         String value = sentences.value(line.finding());
         return new RecordRow(String.valueOf(line.step().number()), line.step().name(),
                 StepFigures.limits(line.step()).map(limits -> limits(limits, words)).orElse(""), value,
                 new Pictures(words).mark(line), line.finding().verdict().standing(),
-                sentences.standing(line.finding()), sentences.distance(line.finding()), after(line, words));
+                sentences.standing(line.finding()), sentences.distance(line.finding()), after(line, run, words));
     }
 
     /** All of it, for those who listen. */
@@ -54,7 +57,7 @@ public record RecordRow(String number, String name, String limits, String value,
                 .orElseGet(() -> words.say("sheet.at-least", lower.orElseThrow(), unit));
     }
 
-    private static String after(Line line, Words words) {
+    private static String after(Line line, Run run, Words words) {
         List<String> said = new ArrayList<>();
         line.disposed().ifPresent(disposed -> said.add(words.say("sheet.disposed",
                 words.say("disposition", disposed.disposition()), disposed.reason(), disposed.signedBy())));
@@ -66,7 +69,16 @@ public record RecordRow(String number, String name, String limits, String value,
         if (struck > 0) {
             said.add(words.say(struck == 1 ? "sheet.struck.one" : "sheet.struck", struck));
         }
+        run.entries().forEach(entry -> remark(entry, line.step().number(), words).ifPresent(said::add));
         return String.join(" ", said);
+    }
+
+    private static Optional<String> remark(Entry entry, int step, Words words) {
+        if (entry.event() instanceof Event.DoubtFlagged doubt && doubt.step() == step) {
+            return Optional.of(words.say("sheet.doubt", doubt.words(), entry.by()));
+        }
+        return entry.event() instanceof Event.NoteMade note && note.step() == step
+                ? Optional.of(words.say("sheet.note", note.words(), entry.by())) : Optional.empty();
     }
 
     private static Stream<Optional<Run.Struck>> struck(Run.Pass pass) {

@@ -143,28 +143,34 @@ public final class RecordView extends BorderPane implements Screen {
         side.show(said);
     }
 
-    private HBox foot() {
-        HBox foot = new HBox(8);
-        foot.getStyleClass().add("record-foot");
+    private VBox foot() {
+        HBox files = new HBox(8);
         for (Handout.As as : Handout.As.values()) {
-            Key key = new Key(Key.Kind.PLAIN, as.name(), () -> model.hand(as));
+            Key key = way("hand-" + as.name().toLowerCase(Locale.ROOT), Key.Kind.PLAIN, as.name(), () -> model.hand(as));
             key.accessibleTextProperty().unbind();
             key.setAccessibleText(words.say("sheet.hand", as.name()));
-            key.setId("hand-" + as.name().toLowerCase(Locale.ROOT));
-            key.disableProperty().bind(model.busyProperty());
-            foot.getChildren().add(share(key));
+            files.getChildren().add(key);
         }
-        Key goOn = new Key(Key.Kind.COMMIT, words.say("home.go-on"), model::goOn);
-        goOn.setId("go-on");
-        goOn.disableProperty().bind(model.busyProperty());
-        share(goOn);
+        HBox onwards = new HBox(8, way("hand-over", Key.Kind.PLAIN, words.say("sheet.hand-over"), model::handOver),
+                way("sign", Key.Kind.PLAIN, words.say("sheet.sign"), model::sign),
+                way("go-on", Key.Kind.COMMIT, words.say("home.go-on"), model::goOn));
+        VBox foot = new VBox(8, files);
+        foot.getStyleClass().add("record-foot");
+        foot.setMinHeight(USE_PREF_SIZE);
         model.unfinishedValue().subscribe(unfinished -> {
-            foot.getChildren().remove(goOn);
+            foot.getChildren().remove(onwards);
             if (unfinished) {
-                foot.getChildren().add(goOn);
+                foot.getChildren().add(onwards);
             }
         });
         return foot;
+    }
+
+    private Key way(String id, Key.Kind kind, String text, Runnable press) {
+        Key key = share(new Key(kind, text, press));
+        key.setId(id);
+        key.disableProperty().bind(model.busyProperty());
+        return key;
     }
 
     private static Key share(Key key) {

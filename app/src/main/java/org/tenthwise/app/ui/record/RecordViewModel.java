@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -13,6 +14,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Words;
@@ -21,6 +23,7 @@ import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Standing;
 
@@ -97,15 +100,19 @@ public final class RecordViewModel {
         if (!begun.lot().isEmpty()) {
             facts.add(words.say("sheet.lot", begun.lot()));
         }
-        kept.run().closed().ifPresent(closed -> facts.add(words.say("sheet.signed", closed.signedBy(), closed.meaning(),
-                kept.run().entries().stream().filter(entry -> entry.event().equals(closed)).findFirst().orElseThrow()
-                        .at().format(moment))));
+        for (Entry entry : kept.run().entries()) {
+            if (entry.event() instanceof Event.HandedOver over) {
+                facts.add(words.say("sheet.handed-over", over.to(), entry.at().format(moment)));
+            } else if (entry.event() instanceof Event.Closed closed) {
+                facts.add(words.say("sheet.signed", closed.signedBy(), closed.meaning(), entry.at().format(moment)));
+            }
+        }
         return facts;
     }
 
     public ObservableValue<List<RecordRow>> rowsValue() {
         return sheet.map(kept -> kept.map(
-                there -> there.lines().stream().map(line -> RecordRow.of(line, words)).toList()).orElse(List.of()));
+                there -> there.lines().stream().map(line -> RecordRow.of(line, there.run(), words)).toList()).orElse(List.of()));
     }
 
     /** Where the file written last is; empty before one was. */
@@ -134,11 +141,22 @@ public final class RecordViewModel {
         journey.tell(Message.plain(words.say("sheet.written.title"), written.get(), words.say("shell.understood")));
     }
 
-    /** Goes on with the run. */
     public void goOn() {
+        open(journey::run);
+    }
+
+    public void handOver() {
+        open(session -> journey.say(Journey.Saying.HAND_OVER, session));
+    }
+
+    public void sign() {
+        open(journey::sign);
+    }
+
+    private void open(Consumer<RunSession> then) {
         if (!busy.get()) {
             busy.set(true);
-            errands.run(() -> shop.open(run), journey::run, () -> busy.set(false));
+            errands.run(() -> shop.open(run), then, () -> busy.set(false));
         }
     }
 }

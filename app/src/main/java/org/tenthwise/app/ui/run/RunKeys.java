@@ -29,7 +29,9 @@ final class RunKeys {
         Key note = new Key(Key.Kind.PLAIN, words.say("run.note"), model::note);
         note.setId("note");
         measuring = group(List.of(again, gauge, dispose));
-        recording = group(List.of(strike, note));
+        Key record = new Key(Key.Kind.PLAIN, words.say("run.record"), model::record);
+        record.setId("record");
+        recording = group(List.of(strike, note, record));
     }
 
     /** Measure anew, another gauge, sign for what did not pass. */
@@ -37,7 +39,7 @@ final class RunKeys {
         return measuring;
     }
 
-    /** Strike out, note. */
+    /** Strike out, note, the record so far. */
     GridPane recording() {
         return recording;
     }

@@ -162,6 +162,11 @@ public final class RunViewModel implements Typing {
         journey.say(Journey.Saying.NOTE, session);
     }
 
+    /** The record as it stands, from where the run can be handed over or closed too. */
+    public void record() {
+        journey.record(session.id());
+    }
+
     public void doubt() {
         journey.say(Journey.Saying.DOUBT, session);
     }
