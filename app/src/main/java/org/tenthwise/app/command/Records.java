@@ -10,7 +10,6 @@ import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Exporter;
 import org.tenthwise.app.export.RecordFormat;
-import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.KeptEntries;
 
 /** Writes the record of a run into a folder. */
@@ -42,7 +41,7 @@ final class Records {
     }
 
     List<Path> write(KeptEntries kept, String run, List<RecordFormat> as, Path folder) throws CouldNotExport {
-        Evidence evidence = new Evidence(Shop.sheet(kept, run), kept.stored(run), kept.head(), version, OffsetDateTime.now(clock));
+        Evidence evidence = Evidence.of(kept, run, version, OffsetDateTime.now(clock));
         return new Exporter().export(evidence, as, folder);
     }
 }

@@ -37,8 +37,22 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
         return attempts;
     }
 
-    /** What a reading came to; absent for one that does not count, struck out or taken again. */
+    /** Whether a reading is one of those the pass is judged by: neither struck out nor taken again. */
+    public boolean counts(Run.Reading reading) {
+        return counting(reading).isPresent();
+    }
+
+    /**
+     * What a reading came to, or would have come to if it counted; absent for one over wires that does not, as the wires on
+     * it were never reckoned with.
+     */
     public Optional<Measured> measured(Run.Reading reading) {
+        Optional<Measured> alone = step.check() instanceof Check.OverWires
+                ? Optional.empty() : Optional.of(Measured.of(reading, slot(reading)));
+        return counting(reading).or(() -> alone);
+    }
+
+    private Optional<Measured> counting(Run.Reading reading) {
         return finding.stream().flatMap(of -> StepFigures.measured(of).stream())
                 .filter(measured -> measured.reading().entry().seq() == reading.entry().seq()).findFirst();
     }

@@ -78,7 +78,7 @@ final class CsvRow {
         text(PLAN_SHA256, begun.plan().sha256());
         number(LEDGER_SEQ, BigDecimal.valueOf(evidence.head().seq()));
         text(LEDGER_HASH, evidence.head().hash());
-        text(TOOL, evidence.version());
+        text(TOOL, evidence.tool());
         time(EXPORTED, evidence.exported());
         return this;
     }
@@ -141,10 +141,14 @@ final class CsvRow {
         number(REPEAT, BigDecimal.valueOf(slot.repeat()));
         number(READING, reading.typed().figure());
         text(READING_UNIT, reading.typed().unit().symbol());
-        attempt.measured(reading).ifPresentOrElse(measured -> {
-            size(CORRECTION, measured.correction());
-            size(VALUE, measured.value());
-        }, () -> text(TAKEN_AGAIN, reading.struck().isEmpty() ? "yes" : ""));
+        if (attempt.counts(reading)) {
+            attempt.measured(reading).ifPresent(measured -> {
+                size(CORRECTION, measured.correction());
+                size(VALUE, measured.value());
+            });
+        } else {
+            text(TAKEN_AGAIN, reading.struck().isEmpty() ? "yes" : "");
+        }
         reading.setting().ifPresent(this::setting);
         return entry(reading.entry().seq(), reading.entry().by(), reading.entry().at(), reading.struck());
     }

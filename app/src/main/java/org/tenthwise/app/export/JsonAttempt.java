@@ -83,7 +83,7 @@ final class JsonAttempt {
             put("correction", measured.correction(), to);
             put("value", measured.value(), to);
         });
-        to.put("counts", attempt.measured(reading).isPresent());
+        to.put("counts", attempt.counts(reading));
         struck(reading.struck(), to);
     }
 

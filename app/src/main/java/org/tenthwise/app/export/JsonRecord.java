@@ -45,7 +45,7 @@ public final class JsonRecord implements RecordFormat {
         Event.Begun begun = evidence.sheet().run().begun();
         ObjectNode record = JsonNodeFactory.instance.objectNode();
         record.put("format", FORMAT);
-        record.put("tool", evidence.version());
+        record.put("tool", evidence.tool());
         record.put("exported", evidence.exported().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
         record.set("result", JsonSheet.of(evidence.sheet()));
         ObjectNode plan = record.putObject("plan");

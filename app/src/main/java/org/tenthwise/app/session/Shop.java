@@ -48,8 +48,12 @@ public final class Shop {
 
     /** The same from a store that is open for reading alone. */
     public static Sheet sheet(KeptEntries kept, String run) {
-        Run entries = new Run(kept.entries(run));
-        return Sheet.of(planOf(entries), entries);
+        return sheet(new Run(kept.entries(run)));
+    }
+
+    /** The sheet of a run against the plan kept in it. */
+    public static Sheet sheet(Run run) {
+        return Sheet.of(planOf(run), run);
     }
 
     public RunSession begin(Beginning beginning) throws CouldNotSave {

@@ -68,7 +68,7 @@ public final class Records {
         }
 
         public Evidence evidence() {
-            return new Evidence(Sheet.of(plan, new Run(entries)), stored, head, "Tenthwise 0.1.0",
+            return new Evidence(Sheet.of(plan, new Run(entries)), stored, head, "0.1.0",
                     OffsetDateTime.parse("2026-11-25T15:06:30+01:00"));
         }
     }

@@ -99,7 +99,7 @@ final class Archival {
     }
 
     private String producer() {
-        return PrintableText.of(evidence.version());
+        return PrintableText.of(evidence.tool());
     }
 
     /** To the second, as both places keep it. */

@@ -2,6 +2,8 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.tenthwise.app.picture.Frame;
+import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
@@ -28,17 +30,20 @@ final class CharacteristicTable {
     private static final Column SAID = Column.figures(546, 204);
     private static final double MARK_LEFT = 556;
     private static final double MARK_WIDTH = 88;
+    private static final double MARK_HEIGHT = 24;
     private static final double SHAPE = 656;
     private static final Column VERDICT = Column.words(668, Flow.RIGHT - 668);
 
     private final Matter matter;
     private final Flow flow;
     private final Figure figure;
+    private final Pictures pictures;
 
     CharacteristicTable(Matter matter, Flow flow) {
         this.matter = matter;
         this.flow = flow;
         this.figure = new Figure(matter.words());
+        this.pictures = new Pictures(matter.words());
     }
 
     void add() {
@@ -73,6 +78,8 @@ final class CharacteristicTable {
         figures(finding, row);
         row.text(VERDICT, matter.sentences().standing(finding), Style.BOLD.in(role(standing)));
         figure.beside(line).forEach(said -> row.text(VERDICT, said, Style.SMALL));
+        pictures.mark(line).ifPresent(mark -> row.ornament((drawing, middle) -> mark.draw(drawing.inset(
+                new Point(MARK_LEFT, middle - MARK_HEIGHT / 2), Frame.print(MARK_WIDTH, MARK_HEIGHT)))));
         return row.ornament((drawing, middle) -> VerdictShape.draw(drawing, standing, new Point(SHAPE, middle), 6));
     }
 

@@ -16,11 +16,13 @@ final class DetailSection {
 
     private static final double PICTURE_WIDTH = 316;
     private static final double PICTURE_HEIGHT = 216;
+    /** For the part alone. */
+    private static final double LOW_PICTURE_HEIGHT = 132;
     private static final double FACTS_WIDTH = Flow.WIDTH - PICTURE_WIDTH - 16;
     private static final double NAME_WIDTH = 92;
     private static final double LEAST_AT_A_FOOT = 150;
 
-    private static final double LEAST_WITH_A_PICTURE = 340;
+    private static final double ROOM_BESIDE_A_PICTURE = 124;
 
     private final Matter matter;
     private final Flow flow;
@@ -31,7 +33,7 @@ final class DetailSection {
     }
 
     void add(Line line) {
-        flow.need(picture(line).isPresent() ? LEAST_WITH_A_PICTURE : LEAST_AT_A_FOOT);
+        flow.need(picture(line).isPresent() ? height(line) + ROOM_BESIDE_A_PICTURE : LEAST_AT_A_FOOT);
         flow.down(14);
         heading(line);
         facts(line);
@@ -70,14 +72,15 @@ final class DetailSection {
     /** The facts on the left, the picture on the right; facts that go on below the picture keep their width. */
     private void facts(Line line) {
         Optional<Picture> picture = picture(line);
+        double height = height(line);
         double width = picture.isPresent() ? FACTS_WIDTH : Flow.WIDTH;
         if (picture.isPresent()) {
-            flow.need(PICTURE_HEIGHT);
+            flow.need(height);
         }
         double top = flow.y();
         Leaf leaf = flow.leaf();
         picture.ifPresent(drawn -> leaf.add(drawing -> drawn.draw(drawing.inset(
-                new Point(Flow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, PICTURE_HEIGHT)))));
+                new Point(Flow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, height)))));
         new Facts(matter).of(line).forEach(fact -> {
             flow.need(Style.TEXT.leading());
             flow.write(fact.name(), Style.SMALL, Flow.LEFT, flow.y());
@@ -85,8 +88,12 @@ final class DetailSection {
             flow.down(3);
         });
         if (picture.isPresent() && leaf == flow.leaf()) {
-            flow.down(Math.max(0, top + PICTURE_HEIGHT + 6 - flow.y()));
+            flow.down(Math.max(0, top + height + 6 - flow.y()));
         }
+    }
+
+    private static double height(Line line) {
+        return line.step().check().slots().isEmpty() ? LOW_PICTURE_HEIGHT : PICTURE_HEIGHT;
     }
 
     /** None for something that is only asked and has no place on the part: the part alone would say nothing about it. */

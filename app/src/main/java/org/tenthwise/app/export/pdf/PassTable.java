@@ -8,7 +8,6 @@ import org.tenthwise.app.text.Figures;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 
@@ -82,21 +81,19 @@ final class PassTable {
 
     private void reading(Attempt attempt, Run.Reading reading) {
         Slot slot = attempt.slot(reading);
-        Optional<Measured> measured = attempt.measured(reading);
+        boolean counts = attempt.counts(reading);
         Row row = row(reading.entry())
                 .text(PLACE, slot.repeat() > 1 ? matter.say("record.repeat", slot.place().name(), slot.repeat())
                         : slot.place().name(), Style.TEXT)
                 .text(GAUGE, reading.setting().map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
-        String typed = Figures.written(reading.typed());
-        if (measured.isPresent()) {
+        cell(row, READ, Figures.written(reading.typed()), Style.TEXT, counts);
+        attempt.measured(reading).ifPresent(measured -> {
             Finding finding = attempt.finding().orElseThrow();
-            row.text(READ, typed, Style.TEXT).text(CORRECTION, figure.correction(finding, measured.get()), Style.TEXT)
-                    .text(VALUE, figure.value(finding, measured.get()), Style.BOLD);
-        } else {
-            row.struck(READ, typed, Style.TEXT);
-        }
+            cell(row, CORRECTION, figure.correction(finding, measured), Style.TEXT, counts);
+            cell(row, VALUE, figure.value(finding, measured), counts ? Style.BOLD : Style.TEXT, counts);
+        });
         row.into(flow, () -> head(true));
-        gone(reading.struck(), measured.isPresent(), true);
+        gone(reading.struck(), counts, true);
     }
 
     private void answer(Attempt attempt, Run.Answering answering) {
@@ -106,8 +103,17 @@ final class PassTable {
                         && later.entry().seq() > answering.entry().seq());
         Row row = row(answering.entry())
                 .text(GAUGE, attempt.setting(answering).map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
-        (counts ? row.text(SAID, said, Style.BOLD) : row.struck(SAID, said, Style.TEXT)).into(flow, () -> head(false));
+        cell(row, SAID, said, counts ? Style.BOLD : Style.TEXT, counts);
+        row.into(flow, () -> head(false));
         gone(answering.struck(), counts, false);
+    }
+
+    private static void cell(Row row, Column column, String text, Style style, boolean counts) {
+        if (counts) {
+            row.text(column, text, style);
+        } else {
+            row.struck(column, text, style);
+        }
     }
 
     private Row row(Entry entry) {

@@ -33,7 +33,7 @@ final class ProofSection {
                 evidence.last().seq()));
         fact("record.proof.last-hash", matter.say("record.entry-hash", evidence.last().seq(), evidence.last().hash()));
         fact("record.proof.head", matter.say("record.entry-hash", evidence.head().seq(), evidence.head().hash()));
-        fact("record.proof.exported", matter.say("record.exported", Matter.time(evidence.exported()), evidence.version()));
+        fact("record.proof.exported", matter.say("record.exported", Matter.time(evidence.exported()), evidence.tool()));
         flow.down(6);
         flow.text(matter.say("record.proof.how"), Style.TEXT, Flow.LEFT, Flow.WIDTH);
         flow.down(6);
