@@ -18,9 +18,10 @@ final class SectionAndStrip {
     /** @param detail whether the section marks the spot that the strip magnifies */
     static void draw(SizePicture picture, Drawing drawing, boolean detail, Section section) {
         Box frame = drawing.frame().box();
+        double weight = Math.min(1, drawing.frame().lineScale());
         double lane = StripLane.width(picture, drawing);
         double width = frame.width() - lane - Strip.ticksWidth(drawing) - Strip.columnsWidth(picture, drawing) - GAP;
-        boolean shown = width >= LEAST_SECTION && frame.height() >= LEAST_HEIGHT;
+        boolean shown = width >= LEAST_SECTION * weight && frame.height() >= LEAST_HEIGHT * weight;
         Box rest = new Box(shown ? width + GAP : 0, frame.top(), frame.right(), frame.bottom());
         Strip strip = new Strip(picture, drawing, rest, lane, shown && detail);
         if (shown) {

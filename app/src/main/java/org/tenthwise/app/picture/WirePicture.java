@@ -6,25 +6,31 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.thread.ScrewThread;
 
 /**
- * A thread over three wires: its grooves true to scale with the wires in them, pitch line and measurement as dimensions,
- * beside it the strip of the pitch diameter.
+ * A thread over three wires: its profile in axial section with the wires in the grooves, true to scale, and beside it the
+ * strip of the pitch diameters.
  *
- * @param strip         pitch diameters, limits and verdict
- * @param pitchDiameter what the grooves are drawn with: as measured, otherwise basic
- * @param minor         where the root is; absent where no minor diameter is known, then the basic root is drawn
- * @param wire          absent until the wires are set
- * @param notes         lines under the thread
+ * @param pitchDiameter of the profile drawn
+ * @param minor         minor diameter of the profile drawn
+ * @param wire          the wire drawn; {@code set} where it is the one in use, not one that would do
+ * @param shown         the reading the profile is drawn from; absent before there is one
+ * @param touching      what to say of a wire on the root; absent where none is
+ * @param notes         short, the weightiest first
+ * @param strip         pitch diameters, as the strip of an outside diameter
  */
-public record WirePicture(SizePicture strip, ScrewThread thread, Length pitchDiameter, Optional<SizePicture.Sized> pitch,
-                          Optional<Length> minor, Optional<Wire> wire, List<String> notes, String spoken) implements Picture {
+public record WirePicture(ScrewThread thread, Length pitchDiameter, Length minor, Wire wire, Optional<Shown> shown,
+                          Optional<String> touching, List<String> notes, SizePicture strip, String spoken) implements Picture {
+
+    /** A wire by its diameter. */
+    public record Wire(Length diameter, boolean set) {
+    }
 
     /**
-     * The wires.
+     * A reading by its figures.
      *
-     * @param over    measurement over them; absent before the first
-     * @param bottoms whether they rest on the root
+     * @param where         the place and that it is true to scale
+     * @param pitchDiameter absent where a wire on the root says nothing of it
      */
-    public record Wire(Length diameter, Optional<SizePicture.Sized> over, boolean bottoms) {
+    public record Shown(String where, String overWires, Optional<String> pitchDiameter) {
     }
 
     public WirePicture {
@@ -33,6 +39,6 @@ public record WirePicture(SizePicture strip, ScrewThread thread, Length pitchDia
 
     @Override
     public void draw(Drawing drawing) {
-        SectionAndStrip.draw(strip, drawing, false, (room, scale) -> new GrooveSection(this, drawing, room).draw());
+        SectionAndStrip.draw(strip, drawing, false, (room, scale) -> new ThreadSection(this, drawing, room).draw());
     }
 }

@@ -1,29 +1,38 @@
 package org.tenthwise.app.picture;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.tolerance.Limits;
 
-/** Turns what was found over wires into its picture. */
+/** Turns what was found about a thread over wires into its picture. */
 final class WiresFound {
 
+    /** Places of a pitch that does not come out. */
+    private static final int PITCH_PLACES = 5;
     /** Wires are certified to a micrometre, or to a hundred-thousandth of an inch. */
     private static final int WIRE_PLACES_MM = 3;
     private static final int WIRE_PLACES_INCH = 5;
+    private static final BigDecimal TWICE = BigDecimal.valueOf(2);
 
     private final Words words;
 
@@ -33,75 +42,71 @@ final class WiresFound {
 
     WirePicture picture(Line line, WiresFinding finding, String spoken) {
         StepFigures figures = StepFigures.of(finding);
-        Check.OverWires check = finding.check();
-        Optional<Measured> shown = finding.deciding().or(() -> finding.measured().stream().findFirst());
-        return new WirePicture(strip(line, finding, figures, spoken), check.thread(),
-                finding.bottoms() ? check.thread().basicPitchDiameter()
-                        : finding.value().orElseGet(check.thread()::basicPitchDiameter),
-                finding.value().map(size -> sized(size, figures)), minor(finding),
-                finding.wire().map(wire -> new WirePicture.Wire(wire, shown.map(reading -> new SizePicture.Sized(reading.raw(),
-                        Figures.written(reading.reading().typed()))), finding.bottoms())),
-                notes(finding, figures), spoken);
+        ScrewThread thread = finding.check().thread();
+        Optional<Measured> shown = finding.deciding().or(() -> finding.measured().stream().reduce((earlier, later) -> later));
+        return new WirePicture(thread, drawn(finding, shown), minor(finding),
+                new WirePicture.Wire(finding.wire().orElse(finding.sizes().best()), finding.wire().isPresent()),
+                shown.map(reading -> new WirePicture.Shown(words.say("picture.true-to-scale", reading.slot().place().name()),
+                        Figures.written(reading.reading().typed()),
+                        finding.bottoms() ? Optional.empty() : Optional.of(figures.size(reading.value())))),
+                finding.bottoms() ? Optional.of(words.say("picture.wire-bottoms")) : Optional.empty(),
+                notes(finding, figures), strip(line, finding, figures), spoken);
     }
 
-    private static SizePicture.Sized sized(Length size, StepFigures figures) {
-        return new SizePicture.Sized(size, figures.size(size));
+    /** Under a wire on the root nothing is known of the pitch diameter but that it is less: drawn is the least allowed. */
+    private static Length drawn(WiresFinding finding, Optional<Measured> shown) {
+        Limits allowed = finding.check().pitchDiameter();
+        Length least = allowed.lower().or(allowed::upper).orElseThrow().length();
+        return shown.map(reading -> finding.bottoms() ? Length.least(List.of(reading.value(), least)) : reading.value())
+                .orElseGet(allowed::middle);
     }
 
-    /** The root that the sum reckoned with: from the least room between wire and root, which the least reading leaves. */
-    private static Optional<Length> minor(WiresFinding finding) {
-        Optional<Length> reckoned = finding.rootClearance().flatMap(room -> finding.wire().flatMap(wire -> finding.measured().stream()
-                .map(Measured::raw).min(Length::compareTo)
-                .map(over -> over.minus(wire).minus(wire).minus(room).minus(room))));
-        return reckoned.or(() -> finding.check().minorDiameter().map(minor -> minor.length()));
+    /** The minor diameter the room at the root was taken from; without readings, or where none is known, the plan's or the basic one. */
+    private static Length minor(WiresFinding finding) {
+        Optional<Length> atRoot = finding.measured().stream()
+                .map(measured -> measured.raw().minus(certified(measured.reading()).times(TWICE))).min(Comparator.naturalOrder());
+        return finding.rootClearance().flatMap(room -> atRoot.map(least -> least.minus(room.times(TWICE))))
+                .or(() -> finding.check().minorDiameter().map(Written::length))
+                .orElseGet(() -> basicMinor(finding.check().thread()));
     }
 
-    private SizePicture strip(Line line, WiresFinding finding, StepFigures figures, String spoken) {
-        Check.OverWires check = finding.check();
-        return new SizePicture(Feature.DIAMETER, figures.unit(), check.pitchDiameter().lower().map(SizeFound::written),
-                check.pitchDiameter().upper().map(SizeFound::written), check.guardBand().length(), columns(line, finding, figures),
-                finding.value().map(size -> sized(size, figures)),
-                finding.verdict().margin().map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(),
-                        figures.plain(margin.distance()))),
-                finding.next().map(next -> new SizePicture.Stock(sized(next.aim(), figures), next.stockLeft(),
-                        figures.amount(next.stockLeft()), "")),
-                Optional.empty(), new SizePicture.Said(check.cutAgain() ? words.say("picture.still-to-cut") : "",
-                        check.cutAgain() ? words.say("picture.past-size") : "", words.say("picture.stock-left"),
-                        step -> words.say("picture.scale", step)), spoken);
+    private static Length basicMinor(ScrewThread thread) {
+        return Nanometres.round(Nanometres.of(thread.diameter()) - 2 * thread.form().basicRootDepth() * Nanometres.of(thread.pitch()));
     }
 
-    private List<SizePicture.Column> columns(Line line, WiresFinding finding, StepFigures figures) {
-        List<SizePicture.Column> columns = new ArrayList<>();
-        for (Finding earlier : line.earlier()) {
-            if (earlier instanceof WiresFinding cut) {
-                cut.value().ifPresent(size -> columns.add(column(SizePicture.Kind.EARLIER, String.valueOf(columns.size() + 1),
-                        words.say("picture.before"), Optional.of(sized(size, figures)), false)));
-            }
-        }
-        Map<String, Measured> measured = new HashMap<>();
-        finding.measured().forEach(reading -> measured.put(reading.slot().key(), reading));
-        int number = 1;
-        for (Slot slot : finding.check().slots()) {
-            Optional<Measured> reading = Optional.ofNullable(measured.get(slot.key()));
-            columns.add(column(reading.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING, String.valueOf(number++), "",
-                    reading.map(read -> sized(read.value(), figures)), reading.isPresent() && reading.equals(finding.deciding())));
-        }
-        return columns;
-    }
-
-    private static SizePicture.Column column(SizePicture.Kind kind, String label, String group, Optional<SizePicture.Sized> size,
-                                             boolean decides) {
-        return new SizePicture.Column(kind, label, group, size, decides, Optional.empty(), Optional.empty());
+    private static Length certified(Run.Reading reading) {
+        return reading.setting().flatMap(Setting::certified).orElseThrow().length();
     }
 
     private List<String> notes(WiresFinding finding, StepFigures figures) {
         List<String> notes = new ArrayList<>();
         int places = figures.unit() == Unit.MILLIMETRE ? WIRE_PLACES_MM : WIRE_PLACES_INCH;
-        finding.wire().ifPresent(wire -> notes.add(words.say("picture.wires", Figures.plain(wire, figures.unit(), places))));
+        notes.add(finding.wire().map(wire -> words.say("picture.wires", Figures.plain(wire, figures.unit(), places)))
+                .orElseGet(() -> words.say("picture.no-wires")));
         notes.add(words.say("picture.best-wire", Figures.plain(finding.sizes().best(), figures.unit(), places)));
-        if (finding.bottoms()) {
-            notes.add(0, words.say("picture.wire-bottoms"));
-        }
+        ScrewThread thread = finding.check().thread();
+        notes.add(words.say("picture.pitch", Figures.number(
+                thread.pitch().in(figures.unit()).setScale(PITCH_PLACES, RoundingMode.HALF_UP).stripTrailingZeros())));
+        notes.add(words.say("picture.flank", Figures.number(
+                BigDecimal.valueOf(thread.form().halfAngleDegrees()).stripTrailingZeros())));
         return notes;
+    }
+
+    private SizePicture strip(Line line, WiresFinding finding, StepFigures figures) {
+        Check.OverWires check = finding.check();
+        ColumnsFound found = new ColumnsFound(words, figures);
+        List<SizePicture.Column> columns = new ArrayList<>(found.earlier(line));
+        columns.addAll(found.slots(line, finding.deciding(), (reading, slot) ->
+                new OverWires(check.thread(), certified(reading)).pitchDiameter(reading.typed().length())));
+        return new SizePicture(Feature.DIAMETER, figures.unit(),
+                check.pitchDiameter().lower().map(SizeFound::written), check.pitchDiameter().upper().map(SizeFound::written),
+                check.guardBand().length(), columns, finding.value().map(size -> new SizePicture.Sized(size, figures.size(size))),
+                finding.verdict().margin()
+                        .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.plain(margin.distance()))),
+                finding.next().map(next -> new SizePicture.Stock(new SizePicture.Sized(next.aim(), figures.size(next.aim())),
+                        next.stockLeft(), figures.amount(next.stockLeft()), "")),
+                Optional.empty(), new SizePicture.Said(check.cutAgain() ? words.say("picture.still-to-cut") : "",
+                        check.cutAgain() ? words.say("picture.past-size") : "", words.say("picture.stock-left"),
+                        step -> words.say("picture.scale", step)), "");
     }
 }

@@ -3,11 +3,14 @@ package org.tenthwise.app.picture;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -30,5 +33,10 @@ record DemoRun(Plan plan, Sheet sheet) {
             entries.add(new Entry(entries.size() + 1, "r", AT, read.by(), event));
         }
         return new DemoRun(plan, Sheet.of(plan, new Run(entries)));
+    }
+
+    Picture picture(int step) {
+        Line found = sheet.lines().stream().filter(line -> line.step().number() == step).findFirst().orElseThrow();
+        return new Pictures(Words.of(Locale.ENGLISH)).of(plan, found).orElseThrow();
     }
 }

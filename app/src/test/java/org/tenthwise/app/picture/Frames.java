@@ -18,4 +18,13 @@ final class Frames {
         frames.put("print", Frame.print(420, 250));
         return frames;
     }
+
+    /** The same, and the room of an upright screen and of a row in the record. */
+    static Map<String, Frame> sheets() {
+        Map<String, Frame> frames = all();
+        frames.put("upright", Frame.screen(760, 420, 1));
+        frames.put("upright-large", Frame.screen(760, 420, 1.5));
+        frames.put("record", Frame.print(330, 200));
+        return frames;
+    }
 }

@@ -5,62 +5,124 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.app.text.Words;
-import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.WiresFinding;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.app.ui.picture.Sheets;
 
 class WirePictureTest {
 
     private static final Frame SHEET = Frame.screen(652, 452, 1);
+    private static final Map<String, WirePicture> SCENES = WireScenes.all();
+
+    private final Sheets sheets = new Sheets();
+
+    static Stream<Arguments> everySceneAndFrame() {
+        return SCENES.entrySet().stream().flatMap(scene -> Frames.sheets().entrySet().stream()
+                .map(frame -> Arguments.of(scene.getKey(), frame.getKey(), scene.getValue(), frame.getValue())));
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("everySceneAndFrame")
+    void nothingLiesOnAnythingOrOutside(String scene, String size, WirePicture picture, Frame frame) {
+        assertEquals(List.of(), RecordingPen.of(picture, frame).faults(frame));
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("everySceneAndFrame")
+    void whatWasReadAndWhatItMeansAreWritten(String scene, String size, WirePicture picture, Frame frame) {
+        List<String> texts = RecordingPen.of(picture, frame).texts();
+        picture.shown().ifPresent(shown -> assertTrue(texts.contains(shown.overWires()), texts::toString));
+        picture.shown().flatMap(WirePicture.Shown::pitchDiameter).ifPresent(figures -> assertTrue(texts.contains(figures), texts::toString));
+        picture.touching().ifPresent(words -> assertTrue(texts.contains(words), texts::toString));
+        assertTrue(texts.stream().anyMatch(text -> text.contains(picture.notes().get(0))), texts::toString);
+        picture.strip().lower().ifPresent(limit -> assertTrue(texts.contains(limit.figures()), texts::toString));
+    }
+
+    /** A circle that touches a line is as far from it as its radius. */
+    @ParameterizedTest
+    @ValueSource(strings = {"pass", "past-size", "cut-again", "inch", "metric", "before-wires"})
+    void everyWireTouchesBothItsFlanks(String scene) {
+        RecordingPen pen = RecordingPen.of(SCENES.get(scene), SHEET);
+        List<List<Point>> surfaces = surfaces(pen);
+        for (Shape.Circle wire : wires(pen)) {
+            assertEquals(2, surfaces.stream().flatMap(surface -> pairs(surface))
+                    .filter(flank -> Math.abs(distance(wire.centre(), flank.get(0), flank.get(1)) - wire.radius()) < 0.01).count());
+        }
+    }
 
     @Test
-    void wiresAndGroovesHaveOneScale() {
-        RecordingPen pen = pen("LG-2207-C-pass");
-        Box wire = wires(pen, Role.ACCENT).get(0).shape().bounds();
-        // wires 3.620 in grooves 7 apart, from the plan and the readings file
-        assertEquals(7 / 3.620, (wires(pen, Role.ACCENT).get(1).shape().bounds().left() - wire.left()) / wire.width(), 0.01);
+    void aWireOnTheRootTouchesIt() {
+        RecordingPen pen = RecordingPen.of(SCENES.get("touches-root"), SHEET);
+        Shape.Circle wire = wires(pen).get(0);
+        assertTrue(surfaces(pen).stream().flatMap(surface -> pairs(surface)).filter(edge -> Math.abs(edge.get(0).y() - edge.get(1).y()) < 1e-6)
+                .anyMatch(root -> Math.abs(root.get(0).y() - wire.centre().y() - wire.radius()) < 0.01
+                        && root.get(0).x() <= wire.centre().x() && wire.centre().x() <= root.get(1).x()));
+        assertFalse(pen.drawnIn(Role.UNPROVEN).isEmpty());
     }
 
-    /** The dimension of the measurement goes from the outside of the upper wires to the outside of the lower one. */
+    /** 40.749 over wires, 36.180 between the pitch lines: the drawing has them in that proportion where the core is whole. */
     @Test
-    void theMeasurementEndsAtTheWires() {
-        RecordingPen pen = pen("LG-2207-C-pass");
-        List<RecordingPen.Drawn> wires = wires(pen, Role.ACCENT);
-        double top = wires.get(0).shape().bounds().top();
-        double bottom = wires.get(2).shape().bounds().bottom();
-        assertTrue(pen.drawnIn(Role.LINE).stream().map(mark -> mark.shape().bounds()).anyMatch(line -> line.width() < 0.01
-                && Math.abs(line.top() - top) < 0.01 && Math.abs(line.bottom() - bottom) < 0.01));
+    void theDimensionsEndAtWiresAndPitchLinesAndAreTrueToScale() {
+        WirePicture picture = SCENES.get("pass");
+        RecordingPen pen = RecordingPen.of(picture, SHEET);
+        List<Shape.Circle> wires = wires(pen);
+        double top = wires.get(0).centre().y() - wires.get(0).radius();
+        double bottom = wires.get(2).centre().y() + wires.get(2).radius();
+        List<Box> upright = pen.drawn().stream().filter(mark -> mark.width() == Stroke.THIN.width()).map(mark -> mark.shape().bounds())
+                .filter(box -> box.width() < 0.001 && box.height() > 100).toList();
+        assertTrue(upright.stream().anyMatch(box -> Math.abs(box.top() - top) < 0.01 && Math.abs(box.bottom() - bottom) < 0.01));
+        double over = Double.parseDouble(picture.shown().orElseThrow().overWires());
+        double pitchDiameter = Double.parseDouble(picture.shown().orElseThrow().pitchDiameter().orElseThrow());
+        Box pitchLines = pen.drawnIn(Role.ACCENT).stream().filter(mark -> mark.width() == Stroke.THIN.width() && !mark.dashed())
+                .map(mark -> mark.shape().bounds()).filter(box -> box.height() > 100).findFirst().orElseThrow();
+        assertEquals(over / pitchDiameter, (bottom - top) / pitchLines.height(), 0.001);
     }
 
     @Test
-    void aWireOnTheRootIsUnprovenAndSaysSo() {
-        RecordingPen pen = pen("WB-118-B-fail");
-        assertEquals(3, wires(pen, Role.UNPROVEN).size());
-        assertTrue(pen.texts().contains("wire on the root"));
-        assertTrue(wires(pen("WB-118-B-pass"), Role.UNPROVEN).isEmpty());
+    void aWireOnTheRootSaysNothingOfThePitchDiameter() {
+        assertTrue(SCENES.get("touches-root").shown().orElseThrow().pitchDiameter().isEmpty());
+        assertTrue(SCENES.get("inch").touching().isEmpty());
     }
 
     @Test
-    void measurementAndPitchDiameterAreBothWritten() {
-        DemoRun run = DemoRun.of("LG-2207-C-pass");
-        WiresFinding finding = (WiresFinding) line(run).finding();
-        List<String> texts = pen("LG-2207-C-pass").texts();
-        assertTrue(texts.contains(finding.deciding().orElseThrow().reading().typed().text()), texts::toString);
-        assertFalse(texts.stream().filter(text -> text.startsWith("36.")).toList().isEmpty());
+    void theStripHasAColumnForEveryReading() {
+        assertEquals(3, SCENES.get("pass").strip().columns().size());
+        assertEquals(4, SCENES.get("cut-again").strip().columns().size());
+        assertEquals(4, SCENES.get("struck").strip().columns().size());
+        assertTrue(SCENES.get("before-wires").strip().columns().stream().allMatch(column -> column.size().isEmpty()));
     }
 
-    private static Line line(DemoRun run) {
-        return run.sheet().lines().stream().filter(line -> line.finding() instanceof WiresFinding).findFirst().orElseThrow();
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("everySceneAndFrame")
+    void picturesAreSavedToBeLookedAt(String scene, String size, WirePicture picture, Frame frame) {
+        assertTrue(Sheets.inked(sheets.save("wires-" + scene + "-" + size, picture, frame, Palette.DAY)) > 1000);
+        assertTrue(Sheets.inked(sheets.save("wires-" + scene + "-" + size, picture, frame, Palette.NIGHT)) > 1000);
     }
 
-    private static RecordingPen pen(String sample) {
-        DemoRun run = DemoRun.of(sample);
-        return RecordingPen.of(new Pictures(Words.of(Locale.ENGLISH)).of(run.plan(), line(run)).orElseThrow(), SHEET);
+    private static List<Shape.Circle> wires(RecordingPen pen) {
+        return pen.drawn().stream().filter(mark -> mark.width() > 0 && mark.shape() instanceof Shape.Circle)
+                .map(mark -> (Shape.Circle) mark.shape()).toList();
     }
 
-    private static List<RecordingPen.Drawn> wires(RecordingPen pen, Role role) {
-        return pen.drawnIn(role).stream().filter(mark -> mark.shape() instanceof Shape.Circle && mark.width() > 0).toList();
+    /** The thread above and below: the thick lines of more than two points. */
+    private static List<List<Point>> surfaces(RecordingPen pen) {
+        return pen.drawnIn(Role.LINE).stream().filter(mark -> mark.width() == Stroke.OUTLINE.width())
+                .map(mark -> ((Shape.Chain) mark.shape()).points()).filter(points -> points.size() > 8).toList();
+    }
+
+    private static Stream<List<Point>> pairs(List<Point> chain) {
+        return Stream.iterate(1, i -> i < chain.size(), i -> i + 1).map(i -> List.of(chain.get(i - 1), chain.get(i)));
+    }
+
+    /** From a spot to the nearest of a stretch. */
+    private static double distance(Point spot, Point from, Point to) {
+        double share = ((spot.x() - from.x()) * (to.x() - from.x()) + (spot.y() - from.y()) * (to.y() - from.y()))
+                / Math.pow(from.distanceTo(to), 2);
+        return spot.distanceTo(from.towards(to, Math.min(1, Math.max(0, share))));
     }
 }
