@@ -3,6 +3,7 @@ package org.tenthwise.app.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.geometry.Bounds;
 import javafx.geometry.BoundingBox;
 import javafx.scene.Node;
@@ -46,6 +47,7 @@ final class Faults {
         faults.keys();
         faults.texts();
         faults.outside();
+        faults.inHand();
         return faults.found;
     }
 
@@ -146,6 +148,14 @@ final class Faults {
                 found.add("%s reaches out of the screen: %s".formatted(name(node), box));
             }
         }
+    }
+
+    /** A list that has a row in hand shows it. */
+    private void inHand() {
+        PseudoClass inHand = PseudoClass.getPseudoClass("in-hand");
+        scene.getRoot().lookupAll(".step").stream()
+                .filter(row -> row.getPseudoClassStates().contains(inHand) && !row.isVisible())
+                .forEach(row -> found.add("%s is in hand and not to be seen".formatted(name(row))));
     }
 
     private Bounds box(Node node, Bounds local) {

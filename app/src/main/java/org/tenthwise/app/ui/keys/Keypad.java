@@ -1,6 +1,8 @@
 package org.tenthwise.app.ui.keys;
 
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.theme.Icon;
 
@@ -21,6 +23,12 @@ public final class Keypad extends GridPane {
         getStyleClass().add("keypad");
         setHgap(8);
         setVgap(8);
+        for (int column = 0; column < 3; column++) {
+            ColumnConstraints width = new ColumnConstraints();
+            width.setHgrow(Priority.ALWAYS);
+            width.setFillWidth(true);
+            getColumnConstraints().add(width);
+        }
         for (int digit = 1; digit <= 9; digit++) {
             add(digit(typed, words, digit), (digit - 1) % 3, 2 - (digit - 1) / 3);
         }

@@ -73,7 +73,7 @@ final class StepSheet extends VBox {
     /**
      * Gauge, method and caution, for a place where there is more room than on the sheet.
      *
-     * @param remarksToo whether the remarks go there as well, which take the place of the method once they come
+     * @param remarksToo whether the remarks go there as well, which take the place of gauge and method once they come
      */
     Region takeHow(boolean remarksToo) {
         howHere.getChildren().clear();
@@ -93,8 +93,9 @@ final class StepSheet extends VBox {
         number.setText(String.valueOf(step.number()));
         name.setText(step.name());
         drawing.setText(step.drawing());
-        gauge.setText(step.gauge());
-        method.setText(methodGivesWay && !found.remarks().isEmpty() ? "" : step.method());
+        boolean givesWay = methodGivesWay && !found.remarks().isEmpty();
+        gauge.setText(givesWay ? "" : step.gauge());
+        method.setText(givesWay ? "" : step.method());
         cautionWords.setText(step.caution());
         caution.setVisible(!step.caution().isEmpty());
         caution.setManaged(!step.caution().isEmpty());
