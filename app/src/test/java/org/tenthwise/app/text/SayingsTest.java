@@ -92,7 +92,7 @@ class SayingsTest {
     @Test
     void anUnfinishedRunSaysHowMuchIsOpen() {
         add(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
-        assertEquals("Unfinished. 23 of 24 characteristics are open.", new Sentences(WORDS).outcome(sheet()));
+        assertEquals("Unfinished. 23 of 24 characteristics are not settled.", new Sentences(WORDS).outcome(sheet()));
     }
 
     private Finding read(int step, String... readings) {
