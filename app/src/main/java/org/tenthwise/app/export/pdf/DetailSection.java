@@ -88,8 +88,9 @@ final class DetailSection {
             flow.down(3);
         });
         if (picture.isPresent() && leaf == flow.leaf()) {
-            flow.down(Math.max(0, top + height + 6 - flow.y()));
+            flow.down(Math.max(0, top + height - flow.y()));
         }
+        flow.down(6);
     }
 
     private static double height(Line line) {

@@ -50,7 +50,7 @@ final class TitleSection {
                 .cell(matter.say("record.cell.lot"), begun.lot())
                 .cell(matter.say("record.cell.material"), plan.material())
                 .cell(matter.say("record.cell.drawing"), plan.drawing()).end();
-        new CellGrid(flow, 172, 92, 106, 186, 142)
+        new CellGrid(flow, 146, 92, 92, 184, 184)
                 .cell(matter.say("record.cell.plan"), matter.say("record.plan-issue", matter.part(), plan.issue()))
                 .cell(matter.say("record.cell.unit"), matter.say("record.unit", plan.unit().symbol()))
                 .cell(matter.say("record.cell.machine"), begun.machine())

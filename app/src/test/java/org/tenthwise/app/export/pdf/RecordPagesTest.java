@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.picture.Drawing;
@@ -18,12 +21,15 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Outcome;
 
+/** Laid out once a scene, then looked at from every side. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RecordPagesTest {
 
     /** 8¼ pt. */
     private static final double LEAST_LETTERING = 11;
 
     private final RecordPages pages = new RecordPages(Words.of(Locale.ENGLISH), new Lettering());
+    private final Map<Scene, List<RecordingPen>> kept = new EnumMap<>(Scene.class);
 
     /** A leaf as a picture, to be looked at by a pen that keeps what it draws. */
     private record Page(Leaf leaf) implements Picture {
@@ -122,6 +128,7 @@ class RecordPagesTest {
     }
 
     private List<RecordingPen> drawn(Scene scene) {
-        return pages.of(scene.evidence()).stream().map(leaf -> RecordingPen.of(new Page(leaf), Leaf.FRAME)).toList();
+        return kept.computeIfAbsent(scene, any -> pages.of(any.evidence()).stream()
+                .map(leaf -> RecordingPen.of(new Page(leaf), Leaf.FRAME)).toList());
     }
 }

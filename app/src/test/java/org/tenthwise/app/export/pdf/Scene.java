@@ -30,6 +30,7 @@ enum Scene {
     NOT_BEGUN(() -> Records.walk(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER), 0).evidence()),
     INCH_PASSED(() -> Records.whole(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END))),
     INCH_FAILED(() -> Records.whole(DemoPart.WINCH_BARREL_END, Records.failing(DemoPart.WINCH_BARREL_END))),
+    INCH_UNFINISHED(() -> Records.walk(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END), 50).evidence()),
     LONG_NAMES(Scene::longNames);
 
     private static final String SIXTY = "Mitnehmerzapfenaufnahmebohrung für die Spindelmutter am Tor 4";
