@@ -19,13 +19,18 @@ public interface Client {
      */
     void open(Optional<Path> store, Optional<Path> plans) throws Exception;
 
-    /** Opens the client on a store made for showing, with a look of its own and the demo parts alone. */
-    void openDemo(Path store) throws Exception;
+    /**
+     * Opens the client on a store made for showing, with a look of its own and the demo parts alone.
+     *
+     * @param records folder for records that are handed out
+     */
+    void openDemo(Path store, Path records) throws Exception;
 
     /**
      * Walks a demo part through the screens without a display, and leaves in {@code folder} the store, the record and a
      * picture of every screen.
      *
+     * @param folder is there
      * @return a line each about what was left
      */
     List<String> walkDemo(Path folder) throws Exception;

@@ -13,16 +13,25 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.store.KeptEntries;
 
 /** Writes the record of a run into a folder. */
-final class Records {
+public final class Records {
 
     private final Clock clock;
     private final List<RecordFormat> formats;
     private final String version;
 
+    /**
+     * @param clock   its zone gives the offset that times are kept with
+     * @param formats kinds of record that can be asked for
+     * @param version of the program, as records name it
+     */
+    public Records(Clock clock, List<RecordFormat> formats, String version) {
+        this.clock = clock;
+        this.formats = List.copyOf(formats);
+        this.version = version;
+    }
+
     Records(Tools with) {
-        this.clock = with.clock();
-        this.formats = with.formats();
-        this.version = with.version();
+        this(with.clock(), with.formats(), with.version());
     }
 
     List<RecordFormat> all() {
@@ -40,7 +49,8 @@ final class Records {
         return named.stream().distinct().toList();
     }
 
-    List<Path> write(KeptEntries kept, String run, List<RecordFormat> as, Path folder) throws CouldNotExport {
+    /** @return the files, in the order of {@code as} */
+    public List<Path> write(KeptEntries kept, String run, List<RecordFormat> as, Path folder) throws CouldNotExport {
         Evidence evidence = Evidence.of(kept, run, version, OffsetDateTime.now(clock));
         return new Exporter().export(evidence, as, folder);
     }

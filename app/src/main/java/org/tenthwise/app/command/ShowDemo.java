@@ -34,7 +34,7 @@ final class ShowDemo implements Callable<Integer> {
     private final Tools with;
 
     @Option(names = "--out", paramLabel = "DIR", defaultValue = "tenthwise-demo",
-            description = "Folder for what a walk without a display leaves; ${DEFAULT-VALUE} if not given.")
+            description = "Folder for records, and for what a walk without a display leaves; ${DEFAULT-VALUE} if not given.")
     private Path out = Path.of("");
 
     @Spec
@@ -63,7 +63,7 @@ final class ShowDemo implements Callable<Integer> {
         try {
             Path store = folder.resolve("demo.db");
             begin(store);
-            with.client().openDemo(store);
+            with.client().openDemo(store, out);
         } finally {
             throwAway(folder);
         }

@@ -11,7 +11,6 @@ import javafx.geometry.Dimension2D;
  */
 public final class AttachDisplay implements Display {
 
-    private static final Size TABLET = new Size(1280, 800);
     /** What is left of a desk's display beside its bars; common practice. */
     private static final double USABLE = 0.9;
 
@@ -19,14 +18,14 @@ public final class AttachDisplay implements Display {
     public Size window() {
         Optional<DisplayService> service = Services.get(DisplayService.class);
         if (service.isEmpty()) {
-            return TABLET;
+            return Size.TABLET;
         }
         Dimension2D all = service.get().getScreenResolution();
         if (all.getWidth() <= 0 || all.getHeight() <= 0) {
-            return TABLET;
+            return Size.TABLET;
         }
         return whole() ? new Size(all.getWidth(), all.getHeight())
-                : new Size(Math.min(TABLET.width(), all.getWidth() * USABLE), Math.min(TABLET.height(), all.getHeight() * USABLE));
+                : new Size(Math.min(Size.TABLET.width(), all.getWidth() * USABLE), Math.min(Size.TABLET.height(), all.getHeight() * USABLE));
     }
 
     @Override

@@ -68,7 +68,7 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
         }
 
         @Override
-        public void openDemo(Path store) throws CouldNotOpen {
+        public void openDemo(Path store, Path records) throws CouldNotOpen {
             try (KeptEntries kept = SqliteLedger.openToRead(store)) {
                 opened.add("demo with " + kept.runs() + " " + kept.verify().whole());
             }

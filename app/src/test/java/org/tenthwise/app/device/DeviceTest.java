@@ -1,6 +1,7 @@
 package org.tenthwise.app.device;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,6 +63,11 @@ class DeviceTest {
     @Test
     void thePrivateFolderIsOfOurOwnInTheStorageOfTheDevice() {
         assertEquals("tenthwise", new AttachStorage(folder).folder().getFileName().toString());
+    }
+
+    @Test
+    void recordsGoWhereThePersonKeepsDocuments() {
+        assertTrue(new AttachStorage(folder).records().endsWith(Path.of("Documents", "Tenthwise")));
     }
 
     private LookStore kept() {

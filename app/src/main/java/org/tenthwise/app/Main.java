@@ -1,0 +1,48 @@
+package org.tenthwise.app;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import org.tenthwise.app.command.CommandLines;
+import org.tenthwise.app.command.Exit;
+import picocli.CommandLine;
+
+/**
+ * Where the program starts. A plain class: a JavaFX application class cannot be started from one jar.
+ */
+public final class Main {
+
+    private Main() {
+    }
+
+    public static void main(String[] arguments) {
+        PrintWriter out = writer(System.out);
+        PrintWriter err = writer(System.err);
+        LastResort lastResort = new LastResort(err);
+        Thread.setDefaultUncaughtExceptionHandler(lastResort);
+        System.exit(run(arguments, lastResort, out, err));
+    }
+
+    private static int run(String[] arguments, LastResort lastResort, PrintWriter out, PrintWriter err) {
+        try {
+            CommandLine commands = CommandLines.of(new Wiring(lastResort).tools());
+            commands.setOut(out);
+            commands.setErr(err);
+            return commands.execute(arguments);
+        } catch (Throwable e) { // nothing may end in a stack trace
+            err.println(CommandLines.unforeseen(e));
+            return Exit.COULD_NOT;
+        } finally {
+            out.flush();
+            err.flush();
+        }
+    }
+
+    /** UTF-8, but for Windows, whose console shows what its own settings say. */
+    private static PrintWriter writer(PrintStream stream) {
+        boolean windows = System.getProperty("os.name").toLowerCase(Locale.ROOT).startsWith("windows");
+        return new PrintWriter(stream, true, windows ? Charset.defaultCharset() : StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,79 @@
+package org.tenthwise.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.tenthwise.app.command.Client;
+import org.tenthwise.app.command.Records;
+import org.tenthwise.app.command.Tools;
+import org.tenthwise.app.device.AttachDisplay;
+import org.tenthwise.app.device.AttachPauses;
+import org.tenthwise.app.device.AttachStorage;
+import org.tenthwise.app.device.Windowing;
+import org.tenthwise.app.export.CsvRecord;
+import org.tenthwise.app.export.JsonRecord;
+import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.export.pdf.PdfRecord;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.Screens;
+import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.app.ui.record.Handout;
+import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.checklists.catalogue.PlanFolder;
+import org.tenthwise.checklists.rules.PlanReader;
+
+/** Puts the program together. The only class that knows every other. */
+final class Wiring {
+
+    private final LastResort lastResort;
+    private final Words words = Words.of(Locale.getDefault());
+    private final Clock clock = Clock.systemDefaultZone();
+    private final RecordFormat pdf = new PdfRecord(words);
+    private final RecordFormat csv = new CsvRecord();
+    private final RecordFormat json = new JsonRecord();
+    private final List<RecordFormat> formats = List.of(pdf, csv, json);
+    private final String version = Optional.ofNullable(Wiring.class.getPackage().getImplementationVersion()).orElse("unreleased");
+
+    Wiring(LastResort lastResort) {
+        this.lastResort = lastResort;
+    }
+
+    Tools tools() {
+        return new Tools(client(), clock, words, new PlanReader(), formats, version);
+    }
+
+    private Client client() {
+        Optional<String> glass = Optional.ofNullable(System.getProperty("glass.platform"))
+                .map(way -> (way + " " + System.getProperty("monocle.platform", "")).strip());
+        return new Tablet(new Windowing(System.getenv(), System.getProperty("os.name"), glass),
+                new AttachStorage(Path.of(System.getProperty("user.home"))), new AttachDisplay(), new AttachPauses(), lastResort, words,
+                (shell, look, place) -> (ledger, background) -> new Screens(shell, look, new Shop(ledger, clock), background,
+                        () -> plans(place), handout(ledger, place), about(place), words, clock).home());
+    }
+
+    private static Catalogue plans(Place place) throws IOException {
+        Catalogue demo = Catalogue.ofDemoParts();
+        return place.plans().isPresent() && Files.isDirectory(place.plans().get())
+                ? demo.and(new PlanFolder(place.plans().get()).read()) : demo;
+    }
+
+    private Handout handout(Ledger ledger, Place place) {
+        Records records = new Records(clock, formats, version);
+        return (run, as) -> records.write(ledger, run, List.of(switch (as) {
+            case PDF -> pdf;
+            case CSV -> csv;
+            case JSON -> json;
+        }), place.records()).get(0);
+    }
+
+    private AboutFacts about(Place place) {
+        return new AboutFacts(version, place.store().toAbsolutePath().toString(),
+                place.plans().map(folder -> folder.toAbsolutePath().toString()).orElse(words.say("demo.no-plans")));
+    }
+}

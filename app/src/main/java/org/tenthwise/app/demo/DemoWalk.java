@@ -1,0 +1,195 @@
+package org.tenthwise.app.demo;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import javafx.beans.property.BooleanProperty;
+import javafx.scene.Scene;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Event;
+
+/**
+ * Walks a part from the first screen to the last: begins a run, takes every reading and answer of a readings file, looks
+ * into the screens that lie beside the way, signs, and hands the record out.
+ */
+public final class DemoWalk {
+
+    private final Finger finger;
+    private final Typist typist;
+    private final Camera camera;
+    private final Words words;
+    private final Plan plan;
+    private final Sample sample;
+    private final Set<String> seen = new HashSet<>();
+    private int step;
+
+    /**
+     * @param night    whether the screens are dark
+     * @param rest     returns when the thread of the ledger and the screen have done what they were given
+     * @param pictures folder that is there
+     */
+    public DemoWalk(Scene scene, BooleanProperty night, Runnable rest, Words words, Plan plan, Sample sample, Path pictures) {
+        this.finger = new Finger(scene, rest);
+        this.typist = new Typist(finger, words);
+        this.camera = new Camera(scene, night, finger, pictures);
+        this.words = words;
+        this.plan = plan;
+        this.sample = sample;
+        this.step = plan.steps().get(0).number();
+    }
+
+    /** @return the pictures taken */
+    public List<Path> walk() throws IOException {
+        finger.await(begin());
+        camera.take("parts");
+        aside("about", "about");
+        beginRun();
+        for (Event event : sample.events()) {
+            play(event);
+        }
+        record();
+        return camera.taken();
+    }
+
+    private String begin() {
+        return "begin-%s-%s".formatted(plan.part().number(), plan.part().revision());
+    }
+
+    private void beginRun() throws IOException {
+        finger.press(begin());
+        camera.take("begin");
+        typist.answer(sample.begun().serial());
+        typist.answer(sample.begun().lot());
+        typist.answer(sample.begun().machine());
+        typist.answer(sample.by());
+        camera.take("run-first-step");
+    }
+
+    private void play(Event event) throws IOException {
+        if (event instanceof Event.GaugeSet set) {
+            goTo(set.step());
+            set(set.setting());
+        } else if (event instanceof Event.ReadingTaken taken) {
+            goTo(taken.step());
+            typist.figure(taken.typed().text());
+            once("run-figure-typed");
+            finger.press("commit");
+        } else if (event instanceof Event.Answered answered) {
+            goTo(answered.step());
+            once("run-question-" + name(check()));
+            finger.press("reply-" + answered.question().answers().indexOf(answered.answer()));
+        } else if (event instanceof Event.PassBegun pass) {
+            passBegun(pass.why());
+        } else if (event instanceof Event.NoteMade note) {
+            finger.press("note");
+            camera.take("note");
+            typist.answer(note.words());
+        } else if (event instanceof Event.Closed closed) {
+            leave();
+            commit();
+            camera.take("sign");
+            typist.answer(closed.signedBy());
+            typist.answer(closed.meaning());
+        }
+    }
+
+    /** A gauge the plan names is taken as it is; what it is set on is typed. */
+    private void set(Setting setting) throws IOException {
+        if (setting.gauge().sense().isPresent() && finger.sees("reply-0")) {
+            once("gauge-sense");
+            boolean risesPressedIn = setting.gauge().sense().get() == Sense.FALLS_WITH_SIZE;
+            finger.press(risesPressedIn ? "reply-0" : "reply-1");
+        }
+        if (setting.certified().isPresent()) {
+            typist.figure(setting.certified().get().text());
+            once("gauge-" + name(setting.gauge()));
+            finger.press("commit");
+        }
+        if (setting.zero().isPresent()) {
+            typist.figure(setting.zero().get().text());
+            finger.press("commit");
+        }
+    }
+
+    private void passBegun(Event.PassBegun.Why why) throws IOException {
+        once("run-" + name(check()) + "-out");
+        if (finger.sees("sign-for") && seen.add("sign-for")) {
+            aside("sign-for", "sign-for");
+        }
+        if (why == Event.PassBegun.Why.MEASURED_AGAIN) {
+            finger.press("again");
+        } else {
+            commit();
+        }
+    }
+
+    private void goTo(int next) throws IOException {
+        if (next != step) {
+            leave();
+            commit();
+            step = next;
+        }
+    }
+
+    /** A last look at a step that is done, the first of its kind, and at what lies beside it. */
+    private void leave() throws IOException {
+        once("run-" + name(check()));
+        if (check() instanceof Check.Size && seen.add("aside")) {
+            aside("strike", "strike-out");
+            aside("other-gauge", "other-gauge");
+            aside("doubt", "doubt");
+        }
+    }
+
+    private void record() throws IOException {
+        camera.take("record");
+        for (String as : List.of("hand-pdf", "hand-csv", "hand-json")) {
+            finger.press(as);
+            once("record-handed-out");
+            finger.pressSpoken(words.say("shell.understood"));
+        }
+        finger.press("back");
+        camera.take("parts-and-a-run");
+    }
+
+    private void aside(String key, String name) throws IOException {
+        finger.press(key);
+        camera.take(name);
+        finger.press("back");
+    }
+
+    private void once(String name) throws IOException {
+        if (seen.add(name)) {
+            finger.rest();
+            camera.take(name);
+        }
+    }
+
+    private void commit() {
+        finger.press(finger.sees("commit-answered") ? "commit-answered" : "commit");
+    }
+
+    private Check check() {
+        return plan.step(step).check();
+    }
+
+    private static String name(Check check) {
+        if (check instanceof Check.Size size) {
+            return size.feature().name().toLowerCase(Locale.ROOT);
+        }
+        return check.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+    }
+
+    private static String name(Gauge gauge) {
+        return gauge.kind().key();
+    }
+}
