@@ -3,6 +3,7 @@ package org.tenthwise.app.picture;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Sentences;
@@ -98,7 +99,16 @@ public final class Pictures {
     }
 
     private String spoken(Finding finding) {
-        return String.join(" ", Stream.of(finding.step().name() + ".", sentences.standing(finding) + ".",
-                sentences.value(finding), sentences.distance(finding)).filter(part -> !part.isEmpty()).toList());
+        return Stream.concat(Stream.of(finding.step().name() + ".", sentences.standing(finding) + ".", sentences.value(finding),
+                sentences.distance(finding)), doubts(finding)).filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
+    }
+
+    /** What makes a reading worth nothing. */
+    private Stream<String> doubts(Finding finding) {
+        if (finding instanceof WiresFinding wires && wires.bottoms()) {
+            return Stream.of(sentences.rootClearance(wires));
+        }
+        return finding instanceof PlugFinding plug ? plug.contradiction().map(how -> words.say("contradiction", how)).stream()
+                : Stream.empty();
     }
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.compute.fit.Clearance;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Question;
@@ -21,7 +22,7 @@ import org.tenthwise.model.verdict.Verdict;
 /** Turns what was found about a plug in its bore into its picture. */
 final class PlugFound {
 
-    private static final Length LEAST_FULL = Length.of("0.001", Unit.MILLIMETRE);
+    private static final Length LEAST_WIDEST = Length.of("0.001", Unit.MILLIMETRE);
 
     private final Words words;
 
@@ -33,10 +34,15 @@ final class PlugFound {
         StepFigures figures = StepFigures.of(finding);
         Check.PlugFit check = finding.check();
         Length wanted = check.clearance().middle();
-        Length play = finding.clearance().map(found -> found.greatest().plus(found.least()).half()).orElse(wanted);
         Length widest = check.clearance().at(Limit.UPPER).map(limit -> limit.length().abs()).orElse(wanted.abs());
-        return new PlugPicture(strip(finding, figures, spoken), play, Length.greatest(List.of(widest, LEAST_FULL)),
-                notes(finding, figures), spoken);
+        return new PlugPicture(strip(finding, figures, spoken), wanted, Length.greatest(List.of(widest, LEAST_WIDEST)),
+                finding.bore().isEmpty() ? Length.ZERO : Length.greatest(finding.bore()).minus(Length.least(finding.bore())),
+                finding.feel().map(feel -> hand(finding, feel)), notes(finding, figures), spoken);
+    }
+
+    private PlugPicture.Hand hand(PlugFinding finding, Answer feel) {
+        return new PlugPicture.Hand(feel, words.say(words.key("answered", Question.PLUG_FEELS), feel),
+                feel != finding.check().feel().answer(), finding.contradiction().map(how -> words.say("picture.contradiction")));
     }
 
     private SizePicture strip(PlugFinding finding, StepFigures figures, String spoken) {
@@ -70,7 +76,6 @@ final class PlugFound {
         if (!finding.plug().isEmpty()) {
             notes.add(words.say("picture.plug", fromTo(finding.plug().stream().map(Measured::value).toList(), figures)));
         }
-        finding.feel().ifPresent(feel -> notes.add(words.say(words.key("answered", Question.PLUG_FEELS), feel)));
         return notes;
     }
 
