@@ -12,6 +12,7 @@ import org.tenthwise.model.verdict.Standing;
 final class TitleSection {
 
     private static final double PART_WIDTH = 440;
+    private static final double[] CELLS = {156, 84, 86, 186, 186};
     private static final double COUNTS_LEFT = 500;
     private static final double COUNT_WIDTH = 84;
 
@@ -44,13 +45,13 @@ final class TitleSection {
     private void cells() {
         Plan plan = matter.plan();
         Event.Begun begun = matter.sheet().run().begun();
-        new CellGrid(flow, 172, 92, 106, 186, 142)
+        new CellGrid(flow, CELLS)
                 .cell(matter.say("record.cell.part"), plan.name())
                 .cell(matter.say("record.cell.serial"), begun.serial())
                 .cell(matter.say("record.cell.lot"), begun.lot())
                 .cell(matter.say("record.cell.material"), plan.material())
                 .cell(matter.say("record.cell.drawing"), plan.drawing()).end();
-        new CellGrid(flow, 146, 92, 92, 184, 184)
+        new CellGrid(flow, CELLS)
                 .cell(matter.say("record.cell.plan"), matter.say("record.plan-issue", matter.part(), plan.issue()))
                 .cell(matter.say("record.cell.unit"), matter.say("record.unit", plan.unit().symbol()))
                 .cell(matter.say("record.cell.machine"), begun.machine())
