@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.AnswerFinding;
@@ -38,19 +39,26 @@ public final class Sentences {
         if (finding.verdict().standing() == Standing.OPEN) {
             return words.say(finding.missing() == 1 ? "distance.one-missing" : "distance.missing", finding.missing());
         }
+        if (finding instanceof PlugFinding plug && plug.feel().isPresent() && plug.feel().get() != plug.check().feel().answer()) {
+            return words.say("distance.felt", felt(plug.feel().get()), felt(plug.check().feel().answer()));
+        }
         return finding.verdict().margin().map(margin -> distance(finding, margin)).orElse("");
     }
 
+    private String felt(Answer answer) {
+        return words.say(words.key("answered", Question.PLUG_FEELS), answer);
+    }
+
     private String distance(Finding finding, Verdict.Margin margin) {
+        String limit = finding instanceof RunOutFinding ? words.say("limit.only") : words.say("limit", margin.limit());
         if (margin.distance().signum() == 0) {
-            return words.say("distance.on", words.say("limit", margin.limit()));
+            return words.say("distance.on", limit);
         }
         StepFigures figures = StepFigures.of(finding);
         String key = margin.inside() ? "distance.inside" : switch (margin.limit()) {
             case LOWER -> "distance.below";
             case UPPER -> "distance.above";
         };
-        String limit = finding instanceof RunOutFinding ? words.say("limit.only") : words.say("limit", margin.limit());
         return words.say(key, figures.withUnit(margin.distance()), limit);
     }
 
@@ -81,7 +89,7 @@ public final class Sentences {
             String greatest = figures.size(clearance.greatest());
             return least.equals(greatest) ? words.say("plug.clear", least)
                     : words.say("plug.clear-between", least, greatest);
-        }).orElseGet(() -> finding.feel().map(feel -> words.say(words.key("answered", Question.PLUG_FEELS), feel)).orElse(""));
+        }).orElseGet(() -> finding.feel().map(this::felt).orElse(""));
     }
 
     /** What a record says of its part: "Released with one concession." */

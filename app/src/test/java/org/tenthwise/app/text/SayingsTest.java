@@ -70,7 +70,7 @@ class SayingsTest {
     void aBoreThatWidensGoingInSaysSo() {
         Finding found = read(13, "0.011", "0.013", "0.015", "0.014");
         // means 30.012 at 8 and 30.0145 at 38, half-up to the places read; at 8 the two ways differ by 0.002
-        assertEquals(List.of("Each of 4 must be inside; the nearest to a limit decides.", "Widens by 0.003 mm going in.",
+        assertEquals(List.of("Each of 4 must be inside; the worst decides.", "Widens by 0.003 mm going in.",
                 "Out of round by 0.002 mm."), new Remarks(WORDS).of(found));
     }
 

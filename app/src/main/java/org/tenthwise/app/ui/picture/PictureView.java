@@ -43,31 +43,44 @@ public final class PictureView extends Region {
     public void show(Picture next) {
         picture = Optional.of(next);
         setAccessibleText(next.spoken());
-        setNeedsLayout(true);
+        redraw();
     }
 
     public void clear() {
         picture = Optional.empty();
         setAccessibleText("");
-        setNeedsLayout(true);
+        redraw();
     }
 
     /** @param scale 1 for text at 100 % */
     public void look(Palette colours, double scale) {
         palette = colours;
         textScale = scale;
-        setNeedsLayout(true);
+        redraw();
     }
 
     /** For a small picture in a list: thinner lines, on another ground. */
     public void lookSmall(double lines, Role under) {
         lineScale = lines;
         ground = under;
-        setNeedsLayout(true);
+        redraw();
     }
 
     @Override
     protected void layoutChildren() {
+        draw();
+    }
+
+    /** At once where there is room already: a request for layout made while a list lays out its rows can be lost. */
+    private void redraw() {
+        if (getWidth() > 0 && getHeight() > 0) {
+            draw();
+        } else {
+            setNeedsLayout(true);
+        }
+    }
+
+    private void draw() {
         double width = getWidth();
         double height = getHeight();
         double device = pixelsPerUnit();
