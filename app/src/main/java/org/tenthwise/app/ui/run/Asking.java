@@ -113,7 +113,7 @@ final class Asking {
         if (asked instanceof Asked.Zero zero) {
             return Commit.of(Act.ENTER, words.say("run.take", zero.suggested().text()), "");
         }
-        if (asked instanceof Asked.WhichGauge || asked instanceof Asked.WhichSense) {
+        if (asked instanceof Asked.WhichGauge) {
             return Commit.of(Act.OTHER_GAUGE, words.say("run.other-gauge"), "");
         }
         if (asked instanceof Asked.Held held) {
