@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
+import javafx.css.PseudoClass;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -23,6 +24,7 @@ public class FormView extends BorderPane implements Screen {
 
     private static final double SIDE = 440;
     private static final double UPPER = 500;
+    private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
     private static final int FEW = 4;
     /** On one line at any text size, so that no key moves while words are typed. */
     private static final int LONGEST = 28;
@@ -116,6 +118,7 @@ public class FormView extends BorderPane implements Screen {
         Key key = new Key(Key.Kind.PLAIN, Bindings.createStringBinding(field::name), value, () -> model.goTo(field));
         key.setId("field-" + field.id());
         key.getStyleClass().addAll("row", "form-field");
+        field.valueProperty().subscribe(answer -> key.pseudoClassStateChanged(EMPTY, answer.isEmpty()));
         return key;
     }
 }

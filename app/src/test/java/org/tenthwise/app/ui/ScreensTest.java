@@ -1,0 +1,101 @@
+package org.tenthwise.app.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.about.AboutFacts;
+import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.model.run.Event;
+
+/** The whole client by its keys: what lies on what. */
+class ScreensTest extends ScreenTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+
+    @BeforeEach
+    void openTheShop() {
+        workshop = new Workshop(folder);
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private Window opened() {
+        Window window = window(Display.DAY);
+        new Screens(window.shell(), window.look(), workshop.shop, new Background(Runnable::run, Runnable::run),
+                Catalogue::ofDemoParts, (run, as) -> folder.resolve(run + "." + as), new AboutFacts("0.1.0", "here", "there"),
+                words, Workshop.CLOCK).home();
+        return window;
+    }
+
+    private static String title(Window window) {
+        return window.shell().inHand().orElseThrow().title();
+    }
+
+    @Test
+    void fromOpeningToTheRunIsOnePress() {
+        RunSession session = workshop.setUp("014");
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "go-" + session.id());
+            assertEquals("LG-2207 rev C, serial 014", title(window));
+        });
+    }
+
+    @Test
+    void aRunIsBegunByTypingAloneAndBackFromItLeadsHome() {
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "begin-LG-2207-C");
+            assertEquals("Begin a run", title(window));
+            settle(window.scene());
+            type(window.scene(), "014\nAB-7731\nLathe 4\nSetter 2\n");
+            assertEquals("LG-2207 rev C, serial 014", title(window));
+            press(window.scene(), "back");
+            assertEquals("Tenthwise", title(window));
+        });
+    }
+
+    @Test
+    void aNoteLeadsBackToTheRun() {
+        RunSession session = workshop.setUp("014");
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "go-" + session.id());
+            press(window.scene(), "note");
+            settle(window.scene());
+            type(window.scene(), "Bar sings\n");
+            assertEquals("LG-2207 rev C, serial 014", title(window));
+            assertEquals(List.of("Bar sings"), workshop.shop.sheet(session.id()).run().entries().stream()
+                    .map(entry -> entry.event()).filter(Event.NoteMade.class::isInstance)
+                    .map(event -> ((Event.NoteMade) event).words()).toList());
+        });
+    }
+
+    @Test
+    void anUnfinishedRunIsClosedFromItsRecordAfterTheWarning() {
+        RunSession session = workshop.setUp("014");
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "go-" + session.id());
+            press(window.scene(), "record");
+            press(window.scene(), "sign");
+            settle(window.scene());
+            type(window.scene(), "Inspector 1\nnot released\n");
+            assertEquals("Close and sign", title(window));
+            assertTrue(workshop.shop.sheet(session.id()).run().closed().isEmpty());
+        });
+    }
+}

@@ -1,0 +1,102 @@
+package org.tenthwise.app.ui.begin;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.run.Event;
+
+class BeginViewModelTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+
+    @BeforeEach
+    void open() {
+        workshop = new Workshop(folder);
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private BeginViewModel model() {
+        BeginViewModel model = new BeginViewModel(DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.errands,
+                workshop.words, workshop);
+        model.load();
+        return model;
+    }
+
+    private static void type(BeginViewModel model, String text) {
+        text.chars().mapToObj(Character::toString).forEach(model.form()::character);
+    }
+
+    private Event.Begun begun(String run) {
+        return workshop.shop.open(run).state().sheet().run().begun();
+    }
+
+    @Test
+    void aFirstRunIsBegunFromWhatIsTypedAlone() {
+        BeginViewModel model = model();
+        for (String text : List.of("014", "AB-7731", "Lathe 4", "Setter 2")) {
+            type(model, text);
+            model.form().enter();
+        }
+        assertEquals(List.of("run LG-2207-C-014"), workshop.went());
+        Event.Begun begun = begun("LG-2207-C-014");
+        assertEquals(List.of("014", "AB-7731", "Lathe 4"), List.of(begun.serial(), begun.lot(), begun.machine()));
+    }
+
+    @Test
+    void machineAndPersonBeginWithThoseOfTheRunLastWorkedOn() {
+        workshop.begin(DemoPart.WINCH_BARREL_END, "003");
+        BeginViewModel model = model();
+        type(model, "015");
+        model.form().goOn();
+        model.form().goOn();
+        assertEquals(List.of("run LG-2207-C-015"), workshop.went());
+        assertEquals("Lathe 4", begun("LG-2207-C-015").machine());
+        assertEquals("Setter 2", workshop.shop.open("LG-2207-C-015").state().sheet().run().by());
+    }
+
+    @Test
+    void aSerialBegunAlreadyIsSaidAndGoneOnWith() {
+        workshop.setUp("014");
+        BeginViewModel model = model();
+        type(model, "014");
+        assertEquals("Serial 014 is begun already and stands at 6 Coolant and chips.", model.noticeProperty().get());
+        model.form().goOn();
+        model.form().goOn();
+        assertEquals("Serial 014 is begun already", workshop.told().get(0).title());
+        workshop.reply("Go on with it");
+        assertEquals(List.of("run LG-2207-C-014"), workshop.went());
+        assertEquals(1, workshop.shop.runs().size());
+    }
+
+    @Test
+    void anotherRunOfTheSerialCanBeBegunAllTheSame() {
+        workshop.setUp("014");
+        BeginViewModel model = model();
+        type(model, "014");
+        model.form().goOn();
+        model.form().goOn();
+        workshop.reply("Begin another run");
+        assertEquals(List.of("run LG-2207-C-014-2"), workshop.went());
+    }
+
+    @Test
+    void aClosedRunOfTheSerialIsNoneBegun() {
+        Workshop.must(() -> workshop.setUp("014").close("Inspector 1", "not released"));
+        BeginViewModel model = model();
+        type(model, "014");
+        assertEquals("", model.noticeProperty().get());
+    }
+}

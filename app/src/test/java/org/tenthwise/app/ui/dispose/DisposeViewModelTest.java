@@ -1,0 +1,83 @@
+package org.tenthwise.app.ui.dispose;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Event;
+
+class DisposeViewModelTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+    private RunSession session;
+    private DisposeViewModel model;
+
+    @BeforeEach
+    void aBoreThatIsPastSize() {
+        workshop = new Workshop(folder);
+        session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        model = new DisposeViewModel(workshop.inHand(session), workshop.words, workshop);
+        model.load();
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    @SuppressWarnings("unchecked")
+    private void choose(Disposition disposition) {
+        ((Field<Disposition>) model.form().fields().get(0)).choice().choose(disposition);
+    }
+
+    @SuppressWarnings("unchecked")
+    private List<String> reasons() {
+        return ((Field<String>) model.form().fields().get(1)).choice().offeredProperty().get();
+    }
+
+    @Test
+    void theReasonsOfferedBelongToTheDisposition() {
+        choose(Disposition.SCRAP);
+        List<String> scrap = reasons();
+        choose(Disposition.USE_AS_IS);
+        assertTrue(scrap.contains("Past size, no metal left"));
+        assertTrue(reasons().stream().noneMatch(scrap::contains));
+    }
+
+    @Test
+    void aConcessionIsKeptWithReasonAndSignatureAndSettlesTheStep() {
+        choose(Disposition.USE_AS_IS);
+        model.form().goOn();
+        type("Key is fitted to it");
+        model.form().goOn();
+        type("Inspector 1");
+        model.form().goOn();
+        assertEquals(Optional.of(new Event.Disposed(13, Disposition.USE_AS_IS, "Key is fitted to it", "Inspector 1")),
+                session.state().line().disposed());
+        assertTrue(session.state().line().settled());
+        assertEquals(List.of("back"), workshop.went());
+    }
+
+    @Test
+    void theCardSaysWhatFailed() {
+        assertEquals("Fail", model.cardValue().getValue().orElseThrow().verdict());
+        // 30.000 + 0.027 = 30.027, over 30.021 by 0.006
+        assertEquals("30.027. 0.006 mm above the upper limit.", model.cardValue().getValue().orElseThrow().sentence());
+    }
+
+    private void type(String text) {
+        text.chars().mapToObj(Character::toString).forEach(model.form()::character);
+    }
+}

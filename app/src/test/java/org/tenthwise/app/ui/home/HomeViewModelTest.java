@@ -1,0 +1,116 @@
+package org.tenthwise.app.ui.home;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.checklists.rules.PlanProblem;
+
+class HomeViewModelTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+
+    @BeforeEach
+    void open() {
+        workshop = new Workshop(folder);
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private HomeViewModel model(Callable<Catalogue> plans) {
+        HomeViewModel model = new HomeViewModel(workshop.shop, plans, workshop.errands, workshop.words, workshop, Workshop.CLOCK);
+        model.load();
+        return model;
+    }
+
+    @Test
+    void aRunBegunSaysWhereItStandsAndIsGoneOnWith() {
+        RunSession session = workshop.setUp("014");
+        HomeViewModel model = model(Catalogue::ofDemoParts);
+        RunRow row = model.runsProperty().get().get(0);
+        assertEquals("At 6, Coolant and chips", row.where());
+        model.goOn(row);
+        assertEquals(List.of("run " + session.id()), workshop.went());
+    }
+
+    @Test
+    void aBoreToCutAgainSaysHowFar() {
+        // 30.000 − 0.013 = 29.987, under 30.000 by 0.013
+        workshop.atTheBore("014", "-0.013");
+        assertEquals("At 13: cut again, 0.013 mm below the lower limit.",
+                model(Catalogue::ofDemoParts).runsProperty().get().get(0).where());
+    }
+
+    @Test
+    void aFailedStepWaitsForItsDisposition() {
+        workshop.atTheBore("014", "0.027");
+        assertEquals("Held at 13, Bore Ø30 H7: waits for a disposition",
+                model(Catalogue::ofDemoParts).runsProperty().get().get(0).where());
+    }
+
+    @Test
+    void aClosedRunIsLookedAt() {
+        RunSession session = workshop.setUp("014");
+        Workshop.must(() -> session.close("Inspector 1", "not released"));
+        HomeViewModel model = model(Catalogue::ofDemoParts);
+        model.goOn(model.runsProperty().get().get(0));
+        assertEquals(List.of("record " + session.id()), workshop.went());
+    }
+
+    @Test
+    void aPartIsBegunOn() {
+        HomeViewModel model = model(Catalogue::ofDemoParts);
+        model.begin(model.partsProperty().get().get(1));
+        assertEquals(List.of("begin WB-118"), workshop.went());
+    }
+
+    @Test
+    void anUnsoundPlanFileIsSaidWithItsFirstTrouble() {
+        Catalogue unsound = new Catalogue(List.of(), List.of(new Catalogue.Refused("KX-9.toml",
+                List.of(new PlanProblem(7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
+        assertEquals(List.of("KX-9.toml holds no sound plan: 1 to put right, the first in line 7: "
+                + "check 7: upper limit 30.000 mm is below lower limit 30.021 mm"), model(() -> unsound).refusedProperty().get());
+    }
+
+    @Test
+    void aPlanFolderThatCannotBeReadIsSaid() {
+        model(() -> {
+            throw new IOException("gone");
+        });
+        assertEquals(1, workshop.told().size());
+    }
+
+    /** The clock stands at Wednesday, 25 November 2026, 09:31 at +01:00. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            2026-11-25T08:22:00Z,      09:22
+            2026-11-24T23:30:00Z,      00:30
+            2026-11-24T22:30:00Z,      yesterday
+            2026-11-23T10:00:00Z,      Monday
+            2026-11-19T10:00:00Z,      Thursday
+            2026-11-18T10:00:00Z,      18 Nov 2026
+            2026-11-26T10:00:00Z,      26 Nov 2026
+            """)
+    void aMomentIsSaidAsPeopleSayIt(String moment, String said) {
+        assertEquals(said, new When(OffsetDateTime.now(Workshop.CLOCK), Words.of(Locale.ENGLISH)).of(OffsetDateTime.parse(moment)));
+    }
+}

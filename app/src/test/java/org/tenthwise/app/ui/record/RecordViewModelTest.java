@@ -1,0 +1,103 @@
+package org.tenthwise.app.ui.record;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.store.CouldNotRead;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.model.run.Disposition;
+
+class RecordViewModelTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+    private RunSession session;
+
+    @BeforeEach
+    void aBoreThatIsPastSize() {
+        workshop = new Workshop(folder);
+        session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private RecordViewModel model(Handout handout) {
+        RecordViewModel model = new RecordViewModel(session.id(), workshop.shop, handout, workshop.errands, workshop.words, workshop);
+        model.load();
+        return model;
+    }
+
+    @Test
+    void everyCharacteristicOfThePlanIsThereMeasuredOrNot() {
+        List<RecordRow> rows = model((run, as) -> folder).rowsValue().getValue();
+        assertEquals(24, rows.size());
+        RecordRow bore = rows.get(12);
+        assertEquals("30.000 to 30.021 mm", bore.limits());
+        assertEquals("30.027", bore.value());
+        assertEquals("Fail", bore.verdict());
+        assertEquals("0.006 mm above the upper limit.", bore.distance());
+    }
+
+    @Test
+    void whatWasSignedStruckOutAndDoubtedStandsWithItsCharacteristic() {
+        Workshop.must(() -> {
+            session.strikeOut(session.state().pass().readings().get(0).entry().seq(), "Misread");
+            session.dispose(Disposition.USE_AS_IS, "Key fitted", "Inspector 1");
+            session.flagDoubt("Tip worn?");
+            return session.note("Cold start");
+        });
+        assertEquals("Signed: use as it is, by concession. Key fitted. Inspector 1. One entry struck out. "
+                + "Doubt: Tip worn? (Setter 2). Note: Cold start (Setter 2).", model((run, as) -> folder).rowsValue().getValue().get(12).after());
+    }
+
+    @Test
+    void aFileWrittenIsSaidWithItsPlace() {
+        RecordViewModel model = model((run, as) -> Path.of(run + "." + as));
+        model.hand(Handout.As.CSV);
+        assertEquals("It is in LG-2207-C-014.CSV", workshop.told().get(0).words());
+        assertEquals("It is in LG-2207-C-014.CSV", model.writtenProperty().get());
+        assertFalse(model.busyProperty().get());
+    }
+
+    @Test
+    void aFileThatCouldNotBeWrittenIsSaidAndCanBeTriedAgain() {
+        RecordViewModel model = model((run, as) -> {
+            throw new CouldNotRead("The store was taken away.", new IllegalStateException());
+        });
+        model.hand(Handout.As.PDF);
+        assertEquals("The store was taken away.", workshop.told().get(0).words());
+        assertEquals("", model.writtenProperty().get());
+        assertFalse(model.busyProperty().get());
+    }
+
+    @Test
+    void anUnfinishedRunCanBeGoneOnWithHandedOverOrClosed() {
+        RecordViewModel model = model((run, as) -> folder);
+        assertTrue(model.unfinishedValue().getValue());
+        model.goOn();
+        model.handOver();
+        model.sign();
+        assertEquals(List.of("run LG-2207-C-014", "say HAND_OVER LG-2207-C-014", "sign LG-2207-C-014"), workshop.went());
+    }
+
+    @Test
+    void aClosedRunIsCalledWhatItIs() {
+        Workshop.must(() -> session.close("Inspector 1", "not released"));
+        RecordViewModel model = model((run, as) -> folder);
+        assertFalse(model.unfinishedValue().getValue());
+        assertEquals("Not released. 19 characteristics did not pass.", model.outcomeValue().getValue());
+        assertTrue(model.factsValue().getValue().contains("Signed by Inspector 1: not released, 25 Nov 2026, 09:31 +01:00"));
+    }
+}

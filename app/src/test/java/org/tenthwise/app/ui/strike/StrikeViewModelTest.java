@@ -1,0 +1,86 @@
+package org.tenthwise.app.ui.strike;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.model.run.Run;
+
+class StrikeViewModelTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+    private RunSession session;
+    private StrikeViewModel model;
+
+    @BeforeEach
+    void atTheBore() {
+        workshop = new Workshop(folder);
+        session = workshop.atTheBore("014", "0.013", "0.015");
+        model = new StrikeViewModel(workshop.inHand(session), workshop.words, workshop);
+        model.load();
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    @SuppressWarnings("unchecked")
+    private Field<Strikable> which() {
+        return (Field<Strikable>) model.form().fields().get(0);
+    }
+
+    @Test
+    void theReadingsOfTheStepAreOfferedTheLatestFirst() {
+        List<String> offered = which().choice().offeredProperty().get().stream().map(Strikable::reads).toList();
+        assertEquals(2, offered.size());
+        assertEquals(List.of("0.015 mm", "0.013 mm"), offered.stream().map(text -> text.split(",")[0]).toList());
+    }
+
+    @Test
+    void nothingIsStruckOutWithoutAReason() {
+        which().choice().choose(which().choice().offeredProperty().get().get(0));
+        model.form().goOn();
+        model.form().goOn();
+        assertFalse(model.form().readyProperty().get());
+        assertEquals(List.of(), workshop.went());
+        assertEquals(0, struck().size());
+    }
+
+    @Test
+    void whatIsStruckOutIsKeptWithItsReason() {
+        which().choice().choose(which().choice().offeredProperty().get().get(0));
+        model.form().goOn();
+        "Chip".chars().mapToObj(Character::toString).forEach(model.form()::character);
+        model.form().goOn();
+        assertEquals(List.of("back"), workshop.went());
+        assertEquals(List.of("Chip"), struck().stream().map(reading -> reading.struck().orElseThrow().reason()).toList());
+        assertEquals("0.015", struck().get(0).typed().text());
+    }
+
+    @Test
+    void aClosedRunIsSaidAndNothingStruckOut() {
+        which().choice().choose(which().choice().offeredProperty().get().get(0));
+        model.form().goOn();
+        model.form().character("x");
+        Workshop.must(() -> session.close("Inspector 1", "not released"));
+        model.form().goOn();
+        assertEquals("Not taken", workshop.told().get(0).title());
+        assertEquals("The run is closed. Nothing but notes can be added to it.", workshop.told().get(0).words());
+        assertEquals(0, struck().size());
+    }
+
+    private List<Run.Reading> struck() {
+        return session.state().pass().readings().stream().filter(reading -> reading.struck().isPresent()).toList();
+    }
+}
