@@ -52,6 +52,7 @@ public final class FormViewModel implements Typing {
         this.inHand = new ReadOnlyObjectWrapper<>(this.fields.get(0));
         lookedAt.add(inHand.get());
         this.fields.forEach(field -> field.valueProperty().subscribe(this::weigh));
+        this.fields.forEach(field -> field.wayProperty().subscribe(this::weigh));
         about.subscribe(this::weigh);
         weigh();
     }
@@ -136,7 +137,7 @@ public final class FormViewModel implements Typing {
         Optional<Field<?>> next = next();
         ready.set(!missing && !busy);
         word.set(next.isPresent() ? words.say("ask.next") : purpose);
-        line.set(busy ? words.say("ask.busy") : missing ? words.say("ask.missing")
+        line.set(busy ? words.say("ask.busy") : missing ? words.say("ask.missing", field.wayProperty().get())
                 : Shortened.to(LONGEST, next.map(Field::name).orElseGet(about::get)));
     }
 

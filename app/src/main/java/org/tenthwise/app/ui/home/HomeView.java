@@ -103,16 +103,16 @@ public final class HomeView extends BorderPane implements Screen {
             first &= run.closed();
         }
         if (begun.isEmpty()) {
-            begun.add(label(words.say("home.no-runs"), "middling"));
+            begun.add(label(words.say("home.no-runs"), "middling", "home-row"));
         }
         runs.show(begun);
         List<Region> offered = new ArrayList<>(model.partsProperty().get().stream().map(part -> rows.part(part, wide)).toList());
         if (offered.isEmpty()) {
-            offered.add(label(words.say("home.no-parts"), "middling"));
+            offered.add(label(words.say("home.no-parts"), "middling", "home-row"));
         }
-        model.refusedProperty().get().forEach(refused -> offered.add(label(refused, "body")));
+        model.refusedProperty().get().forEach(refused -> offered.add(label(refused, "body", "home-row")));
         if (!model.remarkProperty().get().isEmpty()) {
-            offered.add(label(model.remarkProperty().get(), "body", "second"));
+            offered.add(label(model.remarkProperty().get(), "body", "second", "home-row"));
         }
         parts.show(offered);
     }

@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.sign;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
@@ -20,6 +21,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Standing;
 
 /** Who closes the run, with which meaning, and what the record will then be called. */
 public final class SignViewModel {
@@ -71,10 +73,11 @@ public final class SignViewModel {
                 there.sheet().lines().size())).orElse(""));
     }
 
-    /** The characteristics that did not pass, in plan order. */
+    /** The characteristics that did not pass: those that are out first, the open ones last, each in plan order. */
     public ObservableValue<List<Matter>> mattersValue() {
         return inHand.stateProperty().map(state -> state.map(there -> there.sheet().lines().stream()
                 .filter(line -> !line.finding().verdict().passed())
+                .sorted(Comparator.comparing(line -> line.finding().verdict().standing() == Standing.OPEN))
                 .map(line -> Matter.of(line, words)).toList()).orElse(List.of()));
     }
 

@@ -26,7 +26,7 @@ class FormViewModelTest {
         form.goOn();
         assertSame(needed, form.inHandProperty().get());
         assertFalse(form.readyProperty().get());
-        assertEquals("still missing", form.lineProperty().get());
+        assertEquals("type it first", form.lineProperty().get());
     }
 
     @Test

@@ -56,6 +56,12 @@ class SignViewModelTest {
     }
 
     @Test
+    void whatFailedStandsBeforeWhatIsOnlyOpen() {
+        List<String> numbers = model.mattersValue().getValue().stream().map(Matter::number).toList();
+        assertEquals(List.of("13", "6", "7"), numbers.subList(0, 3));
+    }
+
+    @Test
     void aScrappedPartIsCalledThat() {
         Workshop.must(() -> session.dispose(Disposition.SCRAP, "Past size", "Inspector 1"));
         model.load();
