@@ -17,12 +17,12 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /** A demo part as its readings file leaves it. */
-record DemoRun(Plan plan, Sheet sheet) {
+public record DemoRun(Plan plan, Sheet sheet) {
 
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-11-25T09:30:00+01:00");
 
     /** @param sample part and kind of readings: {@code LG-2207-C-fail} */
-    static DemoRun of(String sample) {
+    public static DemoRun of(String sample) {
         DemoPart part = sample.startsWith("LG") ? DemoPart.SCREW_CARRIER : DemoPart.WINCH_BARREL_END;
         Plan plan = part.plan();
         String text = sample.endsWith("pass") ? part.passingReadings() : part.failingReadings();
