@@ -97,7 +97,7 @@ class RecordViewModelTest {
         Workshop.must(() -> session.close("Inspector 1", "not released"));
         RecordViewModel model = model((run, as) -> folder);
         assertFalse(model.unfinishedValue().getValue());
-        assertEquals("Not released. 19 characteristics did not pass.", model.outcomeValue().getValue());
+        assertEquals("Not released. 19 characteristics neither passed nor are conceded.", model.outcomeValue().getValue());
         assertTrue(model.factsValue().getValue().contains("Signed by Inspector 1: not released, 25 Nov 2026, 09:31 +01:00"));
     }
 }

@@ -50,7 +50,7 @@ class SignViewModelTest {
     @Test
     void itSaysBeforehandWhatTheRecordWillBeCalled() {
         // 24 characteristics, of which the five of the set-up passed
-        assertEquals("The record will say: Not released. 19 characteristics did not pass.", model.willBeValue().getValue());
+        assertEquals("The record will say: Not released. 19 characteristics neither passed nor are conceded.", model.willBeValue().getValue());
         assertEquals("5 of 24 characteristics passed.", model.passedValue().getValue());
         assertEquals(19, model.mattersValue().getValue().size());
     }
