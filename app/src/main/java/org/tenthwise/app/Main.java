@@ -14,6 +14,9 @@ import picocli.CommandLine;
  */
 public final class Main {
 
+    /** What the services of the device go by; a tablet's own start sets it. */
+    private static final String DEVICE = "javafx.platform";
+
     private Main() {
     }
 
@@ -21,6 +24,9 @@ public final class Main {
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
         LastResort lastResort = new LastResort(err);
+        if (System.getProperty(DEVICE) == null) {
+            System.setProperty(DEVICE, "Desktop");
+        }
         Thread.setDefaultUncaughtExceptionHandler(lastResort);
         System.exit(run(arguments, lastResort, out, err));
     }

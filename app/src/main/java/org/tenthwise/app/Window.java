@@ -16,6 +16,7 @@ final class Window {
 
     private final Display display;
     private final CountDownLatch closed = new CountDownLatch(1);
+    private boolean started;
 
     Window(Display display) {
         this.display = display;
@@ -43,6 +44,7 @@ final class Window {
         try {
             Platform.setImplicitExit(false);
             Platform.startup(opening);
+            started = true;
             return opening.get();
         } catch (UnsupportedOperationException e) { // how JavaFX says that the display does not answer
             throw new NoDisplay();
@@ -68,7 +70,10 @@ final class Window {
         }
     }
 
+    /** Ends the screen's thread, if there is one: where it could not be started, ending it would wait for ever. */
     void close() {
-        Platform.exit();
+        if (started) {
+            Platform.exit();
+        }
     }
 }

@@ -3,6 +3,7 @@ package org.tenthwise.app.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.app.store.CouldNotSave;
 
 class CommandLinesTest {
 
@@ -85,6 +87,18 @@ class CommandLinesTest {
         assertEquals(0, typed.exit());
         assertTrue(typed.out().get(0).startsWith(("Usage: tenthwise " + command).strip()), typed.out()::toString);
         assertTrue(typed.out().stream().allMatch(line -> line.length() <= 100));
+    }
+
+    @Test
+    void aFullDiskIsOneLine() {
+        String said = "The entry was not saved: the disk is full. Everything saved before is safe. Free some space, then save again.";
+        assertEquals(said, Typed.whatGoesWrong(new CouldNotSave(CouldNotSave.Reason.DISK_FULL, said, new IOException())).trouble());
+    }
+
+    @Test
+    void evenWhatNobodyThoughtOfIsOneLine() {
+        assertEquals("Something went wrong that should not have. What was saved is safe. Tell the makers: "
+                + "java.lang.IllegalStateException: one two", Typed.whatGoesWrong(new IllegalStateException("one\ntwo")).trouble());
     }
 
     @Test

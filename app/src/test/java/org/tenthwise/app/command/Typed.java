@@ -30,12 +30,17 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
 
     /** Types a line where there is no display. */
     static Typed line(Object... words) {
-        return line(new Asked(false, new ArrayList<>()), words);
+        return line(new Asked(false, new ArrayList<>(), Optional.empty()), words);
     }
 
     /** Types a line where there is a display. */
     static Typed withDisplay(Object... words) {
-        return line(new Asked(true, new ArrayList<>()), words);
+        return line(new Asked(true, new ArrayList<>(), Optional.empty()), words);
+    }
+
+    /** Types the name of the program alone, and something goes wrong. */
+    static Typed whatGoesWrong(Exception trouble) {
+        return line(new Asked(true, new ArrayList<>(), Optional.of(trouble)));
     }
 
     /** @param words what stands behind the name of the program; paths and others by their text */
@@ -60,10 +65,13 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
     }
 
     /** A client that keeps what it was asked for and shows nothing. */
-    private record Asked(boolean hasDisplay, List<String> opened) implements Client {
+    private record Asked(boolean hasDisplay, List<String> opened, Optional<Exception> trouble) implements Client {
 
         @Override
-        public void open(Optional<Path> store, Optional<Path> plans) {
+        public void open(Optional<Path> store, Optional<Path> plans) throws Exception {
+            if (trouble.isPresent()) {
+                throw trouble.get();
+            }
             opened.add("open " + store.map(Path::toString).orElse("own") + " " + plans.map(Path::toString).orElse("own"));
         }
 

@@ -1,0 +1,96 @@
+package org.tenthwise.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program as a process of its own, as it is started from a shell, without a display. */
+class ProgramTest {
+
+    private static final long MOST_MINUTES = 5;
+
+    @TempDir
+    private Path folder;
+
+    private record Ended(int exit, List<String> out, List<String> err) {
+    }
+
+    private Ended run(String... arguments) throws Exception {
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1", "-Duser.home=" + folder, "-cp", System.getProperty("java.class.path"), Main.class.getName()));
+        command.addAll(List.of(arguments));
+        Path out = folder.resolve("out.txt");
+        Path err = folder.resolve("err.txt");
+        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile())
+                .redirectOutput(out.toFile()).redirectError(err.toFile());
+        builder.environment().remove("DISPLAY");
+        Process process = builder.start();
+        try {
+            assertTrue(process.waitFor(MOST_MINUTES, TimeUnit.MINUTES), "the program does not end");
+        } finally {
+            process.destroyForcibly();
+        }
+        return new Ended(process.exitValue(), Files.readAllLines(out), Files.readAllLines(err));
+    }
+
+    @Test
+    void theClientSaysThatThereIsNoDisplay() throws Exception {
+        Ended ended = run();
+        assertEquals(2, ended.exit());
+        assertEquals(List.of(), ended.out());
+        assertEquals(1, ended.err().size(), ended.err()::toString);
+        assertTrue(ended.err().get(0).contains("tenthwise demo"));
+    }
+
+    @Test
+    void theExitCodesGetOut() throws Exception {
+        assertEquals(0, run("walk", "WB-118", "--readings", "WB-118-pass", "--store", "s.db", "--out", "records").exit());
+        assertEquals(1, run("walk", "WB-118", "--readings", "WB-118-fail", "--store", "s.db", "--out", "records").exit());
+        assertEquals(0, run("verify", "s.db").exit());
+        assertEquals(2, run("verify", "nowhere").exit());
+        try (Stream<Path> records = Files.list(folder.resolve("records"))) {
+            assertEquals(6, records.count());
+        }
+    }
+
+    @Test
+    void theDemoWalksAPartThroughTheScreensAndLeavesWholeRecordsAndPictures() throws Exception {
+        Ended ended = run("demo", "--out", "left");
+        assertEquals(0, ended.exit(), ended::toString);
+        assertTrue(ended.out().get(1).endsWith("Released. Every characteristic passed."), ended.out()::toString);
+        Path left = folder.resolve("left");
+        assertEquals(0, run("verify", "left/demo.db").exit());
+        assertEquals(0, run("verify", "left/LG-2207-C-014.json").exit());
+        assertTrue(Files.size(left.resolve("LG-2207-C-014.pdf")) > 0);
+        List<Path> pictures;
+        try (Stream<Path> all = Files.list(left.resolve("pictures"))) {
+            pictures = all.sorted().toList();
+        }
+        assertTrue(pictures.size() >= 50, pictures::toString);
+        for (Path picture : pictures) {
+            assertTrue(showsSomething(picture), picture::toString);
+        }
+    }
+
+    /** A picture of a tablet's size with more on it than a ground of one colour. */
+    private static boolean showsSomething(Path file) throws IOException {
+        BufferedImage picture = ImageIO.read(file.toFile());
+        assertNotNull(picture, file::toString);
+        assertEquals("1280 x 800", picture.getWidth() + " x " + picture.getHeight());
+        int[] pixels = picture.getRGB(0, 0, 1280, 800, null, 0, 1280);
+        return Arrays.stream(pixels).distinct().limit(20).count() == 20;
+    }
+}
