@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
-import org.tenthwise.model.compute.thread.OverWires;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
@@ -18,9 +17,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
@@ -40,6 +37,7 @@ public final class RunSession {
     private final Clock clock;
     private final GaugeRack rack;
     private final GaugeAtHand gauge;
+    private final Gate gate;
     private final Plan plan;
     private final List<Entry> entries;
 
@@ -53,6 +51,7 @@ public final class RunSession {
         this.clock = clock;
         this.rack = rack;
         this.gauge = new GaugeAtHand(rack, plan.unit());
+        this.gate = new Gate(plan);
         this.plan = plan;
         this.entries = new ArrayList<>(entries);
         this.sheet = Sheet.of(plan, new Run(entries));
@@ -138,35 +137,13 @@ public final class RunSession {
     }
 
     private Reply enterCertified(String text, Asked.Certified wanted) {
-        if (!Written.isPlainDecimal(text)) {
-            return refuse(Objection.Kind.NOT_A_NUMBER, text);
+        Optional<Objection> objection = standing(gate.certified(inHand, text, wanted.suggested()), text);
+        if (objection.isPresent()) {
+            return Reply.refused(state(), objection.get());
         }
-        Written typed = new Written(text, plan.unit());
-        if (typed.length().signum() <= 0) {
-            return refuse(Objection.Kind.NOT_ABOVE_NOUGHT, text);
-        }
-        if (!Plausible.certified(typed.length(), wanted.suggested().length()) && !insistedOn(text)) {
-            return refuse(Objection.Kind.FAR_OFF, text);
-        }
-        Optional<String> noSum = unfitWires(typed);
-        if (noSum.isPresent()) {
-            return refuse(Objection.Kind.NO_SUM, noSum.get());
-        }
-        gauge.certify(typed);
+        gauge.certify(new Written(text, plan.unit()));
         doubted = Optional.empty();
         return Reply.taken(state());
-    }
-
-    /** Why wires of that size could not be read on the thread in hand. */
-    private Optional<String> unfitWires(Written size) {
-        if (inHand.check() instanceof Check.OverWires wires) {
-            try {
-                new OverWires(wires.thread(), size.length());
-            } catch (IllegalArgumentException e) {
-                return Optional.of(e.getMessage());
-            }
-        }
-        return Optional.empty();
     }
 
     private Reply enterZero(String text) throws CouldNotSave {
@@ -178,20 +155,16 @@ public final class RunSession {
     }
 
     private Reply enterReading(String text, Slot slot) throws CouldNotSave {
-        if (!Written.isPlainDecimal(text)) {
-            return refuse(Objection.Kind.NOT_A_NUMBER, text);
-        }
-        Written typed = new Written(text, plan.unit());
         Optional<Setting> toSet = gauge.settingToMake(inHand, sheet.run());
         Optional<Setting> setting = toSet.or(() -> sheet.run().setting(inHand.number()));
-        Optional<Objection> objection = object(typed, setting);
-        if (objection.isPresent() && !(objection.get().kind().mayInsist() && insistedOn(text))) {
+        Optional<Objection> objection = standing(gate.reading(inHand, text, setting), text);
+        if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
-        Event.ReadingTaken taken = new Event.ReadingTaken(inHand.number(), slot.key(), typed);
-        Optional<String> noSum = trySum(toSet, taken);
+        Event.ReadingTaken taken = new Event.ReadingTaken(inHand.number(), slot.key(), new Written(text, plan.unit()));
+        Optional<Objection> noSum = gate.sum(withNext(toSet, taken));
         if (noSum.isPresent()) {
-            return refuse(Objection.Kind.NO_SUM, noSum.get());
+            return Reply.refused(state(), noSum.get());
         }
         if (toSet.isPresent()) {
             set(toSet.get());
@@ -200,28 +173,17 @@ public final class RunSession {
         return Reply.taken(state());
     }
 
-    private Optional<Objection> object(Written typed, Optional<Setting> setting) {
-        Optional<Length> zero = setting.flatMap(Setting::zero).map(Written::length);
-        boolean signed = zero.isPresent() || inHand.check() instanceof Check.RunOut;
-        if (!signed && typed.length().signum() <= 0) {
-            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, typed.text()));
-        }
-        return Plausible.reading(plan, inHand.check(), typed.length(), zero) ? Optional.empty()
-                : Optional.of(new Objection(Objection.Kind.FAR_OFF, typed.text()));
+    private List<Entry> withNext(Optional<Setting> setting, Event.ReadingTaken reading) {
+        List<Entry> next = new ArrayList<>(entries);
+        long seq = entries.get(entries.size() - 1).seq();
+        setting.ifPresent(s -> next.add(entry(seq + 1, new Event.GaugeSet(inHand.number(), s))));
+        next.add(entry(seq + 2, reading));
+        return next;
     }
 
-    /** Does the sums with the reading before it is kept, so that a reading no sum can be done with never gets in. */
-    private Optional<String> trySum(Optional<Setting> setting, Event.ReadingTaken reading) {
-        List<Entry> tried = new ArrayList<>(entries);
-        long seq = entries.get(entries.size() - 1).seq();
-        setting.ifPresent(s -> tried.add(entry(seq + 1, new Event.GaugeSet(inHand.number(), s))));
-        tried.add(entry(seq + 2, reading));
-        try {
-            Sheet.of(plan, new Run(tried));
-            return Optional.empty();
-        } catch (IllegalArgumentException | ArithmeticException e) {
-            return Optional.of(e.getMessage());
-        }
+    /** What is left of an objection when the same was entered before: one that may be insisted on is gone then. */
+    private Optional<Objection> standing(Optional<Objection> objection, String text) {
+        return objection.filter(raised -> !(raised.kind().mayInsist() && insistedOn(text)));
     }
 
     private boolean insistedOn(String text) {
@@ -311,7 +273,7 @@ public final class RunSession {
         Optional<Objection> shut = shut();
         if (shut.isPresent()) {
             return shut.get().kind() == Objection.Kind.CLOSED ? new Asked.Closed()
-                    : new Asked.Held(line().waitingFor());
+                    : new Asked.Held(sheet.line(inHand.number()).waitingFor());
         }
         Map<String, Run.Reading> standing = pass().standing();
         List<Slot> slots = slots();
@@ -340,11 +302,7 @@ public final class RunSession {
         if (sheet.run().closed().isPresent()) {
             return Optional.of(Objection.of(Objection.Kind.CLOSED));
         }
-        return line().held() ? Optional.of(Objection.of(Objection.Kind.HELD)) : Optional.empty();
-    }
-
-    private Line line() {
-        return sheet.line(inHand.number());
+        return sheet.line(inHand.number()).held() ? Optional.of(Objection.of(Objection.Kind.HELD)) : Optional.empty();
     }
 
     private Run.Pass pass() {

@@ -14,13 +14,19 @@ import org.tenthwise.model.tolerance.Limits;
 public sealed interface Check {
 
     /** Room for the readings of one pass, in the order they are taken; empty for a kind that only asks. */
-    List<Slot> slots();
+    default List<Slot> slots() {
+        return List.of();
+    }
 
     /** Questions answered by a tap, in the order they are asked; empty for a kind that only measures. */
-    List<Question> questions();
+    default List<Question> questions() {
+        return List.of();
+    }
 
     /** What the readings are made with; absent for a kind that only asks. */
-    Optional<Means> means();
+    default Optional<Means> means() {
+        return Optional.empty();
+    }
 
     /**
      * The gauge a check is made with.
@@ -34,36 +40,16 @@ public sealed interface Check {
     /** Something done or so, or not: a set-up, a tip, the lot on the bar. */
     record Confirm(String what) implements Check {
         @Override
-        public List<Slot> slots() {
-            return List.of();
-        }
-
-        @Override
         public List<Question> questions() {
             return List.of(Question.CONFIRMED);
-        }
-
-        @Override
-        public Optional<Means> means() {
-            return Optional.empty();
         }
     }
 
     /** Something that can only be seen. */
     record Look(String what) implements Check {
         @Override
-        public List<Slot> slots() {
-            return List.of();
-        }
-
-        @Override
         public List<Question> questions() {
             return List.of(Question.LOOKS_RIGHT);
-        }
-
-        @Override
-        public Optional<Means> means() {
-            return Optional.empty();
         }
     }
 
@@ -74,11 +60,6 @@ public sealed interface Check {
      * @param notGo what the not-go end must not do, in the plan's words
      */
     record GoNotGo(String go, String notGo, Optional<String> gauge) implements Check {
-        @Override
-        public List<Slot> slots() {
-            return List.of();
-        }
-
         @Override
         public List<Question> questions() {
             return List.of(Question.GO_ENTERS, Question.NOT_GO_ENTERS);
@@ -130,11 +111,6 @@ public sealed interface Check {
         }
 
         @Override
-        public List<Question> questions() {
-            return List.of();
-        }
-
-        @Override
         public Optional<Means> means() {
             return Optional.of(with);
         }
@@ -157,11 +133,6 @@ public sealed interface Check {
         @Override
         public List<Slot> slots() {
             return slotsOf(places, readingsEach);
-        }
-
-        @Override
-        public List<Question> questions() {
-            return List.of();
         }
 
         @Override
@@ -218,11 +189,6 @@ public sealed interface Check {
         @Override
         public List<Slot> slots() {
             return slotsOf(places, readingsEach);
-        }
-
-        @Override
-        public List<Question> questions() {
-            return List.of();
         }
 
         @Override

@@ -1,0 +1,74 @@
+package org.tenthwise.app.session;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Run;
+
+/** What is said against a typed figure before it is kept. Nothing that no sum can be done with gets into the ledger. */
+final class Gate {
+
+    private final Plan plan;
+
+    Gate(Plan plan) {
+        this.plan = plan;
+    }
+
+    /** Against the certified size of a master or of wires whose nominal is {@code nominal}. */
+    Optional<Objection> certified(Step step, String text, Written nominal) {
+        if (!Written.isPlainDecimal(text)) {
+            return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
+        }
+        Length size = new Written(text, plan.unit()).length();
+        if (size.signum() <= 0) {
+            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
+        }
+        Optional<Objection> unfit = unfitWires(step, size);
+        return unfit.isPresent() || Plausible.certified(size, nominal.length()) ? unfit
+                : Optional.of(new Objection(Objection.Kind.FAR_OFF, text));
+    }
+
+    private static Optional<Objection> unfitWires(Step step, Length size) {
+        if (step.check() instanceof Check.OverWires wires) {
+            try {
+                new OverWires(wires.thread(), size);
+            } catch (IllegalArgumentException e) {
+                return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Against a reading with a gauge set as {@code setting} says. */
+    Optional<Objection> reading(Step step, String text, Optional<Setting> setting) {
+        if (!Written.isPlainDecimal(text)) {
+            return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
+        }
+        Length read = new Written(text, plan.unit()).length();
+        Optional<Length> zero = setting.flatMap(Setting::zero).map(Written::length);
+        boolean signed = zero.isPresent() || step.check() instanceof Check.RunOut;
+        if (!signed && read.signum() <= 0) {
+            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
+        }
+        return Plausible.reading(plan, step.check(), read, zero) ? Optional.empty()
+                : Optional.of(new Objection(Objection.Kind.FAR_OFF, text));
+    }
+
+    /** Does the sums of a run as it would be. */
+    Optional<Objection> sum(List<Entry> entries) {
+        try {
+            Sheet.of(plan, new Run(entries));
+            return Optional.empty();
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
+        }
+    }
+}
