@@ -80,7 +80,7 @@ final class Replay {
     }
 
     private void set(Setting setting) throws CouldNotRun, CouldNotSave {
-        taken(session.chooseGauge(setting.gauge().id()));
+        taken(session.chooseGauge(setting.gauge().id(), setting.reference()));
         if (session.state().asked() instanceof Asked.WhichSense) {
             Sense sense = gauges.get(setting.gauge().id()).sense().orElseThrow();
             taken(session.tellSense(sense == Sense.FALLS_WITH_SIZE));

@@ -23,6 +23,7 @@ final class GaugeAtHand {
     private final GaugeRack rack;
     private final Unit unit;
     private Optional<String> chosen = Optional.empty();
+    private Optional<String> reference = Optional.empty();
     private Optional<Written> certified = Optional.empty();
 
     GaugeAtHand(GaugeRack rack, Unit unit) {
@@ -32,11 +33,14 @@ final class GaugeAtHand {
 
     void putDown() {
         chosen = Optional.empty();
+        reference = Optional.empty();
         certified = Optional.empty();
     }
 
-    void choose(String mark) {
+    /** @param markOfReference mark of its master or wires; absent where they go by their nominal size */
+    void choose(String mark, Optional<String> markOfReference) {
         chosen = Optional.of(mark);
+        reference = markOfReference;
         certified = Optional.empty();
     }
 
@@ -75,14 +79,18 @@ final class GaugeAtHand {
         Check.Means means = step.check().means().get();
         Gauge gauge = new Gauge(mark(means, run).orElseThrow(), means.kind(), Optional.empty());
         return Optional.of(means.kind().reference() == GaugeKind.Reference.WIRES
-                ? Setting.overWires(gauge, means.reference().orElseThrow().text(), certified.orElseThrow())
+                ? Setting.overWires(gauge, reference(means), certified.orElseThrow())
                 : Setting.direct(gauge));
     }
 
     Setting onMaster(Step step, Run run, Written zero) {
         Check.Means means = step.check().means().orElseThrow();
         Gauge gauge = mark(means, run).flatMap(mark -> rack.find(mark, means.kind())).orElseThrow();
-        return Setting.onMaster(gauge, means.reference().orElseThrow().text(), certified.orElseThrow(), zero);
+        return Setting.onMaster(gauge, reference(means), certified.orElseThrow(), zero);
+    }
+
+    private String reference(Check.Means means) {
+        return reference.orElseGet(() -> means.reference().orElseThrow().text());
     }
 
     private boolean isSet(Step step, Run run) {

@@ -80,8 +80,16 @@ public final class RunSession {
         return Whereabouts.next(sheet, inHand).map(step -> goTo(step.number())).orElseGet(() -> Reply.taken(state()));
     }
 
-    /** Takes another gauge for the step in hand; the readings so far keep the one they were made with. */
     public Reply chooseGauge(String mark) {
+        return chooseGauge(mark, Optional.empty());
+    }
+
+    /**
+     * Takes another gauge for the step in hand; the readings so far keep the one they were made with.
+     *
+     * @param reference mark of its master or of its wires; absent where they go by their nominal size
+     */
+    public Reply chooseGauge(String mark, Optional<String> reference) {
         Optional<Objection> shut = shut();
         if (shut.isPresent()) {
             return Reply.refused(state(), shut.get());
@@ -92,7 +100,7 @@ public final class RunSession {
         if (inHand.check().means().isEmpty()) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
-        gauge.choose(mark.strip());
+        gauge.choose(mark.strip(), reference);
         return Reply.taken(state());
     }
 
@@ -148,7 +156,7 @@ public final class RunSession {
 
     private Reply enterZero(String text) throws CouldNotSave {
         if (!Written.isPlainDecimal(text)) {
-            return refuse(Objection.Kind.NOT_A_NUMBER, text);
+            return Reply.refused(state(), new Objection(Objection.Kind.NOT_A_NUMBER, text));
         }
         set(gauge.onMaster(inHand, sheet.run(), new Written(text, plan.unit())));
         return Reply.taken(state());
@@ -338,10 +346,6 @@ public final class RunSession {
     }
 
     private Reply refuse(Objection.Kind kind) {
-        return refuse(kind, "");
-    }
-
-    private Reply refuse(Objection.Kind kind, String detail) {
-        return Reply.refused(state(), new Objection(kind, detail));
+        return Reply.refused(state(), Objection.of(kind));
     }
 }

@@ -103,6 +103,17 @@ class RunSessionTest {
     }
 
     @Test
+    void aMasterGoesByItsMarkWhereItHasOneAndByItsSizeOtherwise() throws Exception {
+        setUp();
+        bore("0.012");
+        assertEquals(Optional.of("30.000"), session.state().setting().orElseThrow().reference());
+        session.chooseGauge("BG-2", Optional.of("MR-30"));
+        session.enter("30.001");
+        session.enter("0");
+        assertEquals(Optional.of("MR-30"), session.state().setting().orElseThrow().reference());
+    }
+
+    @Test
     void aReadingIsKeptAsTypedWithTheGaugeItWasMadeWith() throws Exception {
         setUp();
         session.goTo(8);
