@@ -2,11 +2,13 @@ package org.tenthwise.app.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Verification;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,6 +50,10 @@ final class ExportRecord implements Callable<Integer> {
             List<String> runs = kept.runs();
             if (!runs.contains(run)) {
                 throw unknown(runs);
+            }
+            Optional<Verification.Fault> fault = kept.verify().fault();
+            if (fault.isPresent()) {
+                throw new CouldNotRun("%s is not whole, so no record was made of it. %s".formatted(store, fault.get().why()));
             }
             Folders.make(out);
             records.write(kept, run, formats, out).forEach(spec.commandLine().getOut()::println);

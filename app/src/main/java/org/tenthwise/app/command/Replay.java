@@ -20,7 +20,8 @@ import org.tenthwise.model.run.Event;
 
 /**
  * Does in a run what a readings file says, by the same verbs the screens use. A step that a hold point keeps shut is passed
- * over, as it would be at the machine; a figure that looks like a slip of the finger is meant, as a file has no fingers.
+ * over, as it would be at the machine. A reading far off what is expected is taken, as a file has no fingers to slip; a master
+ * far off the plan's is refused, as it would shift every reading.
  */
 final class Replay {
 
@@ -85,11 +86,11 @@ final class Replay {
             Sense sense = gauges.get(setting.gauge().id()).sense().orElseThrow();
             taken(session.tellSense(sense == Sense.FALLS_WITH_SIZE));
         }
-        if (setting.certified().isPresent()) {
-            enter(setting.certified().get().text());
-        }
         if (setting.zero().isPresent()) {
-            enter(setting.zero().get().text());
+            taken(session.enter(setting.certified().orElseThrow().text()));
+            taken(session.enter(setting.zero().get().text()));
+        } else if (setting.certified().isPresent()) {
+            enter(setting.certified().get().text());
         }
     }
 

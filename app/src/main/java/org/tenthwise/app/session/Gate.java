@@ -1,6 +1,7 @@
 package org.tenthwise.app.session;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.compute.thread.OverWires;
 import org.tenthwise.model.gauge.Setting;
@@ -11,6 +12,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /** What is said against a typed figure before it is kept. Nothing that no sum can be done with gets into the ledger. */
@@ -60,6 +62,21 @@ final class Gate {
         }
         return Plausible.reading(plan, step.check(), read, zero) ? Optional.empty()
                 : Optional.of(new Objection(Objection.Kind.FAR_OFF, text));
+    }
+
+    /** Against a highest and a lowest over a turn that are the wrong way round. */
+    static Optional<Objection> turn(Run.Pass pass, Event.ReadingTaken taken) {
+        Map<String, Run.Reading> standing = pass.standing();
+        Optional<Length> highest = length(standing, Check.RunOut.HIGHEST);
+        Length read = taken.typed().length();
+        boolean reversed = taken.slot().equals(Check.RunOut.LOWEST) && highest.filter(read::isAbove).isPresent()
+                || taken.slot().equals(Check.RunOut.HIGHEST)
+                && length(standing, Check.RunOut.LOWEST).filter(read::isBelow).isPresent();
+        return reversed ? Optional.of(new Objection(Objection.Kind.WRONG_WAY_ROUND, taken.typed().text())) : Optional.empty();
+    }
+
+    private static Optional<Length> length(Map<String, Run.Reading> standing, String slot) {
+        return Optional.ofNullable(standing.get(slot)).map(reading -> reading.typed().length());
     }
 
     /** Does the sums of a run as it would be. */

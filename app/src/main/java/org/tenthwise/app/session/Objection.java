@@ -16,6 +16,8 @@ public record Objection(Kind kind, String detail) {
         FAR_OFF(true),
         /** The sum cannot be done with it; the detail says why. */
         NO_SUM(false),
+        /** The lowest of a turn lies above its highest. */
+        WRONG_WAY_ROUND(false),
         NOTHING_ASKED(false),
         NOT_ASKED_HERE(false),
         BLANK(false),

@@ -170,7 +170,7 @@ public final class RunSession {
             return Reply.refused(state(), objection.get());
         }
         Event.ReadingTaken taken = new Event.ReadingTaken(inHand.number(), slot.key(), new Written(text, plan.unit()));
-        Optional<Objection> noSum = gate.sum(withNext(toSet, taken));
+        Optional<Objection> noSum = Gate.turn(pass(), taken).or(() -> gate.sum(withNext(toSet, taken)));
         if (noSum.isPresent()) {
             return Reply.refused(state(), noSum.get());
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.form.Shape;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
@@ -68,8 +69,9 @@ public final class Remarks {
     private void wall(SizeFinding finding, StepFigures figures, List<String> said) {
         finding.form().shape().filter(shape -> shape != Shape.EVEN).ifPresent(shape -> said.add(words.say(
                 words.key("shape", shape), figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));
+        String uneven = finding.check().feature() == Feature.DEPTH ? "form.out-of-square" : "form.out-of-round";
         finding.form().outOfRound().filter(round -> round.signum() > 0)
-                .ifPresent(round -> said.add(words.say("form.out-of-round", figures.withUnit(round))));
+                .ifPresent(round -> said.add(words.say(uneven, figures.withUnit(round))));
     }
 
     private List<String> of(WiresFinding finding) {

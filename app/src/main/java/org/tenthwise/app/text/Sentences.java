@@ -36,6 +36,12 @@ public final class Sentences {
 
     /** How far from which limit, or what is missing; empty where there is nothing to add to the verdict. */
     public String distance(Finding finding) {
+        if (finding instanceof AnswerFinding && finding.verdict().standing() == Standing.OPEN) {
+            return words.say("distance.not-answered");
+        }
+        if (finding instanceof WiresFinding wires && wires.bottoms()) {
+            return rootClearance(wires);
+        }
         if (finding.verdict().standing() == Standing.OPEN) {
             return words.say(finding.missing() == 1 ? "distance.one-missing" : "distance.missing", finding.missing());
         }
@@ -70,7 +76,8 @@ public final class Sentences {
         if (finding instanceof PlugFinding plug) {
             return clearance(plug);
         }
-        return StepFigures.value(finding).map(value -> StepFigures.of(finding).size(value)).orElse("");
+        String value = StepFigures.value(finding).map(size -> StepFigures.of(finding).size(size)).orElse("");
+        return value.isEmpty() || finding.verdict().standing() != Standing.OPEN ? value : words.say("value.so-far", value);
     }
 
     private String answered(AnswerFinding finding) {

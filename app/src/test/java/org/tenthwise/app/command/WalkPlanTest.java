@@ -76,7 +76,7 @@ class WalkPlanTest {
         List<String> said = walk("LG-2207", "LG-2207-pass").out();
         assertEquals(24 + 2, said.size());
         assertEquals("13|Bore Ø30 H7|30.015|Pass|0.006 mm inside the upper limit.", columns(said.get(12)));
-        assertEquals("18|Nut, go|go enters, not-go stays out|Pass", columns(said.get(17)));
+        assertEquals("18|Nut, go|go enters, not-go does not|Pass", columns(said.get(17)));
         assertEquals("Released. Every characteristic passed.", said.get(24));
         assertEquals("Run LG-2207-C-014. Record: %s, %s".formatted(out.resolve("LG-2207-C-014.csv"), out.resolve("LG-2207-C-014.json")),
                 said.get(25));
@@ -99,6 +99,16 @@ class WalkPlanTest {
         Typed typed = walk("LG-2207", readings);
         assertEquals(1, typed.exit(), typed::toString);
         assertTrue(typed.out().get(6).contains(" 7.004 "), typed.out().get(6));
+    }
+
+    @Test
+    void aMasterFarOffThePlansIsRefused() throws Exception {
+        String sample = DemoPart.SCREW_CARRIER.passingReadings();
+        Path readings = Files.writeString(folder.resolve("r.toml"),
+                sample.replaceAll("certified = \"30\\.[0-9]+\"", "certified = \"30.900\""));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals(2, typed.exit(), typed::toString);
+        assertTrue(typed.trouble().startsWith("Check 13: That is far off"), typed.trouble());
     }
 
     @Test

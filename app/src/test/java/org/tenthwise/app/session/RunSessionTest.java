@@ -228,6 +228,15 @@ class RunSessionTest {
     }
 
     @Test
+    void aLowestAboveTheHighestIsRefused() throws Exception {
+        session.goTo(RUN_OUT);
+        session.sweep(true);
+        session.enter("0.001");
+        assertEquals(Objection.Kind.WRONG_WAY_ROUND, session.enter("0.002").objection().orElseThrow().kind());
+        assertEquals(Optional.empty(), session.enter("0.001").objection());
+    }
+
+    @Test
     void aClosedRunTakesNothingMoreAndSaysWhatItIs() throws Exception {
         session.close("Inspector 1", "released");
         assertEquals(new Asked.Closed(), session.state().asked());

@@ -63,7 +63,7 @@ class SayingsTest {
     void aRunOutSaysWhichJawGoesInAndWhatTheIndicatorShows() {
         Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
-        assertEquals("Jaw 1 in by 0.018 (0.036 on the indicator).", new Advice(WORDS).next(found));
+        assertEquals("Jaw 1 in by 0.018: so much on a needle held there, 0.036 less over a turn.", new Advice(WORDS).next(found));
     }
 
     @Test
@@ -79,14 +79,14 @@ class SayingsTest {
         Finding found = read(17, "40.742", "40.742", "40.742");
         String formulas = new Remarks(WORDS).of(found).get(2);
         // simple: E = M + 1.866025 P − 4.863703 W = 40.742 + 13.062175 − 17.606605 = 36.197570
-        assertEquals("36.198", formulas.replaceAll(".*Without lead angle ([0-9.]+),.*", "$1"));
+        assertEquals("36.198", formulas.replaceAll(".*without lead angle ([0-9.]+),.*", "$1"));
     }
 
     @Test
     void anAnsweredStepSaysWhatWasAnswered() {
         add(new Event.Answered(18, Question.GO_ENTERS, Answer.YES));
         add(new Event.Answered(18, Question.NOT_GO_ENTERS, Answer.YES));
-        assertEquals("go enters, not-go enters", new Sentences(WORDS).value(finding(18)));
+        assertEquals("go enters, not-go does too", new Sentences(WORDS).value(finding(18)));
     }
 
     @Test

@@ -64,14 +64,14 @@ final class Facts {
         }
     }
 
-    private static String asked(Check check) {
+    private String asked(Check check) {
         if (check instanceof Check.Confirm confirm) {
             return confirm.what();
         }
         if (check instanceof Check.Look look) {
             return look.what();
         }
-        return check instanceof Check.GoNotGo gauge ? gauge.go() + " " + gauge.notGo() : "";
+        return check instanceof Check.GoNotGo gauge ? matter.say("run.go-not-go", gauge.go(), gauge.notGo()) : "";
     }
 
     private String limits(Limits limits) {

@@ -9,6 +9,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import org.tenthwise.app.store.Chain;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
@@ -54,10 +55,15 @@ public final class SqliteLedger implements Ledger {
         return Opening.of(file(path));
     }
 
-    /** Opens a store to write to; makes none. */
+    /** Opens a store to write to, if its chain is whole: nothing is added behind an entry that was changed. Makes none. */
     public static SqliteLedger openExisting(Path path) throws CouldNotOpen {
         StoreFile file = file(path);
-        SqliteReading.open(file).close();
+        try (KeptEntries kept = SqliteReading.open(file)) {
+            Optional<Verification.Fault> fault = kept.verify().fault();
+            if (fault.isPresent()) {
+                throw new Trouble(file).notWhole(fault.get());
+            }
+        }
         return Opening.of(file);
     }
 

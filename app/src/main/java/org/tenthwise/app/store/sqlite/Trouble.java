@@ -6,6 +6,7 @@ import org.sqlite.SQLiteException;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.Verification;
 
 /** Says what went wrong with a store: what happened, what is safe, what to do next. */
 final class Trouble {
@@ -62,6 +63,11 @@ final class Trouble {
                     .formatted(name) + "It was left as it is. Take a copy of it from before, or start a new store.", e);
         }
         return unreadable(e);
+    }
+
+    CouldNotOpen notWhole(Verification.Fault fault) {
+        return new CouldNotOpen(CouldNotOpen.Reason.DAMAGED, ("%s was not opened: it is not whole. %s It was left as it is. "
+                + "Take a copy of it from before, or start a new store.").formatted(name, fault.why()));
     }
 
     CouldNotOpen notFound() {
