@@ -68,11 +68,17 @@ final class WalkPlan implements Callable<Integer> {
         Folders.make(out);
         try (Ledger ledger = SqliteLedger.open(store)) {
             agree(ledger, sample);
-            RunSession session = new Shop(ledger, with.clock()).begin(new Beginning(sound, sample.begun().serial(),
+            Shop shop = new Shop(ledger, with.clock());
+            List<String> before = shop.runsOf(sound.part(), sample.begun().serial());
+            RunSession session = shop.begin(new Beginning(sound, sample.begun().serial(),
                     sample.begun().lot(), sample.begun().machine(), sample.by()));
             new Replay(session, with.words()).play(sample.events());
             Sheet sheet = session.state().sheet();
             say(sheet, records.write(ledger, session.id(), records.all(), out));
+            if (!before.isEmpty()) {
+                spec.commandLine().getOut().println("Serial %s has earlier runs in this store: %s"
+                        .formatted(sample.begun().serial(), String.join(", ", before)));
+            }
             return sheet.allPassed() ? Exit.WELL : Exit.NOT_WELL;
         }
     }

@@ -5,7 +5,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
@@ -64,13 +63,12 @@ public final class Shop {
         return new RunSession(ledger, clock, new GaugeRack(ledger), plan, List.of(entry));
     }
 
-    /** The run already begun on this part and serial and not closed, if there is one. */
-    public Optional<String> begunAlready(PartId part, String serial) {
-        return runs().stream().filter(summary -> {
-            Event.Begun begun = summary.sheet().run().begun();
-            return begun.part().equals(part) && begun.serial().equals(serial.strip())
-                    && summary.sheet().run().closed().isEmpty();
-        }).map(RunSummary::id).findFirst();
+    /** The runs begun on this part and serial, closed or not, in the order they were begun. */
+    public List<String> runsOf(PartId part, String serial) {
+        return ledger.runs().stream().filter(id -> {
+            Event.Begun begun = new Run(ledger.entries(id)).begun();
+            return begun.part().equals(part) && begun.serial().equals(serial.strip());
+        }).toList();
     }
 
     private RunSummary summary(String id) {

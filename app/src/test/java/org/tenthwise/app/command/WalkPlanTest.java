@@ -125,8 +125,10 @@ class WalkPlanTest {
     void oneStoreHoldsManyRuns() {
         walk("LG-2207", "LG-2207-pass");
         walk("WB-118", "WB-118-pass");
-        assertEquals(0, walk("LG-2207", "LG-2207-pass").exit());
+        Typed again = walk("LG-2207", "LG-2207-pass");
+        assertEquals(0, again.exit());
         assertTrue(Files.exists(out.resolve("LG-2207-C-014-2.json")));
+        assertEquals("Serial 014 has earlier runs in this store: LG-2207-C-014", again.out().get(again.out().size() - 1));
     }
 
     @Test

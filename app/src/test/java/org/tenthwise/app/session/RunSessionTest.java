@@ -65,8 +65,7 @@ class RunSessionTest {
 
     @Test
     void aSecondRunOfTheSameSerialGetsAnIdOfItsOwnAndTheFirstIsPointedOut() throws Exception {
-        assertEquals(Optional.of("LG-2207-C-014"),
-                shop.begunAlready(session.state().sheet().plan().part(), "014"));
+        assertEquals(List.of("LG-2207-C-014"), shop.runsOf(session.state().sheet().plan().part(), "014"));
         assertEquals("LG-2207-C-014-2", shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "014", "", "", "Setter 1")).id());
     }
 

@@ -75,7 +75,7 @@ final class SampleGauges {
         Optional<String> id = step.text(GAUGE);
         Optional<Gauge> gauge = id.map(gauges::get);
         if (id.isPresent() && gauge.isEmpty()) {
-            step.problem(GAUGE, "there is no [[gauge]] \"%s\" without a problem in the file".formatted(id.get()));
+            step.problem(GAUGE, "no sound [[gauge]] in this file is called \"%s\"; add one".formatted(id.get()));
         }
         gauge.filter(g -> g.kind() != means.kind()).ifPresent(g -> step.problem(GAUGE,
                 "the plan wants %s, and %s is %s".formatted(
