@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -51,6 +52,20 @@ class ScreensTest extends ScreenTest {
             Window window = opened();
             press(window.scene(), "go-" + session.id());
             assertEquals("LG-2207 rev C, serial 014", title(window));
+        });
+    }
+
+    @Test
+    void aSpaceInWordsIsASpaceAndPressesNoKey() {
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "begin-LG-2207-C");
+            settle(window.scene());
+            window.scene().lookup("#back").requestFocus();
+            type(window.scene(), "014\n\nLathe");
+            strike(window.scene(), KeyCode.SPACE);
+            type(window.scene(), " 4\n");
+            assertEquals("Begin a run", title(window));
         });
     }
 

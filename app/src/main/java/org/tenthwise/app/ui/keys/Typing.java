@@ -11,6 +11,11 @@ public interface Typing {
 
     void takeBack();
 
+    /** Whether words are being typed, in which a space is a space. */
+    default boolean takesWords() {
+        return false;
+    }
+
     void enter();
 
     /** For a screen that takes no typing. */

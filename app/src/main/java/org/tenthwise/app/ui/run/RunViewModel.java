@@ -50,6 +50,10 @@ public final class RunViewModel implements Typing {
     private final ReadOnlyStringWrapper figure = new ReadOnlyStringWrapper("");
     private boolean taking;
     private boolean givenBack;
+    /** What stands on the pad was not taken: the next character begins another figure, and only the key insists on this one. */
+    private boolean refused;
+    /** What was typed while nothing took figures. */
+    private String passedBy = "";
 
     /** @param start state of {@code session} when the screen is made */
     public RunViewModel(RunSession session, State start, Errands errands, Journey journey, Words words) {
@@ -189,6 +193,10 @@ public final class RunViewModel implements Typing {
     /** A character typed when all is taken begins the next check, where that one takes figures. */
     @Override
     public void character(String character) {
+        if (refused) {
+            pad.clear();
+            refused = false;
+        }
         boolean on = pad.typedProperty().get().isEmpty() && beginsNext();
         if (on) {
             ask(session::goOn);
@@ -197,22 +205,40 @@ public final class RunViewModel implements Typing {
         if (on || begun || state.get().asked().takesFigure()) {
             objection.set("");
             pad.character(character);
+        } else {
+            passedBy += character;
         }
     }
 
     @Override
     public void takeBack() {
         objection.set("");
+        refused = false;
         pad.takeBack();
     }
 
-    /** Enters what is typed. With nothing typed it goes on to the next check, and does nothing else. */
+    /**
+     * Enters what is typed, as a gauge does at the end of its figure. A figure that was refused is not insisted on by it,
+     * and one that nothing takes is told of. With nothing typed it goes on to the next check, and does nothing else.
+     */
     @Override
     public void enter() {
         if (!pad.typedProperty().get().isEmpty()) {
-            pad.enter();
+            enterOnce();
+        } else if (!passedBy.isBlank()) {
+            journey.tell(Message.plain(words.say("run.passed-by"), words.say("run.passed-by.line", passedBy.strip()),
+                    words.say("shell.understood")));
+            passedBy = "";
         } else if (commit.get().act() == Act.NEXT && beginsNext()) {
             press();
+        }
+    }
+
+    private void enterOnce() {
+        if (pad.stateProperty().get() != KeypadViewModel.State.ENTERABLE) {
+            refused = true;
+        } else if (!refused) {
+            pad.enter();
         }
     }
 
@@ -260,6 +286,7 @@ public final class RunViewModel implements Typing {
             pad.clear();
         }
         took(reply);
+        refused = reply.objection().isPresent();
     }
 
     private void ask(Callable<Reply> verb) {
@@ -280,6 +307,11 @@ public final class RunViewModel implements Typing {
 
     private void show(State now) {
         boolean sameStep = now.inHand().equals(state.get().inHand());
+        if (refused) {
+            pad.clear();
+            refused = false;
+        }
+        passedBy = "";
         objection.set("");
         state.set(now);
         shown.set(showing.of(now));

@@ -22,6 +22,7 @@ public final class Shell {
     private final Deque<Screen> screens = new ArrayDeque<>();
     private final Deque<Message> waiting = new ArrayDeque<>();
     private Optional<MessageSheet> told = Optional.empty();
+    private boolean focusMoved;
 
     /** @param width width of the scene to begin with; the display has the last word */
     public Shell(Theme theme, Words words, double width, double height) {
@@ -88,6 +89,7 @@ public final class Shell {
     }
 
     private void take() {
+        focusMoved = false;
         Screen screen = screens.getFirst();
         screen.root().setAccessibleText(screen.title());
         desk.getChildren().setAll(screen.root());
@@ -120,9 +122,19 @@ public final class Shell {
         return told.isPresent() ? Typing.NONE : inHand().map(Screen::typing).orElse(Typing.NONE);
     }
 
-    /** Enter and backspace go to what is typed; escape goes back. Tab, arrows and space are the controls' own. */
+    /**
+     * Enter and backspace go to what is typed; escape goes back. Tab and arrows are the controls' own, and so is a space
+     * but where words are being typed.
+     */
     private void pressed(KeyEvent event) {
         KeyCode code = event.getCode();
+        if (code == KeyCode.TAB || code.isArrowKey()) {
+            focusMoved = true;
+        }
+        if (code == KeyCode.SPACE && spaceIsTyped()) {
+            event.consume();
+            return;
+        }
         if (code == KeyCode.ENTER) {
             typing().enter();
         } else if (code == KeyCode.BACK_SPACE) {
@@ -135,14 +147,20 @@ public final class Shell {
         event.consume();
     }
 
-    /** A space presses the key that has the focus, and is typed only where none has. */
+    /** In words a space is a space, until the focus is moved to a key: then it presses that key. */
+    private boolean spaceIsTyped() {
+        return typing().takesWords() && !focusMoved;
+    }
+
+    /** Elsewhere a space presses the key that has the focus, and is typed only where none has. */
     private void typed(KeyEvent event) {
         String character = event.getCharacter();
         boolean shortcut = event.isControlDown() || event.isAltDown() || event.isMetaDown();
-        boolean pressing = character.equals(" ") && scene.getFocusOwner() instanceof ButtonBase;
+        boolean pressing = character.equals(" ") && scene.getFocusOwner() instanceof ButtonBase && !spaceIsTyped();
         if (shortcut || pressing || character.isEmpty() || Character.isISOControl(character.charAt(0))) {
             return;
         }
+        focusMoved = false;
         typing().character(character);
         event.consume();
     }

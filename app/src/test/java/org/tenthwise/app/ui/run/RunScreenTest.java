@@ -211,11 +211,30 @@ class RunScreenTest extends ScreenTest {
             Scene scene = opened().scene();
             type(scene, "4799.0\n");
             assertEquals("4799.0", text(scene, "reading"));
-            assertEquals("Far off. Enter again if so.", text(scene, "prompt"));
+            assertEquals("Far off. Press the key again if so.", text(scene, "prompt"));
             strike(scene, KeyCode.BACK_SPACE);
             assertFalse(text(scene, "prompt").startsWith("Far off"));
         });
         assertTrue(run.session.state().pass().readings().isEmpty());
+    }
+
+    @Test
+    void aGaugeThatSendsEnterTwiceDoesNotInsistAndItsNextFigureStandsAlone() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> type(opened().scene(), "9999\n\n0.00x\n47.990\n"));
+        assertEquals(List.of("47.990"),
+                run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList());
+    }
+
+    @Test
+    void aFigureNothingTakesIsTold() {
+        run(() -> {
+            Scene scene = opened().scene();
+            ways.told.clear();
+            type(scene, "47.990\n");
+        });
+        assertEquals(1, ways.told.size());
+        assertTrue(ways.told.get(0).title().startsWith("Not taken"));
     }
 
     @Test
