@@ -5,6 +5,7 @@ import static org.tenthwise.app.export.CsvColumn.*;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -32,15 +33,18 @@ final class CsvRow {
 
     private final Map<CsvColumn, String> cells;
     private final Unit unit;
+    private final int places;
 
-    private CsvRow(Map<CsvColumn, String> cells, Unit unit) {
+    /** @param places sizes are written with at least so many */
+    private CsvRow(Map<CsvColumn, String> cells, Unit unit, int places) {
         this.cells = new EnumMap<>(cells);
         this.unit = unit;
+        this.places = places;
     }
 
     /** Every row of the record, in the order of the plan. */
     static List<CsvRow> of(Evidence evidence) {
-        CsvRow run = new CsvRow(new EnumMap<>(CsvColumn.class), evidence.sheet().plan().unit()).run(evidence);
+        CsvRow run = new CsvRow(new EnumMap<>(CsvColumn.class), evidence.sheet().plan().unit(), 0).run(evidence);
         List<CsvRow> rows = new ArrayList<>();
         for (Line line : evidence.sheet().lines()) {
             CsvRow characteristic = run.under(line);
@@ -60,7 +64,7 @@ final class CsvRow {
     }
 
     private CsvRow copy() {
-        return new CsvRow(cells, unit);
+        return new CsvRow(cells, unit, places);
     }
 
     private CsvRow run(Evidence evidence) {
@@ -85,7 +89,8 @@ final class CsvRow {
 
     private CsvRow under(Line line) {
         Step step = line.step();
-        CsvRow row = new CsvRow(cells, StepFigures.limits(step).map(limits -> limits.unit()).orElse(unit));
+        CsvRow row = new CsvRow(cells, StepFigures.limits(step).map(limits -> limits.unit()).orElse(unit),
+                StepFigures.limits(step).isEmpty() ? 0 : StepFigures.of(line.finding()).places());
         row.number(NUMBER, BigDecimal.valueOf(step.number()));
         row.text(CHARACTERISTIC, step.name());
         row.text(CHECK, Codes.of(step.check()));
@@ -95,7 +100,7 @@ final class CsvRow {
             limits.lower().ifPresent(lower -> row.number(LOWER_LIMIT, lower.figure()));
             limits.upper().ifPresent(upper -> row.number(UPPER_LIMIT, upper.figure()));
         });
-        guardBand(step.check()).ifPresent(band -> row.size(GUARD_BAND, band.length()));
+        guardBand(step.check()).ifPresent(band -> row.number(GUARD_BAND, band.figure()));
         line.disposed().ifPresent(disposed -> {
             row.text(DISPOSITION, Codes.of(disposed.disposition()));
             row.text(DISPOSITION_REASON, disposed.reason());
@@ -195,7 +200,8 @@ final class CsvRow {
     }
 
     private void size(CsvColumn column, Length length) {
-        number(column, length.in(unit));
+        BigDecimal figure = length.in(unit);
+        number(column, figure.scale() < places ? figure.setScale(places) : figure);
     }
 
     private void number(CsvColumn column, BigDecimal number) {
@@ -203,6 +209,6 @@ final class CsvRow {
     }
 
     private void time(CsvColumn column, OffsetDateTime time) {
-        cells.put(column, time.format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
+        cells.put(column, time.truncatedTo(ChronoUnit.MILLIS).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
     }
 }

@@ -94,7 +94,7 @@ public final class Pictures {
         }
         return StepFigures.limits(line.step()).map(limits -> new RowMark(
                 finding instanceof RunOutFinding ? Optional.of(Length.ZERO) : limits.lower().map(Written::length),
-                limits.upper().map(Written::length), StepFigures.value(finding),
+                limits.upper().map(Written::length), finding.verdict().standing() == Standing.OPEN ? Optional.empty() : StepFigures.value(finding),
                 finding.verdict().margin().map(Verdict.Margin::inside).orElse(true), spoken(finding)));
     }
 

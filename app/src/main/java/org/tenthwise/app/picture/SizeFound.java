@@ -48,7 +48,7 @@ final class SizeFound {
 
     private SizePicture.Stock stock(NextCut next, Feature feature, StepFigures figures) {
         boolean round = feature == Feature.BORE || feature == Feature.DIAMETER;
-        return new SizePicture.Stock(sized(next.aim(), figures), next.stockLeft(), figures.amount(next.stockLeft()),
+        return new SizePicture.Stock(new SizePicture.Sized(next.aim(), figures.amount(next.aim())), next.stockLeft(), figures.amount(next.stockLeft()),
                 round ? words.say("picture.offset", figures.change(next.changeOnDiameter())) : "");
     }
 

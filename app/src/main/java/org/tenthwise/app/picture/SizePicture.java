@@ -69,7 +69,7 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     }
 
     /** Marks the spot of the wall and the strip that magnifies it. */
-    static final String DETAIL = "Z";
+    static final String DETAIL = "K";
     static final double DETAIL_TEXT = 22;
 
     public SizePicture {

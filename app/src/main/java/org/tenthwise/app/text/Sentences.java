@@ -110,7 +110,8 @@ public final class Sentences {
                     sheet.lines().size());
         }
         if (sheet.outcome() == Outcome.NOT_RELEASED) {
-            return words.say("outcome.not-released", sheet.lines().stream().filter(line -> !line.settled()).count());
+            long unsettled = sheet.lines().stream().filter(line -> !line.settled()).count();
+            return unsettled == 1 ? words.say("outcome.not-released-one") : words.say("outcome.not-released", unsettled);
         }
         return words.say("outcome", sheet.outcome());
     }

@@ -48,7 +48,7 @@ class CsvRecordTest {
     void aReadingStandsWithItsCorrectionAndItsValue() throws IOException {
         CSVRecord row = rows(Records.whole(PART, sample)).stream()
                 .filter(r -> r.get("number").equals("13") && r.get("pass").equals("2")).findFirst().orElseThrow();
-        assertEquals(List.of("0.015", "mm", "30", "30.015", "30.000", "BG-2", "MR-30"),
+        assertEquals(List.of("0.015", "mm", "30.000", "30.015", "30.000", "BG-2", "MR-30"),
                 List.of(row.get("reading"), row.get("reading-unit"), row.get("correction"), row.get("value"),
                         row.get("certified"), row.get("gauge"), row.get("reference")));
     }
