@@ -33,30 +33,37 @@ final class FreeRoom {
         return frame.grown(ROUNDING).holds(box) && taken.stream().noneMatch(box::meets) && round.stream().noneMatch(circle -> touches(circle, box));
     }
 
-    /** The first of the places, pushed into the frame, that is free; it is then taken. */
     Optional<Box> place(double width, double height, List<Point> centres) {
-        for (Point centre : centres) {
-            double x = Math.min(Math.max(centre.x(), frame.left() + width / 2), frame.right() - width / 2);
-            double y = Math.min(Math.max(centre.y(), frame.top() + height / 2), frame.bottom() - height / 2);
-            Box box = new Box(x - width / 2, y - height / 2, x + width / 2, y + height / 2);
-            if (isFree(box)) {
-                take(box);
-                return Optional.of(box);
-            }
-        }
-        return Optional.empty();
+        return place(width, height, centres.stream());
+    }
+
+    /** The first of the places, pushed into the frame, that is free; it is then taken. */
+    Optional<Box> place(double width, double height, Stream<Point> centres) {
+        Optional<Box> found = centres.map(centre -> within(width, height, centre)).filter(this::isFree).findFirst();
+        found.ifPresent(this::take);
+        return found;
+    }
+
+    private Box within(double width, double height, Point centre) {
+        double x = Math.min(Math.max(centre.x(), frame.left() + width / 2), frame.right() - width / 2);
+        double y = Math.min(Math.max(centre.y(), frame.top() + height / 2), frame.bottom() - height / 2);
+        return new Box(x - width / 2, y - height / 2, x + width / 2, y + height / 2);
     }
 
     /** The free place nearest to {@code wanted}; it is then taken. Absent where the sheet is full. */
     Optional<Box> nearest(double width, double height, Point wanted) {
+        return place(width, height, everywhere(width, height, wanted));
+    }
+
+    /** Centres all over the frame, those nearest to {@code wanted} first. */
+    Stream<Point> everywhere(double width, double height, Point wanted) {
         List<Point> centres = new ArrayList<>();
         for (double x = frame.left() + width / 2; x <= frame.right() - width / 2; x += STEP) {
             for (double y = frame.top() + height / 2; y <= frame.bottom() - height / 2; y += STEP) {
                 centres.add(new Point(x, y));
             }
         }
-        centres.sort(Comparator.comparingDouble(wanted::distanceTo));
-        return place(width, height, centres);
+        return centres.stream().sorted(Comparator.comparingDouble(wanted::distanceTo));
     }
 
     /** Whether a line crosses nothing that is taken as a box. */

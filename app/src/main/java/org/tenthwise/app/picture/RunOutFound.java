@@ -73,10 +73,10 @@ final class RunOutFound {
         int jaws = finding.check().jaws();
         if (!finding.jawMoves().isEmpty()) {
             return finding.jawMoves().stream().map(move -> new RunOutPicture.Jaw(String.valueOf(move.jaw()), move.atDegrees(),
-                    move.in(), moveWords(move, jaws, figures))).toList();
+                    move.in(), moveWords(move, jaws, figures), told(move, jaws, figures))).toList();
         }
         return IntStream.range(0, jaws).mapToObj(jaw -> new RunOutPicture.Jaw(String.valueOf(jaw + 1),
-                finding.check().firstJaw().add(BigDecimal.valueOf(360L / jaws * jaw)), Length.ZERO, "")).toList();
+                finding.check().firstJaw().add(BigDecimal.valueOf(360L / jaws * jaw)), Length.ZERO, "", "")).toList();
     }
 
     /** Four jaws go in or out; under one of three goes a shim. A jaw that stays says nothing. */
@@ -86,6 +86,11 @@ final class RunOutFound {
         }
         String key = jaws == 3 ? "picture.jaw.shim" : move.in().signum() > 0 ? "picture.jaw.in" : "picture.jaw.out";
         return words.say(key, figures.plain(move.in().abs()));
+    }
+
+    private String told(JawMove move, int jaws, StepFigures figures) {
+        String words = moveWords(move, jaws, figures);
+        return words.isEmpty() ? "" : this.words.say("picture.jaw.told", move.jaw(), words);
     }
 
     private List<String> notes(RunOutFinding finding, StepFigures figures) {

@@ -50,14 +50,40 @@ public record RunOutPicture(Sized limit, Optional<Sized> movement, List<Reading>
         }
     }
 
-    /** A jaw; {@code in} is more than nought where it goes in, less where it backs out, nought where it stays. */
-    public record Jaw(String number, BigDecimal at, Length in, String words) {
+    /**
+     * A jaw.
+     *
+     * @param in    more than nought where it goes in or gets a shim, less where it backs out, nought where it stays
+     * @param words how far, to stand beside the jaw; empty where it stays
+     * @param told  the same with the jaw's number, to stand by itself
+     */
+    public record Jaw(String number, BigDecimal at, Length in, String words, String told) {
     }
 
-    /** The ring gives way to words and figures down to this share of the room. */
-    private static final double LEAST_SHARE = 0.5;
-    /** Under this share the notes give way instead. */
-    private static final double WORTH_ITS_NOTES = 0.75;
+    /** What stands around the ring, from everything to what cannot be left out. */
+    enum Around {
+        ALL(true, true, true), NO_TABLE(false, true, true), NO_NOTES(false, false, true), LEAST(false, false, false);
+
+        final boolean table;
+        final boolean notes;
+        final boolean offCentre;
+
+        Around(boolean table, boolean notes, boolean offCentre) {
+            this.table = table;
+            this.notes = notes;
+            this.offCentre = offCentre;
+        }
+    }
+
+    /** A ring that finds room, with what stands around it. */
+    private record Fitting(Around around, double middle) {
+    }
+
+    /** Radius in the middle of the ring, at the line weights of the screen, under which nobody could read it. */
+    private static final double LEGIBLE = 40;
+    /** What stands around the ring may make it smaller down to this share; beyond, it gives way. */
+    private static final double WORTH = 0.8;
+    private static final double SMALLER = 0.96;
 
     public RunOutPicture {
         readings = List.copyOf(readings);
@@ -67,23 +93,17 @@ public record RunOutPicture(Sized limit, Optional<Sized> movement, List<Reading>
 
     @Override
     public void draw(Drawing drawing) {
-        RunOutTable table = new RunOutTable(this, drawing);
-        Box frame = drawing.frame().box();
-        Box above = new Box(frame.left(), frame.top(), frame.right(), frame.bottom() - table.height());
-        table.draw(frame.bottom() - table.height());
-        RunOutPicture shown = shareFor(drawing, above, WORTH_ITS_NOTES).isPresent() ? this : withoutNotes();
-        double share = shown.shareFor(drawing, above, LEAST_SHARE).orElse(LEAST_SHARE);
-        new RunOutRing(shown, drawing, above, share).draw();
+        List<Fitting> fitting = Stream.of(Around.values()).flatMap(around -> largest(drawing, around).stream()).toList();
+        double greatest = fitting.stream().mapToDouble(Fitting::middle).max().orElse(0);
+        fitting.stream().filter(ring -> ring.middle() >= WORTH * greatest).findFirst().ifPresentOrElse(
+                ring -> new RunOutRing(this, drawing, ring.around(), ring.middle()).draw(), () -> new RunOutWords(this, drawing).draw());
     }
 
-    /** The greatest share of the room the ring can take so that everything else still fits; absent under {@code least}. */
-    private Optional<Double> shareFor(Drawing drawing, Box room, double least) {
-        return Stream.iterate(1.0, share -> share >= least, share -> share - 0.06)
-                .filter(share -> new RunOutRing(this, drawing.rehearsal(), room, share).draw()).findFirst();
-    }
-
-    private RunOutPicture withoutNotes() {
-        return new RunOutPicture(limit, movement, readings, sweep, fit, jaws, List.of(), spoken);
+    private Optional<Fitting> largest(Drawing drawing, Around around) {
+        double legible = LEGIBLE * drawing.frame().lineScale();
+        return Stream.iterate(RunOutRing.largest(this, drawing, around), middle -> middle >= legible, middle -> middle * SMALLER)
+                .filter(middle -> new RunOutRing(this, drawing.rehearsal(), around, middle).draw()).findFirst()
+                .map(middle -> new Fitting(around, middle));
     }
 
     /** Everything read so far, as lengths. */

@@ -2,6 +2,8 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 
 /** The round part of {@link RunOutPicture}. */
@@ -9,12 +11,15 @@ final class RunOutRing {
 
     /** Share of the middle radius that half of what has to be shown may take. */
     private static final double LARGEST_SWING = 0.24;
-    private static final double JAW_DEPTH = 38;
-    private static final double GAP = 8;
     private static final double DOT = 7;
+    /** Beyond the largest swing, for the dots. */
+    private static final double EDGE = 10;
+    private static final double INSET = 1;
 
     private final RunOutPicture picture;
     private final Drawing drawing;
+    private final RunOutPicture.Around around;
+    private final RunOutTable table;
     private final FreeRoom room;
     private final Point centre;
     private final double middle;
@@ -22,14 +27,16 @@ final class RunOutRing {
     private final double midReading;
     private boolean complete = true;
 
-    /** @param share how much of the room the ring may take */
-    RunOutRing(RunOutPicture picture, Drawing drawing, Box area, double share) {
+    /** @param middle radius in the middle of the ring */
+    RunOutRing(RunOutPicture picture, Drawing drawing, RunOutPicture.Around around, double middle) {
         this.picture = picture;
         this.drawing = drawing;
-        this.room = new FreeRoom(area.grown(-1));
+        this.around = around;
+        this.table = new RunOutTable(picture, drawing);
+        this.room = new FreeRoom(drawing.frame().box().grown(-INSET));
+        Box area = area(table, drawing, around);
         this.centre = new Point(area.centreX(), area.centreY());
-        double jaw = picture.jaws().isEmpty() ? GAP : JAW_DEPTH * jawScale() + 3 * GAP;
-        this.middle = share * (Math.min(area.width(), area.height()) / 2 - jaw) / (1 + LARGEST_SWING);
+        this.middle = middle;
         List<Length> taken = picture.taken();
         Length low = taken.isEmpty() ? Length.ZERO : Length.least(taken);
         Length high = taken.isEmpty() ? Length.ZERO : Length.greatest(taken);
@@ -38,12 +45,20 @@ final class RunOutRing {
         this.perMillimetre = middle * LARGEST_SWING / swing;
     }
 
-    private double limit() {
-        return picture.limit().length().millimetres().doubleValue();
+    private static Box area(RunOutTable table, Drawing drawing, RunOutPicture.Around around) {
+        Box frame = drawing.frame().box();
+        return new Box(frame.left(), frame.top(), frame.right() - (around.table ? table.width() : 0), frame.bottom());
     }
 
-    private double jawScale() {
-        return Math.min(1.25, Math.max(0.62, drawing.frame().textScale()));
+    /** The greatest middle radius with which ring and jaws stay inside the room beside the table. */
+    static double largest(RunOutPicture picture, Drawing drawing, RunOutPicture.Around around) {
+        Box area = area(new RunOutTable(picture, drawing), drawing, around);
+        double reach = RunOutJaws.greatestReach(picture.jaws(), drawing.frame(), area.width() / 2 - INSET, area.height() / 2 - INSET);
+        return (reach - EDGE) / (1 + LARGEST_SWING);
+    }
+
+    private double limit() {
+        return picture.limit().length().millimetres().doubleValue();
     }
 
     private double radius(Length reading) {
@@ -52,15 +67,18 @@ final class RunOutRing {
 
     /** @return whether every word and figure found room */
     boolean draw() {
-        double reach = middle * (1 + LARGEST_SWING) + DOT;
+        double reach = middle * (1 + LARGEST_SWING) + EDGE;
         limitRing();
         centreLines(reach);
         picture.fit().ifPresent(this::fitted);
         picture.sweep().ifPresent(this::sweep);
         picture.readings().forEach(this::reading);
         room.take(new Shape.Circle(centre, reach));
-        picture.jaws().forEach(this::jaw);
-        picture.jaws().forEach(this::jawMove);
+        if (around.table) {
+            room.take(table.box().grown(4));
+            table.draw();
+        }
+        complete &= new RunOutJaws(picture.jaws(), drawing, room, centre, reach).draw();
         figures();
         notes();
         return complete;
@@ -87,7 +105,7 @@ final class RunOutRing {
             circle.add(centre.polar(radius(fit.mean()) + off * Math.cos(Math.toRadians(degrees - high)), degrees));
         }
         drawing.ring(circle, Stroke.OUTLINE, Role.ACCENT);
-        double cross = 9 * jawScale();
+        double cross = 9 * RunOutJaws.scale(drawing.frame());
         drawing.circle(centre, cross, Stroke.NEIGHBOUR, Role.LINE);
         if (off > 2) {
             Point work = centre.polar(off, high);
@@ -97,7 +115,7 @@ final class RunOutRing {
             }
             drawing.disc(work, 5, Role.ACCENT);
         }
-        if (wordsFitInside(fit)) {
+        if (around.offCentre && wordsFitInside(fit)) {
             wordsInside(fit);
         }
     }
@@ -149,81 +167,15 @@ final class RunOutRing {
         drawing.disc(spot, size, Role.INK);
     }
 
-    private void jaw(RunOutPicture.Jaw jaw) {
-        List<Point> outline = jawOutline(jaw);
-        boolean goesIn = jaw.in().signum() > 0;
-        drawing.area(outline, goesIn ? Role.ACCENTFILL : Role.PAPER);
-        drawing.ring(outline, Stroke.NEIGHBOUR, goesIn ? Role.ACCENT : Role.LINE);
-        drawing.text(Label.of(jaw.number(), Math.min(20, 20 * 1.25 / drawing.frame().textScale()),
-                goesIn ? Role.ONACCENT : Role.INK).bold(), jawCentre(jaw), Anchor.CENTRE);
-        room.take(new Shape.Chain(outline, true).bounds().grown(2));
-    }
-
-    private Point jawCentre(RunOutPicture.Jaw jaw) {
-        return centre.polar(middle * (1 + LARGEST_SWING) + 1.6 * GAP + DOT + JAW_DEPTH * jawScale() / 2 - 2, jaw.at().doubleValue());
-    }
-
-    /** Narrower towards the work. */
-    private List<Point> jawOutline(RunOutPicture.Jaw jaw) {
-        double degrees = jaw.at().doubleValue();
-        Point at = jawCentre(jaw);
-        double depth = JAW_DEPTH * jawScale() / 2;
-        double wide = 29 * jawScale();
-        double narrow = 20 * jawScale();
-        return List.of(at.polar(depth, degrees).polar(-wide, degrees + 90), at.polar(depth, degrees).polar(wide, degrees + 90),
-                at.polar(-depth, degrees).polar(narrow, degrees + 90), at.polar(-depth, degrees).polar(-narrow, degrees + 90));
-    }
-
-    /** An arrow the way the jaw goes, and how far, beside the jaw. */
-    private void jawMove(RunOutPicture.Jaw jaw) {
-        if (jaw.words().isEmpty()) {
-            return;
-        }
-        boolean moves = jaw.in().signum() != 0;
-        Label label = Label.of(jaw.words(), 20, jaw.in().signum() > 0 ? Role.ACCENT : Role.INK).bold();
-        double arrow = moves ? 34 * jawScale() : 0;
-        double width = arrow + drawing.width(label) + 8;
-        double height = Math.max(arrow, drawing.lettered(24));
-        room.place(width, height, beside(jaw, width, height)).or(() -> room.nearest(width, height, jawCentre(jaw))).ifPresentOrElse(box -> {
-            Point middleOfArrow = new Point(box.left() + arrow / 2, box.centreY());
-            if (moves) {
-                double towards = jaw.at().doubleValue() + (jaw.in().signum() > 0 ? 180 : 0);
-                Point tip = middleOfArrow.polar(arrow / 2, towards);
-                Point tail = middleOfArrow.polar(-arrow / 2, towards);
-                drawing.line(tail, tail.towards(tip, 0.6), new Stroke(8, List.of()), label.role());
-                drawing.head(tail, tip, arrow * 0.5, arrow * 0.62, label.role());
-            }
-            drawing.text(label, new Point(box.left() + arrow + 6, box.centreY()), Anchor.LEFT);
-        }, this::noRoom);
-    }
-
-    private List<Point> beside(RunOutPicture.Jaw jaw, double width, double height) {
-        Point at = jawCentre(jaw);
-        Box jawBox = new Shape.Chain(jawOutline(jaw), true).bounds().grown(4);
-        double out = at.x() >= centre.x() - 1 ? 1 : -1;
-        List<Point> places = new ArrayList<>();
-        for (double side : new double[] {out, -out}) {
-            double x = side > 0 ? jawBox.right() + width / 2 : jawBox.left() - width / 2;
-            places.add(new Point(x, at.y()));
-            places.add(new Point(x, jawBox.bottom() - height / 2));
-            places.add(new Point(x, jawBox.top() + height / 2));
-        }
-        for (double shift = 0; shift <= width; shift += width / 4) {
-            places.add(new Point(at.x() + out * shift, jawBox.bottom() + height / 2 + 1));
-            places.add(new Point(at.x() + out * shift, jawBox.top() - height / 2 - 1));
-        }
-        return places;
-    }
-
     /** The movement stands in a corner; the limit is named, with a line to its ring. */
     private void figures() {
-        picture.movement().ifPresent(movement -> inACorner(List.of(Label.of(movement.words(), 24, Role.ACCENT).bold())));
+        picture.movement().ifPresent(movement -> movement(movement.words()));
         Label label = Label.of(picture.limit().words(), 20, Role.INK).bold();
         double width = drawing.width(label);
         double height = drawing.lettered(24);
-        List<Point> places = corners(width, height).stream().filter(place -> room.isFree(leaderStart(place, width), leaderEnd(place)) && !isAtReading(leaderEnd(place)))
-                .toList();
-        room.place(width, height, places).or(() -> room.nearest(width, height, centre)).ifPresentOrElse(box -> {
+        Stream<Point> places = Stream.concat(corners(width, height, true).stream(), room.everywhere(width, height, centre))
+                .filter(place -> room.isFree(leaderStart(place, width), leaderEnd(place)) && !isAtReading(leaderEnd(place)));
+        room.place(width, height, places).ifPresentOrElse(box -> {
             Point at = new Point(box.centreX(), box.centreY());
             drawing.text(label, at, Anchor.CENTRE);
             drawing.line(leaderStart(at, width), leaderEnd(at), Stroke.THIN, Role.LINE);
@@ -252,42 +204,59 @@ final class RunOutRing {
     }
 
     private void notes() {
-        picture.fit().filter(fit -> !wordsFitInside(fit)).ifPresent(fit -> inACorner(offCentre(fit)));
-        if (picture.notes().isEmpty()) {
-            return;
+        picture.fit().filter(fit -> around.offCentre && !wordsFitInside(fit)).ifPresent(fit -> inACorner(offCentre(fit), true));
+        if (around.notes && !picture.notes().isEmpty()) {
+            inACorner(picture.notes().stream().map(note -> Label.of(note, 18, Role.INK2)).toList(), false);
         }
-        inACorner(picture.notes().stream().map(note -> Label.of(note, 18, Role.INK2)).toList());
+    }
+
+    /** Where there is no corner as wide, the figure goes under the word. */
+    private void movement(String words) {
+        List<Label> lines = Stream.of(words.split(" ")).map(this::movementLabel).toList();
+        if (!placed(List.of(movementLabel(words)), true) && !placed(lines, true)) {
+            noRoom();
+        }
+    }
+
+    private Label movementLabel(String words) {
+        return Label.of(words, Math.min(24, 30 / drawing.frame().textScale()), Role.ACCENT).bold();
+    }
+
+    private void inACorner(List<Label> lines, boolean fromAbove) {
+        if (!placed(lines, fromAbove)) {
+            noRoom();
+        }
     }
 
     /** Lines under one another, in a corner or wherever there is room for them. */
-    private void inACorner(List<Label> lines) {
+    private boolean placed(List<Label> lines, boolean fromAbove) {
         double width = lines.stream().mapToDouble(drawing::width).max().orElse(0);
         double line = drawing.lettered(26);
-        room.place(width, line * lines.size(), corners(width, line * lines.size()))
-                .or(() -> room.nearest(width, line * lines.size(), new Point(0, 0))).ifPresentOrElse(box -> {
-                    boolean left = box.centreX() < centre.x();
-                    for (int i = 0; i < lines.size(); i++) {
-                        drawing.text(lines.get(i), new Point(left ? box.left() : box.right(), box.top() + (i + 0.5) * line),
-                                left ? Anchor.LEFT : Anchor.RIGHT);
-                    }
-                }, this::noRoom);
+        double height = line * lines.size();
+        Point corner = fromAbove ? new Point(0, 0) : new Point(0, 2 * centre.y());
+        Optional<Box> found = room.place(width, height, Stream.concat(corners(width, height, fromAbove).stream(),
+                room.everywhere(width, height, corner)));
+        found.ifPresent(box -> {
+            boolean left = box.centreX() < centre.x();
+            for (int i = 0; i < lines.size(); i++) {
+                drawing.text(lines.get(i), new Point(left ? box.left() : box.right(), box.top() + (i + 0.5) * line),
+                        left ? Anchor.LEFT : Anchor.RIGHT);
+            }
+        });
+        return found.isPresent();
     }
 
     /** Along the edges of the sheet, from its corners inwards. */
-    private List<Point> corners(double width, double height) {
-        Box frame = drawing.frame().box();
-        List<Point> places = new ArrayList<>();
-        double bottom = 2 * centre.y();
-        for (double down = 0; down < centre.y(); down += drawing.lettered(13)) {
-            for (double x : new double[] {width / 2, frame.right() - width / 2}) {
-                places.add(new Point(x, down + height / 2 + 1));
+    private List<Point> corners(double width, double height, boolean fromAbove) {
+        double right = drawing.frame().box().right();
+        List<Point> above = new ArrayList<>();
+        List<Point> below = new ArrayList<>();
+        for (double away = height / 2 + 1; away < centre.y() + height / 2; away += drawing.lettered(13)) {
+            for (double x : new double[] {width / 2, right - width / 2}) {
+                above.add(new Point(x, away));
+                below.add(new Point(x, 2 * centre.y() - away));
             }
         }
-        for (double up = 0; up < centre.y(); up += drawing.lettered(13)) {
-            for (double x : new double[] {width / 2, frame.right() - width / 2}) {
-                places.add(new Point(x, bottom - up - height / 2 - 1));
-            }
-        }
-        return places;
+        return Stream.of(fromAbove ? above : below, fromAbove ? below : above).flatMap(List::stream).toList();
     }
 }

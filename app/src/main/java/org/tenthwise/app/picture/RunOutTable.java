@@ -4,16 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The readings of a run-out check in columns under the ring: where, and what was read. */
+/** The readings of a run-out check in one or two columns beside the ring: where, and what was read. */
 final class RunOutTable {
 
     private static final double TEXT = 18;
-    /** Height of a row with the figure under its place, and beside it. */
-    private static final double TALL_ROW = 54;
-    private static final double FLAT_ROW = 30;
-    private static final double GAP = 5;
-    /** Of the height of the sheet: with more, only the highest and the lowest are written out. */
-    private static final double MOST = 0.34;
+    private static final double ROW = 26;
+    private static final double GAP = 10;
+    private static final double MOST_OF_THE_WIDTH = 0.35;
     private static final String NOTHING_YET = "\u2013";
 
     private record Cell(Label where, Label what) {
@@ -21,19 +18,19 @@ final class RunOutTable {
 
     private final Drawing drawing;
     private final List<Cell> cells;
-    /** Where one row does not do, figures stand beside their places. */
-    private final boolean flat;
-    private final int columns;
-    private final double columnWidth;
+    private final int rows;
 
+    /** With more readings than there is room for, only the highest and the lowest are written out, or none. */
     RunOutTable(RunOutPicture picture, Drawing drawing) {
         this.drawing = drawing;
+        int most = (int) (drawing.frame().height() / drawing.lettered(ROW));
         List<Cell> all = cells(picture, picture.readings());
-        boolean tooMany = rows(all, true) * drawing.lettered(FLAT_ROW) > MOST * drawing.frame().height();
-        this.cells = tooMany ? cells(picture, picture.readings().stream().filter(RunOutPicture.Reading::extreme).toList()) : all;
-        this.flat = rows(cells, false) > 1;
-        this.columns = columns(cells, flat);
-        this.columnWidth = columns == 0 ? 0 : drawing.frame().width() / columns;
+        List<Cell> extremes = cells(picture, picture.readings().stream().filter(RunOutPicture.Reading::extreme).toList());
+        int columns = all.size() <= most ? 1 : 2;
+        boolean fits = all.size() <= most * columns
+                && columns * columnWidth(all) <= MOST_OF_THE_WIDTH * drawing.frame().width();
+        this.cells = fits ? all : extremes.size() <= most ? extremes : List.of();
+        this.rows = fits ? (cells.size() + columns - 1) / columns : cells.size();
     }
 
     private static List<Cell> cells(RunOutPicture picture, List<RunOutPicture.Reading> readings) {
@@ -51,49 +48,41 @@ final class RunOutTable {
         return new Cell(Label.of(where, TEXT, Role.INK2), extreme ? what.bold() : what);
     }
 
-    private int columns(List<Cell> of, boolean sideBySide) {
-        if (of.isEmpty()) {
-            return 0;
+    private double columnWidth(List<Cell> of) {
+        double where = of.stream().mapToDouble(cell -> drawing.width(cell.where())).max().orElse(0);
+        double what = of.stream().mapToDouble(cell -> drawing.width(cell.what())).max().orElse(0);
+        return where + what + drawing.lettered(3 * GAP);
+    }
+
+    double width() {
+        return cells.isEmpty() ? 0 : columns() * columnWidth(cells) - drawing.lettered(GAP);
+    }
+
+    private int columns() {
+        return (cells.size() + rows - 1) / rows;
+    }
+
+    /** In the lower right corner of the sheet. */
+    Box box() {
+        Box frame = drawing.frame().box();
+        return new Box(frame.right() - width(), frame.bottom() - rows * drawing.lettered(ROW), frame.right(), frame.bottom());
+    }
+
+    void draw() {
+        if (cells.isEmpty()) {
+            return;
         }
-        double widest = of.stream().mapToDouble(cell -> sideBySide
-                ? drawing.width(cell.where()) + drawing.width(cell.what()) + drawing.lettered(GAP)
-                : Math.max(drawing.width(cell.where()), drawing.width(cell.what()))).max().orElse(0) + drawing.lettered(2 * GAP);
-        int fitting = (int) Math.max(1, Math.min(of.size(), drawing.frame().width() / widest));
-        int rows = (of.size() + fitting - 1) / fitting;
-        return (of.size() + rows - 1) / rows;
-    }
-
-    private int rows(List<Cell> of, boolean sideBySide) {
-        int across = columns(of, sideBySide);
-        return across == 0 ? 0 : (of.size() + across - 1) / across;
-    }
-
-    private double row() {
-        return drawing.lettered(flat ? FLAT_ROW : TALL_ROW);
-    }
-
-    double height() {
-        return rows(cells, flat) * row();
-    }
-
-    void draw(double top) {
+        Box box = box();
+        double row = drawing.lettered(ROW);
         for (int i = 0; i < cells.size(); i++) {
-            Cell cell = cells.get(i);
-            double left = i % columns * columnWidth;
-            double y = top + i / columns * row();
-            double middle = left + columnWidth / 2;
-            if (flat) {
-                double start = middle - (drawing.width(cell.where()) + drawing.width(cell.what()) + drawing.lettered(GAP)) / 2;
-                Box where = drawing.text(cell.where(), new Point(start, y + row() / 2), Anchor.LEFT);
-                drawing.text(cell.what(), new Point(where.right() + drawing.lettered(GAP), y + row() / 2), Anchor.LEFT);
-            } else {
-                drawing.text(cell.where(), new Point(middle, y + drawing.lettered(16)), Anchor.CENTRE);
-                drawing.text(cell.what(), new Point(middle, y + drawing.lettered(39)), Anchor.CENTRE);
-            }
-            if (i % columns > 0) {
-                drawing.line(new Point(left, y + drawing.lettered(6)), new Point(left, y + row() - drawing.lettered(6)), Stroke.RULE,
-                        Role.RULE);
-            }
+            double left = box.left() + i / rows * columnWidth(cells) + drawing.lettered(GAP);
+            double y = box.top() + (i % rows + 0.5) * row;
+            drawing.text(cells.get(i).where(), new Point(left, y), Anchor.LEFT);
+            drawing.text(cells.get(i).what(), new Point(left + columnWidth(cells) - drawing.lettered(2 * GAP), y), Anchor.RIGHT);
+        }
+        for (int column = 0; column < columns(); column++) {
+            double x = box.left() + column * columnWidth(cells);
+            drawing.line(new Point(x, box.top()), new Point(x, box.bottom()), Stroke.RULE, Role.RULE);
         }
     }
 }

@@ -53,7 +53,7 @@ final class RunOutScenes {
         CircleFit fit = CircleFit.of(degrees, lengths);
         List<RunOutPicture.Jaw> drawn = jaws == 0 ? List.of() : JawMoves.of(fit, jaws, new BigDecimal(first)).stream()
                 .map(move -> new RunOutPicture.Jaw(String.valueOf(move.jaw()), move.atDegrees(), move.in(),
-                        move(move, jaws))).toList();
+                        move(move, jaws), move.in().signum() == 0 ? "" : "jaw " + move.jaw() + " " + move(move, jaws))).toList();
         return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(Length.greatest(lengths).minus(Length.least(lengths)), "movement ")),
                 readings(degrees, lengths), Optional.empty(),
                 Optional.of(new RunOutPicture.Fit(fit.mean(), fit.eccentricity(), fit.highAtDegrees(),
@@ -79,7 +79,7 @@ final class RunOutScenes {
     private static List<RunOutPicture.Jaw> still(int jaws) {
         List<RunOutPicture.Jaw> drawn = new ArrayList<>();
         for (int i = 0; i < jaws; i++) {
-            drawn.add(new RunOutPicture.Jaw(String.valueOf(i + 1), BigDecimal.valueOf(360L / jaws * i), Length.ZERO, ""));
+            drawn.add(new RunOutPicture.Jaw(String.valueOf(i + 1), BigDecimal.valueOf(360L / jaws * i), Length.ZERO, "", ""));
         }
         return drawn;
     }
