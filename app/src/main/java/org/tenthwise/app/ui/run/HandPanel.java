@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.run;
 import java.util.List;
 import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -55,6 +56,7 @@ final class HandPanel extends StackPane {
     }
 
     private void show(Panel panel) {
+        boolean focusHere = holdsFocus(this);
         boolean asks = panel instanceof Panel.Ask;
         padSide.setVisible(!asks);
         askSide.setVisible(asks);
@@ -62,6 +64,18 @@ final class HandPanel extends StackPane {
             asked.setText(ask.words());
             replies.getChildren().setAll(keys(ask.replies()));
         }
+        if (focusHere && !holdsFocus(asks ? askSide : padSide)) {
+            requestFocus();
+        }
+    }
+
+    /** The focus stays here when the key that has it goes: the tabulator leads to the next key here, not to the first of the screen. */
+    private static boolean holdsFocus(Node part) {
+        Node at = part.getScene() == null ? null : part.getScene().getFocusOwner();
+        while (at != null && at != part) {
+            at = at.getParent();
+        }
+        return at != null;
     }
 
     private List<Key> keys(List<Reply> offered) {
@@ -82,6 +96,11 @@ final class HandPanel extends StackPane {
                 model::press);
         key.setId(id);
         key.disableProperty().bind(model.commitProperty().map(commit -> commit.act() == Act.WAIT));
+        key.disabledProperty().subscribe(disabled -> {
+            if (disabled && holdsFocus(key)) {
+                requestFocus();
+            }
+        });
         return key;
     }
 }

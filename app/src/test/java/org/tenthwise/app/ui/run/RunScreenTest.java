@@ -350,6 +350,18 @@ class RunScreenTest extends ScreenTest {
         });
     }
 
+    @Test
+    void whenAQuestionIsAnsweredTheFocusStaysUnderTheHand() {
+        run.session.goTo(2);
+        run(() -> {
+            Scene scene = opened().scene();
+            scene.lookup("#reply-0").requestFocus();
+            strike(scene, KeyCode.SPACE);
+            strike(scene, KeyCode.TAB);
+            assertEquals("commit-answered", scene.getFocusOwner().getId());
+        });
+    }
+
     private static String text(Scene scene, String id) {
         settle(scene);
         return ((Label) scene.lookup("#" + id)).getText();

@@ -1,0 +1,226 @@
+package org.tenthwise.app.ui.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.ui.Display;
+import org.tenthwise.app.ui.ScreenTest;
+import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.SampleReader;
+import org.tenthwise.checklists.rules.SampleReading;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.verdict.Standing;
+
+/** The demo's screw carrier from its first check to its last on the run screen: by its keys, by keyboard, by a gauge that types. */
+class WholePartTest extends ScreenTest {
+
+    private static final Plan PLAN = DemoPart.SCREW_CARRIER.plan();
+    private static final int MOST_KEYS = 80;
+
+    @TempDir
+    private Path dir;
+    private final Ways ways = new Ways();
+
+    /** How the one at the machine gets something into the screen. */
+    private interface Hand {
+
+        void press(Scene scene, String key);
+
+        /** @param text a figure, sign and all */
+        void enter(Scene scene, String text);
+
+        /** Whether a figure goes on to the next check without a key pressed first. */
+        default boolean walksOn() {
+            return false;
+        }
+    }
+
+    /** Fires the keys of the screen; the pad knows no plus. */
+    private static final Hand KEYS = new Hand() {
+        @Override
+        public void press(Scene scene, String key) {
+            ScreenTest.press(scene, key);
+        }
+
+        @Override
+        public void enter(Scene scene, String text) {
+            for (char sign : text.toCharArray()) {
+                switch (sign) {
+                    case '+' -> { }
+                    case '-' -> fire(scene, "sign");
+                    case '.' -> fire(scene, "point");
+                    default -> fire(scene, "digit-" + sign);
+                }
+            }
+            press(scene, "commit");
+        }
+
+        private void fire(Scene scene, String key) {
+            Button button = (Button) scene.lookup("#" + key);
+            assertFalse(button.isDisabled(), key);
+            button.fire();
+        }
+    };
+
+    /** Goes from key to key with the tabulator and presses with the space bar; figures are typed. */
+    private static final Hand KEYBOARD = new Hand() {
+        @Override
+        public void press(Scene scene, String key) {
+            settle(scene);
+            for (int struck = 0; struck < MOST_KEYS; struck++) {
+                if (scene.getFocusOwner() != null && key.equals(scene.getFocusOwner().getId())) {
+                    strike(scene, KeyCode.SPACE);
+                    return;
+                }
+                strike(scene, KeyCode.TAB);
+            }
+            throw new AssertionError("The tabulator does not come to " + key);
+        }
+
+        @Override
+        public void enter(Scene scene, String text) {
+            type(scene, text + "\n");
+        }
+    };
+
+    /** Sends its figure and Enter, wherever the focus is; all else is done with the keys of the screen. */
+    private static final Hand TYPING_GAUGE = new Hand() {
+        @Override
+        public void press(Scene scene, String key) {
+            KEYS.press(scene, key);
+        }
+
+        @Override
+        public void enter(Scene scene, String text) {
+            type(scene, text + "\n");
+        }
+
+        @Override
+        public boolean walksOn() {
+            return true;
+        }
+    };
+
+    @Test
+    void byTheKeysOfTheScreen() throws Exception {
+        walk(KEYS, text -> text.startsWith("+") ? text.substring(1) : text);
+    }
+
+    @Test
+    void byKeyboardAlone() throws Exception {
+        walk(KEYBOARD, UnaryOperator.identity());
+    }
+
+    @Test
+    void byAGaugeThatTypes() throws Exception {
+        walk(TYPING_GAUGE, UnaryOperator.identity());
+    }
+
+    /** @param kept what the ledger should hold of a figure */
+    private void walk(Hand hand, UnaryOperator<String> kept) throws Exception {
+        Sample sample = ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), PLAN)).sample();
+        Path store = dir.resolve("s.db");
+        try (ARun run = new ARun(store)) {
+            run(() -> {
+                Scene scene = opened(run);
+                sample.events().forEach(event -> play(hand, scene, run, event));
+                goOn(hand, scene);
+            });
+        }
+        assertEquals(List.of("sign"), ways.asked);
+        assertTrue(ways.told.isEmpty(), ways.told::toString);
+        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+            String id = ledger.runs().get(0);
+            assertEquals(done(sample.events(), kept), done(ledger.entries(id).stream().map(Entry::event).toList(), text -> text));
+            Sheet sheet = Shop.sheet(ledger, id);
+            assertEquals(PLAN.steps().size(), sheet.lines().size());
+            sheet.lines().forEach(line -> assertEquals(Standing.PASS, line.finding().verdict().standing(), line.step().name()));
+        }
+    }
+
+    private Scene opened(ARun run) {
+        Window window = window(Display.DAY);
+        Errands errands = new Errands(new Background(Runnable::run, Runnable::run), words, ways);
+        RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words);
+        window.shell().show(new RunScreen(model, new Pictures(new ScreenFaces(), new Lettering(), window.look()), words));
+        settle(window.scene());
+        return window.scene();
+    }
+
+    private static void play(Hand hand, Scene scene, ARun run, Event event) {
+        if (event instanceof Event.GaugeSet set) {
+            set(hand, scene, run, set);
+        } else if (event instanceof Event.ReadingTaken taken) {
+            if (!hand.walksOn()) {
+                goTo(hand, scene, run, taken.step());
+            }
+            hand.enter(scene, taken.typed().text());
+        } else if (event instanceof Event.Answered answered) {
+            goTo(hand, scene, run, answered.step());
+            hand.press(scene, "reply-" + answered.question().answers().indexOf(answered.answer()));
+        } else if (event instanceof Event.PassBegun) {
+            goOn(hand, scene);
+        }
+    }
+
+    /** The gauge the plan names is at hand; which way its number goes, and what it is set on, are told. */
+    private static void set(Hand hand, Scene scene, ARun run, Event.GaugeSet set) {
+        Setting setting = set.setting();
+        if (setting.gauge().sense().isPresent() || setting.certified().isPresent()) {
+            goTo(hand, scene, run, set.step());
+        }
+        setting.gauge().sense().ifPresent(sense -> hand.press(scene, sense == Sense.FALLS_WITH_SIZE ? "reply-0" : "reply-1"));
+        setting.certified().ifPresent(certified -> hand.enter(scene, certified.text()));
+        setting.zero().ifPresent(zero -> hand.enter(scene, zero.text()));
+    }
+
+    private static void goTo(Hand hand, Scene scene, ARun run, int step) {
+        if (run.session.state().inHand().number() != step) {
+            goOn(hand, scene);
+            assertEquals(step, run.session.state().inHand().number());
+        }
+    }
+
+    private static void goOn(Hand hand, Scene scene) {
+        settle(scene);
+        hand.press(scene, scene.lookup("#commit-answered").getParent().isVisible() ? "commit-answered" : "commit");
+    }
+
+    /** What was read, answered and begun anew, a line each. */
+    private static List<String> done(List<Event> events, UnaryOperator<String> kept) {
+        List<String> done = new ArrayList<>();
+        for (Event event : events) {
+            if (event instanceof Event.ReadingTaken taken) {
+                done.add("%d %s %s".formatted(taken.step(), taken.slot(), kept.apply(taken.typed().text())));
+            } else if (event instanceof Event.Answered answered) {
+                done.add("%d %s %s".formatted(answered.step(), answered.question(), answered.answer()));
+            } else if (event instanceof Event.PassBegun begun) {
+                done.add("%d %s".formatted(begun.step(), begun.why()));
+            }
+        }
+        return done;
+    }
+}
