@@ -52,6 +52,9 @@ public final class RunViewModel implements Typing {
     private boolean givenBack;
     /** What stands on the pad was not taken: the next character begins another figure, and only the key insists on this one. */
     private boolean refused;
+    /** The figure refused last, and why; sent again by a gauge it is refused again. */
+    private String refusedFigure = "";
+    private String refusedWhy = "";
     /** What was typed while nothing took figures. */
     private String passedBy = "";
 
@@ -186,6 +189,7 @@ public final class RunViewModel implements Typing {
             character("-");
         } else {
             objection.set("");
+            refused = false;
             pad.sign();
         }
     }
@@ -237,6 +241,9 @@ public final class RunViewModel implements Typing {
     private void enterOnce() {
         if (pad.stateProperty().get() != KeypadViewModel.State.ENTERABLE) {
             refused = true;
+        } else if (pad.typedProperty().get().equals(refusedFigure)) {
+            refused = true;
+            objection.set(refusedWhy);
         } else if (!refused) {
             pad.enter();
         }
@@ -266,6 +273,7 @@ public final class RunViewModel implements Typing {
             return;
         }
         taking = true;
+        refused = false;
         pad.clear();
         errands.run(() -> session.enter(text), reply -> took(reply, text), () -> {
             taking = false;
@@ -287,6 +295,8 @@ public final class RunViewModel implements Typing {
         }
         took(reply);
         refused = reply.objection().isPresent();
+        refusedFigure = refused ? text : "";
+        refusedWhy = objection.get();
     }
 
     private void ask(Callable<Reply> verb) {
@@ -311,6 +321,7 @@ public final class RunViewModel implements Typing {
             pad.clear();
             refused = false;
         }
+        refusedFigure = "";
         passedBy = "";
         objection.set("");
         state.set(now);

@@ -362,6 +362,38 @@ class RunScreenTest extends ScreenTest {
         });
     }
 
+    @Test
+    void aGaugeThatSendsTheSameFarOffFigureAgainDoesNotInsist() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> type(opened().scene(), "4799.0\n4799.0\n"));
+        assertEquals(List.of(), run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList());
+    }
+
+    @Test
+    void aRefusedFigureStaysHoweverOftenTheKeyIsPressed() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "-48.0");
+            press(scene, "commit");
+            assertEquals("\u221248.0", text(scene, "reading"));
+            press(scene, "commit");
+            assertEquals("\u221248.0", text(scene, "reading"));
+        });
+    }
+
+    @Test
+    void aRefusedFigureWithItsSignTurnedIsEntered() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "-47.990\n");
+            press(scene, "sign");
+            type(scene, "\n");
+        });
+        assertEquals(1, run.session.state().pass().readings().size());
+    }
+
     private static String text(Scene scene, String id) {
         settle(scene);
         return ((Label) scene.lookup("#" + id)).getText();
