@@ -109,8 +109,8 @@ public final class RunSession {
         if (!(asked() instanceof Asked.WhichSense which)) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
-        Sense sense = rises ? Sense.FALLS_WITH_SIZE : Sense.RISES_WITH_SIZE;
-        rack.know(new Gauge(which.gauge(), which.kind(), Optional.of(sense)), by(), now());
+        rack.know(new Gauge(which.gauge(), which.kind(),
+                Optional.of(rises ? Sense.FALLS_WITH_SIZE : Sense.RISES_WITH_SIZE)), by(), now());
         return Reply.taken(state());
     }
 
@@ -177,8 +177,7 @@ public final class RunSession {
         if (toSet.isPresent()) {
             set(toSet.get());
         }
-        append(taken);
-        return Reply.taken(state());
+        return kept(taken);
     }
 
     private List<Entry> withNext(Optional<Setting> setting, Event.ReadingTaken reading) {
@@ -208,8 +207,7 @@ public final class RunSession {
         if (toSet.isPresent()) {
             set(toSet.get());
         }
-        append(new Event.Answered(inHand.number(), wanted.question(), answer));
-        return Reply.taken(state());
+        return kept(new Event.Answered(inHand.number(), wanted.question(), answer));
     }
 
     /** Begins a new pass: the readings so far stay in the record, and the step is measured anew. */
@@ -222,8 +220,7 @@ public final class RunSession {
             return refuse(Objection.Kind.NOTHING_ASKED);
         }
         sweep = false;
-        append(new Event.PassBegun(inHand.number(), why));
-        return Reply.taken(state());
+        return kept(new Event.PassBegun(inHand.number(), why));
     }
 
     /** @param entry {@code seq} of a reading or an answer of this run that still counts */
@@ -242,8 +239,7 @@ public final class RunSession {
         if (!strikable) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
-        append(new Event.StruckOut(entry, reason.strip()));
-        return Reply.taken(state());
+        return kept(new Event.StruckOut(entry, reason.strip()));
     }
 
     public Reply flagDoubt(String words) throws CouldNotSave {

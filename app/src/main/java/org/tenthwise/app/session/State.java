@@ -34,6 +34,12 @@ public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> set
         return !pass().isEmpty() && !(asked instanceof Asked.Held) && !(asked instanceof Asked.Closed);
     }
 
+    /** Whether a figure typed now begins the next check: nothing is asked here any more, it is settled, the next is measured. */
+    public boolean figureBeginsNext() {
+        return asked instanceof Asked.Nothing && line().settled()
+                && next.filter(step -> !step.check().slots().isEmpty()).isPresent();
+    }
+
     /** Where the step in hand stands in the plan, from 0. */
     public int position() {
         return sheet.plan().steps().indexOf(inHand);

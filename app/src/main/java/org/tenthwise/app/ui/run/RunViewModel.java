@@ -9,7 +9,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
@@ -24,7 +23,6 @@ import org.tenthwise.app.ui.run.RunShown.Panel;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Message;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 
 /**
@@ -50,11 +48,7 @@ public final class RunViewModel implements Typing {
     private final ReadOnlyStringWrapper figure = new ReadOnlyStringWrapper("");
     private boolean taking;
     private boolean givenBack;
-    /** What stands on the pad was not taken: the next character begins another figure, and only the key insists on this one. */
-    private boolean refused;
-    /** The figure refused last, and why; sent again by a gauge it is refused again. */
-    private String refusedFigure = "";
-    private String refusedWhy = "";
+    private final Refusal refusal = new Refusal();
     /** What was typed while nothing took figures. */
     private String passedBy = "";
 
@@ -69,7 +63,7 @@ public final class RunViewModel implements Typing {
         this.shown = new ReadOnlyObjectWrapper<>(showing.of(start));
         commit.bind(Bindings.createObjectBinding(this::commitNow, shown, pad.stateProperty()));
         takesFigures.bind(Bindings.createBooleanBinding(
-                () -> state.get().asked().takesFigure() || beginsNext(), state));
+                () -> state.get().asked().takesFigure() || state.get().figureBeginsNext(), state));
         prompt.bind(Bindings.createStringBinding(this::promptNow, shown, objection, pad.stateProperty()));
         figure.bind(Bindings.createStringBinding(this::figureNow, shown, pad.typedProperty()));
     }
@@ -189,7 +183,7 @@ public final class RunViewModel implements Typing {
             character("-");
         } else {
             objection.set("");
-            refused = false;
+            refusal.lift();
             pad.sign();
         }
     }
@@ -197,11 +191,11 @@ public final class RunViewModel implements Typing {
     /** A character typed when all is taken begins the next check, where that one takes figures. */
     @Override
     public void character(String character) {
-        if (refused) {
+        if (refusal.stands()) {
             pad.clear();
-            refused = false;
+            refusal.lift();
         }
-        boolean on = pad.typedProperty().get().isEmpty() && beginsNext();
+        boolean on = pad.typedProperty().get().isEmpty() && state.get().figureBeginsNext();
         if (on) {
             ask(session::goOn);
         }
@@ -217,7 +211,7 @@ public final class RunViewModel implements Typing {
     @Override
     public void takeBack() {
         objection.set("");
-        refused = false;
+        refusal.lift();
         pad.takeBack();
     }
 
@@ -233,30 +227,20 @@ public final class RunViewModel implements Typing {
             journey.tell(Message.plain(words.say("run.passed-by"), words.say("run.passed-by.line", passedBy.strip()),
                     words.say("shell.understood")));
             passedBy = "";
-        } else if (commit.get().act() == Act.NEXT && beginsNext()) {
+        } else if (commit.get().act() == Act.NEXT && state.get().figureBeginsNext()) {
             press();
         }
     }
 
     private void enterOnce() {
         if (pad.stateProperty().get() != KeypadViewModel.State.ENTERABLE) {
-            refused = true;
-        } else if (pad.typedProperty().get().equals(refusedFigure)) {
-            refused = true;
-            objection.set(refusedWhy);
-        } else if (!refused) {
+            refusal.ofWhatStands();
+        } else if (refusal.isOf(pad.typedProperty().get())) {
+            refusal.ofWhatStands();
+            objection.set(refusal.why());
+        } else if (!refusal.stands()) {
             pad.enter();
         }
-    }
-
-    private boolean beginsNext() {
-        State now = state.get();
-        return now.asked() instanceof Asked.Nothing && now.line().settled()
-                && now.next().map(next -> takesFigures(next.check())).orElse(false);
-    }
-
-    private static boolean takesFigures(Check check) {
-        return !check.slots().isEmpty();
     }
 
     private void enterTypedOrSuggested() {
@@ -273,7 +257,7 @@ public final class RunViewModel implements Typing {
             return;
         }
         taking = true;
-        refused = false;
+        refusal.lift();
         pad.clear();
         errands.run(() -> session.enter(text), reply -> took(reply, text), () -> {
             taking = false;
@@ -294,9 +278,7 @@ public final class RunViewModel implements Typing {
             pad.clear();
         }
         took(reply);
-        refused = reply.objection().isPresent();
-        refusedFigure = refused ? text : "";
-        refusedWhy = objection.get();
+        reply.objection().ifPresent(why -> refusal.of(text, objection.get()));
     }
 
     private void ask(Callable<Reply> verb) {
@@ -317,11 +299,10 @@ public final class RunViewModel implements Typing {
 
     private void show(State now) {
         boolean sameStep = now.inHand().equals(state.get().inHand());
-        if (refused) {
+        if (refusal.stands()) {
             pad.clear();
-            refused = false;
         }
-        refusedFigure = "";
+        refusal.forget();
         passedBy = "";
         objection.set("");
         state.set(now);

@@ -1,0 +1,255 @@
+package org.tenthwise.app.ui.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.model.verdict.Standing;
+
+/** How the run screen handles: by its keys, by a keyboard and by a gauge that types. */
+class RunHandlingTest extends RunAtHand {
+
+    @Test
+    void aReadingTakesItsDigitsAndOneTap() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> {
+            Scene scene = opened().scene();
+            for (char digit : "47990".toCharArray()) {
+                press(scene, "digit-" + digit);
+                if (digit == '7') {
+                    press(scene, "point");
+                }
+            }
+            assertEquals("47.990", text(scene, "reading"));
+            press(scene, "commit");
+        });
+        assertEquals(1, run.session.state().pass().readings().size());
+        assertEquals("47.990", run.session.state().pass().readings().get(0).typed().text());
+    }
+
+    @Test
+    void aGaugeThatTypesWalksThroughTheReadingsAndIntoTheNextCheck() throws Exception {
+        run.setUpAndGoTo(8);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "48.310\n");
+            assertEquals(Standing.PASS, run.session.state().line().finding().verdict().standing());
+            type(scene, "47.990\n47.991\n");
+        });
+        assertEquals(ARun.OUTSIDE, run.session.state().inHand().number());
+        assertEquals(List.of("47.990", "47.991"),
+                run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList());
+    }
+
+    @Test
+    void anEnterTooManyTakesNothingTwice() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> type(opened().scene(), "47.990\n\n"));
+        assertEquals(1, run.session.state().pass().readings().size());
+    }
+
+    @Test
+    void aFigureThatIsNotTakenComesBackWithTheReason() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "4799.0\n");
+            assertEquals("4799.0", text(scene, "reading"));
+            assertEquals("Far off. Press the key again if so.", text(scene, "prompt"));
+            strike(scene, KeyCode.BACK_SPACE);
+            assertFalse(text(scene, "prompt").startsWith("Far off"));
+        });
+        assertTrue(run.session.state().pass().readings().isEmpty());
+    }
+
+    @Test
+    void aGaugeThatSendsEnterTwiceDoesNotInsistAndItsNextFigureStandsAlone() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> type(opened().scene(), "9999\n\n0.00x\n47.990\n"));
+        assertEquals(List.of("47.990"),
+                run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList());
+    }
+
+    @Test
+    void aFigureNothingTakesIsTold() {
+        run(() -> {
+            Scene scene = opened().scene();
+            ways.told.clear();
+            type(scene, "47.990\n");
+        });
+        assertEquals(1, ways.told.size());
+        assertTrue(ways.told.get(0).title().startsWith("Not taken"));
+    }
+
+    @Test
+    void aFigureThatCannotBeKeptComesBackAndTheTroubleIsTold() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run.close();
+        run(() -> {
+            Scene scene = opened().scene();
+            ways.told.clear();
+            type(scene, "47.990\n");
+            assertEquals("47.990", text(scene, "reading"));
+        });
+        assertEquals(1, ways.told.size());
+        assertEquals("Not saved", ways.told.get(0).title().substring(0, 9));
+    }
+
+    @Test
+    void theNextFigureWaitsWhileOneIsOnItsWayToTheLedger() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        List<Runnable> waiting = new ArrayList<>();
+        Errands errands = new Errands(new Background(waiting::add, Runnable::run), words, ways);
+        RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words);
+        "47.990".chars().mapToObj(Character::toString).forEach(model::character);
+        model.enter();
+        "47.985".chars().mapToObj(Character::toString).forEach(model::character);
+        model.enter();
+        assertEquals(1, waiting.size());
+        waiting.get(0).run();
+        assertEquals("47.985", model.pad().typedProperty().get());
+        assertEquals(List.of("47.990"),
+                run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList());
+    }
+
+    @Test
+    void digitsAreNotTakenWhereNoneAreAsked() {
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "12\n");
+            press(scene, "reply-0");
+            press(scene, "commit-answered");
+        });
+        assertEquals(2, run.session.state().inHand().number());
+    }
+
+    @Test
+    void theSenseMasterAndZeroOfABoreGaugeAreTwoTapsAndOneAnswer() throws Exception {
+        run.setUpAndGoTo(ARun.BORE);
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "reply-1");
+            press(scene, "commit");
+            press(scene, "commit");
+        });
+        assertTrue(run.session.state().asked() instanceof Asked.Reading);
+    }
+
+    @Test
+    void cutTakenBeginsANewPassAndKeepsTheOld() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("48.032");
+        run(() -> press(opened().scene(), "commit"));
+        assertTrue(run.session.state().pass().isEmpty());
+        assertEquals(1, run.session.state().line().earlier().size());
+    }
+
+    @Test
+    void aRunOutCanBeReadAsHighestAndLowest() {
+        run.session.goTo(ARun.RUN_OUT);
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "again");
+            type(scene, "0.015\n0.003\n");
+        });
+        assertEquals(Standing.PASS, run.session.state().line().finding().verdict().standing());
+    }
+
+    @Test
+    void aStepIsReachedThroughTheListAndAHeldOneLeadsToWhatItWaitsFor() {
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "step-6");
+            assertEquals(6, run.session.state().inHand().number());
+            press(scene, "commit-answered");
+        });
+        assertEquals(1, run.session.state().inHand().number());
+    }
+
+    @Test
+    void everyWayOutIsAsked() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.0245");
+        run(() -> {
+            Scene scene = opened().scene();
+            for (String key : List.of("back", "doubt", "note", "strike", "sign-for", "other-gauge", "commit")) {
+                press(scene, key);
+            }
+            strike(scene, KeyCode.ESCAPE);
+        });
+        assertEquals(List.of("back", "say DOUBT", "say NOTE", "strike", "dispose", "gauge", "dispose"), ways.asked);
+    }
+
+    @Test
+    void theLastCheckLeadsToTheSignature() throws Exception {
+        run.session.close("Inspector 1", "released");
+        run(() -> press(opened().scene(), "commit-answered"));
+        assertEquals(List.of("record " + run.session.id()), ways.asked);
+    }
+
+    @Test
+    void everyKeyIsReachedByTheTabulator() {
+        run(() -> {
+            Scene scene = opened().scene();
+            assertTrue(scene.getRoot().lookupAll(".key").stream().filter(node -> node instanceof Button)
+                    .allMatch(node -> node.isFocusTraversable()));
+        });
+    }
+
+    @Test
+    void whenAQuestionIsAnsweredTheFocusStaysUnderTheHand() {
+        run.session.goTo(2);
+        run(() -> {
+            Scene scene = opened().scene();
+            scene.lookup("#reply-0").requestFocus();
+            strike(scene, KeyCode.SPACE);
+            strike(scene, KeyCode.TAB);
+            assertEquals("commit-answered", scene.getFocusOwner().getId());
+        });
+    }
+
+    @Test
+    void aGaugeThatSendsTheSameFarOffFigureAgainDoesNotInsist() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> type(opened().scene(), "4799.0\n4799.0\n"));
+        assertEquals(List.of(), run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList());
+    }
+
+    @Test
+    void aRefusedFigureStaysHoweverOftenTheKeyIsPressed() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "-48.0");
+            press(scene, "commit");
+            assertEquals("\u221248.0", text(scene, "reading"));
+            press(scene, "commit");
+            assertEquals("\u221248.0", text(scene, "reading"));
+        });
+    }
+
+    @Test
+    void aRefusedFigureWithItsSignTurnedIsEntered() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "-47.990\n");
+            press(scene, "sign");
+            type(scene, "\n");
+        });
+        assertEquals(1, run.session.state().pass().readings().size());
+    }
+
+    private static String text(Scene scene, String id) {
+        settle(scene);
+        return ((Label) scene.lookup("#" + id)).getText();
+    }
+}
