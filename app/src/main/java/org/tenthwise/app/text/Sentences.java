@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.AnswerFinding;
 import org.tenthwise.model.record.Finding;
@@ -14,6 +15,7 @@ import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
 
@@ -114,6 +116,22 @@ public final class Sentences {
             return unsettled == 1 ? words.say("outcome.not-released-one") : words.say("outcome.not-released", unsettled);
         }
         return words.say("outcome", sheet.outcome());
+    }
+
+    /** The limits as the plan writes them; empty for a step that only asks. */
+    public String limits(Step step) {
+        return StepFigures.limits(step).map(this::limits).orElse("");
+    }
+
+    private String limits(Limits limits) {
+        String unit = limits.unit().symbol();
+        Optional<String> lower = limits.lower().map(Figures::written);
+        Optional<String> upper = limits.upper().map(Figures::written);
+        if (lower.isPresent() && upper.isPresent()) {
+            return words.say("limits.between", lower.get(), upper.get(), unit);
+        }
+        return upper.map(most -> words.say("limits.at-most", most, unit))
+                .orElseGet(() -> words.say("limits.at-least", lower.orElseThrow(), unit));
     }
 
     /** What was signed for a characteristic that did not pass; empty where nothing was. */

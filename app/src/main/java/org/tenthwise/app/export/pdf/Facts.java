@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.export.Attempt;
-import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.Remarks;
-import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
@@ -16,7 +14,6 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.tolerance.Limits;
 
 /** What there is to know about a characteristic besides its readings, as named lines. */
 final class Facts {
@@ -36,7 +33,7 @@ final class Facts {
         List<Fact> facts = new ArrayList<>();
         add(facts, "record.fact.drawing", step.drawing());
         add(facts, "record.fact.asked", asked(step.check()));
-        StepFigures.limits(step).ifPresent(limits -> add(facts, "record.fact.limits", limits(limits)));
+        add(facts, "record.fact.limits", matter.sentences().limits(step));
         add(facts, "record.fact.method", step.method());
         Operation operation = matter.plan().operation(step.operation());
         add(facts, "record.fact.operation", matter.say("record.operation", operation.number(), operation.name()));
@@ -72,15 +69,6 @@ final class Facts {
             return look.what();
         }
         return check instanceof Check.GoNotGo gauge ? matter.say("run.go-not-go", gauge.go(), gauge.notGo()) : "";
-    }
-
-    private String limits(Limits limits) {
-        String unit = limits.unit().symbol();
-        if (limits.lower().isPresent() && limits.upper().isPresent()) {
-            return matter.say("record.between", Figures.written(limits.lower().get()), Figures.written(limits.upper().get()), unit);
-        }
-        return limits.upper().map(upper -> matter.say("record.at-most", Figure.written(upper)))
-                .orElseGet(() -> matter.say("record.at-least", Figure.written(limits.lower().orElseThrow())));
     }
 
     /** Every setting the characteristic was read or answered with, in the order they were used. */

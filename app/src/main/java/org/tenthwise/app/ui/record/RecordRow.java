@@ -7,15 +7,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
-import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 
 /**
@@ -35,7 +32,7 @@ public record RecordRow(String number, String name, String limits, String value,
         Sentences sentences = new Sentences(words);
         String value = sentences.value(line.finding());
         return new RecordRow(String.valueOf(line.step().number()), line.step().name(),
-                StepFigures.limits(line.step()).map(limits -> limits(limits, words)).orElse(""), value,
+                sentences.limits(line.step()), value,
                 new Pictures(words).mark(line), line.finding().verdict().standing(),
                 sentences.standing(line.finding()), sentences.distance(line.finding()), after(line, run, words));
     }
@@ -44,17 +41,6 @@ public record RecordRow(String number, String name, String limits, String value,
     String spoken() {
         return Stream.of(number + " " + name, limits, value, verdict, distance, after).filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(". "));
-    }
-
-    private static String limits(Limits limits, Words words) {
-        String unit = limits.unit().symbol();
-        Optional<String> lower = limits.lower().map(Figures::written);
-        Optional<String> upper = limits.upper().map(Figures::written);
-        if (lower.isPresent() && upper.isPresent()) {
-            return words.say("sheet.between", lower.get(), upper.get(), unit);
-        }
-        return upper.map(most -> words.say("sheet.at-most", most, unit))
-                .orElseGet(() -> words.say("sheet.at-least", lower.orElseThrow(), unit));
     }
 
     private static String after(Line line, Run run, Words words) {

@@ -28,10 +28,10 @@ final class RunKeys {
         allow(model, strike, "strike", Allowed::strike);
         Key note = new Key(Key.Kind.PLAIN, words.say("run.note"), model::note);
         note.setId("note");
-        measuring = group(List.of(again, gauge, dispose));
+        measuring = group(List.of(again, gauge, dispose), List.of(1.0, 1.0, 1.0));
         Key record = new Key(Key.Kind.PLAIN, words.say("run.record"), model::record);
         record.setId("record");
-        recording = group(List.of(strike, note, record));
+        recording = group(List.of(strike, note, record), List.of(0.98, 0.89, 1.13));
     }
 
     /** Measure anew, another gauge, sign for what did not pass. */
@@ -49,13 +49,15 @@ final class RunKeys {
         key.disableProperty().bind(model.shownProperty().map(shown -> !allowed.apply(shown.allowed())));
     }
 
-    private static GridPane group(List<Key> keys) {
+    /** @param widths of the keys, set against each other: a long word must not break */
+    private static GridPane group(List<Key> keys, List<Double> widths) {
+        double all = widths.stream().mapToDouble(Double::doubleValue).sum();
         GridPane row = new GridPane();
         row.getStyleClass().add("run-keys");
         row.setHgap(8);
         for (int i = 0; i < keys.size(); i++) {
             ColumnConstraints width = new ColumnConstraints();
-            width.setPercentWidth(100.0 / keys.size());
+            width.setPercentWidth(100.0 * widths.get(i) / all);
             row.getColumnConstraints().add(width);
             row.add(keys.get(i), i, 0);
         }

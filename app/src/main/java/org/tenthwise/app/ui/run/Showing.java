@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
@@ -19,7 +20,9 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
 
 /** Puts a state of the run into the words the run screen shows. */
 final class Showing {
@@ -42,7 +45,7 @@ final class Showing {
 
     RunShown of(State state) {
         return new RunShown(heads(state), steps(state), inHand(state),
-                pictures.of(state.sheet().plan(), state.line()), found(state.line()), asking.panel(state), asking.first(state), asking.allowed(state));
+                pictures.of(state.sheet().plan(), state.line()), found(state), asking.panel(state), asking.first(state), asking.allowed(state));
     }
 
     private Heads heads(State state) {
@@ -82,7 +85,8 @@ final class Showing {
 
     private InHand inHand(State state) {
         Step step = state.inHand();
-        return new InHand(step.number(), step.name(), step.drawing(), gauge(state), step.method(),
+        String drawing = step.drawing().isEmpty() ? sentences.limits(step) : step.drawing();
+        return new InHand(step.number(), step.name(), drawing, gauge(state), step.method(),
                 step.caution().orElse(""), statement(step.check()));
     }
 
@@ -112,9 +116,22 @@ final class Showing {
         return setting.certified().map(wires -> words.say("run.gauge.over-wires", gauge, wires.text())).orElse(gauge);
     }
 
-    private Found found(Line line) {
+    private Found found(State state) {
+        Line line = state.line();
         return new Found(line.finding().verdict().standing(), sentences.standing(line.finding()) + ".",
-                sentences.distance(line.finding()), advice.next(line), String.join(" ", remarks.of(line.finding())));
+                sentences.distance(line.finding()), advice.next(line), String.join(" ", traces(state), String.join(" ", remarks.of(line.finding()))).strip());
+    }
+
+    /** What was doubted here last, and how much was struck out. */
+    private String traces(State state) {
+        Optional<String> doubt = state.sheet().run().entries().stream().map(Entry::event)
+                .flatMap(event -> event instanceof Event.DoubtFlagged flagged && flagged.step() == state.inHand().number()
+                        ? Stream.of(words.say("run.doubted", flagged.words())) : Stream.empty())
+                .reduce((earlier, later) -> later);
+        long struck = state.line().passes().stream()
+                .flatMap(pass -> Stream.concat(pass.readings().stream().map(Run.Reading::struck), pass.answers().stream().map(Run.Answering::struck)))
+                .filter(Optional::isPresent).count();
+        return (doubt.orElse("") + " " + (struck > 0 ? words.say("run.struck", struck) : "")).strip();
     }
 
     /** "4", "4 and 5", "3, 4 and 5". */

@@ -23,6 +23,30 @@ public final class Shell {
     private final Deque<Message> waiting = new ArrayDeque<>();
     private Optional<MessageSheet> told = Optional.empty();
     private boolean focusMoved;
+    /** What was typed while a message stood. */
+    private String passedBy = "";
+
+    /** Nothing is typed into a message; what a gauge sends meanwhile is told of and not lost in silence. */
+    private final Typing whileTold = new Typing() {
+        @Override
+        public void character(String character) {
+            passedBy += character;
+        }
+
+        @Override
+        public void takeBack() {
+            passedBy = "";
+        }
+
+        @Override
+        public void enter() {
+            if (!passedBy.isBlank()) {
+                tell(Message.plain(words.say("shell.passed-by"), words.say("shell.passed-by.next", passedBy.strip()),
+                        words.say("shell.understood")));
+            }
+            passedBy = "";
+        }
+    };
 
     /** @param width width of the scene to begin with; the display has the last word */
     public Shell(Theme theme, Words words, double width, double height) {
@@ -119,7 +143,7 @@ public final class Shell {
     }
 
     private Typing typing() {
-        return told.isPresent() ? Typing.NONE : inHand().map(Screen::typing).orElse(Typing.NONE);
+        return told.isPresent() ? whileTold : inHand().map(Screen::typing).orElse(Typing.NONE);
     }
 
     /**

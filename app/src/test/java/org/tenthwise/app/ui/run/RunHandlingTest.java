@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.verdict.Standing;
 
 /** How the run screen handles: by its keys, by a keyboard and by a gauge that types. */
@@ -78,6 +79,37 @@ class RunHandlingTest extends RunAtHand {
         run(() -> type(opened().scene(), "9999\n\n0.00x\n47.990\n"));
         assertEquals(List.of("47.990"),
                 run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList());
+    }
+
+    @Test
+    void aFigureSentWhileAMessageStandsIsToldAfterIt() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> {
+            Window window = opened();
+            window.shell().tell(Message.plain("First", "of two", "Understood"));
+            settle(window.scene());
+            type(window.scene(), "47.990\n");
+            ((Button) window.scene().lookup("#message").lookup(".key")).fire();
+            settle(window.scene());
+            assertTrue(window.scene().getRoot().lookupAll(".label").stream()
+                    .anyMatch(node -> node instanceof Label label && label.getText().startsWith("47.990 was typed")));
+        });
+        assertTrue(run.session.state().pass().readings().isEmpty());
+    }
+
+    @Test
+    void aDoubtAndAStruckOutReadingShowAtTheirStep() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("47.990");
+        run.session.strikeOut(run.session.state().pass().readings().get(0).entry().seq(), "Chip under the anvil");
+        run.session.flagDoubt("Anvil worn?");
+        String remarks = new Showing(words).of(run.session.state()).found().remarks();
+        assertTrue(remarks.startsWith("Doubt: “Anvil worn?”. 1 struck out."), remarks);
+    }
+
+    @Test
+    void aStepWithoutWordsOfTheDrawingShowsItsLimits() throws Exception {
+        run.setUpAndGoTo(8);
+        assertEquals("48.30 to 48.60 mm", new Showing(words).of(run.session.state()).inHand().drawing());
     }
 
     @Test
