@@ -2,6 +2,8 @@
  * Sizes, limits, plans, what was done in a run, the sums and the verdicts. Pure: no screen, no SQL, no files.
  */
 module org.tenthwise.model {
+    requires org.apache.commons.statistics.distribution;
+
     exports org.tenthwise.model.quantity;
     exports org.tenthwise.model.tolerance;
     exports org.tenthwise.model.gauge;

@@ -20,6 +20,8 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.sums.Sums;
+import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.Screens;
 import org.tenthwise.app.ui.about.AboutFacts;
@@ -38,6 +40,7 @@ final class Wiring {
     private final RecordFormat csv = new CsvRecord();
     private final RecordFormat json = new JsonRecord();
     private final List<RecordFormat> formats = List.of(pdf, csv, json);
+    private final Sums sums = Handbook.sums();
     private final String version = Optional.ofNullable(Wiring.class.getPackage().getImplementationVersion()).orElse("unreleased");
 
     Wiring(LastResort lastResort) {
@@ -45,7 +48,7 @@ final class Wiring {
     }
 
     Tools tools() {
-        return new Tools(client(), clock, words, new PlanReader(), formats, version);
+        return new Tools(client(), clock, words, new PlanReader(), formats, version, sums);
     }
 
     private Client client() {

@@ -3,6 +3,7 @@ package org.tenthwise.app.command;
 import java.time.Clock;
 import java.util.List;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.rules.PlanReader;
 
@@ -13,7 +14,8 @@ import org.tenthwise.checklists.rules.PlanReader;
  * @param formats kinds of record that can be asked for
  * @param version of the program, as records name it
  */
-public record Tools(Client client, Clock clock, Words words, PlanReader plans, List<RecordFormat> formats, String version) {
+public record Tools(Client client, Clock clock, Words words, PlanReader plans, List<RecordFormat> formats, String version,
+                    Sums sums) {
 
     public Tools {
         formats = List.copyOf(formats);

@@ -15,6 +15,7 @@ import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.rules.PlanReader;
 import picocli.CommandLine;
@@ -48,7 +49,7 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         CommandLine commands = CommandLines.of(new Tools(client, CLOCK, Words.of(Locale.ENGLISH), new PlanReader(),
-                List.of(new CsvRecord(), new JsonRecord()), "0.1.0-test"));
+                List.of(new CsvRecord(), new JsonRecord()), "0.1.0-test", Handbook.sums()));
         commands.setOut(new PrintWriter(out, true));
         commands.setErr(new PrintWriter(err, true));
         String[] arguments = List.of(words).stream().map(String::valueOf).toArray(String[]::new);

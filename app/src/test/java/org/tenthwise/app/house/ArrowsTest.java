@@ -16,6 +16,7 @@ class ArrowsTest {
     private static final String MODEL = "org.tenthwise.model..";
     private static final String CHECKLISTS = "org.tenthwise.checklists..";
     private static final String APP = "org.tenthwise.app..";
+    private static final String DISTRIBUTIONS = "org.apache.commons.statistics.distribution..";
 
     @ArchTest
     static final ArchRule theModelKnowsNothingAboveIt = noClasses().that().resideInAPackage(MODEL)
@@ -29,8 +30,14 @@ class ArrowsTest {
 
     @ArchTest
     static final ArchRule theModelNeedsNothingButJava = noClasses().that().resideInAPackage(MODEL)
-            .should().dependOnClassesThat().resideOutsideOfPackages(MODEL, "java.lang..", "java.math..", "java.time..", "java.util..")
+            .should().dependOnClassesThat().resideOutsideOfPackages(MODEL, "java.lang..", "java.math..", "java.time..", "java.util..",
+                    DISTRIBUTIONS)
             .because("what a verdict rests on is ours to the last line, and opens no file, no screen and no database");
+
+    @ArchTest
+    static final ArchRule onlySumsKnowTheDistributions = noClasses().that().resideOutsideOfPackage("org.tenthwise.model.compute..")
+            .should().dependOnClassesThat().resideInAPackage(DISTRIBUTIONS)
+            .because("one class a formula, and what asks for the formula need not know how its distribution is worked out");
 
     @ArchTest
     static final ArchRule noScreenAndNoDatabaseBelowTheApp = noClasses().that().resideInAnyPackage(MODEL, CHECKLISTS)
@@ -49,7 +56,7 @@ class ArrowsTest {
     @ArchTest
     static final ArchRule whatWorksWithoutAScreenKnowsNone = noClasses()
             .that().resideInAnyPackage("org.tenthwise.app.picture..", "org.tenthwise.app.session..", "org.tenthwise.app.store..",
-                    "org.tenthwise.app.export..", "org.tenthwise.app.text..", "org.tenthwise.app.command..")
+                    "org.tenthwise.app.export..", "org.tenthwise.app.text..", "org.tenthwise.app.command..", "org.tenthwise.app.sums..")
             .should().dependOnClassesThat().resideInAnyPackage("javafx..", "org.tenthwise.app.ui..")
             .because("a run can be walked, judged, drawn and recorded where there is no display");
 

@@ -1,0 +1,147 @@
+package org.tenthwise.app.sums;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/**
+ * What a sum comes to.
+ *
+ * @param results in the order they are read
+ * @param basis   the standard and clause the sum rests on, or <em>common practice</em>
+ * @param notes   what the one who asked should know, a sentence each; may be empty
+ */
+public record Answer(List<Result> results, String basis, List<String> notes) implements Reply {
+
+    public Answer {
+        results = List.copyOf(results);
+        notes = List.copyOf(notes);
+    }
+
+    /** What stands under {@code key}; absent if the sum did not give it. */
+    public Optional<Worked> at(String key) {
+        return results.stream().filter(result -> result.key().equals(key)).map(Result::value).findFirst();
+    }
+
+    /** One result under its name. */
+    public record Result(String key, Worked value) {
+    }
+
+    /** Something worked out. */
+    public sealed interface Worked {
+
+        /** A plain decimal or a word. */
+        record Plain(String text) implements Worked {
+        }
+
+        /** Several, in their order. */
+        record Many(List<Worked> values) implements Worked {
+
+            public Many {
+                values = List.copyOf(values);
+            }
+        }
+
+        /** Several under names of their own. */
+        record Table(List<Result> values) implements Worked {
+
+            public Table {
+                values = List.copyOf(values);
+            }
+        }
+    }
+
+    /** Begins an answer whose lengths come out in {@code unit}. */
+    public static Writing in(Unit unit) {
+        return new Writing(unit);
+    }
+
+    /** An answer being written down, result by result. */
+    public static final class Writing {
+
+        /** Where no standard sets the places: a nanometre, and a hundredth of a millionth of an inch. */
+        private static final int PLACES_OF_A_MILLIMETRE = 6;
+        private static final int PLACES_OF_AN_INCH = 8;
+        private static final int FIGURES = 12;
+        private static final int MOST_PLACES = 20;
+
+        private final Unit unit;
+        private final List<Result> results = new ArrayList<>();
+        private final List<String> notes = new ArrayList<>();
+
+        private Writing(Unit unit) {
+            this.unit = unit;
+        }
+
+        /** A length to 1e-6 mm or 1e-8 in, half-even. */
+        public Writing length(String key, Length length) {
+            return put(key, plain(length));
+        }
+
+        /** A length to the places a standard prints. */
+        public Writing length(String key, Length length, int places) {
+            return put(key, new Worked.Plain(length.in(unit).setScale(places, RoundingMode.HALF_EVEN).toPlainString()));
+        }
+
+        /** Lengths in their order, each to 1e-6 mm or 1e-8 in. */
+        public Writing lengths(String key, List<Length> lengths) {
+            return put(key, new Worked.Many(lengths.stream().<Worked>map(this::plain).toList()));
+        }
+
+        /** A decimal just as it is. */
+        public Writing exact(String key, BigDecimal figure) {
+            return put(key, new Worked.Plain(figure.toPlainString()));
+        }
+
+        /** A whole number. */
+        public Writing whole(String key, long figure) {
+            return put(key, new Worked.Plain(Long.toString(figure)));
+        }
+
+        /**
+         * A number from a sum with roots, to twelve figures.
+         *
+         * @throws CannotAnswer if the sum did not come to a number
+         */
+        public Writing figure(String key, double figure) {
+            if (!Double.isFinite(figure)) {
+                throw new CannotAnswer("%s does not come to a number with the figures given".formatted(key));
+            }
+            BigDecimal rounded = new BigDecimal(figure).round(new MathContext(FIGURES, RoundingMode.HALF_EVEN));
+            int places = Math.min(MOST_PLACES, Math.max(rounded.scale(), PLACES_OF_AN_INCH));
+            return put(key, new Worked.Plain(rounded.setScale(places, RoundingMode.HALF_EVEN).toPlainString()));
+        }
+
+        /** A word from a closed list of the sum's own. */
+        public Writing word(String key, String word) {
+            return put(key, new Worked.Plain(word));
+        }
+
+        /** Anything else: lists of tables, lists of lists. */
+        public Writing put(String key, Worked value) {
+            results.add(new Result(key, value));
+            return this;
+        }
+
+        /** Something the one who asked should know, as a sentence. */
+        public Writing note(String sentence) {
+            notes.add(sentence);
+            return this;
+        }
+
+        /** @param basis the standard and clause, or <em>common practice</em> */
+        public Answer on(String basis) {
+            return new Answer(results, basis, notes);
+        }
+
+        private Worked.Plain plain(Length length) {
+            int places = unit == Unit.INCH ? PLACES_OF_AN_INCH : PLACES_OF_A_MILLIMETRE;
+            return new Worked.Plain(length.in(unit).setScale(places, RoundingMode.HALF_EVEN).toPlainString());
+        }
+    }
+}

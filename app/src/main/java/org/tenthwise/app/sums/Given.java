@@ -1,0 +1,191 @@
+package org.tenthwise.app.sums;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/**
+ * What a sum is given: keys, and under each what was typed. A sum asks for what it needs as what it needs; whatever is
+ * missing or is something else ends the sum with a sentence that has the key and the value.
+ *
+ * @param unit   of every length; absent if nobody said
+ * @param values without the unit
+ */
+public record Given(Optional<Unit> unit, Map<String, Typed> values) {
+
+    public Given {
+        values = Map.copyOf(values);
+    }
+
+    /** Figures and words under their keys, as a form has them; what is blank was not given. */
+    public static Given of(Unit unit, Map<String, String> texts) {
+        Map<String, Typed> values = new LinkedHashMap<>();
+        texts.forEach((key, text) -> {
+            if (!text.isBlank()) {
+                values.put(key, new Typed.Plain(text.strip()));
+            }
+        });
+        return new Given(Optional.of(unit), values);
+    }
+
+    public boolean has(String key) {
+        return values.containsKey(key);
+    }
+
+    /** The unit of the lengths. */
+    public Unit inUnit() {
+        return unit.orElseThrow(() -> new CannotAnswer("unit", "unit is missing: it is mm or in"));
+    }
+
+    /** Any decimal number. */
+    public BigDecimal figure(String key) {
+        return Figure.read(key, plain(key));
+    }
+
+    public Optional<BigDecimal> figureIfGiven(String key) {
+        return ifGiven(key, this::figure);
+    }
+
+    /** A decimal number more than nought. */
+    public BigDecimal positive(String key) {
+        BigDecimal figure = figure(key);
+        if (figure.signum() <= 0) {
+            throw new CannotAnswer(key, "%s is %s: it must be more than nought".formatted(key, plain(key)));
+        }
+        return figure;
+    }
+
+    /** A decimal number of nought or more. */
+    public BigDecimal notNegative(String key) {
+        BigDecimal figure = figure(key);
+        if (figure.signum() < 0) {
+            throw new CannotAnswer(key, "%s is %s: it must not be less than nought".formatted(key, plain(key)));
+        }
+        return figure;
+    }
+
+    /** A whole number, {@code least} and {@code most} included. */
+    public int whole(String key, int least, int most) {
+        BigDecimal figure = figure(key);
+        if (figure.stripTrailingZeros().scale() > 0 || figure.compareTo(BigDecimal.valueOf(least)) < 0
+                || figure.compareTo(BigDecimal.valueOf(most)) > 0) {
+            throw new CannotAnswer(key, "%s is %s: it must be a whole number from %d to %d".formatted(key, plain(key), least, most));
+        }
+        return figure.intValueExact();
+    }
+
+    /** A length in the unit given. */
+    public Length length(String key) {
+        return Length.of(figure(key), inUnit());
+    }
+
+    public Optional<Length> lengthIfGiven(String key) {
+        return ifGiven(key, this::length);
+    }
+
+    /** A length of more than nought. */
+    public Length positiveLength(String key) {
+        return Length.of(positive(key), inUnit());
+    }
+
+    /** Several decimal numbers in their order; one or more. */
+    public List<BigDecimal> figures(String key) {
+        List<Typed> many = many(key, value(key));
+        return many.stream().map(value -> Figure.read(key, plain(key, value))).toList();
+    }
+
+    /** Several lengths in their order; one or more. */
+    public List<Length> lengths(String key) {
+        Unit in = inUnit();
+        return figures(key).stream().map(figure -> Length.of(figure, in)).toList();
+    }
+
+    /** Several groups of several, three deep: part by part, person by person, repeat by repeat. */
+    public List<List<List<BigDecimal>>> groups(String key) {
+        return many(key, value(key)).stream()
+                .map(outer -> many(key, outer).stream()
+                        .map(inner -> many(key, inner).stream().map(value -> Figure.read(key, plain(key, value))).toList())
+                        .toList())
+                .toList();
+    }
+
+    /** Several tables in their order, each with no other keys than {@code allowed}. */
+    public List<Given> tables(String key, Set<String> allowed) {
+        return many(key, value(key)).stream().map(value -> table(key, value, allowed)).toList();
+    }
+
+    /** A word or a name, not blank. */
+    public String text(String key) {
+        return plain(key);
+    }
+
+    public Optional<String> textIfGiven(String key) {
+        return ifGiven(key, this::text);
+    }
+
+    /** One of the words of {@code choices}. */
+    public <T> T choice(String key, Map<String, T> choices) {
+        String text = plain(key);
+        T chosen = choices.get(text);
+        if (chosen == null) {
+            throw new CannotAnswer(key, "%s is \"%s\": it is one of %s".formatted(key, text, String.join(", ", new TreeSet<>(choices.keySet()))));
+        }
+        return chosen;
+    }
+
+    /** What {@code read} makes of {@code key}, if it is given. */
+    public <T> Optional<T> ifGiven(String key, Function<String, T> read) {
+        return has(key) ? Optional.of(read.apply(key)) : Optional.empty();
+    }
+
+    private Given table(String key, Typed value, Set<String> allowed) {
+        if (!(value instanceof Typed.Table table)) {
+            throw new CannotAnswer(key, "%s must hold tables, each with %s".formatted(key, String.join(", ", new TreeSet<>(allowed))));
+        }
+        Set<String> unknown = new TreeSet<>(table.values().keySet());
+        unknown.removeAll(allowed);
+        if (!unknown.isEmpty()) {
+            throw new CannotAnswer(key, "%s has an unknown key %s: it takes %s".formatted(key, String.join(", ", unknown),
+                    String.join(", ", new TreeSet<>(allowed))));
+        }
+        return new Given(unit, table.values());
+    }
+
+    private Typed value(String key) {
+        Typed value = values.get(key);
+        if (value == null) {
+            throw new CannotAnswer(key, "%s is missing".formatted(key));
+        }
+        return value;
+    }
+
+    private String plain(String key) {
+        return plain(key, value(key));
+    }
+
+    private static String plain(String key, Typed value) {
+        if (value instanceof Typed.Plain plain && !plain.text().isBlank()) {
+            return plain.text();
+        }
+        String found = value instanceof Typed.Many ? "a list" : value instanceof Typed.Table ? "a table"
+                : value instanceof Typed.Neither neither ? neither.text() : "blank";
+        throw new CannotAnswer(key, "%s is %s: a number or a word was expected".formatted(key, found));
+    }
+
+    private static List<Typed> many(String key, Typed value) {
+        if (!(value instanceof Typed.Many many)) {
+            throw new CannotAnswer(key, "%s must be a list".formatted(key));
+        }
+        if (many.values().isEmpty()) {
+            throw new CannotAnswer(key, "%s is an empty list".formatted(key));
+        }
+        return many.values();
+    }
+}

@@ -1,0 +1,55 @@
+package org.tenthwise.app.sums;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** All the sums there are. A question always gets a reply. */
+public final class Sums {
+
+    private final Map<String, Sum> byName = new LinkedHashMap<>();
+
+    /** @throws IllegalStateException if two sums go by one name */
+    public Sums(List<List<Sum>> groups) {
+        groups.stream().flatMap(List::stream).forEach(sum -> {
+            if (byName.put(sum.name(), sum) != null) {
+                throw new IllegalStateException("Two sums are called " + sum.name());
+            }
+        });
+    }
+
+    /** In the order they were put in. */
+    public Set<String> names() {
+        return Collections.unmodifiableSet(byName.keySet());
+    }
+
+    /** The answer, or why there is none. Nothing that is given makes this throw. */
+    public Reply ask(String name, Given given) {
+        try {
+            return sum(name, given).of(given);
+        } catch (CannotAnswer e) {
+            return e.problem();
+        } catch (IllegalArgumentException e) {
+            return new CannotAnswer(e.getMessage()).problem();
+        } catch (ArithmeticException e) {
+            return new CannotAnswer("The sum %s does not come out with the figures given: %s".formatted(name, e.getMessage())).problem();
+        }
+    }
+
+    private Sum sum(String name, Given given) {
+        Sum sum = byName.get(name);
+        if (sum == null) {
+            throw new CannotAnswer("calc", "calc is \"%s\": it is one of %s".formatted(name, String.join(", ", new TreeSet<>(byName.keySet()))));
+        }
+        Set<String> unknown = new TreeSet<>(given.values().keySet());
+        unknown.removeAll(sum.keys());
+        if (!unknown.isEmpty()) {
+            throw new CannotAnswer(unknown.iterator().next(), "%s takes no %s: it takes %s".formatted(name,
+                    String.join(", ", unknown), String.join(", ", new TreeSet<>(sum.keys()))));
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,32 @@
+package org.tenthwise.app.sums;
+
+import java.util.List;
+import java.util.Map;
+
+/** Something typed under a key of a sum, before anyone has asked what it is. */
+public sealed interface Typed {
+
+    /** A figure or a word, with nothing taken off or added. */
+    record Plain(String text) implements Typed {
+    }
+
+    /** Several, in their order. */
+    record Many(List<Typed> values) implements Typed {
+
+        public Many {
+            values = List.copyOf(values);
+        }
+    }
+
+    /** Several under names of their own. */
+    record Table(Map<String, Typed> values) implements Typed {
+
+        public Table {
+            values = Map.copyOf(values);
+        }
+    }
+
+    /** Something that is there but is no figure, no word and no list: true, false, nothing. */
+    record Neither(String text) implements Typed {
+    }
+}

@@ -1,0 +1,2 @@
+/** The sums of every kind, put together. */
+package org.tenthwise.app.sums.handbook;

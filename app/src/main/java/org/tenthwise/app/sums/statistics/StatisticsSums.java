@@ -1,0 +1,15 @@
+package org.tenthwise.app.sums.statistics;
+
+import java.util.List;
+import org.tenthwise.app.sums.Sum;
+
+/** The sums of this package. */
+public final class StatisticsSums {
+
+    private StatisticsSums() {
+    }
+
+    public static List<Sum> all() {
+        return List.of();
+    }
+}

@@ -1,0 +1,15 @@
+package org.tenthwise.app.sums.thread;
+
+import java.util.List;
+import org.tenthwise.app.sums.Sum;
+
+/** The sums of this package. */
+public final class ThreadSums {
+
+    private ThreadSums() {
+    }
+
+    public static List<Sum> all() {
+        return List.of();
+    }
+}
