@@ -99,8 +99,17 @@ final class CsvRow {
             row.text(UNIT, row.unit.symbol());
             limits.lower().ifPresent(lower -> row.number(LOWER_LIMIT, lower.figure()));
             limits.upper().ifPresent(upper -> row.number(UPPER_LIMIT, upper.figure()));
+            limits.origin().ifPresent(origin -> {
+                row.text(LIMITS_OF, origin.designation());
+                row.text(LIMITS_BY, origin.standard());
+            });
         });
         guardBand(step.check()).ifPresent(band -> row.number(GUARD_BAND, band.figure()));
+        step.check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
+            row.number(UNCERTAINTY, uncertainty.expanded().figure());
+            row.number(COVERAGE_FACTOR, uncertainty.coverageFactor());
+            row.text(UNCERTAINTY_OF, uncertainty.name());
+        });
         line.disposed().ifPresent(disposed -> {
             row.text(DISPOSITION, Codes.of(disposed.disposition()));
             row.text(DISPOSITION_REASON, disposed.reason());

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Line;
@@ -52,6 +53,10 @@ final class JsonSheet {
         to.put("operation", line.step().operation());
         to.put("check", Codes.of(line.step().check()));
         StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
+        line.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> to.putObject("uncertainty")
+                .put("of", uncertainty.name()).put("expanded", uncertainty.expanded().text())
+                .put("unit", uncertainty.expanded().unit().symbol())
+                .put("coverage-factor", uncertainty.coverageFactor().toPlainString()));
         to.put("verdict", Codes.of(line.finding().verdict().standing()));
         line.disposed().ifPresent(disposed -> to.putObject("disposition").put("what", Codes.of(disposed.disposition()))
                 .put("reason", disposed.reason()).put("signed-by", disposed.signedBy()));
@@ -69,5 +74,7 @@ final class JsonSheet {
         limits.lower().ifPresent(lower -> written.put("lower", lower.text()));
         limits.upper().ifPresent(upper -> written.put("upper", upper.text()));
         written.put("unit", limits.unit().symbol());
+        limits.origin().ifPresent(origin -> written.putObject("from").put("designation", origin.designation())
+                .put("standard", origin.standard()));
     }
 }

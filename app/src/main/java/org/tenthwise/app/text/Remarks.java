@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.form.Shape;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
@@ -63,6 +64,7 @@ public final class Remarks {
             wall(finding, figures, said);
         }
         guardBand(finding.check().guardBand(), figures, said);
+        uncertainty(finding, said);
         return said;
     }
 
@@ -87,6 +89,7 @@ public final class Remarks {
         shown(finding).ifPresent(reading -> said.add(words.say("wires.formulas", figures.size(reading.measured().value()),
                 figures.size(reading.simple()), figures.size(reading.corrected()))));
         guardBand(finding.check().guardBand(), figures, said);
+        uncertainty(finding, said);
         return said;
     }
 
@@ -100,5 +103,11 @@ public final class Remarks {
         if (band.length().signum() > 0) {
             said.add(words.say("form.guard-band", figures.withUnit(band.length())));
         }
+    }
+
+    private void uncertainty(Finding finding, List<String> said) {
+        finding.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> said.add(
+                words.say("form.uncertainty", uncertainty.name(), Figures.written(uncertainty.expanded()),
+                        uncertainty.expanded().unit().symbol(), Figures.number(uncertainty.coverageFactor()))));
     }
 }

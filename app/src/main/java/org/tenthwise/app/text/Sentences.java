@@ -123,6 +123,13 @@ public final class Sentences {
         return StepFigures.limits(step).map(this::limits).orElse("");
     }
 
+    /** Where the limits were taken from; empty for a step that measures nothing. */
+    public String limitsFrom(Step step) {
+        return StepFigures.limits(step).map(limits -> limits.origin()
+                .map(origin -> words.say("limits.from", origin.designation(), origin.standard()))
+                .orElseGet(() -> words.say("limits.as-drawn"))).orElse("");
+    }
+
     private String limits(Limits limits) {
         String unit = limits.unit().symbol();
         Optional<String> lower = limits.lower().map(Figures::written);

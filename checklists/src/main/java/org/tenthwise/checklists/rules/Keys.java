@@ -95,6 +95,11 @@ final class Keys {
         return has(key) ? read.apply(key) : Optional.empty();
     }
 
+    /** Whether {@code word} stands under {@code key}. */
+    boolean says(String key, String word) {
+        return table.values().get(key) instanceof RawValue.Text text && text.text().equals(word);
+    }
+
     /** Text that is not blank. */
     Optional<String> text(String key) {
         return any(key).flatMap(value -> {

@@ -3,8 +3,8 @@ package org.tenthwise.checklists.rules;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
 /** The gauge a step is measured with: one of the kinds that can make the reading, with a master where it needs one. */
@@ -20,14 +20,15 @@ final class MeansRules {
      * @param reading what is read, for a person: "a bore"
      * @param able    kinds that can read it
      */
-    static Optional<Check.Means> read(Keys keys, Unit unit, String reading, List<GaugeKind> able) {
+    static Optional<Check.Means> read(Keys keys, PlanSoFar soFar, String reading, List<GaugeKind> able) {
         Optional<GaugeKind> kind = keys.word(GAUGE_KIND, List.of(GaugeKind.values()), GaugeKind::key);
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
-        Optional<Written> master = keys.ifAny(MASTER, key -> keys.size(key, unit));
+        Optional<Written> master = keys.ifAny(MASTER, key -> keys.size(key, soFar.unit()));
+        Optional<Uncertainty> uncertainty = UncertaintyRules.named(keys, soFar.uncertainties());
         kind.filter(k -> !able.contains(k)).ifPresent(k -> keys.problem(GAUGE_KIND, "%s cannot read %s; use one of %s"
                 .formatted(named(k), reading, Keys.listed(able.stream().map(GaugeKind::key).toList()))));
         kind.filter(able::contains).ifPresent(k -> judgeMaster(keys, k));
-        return kind.map(k -> new Check.Means(k, gauge, master));
+        return kind.map(k -> new Check.Means(k, gauge, master, uncertainty));
     }
 
     private static void judgeMaster(Keys keys, GaugeKind kind) {

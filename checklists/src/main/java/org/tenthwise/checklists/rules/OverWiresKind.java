@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Place;
@@ -37,11 +38,12 @@ final class OverWiresKind implements StepKind {
         int readingsEach = rules.readingsEach();
         Combine combine = rules.combine(places, readingsEach);
         boolean cutAgain = rules.cutAgain("thread", Limit.UPPER, limits, combine);
-        Written guardBand = rules.guardBand(limits);
+        Optional<Uncertainty> uncertainty = UncertaintyRules.named(keys, soFar.uncertainties());
+        Written guardBand = rules.guardBand(limits, uncertainty);
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
         return keys.built(() -> new Check.OverWires(thread.orElseThrow(), limits.orElseThrow(), minorDiameter, minorStep,
                 places, readingsEach, combine, cutAgain, guardBand,
-                new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire)));
+                new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire, uncertainty)));
     }
 
     /** A wire flush with the crest or touching its very corners will still do. */

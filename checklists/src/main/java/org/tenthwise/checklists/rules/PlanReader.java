@@ -48,7 +48,8 @@ public final class PlanReader {
         List<Operation> operations = OperationRules.read(keys);
         Optional<Outline> outline = keys.ifAny(OUTLINE, keys::table)
                 .flatMap(table -> new OutlineRules(keys.inside(OUTLINE, table), unit).read());
-        List<Step> steps = new StepRules(new PlanSoFar(unit, operations, outline, keys.has(OUTLINE))).read(keys);
+        List<Step> steps = new StepRules(new PlanSoFar(unit, operations, outline, keys.has(OUTLINE),
+                UncertaintyRules.read(keys, unit))).read(keys);
         keys.finish();
         return keys.built(() -> new Plan(header.part().orElseThrow(), header.issue().orElseThrow(),
                 header.name().orElseThrow(), header.material().orElseThrow(), header.drawing().orElseThrow(), unit,

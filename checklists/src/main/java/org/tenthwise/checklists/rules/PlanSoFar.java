@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.quantity.Unit;
@@ -19,14 +20,17 @@ final class PlanSoFar {
     private final List<Operation> operations;
     private final Optional<Outline> outline;
     private final boolean outlineGiven;
+    private final Map<String, Uncertainty> uncertainties;
     private final Map<Integer, Known> steps = new LinkedHashMap<>();
 
     /** @param outlineGiven whether the file has an outline, sound or not */
-    PlanSoFar(Unit unit, List<Operation> operations, Optional<Outline> outline, boolean outlineGiven) {
+    PlanSoFar(Unit unit, List<Operation> operations, Optional<Outline> outline, boolean outlineGiven,
+              Map<String, Uncertainty> uncertainties) {
         this.unit = unit;
         this.operations = List.copyOf(operations);
         this.outline = outline;
         this.outlineGiven = outlineGiven;
+        this.uncertainties = Map.copyOf(uncertainties);
     }
 
     Unit unit() {
@@ -43,6 +47,11 @@ final class PlanSoFar {
 
     boolean outlineGiven() {
         return outlineGiven;
+    }
+
+    /** Ways of measuring by name, with how sure each is. */
+    Map<String, Uncertainty> uncertainties() {
+        return uncertainties;
     }
 
     Optional<Known> step(int number) {

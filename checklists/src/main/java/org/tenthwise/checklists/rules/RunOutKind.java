@@ -39,7 +39,7 @@ final class RunOutKind implements StepKind {
         if (jaws == 0 && keys.has(FIRST_JAW)) {
             keys.problem(FIRST_JAW, "\"first_jaw\" means nothing without \"jaws\"");
         }
-        Optional<Check.Means> means = MeansRules.read(keys, unit, "run-out",
+        Optional<Check.Means> means = MeansRules.read(keys, soFar, "run-out",
                 List.of(GaugeKind.DIAL_INDICATOR, GaugeKind.LEVER_INDICATOR));
         return keys.built(() -> new Check.RunOut(limit.orElseThrow(), angles, jaws, firstJaw, means.orElseThrow()));
     }

@@ -31,8 +31,8 @@ final class SizeKind implements StepKind {
         int readingsEach = rules.readingsEach();
         Combine combine = rules.combine(places, readingsEach);
         boolean cutAgain = rules.cutAgain(word, feature.stillCutBeyond(), limits, combine);
-        Written guardBand = rules.guardBand(limits);
-        Optional<Check.Means> means = MeansRules.read(keys, soFar.unit(), "a " + word, able);
+        Optional<Check.Means> means = MeansRules.read(keys, soFar, "a " + word, able);
+        Written guardBand = rules.guardBand(limits, means.flatMap(Check.Means::uncertainty));
         return keys.built(() -> new Check.Size(feature, limits.orElseThrow(), places, readingsEach, combine, cutAgain,
                 guardBand, means.orElseThrow()));
     }

@@ -3,6 +3,7 @@ package org.tenthwise.checklists.rules;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.quantity.Unit;
@@ -66,8 +67,11 @@ final class SizeRules {
         return beyond.isPresent();
     }
 
-    Written guardBand(Optional<Limits> limits) {
-        Written guardBand = keys.ifAny(GUARD_BAND, key -> keys.figure(key, unit)).orElse(new Written("0", unit));
+    /** A figure, or the word that stands for the uncertainty the step names. */
+    Written guardBand(Optional<Limits> limits, Optional<Uncertainty> uncertainty) {
+        Written guardBand = keys.ifAny(GUARD_BAND, key -> keys.says(key, UncertaintyRules.KEY)
+                ? asUncertain(uncertainty) : keys.figure(key, unit))
+                .orElse(new Written("0", unit));
         if (guardBand.figure().signum() < 0) {
             keys.problem(GUARD_BAND, "guard band %s is below nought".formatted(guardBand));
         }
@@ -76,5 +80,13 @@ final class SizeRules {
                 "guard band %s, taken off inside both limits, leaves nothing of the tolerance %s %s".formatted(
                         guardBand, width.in(unit).toPlainString(), unit.symbol())));
         return guardBand;
+    }
+
+    private Optional<Written> asUncertain(Optional<Uncertainty> uncertainty) {
+        if (!keys.has(UncertaintyRules.KEY)) {
+            keys.problem(GUARD_BAND, "the guard band is to be the uncertainty, but the check names none as \"%s\"".formatted(
+                    UncertaintyRules.KEY));
+        }
+        return uncertainty.map(Uncertainty::expanded);
     }
 }

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
@@ -118,6 +119,28 @@ class PlanReaderTest {
         assertEquals(List.of("1.1", "1.2", "1.3"), bore.slots().stream().map(slot -> slot.key()).toList());
         assertEquals(new Written("0.00010", Unit.INCH), bore.guardBand());
         assertEquals(true, bore.cutAgain());
+    }
+
+    @Test
+    void aWayOfMeasuringHasItsUncertaintyAndTheGuardBandCanBeTheSame() {
+        String named = """
+                [[uncertainty]]
+                name = "depth gauge"
+                expanded = 0.0004
+
+                [[step]]""";
+        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD.replace("[[step]]", named) + """
+                kind = "depth"
+                upper = 0.1250
+                places = ["floor"]
+                gauge_kind = "depth-gauge"
+                uncertainty = "depth gauge"
+                guard_band = "uncertainty"
+                """)).plan();
+        Check.Size size = (Check.Size) plan.step(5).check();
+        assertEquals(Optional.of(new Uncertainty("depth gauge", new Written("0.0004", Unit.INCH), new BigDecimal(2))),
+                size.with().uncertainty());
+        assertEquals(new Written("0.0004", Unit.INCH), size.guardBand());
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.tolerance.Limits;
@@ -31,10 +32,16 @@ public sealed interface Check {
     /**
      * The gauge a check is made with.
      *
-     * @param gauge     mark of the gauge the plan expects; absent if any of the kind will do
-     * @param reference nominal size of the master, or of the wires, where the kind needs one
+     * @param gauge       mark of the gauge the plan expects; absent if any of the kind will do
+     * @param reference   nominal size of the master, or of the wires, where the kind needs one
+     * @param uncertainty of a size measured so; absent if the plan names none
      */
-    record Means(GaugeKind kind, Optional<String> gauge, Optional<Written> reference) {
+    record Means(GaugeKind kind, Optional<String> gauge, Optional<Written> reference, Optional<Uncertainty> uncertainty) {
+
+        /** Of unknown uncertainty. */
+        public Means(GaugeKind kind, Optional<String> gauge, Optional<Written> reference) {
+            this(kind, gauge, reference, Optional.empty());
+        }
     }
 
     /** Something done or so, or not: a set-up, a tip, the lot on the bar. */

@@ -7,11 +7,12 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
 /**
- * The least and the greatest size allowed, as the drawing writes them. One of the two may be absent, not both.
+ * The least and the greatest size allowed. One of the two may be absent, not both.
  *
- * @param lower not above {@code upper}
+ * @param lower  not above {@code upper}
+ * @param origin what they were worked out from; absent if they stand in the plan as the drawing writes them
  */
-public record Limits(Optional<Written> lower, Optional<Written> upper) {
+public record Limits(Optional<Written> lower, Optional<Written> upper, Optional<Origin> origin) {
 
     public Limits {
         if (lower.isEmpty() && upper.isEmpty()) {
@@ -22,6 +23,11 @@ public record Limits(Optional<Written> lower, Optional<Written> upper) {
             throw new IllegalArgumentException(
                     "Upper limit %s is below lower limit %s".formatted(upper.get(), lower.get()));
         }
+    }
+
+    /** Limits as the drawing writes them. */
+    public Limits(Optional<Written> lower, Optional<Written> upper) {
+        this(lower, upper, Optional.empty());
     }
 
     public static Limits between(Written lower, Written upper) {

@@ -34,6 +34,7 @@ final class Facts {
         add(facts, "record.fact.drawing", step.drawing());
         add(facts, "record.fact.asked", asked(step.check()));
         add(facts, "record.fact.limits", matter.sentences().limits(step));
+        add(facts, "record.fact.limits-from", matter.sentences().limitsFrom(step));
         add(facts, "record.fact.method", step.method());
         Operation operation = matter.plan().operation(step.operation());
         add(facts, "record.fact.operation", matter.say("record.operation", operation.number(), operation.name()));

@@ -9,6 +9,7 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.run.RunShown.Found;
 import org.tenthwise.app.ui.run.RunShown.Heads;
@@ -23,6 +24,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.tolerance.Limits;
 
 /** Puts a state of the run into the words the run screen shows. */
 final class Showing {
@@ -85,9 +87,16 @@ final class Showing {
 
     private InHand inHand(State state) {
         Step step = state.inHand();
-        String drawing = step.drawing().isEmpty() ? sentences.limits(step) : step.drawing();
+        String drawing = StepFigures.limits(step).flatMap(Limits::origin).isPresent() ? worked(step)
+                : step.drawing().isEmpty() ? sentences.limits(step) : step.drawing();
         return new InHand(step.number(), step.name(), drawing, gauge(state), step.method(),
                 step.caution().orElse(""), statement(step.check()));
+    }
+
+    /** Limits nobody wrote out: what they are and where they come from. */
+    private String worked(Step step) {
+        return step.drawing().isEmpty() ? words.say("run.worked-limits", sentences.limits(step), sentences.limitsFrom(step))
+                : words.say("run.worked-limits.drawn", step.drawing(), sentences.limits(step), sentences.limitsFrom(step));
     }
 
     private String statement(Check check) {
