@@ -20,6 +20,8 @@ import org.tenthwise.model.quantity.Unit;
  */
 public record Given(Optional<Unit> unit, Map<String, Typed> values) {
 
+    private static final String UNIT = "unit";
+
     public Given {
         values = Map.copyOf(values);
     }
@@ -35,13 +37,29 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
         return new Given(Optional.of(unit), values);
     }
 
+    /**
+     * What is written under its keys, the unit among them.
+     *
+     * @throws CannotAnswer if the unit is neither mm nor in
+     */
+    public static Given written(Map<String, Typed> keys) {
+        Map<String, Typed> values = new LinkedHashMap<>(keys);
+        Typed unit = values.remove(UNIT);
+        return new Given(Optional.ofNullable(unit).map(Given::unit), values);
+    }
+
+    private static Unit unit(Typed written) {
+        String text = plain(UNIT, written);
+        return Unit.ofSymbol(text).orElseThrow(() -> new CannotAnswer(UNIT, "unit is \"%s\": it is mm or in".formatted(text)));
+    }
+
     public boolean has(String key) {
         return values.containsKey(key);
     }
 
     /** The unit of the lengths. */
     public Unit inUnit() {
-        return unit.orElseThrow(() -> new CannotAnswer("unit", "unit is missing: it is mm or in"));
+        return unit.orElseThrow(() -> new CannotAnswer(UNIT, "unit is missing: it is mm or in"));
     }
 
     /** Any decimal number. */

@@ -1,5 +1,7 @@
 package org.tenthwise.app.sums;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -18,11 +20,11 @@ public sealed interface Typed {
         }
     }
 
-    /** Several under names of their own. */
+    /** Several under names of their own, in the order they were typed. */
     record Table(Map<String, Typed> values) implements Typed {
 
         public Table {
-            values = Map.copyOf(values);
+            values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
         }
     }
 

@@ -1,0 +1,195 @@
+package org.tenthwise.app.sums.written;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonFactoryBuilder;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tenthwise.app.sums.Typed;
+
+/**
+ * One JSON object (RFC 8259) in one text, gone through key by key. A number is handed on as its digits stand; it is never a
+ * binary fraction in between. Refused are keys that stand twice, nesting nobody means, halves of a character and anything
+ * behind the object.
+ */
+public final class WrittenObject {
+
+    /** Part, person and repeat are three; nothing a sum takes goes deeper than four. */
+    private static final int MOST_NESTING = 8;
+    private static final int NEAR = 24;
+    private static final int NAMED = 60;
+    private static final JsonFactory JSON = new JsonFactoryBuilder()
+            .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
+            .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(MOST_NESTING + 1).build()).build();
+
+    private final String text;
+    private final JsonParser parser;
+    private final Set<String> seen = new HashSet<>();
+    private Optional<String> last = Optional.empty();
+
+    /** @throws Unreadable if {@code text} does not begin an object */
+    public WrittenObject(String text) throws Unreadable {
+        this.text = text;
+        try {
+            this.parser = JSON.createParser(text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        if (next() != JsonToken.START_OBJECT) {
+            throw new Unreadable(text.isBlank() ? "The line is blank: one JSON object was expected"
+                    : "The line is no JSON object: it begins with %s".formatted(near(0)));
+        }
+    }
+
+    /** The whole of it. */
+    public static Map<String, Typed> read(String text) throws Unreadable {
+        WrittenObject object = new WrittenObject(text);
+        Map<String, Typed> values = new LinkedHashMap<>();
+        for (Optional<String> key = object.nextKey(); key.isPresent(); key = object.nextKey()) {
+            values.put(key.get(), object.value());
+        }
+        return values;
+    }
+
+    /** The next key, with its value now to be read; absent behind the last, when the text is at its end too. */
+    public Optional<String> nextKey() throws Unreadable {
+        if (next() == JsonToken.END_OBJECT) {
+            if (next() != null) {
+                throw new Unreadable("Something stands behind the end of the object: %s".formatted(near(offset())));
+            }
+            last = Optional.empty();
+            return last;
+        }
+        last = Optional.of(key(seen));
+        next();
+        return last;
+    }
+
+    /** Whether the value under the key in hand is written as a number. */
+    public boolean isNumber() {
+        return parser.currentToken().isNumeric();
+    }
+
+    /** The value under the key in hand. */
+    public Typed value() throws Unreadable {
+        return value(1);
+    }
+
+    private Typed value(int depth) throws Unreadable {
+        JsonToken token = parser.currentToken();
+        if (token.isStructStart() && depth >= MOST_NESTING) {
+            throw new Unreadable("%s is nested more than %d deep: no sum takes that".formatted(named(), MOST_NESTING));
+        }
+        return switch (token) {
+            case START_ARRAY -> many(depth);
+            case START_OBJECT -> table(depth);
+            case VALUE_STRING, VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Typed.Plain(characters());
+            default -> new Typed.Neither(characters());
+        };
+    }
+
+    private Typed many(int depth) throws Unreadable {
+        List<Typed> values = new ArrayList<>();
+        while (next() != JsonToken.END_ARRAY) {
+            values.add(value(depth + 1));
+        }
+        return new Typed.Many(values);
+    }
+
+    private Typed table(int depth) throws Unreadable {
+        Map<String, Typed> values = new LinkedHashMap<>();
+        Set<String> within = new HashSet<>();
+        while (next() != JsonToken.END_OBJECT) {
+            String key = key(within);
+            next();
+            values.put(key, value(depth + 1));
+        }
+        return new Typed.Table(values);
+    }
+
+    private String key(Set<String> before) throws Unreadable {
+        String key = characters();
+        if (!before.add(key)) {
+            throw new Unreadable("%s stands twice: say which one is meant".formatted(shortened(key)));
+        }
+        return key;
+    }
+
+    private String characters() throws Unreadable {
+        try {
+            String characters = parser.getText();
+            if (hasHalf(characters)) {
+                throw new Unreadable("%s holds half of a character".formatted(named()));
+            }
+            return characters;
+        } catch (JsonProcessingException e) {
+            throw notJson(e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static boolean hasHalf(String characters) {
+        for (int i = 0; i < characters.length(); i++) {
+            if (Character.isSurrogate(characters.charAt(i))) {
+                if (i + 1 == characters.length() || !Character.isSurrogatePair(characters.charAt(i), characters.charAt(i + 1))) {
+                    return true;
+                }
+                i++;
+            }
+        }
+        return false;
+    }
+
+    private JsonToken next() throws Unreadable {
+        try {
+            return parser.nextToken();
+        } catch (JsonProcessingException e) {
+            throw notJson(e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Unreadable notJson(JsonProcessingException e) {
+        if (e instanceof StreamConstraintsException) {
+            return new Unreadable("%s is longer than anything a sum takes".formatted(named()));
+        }
+        int at = (int) Math.min(text.length(), Math.max(0, e.getLocation().getCharOffset()));
+        String where = e instanceof JsonEOFException ? "it ends in the middle"
+                : "something is wrong at character %d, near %s".formatted(at, near(at - NEAR / 2));
+        return new Unreadable("The line is not JSON: %s%s".formatted(where, last.map(key -> ", at key " + shortened(key)).orElse("")));
+    }
+
+    private int offset() {
+        return (int) Math.max(0, parser.currentTokenLocation().getCharOffset());
+    }
+
+    /** A few characters of the text from {@code at}, fit to stand in a sentence. */
+    private String near(int at) {
+        int from = Math.max(0, Math.min(at, text.length()));
+        String rest = text.substring(from, Math.min(text.length(), from + NEAR)).strip().replaceAll("[\\p{Cntrl}\\p{Cs}]", "\uFFFD");
+        return "\"" + (from > 0 ? "…" : "") + rest + (from + NEAR < text.length() ? "…" : "") + "\"";
+    }
+
+    private String named() {
+        return last.map(WrittenObject::shortened).orElse("A key");
+    }
+
+    private static String shortened(String key) {
+        String whole = key.replaceAll("[\\p{Cntrl}\\p{Cs}]", "\uFFFD");
+        return whole.length() > NAMED ? whole.substring(0, NAMED) + "…" : whole;
+    }
+}
