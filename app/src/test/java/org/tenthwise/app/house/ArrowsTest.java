@@ -56,7 +56,8 @@ class ArrowsTest {
     @ArchTest
     static final ArchRule whatWorksWithoutAScreenKnowsNone = noClasses()
             .that().resideInAnyPackage("org.tenthwise.app.picture..", "org.tenthwise.app.session..", "org.tenthwise.app.store..",
-                    "org.tenthwise.app.export..", "org.tenthwise.app.text..", "org.tenthwise.app.command..", "org.tenthwise.app.sums..")
+                    "org.tenthwise.app.export..", "org.tenthwise.app.text..", "org.tenthwise.app.command..", "org.tenthwise.app.sums..",
+                    "org.tenthwise.app.reference..", "org.tenthwise.app.batch..")
             .should().dependOnClassesThat().resideInAnyPackage("javafx..", "org.tenthwise.app.ui..")
             .because("a run can be walked, judged, drawn and recorded where there is no display");
 

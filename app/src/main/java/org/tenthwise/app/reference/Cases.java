@@ -1,0 +1,54 @@
+package org.tenthwise.app.reference;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/** The published cases of the program: a file a topic, a line a case. */
+public final class Cases {
+
+    private static final String LEFT_OUT = "left-out.jsonl";
+
+    private Cases() {
+    }
+
+    /** @throws IllegalStateException with file and line if a case is not as it should be */
+    public static List<Case> of(Topic topic) {
+        String file = topic.word() + ".jsonl";
+        return text(file).map(text -> read(file, text, CaseLine::published)).orElse(List.of());
+    }
+
+    /** What no sum runs, of every topic. */
+    public static List<LeftOut> leftOut() {
+        return text(LEFT_OUT).map(text -> read(LEFT_OUT, text, CaseLine::leftOut)).orElse(List.of());
+    }
+
+    static <T> List<T> read(String file, String text, Function<String, T> of) {
+        Set<T> all = new LinkedHashSet<>();
+        List<String> lines = text.lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            try {
+                if (!all.add(of.apply(lines.get(i)))) {
+                    throw new IllegalArgumentException("it stands twice");
+                }
+            } catch (IllegalArgumentException e) {
+                throw new IllegalStateException("%s line %d: %s".formatted(file, i + 1, e.getMessage()), e);
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private static Optional<String> text(String file) {
+        try (InputStream in = Cases.class.getResourceAsStream(file)) {
+            return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package org.tenthwise.app.reference;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Answer.Worked;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Problem;
+import org.tenthwise.app.sums.Reply;
+import org.tenthwise.app.sums.Sums;
+
+/** Runs published cases through the sums and sets what comes out beside what is printed. */
+public final class Comparison {
+
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?");
+
+    private final Sums sums;
+
+    public Comparison(Sums sums) {
+        this.sums = sums;
+    }
+
+    /** A row for each figure published, case by case. */
+    public List<Row> of(List<Case> cases) {
+        return cases.stream().flatMap(one -> of(one).stream()).toList();
+    }
+
+    /** A row for each figure published. */
+    public List<Row> of(Case one) {
+        Reply reply = reply(one);
+        return one.published().keySet().stream().map(key -> row(one, key, reply)).toList();
+    }
+
+    private Reply reply(Case one) {
+        try {
+            return sums.ask(one.calc(), Given.written(one.given()));
+        } catch (CannotAnswer e) {
+            return new Problem(Optional.empty(), e.getMessage());
+        }
+    }
+
+    private static Row row(Case one, String key, Reply reply) {
+        String published = one.published().get(key);
+        Optional<String> worked = reply instanceof Answer answer ? Path.of(key).in(answer) : Optional.empty();
+        if (worked.isEmpty()) {
+            String nothing = reply instanceof Problem problem ? "refused: " + problem.words() : "no " + key;
+            return new Row(one, key, published, nothing, Agreement.DISAGREES, "");
+        }
+        String computed = rounded(worked.get(), published);
+        boolean agrees = agrees(one, key, worked.get(), computed);
+        Optional<String> aside = Optional.ofNullable(one.aside().get(key));
+        if (aside.isPresent()) {
+            return new Row(one, key, published, computed, agrees ? Agreement.DISAGREES : Agreement.ASIDE,
+                    agrees ? "It is set aside, and yet it agrees." : aside.get());
+        }
+        return new Row(one, key, published, computed, agrees ? Agreement.AGREES : Agreement.DISAGREES,
+                one.within().containsKey(key) ? "within %s: %s".formatted(one.within().get(key).toPlainString(), one.why().orElse("")) : "");
+    }
+
+    private static boolean agrees(Case one, String key, String worked, String computed) {
+        String published = one.published().get(key);
+        if (!isNumber(published) || !isNumber(worked)) {
+            return published.equals(worked);
+        }
+        if (one.within().containsKey(key)) {
+            return new BigDecimal(worked).subtract(new BigDecimal(published)).abs().compareTo(one.within().get(key)) <= 0;
+        }
+        return new BigDecimal(computed).compareTo(new BigDecimal(published)) == 0;
+    }
+
+    private static String rounded(String worked, String published) {
+        return isNumber(worked) && isNumber(published)
+                ? new BigDecimal(worked).setScale(new BigDecimal(published).scale(), RoundingMode.HALF_EVEN).toPlainString() : worked;
+    }
+
+    private static boolean isNumber(String text) {
+        return NUMBER.matcher(text).matches();
+    }
+
+    /** Where in an answer a figure stands: names and places in lists, with points between. */
+    private record Path(List<String> parts) {
+
+        static Path of(String key) {
+            return new Path(List.of(key.split("\\.")));
+        }
+
+        Optional<String> in(Answer answer) {
+            Optional<Worked> here = answer.at(parts.get(0));
+            for (String part : parts.subList(1, parts.size())) {
+                here = here.flatMap(there -> within(there, part));
+            }
+            return here.filter(Worked.Plain.class::isInstance).map(there -> ((Worked.Plain) there).text());
+        }
+
+        private static Optional<Worked> within(Worked there, String part) {
+            if (there instanceof Worked.Many many && part.matches("\\d{1,6}") && Integer.parseInt(part) < many.values().size()) {
+                return Optional.of(many.values().get(Integer.parseInt(part)));
+            }
+            return there instanceof Worked.Table table
+                    ? table.values().stream().filter(result -> result.key().equals(part)).map(Answer.Result::value).findFirst()
+                    : Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,14 @@
+package org.tenthwise.app.reference;
+
+import java.util.Locale;
+
+/** What a file of published cases is about. */
+public enum Topic {
+
+    THREADS, WIRES, CUTTING, LIMITS, RUNOUT, DECISION, TEMPERATURE, STATISTICS;
+
+    /** Small letters, as the file and the command call it. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,129 @@
+package org.tenthwise.app.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Answer.Worked;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.Sums;
+import org.tenthwise.model.quantity.Unit;
+
+class ComparisonTest {
+
+    /** Hands back the figure and the word it is given, and a list of tables with the figure in its second place. */
+    private static final class Echo implements Sum {
+
+        @Override
+        public String name() {
+            return "echo";
+        }
+
+        @Override
+        public Set<String> keys() {
+            return Set.of("figure", "word");
+        }
+
+        @Override
+        public Answer of(Given given) {
+            BigDecimal figure = given.figure("figure");
+            return Answer.in(Unit.MILLIMETRE).exact("figure", figure).word("word", given.text("word"))
+                    .put("steps", new Worked.Many(List.of(new Worked.Plain("first"),
+                            new Worked.Table(List.of(new Answer.Result("to", new Worked.Plain(figure.toPlainString()))))))).on("common practice");
+        }
+    }
+
+    private static List<Row> rows(String figure, String more) {
+        String line = "{\"source\":\"By hand\",\"standing\":\"constructed\",\"case\":\"c\",\"calc\":\"echo\",\"given\":{\"figure\":\""
+                + figure + "\",\"word\":\"Pass\"}," + more + "}";
+        return new Comparison(new Sums(List.of(List.of(new Echo())))).of(CaseLine.published(line));
+    }
+
+    /** Ties go to the even digit. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            # worked, printed, agreement, shown
+            0.21484,  0.2148,  AGREES,    0.2148
+            0.21485,  0.2148,  AGREES,    0.2148
+            0.21485,  0.2149,  DISAGREES, 0.2148
+            0.214851, 0.2149,  AGREES,    0.2149
+            2,        2.000,   AGREES,    2.000
+            2.4,      2,       AGREES,    2
+            -0.0004,  0.000,   AGREES,    0.000
+            0.02,     2.0E-2,  AGREES,    0.020
+            """)
+    void aFigureAgreesWhereItRoundsToTheOnePrinted(String worked, String printed, Agreement agreement, String shown) {
+        Row row = rows(worked, "\"published\":{\"figure\":\"%s\"}".formatted(printed)).get(0);
+        assertEquals(agreement, row.agreement());
+        assertEquals(shown, row.computed());
+        assertEquals(printed, row.published());
+    }
+
+    @Test
+    void wordsAgreeWhereTheyAreTheSameWord() {
+        List<Row> rows = rows("1", "\"published\":{\"word\":\"Pass\",\"figure\":\"one\"}");
+        assertEquals(List.of(Agreement.AGREES, Agreement.DISAGREES), rows.stream().map(Row::agreement).toList());
+    }
+
+    @Test
+    void aFigureIsFoundInListsAndTables() {
+        List<Row> rows = rows("1.5", "\"published\":{\"steps.0\":\"first\",\"steps.1.to\":\"1.5\",\"steps.2.to\":\"1.5\",\"steps\":\"1.5\"}");
+        assertEquals(List.of("first", "1.5", "no steps.2.to", "no steps"), rows.stream().map(Row::computed).toList());
+        assertEquals(List.of(Agreement.AGREES, Agreement.AGREES, Agreement.DISAGREES, Agreement.DISAGREES),
+                rows.stream().map(Row::agreement).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.005, AGREES", "0.995, AGREES", "1.0051, DISAGREES", "0.9949, DISAGREES"})
+    void whatTheSourceAllowsIsAllowedToTheLimit(String worked, Agreement agreement) {
+        Row row = rows(worked, "\"published\":{\"figure\":\"1.00\"},\"within\":{\"figure\":\"0.005\"},\"why\":\"read from a curve\"").get(0);
+        assertEquals(agreement, row.agreement());
+        assertEquals("within 0.005: read from a curve", row.because());
+        assertTrue(!row.toTheLastDigit());
+    }
+
+    @Test
+    void whatIsSetAsideMustDisagree() {
+        String aside = "\"published\":{\"figure\":\"1.0\"},\"aside\":{\"figure\":\"misprint\"}";
+        assertEquals("misprint", rows("1.1", aside).get(0).because());
+        assertEquals(Agreement.ASIDE, rows("1.1", aside).get(0).agreement());
+        assertEquals(Agreement.DISAGREES, rows("1.0", aside).get(0).agreement());
+    }
+
+    @Test
+    void aRefusalIsSaidInEveryRow() {
+        List<Row> rows = rows("one", "\"published\":{\"figure\":\"1\",\"word\":\"Pass\"},\"aside\":{\"figure\":\"misprint\"}");
+        assertEquals(2, rows.size());
+        rows.forEach(row -> {
+            assertEquals(Agreement.DISAGREES, row.agreement());
+            assertEquals("refused: figure is \"one\": it is not a decimal number", row.computed());
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            {"source":"s"}                                                                                                   | x.jsonl line 2: standing is missing
+            {"source":"s","standing":"heard","case":"c","calc":"k","published":{"a":"1"}}                                    | x.jsonl line 2: standing is "heard"
+            {"source":"s","standing":"published","case":"c","calc":"k"}                                                      | x.jsonl line 2: Nothing is published
+            {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":"1"},"also":{}}                      | x.jsonl line 2: unknown key also
+            {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":"1"},"aside":{"b":"w"}}              | x.jsonl line 2: aside names b, which is not published
+            {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":"1"},"within":{"a":"1"}}             | x.jsonl line 2: within and why go together
+            {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":["1"]}}                              | x.jsonl line 2: published.a is no text
+            {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":"1","a":"2"}}                        | x.jsonl line 2: a stands twice: say which one is meant
+            {"source":"s","standing":"published","case":"c","calc":"k","published":{"a":"1"}}                                | x.jsonl line 2: it stands twice
+            nothing                                                                                                          | x.jsonl line 2: The line is not JSON: something is wrong at character 7, near "nothing"
+            """)
+    void aCaseThatIsNotAsItShouldBeIsNamedByFileAndLine(String line, String problem) {
+        String good = "{\"source\":\"s\",\"standing\":\"published\",\"case\":\"c\",\"calc\":\"k\",\"published\":{\"a\":\"1\"}}\n";
+        Exception e = assertThrows(IllegalStateException.class, () -> Cases.read("x.jsonl", good + line, CaseLine::published));
+        assertEquals(problem, e.getMessage());
+    }
+}
