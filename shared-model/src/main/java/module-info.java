@@ -17,5 +17,6 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.fit;
     exports org.tenthwise.model.compute.form;
     exports org.tenthwise.model.compute.roundness;
+    exports org.tenthwise.model.compute.temperature;
     exports org.tenthwise.model.compute.thread;
 }

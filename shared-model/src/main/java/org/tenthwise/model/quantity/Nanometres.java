@@ -25,6 +25,11 @@ public final class Nanometres {
         return new Length(BigDecimal.valueOf(millimetres).setScale(PLACES_OF_A_MILLIMETRE, RoundingMode.HALF_EVEN));
     }
 
+    /** To 1 nm, half-even, for what a division left longer. */
+    public static Length round(Length length) {
+        return new Length(length.millimetres().setScale(PLACES_OF_A_MILLIMETRE, RoundingMode.HALF_EVEN));
+    }
+
     /** The nearest {@code double} to {@code length} in millimetres, for such a sum; never for a comparison with a limit. */
     public static double of(Length length) {
         return length.millimetres().doubleValue();
