@@ -10,4 +10,5 @@ module org.tenthwise.checklists {
 
     exports org.tenthwise.checklists.rules;
     exports org.tenthwise.checklists.catalogue;
+    exports org.tenthwise.checklists.materials;
 }

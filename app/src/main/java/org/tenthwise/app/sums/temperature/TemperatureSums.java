@@ -2,6 +2,7 @@ package org.tenthwise.app.sums.temperature;
 
 import java.util.List;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.checklists.materials.Materials;
 
 /** The sums of this package. */
 public final class TemperatureSums {
@@ -10,6 +11,6 @@ public final class TemperatureSums {
     }
 
     public static List<Sum> all() {
-        return List.of();
+        return List.of(new AtTwentySum(), new TemperatureMattersSum(), new ExpansionSum(Materials.known()));
     }
 }

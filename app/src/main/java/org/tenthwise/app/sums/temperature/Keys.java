@@ -1,0 +1,42 @@
+package org.tenthwise.app.sums.temperature;
+
+import java.math.BigDecimal;
+import java.util.function.Function;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Expansion;
+import org.tenthwise.model.quantity.TemperatureRange;
+
+/** Temperatures and expansions as they are given under a key. */
+final class Keys {
+
+    private Keys() {
+    }
+
+    static Celsius temperature(Given given, String key) {
+        return read(given, key, Celsius::new);
+    }
+
+    static Expansion expansion(Given given, String key) {
+        return read(given, key, Expansion::new);
+    }
+
+    static TemperatureRange range(Given given, String least, String greatest) {
+        Celsius from = temperature(given, least);
+        Celsius to = temperature(given, greatest);
+        if (from.isAbove(to)) {
+            throw new CannotAnswer(greatest, "%s is %s: that is below %s, %s".formatted(greatest, to, least, from));
+        }
+        return new TemperatureRange(from, to);
+    }
+
+    private static <T> T read(Given given, String key, Function<BigDecimal, T> make) {
+        BigDecimal figure = given.figure(key);
+        try {
+            return make.apply(figure);
+        } catch (IllegalArgumentException e) {
+            throw new CannotAnswer(key, "%s is %s: %s".formatted(key, figure.toPlainString(), e.getMessage()));
+        }
+    }
+}
