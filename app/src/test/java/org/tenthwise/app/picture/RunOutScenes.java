@@ -51,7 +51,7 @@ final class RunOutScenes {
         List<BigDecimal> degrees = angles.stream().map(BigDecimal::new).toList();
         List<Length> lengths = figures.stream().map(RunOutScenes::mm).toList();
         CircleFit fit = CircleFit.of(degrees, lengths);
-        List<RunOutPicture.Jaw> drawn = jaws == 0 ? List.of() : JawMoves.of(fit, jaws, new BigDecimal(first)).stream()
+        List<RunOutPicture.Jaw> drawn = jaws == 0 ? List.of() : JawMoves.of(fit, JawMoves.evenly(jaws, new BigDecimal(first))).stream()
                 .map(move -> new RunOutPicture.Jaw(String.valueOf(move.jaw()), move.atDegrees(), move.in(),
                         move(move, jaws), move.in().signum() == 0 ? "" : "jaw " + move.jaw() + " " + move(move, jaws))).toList();
         return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(Length.greatest(lengths).minus(Length.least(lengths)), "movement ")),

@@ -45,7 +45,7 @@ final class RunOutSum {
         Optional<CircleFit> fit = whole && refusal.isEmpty()
                 ? Optional.of(CircleFit.of(angles, sizes)) : Optional.empty();
         List<JawMove> moves = check.jaws() == 0 ? List.of()
-                : fit.map(circle -> JawMoves.of(circle, check.jaws(), check.firstJaw())).orElse(List.of());
+                : fit.map(circle -> JawMoves.of(circle, JawMoves.evenly(check.jaws(), check.firstJaw()))).orElse(List.of());
         return new RunOutFinding(step, check, measured, swept, movement, fit, refusal, moves,
                 verdict(check, movement, missing), missing);
     }

@@ -1,9 +1,11 @@
 package org.tenthwise.model.compute.roundness;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 
@@ -29,31 +31,57 @@ public final class JawMoves {
     }
 
     /**
-     * @param jaws             3 (scroll chuck, shims) or 4 (jaws that move on their own), evenly spaced
-     * @param firstJawDegrees  where jaw 1 stands, in the sense and from the origin of the angles of {@code fit}
-     * @throws IllegalArgumentException for any other number of jaws
+     * @param jawsDegrees where the jaws stand, jaw 1 first, in the sense and from the origin of the angles of {@code fit}: 3
+     *                    (scroll chuck, shims) or 4 (jaws that move on their own), evenly spaced, in any order
+     * @throws IllegalArgumentException for any other number of jaws, or for jaws that are not evenly spaced
      */
-    public static List<JawMove> of(CircleFit fit, int jaws, BigDecimal firstJawDegrees) {
+    public static List<JawMove> of(CircleFit fit, List<BigDecimal> jawsDegrees) {
+        List<BigDecimal> places = jawsDegrees.stream().map(Turn::within).toList();
+        check(places);
+        List<Length> moves = places.size() == 4 ? onTheirOwn(fit, places) : shims(fit, places);
+        return IntStream.range(0, places.size()).mapToObj(jaw -> new JawMove(jaw + 1, places.get(jaw), moves.get(jaw))).toList();
+    }
+
+    /**
+     * Where the jaws of a chuck stand if jaw 1 stands at {@code firstDegrees} and the others follow in the sense of growing
+     * angles.
+     *
+     * @throws IllegalArgumentException for any number of jaws but 3 and 4
+     */
+    public static List<BigDecimal> evenly(int jaws, BigDecimal firstDegrees) {
+        checkNumber(jaws);
+        return IntStream.range(0, jaws)
+                .mapToObj(jaw -> Turn.within(firstDegrees.add(BigDecimal.valueOf(360L / jaws * jaw))))
+                .toList();
+    }
+
+    private static void check(List<BigDecimal> places) {
+        checkNumber(places.size());
+        if (!new TreeSet<>(places).equals(new TreeSet<>(evenly(places.size(), places.get(0))))) {
+            throw new IllegalArgumentException("Jaws at %s are not evenly spaced: %d jaws stand %d degrees apart".formatted(
+                    places.stream().map(BigDecimal::toPlainString).collect(Collectors.joining(", ")), places.size(), 360 / places.size()));
+        }
+    }
+
+    private static void checkNumber(int jaws) {
         if (jaws != 3 && jaws != 4) {
             throw new IllegalArgumentException("Moves are known for three jaws and for four, not for %d".formatted(jaws));
         }
-        List<BigDecimal> places = IntStream.range(0, jaws)
-                .mapToObj(jaw -> Turn.within(firstJawDegrees.add(BigDecimal.valueOf(360L / jaws * jaw))))
-                .toList();
-        List<Length> moves = jaws == 4 ? onTheirOwn(fit, places) : shims(fit, places);
-        return IntStream.range(0, jaws).mapToObj(jaw -> new JawMove(jaw + 1, places.get(jaw), moves.get(jaw))).toList();
     }
 
+    /** The two jaws of one axis come out as one figure with two signs, whichever way the last nanometre rounds. */
     private static List<Length> onTheirOwn(CircleFit fit, List<BigDecimal> places) {
-        Length first = Nanometres.round(component(fit, places.get(0)));
-        Length second = Nanometres.round(component(fit, places.get(1)));
-        return List.of(first, second, first.negated(), second.negated());
+        return places.stream()
+                .map(place -> place.compareTo(Turn.HALF) < 0
+                        ? Nanometres.round(component(fit, place))
+                        : Nanometres.round(component(fit, place.subtract(Turn.HALF))).negated())
+                .toList();
     }
 
     private static List<Length> shims(CircleFit fit, List<BigDecimal> places) {
         double[] components = places.stream().mapToDouble(place -> component(fit, place)).toArray();
-        double least = Math.min(components[0], Math.min(components[1], components[2]));
-        return Stream.of(0, 1, 2).map(jaw -> Nanometres.round(components[jaw] - least)).toList();
+        double least = Arrays.stream(components).min().orElseThrow();
+        return Arrays.stream(components).mapToObj(component -> Nanometres.round(component - least)).toList();
     }
 
     private static double component(CircleFit fit, BigDecimal degrees) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,7 +30,7 @@ class JawMovesTest {
     }
 
     private static List<Length> moves(CircleFit fit, int jaws, String firstJaw) {
-        return JawMoves.of(fit, jaws, new BigDecimal(firstJaw)).stream().map(JawMove::in).toList();
+        return JawMoves.of(fit, JawMoves.evenly(jaws, new BigDecimal(firstJaw))).stream().map(JawMove::in).toList();
     }
 
     /** Constructed from half the difference of opposite readings, common practice; plus is a surface further out. */
@@ -59,7 +60,7 @@ class JawMovesTest {
 
     @Test
     void jawsAreCountedOnFromTheFirst() {
-        List<JawMove> moves = JawMoves.of(fit("0;90;180;270", "0.1;0;-0.1;0"), 3, new BigDecimal("300"));
+        List<JawMove> moves = JawMoves.of(fit("0;90;180;270", "0.1;0;-0.1;0"), JawMoves.evenly(3, new BigDecimal("300")));
         assertEquals(List.of(1, 2, 3), moves.stream().map(JawMove::jaw).toList());
         assertEquals(List.of("300", "60", "180"), moves.stream().map(move -> move.atDegrees().toPlainString()).toList());
         assertEquals(lengths("0.15;0.15;0"), moves.stream().map(JawMove::in).toList());
@@ -76,8 +77,8 @@ class JawMovesTest {
     @ValueSource(strings = {"0", "17", "90", "133.7", "200", "301"})
     void theMovesBringTheWorkToTheMiddle(String firstJaw) {
         CircleFit fit = fit("0;60;120;180;240;300", "0.031;0.044;0.012;-0.033;-0.04;-0.02");
-        assertMiddle(fit, JawMoves.of(fit, 4, new BigDecimal(firstJaw)), 0.5);
-        List<JawMove> shims = JawMoves.of(fit, 3, new BigDecimal(firstJaw));
+        assertMiddle(fit, JawMoves.of(fit, JawMoves.evenly(4, new BigDecimal(firstJaw))), 0.5);
+        List<JawMove> shims = JawMoves.of(fit, JawMoves.evenly(3, new BigDecimal(firstJaw)));
         assertMiddle(fit, shims, 2.0 / 3.0);
         assertEquals(Length.ZERO, Length.least(shims.stream().map(JawMove::in).toList()));
     }
@@ -107,7 +108,31 @@ class JawMovesTest {
     @ValueSource(ints = {0, 2, 5, 6})
     void otherChucksAreRefused(int jaws) {
         CircleFit fit = fit("0;120;240", "0.2;0.2;0.2");
-        assertEquals("Moves are known for three jaws and for four, not for " + jaws,
-                assertThrows(IllegalArgumentException.class, () -> JawMoves.of(fit, jaws, BigDecimal.ZERO)).getMessage());
+        String words = "Moves are known for three jaws and for four, not for " + jaws;
+        assertEquals(words, assertThrows(IllegalArgumentException.class, () -> JawMoves.evenly(jaws, BigDecimal.ZERO)).getMessage());
+        assertEquals(words, assertThrows(IllegalArgumentException.class,
+                () -> JawMoves.of(fit, Collections.nCopies(jaws, BigDecimal.ZERO))).getMessage());
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        # jaws in an order of their own; by hand, the opposite readings of the first table
+        180;0;270;90,   -0.11;0.11;-0.01;0.01
+        90;180;270;360,  0.01;-0.11;-0.01;0.11
+        """)
+    void jawsNamedInAnyOrderGetTheirOwnMoves(String jaws, String moves) {
+        assertEquals(lengths(moves), JawMoves.of(fit("0;90;180;270", "0.12;0.02;-0.1;0"),
+                Arrays.stream(jaws.split(";")).map(BigDecimal::new).toList()).stream().map(JawMove::in).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        0;90;180,      'Jaws at 0, 90, 180 are not evenly spaced: 3 jaws stand 120 degrees apart'
+        0;90;90;270,   'Jaws at 0, 90, 90, 270 are not evenly spaced: 4 jaws stand 90 degrees apart'
+        """)
+    void jawsThatAreNotEvenlySpacedAreRefused(String jaws, String words) {
+        CircleFit fit = fit("0;120;240", "0.2;0.2;0.2");
+        List<BigDecimal> places = Arrays.stream(jaws.split(";")).map(BigDecimal::new).toList();
+        assertEquals(words, assertThrows(IllegalArgumentException.class, () -> JawMoves.of(fit, places)).getMessage());
     }
 }
