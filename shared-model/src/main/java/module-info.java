@@ -19,4 +19,5 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.roundness;
     exports org.tenthwise.model.compute.temperature;
     exports org.tenthwise.model.compute.thread;
+    exports org.tenthwise.model.compute.uncertainty;
 }

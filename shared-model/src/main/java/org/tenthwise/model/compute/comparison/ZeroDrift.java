@@ -1,0 +1,29 @@
+package org.tenthwise.model.compute.comparison;
+
+import org.tenthwise.model.quantity.Length;
+
+/**
+ * How far a comparing gauge's zero has gone between reading the master before and after the work.
+ *
+ * <p>Drift = reading on the master afterwards less the one before.
+ *
+ * <p>Exact, in the sense of the gauge's number.
+ *
+ * <p>Equal readings give nought. A drift of one division is within what can be read and is let stand; more means that the
+ * work is read again.
+ *
+ * <p>Source: <em>common practice</em> in comparison with a master: close the measurement on the master it was opened on.
+ *
+ * @param readAgain whether the drift is more than one division
+ */
+public record ZeroDrift(Length drift, boolean readAgain) {
+
+    /** @throws IllegalArgumentException unless the division is more than nought */
+    public static ZeroDrift between(Length before, Length after, Length division) {
+        if (division.signum() <= 0) {
+            throw new IllegalArgumentException("division is %s: it must be more than nought".formatted(division));
+        }
+        Length drift = after.minus(before);
+        return new ZeroDrift(drift, drift.abs().isAbove(division));
+    }
+}
