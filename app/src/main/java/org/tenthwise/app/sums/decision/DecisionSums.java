@@ -10,6 +10,6 @@ public final class DecisionSums {
     }
 
     public static List<Sum> all() {
-        return List.of();
+        return List.of(new JudgeSum(), new RiskSum(), new UncertaintySum(), new GuardBandSum(), new RoundingMethodSum(), new ResolutionSum());
     }
 }

@@ -10,6 +10,7 @@ public final class GaugeSums {
     }
 
     public static List<Sum> all() {
-        return List.of();
+        return List.of(new FromMasterSum(), new ZeroDriftSum(), new RunOutFromReadings(), new LeverSum(), new LobesSum(), new RockingSum(),
+                new OffCentreSum());
     }
 }

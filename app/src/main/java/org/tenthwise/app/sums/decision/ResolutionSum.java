@@ -1,0 +1,35 @@
+package org.tenthwise.app.sums.decision;
+
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.uncertainty.RuleOfTen;
+
+/** Whether a division is fine enough for a tolerance. */
+final class ResolutionSum implements Sum {
+
+    @Override
+    public String name() {
+        return "resolution";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of("lower", "upper", "division");
+    }
+
+    @Override
+    public Answer of(Given given) {
+        RuleOfTen found = RuleOfTen.of(given.length("lower"), given.length("upper"), given.positiveLength("division"));
+        Answer.Writing answer = Answer.in(given.inUnit())
+                .exact("share", found.share())
+                .length("tenth", found.tenth())
+                .word("verdict", found.fineEnough() ? "fine-enough" : "too-coarse");
+        if (!found.fineEnough()) {
+            answer.note("One division is more than a tenth of the tolerance: take a finer gauge.");
+        }
+        return answer.note("The whole tolerance, upper less lower, is meant. The rule is about the display, not about the uncertainty, which is larger.")
+                .on("common practice, rule of ten; GB/T 3177");
+    }
+}

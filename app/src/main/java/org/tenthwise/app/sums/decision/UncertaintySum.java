@@ -1,0 +1,95 @@
+package org.tenthwise.app.sums.decision;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.uncertainty.Budget;
+import org.tenthwise.model.compute.uncertainty.Component;
+import org.tenthwise.model.quantity.Unit;
+
+/** An uncertainty from its components. */
+final class UncertaintySum implements Sum {
+
+    private static final int MOST_READINGS = 1_000_000;
+    private static final Set<String> OF_A_COMPONENT = Set.of("kind", "value", "n", "k", "sensitivity");
+    private static final Map<String, Function<Given, Component>> KINDS = Map.of(
+            "resolution", given -> Component.resolution(alone(given).notNegative("value")),
+            "rectangular", given -> Component.rectangular(alone(given).notNegative("value")),
+            "triangular", given -> Component.triangular(alone(given).notNegative("value")),
+            "normal", given -> Component.normal(without("n", given).notNegative("value"),
+                    given.ifGiven("k", given::positive).orElse(BigDecimal.ONE)),
+            "repeat", given -> Component.repeat(without("k", given).notNegative("value"),
+                    given.ifGiven("n", key -> given.whole(key, 1, MOST_READINGS)).orElse(1)));
+
+    @Override
+    public String name() {
+        return "uncertainty";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of("components");
+    }
+
+    @Override
+    public Answer of(Given given) {
+        List<Given> tables = given.tables("components", OF_A_COMPONENT);
+        Budget budget = Budget.of(tables.stream().map(UncertaintySum::component).toList());
+        Answer.Writing answer = Answer.in(given.unit().orElse(Unit.MILLIMETRE))
+                .figure("standard", budget.standard())
+                .figure("expanded", budget.expanded())
+                .figure("coverage_factor", budget.coverage().factor());
+        notes(answer, budget);
+        if (of("resolution", tables) && of("repeat", tables)) {
+            answer.note("Where the repeats were read from the same display, their scatter holds its resolution already: the larger of the two is enough.");
+        }
+        if (tables.stream().anyMatch(table -> kind(table).equals("normal") && !table.has("k"))) {
+            answer.note("A normal component without k is taken as a standard uncertainty.");
+        }
+        return answer.on("JCGM 100:2008 (GUM), 4.3, 5.1.2 and G; EA-4/02, S9 and S10, where rectangles outweigh the rest");
+    }
+
+    private static void notes(Answer.Writing answer, Budget budget) {
+        String factor = String.format(Locale.ROOT, "%.2f", budget.coverage().factor());
+        switch (budget.coverage().rule()) {
+            case USUAL_TWO -> answer.note("Coverage factor 2, about 95 %: several sources count, none a rectangle that outweighs the rest.");
+            case FEW_READINGS -> answer.note("Coverage factor %s, the t factor for 95.45 %%: few readings leave ten effective degrees of freedom or fewer.".formatted(factor));
+            case ONE_RECTANGLE -> answer.note("Coverage factor %s for 95 %%: one rectangle outweighs the rest.".formatted(factor));
+            case TWO_RECTANGLES -> answer.note("Coverage factor %s for 95 %%: two rectangles together outweigh the rest.".formatted(factor));
+        }
+        budget.effectiveDegreesOfFreedom().ifPresent(degrees ->
+                answer.note(String.format(Locale.ROOT, "Effective degrees of freedom: %.1f.", degrees)));
+    }
+
+    private static Component component(Given given) {
+        Component component = given.choice("kind", KINDS).apply(given);
+        return given.ifGiven("sensitivity", given::figure).map(component::times).orElse(component);
+    }
+
+    private static boolean of(String kind, List<Given> tables) {
+        return tables.stream().anyMatch(table -> kind(table).equals(kind));
+    }
+
+    private static String kind(Given table) {
+        return table.text("kind");
+    }
+
+    private static Given alone(Given given) {
+        return without("n", without("k", given));
+    }
+
+    private static Given without(String key, Given given) {
+        if (given.has(key)) {
+            throw new CannotAnswer("components", "components has %s %s at a component of kind %s: k belongs to normal, n to repeat".formatted(
+                    key, given.text(key), given.text("kind")));
+        }
+        return given;
+    }
+}

@@ -1,0 +1,38 @@
+package org.tenthwise.app.sums.gauge;
+
+import java.util.Map;
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.comparison.FromMaster;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.quantity.Length;
+
+/** A size by comparison with a master. */
+final class FromMasterSum implements Sum {
+
+    static final Map<String, Sense> SENSES = Map.of("1", Sense.RISES_WITH_SIZE, "+1", Sense.RISES_WITH_SIZE, "-1", Sense.FALLS_WITH_SIZE);
+
+    @Override
+    public String name() {
+        return "from-master";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of("master", "reading", "zero", "sense");
+    }
+
+    @Override
+    public Answer of(Given given) {
+        Length size = FromMaster.size(given.positiveLength("master"), given.choice("sense", SENSES),
+                given.length("reading"), given.lengthIfGiven("zero").orElse(Length.ZERO));
+        Answer.Writing answer = Answer.in(given.inUnit()).length("size", size);
+        if (!given.has("zero")) {
+            answer.note("No zero was given: the gauge is taken to have read nought on the master.");
+        }
+        return answer.note("The master counts with its certified size, not with the size engraved on it.")
+                .on("common practice; comparison with a standard as in JCGM 100:2008, H.1");
+    }
+}

@@ -1,0 +1,29 @@
+package org.tenthwise.app.sums.gauge;
+
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.comparison.Rocking;
+
+/** A bore gauge tilted along the bore. */
+final class RockingSum implements Sum {
+
+    @Override
+    public String name() {
+        return "rocking";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of("diameter", "tilt");
+    }
+
+    @Override
+    public Answer of(Given given) {
+        return Answer.in(given.inUnit())
+                .length("reads_more", Rocking.readsMore(given.positiveLength("diameter"), given.figure("tilt")))
+                .note("Rock the gauge along the bore and take the least reading: there the tilt is nought.")
+                .on("geometry; common practice");
+    }
+}
