@@ -18,6 +18,7 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.form;
     exports org.tenthwise.model.compute.roundness;
     exports org.tenthwise.model.compute.temperature;
+    exports org.tenthwise.model.compute.statistics;
     exports org.tenthwise.model.compute.thread;
     exports org.tenthwise.model.compute.uncertainty;
 }

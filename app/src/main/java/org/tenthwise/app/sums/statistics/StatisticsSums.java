@@ -10,6 +10,7 @@ public final class StatisticsSums {
     }
 
     public static List<Sum> all() {
-        return List.of();
+        return List.of(new SummarySum(), new IndividualsSum(), new CapabilitySum(), new TrendSum(), new GaugeStudySum(),
+                new OutlierSum(), new ZeroRejectsSum(), new ToleranceIntervalSum(), new ChartConstantsSum(), new TypeOneSum());
     }
 }

@@ -1,0 +1,29 @@
+package org.tenthwise.app.sums.statistics;
+
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.statistics.ChartConstants;
+
+/** The factors of charts with ranges. */
+final class ChartConstantsSum implements Sum {
+
+    @Override
+    public String name() {
+        return "chart-constants";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of("n");
+    }
+
+    @Override
+    public Answer of(Given given) {
+        ChartConstants constants = ChartConstants.of(given.whole("n", 2, ChartConstants.MOST_READINGS));
+        return Answer.in(Asked.unit(given)).figure("d2", constants.d2()).figure("d3", constants.d3()).figure("a2", constants.a2())
+                .figure("d3_lower", constants.d3Lower()).figure("d4_upper", constants.d4Upper()).figure("e2", constants.e2())
+                .on("ASTM E2587 and ISO 7870-2, worked out from the distribution of the range");
+    }
+}

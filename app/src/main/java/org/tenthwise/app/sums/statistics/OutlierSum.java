@@ -1,0 +1,43 @@
+package org.tenthwise.app.sums.statistics;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.statistics.Grubbs;
+
+/** Whether the reading furthest out is a misread. */
+final class OutlierSum implements Sum {
+
+    private static final BigDecimal USUAL_ALPHA = new BigDecimal("0.05");
+    private static final int BLUNT = 5;
+
+    @Override
+    public String name() {
+        return "outlier";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of(Asked.VALUES, "sides", "alpha");
+    }
+
+    @Override
+    public Answer of(Given given) {
+        List<BigDecimal> values = given.figures(Asked.VALUES);
+        BigDecimal alpha = given.ifGiven("alpha", key -> Asked.share(given, key)).orElse(USUAL_ALPHA);
+        Grubbs test = Grubbs.of(values, given.whole("sides", 1, 2), alpha.doubleValue());
+        Answer.Writing answer = Answer.in(Asked.unit(given)).figure("g", test.g()).figure("critical", test.critical())
+                .whole("index", test.place()).word("outlying", Boolean.toString(test.outlying()))
+                .note("index counts from 1: reading %d is %s".formatted(test.place(), values.get(test.place() - 1).toPlainString()));
+        if (test.outlying()) {
+            answer.note("Measure again and look for a chip or a misread; a reading is never dropped because a test says so");
+        }
+        if (values.size() <= BLUNT) {
+            answer.note("%d readings: the test misses most misreads; where the range is a few steps of the gauge or more, read again and take the median".formatted(values.size()));
+        }
+        return answer.on("Grubbs (1969); NIST/SEMATECH e-Handbook 1.3.5.17.1; ASTM E178");
+    }
+}

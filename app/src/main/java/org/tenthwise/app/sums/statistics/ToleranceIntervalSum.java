@@ -1,0 +1,50 @@
+package org.tenthwise.app.sums.statistics;
+
+import java.math.BigDecimal;
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.statistics.Sample;
+import org.tenthwise.model.compute.statistics.ToleranceFactor;
+
+/** Between what sizes a stated share of all parts lies. */
+final class ToleranceIntervalSum implements Sum {
+
+    private static final int FEW = 10;
+
+    @Override
+    public String name() {
+        return "tolerance-interval";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of(Asked.VALUES, "n", "mean", "sd", "cover", "confidence", "sides");
+    }
+
+    @Override
+    public Answer of(Given given) {
+        BigDecimal cover = Asked.share(given, "cover");
+        BigDecimal confidence = Asked.share(given, Asked.CONFIDENCE);
+        int sides = given.whole("sides", 1, 2);
+        boolean factorOnly = !given.has(Asked.VALUES) && !given.has("mean") && !given.has("sd");
+        int n = factorOnly ? given.whole("n", 2, Asked.MOST_PARTS) : Asked.sample(given).n();
+        double k = sides == 2 ? ToleranceFactor.bothSides(n, cover.doubleValue(), confidence.doubleValue())
+                : ToleranceFactor.oneSide(n, cover.doubleValue(), confidence.doubleValue());
+        Answer.Writing answer = Answer.in(Asked.unit(given)).figure("k", k);
+        if (!factorOnly) {
+            Sample sample = Asked.sample(given);
+            BigDecimal reach = new BigDecimal(k).multiply(sample.sd());
+            answer.figure("low", sample.mean().subtract(reach).doubleValue()).figure("high", sample.mean().add(reach).doubleValue());
+        }
+        if (sides == 1) {
+            answer.note("One side: low alone, or high alone, holds with %s confidence for %s of the parts, not both at once".formatted(
+                    Wording.percent(confidence), Wording.percent(cover)));
+        }
+        if (n < FEW) {
+            answer.note("%d parts: the interval is wide because so few say little, and it holds for normal spread only".formatted(n));
+        }
+        return answer.on(sides == 2 ? "Howe (1969); NIST/SEMATECH e-Handbook 7.2.6.3" : "Exact, by non-central t; ISO 16269-6");
+    }
+}

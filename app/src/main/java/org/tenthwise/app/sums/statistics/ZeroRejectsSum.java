@@ -1,0 +1,40 @@
+package org.tenthwise.app.sums.statistics;
+
+import java.math.BigDecimal;
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.statistics.RejectRate;
+
+/** How large the reject rate may still be. */
+final class ZeroRejectsSum implements Sum {
+
+    @Override
+    public String name() {
+        return "zero-rejects";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of("n", "rejects", "confidence");
+    }
+
+    @Override
+    public Answer of(Given given) {
+        int n = given.whole("n", 1, Asked.MOST_PARTS);
+        int rejects = given.ifGiven("rejects", key -> given.whole(key, 0, Asked.MOST_PARTS)).orElse(0);
+        if (rejects > n) {
+            throw new CannotAnswer("rejects", "rejects is %d: there are no more than the %d parts of n".formatted(rejects, n));
+        }
+        BigDecimal confidence = Asked.confidence(given);
+        RejectRate rate = RejectRate.of(n, rejects, confidence.doubleValue());
+        return Answer.in(Asked.unit(given)).figure("upper", rate.upper()).figure("lower", rate.lower())
+                .note("%d rejects in %d parts: with %s confidence the reject rate of parts made alike is at most %s".formatted(rejects, n,
+                        Wording.percent(confidence), Wording.atMostPercent(rate.upper())))
+                .on(rejects == 0 || rejects == n
+                        ? "Clopper and Pearson (1934); all of 1 - confidence at the one end there is"
+                        : "Clopper and Pearson (1934); NIST/SEMATECH e-Handbook 7.2.4.2; half of 1 - confidence at either end");
+    }
+}

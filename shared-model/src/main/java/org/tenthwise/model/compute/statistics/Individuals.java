@@ -1,0 +1,93 @@
+package org.tenthwise.model.compute.statistics;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Centre and limits of a chart of individual readings with moving ranges of two.
+ *
+ * <p>MR<sub>i</sub> = |x<sub>i</sub> − x<sub>i−1</sub>|; limits = mean ± 3 · mean MR / d2; the upper limit of the moving ranges
+ * is D4 · mean MR.
+ *
+ * <p>In the unit of the readings, twenty figures. They judge the process; the tolerance judges the part.
+ *
+ * <p>Fewer than ten readings give no limits, ten to 24 trial limits. Equal readings give limits that are the centre. A single
+ * reading has no moving range and is refused.
+ *
+ * <p>Source: NIST/SEMATECH e-Handbook 6.3.2.2, with d2 = 1.128 and D4 = 3.267 as printed there; {@link Factors#EXACT} has
+ * 2/√π and 1 + 3 d3/d2 in full, which brings the limits closer by a third of a thousandth.
+ *
+ * @param limits absent below ten readings
+ */
+public record Individuals(BigDecimal centre, BigDecimal meanMovingRange, Optional<Limits> limits, Standing standing) {
+
+    private static final BigDecimal THREE = BigDecimal.valueOf(3);
+
+    /** How far limits from so many readings can be relied on. */
+    public enum Standing {
+
+        /** Fewer than ten readings: no limits at all. */
+        NONE(2),
+
+        /** Ten to 24: on trial, and said to be. */
+        TRIAL(10),
+
+        /** From 25 on. */
+        USUAL(25);
+
+        private final int from;
+
+        Standing(int from) {
+            this.from = from;
+        }
+
+        static Standing of(int n) {
+            return n < TRIAL.from ? NONE : n < USUAL.from ? TRIAL : USUAL;
+        }
+    }
+
+    /** Which factors turn the mean moving range into limits. */
+    public enum Factors {
+
+        /** To three places, as handbooks print them. */
+        PRINTED(new BigDecimal("1.128"), new BigDecimal("3.267")),
+
+        /** In full. */
+        EXACT(new BigDecimal(RangeOfNormal.d2(2)), new BigDecimal(1 + 3 * RangeOfNormal.d3(2) / RangeOfNormal.d2(2)));
+
+        private final BigDecimal d2;
+        private final BigDecimal d4;
+
+        Factors(BigDecimal d2, BigDecimal d4) {
+            this.d2 = d2;
+            this.d4 = d4;
+        }
+    }
+
+    /** @param movingRangeUpper of the moving ranges; their lower limit is nought */
+    public record Limits(BigDecimal upper, BigDecimal lower, BigDecimal movingRangeUpper) {
+    }
+
+    /**
+     * @param readings in the order the parts were made
+     * @throws IllegalArgumentException if there are fewer than two
+     */
+    public static Individuals of(List<BigDecimal> readings, Factors factors) {
+        if (readings.size() < 2) {
+            throw new IllegalArgumentException("A moving range needs two readings or more, in the order the parts were made");
+        }
+        BigDecimal ranges = BigDecimal.ZERO;
+        for (int i = 1; i < readings.size(); i++) {
+            ranges = ranges.add(readings.get(i).subtract(readings.get(i - 1)).abs());
+        }
+        BigDecimal centre = Summary.of(readings).mean();
+        BigDecimal meanRange = Precision.quotient(ranges, BigDecimal.valueOf(readings.size() - 1L));
+        Standing standing = Standing.of(readings.size());
+        BigDecimal reach = THREE.multiply(meanRange).divide(factors.d2, Precision.WORKING);
+        Optional<Limits> limits = standing == Standing.NONE ? Optional.empty()
+                : Optional.of(new Limits(centre.add(reach).round(Precision.RESULT), centre.subtract(reach).round(Precision.RESULT),
+                        factors.d4.multiply(meanRange).round(Precision.RESULT)));
+        return new Individuals(centre, meanRange, limits, standing);
+    }
+}

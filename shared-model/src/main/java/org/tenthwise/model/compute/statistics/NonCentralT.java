@@ -1,0 +1,72 @@
+package org.tenthwise.model.compute.statistics;
+
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * Student's t where the mean is off nought: T = (Z + δ) / V, with Z standard normal and V = √(χ²<sub>ν</sub> / ν).
+ *
+ * <p>P(T &gt; t) = ∫ Φ(δ − t v) f(v) dv, f the density of V.
+ *
+ * <p>A probability from 0 to 1; t and δ of any sign.
+ *
+ * <p>δ = 0 gives Student's t, t = 0 gives Φ(δ). Right to ten figures from ν = 1 up, also where δ is far beyond 37, where
+ * series for the same probability lose theirs.
+ *
+ * <p>Source: N. L. Johnson, S. Kotz and N. Balakrishnan, Continuous Univariate Distributions 2, ch. 31. Integrated only where
+ * Φ(δ − t v) is neither 0 nor 1; below that the χ² distribution gives the whole part.
+ */
+final class NonCentralT {
+
+    private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
+
+    /** Standard deviations beyond which nothing is left that counts in a double. */
+    private static final double REACH = 10;
+
+    private final double nu;
+    private final ChiSquaredDistribution chiSquared;
+    private final double spread;
+
+    NonCentralT(int degreesOfFreedom) {
+        this.nu = degreesOfFreedom;
+        this.chiSquared = ChiSquaredDistribution.of(nu);
+        this.spread = 1 / Math.sqrt(2 * nu);
+    }
+
+    /** P(T &gt; t). */
+    double above(double t, double delta) {
+        if (t == 0) {
+            return NORMAL.cumulativeProbability(delta);
+        }
+        if (t < 0) {
+            return 1 - above(-t, -delta);
+        }
+        double from = within((delta - REACH) / t);
+        double to = within((delta + REACH) / t);
+        int panels = (int) Math.ceil((to - from) / Math.min(spread, 1 / t));
+        return chiSquared.cumulativeProbability(nu * from * from)
+                + Panels.integral(v -> NORMAL.cumulativeProbability(delta - t * v) * density(v), from, to, Math.max(1, panels));
+    }
+
+    /** The δ with which t is exceeded with {@code probability}. */
+    double deltaExceeding(double t, double probability) {
+        return Root.near(t, width(t), delta -> above(t, delta) - probability);
+    }
+
+    /** The t that is exceeded with {@code probability} where the mean is off by {@code delta}. */
+    double exceeded(double probability, double delta) {
+        return Root.near(delta, width(delta), t -> above(t, delta) - probability);
+    }
+
+    private double width(double place) {
+        return Math.sqrt(1 + place * place * spread * spread);
+    }
+
+    private double within(double v) {
+        return Math.min(1 + REACH * spread, Math.max(Math.max(0, 1 - REACH * spread), v));
+    }
+
+    private double density(double v) {
+        return 2 * nu * v * chiSquared.density(nu * v * v);
+    }
+}

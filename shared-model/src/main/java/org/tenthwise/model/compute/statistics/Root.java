@@ -1,0 +1,88 @@
+package org.tenthwise.model.compute.statistics;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Where a function that only rises, or only falls, is nought.
+ *
+ * <p>Bracketed first by steps that double, then narrowed by inverse quadratic interpolation where that is safe and by halving
+ * where it is not: T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145.
+ */
+final class Root {
+
+    private static final int MOST_STEPS = 200;
+    private static final double FINE = 1e-14;
+
+    private Root() {
+    }
+
+    /**
+     * @param near where to begin
+     * @param step how far the root may well lie from there; more than nought
+     * @throws ArithmeticException if no root is found
+     */
+    static double near(double near, double step, DoubleUnaryOperator function) {
+        double low = near - step;
+        double high = near + step;
+        double atLow = function.applyAsDouble(low);
+        double atHigh = function.applyAsDouble(high);
+        boolean rising = atHigh > atLow;
+        double stride = step;
+        for (int i = 0; i < MOST_STEPS && atLow * atHigh > 0; i++) {
+            stride *= 2;
+            if (atLow > 0 == rising) {
+                high = low;
+                atHigh = atLow;
+                low -= stride;
+                atLow = function.applyAsDouble(low);
+            } else {
+                low = high;
+                atLow = atHigh;
+                high += stride;
+                atHigh = function.applyAsDouble(high);
+            }
+        }
+        if (!(atLow * atHigh <= 0)) {
+            throw new ArithmeticException("no value fits these figures");
+        }
+        return between(low, atLow, high, atHigh, function);
+    }
+
+    private static double between(double low, double atLow, double high, double atHigh, DoubleUnaryOperator function) {
+        double a = high;
+        double fa = atHigh;
+        double b = low;
+        double fb = atLow;
+        double share = 0.5;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double x = a + share * (b - a);
+            double fx = function.applyAsDouble(x);
+            double c;
+            double fc;
+            if (Math.signum(fx) == Math.signum(fa)) {
+                c = a;
+                fc = fa;
+            } else {
+                c = b;
+                fc = fb;
+                b = a;
+                fb = fa;
+            }
+            a = x;
+            fa = fx;
+            double best = Math.abs(fa) < Math.abs(fb) ? a : b;
+            double tolerance = FINE * Math.max(Math.abs(best), FINE) / Math.abs(b - c);
+            if (fa == 0 || tolerance > 0.5 || a == b) {
+                return fa == 0 ? a : best;
+            }
+            double xi = (a - b) / (c - b);
+            double phi = (fa - fb) / (fc - fb);
+            boolean interpolate = phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi;
+            share = interpolate
+                    ? fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb)
+                    : 0.5;
+            share = Math.min(1 - tolerance, Math.max(tolerance, share));
+        }
+        return a;
+    }
+}

@@ -1,0 +1,43 @@
+package org.tenthwise.model.compute.statistics;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * What is known of the parts that were measured: how many, their mean and their standard deviation (n − 1 in the divisor).
+ *
+ * @param n  two or more
+ * @param sd more than nought: readings that are all alike say that the gauge is too coarse, not that there is no spread
+ */
+public record Sample(int n, BigDecimal mean, BigDecimal sd) {
+
+    public Sample {
+        if (n < 2) {
+            throw new IllegalArgumentException("n is %d: a spread needs two readings or more".formatted(n));
+        }
+        if (sd.signum() <= 0) {
+            throw new IllegalArgumentException(
+                    "The standard deviation of %d readings is %s: readings that are all alike show the step of the gauge, not the spread of the parts"
+                            .formatted(n, sd.toPlainString()));
+        }
+    }
+
+    /** @throws IllegalArgumentException for fewer than two readings, and for readings all alike */
+    public static Sample of(List<BigDecimal> readings) {
+        return of(Summary.of(readings));
+    }
+
+    /** @throws IllegalArgumentException for fewer than two readings, and for readings all alike */
+    public static Sample of(Summary summary) {
+        return new Sample(summary.n(), summary.mean(), summary.sd().orElse(BigDecimal.ZERO));
+    }
+
+    int degreesOfFreedom() {
+        return n - 1;
+    }
+
+    /** How many standard deviations {@code figure} stands above the mean; below nought under it. */
+    double standardDeviationsTo(BigDecimal figure) {
+        return figure.subtract(mean).divide(sd, Precision.WORKING).doubleValue();
+    }
+}
