@@ -17,8 +17,8 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.fit;
     exports org.tenthwise.model.compute.form;
     exports org.tenthwise.model.compute.roundness;
-    exports org.tenthwise.model.compute.temperature;
     exports org.tenthwise.model.compute.statistics;
+    exports org.tenthwise.model.compute.temperature;
     exports org.tenthwise.model.compute.thread;
     exports org.tenthwise.model.compute.uncertainty;
 }
