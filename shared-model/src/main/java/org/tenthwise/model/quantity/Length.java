@@ -81,6 +81,9 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
      * twelve places; any other length comes out to 1e-12 in, half-even. Trailing noughts are dropped.
      */
     public BigDecimal in(Unit unit) {
+        if (unit == Unit.MILLIMETRE) {
+            return millimetres;
+        }
         BigDecimal figure = millimetres.divide(unit.millimetres(), PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN);
         return figure.signum() == 0 ? BigDecimal.ZERO : figure.stripTrailingZeros();
     }

@@ -55,6 +55,11 @@ class LengthTest {
     }
 
     @Test
+    void millimetresComeBackToTheLastPlaceHoweverMany() {
+        assertEquals(new BigDecimal("0.00050000000002"), mm("0.00050000000002").in(Unit.MILLIMETRE));
+    }
+
+    @Test
     void aFigureIsHandedOutWithoutTrailingNoughtsOrExponent() {
         assertEquals("100", mm("100.00").in(Unit.MILLIMETRE).toPlainString());
         assertEquals("0", Length.ZERO.in(Unit.INCH).toPlainString());
