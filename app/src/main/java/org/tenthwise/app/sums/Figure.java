@@ -17,16 +17,12 @@ final class Figure {
     /** @throws CannotAnswer if {@code text} is no decimal number, or one no sum of the shop could mean */
     static BigDecimal read(String key, String text) {
         if (text.length() > MOST_CHARACTERS || !NUMBER.matcher(text).matches()) {
-            throw new CannotAnswer(key, "%s is \"%s\": it is not a decimal number".formatted(key, shortened(text)));
+            throw new CannotAnswer(key, "%s is \"%s\": it is not a decimal number".formatted(key, Quoted.of(text)));
         }
         BigDecimal figure = new BigDecimal(text);
         if (Math.abs((long) figure.precision() - figure.scale()) > MOST_MAGNITUDE || figure.scale() > MOST_MAGNITUDE * 2) {
             throw new CannotAnswer(key, "%s is %s: it is out of any range a shop measures in".formatted(key, text));
         }
         return figure;
-    }
-
-    private static String shortened(String text) {
-        return text.length() > MOST_CHARACTERS ? text.substring(0, MOST_CHARACTERS) + "…" : text;
     }
 }

@@ -50,7 +50,7 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
 
     private static Unit unit(Typed written) {
         String text = plain(UNIT, written);
-        return Unit.ofSymbol(text).orElseThrow(() -> new CannotAnswer(UNIT, "unit is \"%s\": it is mm or in".formatted(text)));
+        return Unit.ofSymbol(text).orElseThrow(() -> new CannotAnswer(UNIT, "unit is \"%s\": it is mm or in".formatted(Quoted.of(text))));
     }
 
     public boolean has(String key) {
@@ -153,7 +153,7 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
         String text = plain(key);
         T chosen = choices.get(text);
         if (chosen == null) {
-            throw new CannotAnswer(key, "%s is \"%s\": it is one of %s".formatted(key, text, String.join(", ", new TreeSet<>(choices.keySet()))));
+            throw new CannotAnswer(key, "%s is \"%s\": it is one of %s".formatted(key, Quoted.of(text), String.join(", ", new TreeSet<>(choices.keySet()))));
         }
         return chosen;
     }
@@ -170,7 +170,7 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
         Set<String> unknown = new TreeSet<>(table.values().keySet());
         unknown.removeAll(allowed);
         if (!unknown.isEmpty()) {
-            throw new CannotAnswer(key, "%s has an unknown key %s: it takes %s".formatted(key, String.join(", ", unknown),
+            throw new CannotAnswer(key, "%s has an unknown key %s: it takes %s".formatted(key, Quoted.of(String.join(", ", unknown)),
                     String.join(", ", new TreeSet<>(allowed))));
         }
         return new Given(unit, table.values());

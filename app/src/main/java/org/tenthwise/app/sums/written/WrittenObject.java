@@ -169,8 +169,8 @@ public final class WrittenObject {
         }
         int at = (int) Math.min(text.length(), Math.max(0, e.getLocation().getCharOffset()));
         String where = e instanceof JsonEOFException ? "it ends in the middle"
-                : "something is wrong at character %d, near %s".formatted(at, near(at - NEAR / 2));
-        return new Unreadable("The line is not JSON: %s%s".formatted(where, last.map(key -> ", at key " + shortened(key)).orElse("")));
+                : "something is wrong at character %d, near %s".formatted(Math.min(at + 1, text.length()), near(at - NEAR / 2));
+        return new Unreadable("The line is not JSON: %s%s".formatted(where, last.map(key -> ", behind the key " + shortened(key)).orElse("")));
     }
 
     private int offset() {

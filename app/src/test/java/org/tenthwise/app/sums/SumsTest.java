@@ -1,0 +1,126 @@
+package org.tenthwise.app.sums;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.model.quantity.Unit;
+
+class SumsTest {
+
+    private record Fixed(String name, Supplier<Answer> answer) implements Sum {
+
+        @Override
+        public Set<String> keys() {
+            return Set.of("d", "zone");
+        }
+
+        @Override
+        public Answer of(Given given) {
+            return answer.get();
+        }
+    }
+
+    private static final Answer ANSWER = Answer.in(Unit.MILLIMETRE).on("common practice");
+
+    private static Supplier<Answer> failing(RuntimeException trouble) {
+        return () -> {
+            throw trouble;
+        };
+    }
+
+    private static Reply ask(Supplier<Answer> answer, Map<String, String> given) {
+        return new Sums(List.of(List.of(new Fixed("fixed", answer)))).ask("fixed", Given.of(Unit.MILLIMETRE, given));
+    }
+
+    private static String refused(Supplier<Answer> answer, Map<String, String> given) {
+        return assertInstanceOf(Problem.class, ask(answer, given)).words();
+    }
+
+    @Test
+    void aSumIsFoundByItsName() {
+        assertEquals(ANSWER, ask(() -> ANSWER, Map.of("d", "1")));
+        assertEquals("calc is \"fxied\": it is one of fixed", assertInstanceOf(Problem.class, new Sums(List.of(List.of(
+                new Fixed("fixed", () -> ANSWER)))).ask("fxied", Given.of(Unit.MILLIMETRE, Map.of()))).words());
+    }
+
+    @Test
+    void keysASumDoesNotTakeAreNamedAllAtOnce() {
+        Problem problem = assertInstanceOf(Problem.class, ask(() -> ANSWER, Map.of("d", "1", "zoen", "H7", "size", "3")));
+        assertEquals("fixed takes no size, zoen: it takes d, zone", problem.words());
+        assertEquals(Optional.of("size"), problem.key());
+    }
+
+    @Test
+    void twoSumsOfOneNameAreRefused() {
+        Sum one = new Fixed("fixed", () -> ANSWER);
+        assertThrows(IllegalStateException.class, () -> new Sums(List.of(List.of(one), List.of(one))));
+    }
+
+    @Test
+    void whateverASumThrowsIsARefusal() {
+        assertEquals("zone is \"Q7\"", refused(failing(new CannotAnswer("zone", "zone is \"Q7\"")), Map.of()));
+        assertEquals("Lower limit 2 is above upper limit 1", refused(failing(new IllegalArgumentException("Lower limit 2 is above upper limit 1")), Map.of()));
+        for (RuntimeException trouble : List.of(new IllegalArgumentException(), new ArithmeticException(), new IllegalStateException())) {
+            assertEquals("The sum fixed does not come out with the figures given: " + trouble.getClass().getSimpleName(),
+                    refused(failing(trouble), Map.of()));
+        }
+        assertEquals("The sum fixed does not come out with the figures given: Division by zero",
+                refused(failing(new ArithmeticException("Division by zero")), Map.of()));
+    }
+
+    static List<String> everySum() {
+        return List.copyOf(Handbook.sums().names());
+    }
+
+    /** Whatever is put under every key of a sum, and under none, a sum answers or refuses in a sentence of one line. */
+    @ParameterizedTest
+    @MethodSource("everySum")
+    void everySumOfTheShopAnswersOrRefusesInWords(String name) {
+        assertTrue(name.matches("[a-z0-9]+(-[a-z0-9]+)*"), name);
+        Sums sums = Handbook.sums();
+        Problem none = assertInstanceOf(Problem.class, sums.ask(name, Given.of(Unit.MILLIMETRE, Map.of("no-such-key", "1"))));
+        Set<String> keys = new TreeSet<>(List.of(none.words().substring(none.words().indexOf(": it takes ") + 11).split(", ")));
+        for (Typed typed : List.of(new Typed.Plain("0"), new Typed.Plain("-1"), new Typed.Plain("1"), new Typed.Plain("2.5"),
+                new Typed.Plain("1e29"), new Typed.Plain("1e-29"), new Typed.Plain("H7"), new Typed.Many(List.of()),
+                new Typed.Many(List.of(new Typed.Plain("1"))), new Typed.Many(List.of(new Typed.Plain("1"), new Typed.Plain("1"))),
+                new Typed.Many(List.of(new Typed.Many(List.of(new Typed.Many(List.of(new Typed.Plain("3"))))))),
+                new Typed.Many(List.of(new Typed.Table(Map.of()))), new Typed.Table(Map.of()), new Typed.Neither("null"))) {
+            answeredOrRefused(name, keys, typed, sums);
+        }
+    }
+
+    private static void answeredOrRefused(String name, Set<String> keys, Typed typed, Sums sums) {
+        Map<String, Typed> all = new TreeMap<>();
+        keys.forEach(key -> all.put(key, typed));
+        List<Map<String, Typed>> tries = new ArrayList<>(List.of(Map.of(), all));
+        keys.forEach(key -> {
+            Map<String, Typed> without = new TreeMap<>(all);
+            without.remove(key);
+            tries.add(without);
+            tries.add(Map.of(key, typed));
+        });
+        for (Map<String, Typed> given : tries) {
+            for (Optional<Unit> unit : List.of(Optional.of(Unit.INCH), Optional.<Unit>empty())) {
+                if (sums.ask(name, new Given(unit, given)) instanceof Problem problem) {
+                    assertTrue(!problem.words().isBlank() && problem.words().lines().count() == 1
+                            && !problem.words().contains("Exception") && !problem.words().contains("does not come out with"),
+                            () -> "%s given %s: %s".formatted(name, given, problem.words()));
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package org.tenthwise.app.sums.written;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.app.sums.Typed;
+
+class WrittenObjectTest {
+
+    private static Typed plain(String text) {
+        return new Typed.Plain(text);
+    }
+
+    @Test
+    void everyKindOfValueIsTold() throws Unreadable {
+        assertEquals(Map.of("a", plain("1.50"), "b", plain("1.50"), "c", new Typed.Neither("true"), "d", new Typed.Neither("null"),
+                "e", new Typed.Many(List.of(plain("1"), new Typed.Many(List.of()))), "f", new Typed.Table(Map.of("g", plain("")))),
+                WrittenObject.read("{\"a\":1.50,\"b\":\"1.50\",\"c\":true,\"d\":null,\"e\":[1,[]],\"f\":{\"g\":\"\"}}"));
+    }
+
+    @Test
+    void keysComeInTheOrderTheyAreWritten() throws Unreadable {
+        Map<String, Typed> read = WrittenObject.read(" {\"z\":1,\"a\":{\"y\":1,\"b\":2,\"x\":3},\"m\":3} ");
+        assertEquals(List.of("z", "a", "m"), new ArrayList<>(read.keySet()));
+        assertEquals(List.of("y", "b", "x"), new ArrayList<>(((Typed.Table) read.get("a")).values().keySet()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0.1", "-0.0", "1e-7", "1.000000000000000000000001", "123456789012345678901234567890", "1E400"})
+    void aNumberKeepsItsDigits(String digits) throws Unreadable {
+        assertEquals(plain(digits), WrittenObject.read("{\"a\":" + digits + "}").get("a"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            {"a":1,"a":1}       | a stands twice: say which one is meant
+            {"a":{"b":1,"b":2}} | b stands twice: say which one is meant
+            {"a":1}}            | The line is not JSON: something is wrong at character 8, near "{"a":1}}", behind the key a
+            {"a":1},            | The line is not JSON: something is wrong at character 8, near "{"a":1},", behind the key a
+            {"a":1} 2           | Something stands behind the end of the object: "…2"
+            {"a":1} // said     | The line is not JSON: something is wrong at character 9, near "{"a":1} // said", behind the key a
+            {a:1}               | The line is not JSON: something is wrong at character 2, near "{a:1}"
+            {'a':1}             | The line is not JSON: something is wrong at character 2, near "{'a':1}"
+            {"a":1,}            | The line is not JSON: something is wrong at character 8, near "{"a":1,}", behind the key a
+            {"a":[1,]}          | The line is not JSON: something is wrong at character 9, near "{"a":[1,]}", behind the key a
+            {"a":.5}            | The line is not JSON: something is wrong at character 6, near "{"a":.5}"
+            {"a":"\\x"}         | The line is not JSON: something is wrong at character 8, near "{"a":"\\x"}", behind the key a
+            {"a":"b             | The line is not JSON: it ends in the middle, behind the key a
+            {"\\udc00":1}       | A key holds half of a character
+            """)
+    void whatIsNotOneObjectIsRefused(String text, String words) {
+        assertEquals(words, assertThrows(Unreadable.class, () -> WrittenObject.read(text)).getMessage());
+    }
+
+    @Test
+    void aWholeCharacterOutsideTheFirstPlaneIsRead() throws Unreadable {
+        assertEquals(plain("\uD83D\uDD29"), WrittenObject.read("{\"a\":\"\uD83D\uDD29\"}").get("a"));
+        assertEquals(plain("\uD83D\uDD29"), WrittenObject.read("{\"a\":\"\\ud83d\\udd29\"}").get("a"));
+    }
+
+    @Test
+    void eightDeepIsReadAndNineIsNot() throws Unreadable {
+        WrittenObject.read("{\"a\":[[[[[[[1]]]]]]]}");
+        assertEquals("a is nested more than 8 deep: no sum takes that",
+                assertThrows(Unreadable.class, () -> WrittenObject.read("{\"a\":[[[[[[[[1]]]]]]]]}")).getMessage());
+    }
+}
