@@ -1,5 +1,8 @@
 package org.tenthwise.app;
 
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
@@ -7,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.tenthwise.app.command.CommandLines;
 import org.tenthwise.app.command.Exit;
+import org.tenthwise.app.command.Streams;
 import picocli.CommandLine;
 
 /**
@@ -33,7 +37,7 @@ public final class Main {
 
     private static int run(String[] arguments, LastResort lastResort, PrintWriter out, PrintWriter err) {
         try {
-            CommandLine commands = CommandLines.of(new Wiring(lastResort).tools());
+            CommandLine commands = CommandLines.of(new Wiring(lastResort).tools(streams()));
             commands.setOut(out);
             commands.setErr(err);
             return commands.execute(arguments);
@@ -44,6 +48,11 @@ public final class Main {
             out.flush();
             err.flush();
         }
+    }
+
+    /** Past the print streams, which would keep a broken pipe to themselves. */
+    private static Streams streams() {
+        return new Streams(new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out));
     }
 
     /** UTF-8, but for Windows, whose console shows what its own settings say. */

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.app.command.Client;
 import org.tenthwise.app.command.Records;
+import org.tenthwise.app.command.Streams;
 import org.tenthwise.app.command.Tools;
 import org.tenthwise.app.device.AttachDisplay;
 import org.tenthwise.app.device.AttachPauses;
@@ -47,8 +48,8 @@ final class Wiring {
         this.lastResort = lastResort;
     }
 
-    Tools tools() {
-        return new Tools(client(), clock, words, new PlanReader(), formats, version, sums);
+    Tools tools(Streams streams) {
+        return new Tools(client(), clock, words, new PlanReader(), formats, version, sums, streams);
     }
 
     private Client client() {

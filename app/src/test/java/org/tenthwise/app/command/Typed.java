@@ -1,5 +1,7 @@
 package org.tenthwise.app.command;
 
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -44,12 +46,21 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
         return line(new Asked(true, new ArrayList<>(), Optional.of(trouble)));
     }
 
-    /** @param words what stands behind the name of the program; paths and others by their text */
+    /** Types the batch command, with {@code in} on standard input and {@code to} behind standard output. */
+    static Typed piped(InputStream in, OutputStream to) {
+        return line(new Asked(false, new ArrayList<>(), Optional.empty()), new Streams(in, to), "compute");
+    }
+
     private static Typed line(Asked client, Object... words) {
+        return line(client, new Streams(InputStream.nullInputStream(), OutputStream.nullOutputStream()), words);
+    }
+
+    /** @param words what stands behind the name of the program; paths and others by their text */
+    private static Typed line(Asked client, Streams streams, Object... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         CommandLine commands = CommandLines.of(new Tools(client, CLOCK, Words.of(Locale.ENGLISH), new PlanReader(),
-                List.of(new CsvRecord(), new JsonRecord()), "0.1.0-test", Handbook.sums()));
+                List.of(new CsvRecord(), new JsonRecord()), "0.1.0-test", Handbook.sums(), streams));
         commands.setOut(new PrintWriter(out, true));
         commands.setErr(new PrintWriter(err, true));
         String[] arguments = List.of(words).stream().map(String::valueOf).toArray(String[]::new);

@@ -1,0 +1,12 @@
+package org.tenthwise.app.batch;
+
+/** A line as it came in: its text, or why it has none. */
+sealed interface RawLine {
+
+    /** Without its end. */
+    record Text(String text) implements RawLine {
+    }
+
+    record Refused(String words) implements RawLine {
+    }
+}
