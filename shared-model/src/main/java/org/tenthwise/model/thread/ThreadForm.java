@@ -2,6 +2,8 @@ package org.tenthwise.model.thread;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Nanometres;
 
 /**
  * The basic form of a thread in axial section.
@@ -47,6 +49,16 @@ public enum ThreadForm {
     /** Basic major to basic root, on radius, in pitches; no clearance. */
     public double basicRootDepth() {
         return basicRootDepth;
+    }
+
+    /** Basic major diameter less basic pitch diameter, to 1 nm. */
+    public Length majorLessPitchDiameter(Length pitch) {
+        return Nanometres.round(2 * pitchLineDepth * Nanometres.of(pitch));
+    }
+
+    /** Basic major diameter less basic minor diameter of the screw, to 1 nm. */
+    public Length majorLessMinorDiameter(Length pitch) {
+        return Nanometres.round(2 * basicRootDepth * Nanometres.of(pitch));
     }
 
     public static Optional<ThreadForm> ofKey(String key) {

@@ -11,7 +11,7 @@ import org.tenthwise.model.thread.ScrewThread;
  *
  * <p>tan B = lead / (π · pitch diameter).
  *
- * <p>Degrees, to 1e-9, more than nought and less than 90. The lead is the pitch times the starts.
+ * <p>Degrees, to 1e-12, more than nought and less than 90. The lead is the pitch times the starts.
  *
  * <p>A pitch diameter far larger than the lead gives an angle near nought.
  *
@@ -20,14 +20,19 @@ import org.tenthwise.model.thread.ScrewThread;
  */
 public final class LeadAngle {
 
-    private static final int PLACES_OF_A_DEGREE = 9;
+    private static final int PLACES_OF_A_DEGREE = 12;
 
     private LeadAngle() {
     }
 
     /** @throws IllegalArgumentException if the pitch diameter is not more than nought */
     public static BigDecimal degrees(ScrewThread thread, Length pitchDiameter) {
-        double tangent = Nanometres.of(thread.lead()) / (Math.PI * Nanometres.of(Positive.size("Pitch diameter", pitchDiameter)));
+        return degrees(thread.lead(), pitchDiameter);
+    }
+
+    /** @throws IllegalArgumentException if the pitch diameter is not more than nought */
+    public static BigDecimal degrees(Length lead, Length pitchDiameter) {
+        double tangent = Nanometres.of(lead) / (Math.PI * Nanometres.of(Positive.size("Pitch diameter", pitchDiameter)));
         return BigDecimal.valueOf(Math.toDegrees(Math.atan(tangent))).setScale(PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN);
     }
 }

@@ -5,12 +5,14 @@ import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.thread.ScrewThread;
 
 /**
- * Pitch diameter of an external thread from a measurement over three wires, and the other way round.
+ * Pitch diameter of an external thread from a measurement over wires, and the other way round. Three wires line the anvils
+ * up by themselves; two, one on each side, measure the same where the anvils are kept square to the axis and one of them may
+ * float along it by half a pitch.
  *
- * <p>Exactly: a ball of the wire's diameter in a screw groove with flanks straight in axial section, half a pitch wide at
- * the pitch line; see {@link BallInGroove}. Two approximate formulas stand beside it, with half angle A, pitch P, wire W
- * and lead angle B at the basic pitch diameter. Simple: E = M + P/2 · cot A − W (1 + csc A). Corrected: the simple one less
- * W/2 · tan² B · cos A · cot A.
+ * <p>Exactly: a ball of the wire's diameter in a screw groove with flanks straight in axial section; see
+ * {@link BallInGroove}. Two approximate formulas stand beside it, with half angle A, groove width s at the pitch diameter
+ * (half the pitch), wire W and the {@link LeadCorrection} c. Simple: E = M + s · cot A − W (1 + csc A). Corrected: the
+ * simple one less c.
  *
  * <p>Diameters, to 1 nm. A measurement larger by some amount gives a pitch diameter larger by nearly the same amount.
  *
@@ -23,31 +25,54 @@ import org.tenthwise.model.thread.ScrewThread;
  */
 public final class OverWires {
 
-    private final ScrewThread thread;
+    private final Groove groove;
     private final Length wire;
-    private final double halfAngle;
+    private final Length pitchDiameterOfTheLead;
     private final BallInGroove ball;
 
     /**
+     * For any wire whatever; {@link #seat} tells where it lies.
+     *
+     * @param pitchDiameterOfTheLead where the corrected formula takes the lead angle: the basic pitch diameter, if known
+     * @throws IllegalArgumentException if the wire is not more than nought
+     */
+    public OverWires(Groove groove, Length wire, Length pitchDiameterOfTheLead) {
+        this.groove = groove;
+        this.wire = Positive.size("Wire diameter", wire);
+        this.pitchDiameterOfTheLead = pitchDiameterOfTheLead;
+        this.ball = new BallInGroove(groove.tangent(), groove.risePerTurn(), Nanometres.of(groove.width()), Nanometres.of(wire));
+    }
+
+    /**
+     * For wires that fit a thread.
+     *
      * @throws IllegalArgumentException if at the basic size of the thread the wire would rest on the crests, or lie so deep
      *                                  that the anvils would
      */
     public OverWires(ScrewThread thread, Length wire) {
-        this.thread = thread;
-        this.wire = Positive.size("Wire diameter", wire);
-        this.halfAngle = Math.toRadians(thread.form().halfAngleDegrees());
-        this.ball = new BallInGroove(Math.tan(halfAngle), Nanometres.of(thread.lead()) / (2 * Math.PI),
-                Nanometres.of(thread.pitch()) / 2, Nanometres.of(wire));
-        BallInGroove.Rest rest = ball.inPitchDiameter(Nanometres.of(thread.basicPitchDiameter()))
-                .filter(found -> found.contact() <= Nanometres.of(thread.diameter()) / 2)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "A wire of %s is too thick for a pitch of %s: it rests on the crests, not on the flanks".formatted(
-                                wire, thread.pitch())));
-        if (over(rest).isBelow(thread.diameter())) {
-            throw new IllegalArgumentException(
-                    "A wire of %s is too thin for a pitch of %s: it does not stand out over the crests".formatted(
-                            wire, thread.pitch()));
+        this(Groove.of(thread), wire, thread.basicPitchDiameter());
+        WireSeat seat = seat(thread.basicPitchDiameter(), thread.diameter());
+        if (seat == WireSeat.ON_THE_CRESTS) {
+            throw new IllegalArgumentException("A wire of %s is too thick for a pitch of %s: it rests on the crests, not on the flanks"
+                    .formatted(wire, thread.pitch()));
         }
+        if (seat == WireSeat.BELOW_THE_CREST) {
+            throw new IllegalArgumentException("A wire of %s is too thin for a pitch of %s: it does not stand out over the crests"
+                    .formatted(wire, thread.pitch()));
+        }
+    }
+
+    /** Where the wire lies in a thread of this pitch diameter with crests on this diameter. Flush is on the flanks. */
+    public WireSeat seat(Length pitchDiameter, Length crest) {
+        return ball.inPitchDiameter(Nanometres.of(pitchDiameter))
+                .filter(rest -> !Nanometres.round(2 * rest.contact()).isAbove(crest))
+                .map(rest -> over(rest).isBelow(crest) ? WireSeat.BELOW_THE_CREST : WireSeat.ON_THE_FLANKS)
+                .orElse(WireSeat.ON_THE_CRESTS);
+    }
+
+    /** The diameter on which the wire touches the flanks of a thread of this pitch diameter. */
+    public Length contact(Length pitchDiameter) {
+        return Nanometres.round(2 * rest(pitchDiameter).contact());
     }
 
     /**
@@ -59,9 +84,8 @@ public final class OverWires {
         double centre = (Nanometres.of(overWires) - Nanometres.of(wire)) / 2;
         return ball.withCentreAt(centre)
                 .map(rest -> Nanometres.round(rest.pitchDiameter()))
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "%s over wires of %s leaves no room for a thread of pitch %s".formatted(
-                                overWires, wire, thread.pitch())));
+                .orElseThrow(() -> new IllegalArgumentException("%s over wires of %s leaves no room for a thread of pitch %s"
+                        .formatted(overWires, wire, groove.pitch())));
     }
 
     /**
@@ -70,28 +94,42 @@ public final class OverWires {
      * @throws IllegalArgumentException if the wire finds no rest in a thread of that pitch diameter
      */
     public Length overWires(Length pitchDiameter) {
-        return ball.inPitchDiameter(Nanometres.of(Positive.size("Pitch diameter", pitchDiameter)))
-                .map(this::over)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "A wire of %s finds no rest in a thread of pitch diameter %s and pitch %s".formatted(
-                                wire, pitchDiameter, thread.pitch())));
+        return over(rest(Positive.size("Pitch diameter", pitchDiameter)));
     }
 
     /** The pitch diameter without regard to the lead angle. */
     public Length simplePitchDiameter(Length overWires) {
-        return Nanometres.round(simple(overWires));
+        return Nanometres.round(Nanometres.of(overWires) - simpleDifference());
+    }
+
+    /** The measurement over wires without regard to the lead angle. */
+    public Length simpleOverWires(Length pitchDiameter) {
+        return Nanometres.round(Nanometres.of(pitchDiameter) + simpleDifference());
     }
 
     /** The pitch diameter with the usual correction for the lead angle. */
     public Length correctedPitchDiameter(Length overWires) {
-        double tangentOfLead = Nanometres.of(thread.lead()) / (Math.PI * Nanometres.of(thread.basicPitchDiameter()));
-        double correction = Nanometres.of(wire) / 2 * tangentOfLead * tangentOfLead * Math.cos(halfAngle) / Math.tan(halfAngle);
-        return Nanometres.round(simple(overWires) - correction);
+        return simplePitchDiameter(overWires).minus(leadCorrection());
     }
 
-    private double simple(Length overWires) {
-        return Nanometres.of(overWires) + Nanometres.of(thread.pitch()) / 2 / Math.tan(halfAngle)
-                - Nanometres.of(wire) * (1 + 1 / Math.sin(halfAngle));
+    /** The measurement over wires with the usual correction for the lead angle. */
+    public Length correctedOverWires(Length pitchDiameter) {
+        return simpleOverWires(pitchDiameter).plus(leadCorrection());
+    }
+
+    /** What the corrected formula takes off the simple one. */
+    public Length leadCorrection() {
+        return LeadCorrection.of(groove, wire, pitchDiameterOfTheLead);
+    }
+
+    private double simpleDifference() {
+        return Nanometres.of(wire) * groove.wireFactor() - groove.sharpDepth();
+    }
+
+    private BallInGroove.Rest rest(Length pitchDiameter) {
+        return ball.inPitchDiameter(Nanometres.of(pitchDiameter))
+                .orElseThrow(() -> new IllegalArgumentException("A wire of %s finds no rest in a thread of pitch diameter %s and pitch %s"
+                        .formatted(wire, pitchDiameter, groove.pitch())));
     }
 
     private Length over(BallInGroove.Rest rest) {

@@ -8,14 +8,14 @@ import org.tenthwise.model.thread.ThreadForm;
 /**
  * The wires a thread can be measured over.
  *
- * <p>With half angle A, pitch P, and h the depth from the basic major diameter to the pitch line, on radius: best, touching
- * the flanks at the pitch line, P / (2 cos A); least, flush with the crest, (2h + P/2 · cot A) / (1 + csc A); greatest,
- * touching the flanks at the corners of the crest, (P/2 + 2h · tan A) / cos A.
+ * <p>With half angle A, groove width s at the pitch diameter (half the pitch), and h the depth from the basic major diameter
+ * to the pitch line, on radius: best, touching the flanks at the pitch line, s / cos A; least, flush with the crest,
+ * (2h + s · cot A) / (1 + csc A); greatest, touching the flanks at the corners of the crest, (s + 2h · tan A) / cos A.
  *
  * <p>Diameters, to 1 nm, each in proportion to the pitch.
  *
  * <p>Holds for a lead angle of nought and is what the handbooks list for every lead angle. At 5° of lead the
- * wire that touches at the pitch line is 0.4 % less; {@link OverWires} looks at the thread as it is.
+ * wire that touches at the pitch line is 0.4 % less: see {@link TouchingWire}; {@link OverWires} looks at the thread as it is.
  *
  * <p>Source: best wire, ASME B1.2 and Machinery's Handbook, 31st ed., p. 2127; least and greatest from the geometry of the
  * basic form. The stub form has a lower crest above its pitch line, so its least and greatest are less; and its root is so
@@ -24,15 +24,17 @@ import org.tenthwise.model.thread.ThreadForm;
 public record WireSizes(Length best, Length least, Length greatest) {
 
     public static WireSizes of(ScrewThread thread) {
-        ThreadForm form = thread.form();
-        double halfAngle = Math.toRadians(form.halfAngleDegrees());
-        double tangent = Math.tan(halfAngle);
-        double cosine = Math.cos(halfAngle);
-        double pitch = Nanometres.of(thread.pitch());
-        double bothDepths = 2 * form.pitchLineDepth() * pitch;
+        return of(thread.form(), Groove.of(thread));
+    }
+
+    /** @param form whose crest the thread has, whatever its flanks */
+    public static WireSizes of(ThreadForm form, Groove groove) {
+        double cosine = Math.cos(groove.radians());
+        double width = Nanometres.of(groove.width());
+        double bothDepths = 2 * form.pitchLineDepth() * Nanometres.of(groove.pitch());
         return new WireSizes(
-                Nanometres.round(pitch / (2 * cosine)),
-                Nanometres.round((bothDepths + pitch / 2 / tangent) / (1 + 1 / Math.sin(halfAngle))),
-                Nanometres.round((pitch / 2 + bothDepths * tangent) / cosine));
+                Nanometres.round(width / cosine),
+                Nanometres.round((bothDepths + groove.sharpDepth()) / groove.wireFactor()),
+                Nanometres.round((width + bothDepths * groove.tangent()) / cosine));
     }
 }
