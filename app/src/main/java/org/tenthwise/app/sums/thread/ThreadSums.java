@@ -10,6 +10,6 @@ public final class ThreadSums {
     }
 
     public static List<Sum> all() {
-        return List.of();
+        return List.of(new OverWiresSum(), new OneWireSum(), new WireSensitivitySum(), new WireConstantsSum());
     }
 }

@@ -1,0 +1,80 @@
+package org.tenthwise.app.sums.thread;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.thread.ScrewThread;
+
+/** Pitch diameter from a measurement over wires, or the measurement from the pitch diameter. */
+final class OverWiresSum implements Sum {
+
+    private static final int THREE = 3;
+
+    @Override
+    public String name() {
+        return "over-wires";
+    }
+
+    @Override
+    public Set<String> keys() {
+        Set<String> keys = new TreeSet<>(ThreadGiven.KEYS);
+        keys.addAll(Set.of("diameter", "wire", "wires", "over_wires", "pitch_diameter", "minor_diameter"));
+        return keys;
+    }
+
+    @Override
+    public Answer of(Given given) {
+        ThreadGiven thread = ThreadGiven.of(given);
+        Length wire = given.positiveLength("wire");
+        WiresWriting writing = new WiresWriting(given, thread, wire);
+        Optional<Length> wantedOver = given.ifGiven("pitch_diameter", given::positiveLength);
+        if (wantedOver.isPresent() == given.has("over_wires")) {
+            throw new CannotAnswer("over_wires", wantedOver.isPresent()
+                    ? "over_wires is %s and pitch_diameter is %s: give the one that is known"
+                            .formatted(given.text("over_wires"), given.text("pitch_diameter"))
+                    : "over_wires is missing: give it, or pitch_diameter");
+        }
+        Optional<Length> diameter = given.ifGiven("diameter", given::positiveLength);
+        if (diameter.isEmpty() && wantedOver.isEmpty()) {
+            throw new CannotAnswer("diameter", "diameter is missing: it is needed beside over_wires");
+        }
+        Length ofTheLead = diameter.map(crest -> basicPitchDiameter(given, thread, crest)).or(() -> wantedOver).orElseThrow();
+        OverWires sum = new OverWires(thread.groove(), wire, ofTheLead);
+        Length pitchDiameter = wantedOver.orElseGet(() -> pitchDiameter(given, sum));
+        Length over = wantedOver.map(sum::overWires).orElseGet(() -> given.positiveLength("over_wires"));
+
+        Answer.Writing answer = writing.answer().length("pitch_diameter", pitchDiameter).length("over_wires", over)
+                .length("simple", wantedOver.map(sum::simpleOverWires).orElseGet(() -> sum.simplePitchDiameter(over)))
+                .length("corrected", wantedOver.map(sum::correctedOverWires).orElseGet(() -> sum.correctedPitchDiameter(over)));
+        writing.write(sum, pitchDiameter, over, diameter, ofTheLead);
+        if (given.has("wires") && given.whole("wires", 2, THREE) < THREE) {
+            answer.note("Two wires stand half a pitch apart along the axis: the anvils must be kept square to the axis and one of them free to float along it.");
+        }
+        return answer.on(WiresWriting.BASIS);
+    }
+
+    private static Length basicPitchDiameter(Given given, ThreadGiven thread, Length diameter) {
+        try {
+            return new ScrewThread(thread.form(), diameter, thread.groove().pitch(), thread.groove().starts()).basicPitchDiameter();
+        } catch (IllegalArgumentException e) {
+            throw new CannotAnswer("diameter", "diameter is %s: it leaves no core under a pitch of %s"
+                    .formatted(given.text("diameter"), WiresWriting.plain(thread.groove().pitch(), given.inUnit())));
+        }
+    }
+
+    private static Length pitchDiameter(Given given, OverWires sum) {
+        Length over = given.positiveLength("over_wires");
+        try {
+            return sum.pitchDiameter(over);
+        } catch (IllegalArgumentException e) {
+            throw new CannotAnswer("over_wires", "over_wires is %s over wires of %s: that leaves no room for a thread"
+                    .formatted(given.text("over_wires"), given.text("wire")));
+        }
+    }
+}

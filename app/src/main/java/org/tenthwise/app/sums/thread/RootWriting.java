@@ -1,0 +1,71 @@
+package org.tenthwise.app.sums.thread;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.RootClearance;
+import org.tenthwise.model.quantity.Length;
+
+/** Writes down how the wire stands to the root: to the one measured, or else to that of the basic form. */
+final class RootWriting {
+
+    /** Deeper below its basic root, on radius and in pitches, than any of the forms is cut. */
+    private static final BigDecimal MOST_CLEARANCE = new BigDecimal("0.1");
+    private static final BigDecimal TWO = BigDecimal.valueOf(2);
+
+    private final Given given;
+    private final ThreadGiven thread;
+    private final Length wire;
+    private final Answer.Writing answer;
+
+    RootWriting(Given given, ThreadGiven thread, Length wire, Answer.Writing answer) {
+        this.given = given;
+        this.thread = thread;
+        this.wire = wire;
+        this.answer = answer;
+    }
+
+    /** @throws CannotAnswer if the root lies above the pitch line, or the wire is lost in it */
+    void write(OverWires sum, Length pitchDiameter, Length over, Length crest) {
+        Optional<Length> minor = given.ifGiven("minor_diameter", given::positiveLength);
+        if (minor.isPresent()) {
+            measured(minor.get(), pitchDiameter, over);
+        } else {
+            basic(sum.contact(pitchDiameter), over, crest);
+        }
+    }
+
+    private void measured(Length minor, Length pitchDiameter, Length over) {
+        if (!minor.isBelow(pitchDiameter)) {
+            throw new CannotAnswer("minor_diameter", "minor_diameter is %s: it must be below the pitch diameter, %s"
+                    .formatted(plain(minor), plain(pitchDiameter)));
+        }
+        Length clearance = RootClearance.of(over, wire, minor);
+        answer.length("root_clearance", clearance);
+        if (clearance.signum() <= 0) {
+            answer.note("The wire bottoms on the root by %s on radius: it does not rest on the flanks, the reading is too large and the pitch diameter is not known; take a thicker wire."
+                    .formatted(plain(clearance.abs())));
+        }
+    }
+
+    private void basic(Length contact, Length over, Length crest) {
+        Length root = crest.minus(thread.form().majorLessMinorDiameter(thread.groove().pitch()));
+        Length deepest = root.minus(thread.groove().pitch().times(MOST_CLEARANCE).times(TWO));
+        if (contact.isBelow(deepest)) {
+            throw new CannotAnswer("wire", "wire is %s: it lies on the root and cannot touch the flanks, which end near a diameter of %s"
+                    .formatted(plain(wire), plain(root)));
+        }
+        Length lowest = over.minus(wire.times(TWO));
+        if (lowest.isBelow(root)) {
+            answer.note("The wire reaches down to a diameter of %s, below the basic root at %s: measure the minor diameter, for the wire may rest on the root."
+                    .formatted(plain(lowest), plain(root)));
+        }
+    }
+
+    private String plain(Length length) {
+        return WiresWriting.plain(length, given.inUnit());
+    }
+}

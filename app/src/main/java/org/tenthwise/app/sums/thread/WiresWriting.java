@@ -1,0 +1,99 @@
+package org.tenthwise.app.sums.thread;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Optional;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.model.compute.thread.LeadAngle;
+import org.tenthwise.model.compute.thread.LeadCorrection;
+import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.WireSeat;
+import org.tenthwise.model.compute.thread.WireSizes;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/** Writes down what is to be said about the wires and the lead, whichever way the sum went. */
+final class WiresWriting {
+
+    static final String BASIS = "Exact solution for flanks straight in axial section; simple and corrected formulas, "
+            + "ASME B1.2 and Machinery's Handbook, 31st ed., p. 2127";
+
+    private static final MathContext EIGHT_FIGURES = new MathContext(8, RoundingMode.HALF_EVEN);
+    private static final BigDecimal STEEP = BigDecimal.valueOf(5);
+
+    private final Given given;
+    private final ThreadGiven thread;
+    private final Length wire;
+    private final WireSizes sizes;
+    private final Answer.Writing answer;
+
+    /** @throws CannotAnswer if the wire cannot touch the flanks */
+    WiresWriting(Given given, ThreadGiven thread, Length wire) {
+        this.given = given;
+        this.thread = thread;
+        this.wire = wire;
+        this.sizes = WireSizes.of(thread.form(), thread.groove());
+        this.answer = Answer.in(given.inUnit());
+        if (wire.isAbove(sizes.greatest())) {
+            throw new CannotAnswer("wire", "wire is %s: it rests on the crests and cannot touch the flanks; this thread takes %s to %s"
+                    .formatted(given.text("wire"), plain(sizes.least()), plain(sizes.greatest())));
+        }
+    }
+
+    /** Where the answer is written. */
+    Answer.Writing answer() {
+        return answer;
+    }
+
+    /**
+     * @param diameter  major diameter, if it is known
+     * @param ofTheLead pitch diameter the lead angle is taken at
+     * @throws CannotAnswer if the sizes do not go together
+     */
+    void write(OverWires sum, Length pitchDiameter, Length over, Optional<Length> diameter, Length ofTheLead) {
+        Length crest = diameter.orElseGet(() -> pitchDiameter.plus(thread.form().majorLessPitchDiameter(thread.groove().pitch())));
+        if (!pitchDiameter.isBelow(crest)) {
+            throw new CannotAnswer("diameter", "diameter is %s: the pitch diameter would be %s, which is not below it"
+                    .formatted(plain(crest), plain(pitchDiameter)));
+        }
+        BigDecimal leadAngle = LeadAngle.degrees(thread.groove().lead(), ofTheLead);
+        answer.exact("lead_angle", leadAngle.round(EIGHT_FIGURES))
+                .length("best_wire", sizes.best()).length("wire_least", sizes.least()).length("wire_greatest", sizes.greatest());
+        new RootWriting(given, thread, wire, answer).write(sum, pitchDiameter, over, crest);
+        seat(sum.seat(pitchDiameter, crest), sum, pitchDiameter, crest, over);
+        lead(sum.leadCorrection(), leadAngle);
+    }
+
+    private void seat(WireSeat seat, OverWires sum, Length pitchDiameter, Length crest, Length over) {
+        if (seat == WireSeat.BELOW_THE_CREST) {
+            answer.note("The wire stands below the crest: %s over wires on a major diameter of %s. Anvils wider than the groove rest on the crests; take a thicker wire."
+                    .formatted(plain(over), plain(crest)));
+        } else if (seat == WireSeat.ON_THE_CRESTS) {
+            answer.note("The wire would touch the flanks on a diameter of %s, outside the crest at %s: it rests on the crests instead, and the pitch diameter is not known; take a thinner wire."
+                    .formatted(plain(sum.contact(pitchDiameter)), plain(crest)));
+        }
+    }
+
+    private void lead(Length correction, BigDecimal leadAngle) {
+        if (LeadCorrection.matters(correction)) {
+            answer.note("The lead angle matters: it lifts the reading by %s, more than the 0.00015 in up to which the simple formula is used."
+                    .formatted(plain(correction)));
+        }
+        if (leadAngle.compareTo(STEEP) > 0) {
+            answer.note("Above 5° of lead the corrected formula goes wrong as well: use the exact answer.");
+        }
+    }
+
+    /** To 0.1 µm, or a millionth of an inch. */
+    private String plain(Length length) {
+        return WiresWriting.plain(length, given.inUnit());
+    }
+
+    static String plain(Length length, Unit unit) {
+        int places = unit == Unit.INCH ? 6 : 4;
+        return length.in(unit).setScale(places, RoundingMode.HALF_EVEN).toPlainString() + " " + unit.symbol();
+    }
+}
