@@ -2,7 +2,8 @@ package org.tenthwise.model.compute.roundness;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -26,15 +27,17 @@ import org.tenthwise.model.quantity.Nanometres;
  * eccentricity is small beside the radius of the work. The formula for equal spacing (2/N times the sums with sine and
  * cosine) is this one where the angles are equally spaced, and wrong elsewhere, so only this one is used.
  *
- * @param mean          the reading the fitted circle would give if it ran true
- * @param cosPart       part of the eccentricity towards 0°
- * @param sinPart       part of the eccentricity towards 90°
- * @param highAtDegrees where the fitted circle stands furthest out, from 0 to less than 360, to 1e-6 degree
- * @param residual      greatest less least of {@code leftOver}: what no moving of the work takes away
- * @param leftOver      reading less fitted circle, one for each reading, in their order
+ * @param mean            the reading the fitted circle would give if it ran true
+ * @param cosPart         part of the eccentricity towards 0°
+ * @param sinPart         part of the eccentricity towards 90°
+ * @param eccentricRunOut twice the eccentricity: the swing an indicator would show on perfectly round work set this far off
+ *                        centre
+ * @param highAtDegrees   where the fitted circle stands furthest out, from 0 to less than 360, to 1e-6 degree
+ * @param residual        greatest less least of what is left over, before rounding: what no moving of the work takes away
+ * @param leftOver        reading less fitted circle, one for each reading, in their order
  */
-public record CircleFit(Length mean, Length cosPart, Length sinPart, Length eccentricity, BigDecimal highAtDegrees,
-        Length residual, List<Length> leftOver) {
+public record CircleFit(Length mean, Length cosPart, Length sinPart, Length eccentricity, Length eccentricRunOut,
+        BigDecimal highAtDegrees, Length residual, List<Length> leftOver) {
 
     private static final int PLACES_OF_A_DEGREE = 6;
 
@@ -75,20 +78,21 @@ public record CircleFit(Length mean, Length cosPart, Length sinPart, Length ecce
         double[] angles = anglesDegrees.stream().mapToDouble(Turn::radians).toArray();
         double[] heights = readings.stream().mapToDouble(reading -> Nanometres.of(reading.minus(base))).toArray();
         double[] fitted = leastSquares(angles, heights);
-        List<Length> leftOver = new ArrayList<>();
+        double[] leftOver = new double[angles.length];
         for (int i = 0; i < angles.length; i++) {
-            leftOver.add(Nanometres.round(heights[i]
-                    - fitted[0] - fitted[1] * Math.cos(angles[i]) - fitted[2] * Math.sin(angles[i])));
+            leftOver[i] = heights[i] - fitted[0] - fitted[1] * Math.cos(angles[i]) - fitted[2] * Math.sin(angles[i]);
         }
-        Length eccentricity = Nanometres.round(Math.hypot(fitted[1], fitted[2]));
+        double offCentre = Math.hypot(fitted[1], fitted[2]);
+        Length eccentricity = Nanometres.round(offCentre);
         BigDecimal highAt = eccentricity.signum() == 0 ? BigDecimal.ZERO : direction(fitted[1], fitted[2]);
         return new CircleFit(base.plus(Nanometres.round(fitted[0])), Nanometres.round(fitted[1]),
-                Nanometres.round(fitted[2]), eccentricity, highAt, FullIndicatorMovement.of(leftOver), leftOver);
+                Nanometres.round(fitted[2]), eccentricity, Nanometres.round(2 * offCentre), highAt, movement(leftOver),
+                Arrays.stream(leftOver).mapToObj(Nanometres::round).toList());
     }
 
-    /** Twice the eccentricity: the swing an indicator would show on perfectly round work set this far off centre. */
-    public Length eccentricRunOut() {
-        return eccentricity.plus(eccentricity);
+    private static Length movement(double[] heights) {
+        DoubleSummaryStatistics range = Arrays.stream(heights).summaryStatistics();
+        return Nanometres.round(range.getMax() - range.getMin());
     }
 
     /** Mean, cosine part and sine part. Heights are counted from one of them, so they lose nothing as {@code double}. */

@@ -132,7 +132,7 @@ class CircleFitTest {
         CircleFit higher = CircleFit.of(angles(UNEQUAL_ANGLES),
                 readings(UNEQUAL_READINGS).stream().map(mm("1234.5")::plus).toList());
         assertEquals(new CircleFit(fit.mean().plus(mm("1234.5")), fit.cosPart(), fit.sinPart(), fit.eccentricity(),
-                fit.highAtDegrees(), fit.residual(), fit.leftOver()), higher);
+                fit.eccentricRunOut(), fit.highAtDegrees(), fit.residual(), fit.leftOver()), higher);
     }
 
     @Test
