@@ -1,10 +1,13 @@
 package org.tenthwise.app.text;
 
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.tenthwise.model.compute.form.Shape;
+import org.tenthwise.model.compute.uncertainty.UncertaintyRatio;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
@@ -106,8 +109,12 @@ public final class Remarks {
     }
 
     private void uncertainty(Finding finding, List<String> said) {
-        finding.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> said.add(
-                words.say("form.uncertainty", uncertainty.name(), Figures.written(uncertainty.expanded()),
-                        uncertainty.expanded().unit().symbol(), Figures.number(uncertainty.coverageFactor()))));
+        finding.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
+            said.add(words.say("form.uncertainty", uncertainty.name(), Figures.written(uncertainty.expanded()),
+                    uncertainty.expanded().unit().symbol(), Figures.number(uncertainty.coverageFactor())));
+            StepFigures.limits(finding.step()).map(limits -> UncertaintyRatio.of(limits, uncertainty.expanded().length()))
+                    .filter(OptionalDouble::isPresent).ifPresent(ratio -> said.add(words.say("form.uncertainty-ratio",
+                            Figures.number(BigDecimal.valueOf(ratio.getAsDouble()).setScale(1, RoundingMode.DOWN)))));
+        });
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -197,6 +198,16 @@ final class Keys {
                 problem(value.spot(), "unknown key \"%s\"%s".formatted(key, NearestWord.question(key, asked)));
             }
         });
+    }
+
+    /** What {@code make} comes to; a sentence of its own about what makes no sense is noted at {@code key}. */
+    <T> Optional<T> sensible(String key, Supplier<T> make) {
+        try {
+            return Optional.of(make.get());
+        } catch (IllegalArgumentException e) {
+            problem(key, e.getMessage().substring(0, 1).toLowerCase(Locale.ROOT) + e.getMessage().substring(1));
+            return Optional.empty();
+        }
     }
 
     /** What {@code build} makes of the answers, if no problem was noted since this table was begun. */

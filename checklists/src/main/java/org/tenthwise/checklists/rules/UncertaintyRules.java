@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.model.compute.uncertainty.Stated;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -14,6 +15,7 @@ import org.tenthwise.model.quantity.Written;
 final class UncertaintyRules {
 
     static final String KEY = "uncertainty";
+    private static final String EXPANDED = "expanded";
     private static final String COVERAGE_FACTOR = "coverage_factor";
     private static final BigDecimal TWO = new BigDecimal(2);
 
@@ -46,11 +48,30 @@ final class UncertaintyRules {
     private static Optional<Uncertainty> read(Keys plan, RawTable table, Unit unit) {
         Keys keys = plan.inside(KEY, table);
         Optional<String> name = keys.text("name");
-        Optional<Written> expanded = keys.size("expanded", unit);
-        Optional<BigDecimal> factor = keys.ifAny(COVERAGE_FACTOR, keys::number);
-        factor.filter(k -> k.signum() <= 0).ifPresent(k -> keys.problem(COVERAGE_FACTOR,
-                "\"%s\" must be more than nought, not %s".formatted(COVERAGE_FACTOR, k.toPlainString())));
+        Optional<Uncertainty> found = keys.has(BudgetRules.COMPONENTS) ? worked(keys, name, unit) : given(keys, name, unit);
         keys.finish();
-        return keys.built(() -> new Uncertainty(name.orElseThrow(), expanded.orElseThrow(), factor.orElse(TWO)));
+        return keys.built(found::orElseThrow);
+    }
+
+    private static Optional<Uncertainty> given(Keys keys, Optional<String> name, Unit unit) {
+        Optional<Written> expanded = keys.size(EXPANDED, unit);
+        BigDecimal factor = keys.ifAny(COVERAGE_FACTOR, keys::number).orElse(TWO);
+        if (factor.signum() <= 0) {
+            keys.problem(COVERAGE_FACTOR, "\"%s\" must be more than nought, not %s".formatted(COVERAGE_FACTOR, factor.toPlainString()));
+        }
+        return keys.built(() -> new Uncertainty(name.orElseThrow(), expanded.orElseThrow(), factor));
+    }
+
+    private static Optional<Uncertainty> worked(Keys keys, Optional<String> name, Unit unit) {
+        for (String both : List.of(EXPANDED, COVERAGE_FACTOR)) {
+            keys.ifAny(both, key -> {
+                keys.problem(key, "\"%s\" stands beside \"%s\", which it follows from; leave one of them out".formatted(key,
+                        BudgetRules.COMPONENTS));
+                return Optional.empty();
+            });
+        }
+        Optional<Stated> stated = BudgetRules.read(keys);
+        return keys.built(() -> new Uncertainty(name.orElseThrow(), Written.of(stated.orElseThrow().expanded(), unit),
+                stated.get().coverageFactor()));
     }
 }

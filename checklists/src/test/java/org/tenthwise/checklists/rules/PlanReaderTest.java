@@ -143,6 +143,26 @@ class PlanReaderTest {
         assertEquals(new Written("0.0004", Unit.INCH), size.guardBand());
     }
 
+    /** √(0.0005²/12 + 0.0002²) = 0.00024664 in; twice that, rounded up to two figures, is 0.00050 in. By hand. */
+    @Test
+    void anUncertaintyCanBePutTogetherFromItsSources() {
+        String named = """
+                [[uncertainty]]
+                name = "depth gauge"
+                components = [{ kind = "resolution", value = 0.0005 }, { kind = "normal", value = 0.0004, k = 2 }]
+
+                [[step]]""";
+        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD.replace("[[step]]", named) + """
+                kind = "depth"
+                upper = 0.1250
+                places = ["floor"]
+                gauge_kind = "depth-gauge"
+                uncertainty = "depth gauge"
+                """)).plan();
+        assertEquals(Optional.of(new Uncertainty("depth gauge", new Written("0.00050", Unit.INCH), new BigDecimal("2.00"))),
+                ((Check.Size) plan.step(5).check()).with().uncertainty());
+    }
+
     @Test
     void runOutIsReadAtEightAnglesWithNothingToMoveUnlessThePlanSaysOtherwise() {
         Check.RunOut runOut = (Check.RunOut) check("kind = \"run-out\"\nlimit = 0.0010\ngauge_kind = \"lever-indicator\"\n");
