@@ -21,4 +21,5 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.temperature;
     exports org.tenthwise.model.compute.thread;
     exports org.tenthwise.model.compute.uncertainty;
+    exports org.tenthwise.model.compute.thread.limits;
 }

@@ -10,6 +10,6 @@ public final class ThreadSums {
     }
 
     public static List<Sum> all() {
-        return List.of(new OverWiresSum(), new OneWireSum(), new WireSensitivitySum(), new WireConstantsSum());
+        return List.of(new ThreadLimitsSum(), new OverWiresSum(), new OneWireSum(), new WireSensitivitySum(), new WireConstantsSum());
     }
 }

@@ -1,0 +1,112 @@
+package org.tenthwise.model.thread;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/** Takes a designation apart. Signs that look alike in print, and blanks round them, make no difference. */
+final class DesignationReader {
+
+    private static final int LONGEST = 60;
+    private static final String FIGURE = "(\\d{1,4}(?:\\.\\d{1,5})?|\\.\\d{1,5})";
+    private static final Pattern LEFT_HAND = Pattern.compile("^(.*?)[- ]?(?<![A-Za-z])LH(?![A-Za-z0-9])(.*)$");
+    private static final Pattern METRIC = Pattern.compile(
+            "M ?" + FIGURE + "(?: ?[xX] ?(?:Ph ?" + FIGURE + " ?P ?)?" + FIGURE + ")?[- ]+(\\w+)");
+    private static final Pattern TRAPEZOIDAL = Pattern.compile(
+            "Tr ?" + FIGURE + " ?[xX] ?" + FIGURE + "(?: ?\\(? ?P ?" + FIGURE + " ?\\)?)?[- ]+(\\w+)");
+    private static final Pattern INCH = Pattern.compile(
+            "((?:#|No\\. ?)?[\\d ./]+?) ?- ?(?:" + FIGURE + "|" + FIGURE + "[Pp] ?- ?" + FIGURE + "[Ll])[- ]*"
+                    + "(UNR?[CFS]|UNR?EF|UNR?|STUB[- ]ACME|ACME)[- ]+(\\w+)");
+
+    private DesignationReader() {
+    }
+
+    static ThreadDesignation read(String text) {
+        if (text.length() > LONGEST) {
+            throw new IllegalArgumentException("A thread designation is not longer than %d characters".formatted(LONGEST));
+        }
+        String tidy = text.strip().replace('×', 'x').replace('–', '-').replace('−', '-').replaceAll("\\s+", " ");
+        Matcher left = LEFT_HAND.matcher(tidy);
+        boolean leftHand = left.matches();
+        String rest = leftHand ? left.group(1) + left.group(2) : tidy;
+        Matcher metric = METRIC.matcher(rest);
+        Matcher trapezoidal = TRAPEZOIDAL.matcher(rest);
+        Matcher inch = INCH.matcher(rest);
+        if (metric.matches()) {
+            return metric(metric, text, leftHand);
+        }
+        if (trapezoidal.matches()) {
+            return trapezoidal(trapezoidal, text, leftHand);
+        }
+        if (inch.matches()) {
+            return inch(inch, text, leftHand);
+        }
+        throw new IllegalArgumentException(
+                "\"%s\" is not a thread designation with its class, such as M10x1.5-6g, 1/4-20 UNC-2A, Tr 40x7-7e or 3/8-12 ACME-2G".formatted(text));
+    }
+
+    private static ThreadDesignation metric(Matcher read, String text, boolean leftHand) {
+        Length diameter = millimetres(read.group(1));
+        Length pitch = Optional.ofNullable(read.group(3)).map(DesignationReader::millimetres)
+                .or(() -> ThreadSeries.coarsePitch(diameter))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "\"%s\" names no pitch, and ISO 261 has no coarse pitch for %s".formatted(text, diameter)));
+        int starts = Optional.ofNullable(read.group(2)).map(lead -> starts(millimetres(lead), pitch, text)).orElse(1);
+        return designation(new ScrewThread(ThreadForm.METRIC, diameter, pitch, starts), read.group(4), Optional.empty(), leftHand);
+    }
+
+    /** Behind the diameter stands the lead, and behind it the pitch if it is not the lead. */
+    private static ThreadDesignation trapezoidal(Matcher read, String text, boolean leftHand) {
+        Length lead = millimetres(read.group(2));
+        Length pitch = Optional.ofNullable(read.group(3)).map(DesignationReader::millimetres).orElse(lead);
+        ScrewThread thread = new ScrewThread(ThreadForm.TRAPEZOIDAL, millimetres(read.group(1)), pitch, starts(lead, pitch, text));
+        return designation(thread, read.group(4), Optional.empty(), leftHand);
+    }
+
+    private static ThreadDesignation inch(Matcher read, String text, boolean leftHand) {
+        String form = read.group(5);
+        boolean unified = form.startsWith("UN");
+        Length pitch = read.group(2) != null ? pitch(read.group(2), text) : Length.of(read.group(3), Unit.INCH);
+        int starts = read.group(2) != null ? 1 : starts(Length.of(read.group(4), Unit.INCH), pitch, text);
+        ThreadForm threadForm = unified ? ThreadForm.UNIFIED : form.startsWith("STUB") ? ThreadForm.STUB_ACME : ThreadForm.ACME;
+        Length diameter = InchSize.read(read.group(1).strip(), text, size -> unified && lists(threadForm, size, pitch));
+        Optional<String> series = unified ? Optional.of(form.replace("UNR", "UN")) : Optional.empty();
+        return designation(new ScrewThread(threadForm, diameter, pitch, starts), read.group(6).toUpperCase(Locale.ROOT), series, leftHand);
+    }
+
+    private static boolean lists(ThreadForm form, Length diameter, Length pitch) {
+        return diameter.isAbove(pitch.plus(pitch)) && ThreadSeries.lists(new ScrewThread(form, diameter, pitch, 1));
+    }
+
+    private static ThreadDesignation designation(ScrewThread thread, String threadClass, Optional<String> series, boolean leftHand) {
+        return new ThreadDesignation(thread, ThreadClass.of(thread.form(), threadClass), Optional.empty(), series, leftHand);
+    }
+
+    private static Length millimetres(String figure) {
+        return Length.of(figure, Unit.MILLIMETRE);
+    }
+
+    private static Length pitch(String threadsToTheInch, String text) {
+        return ScrewThread.pitchOf(notNought(new BigDecimal(threadsToTheInch), text));
+    }
+
+    private static int starts(Length lead, Length pitch, String text) {
+        BigDecimal starts = lead.millimetres().divide(notNought(pitch.millimetres(), text), 6, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        if (starts.scale() > 0 || starts.signum() <= 0) {
+            throw new IllegalArgumentException("\"%s\" has a lead that is not once, twice or several times its pitch".formatted(text));
+        }
+        return starts.intValueExact();
+    }
+
+    private static BigDecimal notNought(BigDecimal figure, String text) {
+        if (figure.signum() == 0) {
+            throw new IllegalArgumentException("\"%s\" has a pitch of nought".formatted(text));
+        }
+        return figure;
+    }
+}

@@ -1,0 +1,59 @@
+package org.tenthwise.model.thread;
+
+import java.math.BigDecimal;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/** The nominal size of an inch thread: {@code 1 1/2}, {@code 3/8}, {@code 0.375}, {@code 2}, {@code #10}. */
+final class InchSize {
+
+    private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,2}) )?(\\d{1,3})/(\\d{1,3})");
+    private static final Pattern DECIMAL = Pattern.compile("\\d{0,2}\\.\\d{1,5}");
+    private static final Pattern WHOLE = Pattern.compile("\\d{1,2}");
+    private static final Pattern NUMBERED = Pattern.compile("(?:#|No\\. ?)(\\d{1,2})");
+
+    /** ASME B1.1: size number n is 0.060 + 0.013 n inch. */
+    private static final BigDecimal NUMBER_NOUGHT = new BigDecimal("0.060");
+    private static final BigDecimal STEP_OF_A_NUMBER = new BigDecimal("0.013");
+    private static final int HIGHEST_NUMBER = 12;
+
+    private InchSize() {
+    }
+
+    /** @param listed whether a size goes with the pitch in the standard; tells size number 10 from ten inches */
+    static Length read(String size, String text, Predicate<Length> listed) {
+        Matcher fraction = FRACTION.matcher(size);
+        Matcher numbered = NUMBERED.matcher(size);
+        if (fraction.matches()) {
+            return fraction(fraction, text);
+        }
+        if (DECIMAL.matcher(size).matches()) {
+            return Length.of(size, Unit.INCH);
+        }
+        if (numbered.matches() && Integer.parseInt(numbered.group(1)) <= HIGHEST_NUMBER) {
+            return number(numbered.group(1));
+        }
+        if (WHOLE.matcher(size).matches()) {
+            boolean isNumber = Integer.parseInt(size) <= HIGHEST_NUMBER && listed.test(number(size)) && !listed.test(Length.of(size, Unit.INCH));
+            return isNumber ? number(size) : Length.of(size, Unit.INCH);
+        }
+        throw new IllegalArgumentException(
+                "\"%s\" begins with \"%s\": a size is a fraction such as 1 1/2, a decimal of an inch, or a number from #0 to #12".formatted(text, size));
+    }
+
+    private static Length fraction(Matcher read, String text) {
+        BigDecimal below = new BigDecimal(read.group(3));
+        if (below.signum() == 0) {
+            throw new IllegalArgumentException("\"%s\" has a fraction over nought".formatted(text));
+        }
+        Length part = Length.of(read.group(2), Unit.INCH).dividedBy(below);
+        return read.group(1) == null ? part : part.plus(Length.of(read.group(1), Unit.INCH));
+    }
+
+    private static Length number(String number) {
+        return Length.of(NUMBER_NOUGHT.add(STEP_OF_A_NUMBER.multiply(new BigDecimal(number))), Unit.INCH);
+    }
+}
