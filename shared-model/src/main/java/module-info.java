@@ -20,6 +20,6 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.statistics;
     exports org.tenthwise.model.compute.temperature;
     exports org.tenthwise.model.compute.thread;
-    exports org.tenthwise.model.compute.uncertainty;
     exports org.tenthwise.model.compute.thread.limits;
+    exports org.tenthwise.model.compute.uncertainty;
 }
