@@ -28,6 +28,7 @@ public final class CommandLines {
         line.addSubcommand(new ExportRecord(with));
         line.addSubcommand(new VerifyKept());
         line.addSubcommand(new Compute(with));
+        line.addSubcommand(new Reference(with));
         help(line, with.version());
         line.getSubcommands().values().forEach(command -> help(command, with.version()));
         line.setUsageHelpWidth(WIDTH);

@@ -1,6 +1,5 @@
 package org.tenthwise.app.command;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.tenthwise.app.text.Sentences;
@@ -11,8 +10,6 @@ import org.tenthwise.model.record.Sheet;
 /** A sheet in lines of text: number, name, value, verdict and distance of every characteristic, in columns. */
 final class Verdicts {
 
-    private static final String GAP = "  ";
-
     private final Sentences sentences;
     private final Words words;
 
@@ -22,13 +19,7 @@ final class Verdicts {
     }
 
     List<String> of(Sheet sheet) {
-        List<List<String>> rows = sheet.lines().stream().map(this::row).toList();
-        List<Integer> widths = new ArrayList<>();
-        for (int column = 0; column < rows.get(0).size(); column++) {
-            int here = column;
-            widths.add(rows.stream().mapToInt(row -> row.get(here).length()).max().orElseThrow());
-        }
-        return rows.stream().map(row -> laid(row, widths)).toList();
+        return Columns.laid(sheet.lines().stream().map(this::row).toList());
     }
 
     private List<String> row(Line line) {
@@ -44,13 +35,5 @@ final class Verdicts {
         String distance = sentences.distance(line.finding());
         String disposed = sentences.disposition(line);
         return disposed.isEmpty() ? distance : (distance + " " + words.say("walk.signed", disposed)).strip();
-    }
-
-    private static String laid(List<String> row, List<Integer> widths) {
-        StringBuilder laid = new StringBuilder();
-        for (int column = 0; column < row.size(); column++) {
-            laid.append(row.get(column)).append(" ".repeat(widths.get(column) - row.get(column).length())).append(GAP);
-        }
-        return laid.toString().stripTrailing();
     }
 }

@@ -24,13 +24,13 @@ public final class Comparison {
         this.sums = sums;
     }
 
-    /** A row for each figure published, case by case. */
-    public List<Row> of(List<Case> cases) {
-        return cases.stream().flatMap(one -> of(one).stream()).toList();
+    /** All that is published on {@code topic}. */
+    public Finding of(Topic topic) {
+        List<Case> cases = Cases.of(topic);
+        return new Finding(topic, cases.size(), cases.stream().flatMap(one -> of(one).stream()).toList());
     }
 
-    /** A row for each figure published. */
-    public List<Row> of(Case one) {
+    List<Row> of(Case one) {
         Reply reply = reply(one);
         return one.published().keySet().stream().map(key -> row(one, key, reply)).toList();
     }

@@ -1,0 +1,132 @@
+package org.tenthwise.app.command;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.tenthwise.app.reference.Agreement;
+import org.tenthwise.app.reference.Finding;
+import org.tenthwise.app.reference.LeftOut;
+import org.tenthwise.app.reference.Row;
+import org.tenthwise.app.reference.Standing;
+
+/** Published figures beside those worked out, in lines of text: source by source, a line a figure, in columns. */
+final class ReferenceTable {
+
+    private static final String GAP = "  ";
+    private static final int WIDTH = 120;
+    private static final int CASE = 52;
+    private static final int KEY = 20;
+    private static final int FIGURE = 22;
+
+    private final List<String> lines = new ArrayList<>();
+
+    /** Every figure of a topic under its sources. */
+    ReferenceTable topic(Finding finding) {
+        lines.add(title(finding.topic().word()));
+        List<List<String>> cells = new ArrayList<>(List.of(List.of("case", "result", "published", "computed", "agreement")));
+        finding.rows().forEach(row -> cells.add(List.of(shortened(row.of().name(), CASE), shortened(row.key(), KEY),
+                shortened(row.published(), FIGURE), shortened(row.computed(), FIGURE), word(row.agreement()))));
+        List<String> laid = Columns.laid(cells);
+        lines.add(GAP + GAP + laid.get(0));
+        Map<String, List<String>> bySource = new LinkedHashMap<>();
+        for (int i = 0; i < finding.rows().size(); i++) {
+            bySource.computeIfAbsent(source(finding.rows().get(i)), source -> new ArrayList<>()).add(laid.get(i + 1));
+        }
+        bySource.forEach((source, rows) -> {
+            wrapped(GAP, source);
+            rows.forEach(row -> lines.add(GAP + GAP + row));
+        });
+        lines.add("");
+        return this;
+    }
+
+    /** How many figures of each topic agree. */
+    ReferenceTable totals(List<Finding> findings) {
+        lines.add(title("totals"));
+        List<List<String>> cells = new ArrayList<>(List.of(List.of("topic", "cases", "figures", "agree", "set aside", "disagree")));
+        findings.forEach(finding -> cells.add(counts(finding.topic().word(), List.of(finding))));
+        cells.add(counts("all", findings));
+        Columns.laid(cells).forEach(line -> lines.add(GAP + line));
+        List<Row> published = findings.stream().flatMap(finding -> finding.rows().stream())
+                .filter(row -> row.of().standing() == Standing.PUBLISHED).toList();
+        lines.add("");
+        wrapped(GAP, "%d of the figures were read in the source named; of these %d agree to the last digit printed, %d within what the "
+                .formatted(published.size(), published.stream().filter(Row::toTheLastDigit).count(),
+                        published.stream().filter(row -> row.agreement() == Agreement.AGREES && !row.toTheLastDigit()).count())
+                + "source itself allows. The others are from memory, common practice, or worked by hand from the formula of the source.");
+        lines.add("");
+        return this;
+    }
+
+    /** Every figure that stands so, with what there is to say about it. */
+    ReferenceTable reasons(String title, List<Finding> findings, Agreement agreement) {
+        List<Row> rows = findings.stream().flatMap(finding -> finding.rows(agreement).stream()).toList();
+        if (!rows.isEmpty()) {
+            lines.add(title(title));
+            for (Row row : rows) {
+                wrapped(GAP, "%s: %s, %s: published %s, computed %s. %s".formatted(source(row), row.of().name(), row.key(),
+                        row.published(), row.computed(), row.because()).strip());
+            }
+            lines.add("");
+        }
+        return this;
+    }
+
+    /** What no sum runs, reason by reason. */
+    ReferenceTable leftOut(List<LeftOut> all) {
+        if (!all.isEmpty()) {
+            lines.add(title("left out, and why"));
+            all.stream().collect(Collectors.groupingBy(LeftOut::source, LinkedHashMap::new,
+                    Collectors.groupingBy(LeftOut::reason, LinkedHashMap::new, Collectors.toList())))
+                    .forEach((source, reasons) -> reasons.forEach((reason, cases) ->
+                            wrapped(GAP, "%s: %s: %s.".formatted(source, cases.size() == 1 ? cases.get(0).name() : cases.size() + " cases", reason))));
+            lines.add("");
+        }
+        return this;
+    }
+
+    List<String> lines() {
+        return List.copyOf(lines);
+    }
+
+    private static List<String> counts(String name, List<Finding> findings) {
+        List<String> cells = new ArrayList<>(List.of(name, String.valueOf(findings.stream().mapToInt(Finding::cases).sum()),
+                String.valueOf(findings.stream().mapToInt(finding -> finding.rows().size()).sum())));
+        Arrays.stream(Agreement.values()).forEach(agreement ->
+                cells.add(String.valueOf(findings.stream().mapToLong(finding -> finding.count(agreement)).sum())));
+        return cells;
+    }
+
+    private static String source(Row row) {
+        Standing standing = row.of().standing();
+        return standing == Standing.PUBLISHED ? row.of().source() : "%s (%s)".formatted(row.of().source(), standing.words());
+    }
+
+    private static String word(Agreement agreement) {
+        return agreement == Agreement.ASIDE ? "set aside" : agreement.word();
+    }
+
+    private static String title(String title) {
+        return title.substring(0, 1).toUpperCase(Locale.ROOT) + title.substring(1);
+    }
+
+    private static String shortened(String text, int most) {
+        return text.length() <= most ? text : text.substring(0, most - 1).strip() + "…";
+    }
+
+    private void wrapped(String indent, String text) {
+        StringBuilder line = new StringBuilder(indent);
+        for (String word : text.split(" +")) {
+            if (line.length() + word.length() > WIDTH && !line.toString().isBlank()) {
+                lines.add(line.toString().stripTrailing());
+                line = new StringBuilder(indent).append(GAP);
+            }
+            line.append(word).append(' ');
+        }
+        lines.add(line.toString().stripTrailing());
+    }
+}

@@ -1,0 +1,56 @@
+package org.tenthwise.app.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.app.reference.Case;
+import org.tenthwise.app.reference.Cases;
+import org.tenthwise.app.reference.Topic;
+
+class ReferenceTest {
+
+    @ParameterizedTest
+    @EnumSource(Topic.class)
+    void everyFigureOfATopicHasItsLineUnderItsSource(Topic topic) {
+        Typed typed = Typed.line("reference", "--topic", topic.word());
+        assertEquals(0, typed.exit(), () -> String.join("\n", typed.out()));
+        List<Case> cases = Cases.of(topic);
+        String all = String.join("\n", typed.out()).replaceAll("\\s+", " ");
+        cases.forEach(one -> assertTrue(all.contains(one.source()), one::source));
+        List<String> rows = typed.out().subList(2, typed.out().indexOf(""));
+        assertEquals(cases.stream().mapToInt(one -> one.published().size()).sum(),
+                rows.stream().filter(line -> line.endsWith("  agrees") || line.endsWith("  set aside")).count());
+    }
+
+    @Test
+    void theColumnsStandUnderTheirNames() {
+        List<String> out = Typed.line("reference", "--topic", "temperature").out();
+        assertEquals("Temperature", out.get(0));
+        String names = out.get(1);
+        List<String> rows = out.stream().filter(line -> line.endsWith("  agrees")).toList();
+        for (String column : List.of("result", "published", "computed", "agreement")) {
+            int at = names.indexOf(column);
+            rows.forEach(row -> assertTrue(row.charAt(at - 1) == ' ' && row.charAt(at) != ' ', row));
+        }
+    }
+
+    @Test
+    void totalsAloneHaveNoLineForEachFigure() {
+        Typed typed = Typed.line("reference", "--totals");
+        assertEquals("Totals", typed.out().get(0));
+        int rows = IntStream.range(0, typed.out().size()).filter(i -> typed.out().get(i).startsWith("  all ")).findFirst().orElseThrow();
+        assertEquals(Topic.values().length + 2, rows);
+        assertTrue(typed.out().contains("Left out, and why"), typed.out()::toString);
+    }
+
+    @Test
+    void aTopicThatIsNotThereIsRefusedWithThoseThatAre() {
+        assertEquals("There is no topic \"thread\". Right is one of: threads, wires, cutting, limits, runout, decision, temperature, "
+                + "statistics.", Typed.line("reference", "--topic", "thread").trouble());
+    }
+}
