@@ -22,4 +22,5 @@ module org.tenthwise.model {
     exports org.tenthwise.model.compute.thread;
     exports org.tenthwise.model.compute.thread.limits;
     exports org.tenthwise.model.compute.uncertainty;
+    exports org.tenthwise.model.compute.zone;
 }

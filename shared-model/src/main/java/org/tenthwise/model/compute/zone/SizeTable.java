@@ -1,0 +1,104 @@
+package org.tenthwise.model.compute.zone;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * A table by steps of size. A step is over one figure up to and including the next, so a size on an edge belongs to the
+ * step below; the first begins over nought. A point in the file is a place the standard leaves empty.
+ */
+final class SizeTable {
+
+    private static final String STEPS = "up-to";
+    private static final String EMPTY = ".";
+
+    private final List<BigDecimal> steps;
+    private final Map<String, List<Optional<BigDecimal>>> rows;
+
+    private SizeTable(List<BigDecimal> steps, Map<String, List<Optional<BigDecimal>>> rows) {
+        this.steps = steps;
+        this.rows = rows;
+    }
+
+    /** @param name of the file beside this class */
+    static SizeTable read(String name) {
+        ResourceBundle file = ResourceBundle.getBundle(SizeTable.class.getPackageName() + "." + name, Locale.ROOT);
+        List<BigDecimal> steps = figures(file.getString(STEPS)).stream().map(Optional::orElseThrow).toList();
+        Map<String, List<Optional<BigDecimal>>> rows = new TreeMap<>();
+        file.keySet().stream().filter(key -> !key.equals(STEPS)).forEach(key -> rows.put(key, row(key, file.getString(key), steps.size())));
+        return new SizeTable(steps, rows);
+    }
+
+    boolean has(String row) {
+        return rows.containsKey(row);
+    }
+
+    /** What stands in {@code row} at {@code size}; absent if the row is empty there. */
+    Optional<BigDecimal> at(String row, BigDecimal size) {
+        return rows.get(row).get(step(size));
+    }
+
+    /** The size the step of {@code size} begins over. */
+    BigDecimal over(BigDecimal size) {
+        int step = step(size);
+        return step == 0 ? BigDecimal.ZERO : steps.get(step - 1);
+    }
+
+    /** The size the step of {@code size} ends with. */
+    BigDecimal upTo(BigDecimal size) {
+        return steps.get(step(size));
+    }
+
+    /** The sizes {@code row} is filled for, as words: "over 24 up to 500". */
+    String filled(String row) {
+        List<Optional<BigDecimal>> figures = rows.get(row);
+        int first = 0;
+        while (figures.get(first).isEmpty()) {
+            first++;
+        }
+        int last = figures.size() - 1;
+        while (figures.get(last).isEmpty()) {
+            last--;
+        }
+        String end = "up to " + steps.get(last).toPlainString();
+        return first == 0 ? end : "over %s %s".formatted(steps.get(first - 1).toPlainString(), end);
+    }
+
+    List<BigDecimal> steps() {
+        return steps;
+    }
+
+    private int step(BigDecimal size) {
+        BigDecimal last = steps.get(steps.size() - 1);
+        if (size.signum() <= 0 || size.compareTo(last) > 0) {
+            throw new IllegalArgumentException("Size %s is outside the table: it holds sizes over 0 up to and including %s".formatted(
+                    size.toPlainString(), last.toPlainString()));
+        }
+        int step = 0;
+        while (size.compareTo(steps.get(step)) > 0) {
+            step++;
+        }
+        return step;
+    }
+
+    private static List<Optional<BigDecimal>> row(String key, String text, int length) {
+        List<Optional<BigDecimal>> row = figures(text);
+        if (row.size() != length) {
+            throw new IllegalStateException("Row %s has %d figures for %d steps".formatted(key, row.size(), length));
+        }
+        return row;
+    }
+
+    private static List<Optional<BigDecimal>> figures(String text) {
+        return Arrays.stream(text.strip().split("\\s+"))
+                .map(figure -> figure.equals(EMPTY) ? Optional.<BigDecimal>empty() : Optional.of(new BigDecimal(figure)))
+                .collect(Collectors.toList());
+    }
+}
