@@ -10,6 +10,6 @@ public final class FitSums {
     }
 
     public static List<Sum> all() {
-        return List.of();
+        return List.of(new Limits(), new Fit(), new InchFitSum(), new StandardToleranceSum());
     }
 }

@@ -1,0 +1,35 @@
+package org.tenthwise.app.sums.fit;
+
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.zone.ZoneLimits;
+import org.tenthwise.model.quantity.Unit;
+
+/** Deviations and limits of a size with a zone behind it. */
+final class Limits implements Sum {
+
+    private static final String ZONE = "zone";
+
+    @Override
+    public String name() {
+        return "limits";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of(Zones.DIAMETER, ZONE);
+    }
+
+    @Override
+    public Answer of(Given given) {
+        ZoneLimits zone = Zones.at(given, ZONE, Zones.diameter(given));
+        return Answer.in(Unit.MILLIMETRE)
+                .length("upper_deviation", zone.upper())
+                .length("lower_deviation", zone.lower())
+                .length("greatest", zone.greatest())
+                .length("least", zone.least())
+                .on("ISO 286-1:2010, Tables 1 to 5; ISO 286-2:2010");
+    }
+}

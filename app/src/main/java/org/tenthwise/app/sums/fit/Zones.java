@@ -1,0 +1,42 @@
+package org.tenthwise.app.sums.fit;
+
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.model.compute.zone.ToleranceZone;
+import org.tenthwise.model.compute.zone.ZoneLimits;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/** What a sum about ISO zones is given: a diameter in millimetres and zones by name. */
+final class Zones {
+
+    static final String DIAMETER = "diameter";
+
+    private Zones() {
+    }
+
+    static Length diameter(Given given) {
+        if (given.unit().filter(unit -> unit == Unit.INCH).isPresent()) {
+            throw new CannotAnswer("unit", "unit is in: ISO 286 zones stand behind a size in millimetres, so give diameter in mm");
+        }
+        return Length.of(given.positive(DIAMETER), Unit.MILLIMETRE);
+    }
+
+    static ZoneLimits at(Given given, String key, Length diameter) {
+        try {
+            return ToleranceZone.read(given.text(key)).of(diameter);
+        } catch (IllegalArgumentException e) {
+            throw new CannotAnswer(key, "%s is \"%s\": %s".formatted(key, given.text(key), e.getMessage()));
+        }
+    }
+
+    /** A zone that must be of a hole, or must be of a shaft. */
+    static ZoneLimits at(Given given, String key, Length diameter, boolean hole) {
+        ZoneLimits limits = at(given, key, diameter);
+        if (ToleranceZone.read(given.text(key)).isHole() != hole) {
+            throw new CannotAnswer(key, "%s is \"%s\": a zone of a %s is written with %s letters".formatted(key, given.text(key),
+                    hole ? "hole" : "shaft", hole ? "capital" : "small"));
+        }
+        return limits;
+    }
+}
