@@ -15,6 +15,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
@@ -28,8 +29,11 @@ final class OverWiresKind implements StepKind {
     public Optional<Check> read(Keys keys, PlanSoFar soFar) {
         Unit unit = soFar.unit();
         SizeRules rules = new SizeRules(keys, unit);
-        Optional<ScrewThread> thread = thread(keys, unit);
-        Optional<Limits> limits = LimitRules.OF_A_SIZE.readOfASize(keys, unit);
+        boolean designated = keys.has(DesignationRules.DESIGNATION);
+        Optional<ThreadDesignation> designation = keys.ifAny(DesignationRules.DESIGNATION, key -> DesignationRules.read(keys));
+        Optional<ScrewThread> thread = designated ? designation.map(ThreadDesignation::thread) : thread(keys, unit);
+        Optional<Limits> limits = designated && !keys.has("lower") && !keys.has("upper")
+                ? designation.flatMap(named -> DesignationRules.limits(keys, named, unit)) : LimitRules.OF_A_SIZE.readOfASize(keys, unit);
         Optional<Written> wire = keys.size("wire", unit);
         thread.ifPresent(t -> wire.ifPresent(w -> judgeWire(keys, t, w)));
         Optional<Written> minorDiameter = keys.ifAny("minor_diameter", key -> keys.size(key, unit));

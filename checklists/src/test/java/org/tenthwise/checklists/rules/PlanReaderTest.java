@@ -29,6 +29,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.tolerance.Origin;
 
 class PlanReaderTest {
 
@@ -170,6 +171,35 @@ class PlanReaderTest {
                 runOut.angles());
         assertEquals(0, runOut.jaws());
         assertEquals(BigDecimal.ZERO, runOut.firstJaw());
+    }
+
+    /** 1/2-13 UNC-2A: pitch diameter 0.4485 to 0.4435 in, ASME B1.1, Table 2A (in Machinery's Handbook, 31st ed., the same). */
+    @Test
+    void aThreadByItsDesignationBringsItsGeometryAndItsLimits() {
+        Check.OverWires over = (Check.OverWires) check("""
+                kind = "thread-over-wires"
+                designation = "1/2-13 UNC-2A"
+                wire = 0.0444
+                places = ["middle"]
+                """);
+        assertEquals(ThreadForm.UNIFIED, over.thread().form());
+        assertEquals(Length.of("0.5", Unit.INCH), over.thread().diameter());
+        assertEquals(new Limits(Optional.of(new Written("0.4435", Unit.INCH)), Optional.of(new Written("0.4485", Unit.INCH)),
+                Optional.of(new Origin("1/2-13 UNC-2A", "ASME B1.1, by its formulas"))), over.pitchDiameter());
+    }
+
+    @Test
+    void limitsWrittenBesideADesignationAreThoseOfTheDrawing() {
+        Check.OverWires over = (Check.OverWires) check("""
+                kind = "thread-over-wires"
+                designation = "1 1/2-8 STUB ACME-2G"
+                lower = 1.4347
+                upper = 1.4527
+                wire = 0.0700
+                places = ["middle"]
+                """);
+        assertEquals(Limits.between(new Written("1.4347", Unit.INCH), new Written("1.4527", Unit.INCH)), over.pitchDiameter());
+        assertEquals(ThreadForm.STUB_ACME, over.thread().form());
     }
 
     /** 8 threads to the inch are a pitch of 1/8 in = 3.175 mm; 11 1/2 one of 25.4/11.5 = 2.208695652174 mm. */

@@ -13,19 +13,21 @@ import org.tenthwise.model.quantity.Nanometres;
  */
 public enum ThreadForm {
 
-    UNIFIED("unified", 30.0, 0.324759526419, 0.54126587737),
-    METRIC("metric", 30.0, 0.324759526419, 0.54126587737),
-    ACME("acme", 14.5, 0.25, 0.5),
-    STUB_ACME("stub-acme", 14.5, 0.15, 0.3),
-    TRAPEZOIDAL("trapezoidal", 15.0, 0.25, 0.5);
+    UNIFIED("unified", "ASME B1.1", 30.0, 0.324759526419, 0.54126587737),
+    METRIC("metric", "ISO 965-1", 30.0, 0.324759526419, 0.54126587737),
+    ACME("acme", "ASME B1.5", 14.5, 0.25, 0.5),
+    STUB_ACME("stub-acme", "ASME B1.8", 14.5, 0.15, 0.3),
+    TRAPEZOIDAL("trapezoidal", "ISO 2903", 15.0, 0.25, 0.5);
 
     private final String key;
+    private final String limitsStandard;
     private final double halfAngleDegrees;
     private final double pitchLineDepth;
     private final double basicRootDepth;
 
-    ThreadForm(String key, double halfAngleDegrees, double pitchLineDepth, double basicRootDepth) {
+    ThreadForm(String key, String limitsStandard, double halfAngleDegrees, double pitchLineDepth, double basicRootDepth) {
         this.key = key;
+        this.limitsStandard = limitsStandard;
         this.halfAngleDegrees = halfAngleDegrees;
         this.pitchLineDepth = pitchLineDepth;
         this.basicRootDepth = basicRootDepth;
@@ -34,6 +36,11 @@ public enum ThreadForm {
     /** How plan files name the form. */
     public String key() {
         return key;
+    }
+
+    /** The standard that has the limits of size. */
+    public String limitsStandard() {
+        return limitsStandard;
     }
 
     /** Angle of one flank to the plane square to the axis. */

@@ -1,0 +1,63 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.compute.thread.limits.Standing;
+import org.tenthwise.model.compute.thread.limits.ThreadLimits;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.thread.ThreadDesignation;
+import org.tenthwise.model.thread.ThreadSide;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.tolerance.Origin;
+
+/** An external thread by its designation, in place of its form, sizes and, if it stands in the standard, limits. */
+final class DesignationRules {
+
+    static final String DESIGNATION = "designation";
+
+    private DesignationRules() {
+    }
+
+    static Optional<ThreadDesignation> read(Keys keys) {
+        List.of("form", "diameter", "pitch", "threads_per_inch", "starts").forEach(key -> keys.ifAny(key, there -> {
+            keys.problem(there, "\"%s\" stands beside \"%s\", which says it; leave one of them out".formatted(there, DESIGNATION));
+            return Optional.empty();
+        }));
+        return keys.text(DESIGNATION).flatMap(text -> keys.sensible(DESIGNATION, () -> ThreadDesignation.read(text).on(ThreadSide.EXTERNAL)));
+    }
+
+    /**
+     * Limits of the pitch diameter by the standard. A thread the standard does not list has none: what its formulas come to
+     * is a proposal, and the drawing has the last word.
+     */
+    static Optional<Limits> limits(Keys keys, ThreadDesignation designation, Unit unit) {
+        String standard = designation.thread().form().limitsStandard();
+        return keys.sensible(DESIGNATION, () -> ThreadLimits.of(designation)).flatMap(found -> {
+            if (found.unit() != unit) {
+                keys.problem(DESIGNATION, "%s has limits in %s and this plan is in %s; write \"lower\" and \"upper\" as the drawing has them"
+                        .formatted(standard, named(found.unit()), named(unit)));
+                return Optional.empty();
+            }
+            Written least = written(found.pitchMin(), found);
+            Written most = written(found.pitchMax(), found);
+            if (found.standing() == Standing.PROPOSAL) {
+                keys.problem(DESIGNATION, "%s does not list this thread; write \"lower\" and \"upper\" as the drawing has them (its formulas would give %s to %s)"
+                        .formatted(standard, least.text(), most));
+                return Optional.empty();
+            }
+            String how = found.standing() == Standing.TABLE ? "by its tables" : "by its formulas";
+            return keys.text(DESIGNATION).map(text -> new Limits(Optional.of(least), Optional.of(most),
+                    Optional.of(new Origin(text, "%s, %s".formatted(standard, how)))));
+        });
+    }
+
+    private static Written written(Length size, ThreadLimits limits) {
+        return Written.of(size.in(limits.unit()).setScale(limits.places()), limits.unit());
+    }
+
+    private static String named(Unit unit) {
+        return unit == Unit.INCH ? "inches" : "millimetres";
+    }
+}
