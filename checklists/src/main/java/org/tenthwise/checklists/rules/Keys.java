@@ -205,9 +205,15 @@ final class Keys {
         try {
             return Optional.of(make.get());
         } catch (IllegalArgumentException e) {
-            problem(key, e.getMessage().substring(0, 1).toLowerCase(Locale.ROOT) + e.getMessage().substring(1));
+            problem(key, begunSmall(e.getMessage()));
             return Optional.empty();
         }
+    }
+
+    /** A sentence as it goes on behind a colon; a sign or a name of one letter stays as it is. */
+    private static String begunSmall(String sentence) {
+        boolean word = sentence.length() > 1 && Character.isLowerCase(sentence.charAt(1));
+        return word ? sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1) : sentence;
     }
 
     /** What {@code build} makes of the answers, if no problem was noted since this table was begun. */

@@ -3,7 +3,6 @@ package org.tenthwise.checklists.rules;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -75,12 +74,7 @@ final class OverWiresKind implements StepKind {
         if (form.isEmpty() || diameter.isEmpty() || pitch.isEmpty() || starts < 1) {
             return Optional.empty();
         }
-        try {
-            return Optional.of(new ScrewThread(form.get(), diameter.get().length(), pitch.get(), starts));
-        } catch (IllegalArgumentException e) {
-            keys.problem("diameter", e.getMessage().substring(0, 1).toLowerCase(Locale.ROOT) + e.getMessage().substring(1));
-            return Optional.empty();
-        }
+        return keys.sensible("diameter", () -> new ScrewThread(form.get(), diameter.get().length(), pitch.get(), starts));
     }
 
     private static Optional<Length> pitch(Keys keys, Unit unit) {

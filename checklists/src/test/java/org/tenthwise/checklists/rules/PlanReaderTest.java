@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -200,6 +201,26 @@ class PlanReaderTest {
                 """);
         assertEquals(Limits.between(new Written("1.4347", Unit.INCH), new Written("1.4527", Unit.INCH)), over.pitchDiameter());
         assertEquals(ThreadForm.STUB_ACME, over.thread().form());
+    }
+
+    /** 20 H7: +21/0 µm; 20 js7: ±10.5 µm (ISO 286-2). */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            bore     | H7  | 20.000  | 20.021  | Ø20 H7
+            diameter | js7 | 19.9895 | 20.0105 | Ø20 js7
+            width    | H7  | 20.000  | 20.021  | 20 H7
+            """)
+    void aZoneGivesBothLimits(String kind, String zone, String lower, String upper, String designation) {
+        String text = HEAD.replace("unit = \"in\"", "unit = \"mm\"") + """
+                kind = "%s"
+                nominal = 20
+                zone = "%s"
+                places = ["front"]
+                gauge_kind = "caliper"
+                """.formatted(kind, zone);
+        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text)).plan();
+        assertEquals(new Limits(Optional.of(new Written(lower, Unit.MILLIMETRE)), Optional.of(new Written(upper, Unit.MILLIMETRE)),
+                Optional.of(new Origin(designation, "ISO 286-2"))), ((Check.Size) plan.step(5).check()).limits());
     }
 
     /** 8 threads to the inch are a pitch of 1/8 in = 3.175 mm; 11 1/2 one of 25.4/11.5 = 2.208695652174 mm. */
