@@ -10,6 +10,7 @@ public final class CuttingSums {
     }
 
     public static List<Sum> all() {
-        return List.of();
+        return List.of(new NextCutSum(), new HalfWaySum(), new WearAimSum(), new CutterWearSum(),
+                new DrillSetSum(), new DrillPointSum(), new PecksSum());
     }
 }

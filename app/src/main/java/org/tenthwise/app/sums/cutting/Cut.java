@@ -1,0 +1,65 @@
+package org.tenthwise.app.sums.cutting;
+
+import java.util.Map;
+import java.util.function.Supplier;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
+
+/** What the sums about cuts are given alike: which side of the work is cut, the limits, the register. */
+final class Cut {
+
+    private static final String LOWER = "lower";
+    private static final String UPPER = "upper";
+    private static final Map<String, Feature> SIDES = Map.of("outside", Feature.DIAMETER, "inside", Feature.BORE);
+    private static final Map<String, Boolean> REGISTERS = Map.of("diameter", true, "radius", false);
+
+    private Cut() {
+    }
+
+    static Feature side(Given given) {
+        return given.choice("side", SIDES);
+    }
+
+    /** Whether the offset register counts in diameters; in radii otherwise. */
+    static boolean registerIsInDiameters(Given given) {
+        return given.choice("register", REGISTERS);
+    }
+
+    static Length lower(Given given) {
+        Length lower = given.length(LOWER);
+        if (given.length(UPPER).isBelow(lower)) {
+            throw new CannotAnswer(UPPER, "upper is %s: it is below lower, which is %s".formatted(given.text(UPPER), given.text(LOWER)));
+        }
+        return lower;
+    }
+
+    static Length upper(Given given) {
+        return given.length(UPPER);
+    }
+
+    /** The aim typed, or half-way between the limits. */
+    static Length aim(Given given) {
+        Length middle = lower(given).plus(upper(given)).half();
+        return given.lengthIfGiven("aim").orElse(middle);
+    }
+
+    /** What {@code sum} comes to, or a refusal that names {@code key} as it was typed. */
+    static <T> T refusing(Given given, String key, String why, Supplier<T> sum) {
+        try {
+            return sum.get();
+        } catch (IllegalArgumentException e) {
+            throw new CannotAnswer(key, "%s is %s: %s".formatted(key, given.text(key), why));
+        }
+    }
+
+    /** A length of nought or more. */
+    static Length notNegative(Given given, String key) {
+        Length length = given.length(key);
+        if (length.signum() < 0) {
+            throw new CannotAnswer(key, "%s is %s: it must not be less than nought".formatted(key, given.text(key)));
+        }
+        return length;
+    }
+}

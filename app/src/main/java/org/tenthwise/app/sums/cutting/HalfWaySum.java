@@ -1,0 +1,42 @@
+package org.tenthwise.app.sums.cutting;
+
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.cutting.HalfWay;
+import org.tenthwise.model.compute.cutting.NextCut;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
+
+/** The first of two like cuts to size. */
+final class HalfWaySum implements Sum {
+
+    @Override
+    public String name() {
+        return "half-way";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of("side", "measured", "aim", "register");
+    }
+
+    @Override
+    public Answer of(Given given) {
+        Feature side = Cut.side(given);
+        Length measured = given.length("measured");
+        Length aim = given.length("aim");
+        if (NextCut.of(side, measured, aim).stockLeft().signum() == 0) {
+            throw new CannotAnswer("measured", "measured is %s: nothing is left to come off before the aim, %s"
+                    .formatted(given.text("measured"), given.text("aim")));
+        }
+        HalfWay half = HalfWay.of(side, measured, aim);
+        return Answer.in(given.inUnit())
+                .length("offset_change", Cut.registerIsInDiameters(given) ? half.changeOnDiameter() : half.changeOnRadius())
+                .length("expected_size", half.expectedSize())
+                .note("Measure after this cut: what differs from expected_size will differ again by as much in the second, like cut.")
+                .on("Half of what is left, then the rest: common practice");
+    }
+}

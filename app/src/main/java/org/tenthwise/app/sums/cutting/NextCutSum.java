@@ -1,0 +1,56 @@
+package org.tenthwise.app.sums.cutting;
+
+import java.util.Locale;
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.cutting.CutState;
+import org.tenthwise.model.compute.cutting.NextCut;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
+
+/** What to type into the offset register, and whether there is metal left for another cut. */
+final class NextCutSum implements Sum {
+
+    @Override
+    public String name() {
+        return "next-cut";
+    }
+
+    @Override
+    public Set<String> keys() {
+        return Set.of("side", "lower", "upper", "aim", "measured", "register");
+    }
+
+    @Override
+    public Answer of(Given given) {
+        Feature side = Cut.side(given);
+        Length lower = Cut.lower(given);
+        Length upper = Cut.upper(given);
+        Length aim = Cut.aim(given);
+        CutState ofTheAim = CutState.of(side, lower, upper, aim);
+        if (ofTheAim == CutState.PAST_SIZE) {
+            throw new CannotAnswer("aim", "aim is %s: it lies past the limits, %s to %s".formatted(
+                    given.text("aim"), given.text("lower"), given.text("upper")));
+        }
+        Length measured = given.length("measured");
+        NextCut cut = NextCut.of(side, measured, aim);
+        CutState state = CutState.of(side, lower, upper, measured);
+        Answer.Writing answer = Answer.in(given.inUnit())
+                .length("offset_change", Cut.registerIsInDiameters(given) ? cut.changeOnDiameter() : cut.changeOnRadius())
+                .length("stock_left", cut.stockLeft())
+                .word("state", state.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .note("The change is for an X offset that counts away from the axis, outside and inside alike; stock_left is on diameter.");
+        if (ofTheAim == CutState.CUT_AGAIN) {
+            answer.note("The aim leaves metal on for a later cut: a part at the aim is not in size yet.");
+        }
+        if (state == CutState.IN_SIZE && cut.changeOnDiameter().signum() != 0) {
+            answer.note("In size: the change is for the next part, not for another cut on this one.");
+        } else if (state == CutState.PAST_SIZE) {
+            answer.note("Past size: no cut brings this part back; the change is for the next one.");
+        }
+        return answer.on("Change = aim − measured on diameter, common practice; a size on a limit is in size");
+    }
+}
