@@ -15,10 +15,10 @@ import org.tenthwise.model.thread.ScrewThread;
  * @param shown         the reading the profile is drawn from; absent before there is one
  * @param touching      what to say of a wire on the root; absent where none is
  * @param notes         short, the weightiest first
- * @param strip         pitch diameters, as the strip of an outside diameter
+ * @param strip         pitch diameters, as the strip of an outside diameter; absent where there are no limits
  */
 public record WirePicture(ScrewThread thread, Length pitchDiameter, Length minor, Wire wire, Optional<Shown> shown,
-                          Optional<String> touching, List<String> notes, SizePicture strip, String spoken) implements Picture {
+                          Optional<String> touching, List<String> notes, Optional<SizePicture> strip, String spoken) implements Picture {
 
     /** A wire by its diameter. */
     public record Wire(Length diameter, boolean set) {
@@ -39,6 +39,8 @@ public record WirePicture(ScrewThread thread, Length pitchDiameter, Length minor
 
     @Override
     public void draw(Drawing drawing) {
-        SectionAndStrip.draw(strip, drawing, false, (room, scale) -> new ThreadSection(this, drawing, room).draw());
+        strip.ifPresentOrElse(
+                beside -> SectionAndStrip.draw(beside, drawing, false, (room, scale) -> new ThreadSection(this, drawing, room).draw()),
+                () -> new ThreadSection(this, drawing, drawing.frame().box().grown(-1)).draw());
     }
 }

@@ -50,7 +50,7 @@ final class WiresFound {
                         Figures.written(reading.reading().typed()),
                         finding.bottoms() ? Optional.empty() : Optional.of(figures.size(reading.value())))),
                 finding.bottoms() ? Optional.of(words.say("picture.wire-bottoms")) : Optional.empty(),
-                notes(finding, figures), strip(line, finding, figures), spoken);
+                notes(finding, figures), Optional.of(strip(line, finding, figures)), spoken);
     }
 
     /** Under a wire on the root nothing is known of the pitch diameter but that it is less: drawn is the least allowed. */

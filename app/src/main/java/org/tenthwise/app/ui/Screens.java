@@ -3,16 +3,21 @@ package org.tenthwise.app.ui;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.tenthwise.app.bench.Bench;
+import org.tenthwise.app.bench.Prefill;
 import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
+import org.tenthwise.app.ui.bench.BenchView;
+import org.tenthwise.app.ui.bench.BenchViewModel;
 import org.tenthwise.app.ui.dispose.DisposeView;
 import org.tenthwise.app.ui.dispose.DisposeViewModel;
 import org.tenthwise.app.ui.form.InHand;
@@ -57,6 +62,7 @@ public final class Screens implements Journey {
     private final Clock clock;
     private final Errands errands;
     private final Pictures pictures;
+    private final Bench bench;
     private Optional<Screen> undermost = Optional.empty();
 
     /**
@@ -75,6 +81,7 @@ public final class Screens implements Journey {
         this.clock = clock;
         this.errands = new Errands(background, words, this);
         this.pictures = new Pictures(new ScreenFaces(), new Lettering(), look);
+        this.bench = new Bench(Handbook.sums(), words);
     }
 
     @Override
@@ -133,6 +140,17 @@ public final class Screens implements Journey {
     @Override
     public void gauge(RunSession session) {
         shell.show(new GaugeView(new GaugeViewModel(inHand(session), words, this), words, pictures, this));
+    }
+
+    @Override
+    public void bench() {
+        shell.show(new BenchView(BenchViewModel.alone(bench, words, this), pictures, words));
+    }
+
+    @Override
+    public void bench(RunSession session) {
+        errands.run(session::state, state -> shell.show(new BenchView(
+                BenchViewModel.beside(session, Prefill.of(state), bench, words, this, errands), pictures, words)));
     }
 
     @Override

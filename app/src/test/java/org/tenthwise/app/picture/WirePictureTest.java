@@ -40,7 +40,7 @@ class WirePictureTest {
         picture.shown().flatMap(WirePicture.Shown::pitchDiameter).ifPresent(figures -> assertTrue(texts.contains(figures), texts::toString));
         picture.touching().ifPresent(words -> assertTrue(texts.contains(words), texts::toString));
         assertTrue(texts.stream().anyMatch(text -> text.contains(picture.notes().get(0))), texts::toString);
-        picture.strip().lower().ifPresent(limit -> assertTrue(texts.contains(limit.figures()), texts::toString));
+        picture.strip().orElseThrow().lower().ifPresent(limit -> assertTrue(texts.contains(limit.figures()), texts::toString));
     }
 
     /** A circle that touches a line is as far from it as its radius. */
@@ -91,10 +91,10 @@ class WirePictureTest {
 
     @Test
     void theStripHasAColumnForEveryReading() {
-        assertEquals(3, SCENES.get("pass").strip().columns().size());
-        assertEquals(4, SCENES.get("cut-again").strip().columns().size());
-        assertEquals(4, SCENES.get("struck").strip().columns().size());
-        assertTrue(SCENES.get("before-wires").strip().columns().stream().allMatch(column -> column.size().isEmpty()));
+        assertEquals(3, SCENES.get("pass").strip().orElseThrow().columns().size());
+        assertEquals(4, SCENES.get("cut-again").strip().orElseThrow().columns().size());
+        assertEquals(4, SCENES.get("struck").strip().orElseThrow().columns().size());
+        assertTrue(SCENES.get("before-wires").strip().orElseThrow().columns().stream().allMatch(column -> column.size().isEmpty()));
     }
 
     @ParameterizedTest(name = "{0} {1}")

@@ -44,7 +44,7 @@ final class WireScenes {
         ScrewThread thread = new ScrewThread(ThreadForm.METRIC, mm("12"), mm("1.75"), 1);
         return new WirePicture(thread, mm("10.80"), mm("9.85"), new WirePicture.Wire(mm("1.1"), true),
                 Optional.of(new WirePicture.Shown("middle, true to scale", "12.584", Optional.of("10.800"))), Optional.empty(), List.of("wires 1.100", "best wire 1.010", "pitch 1.75", "flank 30°"),
-                SizeScenes.all().get("outside-two-places"), "Thread");
+                Optional.of(SizeScenes.all().get("outside-two-places")), "Thread");
     }
 
     private static Length mm(String figure) {

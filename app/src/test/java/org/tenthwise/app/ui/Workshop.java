@@ -171,6 +171,16 @@ public final class Workshop implements Journey, AutoCloseable {
     }
 
     @Override
+    public void bench() {
+        went.add("bench");
+    }
+
+    @Override
+    public void bench(RunSession session) {
+        went.add("bench " + session.id());
+    }
+
+    @Override
     public void back() {
         went.add("back");
     }

@@ -45,8 +45,8 @@ public final class HomeView extends BorderPane implements Screen {
         rows = new HomeRows(model, words, pictures);
         runs = new PagedRows(words, 0);
         parts = new PagedRows(words, 0);
-        left = side(words.say("home.runs"), runs);
-        right = side(words.say("home.parts"), parts);
+        left = side(words.say("home.runs"), runs, bench());
+        right = side(words.say("home.parts"), parts, new Region());
         Label name = label(words.say("home.title"), "heading");
         name.setMinWidth(USE_PREF_SIZE);
         StackPane title = new StackPane(name);
@@ -117,9 +117,14 @@ public final class HomeView extends BorderPane implements Screen {
         parts.show(offered);
     }
 
-    private VBox side(String title, PagedRows rows) {
+    /** @param end stands at the right of the title */
+    private VBox side(String title, PagedRows rows, Region end) {
         Label heading = label(title, "heading");
-        HBox line = new HBox(heading);
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        HBox line = new HBox(8, heading, space, end);
+        line.setAlignment(Pos.CENTER_LEFT);
+        line.setMinHeight(USE_PREF_SIZE);
         line.getStyleClass().addAll("lined-below", "home-title");
         VBox.setVgrow(rows, Priority.ALWAYS);
         rows.setMinHeight(0);
@@ -138,6 +143,14 @@ public final class HomeView extends BorderPane implements Screen {
             key.accessibleTextProperty().unbind();
             key.setAccessibleText(on ? words.say("home.setting.on", key.getText()) : key.getText());
         }));
+        return key;
+    }
+
+    private Key bench() {
+        Key key = new Key(Key.Kind.PLAIN, words.say("home.bench"), model::bench);
+        key.setId("bench");
+        key.getStyleClass().add("home-setting");
+        key.setMinWidth(USE_PREF_SIZE);
         return key;
     }
 

@@ -100,6 +100,10 @@ public final class HomeViewModel {
         journey.begin(row.plan());
     }
 
+    public void bench() {
+        journey.bench();
+    }
+
     public void about() {
         journey.about();
     }

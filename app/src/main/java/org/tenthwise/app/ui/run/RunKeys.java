@@ -28,13 +28,15 @@ final class RunKeys {
         allow(model, strike, "strike", Allowed::strike);
         Key note = new Key(Key.Kind.PLAIN, words.say("run.note"), model::note);
         note.setId("note");
-        measuring = group(List.of(again, gauge, dispose), List.of(1.0, 1.0, 1.0));
+        Key bench = new Key(Key.Kind.PLAIN, words.say("run.bench"), model::bench);
+        bench.setId("bench");
+        measuring = group(List.of(again, gauge, dispose, bench), List.of(1.06, 0.79, 0.72, 0.79));
         Key record = new Key(Key.Kind.PLAIN, words.say("run.record"), model::record);
         record.setId("record");
         recording = group(List.of(strike, note, record), List.of(0.98, 0.89, 1.13));
     }
 
-    /** Measure anew, another gauge, sign for what did not pass. */
+    /** Measure anew, another gauge, sign for what did not pass, the sums of the bench. */
     GridPane measuring() {
         return measuring;
     }

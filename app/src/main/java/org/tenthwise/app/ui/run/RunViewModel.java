@@ -163,6 +163,11 @@ public final class RunViewModel implements Typing {
         journey.say(Journey.Saying.NOTE, session);
     }
 
+    /** The sums of the bench with the figures of the step in hand. */
+    public void bench() {
+        journey.bench(session);
+    }
+
     /** The record as it stands, from where the run can be handed over or closed too. */
     public void record() {
         journey.record(session.id());

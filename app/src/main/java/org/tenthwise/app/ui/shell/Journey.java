@@ -37,6 +37,12 @@ public interface Journey {
     /** Choose another gauge for the step in hand. */
     void gauge(RunSession session);
 
+    /** The sums of the bench, without a run. */
+    void bench();
+
+    /** The sums of the bench with the figures of the step in hand; what comes of them can be noted in the run. */
+    void bench(RunSession session);
+
     /** The screen under the one in hand. */
     void back();
 

@@ -64,6 +64,16 @@ final class Ways implements Journey {
     }
 
     @Override
+    public void bench() {
+        asked.add("bench");
+    }
+
+    @Override
+    public void bench(RunSession session) {
+        asked.add("bench beside the run");
+    }
+
+    @Override
     public void back() {
         asked.add("back");
     }

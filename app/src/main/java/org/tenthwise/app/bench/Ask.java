@@ -1,0 +1,66 @@
+package org.tenthwise.app.bench;
+
+import java.util.List;
+
+/**
+ * One thing a bench sum asks for.
+ *
+ * @param id      key of the sum where it is given as it is; a name of its own otherwise
+ * @param choices what can be chosen, the usual first; empty where a figure is typed
+ * @param needed  whether there is no answer without it
+ * @param given   whether it goes to the sum under its id
+ */
+public record Ask(String id, Kind kind, List<String> choices, boolean needed, boolean given) {
+
+    /** What is typed or chosen. */
+    public enum Kind {
+        LENGTH, LENGTHS, ANGLE, ANGLES,
+        /** Degrees Celsius. */
+        TEMPERATURE,
+        /** Millionths to the degree. */
+        EXPANSION,
+        COUNT,
+        /** Threads to the inch. */
+        PER_INCH,
+        CHOICE;
+
+        public boolean isLength() {
+            return this == LENGTH || this == LENGTHS;
+        }
+
+        /** Whether several figures are typed one after another. */
+        public boolean isSeveral() {
+            return this == LENGTHS || this == ANGLES;
+        }
+    }
+
+    public Ask {
+        choices = List.copyOf(choices);
+    }
+
+    static Ask of(Kind kind, String id) {
+        return new Ask(id, kind, List.of(), true, true);
+    }
+
+    static Ask length(String id) {
+        return of(Kind.LENGTH, id);
+    }
+
+    static Ask choice(String id, String... choices) {
+        return choice(id, List.of(choices));
+    }
+
+    static Ask choice(String id, List<String> choices) {
+        return new Ask(id, Kind.CHOICE, choices, true, true);
+    }
+
+    /** The same, but may stay empty. */
+    Ask optional() {
+        return new Ask(id, kind, choices, false, given);
+    }
+
+    /** The same, but no key of the sum: something else is made of it. */
+    Ask aside() {
+        return new Ask(id, kind, choices, needed, false);
+    }
+}

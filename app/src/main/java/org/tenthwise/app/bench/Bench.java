@@ -1,0 +1,86 @@
+package org.tenthwise.app.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Problem;
+import org.tenthwise.app.sums.Reply;
+import org.tenthwise.app.sums.Sums;
+import org.tenthwise.app.text.Words;
+
+/** The sums of the bench, worked out by the sums of the shop. */
+public final class Bench {
+
+    /** How far a bench sum has come. */
+    public sealed interface Outcome {
+
+        /** Something is still to be typed. */
+        record Missing(List<Ask> asks) implements Outcome {
+            public Missing {
+                asks = List.copyOf(asks);
+            }
+        }
+
+        /**
+         * No answer with these figures.
+         *
+         * @param at       what it is about; absent where it is about the whole
+         * @param sentence in the names a person knows
+         */
+        record Refused(Optional<Ask> at, String sentence) implements Outcome {
+        }
+
+        record Done(Answer answer) implements Outcome {
+        }
+    }
+
+    private static final Pattern KEY = Pattern.compile("\\b[a-z]+(?:_[a-z0-9]+)+\\b");
+
+    private final Sums sums;
+    private final Words words;
+
+    public Bench(Sums sums, Words words) {
+        this.sums = sums;
+        this.words = words;
+    }
+
+    /** In the order they are offered. */
+    public static List<BenchSum> all() {
+        return List.of(new OverWires(), new StockLeft(), new RunOut(), new PlugAndBore(), new AtTwentyDegrees(), new DrillSet(),
+                new ThreadLimits(), new IsoZone());
+    }
+
+    public static BenchSum of(BenchKind kind) {
+        return all().stream().filter(sum -> sum.kind() == kind).findFirst().orElseThrow();
+    }
+
+    /** What is asked, by the name a person knows. */
+    public String name(Ask ask) {
+        return words.say("bench.ask." + ask.id().replace('_', '-'));
+    }
+
+    /** What comes of {@code filled}, which is settled. */
+    public Outcome work(BenchSum sum, Filled filled) {
+        List<Ask> missing = sum.asks(filled).stream().filter(ask -> ask.kind() != Ask.Kind.CHOICE)
+                .filter(ask -> filled.text(ask.id()).isBlank() ? ask.needed() : !filled.isFinished(ask.id())).toList();
+        if (!missing.isEmpty()) {
+            return new Outcome.Missing(missing);
+        }
+        Reply reply = sums.ask(sum.sum(), sum.given(filled));
+        return reply instanceof Problem problem ? refused(sum, filled, problem) : new Outcome.Done((Answer) reply);
+    }
+
+    private Outcome refused(BenchSum sum, Filled filled, Problem problem) {
+        Optional<Ask> at = problem.key().flatMap(key -> sum.asks(filled).stream().filter(ask -> ask.id().equals(key)).findFirst());
+        String first = at.filter(ask -> problem.words().startsWith(ask.id() + " "))
+                .map(ask -> name(ask) + problem.words().substring(ask.id().length())).orElse(problem.words());
+        String named = KEY.matcher(first).replaceAll(found -> Matcher.quoteReplacement(named(sum, filled, found.group())));
+        return new Outcome.Refused(at, named.endsWith(".") ? named : named + ".");
+    }
+
+    private String named(BenchSum sum, Filled filled, String key) {
+        return sum.asks(filled).stream().filter(ask -> ask.id().equals(key)).map(this::name).findFirst().orElse(key.replace('_', ' '));
+    }
+}

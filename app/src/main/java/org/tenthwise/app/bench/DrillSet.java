@@ -1,0 +1,64 @@
+package org.tenthwise.app.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.picture.DrillPicture;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Answer.Worked;
+import org.tenthwise.model.quantity.Length;
+
+/** The drills a deep hole takes, each with the least it has to reach. */
+final class DrillSet implements BenchSum {
+
+    private static final String BY = "drills_by";
+    private static final String REACHES = "reaches";
+    private static final String START = "start";
+    private static final String DEPTH = "depth";
+
+    @Override
+    public BenchKind kind() {
+        return BenchKind.DRILL_SET;
+    }
+
+    @Override
+    public String sum() {
+        return "drill-set";
+    }
+
+    @Override
+    public List<Ask> asks(Filled filled) {
+        List<Ask> asks = new ArrayList<>(List.of(Ask.length(DEPTH), Ask.length(START), Ask.choice(BY, "per_drill", REACHES).aside()));
+        if (filled.is(BY, REACHES)) {
+            asks.add(Ask.of(Ask.Kind.LENGTHS, REACHES));
+        } else {
+            asks.addAll(List.of(Ask.length("per_drill"), Ask.length("chip_clearance")));
+        }
+        return asks;
+    }
+
+    @Override
+    public String headline(Filled filled) {
+        return "drills";
+    }
+
+    @Override
+    public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
+        List<DrillPicture.Drill> drills = answer.at("steps").filter(Worked.Many.class::isInstance)
+                .map(worked -> ((Worked.Many) worked).values()).orElse(List.of()).stream()
+                .filter(Worked.Table.class::isInstance).flatMap(step -> drill((Worked.Table) step, said).stream()).toList();
+        return drills.isEmpty() ? Optional.empty() : filled.length(DEPTH).flatMap(depth -> filled.length(START)
+                .map(start -> new DrillPicture(depth, start, drills, said.words().say("bench.drill.reach"),
+                        said.words().say("bench.picture.drills", drills.size(), said.length(depth)))));
+    }
+
+    private static Optional<DrillPicture.Drill> drill(Worked.Table step, Said said) {
+        return at(step, "from", said).flatMap(from -> at(step, "to", said).flatMap(to -> at(step, "least_reach", said)
+                .map(reach -> new DrillPicture.Drill(from, to, reach, said.length(to), said.length(reach)))));
+    }
+
+    private static Optional<Length> at(Worked.Table step, String key, Said said) {
+        return step.values().stream().filter(result -> result.key().equals(key)).findFirst().flatMap(result -> said.length(result.value()));
+    }
+}

@@ -1,0 +1,60 @@
+package org.tenthwise.app.bench;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.ZoneBars;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Typed;
+import org.tenthwise.model.quantity.Unit;
+
+/** Limits of a diameter with a tolerance zone. */
+final class IsoZone implements BenchSum {
+
+    static final String PART = "part";
+    static final String HOLE = "hole";
+    static final String SHAFT = "shaft";
+    static final String LETTER = "letter";
+    static final String GRADE = "grade";
+    static final String DIAMETER = "diameter";
+
+    @Override
+    public BenchKind kind() {
+        return BenchKind.ZONE;
+    }
+
+    @Override
+    public String sum() {
+        return "limits";
+    }
+
+    @Override
+    public List<Ask> asks(Filled filled) {
+        return List.of(Ask.length(DIAMETER), Ask.choice(PART, HOLE, SHAFT).aside(), ZoneAsks.letter(LETTER, !filled.is(PART, SHAFT)),
+                ZoneAsks.grade(GRADE));
+    }
+
+    @Override
+    public Map<String, Typed> made(Filled filled) {
+        return Map.of("zone", new Typed.Plain(filled.text(LETTER) + filled.text(GRADE)));
+    }
+
+    /** The standard gives its deviations in millimetres. */
+    @Override
+    public Optional<Unit> onlyUnit() {
+        return Optional.of(Unit.MILLIMETRE);
+    }
+
+    @Override
+    public String headline(Filled filled) {
+        return "greatest";
+    }
+
+    @Override
+    public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
+        return filled.length(DIAMETER).map(nominal -> new ZoneBars(List.of(new ZoneBars.Bar(filled.text(LETTER) + filled.text(GRADE),
+                filled.is(PART, HOLE), nominal, said.length(answer, "greatest").map(said::sized), said.length(answer, "least").map(said::sized))),
+                Optional.of("⌀" + filled.text(DIAMETER)), List.of(), said.words().say("bench.picture.zone", filled.text(DIAMETER))));
+    }
+}

@@ -1,0 +1,58 @@
+package org.tenthwise.app.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.text.Words;
+
+/** Writes a bench sum down as one note: what was asked, its figures, what came of it, and the source. */
+public final class Noted {
+
+    private final Bench bench;
+    private final Words words;
+
+    public Noted(Bench bench, Words words) {
+        this.bench = bench;
+        this.words = words;
+    }
+
+    public String of(BenchSum sum, Filled filled, Answer answer) {
+        List<String> figures = new ArrayList<>();
+        for (Ask ask : sum.asks(filled)) {
+            if (!filled.text(ask.id()).isBlank()) {
+                figures.add(words.say("bench.note.figure", bench.name(ask), value(ask, filled)));
+            }
+        }
+        List<String> results = new Results(words, filled.unit()).of(answer, sum.headline(filled)).stream()
+                .map(row -> words.say("bench.note.figure", row.name(), row.value())).toList();
+        String said = words.say("bench.note", words.say("bench.name", sum.kind()), String.join(", ", figures), String.join(", ", results),
+                answer.basis());
+        return answer.notes().isEmpty() ? said : said + " " + String.join(" ", answer.notes());
+    }
+
+    /** What was typed or chosen under {@code ask}, with its unit. */
+    public String value(Ask ask, Filled filled) {
+        String text = filled.text(ask.id()).strip();
+        if (ask.kind() == Ask.Kind.CHOICE) {
+            return chosen(ask.id(), text);
+        }
+        String symbol = symbol(ask, filled);
+        return text.replace('-', '\u2212') + (symbol.isEmpty() || text.isEmpty() ? "" : " " + symbol);
+    }
+
+    /** What follows a figure; empty after a plain number. */
+    public String symbol(Ask ask, Filled filled) {
+        return switch (ask.kind()) {
+            case LENGTH, LENGTHS -> filled.unit().symbol();
+            case ANGLE, ANGLES -> words.say("bench.unit.angle");
+            case TEMPERATURE -> words.say("bench.unit.temperature");
+            case EXPANSION -> words.say("bench.unit.expansion");
+            case COUNT, PER_INCH, CHOICE -> "";
+        };
+    }
+
+    /** A choice as a person reads it; letters, grades, classes and numbers are read as they are. */
+    public String chosen(String id, String choice) {
+        return choice.matches("[a-z_-]{3,}|no") ? words.say("bench.choice." + id.replace('_', '-') + "." + choice.replace('_', '-')) : choice;
+    }
+}

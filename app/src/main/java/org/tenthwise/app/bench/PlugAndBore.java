@@ -1,0 +1,99 @@
+package org.tenthwise.app.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.ZoneBars;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Typed;
+import org.tenthwise.model.quantity.Length;
+
+/** The play of a plug in its bore, or of two zones on one diameter; warm where they are not at 20 °C. */
+final class PlugAndBore implements BenchSum {
+
+    static final String BY = "fit_by";
+    static final String SIZES = "sizes";
+    private static final String ZONES = "zones";
+    private static final String WARM = "warm";
+    private static final String DIAMETER = "diameter";
+    static final String BORE_LEAST = "bore_least";
+    static final String BORE_GREATEST = "bore_greatest";
+    static final String PLUG_LEAST = "plug_least";
+    static final String PLUG_GREATEST = "plug_greatest";
+
+    @Override
+    public BenchKind kind() {
+        return BenchKind.FIT;
+    }
+
+    @Override
+    public String sum() {
+        return "fit";
+    }
+
+    @Override
+    public List<Ask> asks(Filled filled) {
+        List<Ask> asks = new ArrayList<>(List.of(Ask.choice(BY, SIZES, ZONES).aside()));
+        if (filled.is(BY, ZONES)) {
+            asks.addAll(List.of(Ask.length(DIAMETER), ZoneAsks.letter("hole_letter", true), ZoneAsks.grade("hole_grade"),
+                    ZoneAsks.letter("shaft_letter", false), ZoneAsks.grade("shaft_grade")));
+        } else {
+            asks.addAll(List.of(Ask.length(BORE_GREATEST), Ask.length(BORE_LEAST), Ask.length(PLUG_GREATEST), Ask.length(PLUG_LEAST)));
+        }
+        asks.add(Ask.choice(WARM, "no", "yes").aside());
+        if (filled.is(WARM, "yes")) {
+            asks.addAll(List.of(Ask.of(Ask.Kind.TEMPERATURE, "bore_temp"), Ask.of(Ask.Kind.EXPANSION, "bore_alpha"),
+                    Ask.of(Ask.Kind.TEMPERATURE, "plug_temp"), Ask.of(Ask.Kind.EXPANSION, "plug_alpha")));
+        }
+        return asks;
+    }
+
+    @Override
+    public Map<String, Typed> made(Filled filled) {
+        Map<String, Typed> made = new LinkedHashMap<>();
+        if (filled.is(BY, ZONES)) {
+            made.put("hole_zone", new Typed.Plain(filled.text("hole_letter") + filled.text("hole_grade")));
+            made.put("shaft_zone", new Typed.Plain(filled.text("shaft_letter") + filled.text("shaft_grade")));
+        }
+        return made;
+    }
+
+    @Override
+    public String headline(Filled filled) {
+        return "kind";
+    }
+
+    @Override
+    public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
+        return said.length(answer, "clearance_greatest").flatMap(most -> said.length(answer, "clearance_least")
+                .map(least -> filled.is(BY, ZONES) ? zones(filled, answer, said, most, least) : sizes(filled, said, most, least)))
+                .flatMap(picture -> picture);
+    }
+
+    private static Optional<Picture> sizes(Filled filled, Said said, Length most, Length least) {
+        return filled.length(BORE_GREATEST).flatMap(boreMost -> filled.length(BORE_LEAST).flatMap(boreLeast ->
+                filled.length(PLUG_GREATEST).flatMap(plugMost -> filled.length(PLUG_LEAST).map(plugLeast ->
+                        drawn(said, new Length[] {boreMost, boreLeast, plugMost, plugLeast}, Optional.empty(), most, least)))));
+    }
+
+    /** Where the answer says nothing of the sizes, the zones are not drawn. */
+    private static Optional<Picture> zones(Filled filled, Answer answer, Said said, Length most, Length least) {
+        return said.length(answer, BORE_GREATEST).flatMap(boreMost -> said.length(answer, BORE_LEAST).flatMap(boreLeast ->
+                said.length(answer, PLUG_GREATEST).flatMap(plugMost -> said.length(answer, PLUG_LEAST).map(plugLeast ->
+                        drawn(said, new Length[] {boreMost, boreLeast, plugMost, plugLeast}, filled.length(DIAMETER), most, least)))));
+    }
+
+    private static Picture drawn(Said said, Length[] sizes, Optional<Length> nominal, Length most, Length least) {
+        ZoneBars.Bar bore = new ZoneBars.Bar(said.words().say("bench.bore"), true, nominal.orElse(sizes[1]),
+                Optional.of(said.sized(sizes[0])), Optional.of(said.sized(sizes[1])));
+        ZoneBars.Bar plug = new ZoneBars.Bar(said.words().say("bench.plug"), false, nominal.orElse(sizes[1]),
+                Optional.of(said.sized(sizes[2])), Optional.of(said.sized(sizes[3])));
+        return new ZoneBars(List.of(bore, plug), nominal.map(said::sized).map(line -> "⌀" + line.figures()),
+                List.of(new ZoneBars.Between(said.words().say("bench.play.most"), sizes[3], sizes[0], said.signed(most)),
+                        new ZoneBars.Between(said.words().say("bench.play.least"), sizes[2], sizes[1], said.signed(least))),
+                said.words().say("bench.picture.fit", said.signed(least), said.signed(most)));
+    }
+}

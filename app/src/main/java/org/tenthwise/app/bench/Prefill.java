@@ -1,0 +1,133 @@
+package org.tenthwise.app.bench;
+
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.tolerance.Limits;
+
+/**
+ * What the step in hand knows already, filled into the sums it belongs to.
+ *
+ * @param unit    of the step's limits, or of the plan
+ * @param fitting the sum the step is most likely looked at for; absent where none is
+ * @param filled  by sum
+ */
+public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Filled> filled) {
+
+    /** A diameter with a tolerance zone, as a drawing writes it. */
+    private static final Pattern ZONE = Pattern.compile("[⌀Øø]\\s*(\\d+(?:\\.\\d+)?)\\s+([A-Za-z]{1,2})(\\d{1,2})\\b");
+
+    public Prefill {
+        filled = Map.copyOf(filled);
+    }
+
+    /** Without a run. */
+    public static Prefill nothing() {
+        return new Prefill(Unit.MILLIMETRE, Optional.empty(), Map.of());
+    }
+
+    public static Prefill of(State state) {
+        Unit unit = StepFigures.limits(state.inHand()).map(Limits::unit).orElse(state.sheet().plan().unit());
+        Map<BenchKind, Filled> filled = new EnumMap<>(BenchKind.class);
+        Filled empty = Filled.nothing(unit);
+        Check check = state.inHand().check();
+        Optional<BenchKind> fitting = Optional.empty();
+        if (check instanceof Check.Size size) {
+            filled.put(BenchKind.NEXT_CUT, size(state, size, empty));
+            fitting = Optional.of(BenchKind.NEXT_CUT);
+        } else if (check instanceof Check.RunOut runOut) {
+            filled.put(BenchKind.RUN_OUT, runOut(state, runOut, empty));
+            fitting = Optional.of(BenchKind.RUN_OUT);
+        } else if (check instanceof Check.PlugFit) {
+            filled.put(BenchKind.FIT, fit((PlugFinding) state.line().finding(), empty));
+            fitting = Optional.of(BenchKind.FIT);
+        } else if (check instanceof Check.OverWires wires) {
+            filled.put(BenchKind.WIRES, wires(state, wires, empty));
+            filled.put(BenchKind.THREAD_LIMITS, ThreadAsks.fill(empty, wires.thread()));
+            fitting = Optional.of(BenchKind.WIRES);
+        }
+        lastSize(state, unit).ifPresent(size -> filled.put(BenchKind.TEMPERATURE, empty.with(AtTwentyDegrees.READING, size)));
+        zone(state).ifPresent(zone -> filled.put(BenchKind.ZONE, zone));
+        return new Prefill(unit, fitting.or(() -> zone(state).map(zone -> BenchKind.ZONE)), filled);
+    }
+
+    private static Filled size(State state, Check.Size size, Filled empty) {
+        Filled filled = empty.with(StockLeft.SIDE, size.feature() == Feature.DIAMETER ? StockLeft.OUTSIDE : StockLeft.INSIDE);
+        filled = size.limits().lower().isPresent() ? filled.with(StockLeft.LOWER, size.limits().lower().get().text()) : filled;
+        filled = size.limits().upper().isPresent() ? filled.with(StockLeft.UPPER, size.limits().upper().get().text()) : filled;
+        Optional<String> last = lastSize(state, filled.unit());
+        return last.isPresent() ? filled.with(StockLeft.MEASURED, last.get()) : filled;
+    }
+
+    private static Filled runOut(State state, Check.RunOut check, Filled empty) {
+        List<BigDecimal> angles = check.angles();
+        String number = String.valueOf(angles.size());
+        Filled even = empty.with(RunOut.PLACES, number).with(RunOut.LIMIT, check.limit().text())
+                .with(RunOut.JAWS, String.valueOf(check.jaws()));
+        even = check.firstJaw().signum() == 0 ? even : even.with(RunOut.FIRST_JAW, check.firstJaw().toPlainString());
+        boolean evenly = RunOut.EVEN.contains(number) && IntStream.range(0, angles.size())
+                .allMatch(i -> RunOut.angles(empty.with(RunOut.PLACES, number)).get(i).compareTo(angles.get(i)) == 0);
+        Filled placed = evenly ? even : even.with(RunOut.PLACES, RunOut.OTHER)
+                .with(RunOut.ANGLES, String.join(" ", angles.stream().map(BigDecimal::toPlainString).toList()));
+        List<String> read = check.slots().stream().flatMap(slot -> Optional.ofNullable(state.pass().standing().get(slot.key())).stream())
+                .map(reading -> reading.typed().text()).toList();
+        return read.isEmpty() ? placed : placed.with(RunOut.READINGS, String.join(" ", read));
+    }
+
+    private static Filled fit(PlugFinding finding, Filled empty) {
+        Filled filled = empty.with(PlugAndBore.BY, PlugAndBore.SIZES);
+        filled = leastAndGreatest(filled, finding.bore(), PlugAndBore.BORE_LEAST, PlugAndBore.BORE_GREATEST);
+        return leastAndGreatest(filled, finding.plug().stream().map(Measured::value).toList(), PlugAndBore.PLUG_LEAST, PlugAndBore.PLUG_GREATEST);
+    }
+
+    private static Filled leastAndGreatest(Filled filled, Collection<Length> sizes, String least, String greatest) {
+        return sizes.isEmpty() ? filled : filled.with(least, Filled.typed(Length.least(sizes), filled.unit()))
+                .with(greatest, Filled.typed(Length.greatest(sizes), filled.unit()));
+    }
+
+    private static Filled wires(State state, Check.OverWires check, Filled empty) {
+        Filled filled = ThreadAsks.fill(empty, check.thread());
+        Optional<Written> wire = state.setting().flatMap(Setting::certified).or(() -> check.with().reference());
+        filled = wire.isPresent() ? filled.with("wire", text(wire.get(), filled.unit())) : filled;
+        filled = check.minorDiameter().isPresent() ? filled.with("minor_diameter", text(check.minorDiameter().get(), filled.unit())) : filled;
+        Optional<Measured> last = last(state);
+        return last.isPresent() ? filled.with("over_wires", text(last.get().reading().typed(), filled.unit())) : filled;
+    }
+
+    private static Optional<Filled> zone(State state) {
+        Matcher zone = ZONE.matcher(state.inHand().drawing() + " " + state.inHand().name());
+        return zone.find() && ZoneAsks.isKnown(zone.group(2), zone.group(3))
+                ? Optional.of(Filled.nothing(Unit.MILLIMETRE).with(IsoZone.DIAMETER, zone.group(1))
+                        .with(IsoZone.PART, ZoneAsks.isHole(zone.group(2)) ? IsoZone.HOLE : IsoZone.SHAFT)
+                        .with(IsoZone.LETTER, zone.group(2)).with(IsoZone.GRADE, zone.group(3))) : Optional.empty();
+    }
+
+    private static Optional<Measured> last(State state) {
+        return StepFigures.measured(state.line().finding()).stream().max(Comparator.comparing(read -> read.reading().entry().seq()));
+    }
+
+    private static Optional<String> lastSize(State state, Unit unit) {
+        return state.inHand().check() instanceof Check.Size ? last(state).map(read -> Filled.typed(read.value(), unit)) : Optional.empty();
+    }
+
+    private static String text(Written written, Unit unit) {
+        return written.unit() == unit ? written.text() : Filled.typed(written.length(), unit);
+    }
+}

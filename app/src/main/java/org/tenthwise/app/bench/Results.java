@@ -1,0 +1,104 @@
+package org.tenthwise.app.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Answer.Worked;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/** Reads the results of an answer out, each with its name of the trade and its unit. */
+public final class Results {
+
+    /** A result as it reads. */
+    public record Row(String key, String name, String value) {
+    }
+
+    private static final Set<String> SIGNED = Set.of("offset_change", "correction", "upper_deviation", "lower_deviation",
+            "clearance_greatest", "clearance_least", "clearance_now", "mean", "cos_part", "sin_part");
+    private static final Set<String> ANGLES = Set.of("lead_angle", "high_at");
+    private static final Set<String> WORDS = Set.of("state", "kind", "standing");
+    private static final Set<String> COUNTS = Set.of("drills");
+    private static final Set<String> LENGTHS = Set.of("pitch_diameter", "over_wires", "simple", "corrected", "best_wire", "wire_least",
+            "wire_greatest", "root_clearance", "stock_left", "tir", "eccentricity", "residual", "eccentric_run_out", "size", "u",
+            "greatest", "least", "major_max", "major_min", "pitch_max", "pitch_min", "minor_max", "minor_min", "allowance");
+
+    private final Words words;
+    private final Unit unit;
+    private final Said said;
+
+    public Results(Words words, Unit unit) {
+        this.words = words;
+        this.unit = unit;
+        this.said = new Said(words, unit);
+    }
+
+    /** Every result there are words for, the headline first. */
+    public List<Row> of(Answer answer, String headline) {
+        List<Row> rows = new ArrayList<>();
+        for (Answer.Result result : answer.results()) {
+            if (result.key().equals(headline)) {
+                rows.addAll(0, rows(result));
+            } else {
+                rows.addAll(rows(result));
+            }
+        }
+        return rows;
+    }
+
+    private List<Row> rows(Answer.Result result) {
+        if (result.value() instanceof Worked.Many many) {
+            return many(result.key(), many.values());
+        }
+        return result.value() instanceof Worked.Plain plain
+                ? value(result.key(), plain.text()).map(value -> new Row(result.key(), name(result.key()), value)).stream().toList() : List.of();
+    }
+
+    private Optional<String> value(String key, String text) {
+        if (ANGLES.contains(key)) {
+            return Optional.of(words.say("bench.degrees", said.angle(text)));
+        }
+        if (WORDS.contains(key)) {
+            return Optional.of(words.say("bench.word." + text));
+        }
+        if (COUNTS.contains(key)) {
+            return Optional.of(text);
+        }
+        Optional<Worked> worked = Optional.of(new Worked.Plain(text));
+        if (SIGNED.contains(key)) {
+            return worked.flatMap(said::length).map(length -> said.signed(length) + " " + unit.symbol());
+        }
+        return LENGTHS.contains(key) ? worked.flatMap(said::length).map(this::withUnit) : Optional.empty();
+    }
+
+    private List<Row> many(String key, List<Worked> values) {
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < values.size(); i++) {
+            int number = i + 1;
+            if (key.equals("jaw_moves")) {
+                said.length(values.get(i)).ifPresent(move -> rows.add(new Row(key, words.say("bench.jaw", number),
+                        words.say(move.signum() < 0 ? "bench.jaw.out" : move.signum() > 0 ? "bench.jaw.in" : "bench.jaw.stays",
+                                withUnit(move.abs())))));
+            } else if (key.equals("steps") && values.get(i) instanceof Worked.Table table) {
+                rows.add(new Row(key, words.say("bench.drill", number), words.say("bench.drill.step", at(table, "from"),
+                        at(table, "to"), at(table, "least_reach"))));
+            }
+        }
+        return rows;
+    }
+
+    private String at(Worked.Table table, String key) {
+        return table.values().stream().filter(result -> result.key().equals(key)).map(Answer.Result::value)
+                .flatMap(worked -> said.length(worked).stream()).map(said::length).findFirst().orElse("");
+    }
+
+    private String withUnit(Length length) {
+        return said.length(length) + " " + unit.symbol();
+    }
+
+    private String name(String key) {
+        return words.say("bench.result." + key.replace('_', '-'));
+    }}

@@ -1,0 +1,87 @@
+package org.tenthwise.app.bench;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.thread.ThreadForm;
+
+/** What names a thread, asked alike wherever a thread is asked for. */
+final class ThreadAsks {
+
+    static final String FORM = "form";
+    static final String DIAMETER = "diameter";
+    static final String PITCH = "pitch";
+    static final String PER_INCH = "tpi";
+    static final String STARTS = "starts";
+    static final String PITCH_BY = "pitch_by";
+    private static final int PLACES_OF_A_PITCH = 10;
+
+    private ThreadAsks() {
+    }
+
+    static Ask form(Unit unit) {
+        return unit == Unit.INCH ? Ask.choice(FORM, "unified", "acme", "stub-acme", "metric", "trapezoidal")
+                : Ask.choice(FORM, "metric", "trapezoidal", "unified", "acme", "stub-acme");
+    }
+
+    /** Pitch or threads to the inch, as is usual in the unit. */
+    static Ask pitchBy(Unit unit) {
+        return (unit == Unit.INCH ? Ask.choice(PITCH_BY, PER_INCH, PITCH) : Ask.choice(PITCH_BY, PITCH, PER_INCH)).aside();
+    }
+
+    static Ask pitch(Filled filled) {
+        String by = filled.text(PITCH_BY);
+        boolean perInch = by.equals(PER_INCH) || by.isEmpty() && filled.unit() == Unit.INCH;
+        return perInch ? Ask.of(Ask.Kind.PER_INCH, PER_INCH) : Ask.length(PITCH);
+    }
+
+    static Ask starts() {
+        return Ask.of(Ask.Kind.COUNT, STARTS).optional();
+    }
+
+    /** The thread as filled in; absent while something of it is missing or makes no sense. */
+    static Optional<ScrewThread> thread(Filled filled) {
+        try {
+            return ThreadForm.ofKey(filled.text(FORM)).flatMap(form -> filled.length(DIAMETER).flatMap(diameter ->
+                    pitchOf(filled).map(pitch -> new ScrewThread(form, diameter, pitch,
+                            filled.number(STARTS).map(BigDecimal::intValue).orElse(1)))));
+        } catch (IllegalArgumentException noSuchThread) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Length> pitchOf(Filled filled) {
+        if (pitch(filled).id().equals(PITCH)) {
+            return filled.length(PITCH);
+        }
+        return filled.number(PER_INCH).filter(perInch -> perInch.signum() > 0).map(perInch -> Length.of("1", Unit.INCH).dividedBy(perInch));
+    }
+
+    /** Fills in a thread the way it is usual in the unit. */
+    static Filled fill(Filled filled, ScrewThread thread) {
+        Filled named = filled.with(FORM, thread.form().key()).with(DIAMETER, Filled.typed(thread.diameter(), filled.unit()));
+        Filled started = thread.starts() > 1 ? named.with(STARTS, String.valueOf(thread.starts())) : named;
+        BigDecimal perInch = BigDecimal.ONE.divide(thread.pitch().in(Unit.INCH), PLACES_OF_A_PITCH, RoundingMode.HALF_EVEN)
+                .setScale(PLACES_OF_A_PITCH / 2, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        if (filled.unit() == Unit.INCH && perInch.scale() <= 0) {
+            return started.with(PITCH_BY, PER_INCH).with(PER_INCH, perInch.toPlainString());
+        }
+        return started.with(PITCH_BY, PITCH).with(PITCH, Filled.typed(thread.pitch(), filled.unit()));
+    }
+
+    /** Classes a drawing names for the form, on the side. */
+    static List<String> classes(String form, boolean external) {
+        return List.of(switch (form) {
+            case "unified" -> external ? new String[] {"2A", "3A", "1A"} : new String[] {"2B", "3B", "1B"};
+            case "metric" -> external ? new String[] {"6g", "6h", "6e", "6f", "4g", "4h", "8g", "8e"}
+                    : new String[] {"6H", "6G", "5H", "5G", "4H", "7H", "7G", "8H", "8G"};
+            case "trapezoidal" -> external ? new String[] {"7e", "8e", "8c", "9c"} : new String[] {"7H", "8H", "9H"};
+            case "acme" -> new String[] {"2G", "3G", "4G"};
+            default -> new String[] {"2G"};
+        });
+    }
+}

@@ -1,0 +1,60 @@
+package org.tenthwise.app.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.ZoneBars;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.model.quantity.Length;
+
+/** Limits of size of a thread. */
+final class ThreadLimits implements BenchSum {
+
+    private static final String SIDE = "side";
+    private static final String EXTERNAL = "external";
+
+    @Override
+    public BenchKind kind() {
+        return BenchKind.THREAD_LIMITS;
+    }
+
+    @Override
+    public String sum() {
+        return "thread-limits";
+    }
+
+    @Override
+    public List<Ask> asks(Filled filled) {
+        Ask form = ThreadAsks.form(filled.unit());
+        String chosen = form.choices().contains(filled.text(ThreadAsks.FORM)) ? filled.text(ThreadAsks.FORM) : form.choices().get(0);
+        return List.of(form, Ask.choice(SIDE, EXTERNAL, "internal"), Ask.length(ThreadAsks.DIAMETER), ThreadAsks.pitchBy(filled.unit()),
+                ThreadAsks.pitch(filled), Ask.choice("class", ThreadAsks.classes(chosen, !filled.is(SIDE, "internal"))),
+                ThreadAsks.starts());
+    }
+
+    @Override
+    public String headline(Filled filled) {
+        return "pitch_max";
+    }
+
+    @Override
+    public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
+        boolean external = filled.is(SIDE, EXTERNAL);
+        List<ZoneBars.Bar> bars = new ArrayList<>();
+        Stream.of("major", "pitch", "minor").forEach(which -> bar(which, external, answer, said).ifPresent(bars::add));
+        return bars.isEmpty() ? Optional.empty() : Optional.of(new ZoneBars(bars, Optional.of(said.words().say("bench.basic")), List.of(),
+                said.words().say("bench.picture.thread", filled.text(ThreadAsks.DIAMETER))));
+    }
+
+    /** The basic size is the greatest and the allowance of an outside thread, the least of an inside one. */
+    private static Optional<ZoneBars.Bar> bar(String which, boolean external, Answer answer, Said said) {
+        Optional<Length> most = said.length(answer, which + "_max");
+        Optional<Length> least = said.length(answer, which + "_min");
+        Length allowance = said.length(answer, "allowance").orElse(Length.ZERO);
+        Optional<Length> basic = external ? most.map(size -> size.plus(allowance)) : least;
+        return basic.or(() -> most).map(from -> new ZoneBars.Bar(said.words().say("bench.zone." + which), !external, from,
+                most.map(said::sized), least.map(said::sized)));
+    }
+}

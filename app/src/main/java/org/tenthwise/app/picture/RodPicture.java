@@ -1,0 +1,61 @@
+package org.tenthwise.app.picture;
+
+import java.util.List;
+import org.tenthwise.model.quantity.Length;
+
+/**
+ * A length as it was read and as it is at 20 °C: two rods over one another, flush at the left; the difference at the right is
+ * drawn large.
+ *
+ * @param correction size at 20 °C less reading; its sign says which rod is the longer
+ */
+public record RodPicture(String readName, String read, String sizeName, String size, Length correction, String correctionFigures,
+                         String spoken) implements Picture {
+
+    private static final double TEXT = 20;
+    private static final double NAME_TEXT = 18;
+    private static final double SHARE = 0.76;
+    private static final double DIFFERENCE = 0.09;
+    private static final double LINE = 28;
+
+    @Override
+    public void draw(Drawing drawing) {
+        Box frame = drawing.frame().box();
+        double line = drawing.lettered(LINE);
+        double height = Math.min(70, (frame.height() - 4.2 * line) / 2);
+        double left = 6;
+        double middle = frame.width() * SHARE;
+        double difference = frame.width() * DIFFERENCE * correction.signum() / 2;
+        double top = (frame.height() - 2 * height - 4 * line) / 2 + line;
+        Box upper = new Box(left, top, middle - difference, top + height);
+        Box lower = new Box(left, upper.bottom() + 2 * line, middle + difference, upper.bottom() + 2 * line + height);
+        rod(drawing, upper, readName, read, Role.LINE);
+        rod(drawing, lower, sizeName, size, Role.ACCENT);
+        double between = upper.bottom() + line / 2;
+        for (Box rod : List.of(upper, lower)) {
+            double from = rod == upper ? rod.bottom() : between - 8;
+            double to = rod == upper ? between + 8 : rod.top();
+            drawing.line(new Point(rod.right(), from), new Point(rod.right(), to), Stroke.THIN, Role.LINE);
+        }
+        if (correction.signum() != 0) {
+            drawing.dimension(new Point(upper.right(), between), new Point(lower.right(), between), Role.ACCENT);
+        }
+        double after = Math.max(upper.right(), lower.right()) + 34;
+        Label figures = Label.of(correctionFigures, TEXT, Role.ACCENT).bold();
+        boolean beside = after + drawing.width(figures) <= frame.right();
+        drawing.text(figures, new Point(beside ? after : frame.right() - 2, beside ? between : lower.bottom() + line * 0.6),
+                beside ? Anchor.LEFT : Anchor.RIGHT);
+    }
+
+    private static void rod(Drawing drawing, Box rod, String name, String figures, Role role) {
+        drawing.metal(List.of(rod.corners()));
+        drawing.ring(rod.corners(), Stroke.OUTLINE, role);
+        double at = rod.top() - drawing.lettered(LINE) * 0.42;
+        Label size = Label.of(figures, TEXT, role == Role.LINE ? Role.INK : role).bold();
+        Label word = Label.of(name, NAME_TEXT, Role.INK2);
+        Box written = drawing.text(size, new Point(rod.left(), at), Anchor.LEFT);
+        if (written.right() + 16 + drawing.width(word) <= drawing.frame().width()) {
+            drawing.text(word, new Point(written.right() + 16, at), Anchor.LEFT);
+        }
+    }
+}

@@ -1,0 +1,103 @@
+package org.tenthwise.app.ui.bench;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.tenthwise.app.bench.Bench;
+import org.tenthwise.app.bench.BenchKind;
+import org.tenthwise.app.bench.Filled;
+import org.tenthwise.app.bench.Prefill;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.Typing;
+import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.Journey;
+
+/** The bench: which sum is in hand, or the list of them. A sum left keeps its figures as long as the bench is open. */
+public final class BenchViewModel implements Typing {
+
+    /** A sum to choose. {@code line} says what it is for, or that the step's figures are filled in. */
+    public record Tile(BenchKind kind, String name, String line, boolean fitting) {
+    }
+
+    private final Bench bench;
+    private final Prefill prefill;
+    private final Words words;
+    private final Journey journey;
+    private final Optional<SumViewModel.NoteBook> book;
+    private final Map<BenchKind, SumViewModel> begun = new EnumMap<>(BenchKind.class);
+    private final ReadOnlyObjectWrapper<Optional<SumViewModel>> inHand = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private boolean fromList;
+
+    private BenchViewModel(Bench bench, Prefill prefill, Words words, Journey journey, Optional<SumViewModel.NoteBook> book) {
+        this.bench = bench;
+        this.prefill = prefill;
+        this.words = words;
+        this.journey = journey;
+        this.book = book;
+        prefill.fitting().ifPresent(kind -> inHand.set(Optional.of(sum(kind))));
+    }
+
+    /** Without a run. */
+    public static BenchViewModel alone(Bench bench, Words words, Journey journey) {
+        return new BenchViewModel(bench, Prefill.nothing(), words, journey, Optional.empty());
+    }
+
+    /** Beside a run: at once the sum that belongs to the step in hand, where one does. */
+    public static BenchViewModel beside(RunSession session, Prefill prefill, Bench bench, Words words, Journey journey, Errands errands) {
+        return new BenchViewModel(bench, prefill, words, journey, Optional.of((text, kept, either) ->
+                errands.ask(() -> session.note(text), state -> kept.accept(words.say("bench.noted", state.inHand().number())), either)));
+    }
+
+    public List<Tile> tiles() {
+        return Bench.all().stream().map(sum -> new Tile(sum.kind(), words.say("bench.name", sum.kind()), prefill.filled().containsKey(sum.kind())
+                ? words.say("bench.filled") : words.say("bench.line", sum.kind()), prefill.filled().containsKey(sum.kind()))).toList();
+    }
+
+    /** Absent while the list is shown. */
+    public ReadOnlyObjectProperty<Optional<SumViewModel>> inHandProperty() {
+        return inHand.getReadOnlyProperty();
+    }
+
+    public void choose(BenchKind kind) {
+        fromList = true;
+        inHand.set(Optional.of(sum(kind)));
+    }
+
+    public void list() {
+        fromList = false;
+        inHand.set(Optional.empty());
+    }
+
+    /** From a sum chosen on the list back to the list, otherwise back to where the bench was opened from. */
+    public void back() {
+        if (fromList && inHand.get().isPresent()) {
+            list();
+        } else {
+            journey.back();
+        }
+    }
+
+    private SumViewModel sum(BenchKind kind) {
+        return begun.computeIfAbsent(kind, wanted -> new SumViewModel(Bench.of(wanted),
+                prefill.filled().getOrDefault(wanted, Filled.nothing(prefill.unit())), bench, words, book));
+    }
+
+    @Override
+    public void character(String character) {
+        inHand.get().ifPresent(sum -> sum.character(character));
+    }
+
+    @Override
+    public void takeBack() {
+        inHand.get().ifPresent(SumViewModel::takeBack);
+    }
+
+    @Override
+    public void enter() {
+        inHand.get().ifPresent(SumViewModel::enter);
+    }
+}

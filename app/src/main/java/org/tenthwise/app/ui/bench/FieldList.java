@@ -1,0 +1,67 @@
+package org.tenthwise.app.ui.bench;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.css.PseudoClass;
+import javafx.scene.layout.StackPane;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.bench.SumShown.FieldShown;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.PagedRows;
+
+/** What a bench sum asks for, a key each with its name and what is filled in; pages where there is little room. */
+final class FieldList extends StackPane {
+
+    private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
+    private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
+
+    /** A key and the two texts on it. */
+    private record Row(Key key, StringProperty name, StringProperty value) {
+    }
+
+    private final SumViewModel model;
+    private final PagedRows rows;
+    private final Map<String, Row> known = new HashMap<>();
+    private List<String> listed = List.of();
+
+    FieldList(SumViewModel model, Words words) {
+        this.model = model;
+        this.rows = new PagedRows(words);
+        getStyleClass().add("bench-fields");
+        getChildren().add(rows);
+        model.shownProperty().subscribe(shown -> show(shown.fields()));
+    }
+
+    private void show(List<FieldShown> fields) {
+        fields.forEach(this::show);
+        List<String> ids = fields.stream().map(FieldShown::id).toList();
+        if (!ids.equals(listed)) {
+            listed = ids;
+            rows.show(ids.stream().map(id -> known.get(id).key()).toList());
+        }
+        IntStream.range(0, fields.size()).filter(i -> fields.get(i).inHand()).findFirst().ifPresent(rows::reveal);
+    }
+
+    private void show(FieldShown field) {
+        Row row = known.computeIfAbsent(field.id(), this::row);
+        row.name().set(field.name());
+        row.value().set(field.value());
+        row.key().showChosen(field.inHand());
+        row.key().pseudoClassStateChanged(EMPTY, field.empty());
+        row.key().pseudoClassStateChanged(REFUSED, field.refused());
+        row.key().speak(field.spoken());
+    }
+
+    private Row row(String id) {
+        StringProperty name = new SimpleStringProperty("");
+        StringProperty value = new SimpleStringProperty("");
+        Key key = new Key(Key.Kind.PLAIN, name, value, () -> model.goTo(id));
+        key.setId("field-" + id);
+        key.getStyleClass().addAll("row", "form-field");
+        return new Row(key, name, value);
+    }
+}

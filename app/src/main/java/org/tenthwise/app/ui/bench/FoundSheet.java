@@ -1,0 +1,138 @@
+package org.tenthwise.app.ui.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.bench.Results;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.bench.SumShown.Found;
+import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.picture.PictureView;
+import org.tenthwise.app.ui.theme.Pictures;
+
+/** What comes of a bench sum: its formula, the picture drawn from the numbers, the headline, every other result, notes and source. */
+final class FoundSheet extends VBox {
+
+    private static final double LEAST_PICTURE = 150;
+    private static final double FACTS = 236;
+    private static final double FACTS_LARGE = 280;
+
+    private final PictureView picture;
+    private final PagedRows facts;
+    private final Label headline = label("", "middling", "second");
+    private final Label value = label("", "figure", "bold");
+    private final HBox head = new HBox(16, value, headline);
+    private final Label sentence = label("", "middling", "bold");
+    private int across = 2;
+    private List<Results.Row> others = List.of();
+    private Found last = new Found("", false, List.of(), List.of(), "");
+
+    FoundSheet(SumViewModel model, Pictures pictures, Words words) {
+        getStyleClass().addAll("step-sheet", "on-sheet");
+        Label title = label("", "title");
+        title.textProperty().bind(model.shownProperty().map(SumShown::title));
+        Label formula = label("", "body", "second");
+        formula.setId("formula");
+        formula.textProperty().bind(model.shownProperty().map(SumShown::formula));
+        VBox top = new VBox(2, title, formula);
+        top.getStyleClass().add("sheet-top");
+        top.setMinHeight(Region.USE_PREF_SIZE);
+        picture = pictures.empty();
+        picture.setMinHeight(LEAST_PICTURE);
+        VBox.setVgrow(picture, Priority.ALWAYS);
+        VBox.setMargin(picture, new Insets(4, 12, 8, 16));
+        head.setAlignment(Pos.BASELINE_LEFT);
+        headline.setId("headline");
+        value.setId("value");
+        value.setMinWidth(USE_PREF_SIZE);
+        sentence.setId("sentence");
+        facts = new PagedRows(words, 4);
+        VBox below = new VBox(facts);
+        VBox.setVgrow(facts, Priority.ALWAYS);
+        below.getStyleClass().addAll("bench-found", "lined-above");
+        large(false);
+        getChildren().addAll(top, picture, below);
+        model.shownProperty().subscribe(shown -> {
+            shown.picture().ifPresentOrElse(picture::show, picture::clear);
+            show(shown.found());
+        });
+    }
+
+    /** With large text one result to a line. */
+    void large(boolean large) {
+        across = large ? 1 : 2;
+        facts.setMinHeight(large ? FACTS_LARGE : FACTS);
+        facts.setPrefHeight(large ? FACTS_LARGE : FACTS);
+        show(last);
+    }
+
+    private void show(Found found) {
+        last = found;
+        List<Region> rows = new ArrayList<>();
+        sentence.setText(found.sentence());
+        sentence.getStyleClass().remove("fail");
+        if (found.refused()) {
+            sentence.getStyleClass().add("fail");
+        }
+        if (!found.sentence().isEmpty()) {
+            rows.add(sentence);
+        }
+        if (!found.rows().isEmpty()) {
+            headline.setText(found.rows().get(0).name());
+            value.setText(found.rows().get(0).value());
+            rows.add(head);
+            others = found.rows().subList(1, found.rows().size());
+            rows.addAll(pairs());
+        }
+        found.notes().forEach(note -> rows.add(label(note, "body")));
+        if (!found.basis().isEmpty()) {
+            rows.add(label(found.basis(), "body", "second"));
+        }
+        facts.show(rows);
+    }
+
+    private List<Region> pairs() {
+        List<Region> rows = new ArrayList<>();
+        for (int from = 0; from < others.size(); from += across) {
+            GridPane row = new GridPane();
+            row.setHgap(16);
+            for (int i = 0; i < across; i++) {
+                ColumnConstraints share = new ColumnConstraints();
+                share.setPercentWidth(100.0 / across);
+                row.getColumnConstraints().add(share);
+                if (from + i < others.size()) {
+                    row.add(fact(others.get(from + i)), i, 0);
+                }
+            }
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static HBox fact(Results.Row fact) {
+        Label name = label(fact.name(), "body", "second");
+        Label value = label(fact.value(), "body", "bold");
+        value.setMinWidth(USE_PREF_SIZE);
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        HBox row = new HBox(8, name, space, value);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        return row;
+    }
+
+    private static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        return label;
+    }
+}

@@ -1,0 +1,238 @@
+package org.tenthwise.app.ui.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.tenthwise.app.bench.Ask;
+import org.tenthwise.app.bench.Bench;
+import org.tenthwise.app.bench.Bench.Outcome;
+import org.tenthwise.app.bench.BenchKind;
+import org.tenthwise.app.bench.BenchSum;
+import org.tenthwise.app.bench.Filled;
+import org.tenthwise.app.bench.Noted;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.bench.SumShown.KeyShown;
+import org.tenthwise.app.ui.keys.KeypadViewModel;
+import org.tenthwise.app.ui.keys.Typing;
+import org.tenthwise.model.quantity.Unit;
+
+/**
+ * The form of one bench sum: what is filled in, the field in hand, and what comes of it, worked out anew with every character.
+ * What was typed stays as typed, whatever the sum makes of it.
+ */
+public final class SumViewModel implements Typing {
+
+    /** Where a sum can be noted. */
+    public interface NoteBook {
+
+        /**
+         * @param kept   is handed what to say of where the note went
+         * @param either called whether it was kept or not
+         */
+        void note(String text, Consumer<String> kept, Runnable either);
+    }
+
+    private final BenchSum sum;
+    private final Bench bench;
+    private final Words words;
+    private final Optional<NoteBook> book;
+    private final SumShowing showing;
+    private final KeypadViewModel pad = new KeypadViewModel(text -> { });
+    private final ReadOnlyObjectWrapper<SumShown> shown = new ReadOnlyObjectWrapper<>();
+    private final List<String> before = new ArrayList<>();
+    private Filled filled;
+    private Ask inHand;
+    /** Whether the next character begins another figure. */
+    private boolean fresh = true;
+    private boolean loading;
+    private boolean noting;
+    private String noteKept = "";
+
+    /** @param book absent without a run */
+    public SumViewModel(BenchSum sum, Filled start, Bench bench, Words words, Optional<NoteBook> book) {
+        this.sum = sum;
+        this.bench = bench;
+        this.words = words;
+        this.book = book;
+        this.showing = new SumShowing(sum, bench, words);
+        this.filled = sum.settled(start);
+        this.inHand = missing().findFirst().orElse(sum.asks(filled).get(0));
+        pad.typedProperty().subscribe((was, is) -> typed(is));
+        load();
+    }
+
+    public BenchKind kind() {
+        return sum.kind();
+    }
+
+    public ReadOnlyObjectProperty<SumShown> shownProperty() {
+        return shown.getReadOnlyProperty();
+    }
+
+    /** What is filled in. */
+    public Filled filled() {
+        return filled;
+    }
+
+    public void goTo(String id) {
+        sum.asks(filled).stream().filter(ask -> ask.id().equals(id)).findFirst().ifPresent(ask -> {
+            inHand = ask;
+            load();
+        });
+    }
+
+    /** Chooses for the field in hand. */
+    public void choose(String choice) {
+        fill(inHand.id(), choice);
+    }
+
+    /** To the next figure of several, or to the next that is missing, or to the next field. */
+    public void next() {
+        if (takesAnother()) {
+            before.add(pad.typedProperty().get());
+            loading = true;
+            pad.clear();
+            loading = false;
+            show();
+        } else {
+            goTo(following().id());
+        }
+    }
+
+    /** The same figures in the other unit. */
+    public void changeUnit() {
+        if (sum.onlyUnit().isEmpty()) {
+            filled = sum.settled(filled.in(filled.unit() == Unit.INCH ? Unit.MILLIMETRE : Unit.INCH));
+            changed();
+        }
+    }
+
+    public void note() {
+        if (book.isEmpty() || noting || !noteKept.isEmpty() || !(bench.work(sum, filled) instanceof Outcome.Done done)) {
+            return;
+        }
+        Filled taken = filled;
+        noting = true;
+        book.ifPresent(open -> open.note(new Noted(bench, words).of(sum, taken, done.answer()), kept -> {
+            noteKept = taken.equals(filled) ? kept : "";
+            show();
+        }, () -> noting = false));
+    }
+
+    public void sign() {
+        if (inHand.kind() != Ask.Kind.CHOICE) {
+            begin();
+            pad.sign();
+        }
+    }
+
+    @Override
+    public void character(String character) {
+        if (inHand.kind() != Ask.Kind.CHOICE) {
+            begin();
+            pad.character(character);
+        }
+    }
+
+    private void begin() {
+        if (fresh && !pad.typedProperty().get().isEmpty()) {
+            if (inHand.kind().isSeveral()) {
+                before.add(pad.typedProperty().get());
+            }
+            loading = true;
+            pad.clear();
+            loading = false;
+        }
+        fresh = false;
+    }
+
+    @Override
+    public void takeBack() {
+        fresh = false;
+        if (pad.typedProperty().get().isEmpty() && !before.isEmpty()) {
+            put(before.remove(before.size() - 1));
+            show();
+        } else {
+            pad.takeBack();
+        }
+    }
+
+    @Override
+    public void enter() {
+        next();
+    }
+
+    private boolean takesAnother() {
+        int places = sum.places(inHand, filled).size();
+        return inHand.kind().isSeveral() && !pad.typedProperty().get().isEmpty() && (places == 0 || before.size() + 1 < places);
+    }
+
+    private Stream<Ask> missing() {
+        return sum.asks(filled).stream().filter(ask -> ask.needed() && ask.kind() != Ask.Kind.CHOICE && !filled.isFinished(ask.id()));
+    }
+
+    private Ask following() {
+        List<Ask> asks = sum.asks(filled);
+        int at = asks.indexOf(inHand);
+        List<Ask> missing = missing().filter(ask -> !ask.equals(inHand)).toList();
+        return missing.stream().filter(ask -> asks.indexOf(ask) > at).findFirst().or(() -> missing.stream().findFirst())
+                .orElse(asks.get((at + 1) % asks.size()));
+    }
+
+    /** Puts what is filled in for the field in hand on the pad. */
+    private void load() {
+        before.clear();
+        fresh = true;
+        List<String> figures = inHand.kind() == Ask.Kind.CHOICE ? List.of() : filled.several(inHand.id());
+        before.addAll(figures.subList(0, Math.max(0, figures.size() - 1)));
+        put(figures.isEmpty() ? "" : figures.get(figures.size() - 1));
+        show();
+    }
+
+    private void put(String figure) {
+        loading = true;
+        pad.clear();
+        figure.chars().mapToObj(Character::toString).forEach(pad::character);
+        loading = false;
+    }
+
+    private void typed(String figure) {
+        if (!loading) {
+            fill(inHand.id(), Stream.concat(before.stream(), Stream.of(figure)).filter(text -> !text.isEmpty()).collect(Collectors.joining(" ")));
+        }
+    }
+
+    private void fill(String id, String text) {
+        filled = sum.settled(filled.with(id, text));
+        changed();
+    }
+
+    private void changed() {
+        noteKept = "";
+        inHand = sum.asks(filled).stream().filter(ask -> ask.id().equals(inHand.id())).findFirst().orElse(inHand);
+        show();
+    }
+
+    private void show() {
+        Outcome outcome = bench.work(sum, filled);
+        KeyShown next = takesAnother() ? new KeyShown(words.say("bench.next"), words.say("bench.next.figure"), true)
+                : new KeyShown(words.say("bench.next"), bench.name(following()), true);
+        shown.set(showing.of(filled, outcome, inHand, pad.typedProperty().get(), next, noteKey(outcome)));
+    }
+
+    private KeyShown noteKey(Outcome outcome) {
+        String word = words.say("bench.note-key");
+        if (book.isEmpty()) {
+            return new KeyShown(word, words.say("bench.note.no-run"), false);
+        }
+        if (!(outcome instanceof Outcome.Done)) {
+            return new KeyShown(word, words.say("bench.note.no-answer"), false);
+        }
+        return noteKept.isEmpty() ? new KeyShown(word, words.say("bench.note.with"), true) : new KeyShown(word, noteKept, false);
+    }
+}
