@@ -29,8 +29,8 @@ final class AtTwentyDegrees implements BenchSum {
     }
 
     @Override
-    public String headline(Filled filled) {
-        return "size";
+    public List<String> first(Filled filled) {
+        return List.of("size");
     }
 
     @Override

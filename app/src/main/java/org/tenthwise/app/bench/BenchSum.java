@@ -21,8 +21,8 @@ public interface BenchSum {
     /** What is asked, in order, as far as it depends on what is chosen already. */
     List<Ask> asks(Filled filled);
 
-    /** The result read first. */
-    String headline(Filled filled);
+    /** The results read first, the headline before all. */
+    List<String> first(Filled filled);
 
     /** What else is given to the sum, made of what is not given as it is. */
     default Map<String, Typed> made(Filled filled) {

@@ -39,8 +39,8 @@ final class DrillSet implements BenchSum {
     }
 
     @Override
-    public String headline(Filled filled) {
-        return "drills";
+    public List<String> first(Filled filled) {
+        return List.of("drills");
     }
 
     @Override

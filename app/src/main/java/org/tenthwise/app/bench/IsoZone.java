@@ -47,8 +47,8 @@ final class IsoZone implements BenchSum {
     }
 
     @Override
-    public String headline(Filled filled) {
-        return "greatest";
+    public List<String> first(Filled filled) {
+        return List.of("greatest");
     }
 
     @Override

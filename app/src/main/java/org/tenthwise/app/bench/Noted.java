@@ -23,7 +23,7 @@ public final class Noted {
                 figures.add(words.say("bench.note.figure", bench.name(ask), value(ask, filled)));
             }
         }
-        List<String> results = new Results(words, filled.unit()).of(answer, sum.headline(filled)).stream()
+        List<String> results = new Results(words, filled.unit()).of(answer, sum.first(filled)).stream()
                 .map(row -> words.say("bench.note.figure", row.name(), row.value())).toList();
         String said = words.say("bench.note", words.say("bench.name", sum.kind()), String.join(", ", figures), String.join(", ", results),
                 answer.basis());

@@ -37,8 +37,8 @@ final class OverWires implements BenchSum {
     }
 
     @Override
-    public String headline(Filled filled) {
-        return filled.is(BY, PITCH_DIAMETER) ? READ : PITCH_DIAMETER;
+    public List<String> first(Filled filled) {
+        return filled.is(BY, PITCH_DIAMETER) ? List.of(READ, "best_wire") : List.of(PITCH_DIAMETER, "best_wire");
     }
 
     @Override

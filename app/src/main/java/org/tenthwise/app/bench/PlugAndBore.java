@@ -62,8 +62,8 @@ final class PlugAndBore implements BenchSum {
     }
 
     @Override
-    public String headline(Filled filled) {
-        return "kind";
+    public List<String> first(Filled filled) {
+        return List.of("kind");
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.tenthwise.app.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -36,17 +37,15 @@ public final class Results {
         this.said = new Said(words, unit);
     }
 
-    /** Every result there are words for, the headline first. */
-    public List<Row> of(Answer answer, String headline) {
-        List<Row> rows = new ArrayList<>();
-        for (Answer.Result result : answer.results()) {
-            if (result.key().equals(headline)) {
-                rows.addAll(0, rows(result));
-            } else {
-                rows.addAll(rows(result));
-            }
-        }
-        return rows;
+    /** Every result there are words for: those of {@code first} in that order, then the others. */
+    public List<Row> of(Answer answer, List<String> first) {
+        return answer.results().stream().sorted(Comparator.comparingInt(result -> rank(first, result.key())))
+                .flatMap(result -> rows(result).stream()).toList();
+    }
+
+    private static int rank(List<String> first, String key) {
+        int at = first.indexOf(key);
+        return at < 0 ? first.size() : at;
     }
 
     private List<Row> rows(Answer.Result result) {

@@ -57,8 +57,8 @@ final class RunOut implements BenchSum {
     }
 
     @Override
-    public String headline(Filled filled) {
-        return "tir";
+    public List<String> first(Filled filled) {
+        return List.of("tir", "jaw_moves", "eccentricity", "high_at", "residual");
     }
 
     /** The angles the readings belong to, in their order. */

@@ -37,8 +37,8 @@ final class StockLeft implements BenchSum {
     }
 
     @Override
-    public String headline(Filled filled) {
-        return "offset_change";
+    public List<String> first(Filled filled) {
+        return List.of("offset_change", "stock_left", "state");
     }
 
     @Override

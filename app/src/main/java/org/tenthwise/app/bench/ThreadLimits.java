@@ -35,8 +35,8 @@ final class ThreadLimits implements BenchSum {
     }
 
     @Override
-    public String headline(Filled filled) {
-        return "pitch_max";
+    public List<String> first(Filled filled) {
+        return List.of("pitch_max");
     }
 
     @Override

@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.bench.Bench;
-import org.tenthwise.app.bench.Prefill;
 import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
@@ -150,7 +149,7 @@ public final class Screens implements Journey {
     @Override
     public void bench(RunSession session) {
         errands.run(session::state, state -> shell.show(new BenchView(
-                BenchViewModel.beside(session, Prefill.of(state), bench, words, this, errands), pictures, words)));
+                BenchViewModel.beside(session, state, bench, words, this, errands), pictures, words)));
     }
 
     @Override

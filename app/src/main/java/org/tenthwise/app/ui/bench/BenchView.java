@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.util.Subscription;
@@ -29,7 +30,8 @@ public final class BenchView extends BorderPane implements Screen {
         this.pictures = pictures;
         this.words = words;
         tiles = new BenchTiles(model, pictures, words);
-        setTop(RunHeading.titled(words.say("bench.title"), words, model::back));
+        setTop(model.run().isEmpty() ? RunHeading.titled(words.say("bench.title"), words, model::back)
+                : RunHeading.of(words.say("bench.title"), new SimpleObjectProperty<>(model.run()), words, model::back));
         following.add(model.inHandProperty().subscribe(this::show));
         following.add(pictures.look().largeTextProperty().subscribe(large -> arrange()));
         following.add(pictures.look().glovesProperty().subscribe(gloves -> arrange()));

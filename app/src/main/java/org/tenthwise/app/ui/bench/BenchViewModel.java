@@ -11,6 +11,7 @@ import org.tenthwise.app.bench.BenchKind;
 import org.tenthwise.app.bench.Filled;
 import org.tenthwise.app.bench.Prefill;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Errands;
@@ -24,6 +25,7 @@ public final class BenchViewModel implements Typing {
     }
 
     private final Bench bench;
+    private final Optional<State> run;
     private final Prefill prefill;
     private final Words words;
     private final Journey journey;
@@ -32,24 +34,34 @@ public final class BenchViewModel implements Typing {
     private final ReadOnlyObjectWrapper<Optional<SumViewModel>> inHand = new ReadOnlyObjectWrapper<>(Optional.empty());
     private boolean fromList;
 
-    private BenchViewModel(Bench bench, Prefill prefill, Words words, Journey journey, Optional<SumViewModel.NoteBook> book) {
+    private BenchViewModel(Bench bench, Optional<State> run, Words words, Journey journey, Optional<SumViewModel.NoteBook> book) {
         this.bench = bench;
-        this.prefill = prefill;
+        this.run = run;
+        this.prefill = run.map(Prefill::of).orElseGet(Prefill::nothing);
         this.words = words;
         this.journey = journey;
         this.book = book;
-        prefill.fitting().ifPresent(kind -> inHand.set(Optional.of(sum(kind))));
+        this.prefill.fitting().ifPresent(kind -> inHand.set(Optional.of(sum(kind))));
     }
 
     /** Without a run. */
     public static BenchViewModel alone(Bench bench, Words words, Journey journey) {
-        return new BenchViewModel(bench, Prefill.nothing(), words, journey, Optional.empty());
+        return new BenchViewModel(bench, Optional.empty(), words, journey, Optional.empty());
     }
 
-    /** Beside a run: at once the sum that belongs to the step in hand, where one does. */
-    public static BenchViewModel beside(RunSession session, Prefill prefill, Bench bench, Words words, Journey journey, Errands errands) {
-        return new BenchViewModel(bench, prefill, words, journey, Optional.of((text, kept, either) ->
-                errands.ask(() -> session.note(text), state -> kept.accept(words.say("bench.noted", state.inHand().number())), either)));
+    /**
+     * Beside a run: at once the sum that belongs to the step in hand, where one does.
+     *
+     * @param state of {@code session} now
+     */
+    public static BenchViewModel beside(RunSession session, State state, Bench bench, Words words, Journey journey, Errands errands) {
+        return new BenchViewModel(bench, Optional.of(state), words, journey, Optional.of((text, kept, either) ->
+                errands.ask(() -> session.note(text), now -> kept.accept(words.say("bench.noted", now.inHand().number())), either)));
+    }
+
+    /** The run as it was when the bench was opened; absent without one. */
+    public Optional<State> run() {
+        return run;
     }
 
     public List<Tile> tiles() {

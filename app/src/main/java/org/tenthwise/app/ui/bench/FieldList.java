@@ -4,10 +4,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import javafx.beans.property.SimpleStringProperty;
-import javafx.beans.property.StringProperty;
 import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.SumShown.FieldShown;
 import org.tenthwise.app.ui.keys.Key;
@@ -19,8 +20,11 @@ final class FieldList extends StackPane {
     private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
     private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
 
-    /** A key and the two texts on it. */
-    private record Row(Key key, StringProperty name, StringProperty value) {
+    /** It takes what room others leave. */
+    private static final double LEAST = 200;
+
+    /** A key and the two lines on it. */
+    private record Row(Key key, Label name, Label value) {
     }
 
     private final SumViewModel model;
@@ -32,6 +36,8 @@ final class FieldList extends StackPane {
         this.model = model;
         this.rows = new PagedRows(words);
         getStyleClass().add("bench-fields");
+        setMinHeight(0);
+        setPrefHeight(LEAST);
         getChildren().add(rows);
         model.shownProperty().subscribe(shown -> show(shown.fields()));
     }
@@ -48,8 +54,8 @@ final class FieldList extends StackPane {
 
     private void show(FieldShown field) {
         Row row = known.computeIfAbsent(field.id(), this::row);
-        row.name().set(field.name());
-        row.value().set(field.value());
+        row.name().setText(field.name());
+        row.value().setText(field.value());
         row.key().showChosen(field.inHand());
         row.key().pseudoClassStateChanged(EMPTY, field.empty());
         row.key().pseudoClassStateChanged(REFUSED, field.refused());
@@ -57,11 +63,20 @@ final class FieldList extends StackPane {
     }
 
     private Row row(String id) {
-        StringProperty name = new SimpleStringProperty("");
-        StringProperty value = new SimpleStringProperty("");
-        Key key = new Key(Key.Kind.PLAIN, name, value, () -> model.goTo(id));
+        Label name = label("key-word");
+        Label value = label("key-line");
+        VBox both = new VBox(name, value);
+        both.setAlignment(Pos.CENTER_LEFT);
+        Key key = new Key(Key.Kind.PLAIN, both, () -> model.goTo(id));
         key.setId("field-" + id);
         key.getStyleClass().addAll("row", "form-field");
         return new Row(key, name, value);
+    }
+
+    private static Label label(String style) {
+        Label label = new Label();
+        label.getStyleClass().add(style);
+        label.setWrapText(true);
+        return label;
     }
 }

@@ -23,6 +23,7 @@ import org.tenthwise.app.ui.keys.Readout;
 final class HandSide extends StackPane {
 
     private static final double GAP = 8;
+    private static final double LEAST = 200;
     private static final int SHORT = 3;
     private static final int ACROSS = 4;
 
@@ -46,6 +47,7 @@ final class HandSide extends StackPane {
         asked.getStyleClass().add("heading");
         asked.setWrapText(true);
         asked.setMinHeight(USE_PREF_SIZE);
+        options.setPrefHeight(LEAST);
         VBox.setVgrow(options, Priority.ALWAYS);
         Key lead = lead("next-chosen");
         lead.getStyleClass().add("answer");

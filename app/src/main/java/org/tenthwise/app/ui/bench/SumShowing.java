@@ -98,7 +98,7 @@ final class SumShowing {
             return new Found(refused.sentence(), true, List.of(), List.of(), "");
         }
         Answer answer = ((Outcome.Done) outcome).answer();
-        return new Found("", false, new Results(words, filled.unit()).of(answer, sum.headline(filled)), answer.notes(),
+        return new Found("", false, new Results(words, filled.unit()).of(answer, sum.first(filled)), answer.notes(),
                 words.say("bench.basis", answer.basis()));
     }
 

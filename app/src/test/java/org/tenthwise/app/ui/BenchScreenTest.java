@@ -1,0 +1,116 @@
+package org.tenthwise.app.ui;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.bench.Bench;
+import org.tenthwise.app.bench.BenchKind;
+import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.ui.bench.BenchView;
+import org.tenthwise.app.ui.bench.BenchViewModel;
+import org.tenthwise.app.ui.bench.SumShown;
+import org.tenthwise.app.ui.bench.SumViewModel;
+import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.theme.Pictures;
+
+/** The list of bench sums and every sum with an answer, on every display. */
+class BenchScreenTest extends ScreenTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+
+    @BeforeEach
+    void openTheShop() {
+        workshop = new Workshop(folder);
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private Bench bench() {
+        return new Bench(Handbook.sums(), words);
+    }
+
+    private Screen view(Window window, BenchViewModel model) {
+        return new BenchView(model, new Pictures(new ScreenFaces(), new Lettering(), window.look()), words);
+    }
+
+    private Screen alone(Window window, BenchKind kind, String figures) {
+        BenchViewModel model = BenchViewModel.alone(bench(), words, workshop);
+        model.choose(kind);
+        fill(model.inHandProperty().get().orElseThrow(), figures);
+        return view(window, model);
+    }
+
+    /** {@code id=figure} or {@code id=choice}, several figures with a comma between. */
+    private static void fill(SumViewModel sum, String figures) {
+        for (String one : figures.split(" ")) {
+            String[] parts = one.split("=");
+            sum.goTo(parts[0]);
+            if (sum.shownProperty().get().hand() instanceof SumShown.Hand.Choose) {
+                sum.choose(parts[1]);
+            } else {
+                for (String figure : parts[1].split(",")) {
+                    figure.chars().mapToObj(Character::toString).forEach(sum::character);
+                    sum.enter();
+                }
+                sum.goTo(parts[0]);
+            }
+        }
+    }
+
+    @Test
+    void theListHoldsEverywhere() {
+        seen("bench", "list", window -> view(window, BenchViewModel.alone(bench(), words, workshop)));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(textBlock = """
+            WIRES,         form=metric diameter=12 pitch=1.75 wire=1.100 over_wires=12.500 minor_diameter=9.800
+            NEXT_CUT,      upper=30.000 lower=29.979 measured=30.050
+            RUN_OUT,       'readings=0.004,0.001,0.000,0.002,0.006,0.009,0.011,0.008 limit=0.020'
+            FIT,           bore_greatest=30.015 bore_least=30.011 plug_greatest=29.993 plug_least=29.991
+            TEMPERATURE,   reading=500.035 part_temp=23.7 part_alpha=11.7 gauge_temp=20 gauge_alpha=11.5 u_temp=0.5 u_alpha=1.2
+            DRILL_SET,     depth=210 start=30 per_drill=60 chip_clearance=25
+            THREAD_LIMITS, form=trapezoidal diameter=40 pitch=7 class=7e
+            ZONE,          diameter=30 letter=H grade=7
+            """)
+    void aSumWithItsAnswerHoldsEverywhere(BenchKind kind, String figures) {
+        seen("bench", kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), window -> alone(window, kind, figures));
+    }
+
+    @Test
+    void somethingToChooseHoldsEverywhere() {
+        seen("bench", "choose", window -> alone(window, BenchKind.ZONE, "diameter=30 letter=JS"));
+    }
+
+    @Test
+    void aRefusalHoldsEverywhere() {
+        seen("bench", "refused", window -> alone(window, BenchKind.NEXT_CUT, "upper=29.979 lower=30.000 measured=30.050"));
+    }
+
+    @Test
+    void aSumBesideTheRunHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "-0.013");
+        seen("bench", "beside-run", window -> {
+            BenchViewModel model = BenchViewModel.beside(session, session.state(), bench(), words, workshop, workshop.errands);
+            return view(window, model);
+        });
+        seen("bench", "list-beside-run", window -> {
+            BenchViewModel model = BenchViewModel.beside(session, session.state(), bench(), words, workshop, workshop.errands);
+            model.list();
+            return view(window, model);
+        });
+    }
+}
