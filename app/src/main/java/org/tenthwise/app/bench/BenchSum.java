@@ -35,7 +35,7 @@ public interface BenchSum {
     }
 
     /** The unit there is no choice of; absent where there is one. */
-    default Optional<Unit> onlyUnit() {
+    default Optional<Unit> onlyUnit(Filled filled) {
         return Optional.empty();
     }
 
@@ -62,11 +62,11 @@ public interface BenchSum {
 
     /** Chooses the usual wherever nothing that is offered is chosen. */
     default Filled settled(Filled filled) {
-        Filled now = onlyUnit().map(filled::in).orElse(filled);
+        Filled now = filled;
         for (Optional<Ask> open = unsettled(now); open.isPresent(); open = unsettled(now)) {
             now = now.with(open.get().id(), open.get().choices().get(0));
         }
-        return now;
+        return onlyUnit(now).map(now::in).orElse(now);
     }
 
     private Optional<Ask> unsettled(Filled filled) {

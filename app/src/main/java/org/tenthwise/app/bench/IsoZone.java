@@ -42,7 +42,7 @@ final class IsoZone implements BenchSum {
 
     /** The standard gives its deviations in millimetres. */
     @Override
-    public Optional<Unit> onlyUnit() {
+    public Optional<Unit> onlyUnit(Filled filled) {
         return Optional.of(Unit.MILLIMETRE);
     }
 

@@ -2,6 +2,7 @@ package org.tenthwise.app.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.text.Words;
 
@@ -23,11 +24,12 @@ public final class Noted {
                 figures.add(words.say("bench.note.figure", bench.name(ask), value(ask, filled)));
             }
         }
-        List<String> results = new Results(words, filled.unit()).of(answer, sum.first(filled)).stream()
+        Results read = new Results(words, filled.unit());
+        List<String> results = read.of(answer, sum.first(filled)).stream()
                 .map(row -> words.say("bench.note.figure", row.name(), row.value())).toList();
         String said = words.say("bench.note", words.say("bench.name", sum.kind()), String.join(", ", figures), String.join(", ", results),
                 answer.basis());
-        return answer.notes().isEmpty() ? said : said + " " + String.join(" ", answer.notes());
+        return String.join(" ", Stream.concat(Stream.of(said), read.notes(answer).stream()).toList());
     }
 
     /** What was typed or chosen under {@code ask}, with its unit. */

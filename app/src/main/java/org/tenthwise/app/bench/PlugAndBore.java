@@ -10,6 +10,7 @@ import org.tenthwise.app.picture.ZoneBars;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Typed;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
 
 /** The play of a plug in its bore, or of two zones on one diameter; warm where they are not at 20 °C. */
 final class PlugAndBore implements BenchSum {
@@ -61,9 +62,15 @@ final class PlugAndBore implements BenchSum {
         return made;
     }
 
+    /** The standard gives its zones in millimetres. */
+    @Override
+    public Optional<Unit> onlyUnit(Filled filled) {
+        return filled.is(BY, ZONES) ? Optional.of(Unit.MILLIMETRE) : Optional.empty();
+    }
+
     @Override
     public List<String> first(Filled filled) {
-        return List.of("kind");
+        return List.of("kind", "clearance_least", "clearance_greatest");
     }
 
     @Override

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Answer.Worked;
 import org.tenthwise.app.text.Words;
@@ -18,14 +20,17 @@ public final class Results {
     public record Row(String key, String name, String value) {
     }
 
+    private static final Pattern KEY = Pattern.compile("\\b[a-z]+(?:_[a-z0-9]+)+\\b");
     private static final Set<String> SIGNED = Set.of("offset_change", "correction", "upper_deviation", "lower_deviation",
-            "clearance_greatest", "clearance_least", "clearance_now", "mean", "cos_part", "sin_part");
+            "clearance_greatest", "clearance_least", "clearance_now",
+            "clearance_now_greatest", "clearance_now_least", "mean", "cos_part", "sin_part");
     private static final Set<String> ANGLES = Set.of("lead_angle", "high_at");
     private static final Set<String> WORDS = Set.of("state", "kind", "standing");
     private static final Set<String> COUNTS = Set.of("drills");
     private static final Set<String> LENGTHS = Set.of("pitch_diameter", "over_wires", "simple", "corrected", "best_wire", "wire_least",
             "wire_greatest", "root_clearance", "stock_left", "tir", "eccentricity", "residual", "eccentric_run_out", "size", "u",
-            "greatest", "least", "major_max", "major_min", "pitch_max", "pitch_min", "minor_max", "minor_min", "allowance");
+            "greatest", "least", "major_max", "major_min", "pitch_max", "pitch_min", "minor_max", "minor_min", "allowance", "ovality",
+            "opposites_differ", "pitch_tolerance", "major_tolerance", "minor_tolerance", "pitch_basic", "minor_basic");
 
     private final Words words;
     private final Unit unit;
@@ -41,6 +46,16 @@ public final class Results {
     public List<Row> of(Answer answer, List<String> first) {
         return answer.results().stream().sorted(Comparator.comparingInt(result -> rank(first, result.key())))
                 .flatMap(result -> rows(result).stream()).toList();
+    }
+
+    /** The notes, with results called by their names. */
+    public List<String> notes(Answer answer) {
+        return answer.notes().stream().map(note -> KEY.matcher(note).replaceAll(found -> Matcher.quoteReplacement(named(found.group()))))
+                .map(note -> note.endsWith(".") ? note : note + ".").toList();
+    }
+
+    private String named(String key) {
+        return SIGNED.contains(key) || LENGTHS.contains(key) ? name(key) : key.replace('_', ' ');
     }
 
     private static int rank(List<String> first, String key) {

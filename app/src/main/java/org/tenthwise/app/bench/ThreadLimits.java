@@ -3,7 +3,6 @@ package org.tenthwise.app.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.ZoneBars;
 import org.tenthwise.app.sums.Answer;
@@ -36,25 +35,26 @@ final class ThreadLimits implements BenchSum {
 
     @Override
     public List<String> first(Filled filled) {
-        return List.of("pitch_max");
+        return List.of("pitch_max", "pitch_min", "major_max", "major_min", "minor_max", "minor_min", "standing");
     }
 
     @Override
     public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
-        boolean external = filled.is(SIDE, EXTERNAL);
+        boolean inside = !filled.is(SIDE, EXTERNAL);
         List<ZoneBars.Bar> bars = new ArrayList<>();
-        Stream.of("major", "pitch", "minor").forEach(which -> bar(which, external, answer, said).ifPresent(bars::add));
+        filled.length(ThreadAsks.DIAMETER).flatMap(basic -> bar("major", inside, basic, answer, said)).ifPresent(bars::add);
+        for (String which : List.of("pitch", "minor")) {
+            said.length(answer, which + "_basic").flatMap(basic -> bar(which, inside, basic, answer, said)).ifPresent(bars::add);
+        }
         return bars.isEmpty() ? Optional.empty() : Optional.of(new ZoneBars(bars, Optional.of(said.words().say("bench.basic")), List.of(),
                 said.words().say("bench.picture.thread", filled.text(ThreadAsks.DIAMETER))));
     }
 
-    /** The basic size is the greatest and the allowance of an outside thread, the least of an inside one. */
-    private static Optional<ZoneBars.Bar> bar(String which, boolean external, Answer answer, Said said) {
+    /** Absent where the standard sets neither limit. */
+    private static Optional<ZoneBars.Bar> bar(String which, boolean inside, Length basic, Answer answer, Said said) {
         Optional<Length> most = said.length(answer, which + "_max");
         Optional<Length> least = said.length(answer, which + "_min");
-        Length allowance = said.length(answer, "allowance").orElse(Length.ZERO);
-        Optional<Length> basic = external ? most.map(size -> size.plus(allowance)) : least;
-        return basic.or(() -> most).map(from -> new ZoneBars.Bar(said.words().say("bench.zone." + which), !external, from,
-                most.map(said::sized), least.map(said::sized)));
+        return most.isEmpty() && least.isEmpty() ? Optional.empty() : Optional.of(new ZoneBars.Bar(said.words().say("bench.zone." + which),
+                inside, basic, most.map(said::sized), least.map(said::sized)));
     }
 }

@@ -113,4 +113,44 @@ class ScreensTest extends ScreenTest {
             assertTrue(workshop.shop.sheet(session.id()).run().closed().isEmpty());
         });
     }
+
+    @Test
+    void aBenchSumIsDoneByKeysBesideTheRunAndNotedInIt() {
+        RunSession session = workshop.setUp("014");
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "go-" + session.id());
+            press(window.scene(), "bench");
+            assertEquals("Bench sums", title(window));
+            press(window.scene(), "others");
+            press(window.scene(), "bench-temperature");
+            for (String figure : List.of("30.013", "23.7", "11.7", "20", "11.5")) {
+                for (char key : figure.toCharArray()) {
+                    press(window.scene(), key == '.' ? "point" : "digit-" + key);
+                }
+                press(window.scene(), "next");
+            }
+            press(window.scene(), "note-sum");
+            press(window.scene(), "back");
+            press(window.scene(), "back");
+            assertEquals("LG-2207 rev C, serial 014", title(window));
+            List<String> notes = workshop.shop.sheet(session.id()).run().entries().stream().map(entry -> entry.event())
+                    .filter(Event.NoteMade.class::isInstance).map(event -> ((Event.NoteMade) event).words()).toList();
+            assertEquals(1, notes.size());
+            assertTrue(notes.get(0).contains("Reading 30.013 mm") && notes.get(0).contains("Source: ISO 1"), notes::toString);
+        });
+    }
+
+    @Test
+    void theBenchIsOpenWithoutARun() {
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "bench");
+            assertEquals("Bench sums", title(window));
+            press(window.scene(), "bench-zone");
+            press(window.scene(), "back");
+            press(window.scene(), "back");
+            assertEquals("Tenthwise", title(window));
+        });
+    }
 }

@@ -16,12 +16,13 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.SumShown.Found;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.picture.PictureView;
+import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.theme.Pictures;
 
 /** What comes of a bench sum: its formula, the picture drawn from the numbers, the headline, every other result, notes and source. */
 final class FoundSheet extends VBox {
 
-    private static final double LEAST_PICTURE = 150;
+    private static final double LEAST_PICTURE = 130;
     private static final double FACTS = 236;
     private static final double FACTS_LARGE = 280;
 
@@ -58,7 +59,7 @@ final class FoundSheet extends VBox {
         VBox below = new VBox(facts);
         VBox.setVgrow(facts, Priority.ALWAYS);
         below.getStyleClass().addAll("bench-found", "lined-above");
-        large(false);
+        arrange(false, Arrangement.LANDSCAPE);
         getChildren().addAll(top, picture, below);
         model.shownProperty().subscribe(shown -> {
             shown.picture().ifPresentOrElse(picture::show, picture::clear);
@@ -66,11 +67,12 @@ final class FoundSheet extends VBox {
         });
     }
 
-    /** With large text one result to a line. */
-    void large(boolean large) {
+    /** With large text one result to a line, and across more room for them. */
+    void arrange(boolean large, Arrangement arrangement) {
         across = large ? 1 : 2;
-        facts.setMinHeight(large ? FACTS_LARGE : FACTS);
-        facts.setPrefHeight(large ? FACTS_LARGE : FACTS);
+        double height = large && arrangement == Arrangement.LANDSCAPE ? FACTS_LARGE : FACTS;
+        facts.setMinHeight(height);
+        facts.setPrefHeight(height);
         show(last);
     }
 

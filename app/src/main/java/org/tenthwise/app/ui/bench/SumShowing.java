@@ -98,12 +98,13 @@ final class SumShowing {
             return new Found(refused.sentence(), true, List.of(), List.of(), "");
         }
         Answer answer = ((Outcome.Done) outcome).answer();
-        return new Found("", false, new Results(words, filled.unit()).of(answer, sum.first(filled)), answer.notes(),
+        Results results = new Results(words, filled.unit());
+        return new Found("", false, results.of(answer, sum.first(filled)), results.notes(answer),
                 words.say("bench.basis", answer.basis()));
     }
 
     private KeyShown unit(Filled filled) {
-        if (sum.onlyUnit().isPresent()) {
+        if (sum.onlyUnit(filled).isPresent()) {
             return new KeyShown(filled.unit().symbol(), words.say("bench.unit.only"), false);
         }
         Unit other = filled.unit() == Unit.INCH ? Unit.MILLIMETRE : Unit.INCH;

@@ -61,7 +61,7 @@ final class SumView extends BorderPane {
     }
 
     void arrange(Arrangement arrangement, boolean large, boolean gloves) {
-        found.large(large);
+        found.arrange(large, arrangement);
         wide(hand, !gloves ? PANEL : large ? PANEL_GLOVES_LARGE : PANEL_GLOVES);
         setLeft(null);
         setCenter(null);

@@ -106,7 +106,7 @@ public final class SumViewModel implements Typing {
 
     /** The same figures in the other unit. */
     public void changeUnit() {
-        if (sum.onlyUnit().isEmpty()) {
+        if (sum.onlyUnit(filled).isEmpty()) {
             filled = sum.settled(filled.in(filled.unit() == Unit.INCH ? Unit.MILLIMETRE : Unit.INCH));
             changed();
         }

@@ -1,0 +1,125 @@
+package org.tenthwise.app.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.cutting.CuttingSums;
+import org.tenthwise.app.sums.fit.FitSums;
+import org.tenthwise.app.sums.gauge.GaugeSums;
+import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.sums.temperature.TemperatureSums;
+import org.tenthwise.app.sums.thread.ThreadSums;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.quantity.Unit;
+
+/** What the bench asks, against the sums it asks. */
+class BenchTest {
+
+    private final Words words = Words.of(Locale.ENGLISH);
+    private final Bench bench = new Bench(Handbook.sums(), words);
+
+    /** Guards against drift: whatever is chosen, nothing is given that the sum does not know. */
+    @ParameterizedTest
+    @EnumSource(BenchKind.class)
+    void everyKeyGivenIsAKeyOfTheSum(BenchKind kind) {
+        BenchSum sum = Bench.of(kind);
+        Set<String> given = new TreeSet<>();
+        everyWay(sum).forEach(filled -> given.addAll(sum.given(filled).values().keySet()));
+        assertTrue(given.size() >= 2, given::toString);
+        given.removeAll(asked(sum).keys());
+        assertEquals(Set.of(), given);
+    }
+
+    @ParameterizedTest
+    @EnumSource(BenchKind.class)
+    void everythingAskedAndChosenHasAName(BenchKind kind) {
+        BenchSum sum = Bench.of(kind);
+        Noted noted = new Noted(bench, words);
+        everyWay(sum).forEach(filled -> sum.asks(filled).forEach(ask -> {
+            assertTrue(!bench.name(ask).isBlank());
+            ask.choices().forEach(choice -> assertTrue(!noted.chosen(ask.id(), choice).isBlank()));
+            assertTrue(!words.say(words.key("bench.formula", kind) + "." + sum.formula(filled)).isBlank());
+        }));
+    }
+
+    private static Sum asked(BenchSum sum) {
+        return Stream.of(ThreadSums.all(), FitSums.all(), CuttingSums.all(), GaugeSums.all(), TemperatureSums.all()).flatMap(List::stream)
+                .filter(other -> other.name().equals(sum.sum())).findFirst().orElseThrow(() -> new AssertionError("No sum " + sum.sum()));
+    }
+
+    /** The usual choice everywhere but at one place or two, there each other choice in turn, and every figure typed. */
+    private static List<Filled> everyWay(BenchSum sum) {
+        List<Filled> ways = new ArrayList<>();
+        for (Unit unit : Unit.values()) {
+            Filled usual = sum.settled(Filled.nothing(unit));
+            for (Filled one : turned(sum, usual)) {
+                turned(sum, one).forEach(way -> ways.add(typed(sum, way)));
+            }
+        }
+        return ways;
+    }
+
+    private static List<Filled> turned(BenchSum sum, Filled from) {
+        List<Filled> ways = new ArrayList<>();
+        ways.add(from);
+        sum.asks(from).forEach(ask -> ask.choices().stream().limit(9).forEach(choice -> ways.add(sum.settled(from.with(ask.id(), choice)))));
+        return ways;
+    }
+
+    private static Filled typed(BenchSum sum, Filled filled) {
+        Filled now = filled;
+        for (Ask ask : sum.asks(filled)) {
+            now = ask.kind() == Ask.Kind.CHOICE ? now : now.with(ask.id(), ask.kind().isSeveral() ? "1 2 3" : "1");
+        }
+        return now;
+    }
+
+    @Test
+    void whatIsStillToTypeIsNamedBeforeAnythingIsAsked() {
+        BenchSum sum = Bench.of(BenchKind.TEMPERATURE);
+        Bench.Outcome outcome = bench.work(sum, sum.settled(Filled.nothing(Unit.MILLIMETRE)).with("reading", "500.035").with("part_temp", "-"));
+        assertEquals(List.of("part_temp", "part_alpha", "gauge_temp", "gauge_alpha"),
+                assertInstanceOf(Bench.Outcome.Missing.class, outcome).asks().stream().map(Ask::id).toList());
+    }
+
+    @Test
+    void aRefusalIsAtItsFieldAndInItsName() {
+        BenchSum sum = Bench.of(BenchKind.TEMPERATURE);
+        Filled filled = Filled.nothing(Unit.MILLIMETRE).with("reading", "500.035").with("part_temp", "23.7").with("part_alpha", "11.7")
+                .with("gauge_temp", "20").with("gauge_alpha", "11.5").with("u_temp", "-1");
+        Bench.Outcome.Refused refused = assertInstanceOf(Bench.Outcome.Refused.class, bench.work(sum, filled));
+        assertEquals("u_temp", refused.at().orElseThrow().id());
+        assertEquals("Doubt of degrees is -1: it must not be less than nought.", refused.sentence());
+    }
+
+    /** NPL, frequently asked questions on temperature: 500.035 mm read at 23.7 °C with 11.7e-6 is 500.013 mm at 20 °C. */
+    @Test
+    void thePublishedSizeAtTwentyDegreesIsRead() {
+        BenchSum sum = Bench.of(BenchKind.TEMPERATURE);
+        Filled filled = Filled.nothing(Unit.MILLIMETRE).with("reading", "500.035").with("part_temp", "23.7").with("part_alpha", "11.7")
+                .with("gauge_temp", "20").with("gauge_alpha", "11.5");
+        Bench.Outcome.Done done = assertInstanceOf(Bench.Outcome.Done.class, bench.work(sum, filled));
+        String size = new Results(words, Unit.MILLIMETRE).of(done.answer(), sum.first(filled)).get(0).value();
+        assertTrue(size.startsWith("500.013"), size);
+        assertTrue(size.endsWith(" mm"), size);
+    }
+
+    @Test
+    void readingsEvenlyRoundTheWorkHaveTheirAngles() {
+        BenchSum sum = Bench.of(BenchKind.RUN_OUT);
+        Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE).with("places", "4"));
+        Ask readings = sum.asks(filled).stream().filter(ask -> ask.id().equals("readings")).findFirst().orElseThrow();
+        assertEquals(List.of("0°", "90°", "180°", "270°"), sum.places(readings, filled));
+    }
+}

@@ -1,0 +1,90 @@
+package org.tenthwise.app.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.quantity.Unit;
+
+/** What a step of the demo parts fills in. */
+class PrefillTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+
+    @BeforeEach
+    void open() {
+        workshop = new Workshop(folder);
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private static Filled of(Prefill prefill, BenchKind kind) {
+        return Optional.ofNullable(prefill.filled().get(kind)).orElseThrow();
+    }
+
+    @Test
+    void aBoreFillsInItsLimitsAndItsLastSizeAndItsZone() {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        Prefill prefill = Prefill.of(session.state());
+        assertEquals(Optional.of(BenchKind.NEXT_CUT), prefill.fitting());
+        Filled cut = of(prefill, BenchKind.NEXT_CUT);
+        assertEquals(List.of("inside", "30.000", "30.021", "30.013"),
+                List.of(cut.text("side"), cut.text("lower"), cut.text("upper"), cut.text("measured")));
+        Filled zone = of(prefill, BenchKind.ZONE);
+        assertEquals(List.of("30", "hole", "H", "7"), List.of(zone.text("diameter"), zone.text("part"), zone.text("letter"), zone.text("grade")));
+        assertEquals("30.013", of(prefill, BenchKind.TEMPERATURE).text("reading"));
+    }
+
+    @Test
+    void aRunOutFillsInItsReadingsAndItsJaws() {
+        RunSession session = workshop.setUp("014");
+        Workshop.must(() -> session.goTo(4));
+        Filled runOut = of(Prefill.of(session.state()), BenchKind.RUN_OUT);
+        assertEquals("0.004 0.001 0.000 0.002 0.006 0.009 0.011 0.008", runOut.text("readings"));
+        assertEquals("8", runOut.text("places"));
+        assertEquals("0.020", runOut.text("limit"));
+    }
+
+    @Test
+    void aThreadFillsInFormDiameterPitchAndWire() {
+        RunSession session = workshop.setUp("014");
+        Workshop.must(() -> session.goTo(17));
+        Prefill prefill = Prefill.of(session.state());
+        Filled wires = of(prefill, BenchKind.WIRES);
+        assertEquals(Optional.of(BenchKind.WIRES), prefill.fitting());
+        assertEquals(List.of("trapezoidal", "pitch"), List.of(wires.text("form"), wires.text("pitch_by")));
+        assertEquals(Unit.MILLIMETRE, wires.unit());
+        assertEquals(wires.text("diameter"), of(prefill, BenchKind.THREAD_LIMITS).text("diameter"));
+    }
+
+    @Test
+    void anInchThreadIsNamedByItsThreadsToTheInch() {
+        RunSession session = workshop.begin(DemoPart.WINCH_BARREL_END, "003");
+        int step = session.state().sheet().plan().steps().stream()
+                .filter(one -> one.check() instanceof Check.OverWires).findFirst().orElseThrow().number();
+        Workshop.must(() -> session.goTo(step));
+        Filled wires = of(Prefill.of(session.state()), BenchKind.WIRES);
+        assertEquals(List.of("stub-acme", "tpi"), List.of(wires.text("form"), wires.text("pitch_by")));
+        assertEquals(Unit.INCH, wires.unit());
+    }
+
+    @Test
+    void aStepThatOnlyAsksFillsInNothing() {
+        RunSession session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
+        assertEquals(Optional.empty(), Prefill.of(session.state()).fitting());
+    }
+}

@@ -1,0 +1,181 @@
+package org.tenthwise.app.ui.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.bench.Bench;
+import org.tenthwise.app.bench.BenchKind;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.bench.SumShown.FieldShown;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.run.Event;
+
+class SumViewModelTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+
+    @BeforeEach
+    void open() {
+        workshop = new Workshop(folder);
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private SumViewModel alone(BenchKind kind) {
+        BenchViewModel model = BenchViewModel.alone(new Bench(Handbook.sums(), workshop.words), workshop.words, workshop);
+        model.choose(kind);
+        return model.inHandProperty().get().orElseThrow();
+    }
+
+    private static void type(SumViewModel sum, String figure) {
+        figure.chars().mapToObj(Character::toString).forEach(sum::character);
+    }
+
+    /** Fills in the figures one after another, an Enter after each. */
+    private static SumViewModel enter(SumViewModel sum, String... figures) {
+        for (String figure : figures) {
+            type(sum, figure);
+            sum.enter();
+        }
+        return sum;
+    }
+
+    private static FieldShown field(SumViewModel sum, String id) {
+        return sum.shownProperty().get().fields().stream().filter(field -> field.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void theAnswerComesAsItIsTyped() {
+        SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035", "23.7", "11.7", "20");
+        assertEquals("Still to fill: Gauge expands.", sum.shownProperty().get().found().sentence());
+        type(sum, "1");
+        assertEquals("size at 20 °C", sum.shownProperty().get().found().rows().get(0).name());
+        assertTrue(sum.shownProperty().get().picture().isPresent());
+        assertTrue(sum.shownProperty().get().found().basis().startsWith("Source: ISO 1"), sum.shownProperty().get().found()::basis);
+    }
+
+    @Test
+    void aRefusedFieldKeepsWhatWasTypedAndSoDoAllOthers() {
+        SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035", "23.7", "11.7", "20", "11.5");
+        sum.goTo("u_temp");
+        type(sum, "-0.5");
+        assertTrue(field(sum, "u_temp").refused());
+        assertEquals("−0.5 °C", field(sum, "u_temp").value());
+        assertEquals("500.035 mm", field(sum, "reading").value());
+        assertTrue(sum.shownProperty().get().found().refused());
+        assertEquals(sum.shownProperty().get().found().sentence(), ((SumShown.Hand.Pad) sum.shownProperty().get().hand()).line());
+        sum.sign();
+        assertFalse(field(sum, "u_temp").refused());
+        assertTrue(sum.shownProperty().get().found().sentence().isEmpty());
+    }
+
+    @Test
+    void aFieldGoneBackToBeginsAnewWithTheFirstFigureAndIsMendedByTakingBack() {
+        SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035");
+        sum.goTo("reading");
+        sum.takeBack();
+        assertEquals("500.03", sum.filled().text("reading"));
+        sum.goTo("reading");
+        type(sum, "4");
+        assertEquals("4", sum.filled().text("reading"));
+    }
+
+    @Test
+    void severalReadingsFollowOneAnotherAndAreTakenBackOneByOne() {
+        SumViewModel sum = alone(BenchKind.RUN_OUT);
+        sum.choose("4");
+        sum.goTo("places");
+        sum.choose("4");
+        sum.goTo("readings");
+        enter(sum, "0.004", "0.001");
+        assertEquals("Readings at 180°, 3 of 4", ((SumShown.Hand.Pad) sum.shownProperty().get().hand()).asked());
+        type(sum, "9");
+        sum.takeBack();
+        sum.takeBack();
+        sum.takeBack();
+        assertEquals("0.004 0.00", sum.filled().text("readings"));
+        type(sum, "2");
+        enter(sum, "", "0.006", "0.009");
+        assertEquals("0.004 0.002 0.006 0.009", sum.filled().text("readings"));
+        assertEquals("movement", sum.shownProperty().get().found().rows().get(0).name());
+        assertEquals("0.007 mm", sum.shownProperty().get().found().rows().get(0).value());
+    }
+
+    @Test
+    void theOtherUnitKeepsTheFiguresAsTyped() {
+        SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035");
+        sum.changeUnit();
+        assertEquals(Unit.INCH, sum.filled().unit());
+        assertEquals("500.035 in", field(sum, "reading").value());
+    }
+
+    @Test
+    void withoutARunTheNoteCannotBePressedAndSaysWhy() {
+        SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035", "23.7", "11.7", "20", "11.5");
+        assertFalse(sum.shownProperty().get().note().ready());
+        assertEquals("no run in hand", sum.shownProperty().get().note().line());
+    }
+
+    @Test
+    void theNoteHasTheSumItsFiguresItsAnswerAndItsSourceAndIsTakenOnce() {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        BenchViewModel model = BenchViewModel.beside(session, session.state(), new Bench(Handbook.sums(), workshop.words), workshop.words,
+                workshop, workshop.errands);
+        model.choose(BenchKind.TEMPERATURE);
+        SumViewModel sum = model.inHandProperty().get().orElseThrow();
+        assertEquals("30.013 mm", field(sum, "reading").value());
+        enter(sum, "23.7", "11.7", "20", "11.5");
+        sum.note();
+        sum.note();
+        List<String> notes = session.state().sheet().run().entries().stream().map(entry -> entry.event())
+                .filter(Event.NoteMade.class::isInstance).map(event -> ((Event.NoteMade) event).words()).toList();
+        assertEquals(1, notes.size());
+        String note = notes.get(0);
+        assertTrue(note.startsWith("Bench sum, Temperature: Reading 30.013 mm, Part is at 23.7 °C, Part expands 11.7 µm/m °C, Gauge is at 20 °C"), note);
+        assertTrue(note.contains("Came to: size at 20 °C 30.0117 mm"), note);
+        assertTrue(note.contains("Source: ISO 1"), note);
+        assertEquals("noted at 13", sum.shownProperty().get().note().line());
+        assertFalse(sum.shownProperty().get().note().ready());
+        sum.goTo("part_temp");
+        type(sum, "24");
+        assertTrue(sum.shownProperty().get().note().ready());
+    }
+
+    @Test
+    void whatWasTypedIsThereWhenTheSumIsChosenAgain() {
+        BenchViewModel model = BenchViewModel.alone(new Bench(Handbook.sums(), workshop.words), workshop.words, workshop);
+        model.choose(BenchKind.ZONE);
+        type(model.inHandProperty().get().orElseThrow(), "30");
+        model.back();
+        assertTrue(model.inHandProperty().get().isEmpty());
+        model.choose(BenchKind.ZONE);
+        assertEquals("30", model.inHandProperty().get().orElseThrow().filled().text("diameter"));
+        model.back();
+        model.back();
+        assertEquals(List.of("back"), workshop.went());
+    }
+
+    @Test
+    void besideARunBackFromTheSumOfItsStepLeadsToTheRun() {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        BenchViewModel model = BenchViewModel.beside(session, session.state(), new Bench(Handbook.sums(), workshop.words), workshop.words,
+                workshop, workshop.errands);
+        assertEquals(BenchKind.NEXT_CUT, model.inHandProperty().get().orElseThrow().kind());
+        model.back();
+        assertEquals(List.of("back"), workshop.went());
+    }
+}
