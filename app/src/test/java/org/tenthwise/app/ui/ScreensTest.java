@@ -122,7 +122,6 @@ class ScreensTest extends ScreenTest {
             press(window.scene(), "go-" + session.id());
             press(window.scene(), "bench");
             assertEquals("Bench sums", title(window));
-            press(window.scene(), "others");
             press(window.scene(), "bench-temperature");
             for (String figure : List.of("30.013", "23.7", "11.7", "20", "11.5")) {
                 for (char key : figure.toCharArray()) {

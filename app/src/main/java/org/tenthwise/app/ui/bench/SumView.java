@@ -36,10 +36,10 @@ final class SumView extends BorderPane {
         hand = new HandSide(model, words);
         Key others = new Key(Key.Kind.PLAIN, words.say("bench.others"), list);
         others.setId("others");
-        keys(others, key("unit", model, SumShown::unit, model::changeUnit), key("note-sum", model, SumShown::note, model::note));
+        keys(others, told("unit", model, SumShown::unit, model::changeUnit), told("note-sum", model, SumShown::note, model::note));
     }
 
-    private static Key key(String id, SumViewModel model, Function<SumShown, KeyShown> which, Runnable press) {
+    private static Key told(String id, SumViewModel model, Function<SumShown, KeyShown> which, Runnable press) {
         ObservableValue<KeyShown> shown = model.shownProperty().map(which);
         Key key = new Key(Key.Kind.PLAIN, shown.map(KeyShown::word), shown.map(KeyShown::line), press);
         key.setId(id);

@@ -86,9 +86,11 @@ public final class SumViewModel implements Typing {
         });
     }
 
-    /** Chooses for the field in hand. */
+    /** Chooses for the field in hand, if it is one to choose for. */
     public void choose(String choice) {
-        fill(inHand.id(), choice);
+        if (inHand.choices().contains(choice)) {
+            fill(inHand.id(), choice);
+        }
     }
 
     /** To the next figure of several, or to the next that is missing, or to the next field. */

@@ -97,7 +97,6 @@ class SumViewModelTest {
     @Test
     void severalReadingsFollowOneAnotherAndAreTakenBackOneByOne() {
         SumViewModel sum = alone(BenchKind.RUN_OUT);
-        sum.choose("4");
         sum.goTo("places");
         sum.choose("4");
         sum.goTo("readings");
