@@ -46,7 +46,7 @@ final class DesignationGiven {
         return new ThreadDesignation(thread, ThreadClass.of(form, given.text("class")), Optional.empty(), given.textIfGiven("series"), false);
     }
 
-    private static Length pitch(Given given) {
+    static Length pitch(Given given) {
         if (given.has("pitch") == given.has("tpi")) {
             throw new CannotAnswer("pitch", given.has("pitch")
                     ? "pitch is %s and tpi is %s: give one of them".formatted(given.text("pitch"), given.text("tpi"))
@@ -55,7 +55,7 @@ final class DesignationGiven {
         return given.has("pitch") ? given.positiveLength("pitch") : ScrewThread.pitchOf(given.positive("tpi"));
     }
 
-    private static Map<String, ThreadForm> forms() {
+    static Map<String, ThreadForm> forms() {
         Map<String, ThreadForm> forms = new TreeMap<>();
         Arrays.stream(ThreadForm.values()).forEach(form -> forms.put(form.key(), form));
         return forms;

@@ -1,17 +1,11 @@
 package org.tenthwise.app.sums.thread;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.model.compute.thread.Groove;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.thread.ThreadForm;
 
 /** A thread as the sums over wires are given it: a form by name, or one with flanks of its own. */
@@ -22,11 +16,9 @@ record ThreadGiven(ThreadForm form, Groove groove) {
 
     private static final int MOST_STARTS = 60;
     private static final BigDecimal RIGHT_ANGLE = BigDecimal.valueOf(90);
-    private static final Map<String, ThreadForm> FORMS =
-            Arrays.stream(ThreadForm.values()).collect(Collectors.toUnmodifiableMap(ThreadForm::key, Function.identity()));
 
     static ThreadGiven of(Given given) {
-        ThreadForm form = given.choice("form", FORMS);
+        ThreadForm form = given.choice("form", DesignationGiven.forms());
         return new ThreadGiven(form, groove(given, form));
     }
 
@@ -43,7 +35,7 @@ record ThreadGiven(ThreadForm form, Groove groove) {
     }
 
     private static Groove groove(Given given, BigDecimal halfAngle) {
-        Length pitch = pitch(given);
+        Length pitch = DesignationGiven.pitch(given);
         int starts = given.ifGiven("starts", key -> given.whole(key, 1, MOST_STARTS)).orElse(1);
         return new Groove(halfAngle, pitch, given.ifGiven("groove_width", given::positiveLength).orElse(pitch.half()), starts);
     }
@@ -54,16 +46,5 @@ record ThreadGiven(ThreadForm form, Groove groove) {
             throw new CannotAnswer("half_angle", "half_angle is %s: it must be less than 90 degrees".formatted(angle.toPlainString()));
         }
         return angle;
-    }
-
-    private static Length pitch(Given given) {
-        if (given.has("pitch") && given.has("tpi")) {
-            throw new CannotAnswer("tpi", "pitch is %s and tpi is %s: one of them is enough".formatted(given.text("pitch"), given.text("tpi")));
-        }
-        Optional<Length> fromCount = given.ifGiven("tpi", key -> Length.of("1", Unit.INCH).dividedBy(given.positive(key)));
-        if (fromCount.isEmpty() && !given.has("pitch")) {
-            throw new CannotAnswer("pitch", "pitch is missing: give it, or tpi");
-        }
-        return fromCount.orElseGet(() -> given.positiveLength("pitch"));
     }
 }

@@ -96,7 +96,7 @@ class OverWiresSumTest {
         form=acme; tpi=5; diameter=1; wire=0.1; over_wires=0.05 | over_wires | over_wires is 0.05
         form=acme; tpi=5; diameter=1; wire=0.1; over_wires=26.1 | diameter | the pitch diameter would be
         form=acme; diameter=1; wire=0.1; over_wires=1.02 | pitch | pitch is missing
-        form=acme; tpi=5; pitch=0.2; diameter=1; wire=0.1; over_wires=1.02 | tpi | one of them is enough
+        form=acme; tpi=5; pitch=0.2; diameter=1; wire=0.1; over_wires=1.02 | pitch | give one of them
         form=square; tpi=5; diameter=1; wire=0.1; over_wires=1.02 | form | form is "square"
         form=acme; tpi=5; half_angle=90; diameter=1; wire=0.1; over_wires=1.02 | half_angle | half_angle is 90
         form=acme; tpi=5; diameter=1; wire=0.1; pitch_diameter=0.9; minor_diameter=0.95 | minor_diameter | minor_diameter is 0.95
