@@ -63,6 +63,8 @@ final class Replay {
             set(set.setting());
         } else if (event instanceof Event.ReadingTaken taken) {
             read(taken);
+        } else if (event instanceof Event.TemperatureTaken taken) {
+            temperature(taken);
         } else if (event instanceof Event.Answered answered) {
             answer(answered);
         } else if (event instanceof Event.PassBegun pass) {
@@ -98,6 +100,9 @@ final class Replay {
         if (SWEPT.contains(taken.slot()) && !session.state().sweep()) {
             taken(session.sweep(true));
         }
+        if (session.state().asked() instanceof Asked.Temperature) {
+            taken(session.readingsFirst(true));
+        }
         if (!(session.state().asked() instanceof Asked.Reading asked) || !asked.slot().key().equals(taken.slot())) {
             throw refused(Objection.Kind.NOT_ASKED_HERE, taken.typed().text());
         }
@@ -115,6 +120,12 @@ final class Replay {
         Reply reply = session.enter(figure);
         boolean asksAgain = reply.objection().filter(objection -> objection.kind().mayInsist()).isPresent();
         taken(asksAgain ? session.enter(figure) : reply);
+    }
+
+    private void temperature(Event.TemperatureTaken taken) throws CouldNotRun, CouldNotSave {
+        Reply reply = session.temperature(taken.of(), taken.read().text());
+        boolean asksAgain = reply.objection().filter(objection -> objection.kind().mayInsist()).isPresent();
+        taken(asksAgain ? session.temperature(taken.of(), taken.read().text()) : reply);
     }
 
     private void taken(Reply reply) throws CouldNotRun {
@@ -135,6 +146,9 @@ final class Replay {
             return set.step();
         }
         if (event instanceof Event.ReadingTaken taken) {
+            return taken.step();
+        }
+        if (event instanceof Event.TemperatureTaken taken) {
             return taken.step();
         }
         if (event instanceof Event.Answered answered) {

@@ -83,6 +83,11 @@ public final class DemoWalk {
             typist.figure(taken.typed().text());
             once("run-figure-typed");
             finger.press("commit");
+        } else if (event instanceof Event.TemperatureTaken taken) {
+            goTo(taken.step());
+            typist.figure(taken.read().text());
+            once("run-temperature-" + taken.of().name().toLowerCase(Locale.ROOT));
+            finger.press("commit");
         } else if (event instanceof Event.Answered answered) {
             goTo(answered.step());
             once("run-question-" + name(check()));

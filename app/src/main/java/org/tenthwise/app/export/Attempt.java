@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -48,8 +49,24 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
      */
     public Optional<Measured> measured(Run.Reading reading) {
         Optional<Measured> alone = step.check() instanceof Check.OverWires
-                ? Optional.empty() : Optional.of(Measured.of(reading, slot(reading)));
+                ? Optional.empty() : Optional.of(alone(reading));
         return counting(reading).or(() -> alone);
+    }
+
+    private Measured alone(Run.Reading reading) {
+        Measured read = Measured.of(reading, slot(reading));
+        return warmth().flatMap(Warmth::correction).map(read::corrected).orElse(read);
+    }
+
+    /** What heat means to it; absent where the plan says nothing of heat. */
+    Optional<Warmth> warmth() {
+        return finding.flatMap(Finding::warmth);
+    }
+
+    /** Whether a temperature is one of those the pass is corrected by: neither struck out nor taken again. */
+    public boolean counts(Run.Temperature temperature) {
+        return temperature.struck().isEmpty() && pass.temperatures().stream().noneMatch(later -> later.of() == temperature.of()
+                && later.struck().isEmpty() && later.entry().seq() > temperature.entry().seq());
     }
 
     private Optional<Measured> counting(Run.Reading reading) {

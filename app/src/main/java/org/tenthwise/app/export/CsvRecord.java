@@ -10,7 +10,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * The record as a table for a spreadsheet: RFC 4180, UTF-8, one row for each reading and each answer, struck-out ones too,
+ * The record as a table for a spreadsheet: RFC 4180, UTF-8, one row for each reading, each temperature and each answer, struck-out ones too,
  * and one row for each characteristic without any.
  *
  * <p>Sizes are plain decimals with a point, in the unit of their row. A reading that does not count has no value, so that no

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
@@ -52,6 +53,7 @@ final class CsvRow {
             for (Attempt attempt : Attempt.of(evidence.sheet().run(), line)) {
                 CsvRow pass = characteristic.copy().pass(attempt);
                 attempt.pass().readings().forEach(reading -> taken.add(pass.copy().reading(attempt, reading)));
+                attempt.pass().temperatures().forEach(temperature -> taken.add(pass.copy().temperature(attempt, temperature)));
                 attempt.pass().answers().forEach(answering -> taken.add(pass.copy().answer(attempt, answering)));
             }
             rows.addAll(taken.isEmpty() ? List.of(characteristic.copy().finding(line.finding())) : taken);
@@ -159,12 +161,32 @@ final class CsvRow {
             attempt.measured(reading).ifPresent(measured -> {
                 size(CORRECTION, measured.correction());
                 size(VALUE, measured.value());
+                measured.forTemperature().ifPresent(correction -> heat(attempt, correction));
             });
         } else {
             text(TAKEN_AGAIN, reading.struck().isEmpty() ? "yes" : "");
         }
         reading.setting().ifPresent(this::setting);
         return entry(reading.entry().seq(), reading.entry().by(), reading.entry().at(), reading.struck());
+    }
+
+    private void heat(Attempt attempt, Length correction) {
+        size(TEMPERATURE_CORRECTION, correction);
+        attempt.warmth().ifPresent(warmth -> {
+            warmth.part().ifPresent(part -> number(PART_TEMPERATURE, part.degrees()));
+            warmth.gauge().ifPresent(gauge -> number(GAUGE_TEMPERATURE, gauge.degrees()));
+            number(PART_EXPANSION, warmth.climate().part().expansion().millionths());
+            text(PART_EXPANSION_FROM, warmth.climate().part().source());
+            number(GAUGE_EXPANSION, warmth.climate().gauge().expansion().millionths());
+            text(GAUGE_EXPANSION_FROM, warmth.climate().gauge().source());
+        });
+    }
+
+    /** A temperature has a row of its own, as it is an entry of its own. */
+    private CsvRow temperature(Attempt attempt, Run.Temperature temperature) {
+        number(temperature.of() == Body.PART ? PART_TEMPERATURE : GAUGE_TEMPERATURE, temperature.read().degrees());
+        text(TAKEN_AGAIN, temperature.struck().isEmpty() && !attempt.counts(temperature) ? "yes" : "");
+        return entry(temperature.entry().seq(), temperature.entry().by(), temperature.entry().at(), temperature.struck());
     }
 
     private CsvRow answer(Attempt attempt, Run.Answering answering) {

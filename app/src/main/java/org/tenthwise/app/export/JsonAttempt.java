@@ -6,12 +6,15 @@ import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
@@ -33,6 +36,7 @@ final class JsonAttempt {
         attempt.finding().ifPresent(finding -> write(finding, to));
         ArrayNode readings = to.putArray("readings");
         attempt.pass().readings().forEach(reading -> write(reading, readings.addObject()));
+        temperatures(to);
         ArrayNode answers = to.putArray("answers");
         attempt.pass().answers().forEach(answering -> {
             ObjectNode answer = answers.addObject();
@@ -41,6 +45,33 @@ final class JsonAttempt {
             answer.put("answer", Codes.of(answering.answer()));
             attempt.setting(answering).ifPresent(setting -> write(setting, answer.putObject("gauge")));
             struck(answering.struck(), answer);
+        });
+    }
+
+    /** Nothing where the plan says nothing of heat. */
+    private void temperatures(ObjectNode to) {
+        if (attempt.warmth().isEmpty() && attempt.pass().temperatures().isEmpty()) {
+            return;
+        }
+        ArrayNode temperatures = to.putArray("temperatures");
+        attempt.pass().temperatures().forEach(taken -> {
+            ObjectNode written = temperatures.addObject();
+            write(taken.entry(), written);
+            written.put("of", Codes.of(taken.of())).put("celsius", taken.read().text()).put("counts", attempt.counts(taken));
+            struck(taken.struck(), written);
+        });
+    }
+
+    private void write(Warmth warmth, ObjectNode to) {
+        to.put("matters", warmth.matters()).put("asked", warmth.asked());
+        put("greatest-correction", warmth.worst().worst(), to);
+        warmth.correction().ifPresent(correction -> {
+            ObjectNode corrected = to.putObject("corrected-by");
+            for (Body body : Body.values()) {
+                Climate.Growth growth = warmth.climate().of(body);
+                corrected.putObject(Codes.of(body)).put("celsius", warmth.of(body).orElseThrow().text())
+                        .put("expansion-1e-6", growth.expansion().millionths().toPlainString()).put("expansion-from", growth.source());
+            }
         });
     }
 
@@ -53,6 +84,7 @@ final class JsonAttempt {
             put("size", margin.distance(), distance);
             distance.put("from", Codes.of(margin.limit())).put("inside", margin.inside());
         });
+        finding.warmth().ifPresent(warmth -> write(warmth, to.putObject("temperature")));
         if (finding instanceof PlugFinding plug) {
             plug.clearance().ifPresent(clearance -> {
                 put("least-clearance", clearance.least(), to);
@@ -81,6 +113,7 @@ final class JsonAttempt {
         reading.setting().ifPresent(setting -> write(setting, to.putObject("gauge")));
         attempt.measured(reading).ifPresent(measured -> {
             put("correction", measured.correction(), to);
+            measured.forTemperature().ifPresent(correction -> put("correction-for-temperature", correction, to));
             put("value", measured.value(), to);
         });
         to.put("counts", attempt.counts(reading));

@@ -1,10 +1,13 @@
 package org.tenthwise.app.session;
 
 import java.util.List;
+import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -58,6 +61,18 @@ public sealed interface Asked {
      * @param of    how many there are to take
      */
     record Reading(Slot slot, int taken, int of, Unit unit) implements Asked {
+        @Override
+        public boolean takesFigure() {
+            return true;
+        }
+    }
+
+    /**
+     * The temperature of the part, or of the gauge and its master, to bring the readings of the pass to 20 °C.
+     *
+     * @param suggested what was read last in this run, taken where nothing is typed; absent where nothing was
+     */
+    record Temperature(Body of, Optional<Celsius> suggested) implements Asked {
         @Override
         public boolean takesFigure() {
             return true;

@@ -1,5 +1,6 @@
 package org.tenthwise.app.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -79,13 +80,31 @@ final class Gate {
         return Optional.ofNullable(standing.get(slot)).map(reading -> reading.typed().length());
     }
 
-    /** Does the sums of a run as it would be. */
-    Optional<Objection> sum(List<Entry> entries) {
+    /** Against striking out an entry of a run: only what was read or answered can be, and once. */
+    static Optional<Objection> strikingOut(List<Entry> entries, long entry) {
+        if (entries.stream().anyMatch(e -> e.event() instanceof Event.StruckOut out && out.entry() == entry)) {
+            return Optional.of(Objection.of(Objection.Kind.ALREADY_STRUCK));
+        }
+        boolean strikable = entries.stream().anyMatch(e -> e.seq() == entry && (e.event() instanceof Event.ReadingTaken
+                || e.event() instanceof Event.TemperatureTaken || e.event() instanceof Event.Answered));
+        return strikable ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
+    }
+
+    /** Does the sums of a run as it would be with one more reading, and the setting that comes with it. */
+    Optional<Objection> sum(List<Entry> entries, Optional<Setting> setting, Event.ReadingTaken reading) {
+        List<Entry> next = new ArrayList<>(entries);
+        setting.ifPresent(s -> next.add(after(next, new Event.GaugeSet(reading.step(), s))));
+        next.add(after(next, reading));
         try {
-            Sheet.of(plan, new Run(entries));
+            Sheet.of(plan, new Run(next));
             return Optional.empty();
         } catch (IllegalArgumentException | ArithmeticException e) {
             return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
         }
+    }
+
+    private static Entry after(List<Entry> entries, Event event) {
+        Entry last = entries.get(entries.size() - 1);
+        return new Entry(last.seq() + 1, last.run(), last.at(), last.by(), event);
     }
 }

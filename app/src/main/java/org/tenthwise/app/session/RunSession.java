@@ -12,13 +12,16 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -28,8 +31,8 @@ import org.tenthwise.model.run.Run;
  * One run in hand. Every verb that is taken is on the disk when it returns; a verb that is not says why and changes
  * nothing. Used from the one thread that owns the ledger.
  *
- * <p>Nothing of a run is kept here that the ledger does not hold, but the step looked at, a gauge half set, and the choice
- * to sweep before the first reading of a pass.
+ * <p>Nothing of a run is kept here that the ledger does not hold, but the step looked at, a gauge half set, and the way of
+ * reading chosen before the first reading of a pass.
  */
 public final class RunSession {
 
@@ -40,11 +43,11 @@ public final class RunSession {
     private final Gate gate;
     private final Plan plan;
     private final List<Entry> entries;
+    private final Insistence insistence = new Insistence();
+    private final WayOfReading way = new WayOfReading();
 
     private Sheet sheet;
     private Step inHand;
-    private boolean sweep;
-    private Optional<String> doubted = Optional.empty();
 
     RunSession(Ledger ledger, Clock clock, GaugeRack rack, Plan plan, List<Entry> entries) {
         this.ledger = ledger;
@@ -63,15 +66,15 @@ public final class RunSession {
     }
 
     public State state() {
-        return new State(sheet, inHand, asked(), sheet.run().setting(inHand.number()), sweeping(),
-                Whereabouts.next(sheet, inHand));
+        return new State(sheet, inHand, asked(), sheet.run().setting(inHand.number()), way.sweeping(inHand, pass()),
+                way.readingsFirst(pass()), Whereabouts.next(sheet, inHand));
     }
 
     public Reply goTo(int step) {
         inHand = plan.step(step);
-        sweep = false;
+        way.forget();
         gauge.putDown();
-        doubted = Optional.empty();
+        insistence.forget();
         return Reply.taken(state());
     }
 
@@ -119,12 +122,21 @@ public final class RunSession {
         if (!(inHand.check() instanceof Check.RunOut) || !pass().standing().isEmpty()) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
-        sweep = wanted;
+        way.sweep(wanted);
+        return Reply.taken(state());
+    }
+
+    /** The temperatures of a pass not yet begun are taken before its readings, or wait until everything is read. */
+    public Reply readingsFirst(boolean wanted) {
+        if (!state().turnable()) {
+            return refuse(Objection.Kind.NOT_ASKED_HERE);
+        }
+        way.readingsFirst(wanted);
         return Reply.taken(state());
     }
 
     /**
-     * Takes a figure for whatever is asked: a certified size, a zero or a reading.
+     * Takes a figure for whatever is asked: a certified size, a zero, a reading or a temperature.
      *
      * @param text as typed; empty takes what is suggested, where something is
      */
@@ -139,18 +151,21 @@ public final class RunSession {
         if (asked instanceof Asked.Reading wanted) {
             return enterReading(text, wanted.slot());
         }
+        if (asked instanceof Asked.Temperature wanted) {
+            return temperature(wanted.of(), text.isEmpty() ? wanted.suggested().map(Celsius::text).orElse("") : text);
+        }
         return refuse(asked instanceof Asked.Held ? Objection.Kind.HELD
                 : asked instanceof Asked.Closed ? Objection.Kind.CLOSED
                 : asked instanceof Asked.Nothing ? Objection.Kind.NOTHING_ASKED : Objection.Kind.NOT_ASKED_HERE);
     }
 
     private Reply enterCertified(String text, Asked.Certified wanted) {
-        Optional<Objection> objection = standing(gate.certified(inHand, text, wanted.suggested()), text);
+        Optional<Objection> objection = insistence.standing(gate.certified(inHand, text, wanted.suggested()), text);
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
         gauge.certify(new Written(text, plan.unit()));
-        doubted = Optional.empty();
+        insistence.forget();
         return Reply.taken(state());
     }
 
@@ -165,12 +180,12 @@ public final class RunSession {
     private Reply enterReading(String text, Slot slot) throws CouldNotSave {
         Optional<Setting> toSet = gauge.settingToMake(inHand, sheet.run());
         Optional<Setting> setting = toSet.or(() -> sheet.run().setting(inHand.number()));
-        Optional<Objection> objection = standing(gate.reading(inHand, text, setting), text);
+        Optional<Objection> objection = insistence.standing(gate.reading(inHand, text, setting), text);
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
         Event.ReadingTaken taken = new Event.ReadingTaken(inHand.number(), slot.key(), new Written(text, plan.unit()));
-        Optional<Objection> noSum = Gate.turn(pass(), taken).or(() -> gate.sum(withNext(toSet, taken)));
+        Optional<Objection> noSum = Gate.turn(pass(), taken).or(() -> gate.sum(entries, toSet, taken));
         if (noSum.isPresent()) {
             return Reply.refused(state(), noSum.get());
         }
@@ -180,23 +195,22 @@ public final class RunSession {
         return kept(taken);
     }
 
-    private List<Entry> withNext(Optional<Setting> setting, Event.ReadingTaken reading) {
-        List<Entry> next = new ArrayList<>(entries);
-        long seq = entries.get(entries.size() - 1).seq();
-        setting.ifPresent(s -> next.add(entry(seq + 1, new Event.GaugeSet(inHand.number(), s))));
-        next.add(entry(seq + 2, reading));
-        return next;
-    }
-
-    /** What is left of an objection when the same was entered before: one that may be insisted on is gone then. */
-    private Optional<Objection> standing(Optional<Objection> objection, String text) {
-        return objection.filter(raised -> !(raised.kind().mayInsist() && insistedOn(text)));
-    }
-
-    private boolean insistedOn(String text) {
-        boolean insisted = doubted.filter(text::equals).isPresent();
-        doubted = Optional.of(text);
-        return insisted;
+    /**
+     * Takes a temperature for the pass in hand, where one is needed; it need not be asked for yet, and one taken before is
+     * replaced.
+     */
+    public Reply temperature(Body of, String text) throws CouldNotSave {
+        Optional<Objection> shut = shut();
+        if (shut.isPresent()) {
+            return Reply.refused(state(), shut.get());
+        }
+        Optional<Warmth> needed = sheet.line(inHand.number()).finding().warmth().filter(Warmth::needed);
+        if (needed.isEmpty()) {
+            return refuse(Objection.Kind.NOT_ASKED_HERE);
+        }
+        Optional<Objection> objection = insistence.standing(Thermometer.objection(text, needed.get().climate()), text);
+        return objection.isPresent() ? Reply.refused(state(), objection.get())
+                : kept(new Event.TemperatureTaken(inHand.number(), of, Celsius.of(text)));
     }
 
     public Reply answer(Answer answer) throws CouldNotSave {
@@ -219,11 +233,11 @@ public final class RunSession {
         if (pass().isEmpty()) {
             return refuse(Objection.Kind.NOTHING_ASKED);
         }
-        sweep = false;
+        way.forget();
         return kept(new Event.PassBegun(inHand.number(), why));
     }
 
-    /** @param entry {@code seq} of a reading or an answer of this run that still counts */
+    /** @param entry {@code seq} of a reading, a temperature or an answer of this run that still counts */
     public Reply strikeOut(long entry, String reason) throws CouldNotSave {
         if (reason.isBlank()) {
             return refuse(Objection.Kind.BLANK);
@@ -231,15 +245,8 @@ public final class RunSession {
         if (sheet.run().closed().isPresent()) {
             return refuse(Objection.Kind.CLOSED);
         }
-        if (entries.stream().anyMatch(e -> e.event() instanceof Event.StruckOut out && out.entry() == entry)) {
-            return refuse(Objection.Kind.ALREADY_STRUCK);
-        }
-        boolean strikable = entries.stream().anyMatch(e -> e.seq() == entry
-                && (e.event() instanceof Event.ReadingTaken || e.event() instanceof Event.Answered));
-        if (!strikable) {
-            return refuse(Objection.Kind.NOT_ASKED_HERE);
-        }
-        return kept(new Event.StruckOut(entry, reason.strip()));
+        Optional<Objection> against = Gate.strikingOut(entries, entry);
+        return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.StruckOut(entry, reason.strip()));
     }
 
     public Reply flagDoubt(String words) throws CouldNotSave {
@@ -280,26 +287,18 @@ public final class RunSession {
                     : new Asked.Held(sheet.line(inHand.number()).waitingFor());
         }
         Map<String, Run.Reading> standing = pass().standing();
-        List<Slot> slots = slots();
+        List<Slot> slots = way.slots(inHand, pass());
         List<Slot> missing = slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
+        Optional<Asked> temperature = Thermometer.asked(sheet.line(inHand.number()), sheet.run())
+                .filter(wanted -> missing.isEmpty() || !way.readingsFirst(pass()));
         Optional<Question> question = inHand.check().questions().stream()
                 .filter(q -> pass().answer(q).isEmpty()).findFirst();
-        if (missing.isEmpty() && question.isEmpty()) {
+        if (missing.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
             return new Asked.Nothing();
         }
-        return gauge.asked(inHand, sheet.run()).orElseGet(() -> missing.isEmpty()
+        return gauge.asked(inHand, sheet.run()).or(() -> temperature).orElseGet(() -> missing.isEmpty()
                 ? new Asked.Answering(question.orElseThrow())
                 : new Asked.Reading(missing.get(0), slots.size() - missing.size(), slots.size(), plan.unit()));
-    }
-
-    private List<Slot> slots() {
-        return inHand.check() instanceof Check.RunOut runOut && sweeping() ? runOut.sweepSlots()
-                : inHand.check().slots();
-    }
-
-    private boolean sweeping() {
-        return inHand.check() instanceof Check.RunOut runOut && (sweep
-                || runOut.sweepSlots().stream().anyMatch(slot -> pass().standing().containsKey(slot.key())));
     }
 
     private Optional<Objection> shut() {
@@ -326,11 +325,7 @@ public final class RunSession {
     private void append(Event event) throws CouldNotSave {
         entries.add(ledger.append(id(), now(), by(), event));
         sheet = Sheet.of(plan, new Run(entries));
-        doubted = Optional.empty();
-    }
-
-    private Entry entry(long seq, Event event) {
-        return new Entry(seq, id(), now(), by(), event);
+        insistence.forget();
     }
 
     private String by() {

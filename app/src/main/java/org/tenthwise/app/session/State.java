@@ -6,6 +6,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Run;
 
 /**
@@ -15,10 +16,11 @@ import org.tenthwise.model.run.Run;
  * @param asked   what it wants next
  * @param setting what its gauge is set with; absent before it was set and for a step without gauge
  * @param sweep   whether a run-out in hand is read as highest and lowest
+ * @param readingsFirst whether the temperatures, where they are needed, wait until everything is read
  * @param next    step that follows the one in hand: the next that is neither settled nor held; absent at the end
  */
 public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> setting, boolean sweep,
-                    Optional<Step> next) {
+                    boolean readingsFirst, Optional<Step> next) {
 
     public Line line() {
         return sheet.line(inHand.number());
@@ -32,6 +34,12 @@ public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> set
     /** Whether the step in hand can be measured anew: something was read or answered, and the step is not shut. */
     public boolean mayBeginPass() {
         return !pass().isEmpty() && !(asked instanceof Asked.Held) && !(asked instanceof Asked.Closed);
+    }
+
+    /** Whether temperatures are needed that can still be taken before the readings or after them, as one likes. */
+    public boolean turnable() {
+        return pass().standing().isEmpty() && !(asked instanceof Asked.Held) && !(asked instanceof Asked.Closed)
+                && line().finding().warmth().flatMap(Warmth::wanted).isPresent();
     }
 
     /** Whether a figure typed now begins the next check: nothing is asked here any more, it is settled, the next is measured. */

@@ -35,6 +35,9 @@ final class Whereabouts {
         if (event instanceof Event.ReadingTaken taken) {
             return Optional.of(taken.step());
         }
+        if (event instanceof Event.TemperatureTaken taken) {
+            return Optional.of(taken.step());
+        }
         if (event instanceof Event.Answered answered) {
             return Optional.of(answered.step());
         }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.function.BiConsumer;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
@@ -47,6 +48,10 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     },
                     from -> new Event.ReadingTaken(from.step("step"), from.text("slot"),
                             Parts.written(from.object("typed")))),
+            new EventKind<>("temperature-taken", Event.TemperatureTaken.class,
+                    (taken, to) -> to.put("step", taken.step()).put("of", Fields.word(taken.of())).put("celsius", taken.read().text()),
+                    from -> new Event.TemperatureTaken(from.step("step"), from.word("of", Body.class),
+                            Parts.celsius(from.text("celsius")))),
             new EventKind<>("struck-out", Event.StruckOut.class,
                     (struck, to) -> to.put("entry", struck.entry()).put("reason", struck.reason()),
                     from -> new Event.StruckOut(from.whole("entry"), from.text("reason"))),

@@ -8,6 +8,7 @@ import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -29,6 +30,13 @@ final class Parts {
         Unit unit = Unit.ofSymbol(symbol)
                 .orElseThrow(() -> new UnreadableEntry("\"%s\" is no known unit".formatted(symbol)));
         return new Written(figure, unit);
+    }
+
+    static Celsius celsius(String figure) throws UnreadableEntry {
+        if (!Written.isPlainDecimal(figure)) {
+            throw new UnreadableEntry("\"%s\" is no temperature".formatted(figure));
+        }
+        return Celsius.of(figure);
     }
 
     static void write(Gauge gauge, ObjectNode to) {

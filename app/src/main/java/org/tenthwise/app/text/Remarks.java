@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.tenthwise.model.compute.form.Shape;
 import org.tenthwise.model.compute.uncertainty.UncertaintyRatio;
 import org.tenthwise.model.plan.Check;
@@ -17,6 +18,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.record.WiresFinding;
 
 /** What else there is to say about a finding: how the readings were combined, the form they show, what contradicts what. */
@@ -24,14 +26,26 @@ public final class Remarks {
 
     private final Words words;
     private final Sentences sentences;
+    private final Heat heat;
 
     public Remarks(Words words) {
         this.words = words;
         this.sentences = new Sentences(words);
+        this.heat = new Heat(words);
     }
 
     /** Short sentences, the weightiest first. */
     public List<String> of(Finding finding) {
+        String said = heat.of(finding);
+        if (said.isEmpty()) {
+            return others(finding);
+        }
+        boolean weighty = finding.warmth().filter(Warmth::needed).isPresent();
+        return Stream.of(weighty ? List.of(said) : List.<String>of(), others(finding), weighty ? List.<String>of() : List.of(said))
+                .flatMap(List::stream).toList();
+    }
+
+    private List<String> others(Finding finding) {
         if (finding instanceof RunOutFinding runOut) {
             return of(runOut);
         }

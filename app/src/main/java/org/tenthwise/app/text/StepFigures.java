@@ -77,6 +77,14 @@ public final class StepFigures {
         return finding instanceof WiresFinding wires ? wires.measured() : List.of();
     }
 
+    /** The reading that decides; absent where several together do, or none is there. */
+    public static Optional<Measured> deciding(Finding finding) {
+        if (finding instanceof SizeFinding size) {
+            return size.deciding();
+        }
+        return finding instanceof WiresFinding wires ? wires.deciding() : Optional.empty();
+    }
+
     public Unit unit() {
         return limits.unit();
     }

@@ -25,6 +25,11 @@ final class OverWiresKind implements StepKind {
     private static final String THREADS_PER_INCH = "threads_per_inch";
 
     @Override
+    public boolean feelsHeat() {
+        return true;
+    }
+
+    @Override
     public Optional<Check> read(Keys keys, PlanSoFar soFar) {
         Unit unit = soFar.unit();
         SizeRules rules = new SizeRules(keys, unit);

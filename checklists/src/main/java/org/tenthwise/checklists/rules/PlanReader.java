@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.TomlReading;
 import org.tenthwise.checklists.format.TomlText;
+import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.plan.Plan;
@@ -48,12 +49,13 @@ public final class PlanReader {
         List<Operation> operations = OperationRules.read(keys);
         Optional<Outline> outline = keys.ifAny(OUTLINE, keys::table)
                 .flatMap(table -> new OutlineRules(keys.inside(OUTLINE, table), unit).read());
+        Optional<Climate> climate = ClimateRules.read(keys);
         List<Step> steps = new StepRules(new PlanSoFar(unit, operations, outline, keys.has(OUTLINE),
-                UncertaintyRules.read(keys, unit))).read(keys);
+                UncertaintyRules.read(keys, unit)), keys.has(ClimateRules.KEY)).read(keys);
         keys.finish();
         return keys.built(() -> new Plan(header.part().orElseThrow(), header.issue().orElseThrow(),
                 header.name().orElseThrow(), header.material().orElseThrow(), header.drawing().orElseThrow(), unit,
-                header.remark(), operations, steps, outline, source));
+                header.remark(), operations, steps, outline, source, climate));
     }
 
     private static PlanSource source(String text) {

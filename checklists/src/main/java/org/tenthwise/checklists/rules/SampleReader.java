@@ -85,7 +85,7 @@ public final class SampleReader {
                     keys.problem(NUMBER, "stands after check %d; checks follow the plan".formatted(furthest));
                 }
                 furthest = Math.max(furthest, own);
-                events.addAll(new SampleStep(keys, step.get(), plan.unit()).read(gauges));
+                events.addAll(new SampleStep(keys, step.get(), plan).read(gauges));
             }
         }
         return events;

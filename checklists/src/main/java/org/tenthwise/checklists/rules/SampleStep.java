@@ -3,34 +3,41 @@ package org.tenthwise.checklists.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 
-/** What a readings file has for one step: the gauge as set, earlier passes, the last pass, remarks, a concession. */
+/** What a readings file has for one step: the gauge as set, earlier passes, the last pass with its temperatures, remarks, a concession. */
 final class SampleStep {
 
     private static final String READINGS = "readings";
     private static final String ANSWERS = "answers";
     private static final String PASS = "pass";
+    private static final Map<Body, String> TEMPERATURES = Map.of(Body.PART, "part_temperature", Body.GAUGE, "gauge_temperature");
 
     private final Keys keys;
     private final Step step;
+    private final Plan plan;
     private final Unit unit;
 
-    SampleStep(Keys keys, Step step, Unit unit) {
+    SampleStep(Keys keys, Step step, Plan plan) {
         this.keys = keys;
         this.step = step;
-        this.unit = unit;
+        this.plan = plan;
+        this.unit = plan.unit();
     }
 
     List<Event> read(SampleGauges gauges) {
@@ -58,7 +65,7 @@ final class SampleStep {
 
     private List<Event> readingsAndAnswers(Keys pass) {
         Check check = step.check();
-        List<Event> events = new ArrayList<>();
+        List<Event> events = new ArrayList<>(temperatures(pass));
         if (!check.slots().isEmpty()) {
             pass.ifAny(READINGS, pass::list).ifPresent(list -> events.addAll(readings(pass, list)));
         }
@@ -87,6 +94,21 @@ final class SampleStep {
             String slot = slots.get(i).key();
             Typed.figure(pass, list.items().get(i), unit)
                     .ifPresent(typed -> events.add(new Event.ReadingTaken(step.number(), slot, typed)));
+        }
+        return events;
+    }
+
+    /** Those of part and gauge, where the plan has them asked for. */
+    private List<Event> temperatures(Keys pass) {
+        List<Event> events = new ArrayList<>();
+        boolean needed = Warmth.isNeeded(plan, step);
+        for (Body body : Body.values()) {
+            String key = TEMPERATURES.get(body);
+            pass.ifAny(key, named -> Typed.celsius(pass, named)).ifPresent(read ->
+                    events.add(new Event.TemperatureTaken(step.number(), body, read)));
+            if (pass.has(key) && !needed) {
+                pass.problem(key, "the plan has no temperature asked for here");
+            }
         }
         return events;
     }

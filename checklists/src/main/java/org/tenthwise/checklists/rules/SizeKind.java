@@ -23,6 +23,11 @@ final class SizeKind implements StepKind {
     }
 
     @Override
+    public boolean feelsHeat() {
+        return true;
+    }
+
+    @Override
     public Optional<Check> read(Keys keys, PlanSoFar soFar) {
         String word = feature.name().toLowerCase(Locale.ROOT);
         SizeRules rules = new SizeRules(keys, soFar.unit());

@@ -9,6 +9,11 @@ interface StepKind {
     /** What the step asks for; absent where a problem was noted. */
     Optional<Check> read(Keys keys, PlanSoFar soFar);
 
+    /** Whether what is measured is corrected to 20 °C. */
+    default boolean feelsHeat() {
+        return false;
+    }
+
     /** Whether the plan must say how it is done: so for all that is measured or gauged. */
     default boolean needsMethod() {
         return true;

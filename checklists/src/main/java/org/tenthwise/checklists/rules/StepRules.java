@@ -19,8 +19,11 @@ final class StepRules {
     private final StepKinds kinds = new StepKinds();
     private final PlanSoFar soFar;
     private final StepOrder order;
+    private final boolean temperaturesPlannedFor;
 
-    StepRules(PlanSoFar soFar) {
+    /** @param temperaturesPlannedFor whether the file has a table about temperature, sound or not */
+    StepRules(PlanSoFar soFar, boolean temperaturesPlannedFor) {
+        this.temperaturesPlannedFor = temperaturesPlannedFor;
         this.soFar = soFar;
         this.order = new StepOrder(soFar);
     }
@@ -59,10 +62,11 @@ final class StepRules {
             return Optional.empty();
         }
         Optional<Check> check = kind.get().read(keys, soFar);
+        boolean temperatureAsked = kind.get().feelsHeat() && TemperatureAsked.read(keys, temperaturesPlannedFor);
         keys.finish();
         number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.get(), keys.spot().line())));
         return keys.built(() -> number.map(n -> new Step(n, operation.orElseThrow(), name.orElseThrow(), drawing.orElse(""),
-                method.orElse(""), caution, hold.orElse(List.of()), mark, check.orElseThrow()))).flatMap(step -> step);
+                method.orElse(""), caution, hold.orElse(List.of()), mark, check.orElseThrow(), temperatureAsked))).flatMap(step -> step);
     }
 
     private static Set<Integer> numbers(List<RawTable> tables) {

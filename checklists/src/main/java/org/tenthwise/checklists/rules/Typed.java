@@ -2,6 +2,7 @@ package org.tenthwise.checklists.rules;
 
 import java.util.Optional;
 import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -19,9 +20,29 @@ final class Typed {
         if (value instanceof RawValue.Text text && Written.isPlainDecimal(text.text())) {
             return Optional.of(new Written(text.text(), unit));
         }
+        notTyped(keys, value);
+        return Optional.empty();
+    }
+
+    /** A temperature as read from a thermometer, in °C. */
+    static Optional<Celsius> celsius(Keys keys, String key) {
+        return keys.any(key).flatMap(value -> {
+            if (!(value instanceof RawValue.Text text) || !Written.isPlainDecimal(text.text())) {
+                notTyped(keys, value);
+                return Optional.empty();
+            }
+            try {
+                return Optional.of(Celsius.of(text.text()));
+            } catch (IllegalArgumentException e) {
+                keys.problem(key, "\"%s\": %s".formatted(key, e.getMessage()));
+                return Optional.empty();
+            }
+        });
+    }
+
+    private static void notTyped(Keys keys, RawValue value) {
         keys.problem(value.spot(), value instanceof RawValue.Text text
                 ? "\"%s\" is not a plain decimal number".formatted(text.text())
                 : "a figure from a gauge stands in quotes, as typed; here is %s".formatted(value.what()));
-        return Optional.empty();
     }
 }

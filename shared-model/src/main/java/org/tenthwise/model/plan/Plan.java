@@ -19,9 +19,11 @@ import org.tenthwise.model.quantity.Unit;
  * @param operations in the order they are done; not empty
  * @param steps      in the order they are done, numbers rising; not empty
  * @param source     the text the plan was read from
+ * @param climate    what it says of heat; absent if it says nothing, and then nothing is corrected
  */
 public record Plan(PartId part, String issue, String name, String material, String drawing, Unit unit, String remark,
-                   List<Operation> operations, List<Step> steps, Optional<Outline> outline, PlanSource source) {
+                   List<Operation> operations, List<Step> steps, Optional<Outline> outline, PlanSource source,
+                   Optional<Climate> climate) {
 
     public Plan {
         operations = List.copyOf(operations);
@@ -35,6 +37,12 @@ public record Plan(PartId part, String issue, String name, String material, Stri
                 throw new IllegalArgumentException("Step %d stands in the plan twice".formatted(step.number()));
             }
         }
+    }
+
+    /** A plan that says nothing of heat. */
+    public Plan(PartId part, String issue, String name, String material, String drawing, Unit unit, String remark,
+                List<Operation> operations, List<Step> steps, Optional<Outline> outline, PlanSource source) {
+        this(part, issue, name, material, drawing, unit, remark, operations, steps, outline, source, Optional.empty());
     }
 
     /** @throws NoSuchElementException if the plan has no such step */

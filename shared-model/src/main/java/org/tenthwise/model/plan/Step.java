@@ -15,11 +15,18 @@ import java.util.Optional;
  * @param hold      hold point: nothing after this step is open until the steps named here have passed or are conceded;
  *                  empty if this step is no hold point
  * @param mark      where on the outline the characteristic sits
+ * @param temperatureAsked whether temperatures are asked for where they matter; never where the plan says nothing of heat
  */
 public record Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
-                   List<Integer> hold, Optional<Mark> mark, Check check) {
+                   List<Integer> hold, Optional<Mark> mark, Check check, boolean temperatureAsked) {
 
     public Step {
         hold = List.copyOf(hold);
+    }
+
+    /** A step that asks for no temperature. */
+    public Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
+                List<Integer> hold, Optional<Mark> mark, Check check) {
+        this(number, operation, name, drawing, method, caution, hold, mark, check, false);
     }
 }

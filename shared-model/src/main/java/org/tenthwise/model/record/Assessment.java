@@ -17,16 +17,18 @@ import org.tenthwise.model.verdict.Verdict;
 /** Works out the findings of a run, one step after the other, each from its own pass and from the steps it leans on. */
 final class Assessment {
 
+    private final Plan plan;
     private final Run run;
     private final Map<Integer, Finding> found = new LinkedHashMap<>();
 
-    private Assessment(Run run) {
+    private Assessment(Plan plan, Run run) {
+        this.plan = plan;
         this.run = run;
     }
 
     /** The finding of the pass in hand for every step, in plan order. */
     static Map<Integer, Finding> of(Plan plan, Run run) {
-        Assessment assessment = new Assessment(run);
+        Assessment assessment = new Assessment(plan, run);
         for (Step step : plan.steps()) {
             assessment.found.put(step.number(), assessment.find(step, run.pass(step.number())));
         }
@@ -34,8 +36,8 @@ final class Assessment {
     }
 
     /** The findings of the passes of {@code step} before the one in hand, read against {@code found} for what they lean on. */
-    static List<Finding> earlier(Step step, Run run, Map<Integer, Finding> found) {
-        Assessment assessment = new Assessment(run);
+    static List<Finding> earlier(Plan plan, Step step, Run run, Map<Integer, Finding> found) {
+        Assessment assessment = new Assessment(plan, run);
         assessment.found.putAll(found);
         List<Run.Pass> passes = run.passes(step.number());
         List<Finding> earlier = new ArrayList<>();
@@ -53,7 +55,7 @@ final class Assessment {
             return RunOutSum.of(step, runOut, pass);
         }
         if (check instanceof Check.Size size) {
-            return SizeSum.of(step, size, pass);
+            return SizeSum.of(plan, step, size, pass);
         }
         if (check instanceof Check.PlugFit plugFit) {
             List<Measured> bore = found.get(plugFit.boreStep()) instanceof SizeFinding size && size.missing() == 0
@@ -61,7 +63,7 @@ final class Assessment {
             return PlugSum.of(step, plugFit, pass, bore);
         }
         if (check instanceof Check.OverWires overWires) {
-            return WiresSum.of(step, overWires, pass, overWires.minorStep().map(found::get)
+            return WiresSum.of(plan, step, overWires, pass, overWires.minorStep().map(found::get)
                     .flatMap(minor -> minor instanceof SizeFinding size ? size.value() : Optional.empty()), run);
         }
         return answers(step, pass);

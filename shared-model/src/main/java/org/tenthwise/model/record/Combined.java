@@ -46,6 +46,11 @@ record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict ver
         return new Combined(Optional.of(value), deciding, settled ? verdict : Verdict.plain(Standing.OPEN));
     }
 
+    /** The same without a verdict, where what the readings stand for is not known yet. */
+    Combined stillOpen() {
+        return new Combined(value, deciding, Verdict.plain(Standing.OPEN));
+    }
+
     private static boolean isOut(Verdict verdict) {
         return verdict.standing() == Standing.FAIL || verdict.standing() == Standing.CUT_AGAIN;
     }

@@ -1,5 +1,6 @@
 package org.tenthwise.model.record;
 
+import java.util.Optional;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.verdict.Verdict;
 
@@ -11,6 +12,11 @@ public sealed interface Finding
 
     Verdict verdict();
 
-    /** Readings and answers still to come in this pass. */
+    /** Readings, temperatures and answers still to come in this pass. */
     int missing();
+
+    /** What heat means to it; absent where the plan says nothing of heat, and for what it does not touch. */
+    default Optional<Warmth> warmth() {
+        return Optional.empty();
+    }
 }

@@ -2,17 +2,25 @@ package org.tenthwise.model.record;
 
 import java.util.Optional;
 import org.tenthwise.model.compute.comparison.FromMaster;
+import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.run.Run;
 
 /**
  * One reading and what it means.
  *
- * @param value the size it stands for: the reading and its correction
+ * @param value          the size it stands for: the reading and its correction
+ * @param forTemperature what of the correction brings it to 20 °C; absent where nothing was corrected for temperature
  */
-public record Measured(Run.Reading reading, Slot slot, Length value) {
+public record Measured(Run.Reading reading, Slot slot, Length value, Optional<Length> forTemperature) {
+
+    /** As it was read, at whatever temperature. */
+    public Measured(Run.Reading reading, Slot slot, Length value) {
+        this(reading, slot, value, Optional.empty());
+    }
 
     /** The size a reading stands for, whether it still counts or not: as typed, or compared with the master it was set on. */
     public static Measured of(Run.Reading reading, Slot slot) {
@@ -20,6 +28,12 @@ public record Measured(Run.Reading reading, Slot slot, Length value) {
         Optional<Setting> compared = reading.setting().filter(setting -> setting.zero().isPresent());
         return new Measured(reading, slot, compared.map(setting -> FromMaster.size(setting.certified().orElseThrow().length(),
                 setting.gauge().sense().orElseThrow(), read, setting.zero().orElseThrow().length())).orElse(read));
+    }
+
+    /** The same at 20 °C; the correction is rounded to 1 nm. */
+    public Measured corrected(AtTwenty sum) {
+        Length correction = Nanometres.round(sum.correction(value));
+        return new Measured(reading, slot, value.plus(correction), Optional.of(correction));
     }
 
     /** As typed. */

@@ -32,7 +32,7 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
         Set<Integer> waitingFor = new LinkedHashSet<>();
         List<Line> lines = new ArrayList<>();
         for (Step step : plan.steps()) {
-            Line line = new Line(step, found.get(step.number()), Assessment.earlier(step, run, found),
+            Line line = new Line(step, found.get(step.number()), Assessment.earlier(plan, step, run, found),
                     run.passes(step.number()), run.disposed(step.number()), List.copyOf(waitingFor));
             lines.add(line);
             if (line.settled()) {

@@ -17,10 +17,11 @@ import org.tenthwise.model.verdict.Verdict;
  * @param deciding the reading that decides, where one does (not for a mean or a range)
  * @param next     the cut that would bring the size to the middle of its limits; present with <em>cut again</em>
  * @param form     what the readings say about the wall
+ * @param warmth   absent where the plan says nothing of heat, and for a range
  */
 public record SizeFinding(Step step, Check.Size check, List<Measured> measured, Optional<Length> value,
                           Optional<Measured> deciding, Optional<NextCut> next, WallForm form, Verdict verdict,
-                          int missing) implements Finding {
+                          int missing, Optional<Warmth> warmth) implements Finding {
 
     public SizeFinding {
         measured = List.copyOf(measured);

@@ -8,8 +8,10 @@ import java.util.Optional;
 import org.tenthwise.model.compute.cutting.NextCut;
 import org.tenthwise.model.compute.form.WallForm;
 import org.tenthwise.model.compute.form.WallReading;
+import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -28,16 +30,21 @@ final class SizeSum {
     private SizeSum() {
     }
 
-    static SizeFinding of(Step step, Check.Size check, Run.Pass pass) {
-        List<Measured> measured = measure(check.slots(), pass);
-        int missing = check.slots().size() - measured.size();
+    static SizeFinding of(Plan plan, Step step, Check.Size check, Run.Pass pass) {
+        Optional<Warmth> warmth = Warmth.of(plan, step, pass);
+        Optional<AtTwenty> toTwenty = warmth.flatMap(Warmth::correction);
+        List<Measured> measured = measure(check.slots(), pass).stream()
+                .map(read -> toTwenty.map(read::corrected).orElse(read)).toList();
+        int temperatures = warmth.map(Warmth::missing).orElse(0);
+        int missing = check.slots().size() - measured.size() + temperatures;
         Judge judge = new Judge(check.limits(), check.guardBand().length(),
                 check.cutAgain() ? Optional.of(check.feature().stillCutBeyond()) : Optional.empty());
-        Combined combined = Combined.of(check.combine(), measured, missing, judge);
+        Combined read = Combined.of(check.combine(), measured, missing, judge);
+        Combined combined = temperatures == 0 ? read : read.stillOpen();
         Optional<NextCut> next = combined.verdict().standing() == Standing.CUT_AGAIN
                 ? nextCut(check.feature(), check.limits(), measured) : Optional.empty();
         return new SizeFinding(step, check, measured, combined.value(), combined.deciding(), next,
-                WallForm.of(wall(measured), noticeable(check.limits())), combined.verdict(), missing);
+                WallForm.of(wall(measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
     }
 
     /** The readings of a pass that count, in slot order, each as the size it stands for. */

@@ -24,7 +24,8 @@ import org.tenthwise.model.verdict.Verdict;
 public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReading> readings, Optional<Length> wire,
                            WireSizes sizes, BigDecimal leadAngle, Optional<Length> rootClearance,
                            boolean bottoms, Optional<Length> value, Optional<Measured> deciding,
-                           Optional<NextCut> next, Verdict verdict, int missing) implements Finding {
+                           Optional<NextCut> next, Verdict verdict, int missing, Optional<Warmth> warmth)
+        implements Finding {
 
     /**
      * One reading over wires.

@@ -3,6 +3,7 @@ package org.tenthwise.model.record;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.cutting.NextCut;
+import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.compute.thread.LeadAngle;
 import org.tenthwise.model.compute.thread.OverWires;
 import org.tenthwise.model.compute.thread.RootClearance;
@@ -10,8 +11,10 @@ import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.WiresFinding.OverWiresReading;
 import org.tenthwise.model.run.Run;
@@ -29,10 +32,13 @@ final class WiresSum {
     }
 
     /** @param measuredMinor minor diameter as measured, which goes before the one of the plan */
-    static WiresFinding of(Step step, Check.OverWires check, Run.Pass pass, Optional<Length> measuredMinor, Run run) {
-        List<OverWiresReading> readings = pass.standing().isEmpty() ? List.of() : readings(check, pass);
+    static WiresFinding of(Plan plan, Step step, Check.OverWires check, Run.Pass pass, Optional<Length> measuredMinor, Run run) {
+        Optional<Warmth> warmth = Warmth.of(plan, step, pass);
+        List<OverWiresReading> readings = pass.standing().isEmpty() ? List.of()
+                : readings(check, pass, warmth.flatMap(Warmth::correction));
         List<Measured> measured = readings.stream().map(OverWiresReading::measured).toList();
-        int missing = check.slots().size() - measured.size();
+        int temperatures = warmth.map(Warmth::missing).orElse(0);
+        int missing = check.slots().size() - measured.size() + temperatures;
         Optional<Length> wire = readings.isEmpty() ? run.setting(step.number()).flatMap(Setting::certified).map(Written::length)
                 : measured.get(0).reading().setting().flatMap(Setting::certified).map(Written::length);
         WireSizes sizes = WireSizes.of(check.thread());
@@ -44,21 +50,29 @@ final class WiresSum {
 
         Judge judge = new Judge(check.pitchDiameter(), check.guardBand().length(),
                 check.cutAgain() ? Optional.of(Feature.DIAMETER.stillCutBeyond()) : Optional.empty());
-        Combined combined = Combined.of(check.combine(), measured, missing, judge);
+        Combined read = Combined.of(check.combine(), measured, missing, judge);
+        Combined combined = temperatures == 0 ? read : read.stillOpen();
         Verdict verdict = bottoms && combined.verdict().standing() != Standing.OPEN
                 ? Verdict.plain(Standing.UNPROVEN) : combined.verdict();
         Optional<NextCut> next = verdict.standing() == Standing.CUT_AGAIN
                 ? SizeSum.nextCut(Feature.DIAMETER, check.pitchDiameter(), measured) : Optional.empty();
         return new WiresFinding(step, check, readings, wire, sizes,
                 LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, bottoms,
-                combined.value(), combined.deciding(), next, verdict, missing);
+                combined.value(), combined.deciding(), next, verdict, missing, warmth);
     }
 
-    private static List<OverWiresReading> readings(Check.OverWires check, Run.Pass pass) {
+    /**
+     * Pitch diameters. At 20 °C the reading and the wires, which have grown with the gauge, are both seen with the part at
+     * 20 °C: that leaves the thread as the drawing has it.
+     */
+    private static List<OverWiresReading> readings(Check.OverWires check, Run.Pass pass, Optional<AtTwenty> toTwenty) {
         return SizeSum.measure(check.slots(), pass).stream().map(raw -> {
-            OverWires sum = new OverWires(check.thread(), certified(raw));
-            Length over = raw.raw();
-            return new OverWiresReading(new Measured(raw.reading(), raw.slot(), sum.pitchDiameter(over)),
+            OverWires asRead = new OverWires(check.thread(), certified(raw));
+            OverWires sum = toTwenty.map(at -> new OverWires(check.thread(), Nanometres.round(at.size(certified(raw))))).orElse(asRead);
+            Length over = toTwenty.map(at -> Nanometres.round(at.size(raw.raw()))).orElse(raw.raw());
+            Length pitchDiameter = sum.pitchDiameter(over);
+            Optional<Length> forTemperature = toTwenty.map(at -> pitchDiameter.minus(asRead.pitchDiameter(raw.raw())));
+            return new OverWiresReading(new Measured(raw.reading(), raw.slot(), pitchDiameter, forTemperature),
                     sum.simplePitchDiameter(over), sum.correctedPitchDiameter(over));
         }).toList();
     }

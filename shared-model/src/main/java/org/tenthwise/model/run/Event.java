@@ -3,9 +3,11 @@ package org.tenthwise.model.run;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Written;
 
 /** What can happen in a run. A correction is one more event; none is ever changed or taken away. */
@@ -27,7 +29,14 @@ public sealed interface Event {
     record ReadingTaken(int step, String slot, Written typed) implements Event {
     }
 
-    /** An entry of the run, a reading or an answer, no longer counts, and why. It stays in the record. */
+    /**
+     * A temperature as read, of the pass in hand: one for all its readings. A later one of the same body in the same pass
+     * takes its place.
+     */
+    record TemperatureTaken(int step, Body of, Celsius read) implements Event {
+    }
+
+    /** An entry of the run, a reading, a temperature or an answer, no longer counts, and why. It stays in the record. */
     record StruckOut(long entry, String reason) implements Event {
     }
 

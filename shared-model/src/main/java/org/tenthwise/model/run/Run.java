@@ -10,7 +10,9 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Written;
 
 /**
@@ -28,17 +30,22 @@ public record Run(List<Entry> entries) {
     public record Answering(Entry entry, Question question, Answer answer, Optional<Struck> struck) {
     }
 
+    /** A temperature with the entry that holds it. */
+    public record Temperature(Entry entry, Body of, Celsius read, Optional<Struck> struck) {
+    }
+
     /** Why and by whom an entry was struck out. */
     public record Struck(Entry entry, String reason) {
     }
 
     /**
-     * The readings and answers between two {@link Event.PassBegun} of a step.
+     * The readings, temperatures and answers between two {@link Event.PassBegun} of a step.
      *
      * @param number 1 for the first pass
      * @param why    absent for the first pass
      */
-    public record Pass(int number, Optional<Event.PassBegun.Why> why, List<Reading> readings, List<Answering> answers) {
+    public record Pass(int number, Optional<Event.PassBegun.Why> why, List<Reading> readings, List<Answering> answers,
+                       List<Temperature> temperatures) {
 
         /** The readings that count, one a slot, the latest. */
         public Map<String, Reading> standing() {
@@ -55,8 +62,20 @@ public record Run(List<Entry> entries) {
                     .reduce((earlier, later) -> later).map(Answering::answer);
         }
 
+        /** The temperature that counts, the latest. */
+        public Optional<Celsius> temperature(Body of) {
+            return temperatures.stream().filter(taken -> taken.of() == of && taken.struck().isEmpty())
+                    .reduce((earlier, later) -> later).map(Temperature::read);
+        }
+
+        /** What was struck out, in no order. */
+        public Stream<Struck> struckOut() {
+            return Stream.of(readings.stream().map(Reading::struck), answers.stream().map(Answering::struck),
+                    temperatures.stream().map(Temperature::struck)).flatMap(Function.identity()).flatMap(Optional::stream);
+        }
+
         public boolean isEmpty() {
-            return readings.isEmpty() && answers.isEmpty();
+            return readings.isEmpty() && answers.isEmpty() && temperatures.isEmpty();
         }
     }
 
@@ -81,6 +100,7 @@ public record Run(List<Entry> entries) {
         List<Pass> passes = new ArrayList<>();
         List<Reading> readings = new ArrayList<>();
         List<Answering> answers = new ArrayList<>();
+        List<Temperature> temperatures = new ArrayList<>();
         Optional<Event.PassBegun.Why> why = Optional.empty();
         Optional<Setting> setting = Optional.empty();
         for (Entry entry : entries) {
@@ -91,14 +111,17 @@ public record Run(List<Entry> entries) {
                 readings.add(new Reading(entry, taken.slot(), taken.typed(), setting, gone));
             } else if (entry.event() instanceof Event.Answered answered && answered.step() == step) {
                 answers.add(new Answering(entry, answered.question(), answered.answer(), gone));
+            } else if (entry.event() instanceof Event.TemperatureTaken taken && taken.step() == step) {
+                temperatures.add(new Temperature(entry, taken.of(), taken.read(), gone));
             } else if (entry.event() instanceof Event.PassBegun pass && pass.step() == step) {
-                passes.add(new Pass(passes.size() + 1, why, List.copyOf(readings), List.copyOf(answers)));
+                passes.add(new Pass(passes.size() + 1, why, List.copyOf(readings), List.copyOf(answers), List.copyOf(temperatures)));
                 readings.clear();
                 answers.clear();
+                temperatures.clear();
                 why = Optional.of(pass.why());
             }
         }
-        passes.add(new Pass(passes.size() + 1, why, List.copyOf(readings), List.copyOf(answers)));
+        passes.add(new Pass(passes.size() + 1, why, List.copyOf(readings), List.copyOf(answers), List.copyOf(temperatures)));
         return passes;
     }
 
@@ -106,6 +129,14 @@ public record Run(List<Entry> entries) {
     public Pass pass(int step) {
         List<Pass> passes = passes(step);
         return passes.get(passes.size() - 1);
+    }
+
+    /** Every temperature of the run, whatever the step, in the order they were taken. */
+    public Stream<Temperature> temperatures() {
+        Map<Long, Struck> struck = struckOut();
+        return entries.stream().flatMap(entry -> entry.event() instanceof Event.TemperatureTaken taken
+                ? Stream.of(new Temperature(entry, taken.of(), taken.read(), Optional.ofNullable(struck.get(entry.seq()))))
+                : Stream.empty());
     }
 
     /** What the gauge of a step is set with now. */

@@ -92,7 +92,7 @@ final class CharacteristicTable {
             plug.feel().filter(feel -> plug.clearance().isPresent()).ifPresent(feel -> row.text(SAID,
                     matter.words().say(matter.words().key("answered", Question.PLUG_FEELS), feel), Style.SMALL));
         } else {
-            figure.deciding(finding).ifPresentOrElse(
+            StepFigures.deciding(finding).ifPresentOrElse(
                     measured -> row.text(READ, figure.read(measured), Style.TEXT)
                             .text(CORRECTION, figure.correction(finding, measured), Style.TEXT),
                     () -> several(finding, row));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.export.Attempt;
+import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
@@ -44,6 +45,7 @@ final class Facts {
                     matter.say("record.gauge-wanted", matter.kind(means.kind()))));
         }
         new Remarks(matter.words()).of(line.finding()).forEach(remark -> add(facts, "record.fact.found", remark));
+        new Heat(matter.words()).figures(line.finding()).forEach(figures -> add(facts, "record.fact.expansion", figures));
         if (!step.hold().isEmpty()) {
             add(facts, "record.fact.hold", matter.say("record.hold", numbers(step.hold())));
         }

@@ -11,8 +11,6 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.record.SizeFinding;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
@@ -39,14 +37,6 @@ final class Figure {
         }
         return List.of(upper.map(u -> words.say("record.at-most", u))
                 .orElseGet(() -> words.say("record.at-least", lower.orElseThrow())));
-    }
-
-    /** The reading that decides; absent where several together do, or none is there. */
-    Optional<Measured> deciding(Finding finding) {
-        if (finding instanceof SizeFinding size) {
-            return size.deciding();
-        }
-        return finding instanceof WiresFinding wires ? wires.deciding() : Optional.empty();
     }
 
     String read(Measured measured) {

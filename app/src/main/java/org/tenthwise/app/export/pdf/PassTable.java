@@ -11,7 +11,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 
-/** Every reading and every answer of a characteristic, pass by pass, those that do not count any more struck through. */
+/** Every reading, every temperature and every answer of a characteristic, pass by pass, those that do not count any more struck through. */
 final class PassTable {
 
     private static final Column ENTRY = Column.words(Flow.LEFT, 38);
@@ -49,6 +49,7 @@ final class PassTable {
                 new Row(flow.wrapping()).text(NOTE, pass(attempt), Style.SMALL_BOLD).into(flow, () -> head(measures));
             }
             attempt.pass().readings().forEach(reading -> reading(attempt, reading));
+            attempt.pass().temperatures().forEach(temperature -> temperature(attempt, temperature));
             attempt.pass().answers().forEach(answering -> answer(attempt, answering));
         }
     }
@@ -94,6 +95,15 @@ final class PassTable {
         });
         row.into(flow, () -> head(true));
         gone(reading.struck(), counts, true);
+    }
+
+    private void temperature(Attempt attempt, Run.Temperature temperature) {
+        boolean counts = attempt.counts(temperature);
+        Row row = row(temperature.entry())
+                .text(PLACE, matter.say(matter.words().key("record.temperature-of", temperature.of())), Style.TEXT);
+        cell(row, READ, temperature.read().toString(), Style.TEXT, counts);
+        row.into(flow, () -> head(true));
+        gone(temperature.struck(), counts, true);
     }
 
     private void answer(Attempt attempt, Run.Answering answering) {

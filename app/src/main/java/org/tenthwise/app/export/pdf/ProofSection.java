@@ -1,8 +1,12 @@
 package org.tenthwise.app.export.pdf;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.record.Finding;
 
 /** What the record rests on, and how to find out whether it still holds. */
 final class ProofSection {
@@ -37,7 +41,17 @@ final class ProofSection {
         flow.down(6);
         flow.text(matter.say("record.proof.how"), Style.TEXT, Flow.LEFT, Flow.WIDTH);
         flow.down(6);
-        flow.text(matter.say("record.temperature", plan.unit().symbol()), Style.TEXT, Flow.LEFT, Flow.WIDTH);
+        flow.text(temperature(plan.unit().symbol()), Style.TEXT, Flow.LEFT, Flow.WIDTH);
+    }
+
+    /** Which sizes were corrected for temperature, in whatever pass. */
+    private String temperature(String unit) {
+        List<String> corrected = matter.sheet().lines().stream()
+                .filter(line -> Stream.concat(line.earlier().stream(), Stream.of(line.finding())).map(Finding::warmth)
+                        .flatMap(Optional::stream).anyMatch(warmth -> warmth.correction().isPresent()))
+                .map(line -> String.valueOf(line.step().number())).toList();
+        return corrected.isEmpty() ? matter.say("record.temperature", unit)
+                : matter.say("record.temperature.corrected", unit, String.join(", ", corrected));
     }
 
     private void fact(String key, String words) {

@@ -51,7 +51,7 @@ public record RecordRow(String number, String name, String limits, String value,
         if (passes > 1) {
             said.add(words.say("sheet.passes", passes));
         }
-        long struck = line.passes().stream().flatMap(RecordRow::struck).filter(Optional::isPresent).count();
+        long struck = line.passes().stream().flatMap(Run.Pass::struckOut).count();
         if (struck > 0) {
             said.add(words.say(struck == 1 ? "sheet.struck.one" : "sheet.struck", struck));
         }
@@ -65,10 +65,5 @@ public record RecordRow(String number, String name, String limits, String value,
         }
         return entry.event() instanceof Event.NoteMade note && note.step() == step
                 ? Optional.of(words.say("sheet.note", note.words(), entry.by())) : Optional.empty();
-    }
-
-    private static Stream<Optional<Run.Struck>> struck(Run.Pass pass) {
-        return Stream.concat(pass.readings().stream().map(Run.Reading::struck),
-                pass.answers().stream().map(Run.Answering::struck));
     }
 }

@@ -11,11 +11,12 @@ import org.tenthwise.app.ui.run.RunShown.Act;
 import org.tenthwise.app.ui.run.RunShown.Allowed;
 import org.tenthwise.app.ui.run.RunShown.Commit;
 import org.tenthwise.app.ui.run.RunShown.Meaning;
+import org.tenthwise.app.ui.run.RunShown.OtherWay;
 import org.tenthwise.app.ui.run.RunShown.Panel;
 import org.tenthwise.app.ui.run.RunShown.Reply;
-import org.tenthwise.app.ui.run.RunShown.Sweep;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.record.Finding;
@@ -46,6 +47,10 @@ final class Asking {
         if (asked instanceof Asked.Zero zero) {
             return new Panel.Pad(words.say("run.zero"), unit, words.say("run.zero.master", zero.certified().text()), "");
         }
+        if (asked instanceof Asked.Temperature temperature) {
+            return new Panel.Pad(whose(state, temperature.of()), words.say("run.temperature.unit"), temperature.suggested()
+                    .map(last -> words.say("run.temperature.last", last)).orElse(words.say("run.temperature.how")), "");
+        }
         if (asked instanceof Asked.WhichGauge which) {
             return new Panel.Ask(words.say("run.which-gauge", words.say("gauge-kind", which.kind())),
                     which.known().stream().limit(3).map(gauge -> new Reply(gauge.id(), new Meaning.Gauge(gauge.id()))).toList());
@@ -62,6 +67,12 @@ final class Asking {
             return new Panel.Ask(words.say("run.held", Showing.list(words, held.waitingFor())), List.of());
         }
         return asked instanceof Asked.Closed ? new Panel.Ask(words.say("run.closed"), List.of()) : done(state, unit);
+    }
+
+    /** The master or the wires lie with the gauge, and are as warm. */
+    private String whose(State state, Body body) {
+        return body == Body.PART ? words.say("run.temperature.part") : words.say("run.temperature.gauge",
+                state.inHand().check().means().orElseThrow().kind().reference());
     }
 
     /** All is taken: the last figure stays to be seen, or what was answered. */
@@ -113,6 +124,9 @@ final class Asking {
         if (asked instanceof Asked.Zero zero) {
             return Commit.of(Act.ENTER, words.say("run.take", zero.suggested().text()), "");
         }
+        if (asked instanceof Asked.Temperature temperature && temperature.suggested().isPresent()) {
+            return Commit.of(Act.ENTER, words.say("run.take", temperature.suggested().get().text()), "");
+        }
         if (asked instanceof Asked.WhichGauge) {
             return Commit.of(Act.OTHER_GAUGE, words.say("run.other-gauge"), "");
         }
@@ -161,9 +175,16 @@ final class Asking {
         boolean out = standing != Standing.PASS && standing != Standing.OPEN;
         boolean gauged = state.inHand().check().means().map(Check.Means::kind).filter(kind -> kind != GaugeKind.LIMIT_GAUGE)
                 .isPresent();
-        boolean turnable = open && state.inHand().check() instanceof Check.RunOut && state.pass().standing().isEmpty();
-        Optional<Sweep> sweep = !turnable ? Optional.empty()
-                : Optional.of(new Sweep(words.say(state.sweep() ? "run.sweep.off" : "run.sweep.on"), !state.sweep()));
-        return new Allowed(state.mayBeginPass(), open && gauged, open && out, !state.pass().isEmpty() && open, sweep);
+        return new Allowed(state.mayBeginPass(), open && gauged, open && out, !state.pass().isEmpty() && open, otherWay(state, open));
+    }
+
+    private Optional<OtherWay> otherWay(State state, boolean open) {
+        if (state.turnable()) {
+            return Optional.of(new OtherWay(words.say(state.readingsFirst() ? "run.temperature.first" : "run.temperature.after"),
+                    new Meaning.ReadingsFirst(!state.readingsFirst())));
+        }
+        return open && state.inHand().check() instanceof Check.RunOut && state.pass().standing().isEmpty()
+                ? Optional.of(new OtherWay(words.say(state.sweep() ? "run.sweep.off" : "run.sweep.on"), new Meaning.Sweep(!state.sweep())))
+                : Optional.empty();
     }
 }

@@ -7,7 +7,7 @@ import javafx.scene.layout.GridPane;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.run.RunShown.Allowed;
-import org.tenthwise.app.ui.run.RunShown.Sweep;
+import org.tenthwise.app.ui.run.RunShown.OtherWay;
 
 /** The lesser keys of the run, in two groups of rows: about the measuring, and about the record. */
 final class RunKeys {
@@ -16,10 +16,10 @@ final class RunKeys {
     private final GridPane recording;
 
     RunKeys(RunViewModel model, Words words) {
-        Key again = new Key(Key.Kind.PLAIN, "", model::againOrSweep);
-        again.textProperty().bind(model.shownProperty().map(shown -> shown.allowed().sweep().map(Sweep::label)
+        Key again = new Key(Key.Kind.PLAIN, "", model::againOrOtherWay);
+        again.textProperty().bind(model.shownProperty().map(shown -> shown.allowed().otherWay().map(OtherWay::label)
                 .orElseGet(() -> words.say("run.read-again"))));
-        allow(model, again, "again", allowed -> allowed.again() || allowed.sweep().isPresent());
+        allow(model, again, "again", allowed -> allowed.again() || allowed.otherWay().isPresent());
         Key gauge = new Key(Key.Kind.PLAIN, words.say("run.other-gauge"), model::otherGauge);
         allow(model, gauge, "other-gauge", Allowed::gauge);
         Key dispose = new Key(Key.Kind.PLAIN, words.say("run.sign-for"), model::dispose);

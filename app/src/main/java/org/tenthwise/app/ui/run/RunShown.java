@@ -91,6 +91,14 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
 
         record Gauge(String mark) implements Meaning {
         }
+
+        /** A run-out is read as the highest and the lowest, or at the angles. */
+        record Sweep(boolean on) implements Meaning {
+        }
+
+        /** The temperatures wait until everything is read, or come before the readings. */
+        record ReadingsFirst(boolean on) implements Meaning {
+        }
     }
 
     /** What the commit key does. */
@@ -117,12 +125,12 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
     /**
      * Which of the lesser keys can be pressed.
      *
-     * @param sweep present where a run-out can still be read the other way: the label of the key that does so
+     * @param otherWay present where the pass can still be read in another way
      */
-    public record Allowed(boolean again, boolean gauge, boolean dispose, boolean strike, Optional<Sweep> sweep) {
+    public record Allowed(boolean again, boolean gauge, boolean dispose, boolean strike, Optional<OtherWay> otherWay) {
     }
 
-    /** @param on whether pressing leads to the highest and the lowest, or back to the angles */
-    public record Sweep(String label, boolean on) {
+    /** The key that leads to the other way of reading, and what it means. */
+    public record OtherWay(String label, Meaning meaning) {
     }
 }

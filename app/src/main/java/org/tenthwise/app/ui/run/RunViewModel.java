@@ -135,12 +135,16 @@ public final class RunViewModel implements Typing {
             ask(() -> session.tellSense(sense.rises()));
         } else if (meaning instanceof Meaning.Gauge gauge) {
             ask(() -> session.chooseGauge(gauge.mark()));
+        } else if (meaning instanceof Meaning.Sweep sweep) {
+            ask(() -> session.sweep(sweep.on()));
+        } else if (meaning instanceof Meaning.ReadingsFirst first) {
+            ask(() -> session.readingsFirst(first.on()));
         }
     }
 
-    /** Measures the step anew; where a run-out is not begun, reads it the other way instead. */
-    public void againOrSweep() {
-        shown.get().allowed().sweep().ifPresentOrElse(sweep -> ask(() -> session.sweep(sweep.on())), this::again);
+    /** Measures the step anew; where the pass is not begun and can be read in another way, does that instead. */
+    public void againOrOtherWay() {
+        shown.get().allowed().otherWay().ifPresentOrElse(way -> reply(way.meaning()), this::again);
     }
 
     private void again() {

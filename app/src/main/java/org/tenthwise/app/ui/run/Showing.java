@@ -137,9 +137,7 @@ final class Showing {
                 .flatMap(event -> event instanceof Event.DoubtFlagged flagged && flagged.step() == state.inHand().number()
                         ? Stream.of(words.say("run.doubted", flagged.words())) : Stream.empty())
                 .reduce((earlier, later) -> later);
-        long struck = state.line().passes().stream()
-                .flatMap(pass -> Stream.concat(pass.readings().stream().map(Run.Reading::struck), pass.answers().stream().map(Run.Answering::struck)))
-                .filter(Optional::isPresent).count();
+        long struck = state.line().passes().stream().flatMap(Run.Pass::struckOut).count();
         return (doubt.orElse("") + " " + (struck > 0 ? words.say("run.struck", struck) : "")).strip();
     }
 

@@ -14,7 +14,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Run;
 
 /**
- * A reading or an answer that counts and can be struck out.
+ * A reading, a temperature or an answer that counts and can be struck out.
  *
  * @param entry {@code seq} of the entry that holds it
  */
@@ -30,6 +30,9 @@ record Strikable(long entry, String reads) {
             pass.readings().stream().filter(reading -> reading.struck().isEmpty())
                     .forEach(reading -> all.add(new Strikable(reading.entry().seq(), passed(words, earlier, pass,
                             reading(words, step, reading)))));
+            pass.temperatures().stream().filter(taken -> taken.struck().isEmpty())
+                    .forEach(taken -> all.add(new Strikable(taken.entry().seq(), passed(words, earlier, pass,
+                            words.say(words.key("strike.temperature", taken.of()), taken.read())))));
             pass.answers().stream().filter(answer -> answer.struck().isEmpty())
                     .forEach(answer -> all.add(new Strikable(answer.entry().seq(), passed(words, earlier, pass,
                             words.say(words.key("answered", answer.question()), answer.answer())))));

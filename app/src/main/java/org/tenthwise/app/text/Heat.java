@@ -1,0 +1,81 @@
+package org.tenthwise.app.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.Warmth;
+
+/** What there is to say about temperature: whether it matters, what is missing, what was corrected and on what figures. */
+public final class Heat {
+
+    private final Words words;
+
+    public Heat(Words words) {
+        this.words = words;
+    }
+
+    /** In a line; empty where the plan says nothing of heat. */
+    public String of(Finding finding) {
+        return finding.warmth().map(warmth -> of(finding, warmth)).orElse("");
+    }
+
+    private String of(Finding finding, Warmth warmth) {
+        String most = worst(finding, warmth.worst().worst());
+        if (warmth.tolerance().isEmpty()) {
+            return words.say("heat.one-limit", most);
+        }
+        String tolerance = StepFigures.of(finding).withUnit(warmth.tolerance().get());
+        if (!warmth.matters()) {
+            return words.say("heat.does-not-matter", most, tolerance);
+        }
+        if (!warmth.asked()) {
+            return words.say("heat.not-asked", most, tolerance);
+        }
+        return warmth.missing() > 0 ? words.say("heat.missing", most, tolerance) : corrected(finding, warmth);
+    }
+
+    private String corrected(Finding finding, Warmth warmth) {
+        List<String> said = new ArrayList<>();
+        said.add(words.say("heat.corrected", warmth.part().orElseThrow(), warmth.gauge().orElseThrow()));
+        shown(finding).flatMap(Measured::forTemperature).ifPresent(correction ->
+                said.add(words.say("heat.correction", signed(finding, correction))));
+        return String.join(" ", said);
+    }
+
+    /** The figures a correction rests on, a sentence a body, with their source; none where nothing was corrected. */
+    public List<String> figures(Finding finding) {
+        return finding.warmth().filter(warmth -> warmth.correction().isPresent()).map(warmth -> List.of(
+                grows(Body.PART, warmth.climate()), grows(Body.GAUGE, warmth.climate()))).orElse(List.of());
+    }
+
+    private String grows(Body body, Climate climate) {
+        return words.say(words.key("heat.expansion", body), climate.of(body).expansion().millionths().toPlainString(), climate.of(body).source());
+    }
+
+    /** The reading that decides, otherwise the one corrected most. */
+    private static Optional<Measured> shown(Finding finding) {
+        return StepFigures.deciding(finding).or(() -> StepFigures.measured(finding).stream()
+                .filter(measured -> measured.forTemperature().isPresent())
+                .max((a, b) -> a.forTemperature().orElseThrow().abs().compareTo(b.forTemperature().orElseThrow().abs())));
+    }
+
+    /** What was added, with one place more than the size is written with. */
+    public static String signed(Finding finding, Length correction) {
+        StepFigures figures = StepFigures.of(finding);
+        return Figures.signed(correction, figures.unit(), figures.places() + 1) + " " + figures.unit().symbol();
+    }
+
+    /** Rounded up, as it is the most there can be. */
+    private static String worst(Finding finding, Length worst) {
+        StepFigures figures = StepFigures.of(finding);
+        BigDecimal most = worst.in(figures.unit()).setScale(figures.places() + 1, RoundingMode.CEILING);
+        return Figures.number(most) + " " + figures.unit().symbol();
+    }
+}

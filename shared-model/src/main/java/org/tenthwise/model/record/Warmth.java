@@ -1,0 +1,90 @@
+package org.tenthwise.model.record;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.model.compute.temperature.AtTwenty;
+import org.tenthwise.model.compute.temperature.WorstCorrection;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.tolerance.Limits;
+
+/**
+ * What heat means to one pass of a characteristic. Nothing is corrected without both temperatures, and no verdict is given
+ * without them where they matter.
+ *
+ * @param asked     whether the plan lets the temperatures be asked for
+ * @param worst     largest correction anywhere in the shop, at the greatest size that is allowed
+ * @param tolerance absent where one limit is, and then nothing is asked for
+ * @param part      temperature of the part; absent until it is taken
+ * @param gauge     temperature of the gauge; absent until it is taken
+ */
+public record Warmth(Climate climate, boolean asked, WorstCorrection worst, Optional<Length> tolerance,
+                     Optional<Celsius> part, Optional<Celsius> gauge) {
+
+    private static final Run.Pass NOTHING_TAKEN = new Run.Pass(1, Optional.empty(), List.of(), List.of(), List.of());
+
+    /**
+     * Absent where the plan says nothing of heat, for a kind of check it does not touch, and for a range of readings, which
+     * heat changes by next to nothing.
+     */
+    static Optional<Warmth> of(Plan plan, Step step, Run.Pass pass) {
+        return plan.climate().flatMap(climate -> limits(step.check()).map(limits -> {
+            Length most = limits.upper().or(limits::lower).map(Written::length).orElseThrow();
+            WorstCorrection worst = WorstCorrection.of(most, climate.part().expansion(), climate.shop(),
+                    climate.gauge().expansion(), climate.shop());
+            return new Warmth(climate, step.temperatureAsked(), worst, limits.width(), pass.temperature(Body.PART),
+                    pass.temperature(Body.GAUGE));
+        }));
+    }
+
+    /** Whether temperatures are to be taken at {@code step} at all. */
+    public static boolean isNeeded(Plan plan, Step step) {
+        return of(plan, step, NOTHING_TAKEN).filter(Warmth::needed).isPresent();
+    }
+
+    private static Optional<Limits> limits(Check check) {
+        if (check instanceof Check.Size size) {
+            return size.combine() == Combine.RANGE ? Optional.empty() : Optional.of(size.limits());
+        }
+        return check instanceof Check.OverWires wires ? Optional.of(wires.pitchDiameter()) : Optional.empty();
+    }
+
+    /** Whether the worst correction is above a twentieth of the tolerance. */
+    public boolean matters() {
+        return tolerance.filter(worst::mattersIn).isPresent();
+    }
+
+    /** Whether both temperatures must be taken. */
+    public boolean needed() {
+        return asked && matters();
+    }
+
+    public Optional<Celsius> of(Body body) {
+        return body == Body.PART ? part : gauge;
+    }
+
+    /** The temperature still to be taken, that of the part first. */
+    public Optional<Body> wanted() {
+        return needed() ? Stream.of(Body.values()).filter(body -> of(body).isEmpty()).findFirst() : Optional.empty();
+    }
+
+    /** How many temperatures are still to be taken. */
+    public int missing() {
+        return needed() ? (int) Stream.of(Body.values()).filter(body -> of(body).isEmpty()).count() : 0;
+    }
+
+    /** The correction to be made; absent where none is needed or a temperature is missing. */
+    public Optional<AtTwenty> correction() {
+        return needed() && missing() == 0 ? Optional.of(new AtTwenty(climate.part().expansion(), part.orElseThrow(),
+                climate.gauge().expansion(), gauge.orElseThrow())) : Optional.empty();
+    }
+}
