@@ -37,20 +37,26 @@ class CsvRecordTest {
     }
 
     @Test
-    void everyReadingAndEveryAnswerHasARow() throws IOException {
+    void everyReadingEveryTemperatureAndEveryAnswerHasARow() throws IOException {
         long taken = sample.events().stream()
-                .filter(event -> event instanceof Event.ReadingTaken || event instanceof Event.Answered).count();
+                .filter(event -> event instanceof Event.ReadingTaken
+                        || event instanceof Event.TemperatureTaken || event instanceof Event.Answered).count();
         assertEquals(taken, rows(Records.whole(PART, sample)).stream().filter(row -> !row.get("entry").isEmpty()).count());
     }
 
-    /** The reading of the sample, the zero and the master of its bore gauge, added by hand: 30.000 + 0.015 − 0.000. */
+    /**
+     * The reading of the sample, the zero and the master of its bore gauge, added by hand: 30.000 + 0.015 − 0.000; part at 22.8
+     * and gauge at 20.5 °C: 30.015·[(1 + 11.5e-6·0.5)/(1 + 16.2e-6·2.8) − 1] = −0.0011888 to the nanometre −0.001189.
+     */
     @Test
     void aReadingStandsWithItsCorrectionAndItsValue() throws IOException {
         CSVRecord row = rows(Records.whole(PART, sample)).stream()
-                .filter(r -> r.get("number").equals("13") && r.get("pass").equals("2")).findFirst().orElseThrow();
-        assertEquals(List.of("0.015", "mm", "30.000", "30.015", "30.000", "BG-2", "MR-30"),
+                .filter(r -> r.get("number").equals("13") && r.get("pass").equals("2") && !r.get("reading").isEmpty()).findFirst().orElseThrow();
+        assertEquals(List.of("0.015", "mm", "29.998811", "30.013811", "30.000", "BG-2", "MR-30"),
                 List.of(row.get("reading"), row.get("reading-unit"), row.get("correction"), row.get("value"),
                         row.get("certified"), row.get("gauge"), row.get("reference")));
+        assertEquals(List.of("22.8", "20.5", "-0.001189", "16.2", "11.5"), List.of(row.get("part-temperature"),
+                row.get("gauge-temperature"), row.get("temperature-correction"), row.get("part-expansion"), row.get("gauge-expansion")));
     }
 
     @Test

@@ -36,7 +36,7 @@ class PlugPictureTest {
     }
 
     private static Staged bore() {
-        return Staged.carrier().master(13, "30.000").reads(13, "0.015", "0.014", "0.011", "0.013");
+        return Staged.carrier().master(13, "30.000").atTwenty(13).reads(13, "0.015", "0.014", "0.011", "0.013");
     }
 
     /** Least 30.011 − 29.993, most 30.015 − 29.990. */

@@ -12,9 +12,11 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
@@ -58,6 +60,12 @@ final class Staged {
 
     Staged micrometer(int step) {
         return happens(new Event.GaugeSet(step, Setting.direct(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty()))));
+    }
+
+    /** Part and gauge at 20 °C. */
+    Staged atTwenty(int step) {
+        return happens(new Event.TemperatureTaken(step, Body.PART, Celsius.REFERENCE))
+                .happens(new Event.TemperatureTaken(step, Body.GAUGE, Celsius.REFERENCE));
     }
 
     Staged reads(int step, String... figures) {

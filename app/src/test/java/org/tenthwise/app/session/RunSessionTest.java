@@ -90,6 +90,7 @@ class RunSessionTest {
         assertInstanceOf(Asked.Zero.class, session.state().asked());
         session.enter("");
         assertEquals(Sense.FALLS_WITH_SIZE, session.state().setting().orElseThrow().gauge().sense().orElseThrow());
+        session.readingsFirst(true);
         // 30.002 − (−0.013 − 0) = 30.015
         session.enter("-0.013");
         assertEquals(Optional.of(mm("30.015")), size(BORE).value());
@@ -272,6 +273,8 @@ class RunSessionTest {
         session.tellSense(false);
         session.enter("");
         session.enter("");
+        session.enter("20");
+        session.enter("20");
         for (String reading : readings) {
             session.enter(reading);
         }

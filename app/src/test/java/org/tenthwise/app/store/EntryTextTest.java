@@ -77,6 +77,9 @@ class EntryTextTest {
         {"run":"r","kind":"pass-begun","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"why":"bored"}}        | "bored" is not known as "why"
         {"run":"r","kind":"reading-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"slot":"1.1","typed":{"figure":"1e3","unit":"mm"}}} | "1e3" is not a plain decimal number
         {"run":"r","kind":"reading-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"slot":"1.1","typed":{"figure":"1","unit":"cm"}}}   | "cm" is no known unit
+        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"shop","celsius":"21"}}    | "shop" is not known as "of"
+        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"2e1"}}   | "2e1" is no temperature
+        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"-300"}}  | -300 °C is no temperature a size is taken at
         """)
     void whatCannotBeUnderstoodIsSaidAndNotReadByHalf(String text, String said) {
         byte[] body = text.getBytes(UTF_8);

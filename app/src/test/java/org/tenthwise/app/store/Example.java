@@ -7,9 +7,11 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
@@ -46,6 +48,8 @@ record Example(String kind, Event event, String json) {
                         {"step":5,"setting":{"gauge":{"id":"DG-01","kind":"depth-gauge"}}}"""),
                 new Example("reading-taken", new Event.ReadingTaken(3, "2.1", mm("35.010")), """
                         {"step":3,"slot":"2.1","typed":{"figure":"35.010","unit":"mm"}}"""),
+                new Example("temperature-taken", new Event.TemperatureTaken(3, Body.PART, Celsius.of("22.40")), """
+                        {"step":3,"of":"part","celsius":"22.40"}"""),
                 new Example("struck-out", new Event.StruckOut(12, "gauge was not seated"), """
                         {"entry":12,"reason":"gauge was not seated"}"""),
                 new Example("answered", new Event.Answered(6, Question.PLUG_FEELS, Answer.WITH_DRAG), """

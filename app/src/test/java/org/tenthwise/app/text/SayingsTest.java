@@ -18,13 +18,16 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -70,7 +73,8 @@ class SayingsTest {
     void aBoreThatWidensGoingInSaysSo() {
         Finding found = read(13, "0.011", "0.013", "0.015", "0.014");
         // means 30.012 at 8 and 30.0145 at 38, half-up to the places read; at 8 the two ways differ by 0.002
-        assertEquals(List.of("Each of 4 must be inside; the worst decides.", "Widens by 0.003 mm going in.",
+        assertEquals(List.of("Part 20 °C, gauge 20 °C. Brought to 20 °C by 0.0000 mm.",
+                "Each of 4 must be inside; the worst decides.", "Widens by 0.003 mm going in.",
                 "Out of round by 0.002 mm."), new Remarks(WORDS).of(found));
     }
 
@@ -95,6 +99,7 @@ class SayingsTest {
         assertEquals("Unfinished. 23 of 24 characteristics are not settled.", new Sentences(WORDS).outcome(sheet()));
     }
 
+    /** With part and gauge at 20 °C, where that is asked. */
     private Finding read(int step, String... readings) {
         PLAN.step(step).check().means().ifPresent(means -> add(new Event.GaugeSet(step, switch (means.kind().reference()) {
             case NONE -> Setting.direct(new Gauge("G", means.kind(), Optional.empty()));
@@ -103,6 +108,10 @@ class SayingsTest {
             case WIRES -> Setting.overWires(new Gauge("G", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty()), "set",
                     mm("3.620"));
         })));
+        if (Warmth.isNeeded(PLAN, PLAN.step(step))) {
+            add(new Event.TemperatureTaken(step, Body.PART, Celsius.REFERENCE));
+            add(new Event.TemperatureTaken(step, Body.GAUGE, Celsius.REFERENCE));
+        }
         List<Slot> slots = PLAN.step(step).check().slots();
         for (int i = 0; i < readings.length; i++) {
             add(new Event.ReadingTaken(step, slots.get(i).key(), mm(readings[i])));

@@ -81,7 +81,7 @@ public final class Workshop implements Journey, AutoCloseable {
         });
     }
 
-    /** The screen carrier at its bore; {@code readings} from a gauge set on a 30.000 master. */
+    /** The screen carrier at its bore, part and gauge at 20 °C; {@code readings} from a gauge set on a 30.000 master. */
     public RunSession atTheBore(String serial, String... readings) {
         RunSession session = setUp(serial);
         return must(() -> {
@@ -91,6 +91,8 @@ public final class Workshop implements Journey, AutoCloseable {
             }
             session.enter("");
             session.enter("");
+            session.enter("20");
+            session.enter("20");
             for (String reading : readings) {
                 if (session.enter(reading).objection().isPresent()) {
                     session.enter(reading);

@@ -50,10 +50,10 @@ final class ARun implements AutoCloseable {
         return this;
     }
 
-    /** The bore in hand, its gauge set on the plan's master and reading nought there; its number rises with size. */
+    /** The bore in hand at 20 °C, its gauge set on the plan's master and reading nought there; its number rises with size. */
     ARun setBoreGauge() throws Exception {
         session.tellSense(false);
-        return enter("", "");
+        return enter("", "", "20", "20");
     }
 
     @Override

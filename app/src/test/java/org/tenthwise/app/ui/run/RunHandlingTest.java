@@ -174,7 +174,7 @@ class RunHandlingTest extends RunAtHand {
             press(scene, "commit");
             press(scene, "commit");
         });
-        assertTrue(run.session.state().asked() instanceof Asked.Reading);
+        assertTrue(run.session.state().asked() instanceof Asked.Temperature);
     }
 
     @Test

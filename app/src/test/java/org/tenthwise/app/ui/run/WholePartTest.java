@@ -178,6 +178,9 @@ class WholePartTest extends ScreenTest {
                 goTo(hand, scene, run, taken.step());
             }
             hand.enter(scene, taken.typed().text());
+        } else if (event instanceof Event.TemperatureTaken taken) {
+            goTo(hand, scene, run, taken.step());
+            hand.enter(scene, taken.read().text());
         } else if (event instanceof Event.Answered answered) {
             goTo(hand, scene, run, answered.step());
             hand.press(scene, "reply-" + answered.question().answers().indexOf(answered.answer()));
@@ -215,6 +218,8 @@ class WholePartTest extends ScreenTest {
         for (Event event : events) {
             if (event instanceof Event.ReadingTaken taken) {
                 done.add("%d %s %s".formatted(taken.step(), taken.slot(), kept.apply(taken.typed().text())));
+            } else if (event instanceof Event.TemperatureTaken taken) {
+                done.add("%d %s %s".formatted(taken.step(), taken.of(), taken.read()));
             } else if (event instanceof Event.Answered answered) {
                 done.add("%d %s %s".formatted(answered.step(), answered.question(), answered.answer()));
             } else if (event instanceof Event.PassBegun begun) {

@@ -41,10 +41,10 @@ class StrikeViewModelTest {
     }
 
     @Test
-    void theReadingsOfTheStepAreOfferedTheLatestFirst() {
+    void theReadingsAndTemperaturesOfTheStepAreOfferedTheLatestFirst() {
         List<String> offered = which().choice().offeredProperty().get().stream().map(Strikable::reads).toList();
-        assertEquals(2, offered.size());
-        assertEquals(List.of("0.015 mm", "0.013 mm"), offered.stream().map(text -> text.split(",")[0]).toList());
+        assertEquals(4, offered.size());
+        assertEquals(List.of("0.015 mm", "0.013 mm", "20 °C", "20 °C"), offered.stream().map(text -> text.split(",")[0]).toList());
     }
 
     @Test
