@@ -35,7 +35,8 @@ final class OneWireSum implements Sum {
         Optional<Length> basic = given.ifGiven("diameter", given::positiveLength);
         Length ofTheLead = basic.orElse(major).minus(thread.form().majorLessPitchDiameter(thread.groove().pitch()));
         OverWires sum = new OverWires(thread.groove(), wire, ofTheLead);
-        Length pitchDiameter = sum.pitchDiameter(over);
+        Length pitchDiameter = WiresWriting.refusing(given, "over_one_wire", "with that wire and crest it leaves no room for a thread",
+                () -> sum.pitchDiameter(over));
         Answer.Writing answer = writing.answer().length("over_wires", over).length("pitch_diameter", pitchDiameter);
         writing.write(sum, pitchDiameter, over, Optional.of(major), ofTheLead);
         answer.note("One wire counts on a crest that runs true to the thread: turn the part half round, measure again, and take the mean.");

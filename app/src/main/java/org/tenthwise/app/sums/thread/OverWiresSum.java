@@ -46,8 +46,10 @@ final class OverWiresSum implements Sum {
         }
         Length ofTheLead = diameter.map(crest -> basicPitchDiameter(given, thread, crest)).or(() -> wantedOver).orElseThrow();
         OverWires sum = new OverWires(thread.groove(), wire, ofTheLead);
-        Length pitchDiameter = wantedOver.orElseGet(() -> pitchDiameter(given, sum));
-        Length over = wantedOver.map(sum::overWires).orElseGet(() -> given.positiveLength("over_wires"));
+        Length pitchDiameter = wantedOver.orElseGet(() -> WiresWriting.refusing(given, "over_wires",
+                "with that wire it leaves no room for a thread", () -> sum.pitchDiameter(given.positiveLength("over_wires"))));
+        Length over = wantedOver.map(wanted -> WiresWriting.refusing(given, "pitch_diameter", "the wire finds no rest in such a thread",
+                () -> sum.overWires(wanted))).orElseGet(() -> given.positiveLength("over_wires"));
 
         Answer.Writing answer = writing.answer().length("pitch_diameter", pitchDiameter).length("over_wires", over)
                 .length("simple", wantedOver.map(sum::simpleOverWires).orElseGet(() -> sum.simplePitchDiameter(over)))
@@ -60,21 +62,7 @@ final class OverWiresSum implements Sum {
     }
 
     private static Length basicPitchDiameter(Given given, ThreadGiven thread, Length diameter) {
-        try {
-            return new ScrewThread(thread.form(), diameter, thread.groove().pitch(), thread.groove().starts()).basicPitchDiameter();
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer("diameter", "diameter is %s: it leaves no core under a pitch of %s"
-                    .formatted(given.text("diameter"), WiresWriting.plain(thread.groove().pitch(), given.inUnit())));
-        }
-    }
-
-    private static Length pitchDiameter(Given given, OverWires sum) {
-        Length over = given.positiveLength("over_wires");
-        try {
-            return sum.pitchDiameter(over);
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer("over_wires", "over_wires is %s over wires of %s: that leaves no room for a thread"
-                    .formatted(given.text("over_wires"), given.text("wire")));
-        }
+        return WiresWriting.refusing(given, "diameter", "it leaves no core under the pitch",
+                () -> new ScrewThread(thread.form(), diameter, thread.groove().pitch(), thread.groove().starts()).basicPitchDiameter());
     }
 }

@@ -95,6 +95,7 @@ class OverWiresSumTest {
         form=acme; tpi=5; diameter=0.1; wire=0.1; over_wires=1.02 | diameter | diameter is 0.1
         form=acme; tpi=5; diameter=1; wire=0.1; over_wires=0.05 | over_wires | over_wires is 0.05
         form=acme; tpi=5; diameter=1; wire=0.1; over_wires=26.1 | diameter | the pitch diameter would be
+        form=acme; pitch=1000; wire=500; pitch_diameter=0.001 | pitch_diameter | pitch_diameter is 0.001
         form=acme; diameter=1; wire=0.1; over_wires=1.02 | pitch | pitch is missing
         form=acme; tpi=5; pitch=0.2; diameter=1; wire=0.1; over_wires=1.02 | pitch | give one of them
         form=square; tpi=5; diameter=1; wire=0.1; over_wires=1.02 | form | form is "square"
@@ -125,8 +126,10 @@ class OverWiresSumTest {
         Answer three = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; over_wires=1.03");
         assertEquals(at(three, "pitch_diameter"), at(one, "pitch_diameter"));
         assertTrue(one.notes().stream().anyMatch(note -> note.contains("burr")), one.notes()::toString);
-        assertEquals("over_one_wire", sums.problem(Unit.INCH, "one-wire",
-                ACME + "wire=0.10329; over_one_wire=-1; major_diameter=1").key().orElseThrow());
+        for (String reading : new String[] {"-1", "0.3"}) {
+            assertEquals("over_one_wire", sums.problem(Unit.INCH, "one-wire",
+                    ACME + "wire=0.10329; over_one_wire=" + reading + "; major_diameter=1").key().orElseThrow());
+        }
     }
 
     @Test
