@@ -1,0 +1,148 @@
+package org.tenthwise.app.sums.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Asking;
+import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.Problem;
+import org.tenthwise.app.sums.Reply;
+import org.tenthwise.app.sums.Sums;
+import org.tenthwise.app.sums.written.Unreadable;
+import org.tenthwise.app.sums.written.WrittenObject;
+import org.tenthwise.model.quantity.Unit;
+
+/** What is asked and how it is answered; the figures of the sources are run with the published cases. */
+class DecisionSumsTest {
+
+    private final Asking asking = new Asking(DecisionSums.all());
+
+    private static Reply uncertainty(String components) throws Unreadable {
+        return new Sums(List.of(DecisionSums.all())).ask("uncertainty",
+                new Given(Optional.empty(), WrittenObject.read("{\"components\":%s}".formatted(components.replace('\'', '"')))));
+    }
+
+    private static String words(Reply reply) {
+        return assertInstanceOf(Problem.class, reply).words();
+    }
+
+    private static boolean notes(Answer answer, String part) {
+        return answer.notes().stream().anyMatch(note -> note.contains(part));
+    }
+
+    /** The rule of ISO 14253-1, and on a limit a pass under no guard band. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        lower=29.980; upper=30.001; value=30.001,                    pass,     0.000000
+        lower=29.980; upper=30.001; value=29.980,                    pass,     0.000000
+        lower=29.980; upper=30.001; value=30.0010001,                fail,     0.0000001
+        lower=29.980; upper=30.001; value=29.979,                    fail,     0.001000
+        upper=30.001; value=29.9,                                    pass,     0.101000
+        upper=30.001; value=30.0; guard_band=0.001,                  pass,     0.001000
+        upper=30.001; value=30.0005; guard_band=0.001,               unproven, 0.000500
+        upper=30.001; value=30.0015; guard_band=0.001,               unproven, 0.000500
+        upper=30.001; value=30.0021; guard_band=0.001,               fail,     0.001100
+        lower=1e1; upper=10.02; value=10.01; guard_band=0.01,        pass,     0.010000
+        """)
+    void aSizeIsJudged(String given, String verdict, String distance) {
+        Answer answer = asking.answer(Unit.MILLIMETRE, "judge", given);
+        assertEquals(verdict, Asking.at(answer, "verdict"));
+        assertEquals(distance, Asking.at(answer, "distance"));
+    }
+
+    @Test
+    void whereTheSizeIsAndWhatIsNotProvenIsSaid() {
+        Answer answer = asking.answer(Unit.INCH, "judge", "lower=1.0000; upper=1.0010; value=1.0008; expanded_uncertainty=0.0003");
+        assertTrue(notes(answer, "The size is 0.0002 in inside the upper limit."));
+        assertTrue(notes(answer, "The limit is nearer than the uncertainty"));
+        assertTrue(notes(answer, "4 : 1 is not met"));
+        Answer single = asking.answer(Unit.MILLIMETRE, "judge", "upper=1; value=1; expanded_uncertainty=0.1");
+        assertEquals("0.50000000", Asking.at(single, "conformance_probability"));
+        assertTrue(single.at("test_uncertainty_ratio").isEmpty());
+        assertTrue(notes(single, "The size is on the upper limit."));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        judge           | value=3                                          | lower and upper are missing: a verdict needs one limit at least
+        judge           | lower=3; upper=2; value=3                        | lower is 3 and upper is 2: the lower limit is above the upper one
+        judge           | lower=2; upper=3                                 | value is missing
+        judge           | lower=2; upper=3; value=2.5; guard_band=0.51     | guard_band is 0.51: it is wider than half of the tolerance, and no size would pass
+        judge           | lower=2; upper=3; value=2.5; guard_band=-0.1     | guard_band is -0.1: it must not be less than nought
+        judge           | lower=2; value=2.5; expanded_uncertainty=0       | expanded_uncertainty is 0: it must be more than nought
+        judge           | lower=2; value=2.5; coverage_factor=2            | expanded_uncertainty is missing: coverage_factor 2 belongs to one
+        judge           | lower=2.12345678901; value=2                     | lower is 2.12345678901: a limit has at most ten figures before the point and ten after it
+        risk            | lower=2; upper=2; process_mean=2; process_sd=1; standard_uncertainty=1; guard_band=0 | lower is 2 and upper is 2: the upper limit must be above the lower one
+        risk            | lower=2; upper=3; process_mean=2; process_sd=0; standard_uncertainty=1; guard_band=0 | process_sd is 0: it must be more than nought
+        risk            | lower=2; upper=3; process_mean=2; process_sd=1; standard_uncertainty=1; guard_band=1 | guard_band is 1: it is wider than half of the tolerance, and no size would pass
+        guard-band      | expanded_uncertainty=1; probability=1            | A probability of 1 has no guard band: it is 0.5 or more and less than 1
+        rounding-method | value=3                                          | lower and upper are missing: a verdict needs one limit at least
+        rounding-method | value=3; lower=5; upper=4                        | lower is 5 and upper is 4: the lower limit is above the upper one
+        resolution      | lower=5; upper=5; division=0.1                   | lower is 5 mm and upper is 5 mm: the upper limit must be above the lower one
+        uncertainty     | components=3                                     | components must be a list
+        """)
+    void whatMakesNoSenseIsRefusedWithKeyAndValue(String sum, String given, String words) {
+        assertEquals(words, asking.problem(Unit.MILLIMETRE, sum, given).words());
+    }
+
+    @Test
+    void componentsAreAskedForWhatBelongsToThem() throws Unreadable {
+        assertEquals("components has k 2 at a component of kind repeat: k belongs to normal, n to repeat",
+                words(uncertainty("[{'kind':'repeat','value':1,'k':2}]")));
+        assertEquals("components has n 3 at a component of kind resolution: k belongs to normal, n to repeat",
+                words(uncertainty("[{'kind':'resolution','value':1,'n':3}]")));
+        assertEquals("value is -1: it must not be less than nought", words(uncertainty("[{'kind':'triangular','value':-1}]")));
+        assertEquals("kind is \"guess\": it is one of normal, rectangular, repeat, resolution, triangular",
+                words(uncertainty("[{'kind':'guess','value':1}]")));
+        assertEquals("kind is missing", words(uncertainty("[{'value':1}]")));
+    }
+
+    /** Student's factor for three degrees of freedom, 3.31: JCGM 100:2008, table G.2, from memory. */
+    @Test
+    void theChoiceOfTheFactorIsSaid() throws Unreadable {
+        Answer few = assertInstanceOf(Answer.class, uncertainty("[{'kind':'repeat','value':2,'n':4},{'kind':'resolution','value':0.1,'sensitivity':-1}]"));
+        assertTrue(notes(few, "Coverage factor 3.31"));
+        assertTrue(notes(few, "Effective degrees of freedom: 3.0."));
+        assertTrue(notes(few, "the larger of the two is enough"));
+        Answer one = assertInstanceOf(Answer.class, uncertainty("[{'kind':'rectangular','value':1}]"));
+        assertTrue(notes(one, "Coverage factor 1.65 for 95 %: one rectangle"));
+        Answer two = assertInstanceOf(Answer.class, uncertainty("[{'kind':'rectangular','value':1},{'kind':'resolution','value':1}]"));
+        assertTrue(notes(two, "two rectangles together"));
+        Answer usual = assertInstanceOf(Answer.class, uncertainty("[{'kind':'normal','value':1},{'kind':'resolution','value':1}]"));
+        assertTrue(notes(usual, "Coverage factor 2"));
+        assertTrue(notes(usual, "without k is taken as a standard uncertainty"));
+    }
+
+    @Test
+    void theRoundingMethodIsNamedWhereItTurnsTheVerdict() {
+        Answer turned = asking.answer(Unit.MILLIMETRE, "rounding-method", "value=20.0214; upper=20.021");
+        assertEquals("fail", Asking.at(turned, "verdict_absolute"));
+        assertEquals("pass", Asking.at(turned, "verdict_rounded"));
+        assertEquals("20.021", Asking.at(turned, "rounded"));
+        assertTrue(notes(turned, "the order must say which one holds"));
+        assertEquals(List.of(), asking.answer(Unit.MILLIMETRE, "rounding-method", "value=20.022; upper=20.021").notes());
+    }
+
+    @Test
+    void aDivisionOfMoreThanATenthIsTooCoarse() {
+        Answer answer = asking.answer(Unit.MILLIMETRE, "resolution", "lower=20; upper=20.05; division=0.01");
+        assertEquals("0.2", Asking.at(answer, "share"));
+        assertEquals("0.005000", Asking.at(answer, "tenth"));
+        assertEquals("too-coarse", Asking.at(answer, "verdict"));
+        assertTrue(notes(answer, "take a finer gauge"));
+    }
+
+    /** JCGM 106:2012, table 1, from memory: 1.64 for 95 %, the probability taken if none is given. */
+    @Test
+    void aGuardBandIsForNinetyFiveInAHundredUnlessSaid() {
+        assertTrue(Asking.at(asking.answer(Unit.MILLIMETRE, "guard-band", "expanded_uncertainty=0.002"), "guard_band").startsWith("0.00164"));
+        assertTrue(Asking.at(asking.answer(Unit.MILLIMETRE, "guard-band", "expanded_uncertainty=0.003; coverage_factor=3"), "guard_band").startsWith("0.00164"));
+    }
+}
