@@ -1,7 +1,9 @@
 package org.tenthwise.app.sums.statistics;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.model.compute.statistics.Sample;
@@ -30,12 +32,28 @@ final class Asked {
     /** Readings, or how many there were, their mean and their standard deviation; not both. */
     static Sample sample(Given given) {
         if (!given.has(VALUES)) {
-            return new Sample(given.whole(N, 2, MOST_PARTS), given.figure("mean"), given.notNegative("sd"));
+            if (!given.has(N)) {
+                throw new CannotAnswer(VALUES, "values is missing: give the readings, or n, mean and sd");
+            }
+            int n = given.whole(N, 2, MOST_PARTS);
+            BigDecimal mean = given.figure("mean");
+            BigDecimal sd = given.notNegative("sd");
+            return about("sd", () -> new Sample(n, mean, sd));
         }
         IN_SHORT.stream().sorted().filter(given::has).findFirst().ifPresent(key -> {
             throw new CannotAnswer(key, "%s is given beside values: it is one or the other".formatted(key));
         });
-        return Sample.of(given.figures(VALUES));
+        List<BigDecimal> values = given.figures(VALUES);
+        return about(VALUES, () -> Sample.of(values));
+    }
+
+    /** What the model makes of it; where it will not, the refusal names {@code key}. */
+    static <T> T about(String key, Supplier<T> sum) {
+        try {
+            return sum.get();
+        } catch (IllegalArgumentException e) {
+            throw new CannotAnswer(key, key + ": " + e.getMessage());
+        }
     }
 
     /** A share between 0 and 1. */

@@ -15,6 +15,7 @@ import org.tenthwise.model.compute.statistics.Interval;
 import org.tenthwise.model.compute.statistics.Sample;
 import org.tenthwise.model.compute.statistics.Steadiness;
 import org.tenthwise.model.compute.statistics.Summary;
+import org.tenthwise.model.compute.statistics.ToleranceUsed;
 
 /** What so many parts show of an index of capability, and what they do not. */
 final class CapabilitySum implements Sum {
@@ -51,6 +52,7 @@ final class CapabilitySum implements Sum {
                 .figure("one_sided_low", CapabilityInterval.exactLowerBound(index.cpk(), sample.n(), confidence.doubleValue()));
         required.ifPresent(demand -> verdict(answer, sample.n(), ofCpk, demand, confidence));
         cautions(answer, sample, index, given.ifGiven(Asked.VALUES, given::figures));
+        used(answer, given);
         return answer.on("NIST/SEMATECH e-Handbook 6.1.6; Cp by chi-square, Cpk by Bissell (1990), one_sided_low by non-central t (Chou, Owen and Borrego 1990); ISO 22514-1 calls them Pp and Ppk until the process is shown to be stable");
     }
 
@@ -65,11 +67,20 @@ final class CapabilitySum implements Sum {
         }
     }
 
+    /** What few parts do tell: how much of the tolerance the one furthest out takes. */
+    private static void used(Answer.Writing answer, Given given) {
+        if (given.has(Asked.VALUES) && given.has("lower") && given.has("upper")) {
+            BigDecimal share = ToleranceUsed.byFurthest(given.figures(Asked.VALUES), given.figure("lower"), given.figure("upper"));
+            answer.note("The reading furthest from the middle of the tolerance takes %s of the way to a limit".formatted(
+                    Wording.atMostPercent(share)));
+        }
+    }
+
     private static void cautions(Answer.Writing answer, Sample sample, Capability index, Optional<List<BigDecimal>> values) {
         if (index.cp().isEmpty()) {
             answer.note("With one limit there is no Cp; cpk is the index to that limit");
         }
-        if (sample.n() < A_BAR_NOT_A_NUMBER) {
+        if (sample.n() >= CapabilityVerdict.FEWEST_PARTS && sample.n() < A_BAR_NOT_A_NUMBER) {
             answer.note("%d parts: go by the lower bound, not by the index; estimates settle from about 50 parts on".formatted(sample.n()));
         }
         if (values.isPresent() && Summary.of(values.get()).coarse()) {

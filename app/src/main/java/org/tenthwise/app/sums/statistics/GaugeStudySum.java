@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.statistics.GaugeByRange;
@@ -36,8 +35,9 @@ final class GaugeStudySum implements Sum {
     @Override
     public Answer of(Given given) {
         Method method = given.choice("method", METHODS);
-        GaugeReadings readings = readings(given.groups("readings"));
-        GaugeStudy study = method == Method.VARIANCE ? GaugeByVariance.of(readings) : GaugeByRange.of(readings);
+        List<List<List<BigDecimal>>> groups = given.groups("readings");
+        GaugeReadings readings = Asked.about("readings", () -> new GaugeReadings(groups));
+        GaugeStudy study = Asked.about("readings", () -> method == Method.VARIANCE ? GaugeByVariance.of(readings) : GaugeByRange.of(readings));
         Answer.Writing answer = Answer.in(Asked.unit(given)).figure("repeatability", study.repeatability())
                 .figure("reproducibility", study.reproducibility()).figure("gauge", study.gauge()).figure("part", study.part())
                 .figure("total", study.total());
@@ -49,14 +49,6 @@ final class GaugeStudySum implements Sum {
         return answer.on(method == Method.VARIANCE
                 ? "Measurement Systems Analysis reference manual, 4th ed., analysis of variance; interaction pooled where its probability is above 0.25; distinct = 1.41 part / gauge"
                 : "Measurement Systems Analysis reference manual, 4th ed., average and range, factors to four places; distinct = 1.41 part / gauge");
-    }
-
-    private static GaugeReadings readings(List<List<List<BigDecimal>>> groups) {
-        try {
-            return new GaugeReadings(groups);
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer("readings", "readings: " + e.getMessage());
-        }
     }
 
     private static void remarks(Answer.Writing answer, GaugeStudy study, GaugeReadings readings, Given given) {
@@ -75,7 +67,9 @@ final class GaugeStudySum implements Sum {
             answer.note("All readings are the same: the gauge is too coarse for a study");
         } else if (study.gauge() == 0) {
             answer.note("No repeat differs: the gauge is too coarse to show its own spread, and distinct has no number");
-        } else if (!given.has("tolerance")) {
+        } else if (given.has("tolerance")) {
+            answer.note("Common practice calls a gauge that takes up to 10 % of the tolerance good, up to 30 % usable where the part allows it, and more not usable");
+        } else {
             answer.note("The percentage of the total hangs on which parts were chosen; give tolerance for the one that matters to the parts");
         }
     }

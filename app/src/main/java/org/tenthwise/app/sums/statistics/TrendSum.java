@@ -11,6 +11,7 @@ import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.statistics.DriftPower;
 import org.tenthwise.model.compute.statistics.Interval;
 import org.tenthwise.model.compute.statistics.LimitReached;
+import org.tenthwise.model.compute.statistics.Summary;
 import org.tenthwise.model.compute.statistics.Trend;
 
 /** Which way the readings go, and when they meet a limit. */
@@ -34,7 +35,8 @@ final class TrendSum implements Sum {
     public Answer of(Given given) {
         List<BigDecimal> x = given.figures("x");
         BigDecimal confidence = Asked.confidence(given);
-        Trend trend = Trend.of(x, given.figures("y"));
+        List<BigDecimal> y = given.figures("y");
+        Trend trend = Asked.about("x", () -> Trend.of(x, y));
         Answer.Writing answer = Answer.in(Asked.unit(given)).exact("slope", Wording.full(trend.slope()))
                 .exact("intercept", Wording.full(trend.intercept()));
         trend.slopeInterval(confidence.doubleValue())
@@ -45,7 +47,14 @@ final class TrendSum implements Sum {
             scatter.determination().ifPresent(share -> answer.exact("determination", Wording.full(share)));
         });
         given.figureIfGiven("limit").ifPresent(limit -> predict(answer, x, trend, LimitReached.of(trend, limit, confidence.doubleValue())));
-        drift(answer, x, trend, confidence);
+        if (Summary.of(y).range().signum() == 0) {
+            answer.note("Every y is the same: no drift the gauge could show");
+        } else {
+            drift(answer, x, trend, confidence);
+        }
+        if (Summary.of(y).coarse()) {
+            answer.note("Fewer than five different values of y: the gauge is too coarse for the drift, and the scatter is mostly its rounding");
+        }
         return answer.on("NIST/SEMATECH e-Handbook 4.1.4.1; Natrella, NBS Handbook 91, 5-3 and 5-4; interval of x at the limit by Fieller (1954)");
     }
 
@@ -54,6 +63,7 @@ final class TrendSum implements Sum {
         if (reached.prediction().isEmpty()) {
             answer.word("prediction", "none").note(trend.n() < 3
                     ? "Two points always lie on a line: nothing can be said of when the limit is reached"
+                    : trend.slope().signum() == 0 ? "The line is level: nothing can be said of when the limit is reached"
                     : "The slope cannot be told from none (g is 1 or more): nothing can be said of when the limit is reached");
             return;
         }
@@ -68,6 +78,8 @@ final class TrendSum implements Sum {
         } else if (prediction.singleLow().compareTo(last) > 0) {
             answer.note("Measure again at x = %s, before a single part may reach the limit".formatted(
                     prediction.singleLow().setScale(0, RoundingMode.FLOOR).toPlainString()));
+        } else if (prediction.at().compareTo(last) > 0) {
+            answer.note("The very next part may reach the limit: measure every one");
         }
         if (prediction.at().compareTo(last.add(length)) > 0) {
             answer.note("The limit lies further ahead than the series is long: wear does not stay on a straight line that far");

@@ -1,6 +1,7 @@
 package org.tenthwise.app.sums.statistics;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Set;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Given;
@@ -26,7 +27,8 @@ final class TypeOneSum implements Sum {
 
     @Override
     public Answer of(Given given) {
-        Sample sample = Sample.of(given.figures(Asked.VALUES));
+        List<BigDecimal> values = given.figures(Asked.VALUES);
+        Sample sample = Asked.about(Asked.VALUES, () -> Sample.of(values));
         BigDecimal share = given.ifGiven("share", given::positive).orElse(USUAL_SHARE);
         BigDecimal spread = given.ifGiven("spread", given::positive).orElse(USUAL_SPREAD);
         TypeOneStudy study = TypeOneStudy.of(sample, given.figure("reference"), given.positive("tolerance"), share.doubleValue(),

@@ -25,7 +25,12 @@ final class Wording {
 
     /** A share as a percentage, rounded away from what one would like: up. */
     static String atMostPercent(double share) {
-        return new BigDecimal(share).movePointRight(2).setScale(1, RoundingMode.CEILING).toPlainString() + " %";
+        return atMostPercent(new BigDecimal(share));
+    }
+
+    /** A share as a percentage, rounded away from what one would like: up. */
+    static String atMostPercent(BigDecimal share) {
+        return share.movePointRight(2).setScale(1, RoundingMode.CEILING).toPlainString() + " %";
     }
 
     /** A share as a percentage with the figures it was given. */

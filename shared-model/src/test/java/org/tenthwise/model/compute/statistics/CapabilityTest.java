@@ -69,6 +69,19 @@ class CapabilityTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"20.000, -1", "20.021, 1", "20.0105, 0", "20.0210001, 1.0000095238095238095", "19.9895, -2"})
+    void aReadingOnALimitUsesTheWholeTolerance(String reading, String used) {
+        assertEquals(0, ToleranceUsed.of(new BigDecimal(reading), new BigDecimal("20"), new BigDecimal("20.021")).compareTo(new BigDecimal(used)));
+    }
+
+    @Test
+    void theReadingFurthestOutCounts() {
+        assertEquals(0, ToleranceUsed.byFurthest(Decimals.of("20.010 20.012 20.003"), new BigDecimal("20"), new BigDecimal("20.020"))
+                .compareTo(new BigDecimal("0.7")));
+        assertThrows(IllegalArgumentException.class, () -> ToleranceUsed.of(BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE));
+    }
+
+    @ParameterizedTest
     @CsvSource({"0", "1", "95", "-0.1", "NaN"})
     void confidenceIsAShare(double confidence) {
         assertThrows(IllegalArgumentException.class, () -> CapabilityInterval.ofCp(1, 10, confidence));
