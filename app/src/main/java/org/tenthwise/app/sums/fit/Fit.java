@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
@@ -70,6 +71,9 @@ final class Fit implements Sum {
         if (ofBore.isPresent() || ofPlug.isPresent()) {
             Clearance now = bore.at(ofBore.orElseGet(Warmth::atReference)).with(plug.at(ofPlug.orElseGet(Warmth::atReference)));
             writeNow(answer, clearance, now);
+            if (Stream.of(ofBore, ofPlug).flatMap(Optional::stream).anyMatch(Warmth::burns)) {
+                answer.note("A part this hot or this cold burns the skin: gloves for it and a clear place, and your local rules for fitting hot or chilled parts");
+            }
         }
         return answer;
     }

@@ -4,7 +4,9 @@ import java.util.Set;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.zone.ToleranceZone;
 import org.tenthwise.model.compute.zone.ZoneLimits;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
 /** Deviations and limits of a size with a zone behind it. */
@@ -24,12 +26,16 @@ final class Limits implements Sum {
 
     @Override
     public Answer of(Given given) {
-        ZoneLimits zone = Zones.at(given, ZONE, Zones.diameter(given));
-        return Answer.in(Unit.MILLIMETRE)
+        Length diameter = Zones.diameter(given);
+        ZoneLimits zone = Zones.at(given, ZONE, diameter);
+        Answer.Writing answer = Answer.in(Unit.MILLIMETRE)
                 .length("upper_deviation", zone.upper())
                 .length("lower_deviation", zone.lower())
                 .length("greatest", zone.greatest())
-                .length("least", zone.least())
-                .on("ISO 286-1:2010, Tables 1 to 5; ISO 286-2:2010");
+                .length("least", zone.least());
+        if (ToleranceZone.read(given.text(ZONE)).mayBeRoundedDown(diameter)) {
+            answer.note("ISO 286 lets js and JS of grades 7 to 11 be rounded down to whole micrometres: these are not, a drawing or its table may be");
+        }
+        return answer.on("ISO 286-1:2010, Tables 1 to 5; ISO 286-2:2010");
     }
 }

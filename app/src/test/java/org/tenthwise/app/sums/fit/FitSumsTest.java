@@ -78,6 +78,13 @@ class FitSumsTest {
     }
 
     @Test
+    void halfMicrometresAreKeptAndSaidToBeSo() {
+        Answer answer = (Answer) ask("limits", "diameter=20 zone=js7");
+        assertEquals("0.010500", at(answer, "upper_deviation"));
+        assertTrue(answer.notes().get(0).contains("rounded down"), answer::toString);
+    }
+
+    @Test
     void withoutTemperaturesNothingIsSaidOfNow() {
         Answer answer = (Answer) ask("fit", "diameter=25 hole_zone=H7 shaft_zone=g6");
         assertTrue(answer.at("clearance_now").isEmpty());
@@ -87,6 +94,7 @@ class FitSumsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         plug goes in only because | diameter=30 hole_zone=H7 shaft_zone=k6 bore_temp=200 bore_alpha=12
+        burns the skin            | diameter=30 hole_zone=H7 shaft_zone=k6 bore_temp=200 bore_alpha=12
         may stick                 | diameter=30 hole_zone=H7 shaft_zone=g6 plug_temp=90 plug_alpha=12
         """)
     void temperatureThatTurnsTheFitAboutIsNoted(String words, String given) {

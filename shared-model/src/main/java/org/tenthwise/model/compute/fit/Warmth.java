@@ -21,6 +21,7 @@ import org.tenthwise.model.quantity.Length;
 public record Warmth(BigDecimal celsius, BigDecimal perMillion) {
 
     private static final BigDecimal REFERENCE = BigDecimal.valueOf(20);
+    private static final BigDecimal HOT = BigDecimal.valueOf(50);
     private static final BigDecimal COLDEST = new BigDecimal("-273.15");
 
     public Warmth {
@@ -33,6 +34,11 @@ public record Warmth(BigDecimal celsius, BigDecimal perMillion) {
     /** At 20 °C, where nothing has grown. */
     public static Warmth atReference() {
         return new Warmth(REFERENCE, BigDecimal.ZERO);
+    }
+
+    /** Whether bare hands should keep off: 50 °C and more, 0 °C and less. Common practice; local rules may be stricter. */
+    public boolean burns() {
+        return celsius.compareTo(HOT) >= 0 || celsius.signum() <= 0;
     }
 
     /** What a part of {@code at20} is now. */

@@ -23,6 +23,7 @@ import org.tenthwise.model.quantity.Length;
 public record ToleranceZone(String letters, Grade grade) {
 
     private static final Pattern NAME = Pattern.compile("([A-Za-z]{1,2})(\\d{1,2})");
+    private static final int PLACES_OF_A_MICROMETRE = 3;
 
     public ToleranceZone {
         if (!isOneCase(letters) || !ShaftDeviation.knows(letters.toLowerCase(Locale.ROOT))) {
@@ -61,6 +62,12 @@ public record ToleranceZone(String letters, Grade grade) {
         return isHole() == ShaftDeviation.ABOVE_H.contains(position)
                 ? new ZoneLimits(nominal, set.plus(width), set)
                 : new ZoneLimits(nominal, set, set.minus(width));
+    }
+
+    /** Whether the standard lets a drawing round the half micrometres of this zone down: js and JS of grades 7 to 11. */
+    public boolean mayBeRoundedDown(Length nominal) {
+        return letters.equalsIgnoreCase("js") && grade.isFrom(Grade.IT7) && grade.isAtMost(Grade.IT11)
+                && of(nominal).upper().millimetres().scale() > PLACES_OF_A_MICROMETRE;
     }
 
     @Override

@@ -42,6 +42,12 @@ class WarmthTest {
         assertEquals(mm("50.01"), new Warmth(new BigDecimal("-40"), BigDecimal.ZERO).now(mm("50.01")));
     }
 
+    @ParameterizedTest
+    @CsvSource({"50, true", "49.9, false", "20, false", "0.1, false", "0, true", "-196, true"}) // common practice
+    void handsKeepOffWhatIsHotOrFrozen(BigDecimal celsius, boolean burns) {
+        assertEquals(burns, new Warmth(celsius, BigDecimal.TEN).burns());
+    }
+
     @Test
     void noPartIsColderThanThereIs() {
         BigDecimal alpha = new BigDecimal("11.5");

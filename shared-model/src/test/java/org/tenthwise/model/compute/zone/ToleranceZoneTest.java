@@ -102,6 +102,20 @@ class ToleranceZoneTest {
     }
 
     @ParameterizedTest
+    @CsvSource(textBlock = """
+        # published: footnote of Table 15.2, Narayana, Kannaiah and Venkata Reddy, Machine Drawing: grades 7 to 11, odd widths
+        js7,  20, true
+        JS9,  8,  false
+        JS8,  30, true
+        js6,  30, false
+        js13, 20, false
+        h7,   20, false
+        """)
+    void drawingMayRoundOddWidthsOfGradesSevenToEleven(String zone, String nominal, boolean may) {
+        assertEquals(may, ToleranceZone.read(zone).mayBeRoundedDown(mm(nominal)));
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"", "7", "H", "H19", "H007", "H7/g6", "i7", "I7", "L6", "o6", "q6", "W6", "Js7", "zD6", "h 6", "hh6", "H-7", "h7.5"})
     void whatIsNoZoneIsRefusedByItsName(String name) {
         IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class, () -> ToleranceZone.read(name));
