@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.uncertainty.Conformance;
@@ -46,8 +45,7 @@ final class JudgeSum implements Sum {
         Optional<Length> expanded = given.ifGiven("expanded_uncertainty", given::positiveLength);
         BigDecimal factor = given.ifGiven("coverage_factor", given::positive).orElse(TWO);
         if (expanded.isEmpty() && given.has("coverage_factor")) {
-            throw new CannotAnswer("expanded_uncertainty", "expanded_uncertainty is missing: coverage_factor %s belongs to one".formatted(
-                    factor.toPlainString()));
+            answer.note("No expanded_uncertainty was given, so the coverage_factor of %s was not used.".formatted(factor.toPlainString()));
         }
         expanded.ifPresent(known -> uncertain(answer, limits, size, margin, known, factor));
         return answer.on("ISO 14253-1 and JCGM 106:2012, 8.3 (guard band); JCGM 106:2012, 7 (probability); ANSI/NCSL Z540.3 (ratio)");

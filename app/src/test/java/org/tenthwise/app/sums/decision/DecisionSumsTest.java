@@ -67,6 +67,7 @@ class DecisionSumsTest {
         assertEquals("0.50000000", Asking.at(single, "conformance_probability"));
         assertTrue(single.at("test_uncertainty_ratio").isEmpty());
         assertTrue(notes(single, "The size is on the upper limit."));
+        assertTrue(notes(asking.answer(Unit.MILLIMETRE, "judge", "lower=2; value=2.5; coverage_factor=2"), "was not used"));
     }
 
     @ParameterizedTest
@@ -77,7 +78,6 @@ class DecisionSumsTest {
         judge           | lower=2; upper=3; value=2.5; guard_band=0.51     | guard_band is 0.51: it is wider than half of the tolerance, and no size would pass
         judge           | lower=2; upper=3; value=2.5; guard_band=-0.1     | guard_band is -0.1: it must not be less than nought
         judge           | lower=2; value=2.5; expanded_uncertainty=0       | expanded_uncertainty is 0: it must be more than nought
-        judge           | lower=2; value=2.5; coverage_factor=2            | expanded_uncertainty is missing: coverage_factor 2 belongs to one
         judge           | lower=2.12345678901; value=2                     | lower is 2.12345678901: a limit has at most ten figures before the point and ten after it
         risk            | lower=2; upper=2; process_mean=2; process_sd=1; standard_uncertainty=1; guard_band=0 | lower is 2 and upper is 2: the upper limit must be above the lower one
         risk            | lower=2; upper=3; process_mean=2; process_sd=0; standard_uncertainty=1; guard_band=0 | process_sd is 0: it must be more than nought
