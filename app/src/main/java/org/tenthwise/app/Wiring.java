@@ -58,7 +58,7 @@ final class Wiring {
         return new Tablet(new Windowing(System.getenv(), System.getProperty("os.name"), glass),
                 new AttachStorage(Path.of(System.getProperty("user.home"))), new AttachDisplay(), new AttachPauses(), lastResort, words,
                 (shell, look, place) -> (ledger, background) -> new Screens(shell, look, new Shop(ledger, clock), background,
-                        () -> plans(place), handout(ledger, place), about(place), words, clock).home());
+                        () -> plans(place), handout(ledger, place), sums, about(place), words, clock).home());
     }
 
     private static Catalogue plans(Place place) throws IOException {

@@ -47,7 +47,7 @@ final class Reference implements Callable<Integer> {
         if (!totals) {
             findings.forEach(table::topic);
         }
-        table.totals(findings).reasons("set aside, and why", findings, Agreement.ASIDE)
+        table.totals(findings).allowances(findings).reasons("set aside, and why", findings, Agreement.ASIDE)
                 .reasons("disagree", findings, Agreement.DISAGREES);
         if (topic.isEmpty()) {
             table.leftOut(Cases.leftOut());

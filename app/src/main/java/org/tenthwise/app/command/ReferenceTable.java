@@ -18,7 +18,7 @@ final class ReferenceTable {
 
     private static final String GAP = "  ";
     private static final int WIDTH = 120;
-    private static final int CASE = 52;
+    private static final int CASE = 64;
     private static final int KEY = 20;
     private static final int FIGURE = 22;
 
@@ -29,7 +29,7 @@ final class ReferenceTable {
         lines.add(title(finding.topic().word()));
         List<List<String>> cells = new ArrayList<>(List.of(List.of("case", "result", "published", "computed", "agreement")));
         finding.rows().forEach(row -> cells.add(List.of(shortened(row.of().name(), CASE), shortened(row.key(), KEY),
-                shortened(row.published(), FIGURE), shortened(row.computed(), FIGURE), word(row.agreement()))));
+                shortened(row.published(), FIGURE), shortened(row.computed(), FIGURE), word(row))));
         List<String> laid = Columns.laid(cells);
         lines.add(GAP + GAP + laid.get(0));
         Map<String, List<String>> bySource = new LinkedHashMap<>();
@@ -76,6 +76,19 @@ final class ReferenceTable {
         return this;
     }
 
+    /** Where a source is looser than its last digit, reason by reason. */
+    ReferenceTable allowances(List<Finding> findings) {
+        Map<String, Long> reasons = findings.stream().flatMap(finding -> finding.rows(Agreement.AGREES).stream())
+                .filter(row -> !row.toTheLastDigit()).collect(Collectors.groupingBy(
+                        row -> "%s: %s".formatted(source(row), row.of().why().orElseThrow()), LinkedHashMap::new, Collectors.counting()));
+        if (!reasons.isEmpty()) {
+            lines.add(title("agree within what the source allows, and why"));
+            reasons.forEach((reason, figures) -> wrapped(GAP, "%s (%d figures)".formatted(reason, figures)));
+            lines.add("");
+        }
+        return this;
+    }
+
     /** What no sum runs, reason by reason. */
     ReferenceTable leftOut(List<LeftOut> all) {
         if (!all.isEmpty()) {
@@ -106,8 +119,11 @@ final class ReferenceTable {
         return standing == Standing.PUBLISHED ? row.of().source() : "%s (%s)".formatted(row.of().source(), standing.words());
     }
 
-    private static String word(Agreement agreement) {
-        return agreement == Agreement.ASIDE ? "set aside" : agreement.word();
+    private static String word(Row row) {
+        if (row.agreement() == Agreement.AGREES && !row.toTheLastDigit()) {
+            return "agrees within " + row.of().within().get(row.key()).toPlainString();
+        }
+        return row.agreement() == Agreement.ASIDE ? "set aside" : row.agreement().word();
     }
 
     private static String title(String title) {

@@ -5,10 +5,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.reference.Comparison;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Shop;
-import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.about.AboutView;
@@ -28,6 +29,8 @@ import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.record.Handout;
 import org.tenthwise.app.ui.record.RecordView;
 import org.tenthwise.app.ui.record.RecordViewModel;
+import org.tenthwise.app.ui.reference.ReferenceView;
+import org.tenthwise.app.ui.reference.ReferenceViewModel;
 import org.tenthwise.app.ui.run.RunScreen;
 import org.tenthwise.app.ui.run.RunViewModel;
 import org.tenthwise.app.ui.shell.Errands;
@@ -56,6 +59,7 @@ public final class Screens implements Journey {
     private final Shop shop;
     private final Callable<Catalogue> plans;
     private final Handout handout;
+    private final Sums sums;
     private final AboutFacts facts;
     private final Words words;
     private final Clock clock;
@@ -70,17 +74,18 @@ public final class Screens implements Journey {
      * @param handout    called on the worker
      */
     public Screens(Shell shell, Look look, Shop shop, Background background, Callable<Catalogue> plans, Handout handout,
-                   AboutFacts facts, Words words, Clock clock) {
+                   Sums sums, AboutFacts facts, Words words, Clock clock) {
         this.shell = shell;
         this.shop = shop;
         this.plans = plans;
         this.handout = handout;
+        this.sums = sums;
         this.facts = facts;
         this.words = words;
         this.clock = clock;
         this.errands = new Errands(background, words, this);
         this.pictures = new Pictures(new ScreenFaces(), new Lettering(), look);
-        this.bench = new Bench(Handbook.sums(), words);
+        this.bench = new Bench(sums, words);
     }
 
     @Override
@@ -129,6 +134,11 @@ public final class Screens implements Journey {
     @Override
     public void about() {
         shell.show(new AboutView(new AboutViewModel(facts, words), words, this));
+    }
+
+    @Override
+    public void reference() {
+        shell.show(new ReferenceView(new ReferenceViewModel(new Comparison(sums), errands, words), words, pictures.look(), this));
     }
 
     @Override

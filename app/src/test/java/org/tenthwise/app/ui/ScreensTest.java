@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.run.Event;
@@ -36,7 +37,7 @@ class ScreensTest extends ScreenTest {
     private Window opened() {
         Window window = window(Display.DAY);
         new Screens(window.shell(), window.look(), workshop.shop, new Background(Runnable::run, Runnable::run),
-                Catalogue::ofDemoParts, (run, as) -> folder.resolve(run + "." + as), new AboutFacts("0.1.0", "here", "there"),
+                Catalogue::ofDemoParts, (run, as) -> folder.resolve(run + "." + as), Handbook.sums(), new AboutFacts("0.1.0", "here", "there"),
                 words, Workshop.CLOCK).home();
         return window;
     }
@@ -80,6 +81,18 @@ class ScreensTest extends ScreenTest {
             assertEquals("LG-2207 rev C, serial 014", title(window));
             press(window.scene(), "back");
             assertEquals("Tenthwise", title(window));
+        });
+    }
+
+    @Test
+    void thePublishedCasesAreReachedFromAbout() {
+        run(() -> {
+            Window window = opened();
+            press(window.scene(), "about");
+            press(window.scene(), "reference");
+            assertEquals("Published cases", title(window));
+            press(window.scene(), "back");
+            assertEquals("About Tenthwise", title(window));
         });
     }
 

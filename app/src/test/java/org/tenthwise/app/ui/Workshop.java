@@ -163,6 +163,11 @@ public final class Workshop implements Journey, AutoCloseable {
     }
 
     @Override
+    public void reference() {
+        went.add("reference");
+    }
+
+    @Override
     public void say(Saying what, RunSession session) {
         went.add("say " + what + " " + session.id());
     }

@@ -9,6 +9,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.RunHeading;
+import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Journey;
@@ -32,7 +33,11 @@ public final class AboutView extends BorderPane implements Screen {
         VBox facts = paged(program);
         facts.getStyleClass().addAll("on-paper", "form-panel");
         body.setCenter(facts);
-        setTop(RunHeading.titled(title(), words, journey::back));
+        Key reference = new Key(Key.Kind.PLAIN, words.say("reference.title"), journey::reference);
+        reference.setId("reference");
+        reference.getStyleClass().add("home-setting");
+        reference.setMinWidth(USE_PREF_SIZE);
+        setTop(RunHeading.titled(title(), words, journey::back).end(reference));
         setCenter(body);
     }
 

@@ -32,6 +32,9 @@ public interface Journey {
 
     void about();
 
+    /** Published cases and what the sums make of them. */
+    void reference();
+
     void say(Saying what, RunSession session);
 
     /** Choose another gauge for the step in hand. */

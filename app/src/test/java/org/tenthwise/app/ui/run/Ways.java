@@ -54,6 +54,11 @@ final class Ways implements Journey {
     }
 
     @Override
+    public void reference() {
+        asked.add("reference");
+    }
+
+    @Override
     public void say(Saying what, RunSession session) {
         asked.add("say " + what);
     }

@@ -1,0 +1,133 @@
+package org.tenthwise.app.ui.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.RunHeading;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.LongRows;
+import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.shell.Arrangement;
+import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.theme.Look;
+
+/** The topics at the side, the sources or the figures of the one in hand beside or below them. */
+public final class ReferenceView extends BorderPane implements Screen {
+
+    private static final double SIDE = 400;
+    private static final double SIDE_LARGE = 520;
+    private static final double UPPER = 460;
+
+    private final ReferenceViewModel model;
+    private final Words words;
+    private final ReferenceRows rows;
+    private final LongRows list;
+    private final PagedRows chapters;
+    private final VBox side;
+    private final HBox above = new HBox(16);
+    private final Key up;
+    private final Label title = label("heading");
+    private final BorderPane body = new BorderPane();
+    private final boolean large;
+    private boolean wide = true;
+
+    public ReferenceView(ReferenceViewModel model, Words words, Look look, Journey journey) {
+        this.model = model;
+        this.words = words;
+        this.large = look.largeTextProperty().get();
+        rows = new ReferenceRows(words);
+        list = new LongRows(words);
+        chapters = new PagedRows(words);
+        up = new Key(Key.Kind.PLAIN, words.say("reference.sources"), () -> model.shownProperty().get().up().ifPresent(Runnable::run));
+        up.setId("sources");
+        up.getStyleClass().add("reference-up");
+        Label sentence = label("middling");
+        sentence.setId("sentence");
+        sentence.textProperty().bind(model.sentenceValue());
+        VBox.setVgrow(chapters, Priority.ALWAYS);
+        side = new VBox(12, sentence, chapters);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        title.setMaxWidth(Double.MAX_VALUE);
+        above.setAlignment(Pos.CENTER_LEFT);
+        above.getStyleClass().addAll("lined-below", "home-title");
+        VBox.setVgrow(list, Priority.ALWAYS);
+        VBox right = new VBox(8, above, list);
+        right.getStyleClass().addAll("on-sheet", "home-side");
+        body.setCenter(right);
+        setTop(RunHeading.titled(title(), words, journey::back));
+        setCenter(body);
+        model.chaptersValue().subscribe(all -> showChapters());
+        model.shownProperty().subscribe(shown -> {
+            showChapters();
+            show();
+        });
+    }
+
+    @Override
+    public Region root() {
+        return this;
+    }
+
+    @Override
+    public String title() {
+        return words.say("reference.title");
+    }
+
+    @Override
+    public void onShown() {
+        model.load();
+    }
+
+    @Override
+    public void arrange(Arrangement arrangement) {
+        wide = arrangement == Arrangement.LANDSCAPE;
+        double width = large ? SIDE_LARGE : SIDE;
+        side.getStyleClass().setAll("on-paper", "form-side", wide ? "lined-right" : "lined-below");
+        side.setMinWidth(wide ? width : 0);
+        side.setPrefWidth(width);
+        side.setMaxWidth(wide ? width : Double.MAX_VALUE);
+        side.setMinHeight(0);
+        side.setPrefHeight(wide ? USE_COMPUTED_SIZE : UPPER);
+        body.setLeft(wide ? side : null);
+        body.setTop(wide ? null : side);
+        show();
+    }
+
+    private void showChapters() {
+        List<Region> keys = new ArrayList<>();
+        int inHand = 0;
+        for (ReferenceViewModel.Chapter chapter : model.chaptersValue().getValue()) {
+            Key key = ReferenceRows.wide("chapter-" + chapter.id(), chapter.name(), chapter.counts(), chapter.open());
+            boolean chosen = chapter.id().equals(model.shownProperty().get().chapter());
+            key.showChosen(chosen);
+            keys.add(key);
+            inHand = chosen ? keys.size() - 1 : inHand;
+        }
+        chapters.show(keys);
+        chapters.reveal(inHand);
+    }
+
+    private void show() {
+        ReferenceViewModel.Shown shown = model.shownProperty().get();
+        title.setText(shown.title());
+        above.getChildren().setAll(title);
+        shown.up().ifPresent(there -> above.getChildren().add(up));
+        list.show(shown.lines().size(), place -> rows.row(shown.lines().get(place), place, large || !wide));
+    }
+
+    private static Label label(String style) {
+        Label label = new Label();
+        label.getStyleClass().add(style);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        return label;
+    }
+}

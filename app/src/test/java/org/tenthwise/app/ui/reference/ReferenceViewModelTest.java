@@ -1,0 +1,104 @@
+package org.tenthwise.app.ui.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.reference.Agreement;
+import org.tenthwise.app.reference.Cases;
+import org.tenthwise.app.reference.Comparison;
+import org.tenthwise.app.reference.Topic;
+import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.ui.Workshop;
+
+class ReferenceViewModelTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+    private ReferenceViewModel model;
+
+    @BeforeEach
+    void open() {
+        workshop = new Workshop(folder);
+        model = new ReferenceViewModel(new Comparison(Handbook.sums()), workshop.errands, workshop.words);
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private ReferenceViewModel.Chapter chapter(String id) {
+        return model.chaptersValue().getValue().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void untilTheCasesWereRunThereIsNothingToChoose() {
+        assertEquals("Running the published cases.", model.sentenceValue().getValue());
+        assertEquals(List.of(), model.chaptersValue().getValue());
+        assertEquals(List.of(), model.shownProperty().get().lines());
+    }
+
+    @Test
+    void theSentenceCountsCasesAndFigures() {
+        model.load();
+        long cases = Arrays.stream(Topic.values()).mapToLong(topic -> Cases.of(topic).size()).sum();
+        long figures = Arrays.stream(Topic.values()).flatMap(topic -> Cases.of(topic).stream()).mapToLong(one -> one.published().size()).sum();
+        long aside = Arrays.stream(Topic.values()).flatMap(topic -> Cases.of(topic).stream()).mapToLong(one -> one.aside().size()).sum();
+        assertEquals("%d published cases were run. Of their %d figures %d agree and %d are set aside with the reason; none disagrees."
+                .formatted(cases, figures, figures - aside, aside), model.sentenceValue().getValue());
+    }
+
+    @Test
+    void everyTopicCanBeChosenAndTheFirstIs() {
+        model.load();
+        assertEquals(List.of("threads", "wires", "cutting", "limits", "runout", "decision", "temperature", "statistics", "aside", "left-out"),
+                model.chaptersValue().getValue().stream().map(ReferenceViewModel.Chapter::id).toList());
+        assertEquals("threads", model.shownProperty().get().chapter());
+    }
+
+    @Test
+    void aTopicLeadsToItsSourcesAndASourceToItsFiguresAndBack() {
+        model.load();
+        chapter("wires").open().run();
+        ReferenceViewModel.Shown sources = model.shownProperty().get();
+        assertEquals("Threads over wires", sources.title());
+        ReferenceLine.Source first = (ReferenceLine.Source) sources.lines().get(0);
+        first.open().run();
+        ReferenceViewModel.Shown figures = model.shownProperty().get();
+        assertEquals(first.name(), figures.title());
+        assertEquals("wires", figures.chapter());
+        assertTrue(figures.lines().stream().allMatch(ReferenceLine.Figure.class::isInstance));
+        figures.up().orElseThrow().run();
+        assertEquals(sources.title(), model.shownProperty().get().title());
+    }
+
+    @Test
+    void whatIsSetAsideIsShownWithItsReason() {
+        model.load();
+        chapter("aside").open().run();
+        List<ReferenceLine> lines = model.shownProperty().get().lines();
+        assertTrue(!lines.isEmpty());
+        lines.forEach(line -> {
+            ReferenceLine.Figure figure = (ReferenceLine.Figure) line;
+            assertEquals(Agreement.ASIDE, figure.agreement());
+            assertEquals("set aside", figure.word());
+            assertTrue(!figure.because().isBlank(), figure.name());
+        });
+    }
+
+    @Test
+    void whatIsLeftOutIsShownWithItsReason() {
+        model.load();
+        chapter("left-out").open().run();
+        assertEquals(Cases.leftOut().stream().map(one -> new ReferenceLine.Said(one.source() + ": " + one.name(), one.reason())).toList(),
+                model.shownProperty().get().lines());
+    }
+}
