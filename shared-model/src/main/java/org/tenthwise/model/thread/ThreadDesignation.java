@@ -7,6 +7,7 @@ import org.tenthwise.model.quantity.Unit;
 /**
  * A screw thread as a drawing designates it, read: geometry, tolerance class, side, series.
  *
+ * @param thread   with the sizes its figures stand for
  * @param side     the screw or the nut; absent only where the class is the same for both and nobody has said
  * @param series   the series of ASME B1.1 written behind the pitch; absent for other forms and where it is left out
  * @param leftHand the limits are those of the right-hand thread
@@ -16,6 +17,7 @@ public record ThreadDesignation(ScrewThread thread, ThreadClass threadClass, Opt
 
     /** @throws IllegalArgumentException if the class is for the other side or for another form, or there is no such series */
     public ThreadDesignation {
+        thread = thread.nominal();
         if (threadClass.form() != thread.form()) {
             throw new IllegalArgumentException("class is \"%s\": that is no class of %s threads".formatted(threadClass, thread.form().key()));
         }
@@ -25,7 +27,9 @@ public record ThreadDesignation(ScrewThread thread, ThreadClass threadClass, Opt
                     threadClass, said.key(), given.get().key()));
         });
         side = threadClass.side().or(() -> given);
-        series.ifPresent(name -> requireSeries(thread, name));
+        if (series.isPresent()) {
+            requireSeries(thread, series.get());
+        }
     }
 
     /**
@@ -55,7 +59,7 @@ public record ThreadDesignation(ScrewThread thread, ThreadClass threadClass, Opt
         boolean special = series.equals("UNS");
         if (!listed.map(series::equals).orElse(special)) {
             throw new IllegalArgumentException("series is \"%s\": a thread of %s and %s threads to the inch is %s".formatted(
-                    series, inches(thread.diameter()), ThreadSeries.threadsToTheInch(thread.pitch()).stripTrailingZeros().toPlainString(),
+                    series, inches(thread.diameter()), thread.threadsToTheInch().stripTrailingZeros().toPlainString(),
                     listed.map(name -> "in the series " + name).orElse("in no series but a special one, UNS")));
         }
     }

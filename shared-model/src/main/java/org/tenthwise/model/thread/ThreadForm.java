@@ -43,6 +43,11 @@ public enum ThreadForm {
         return limitsStandard;
     }
 
+    /** Whether its standard is written in millimetres; in inches if not. */
+    public boolean isMetric() {
+        return this == METRIC || this == TRAPEZOIDAL;
+    }
+
     /** Angle of one flank to the plane square to the axis. */
     public double halfAngleDegrees() {
         return halfAngleDegrees;

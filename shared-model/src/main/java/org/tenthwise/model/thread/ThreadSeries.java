@@ -1,7 +1,6 @@
 package org.tenthwise.model.thread;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +18,6 @@ public final class ThreadSeries {
     /** The series of ASME B1.1, the one that gives a thread its name first. */
     public static final List<String> UNIFIED = List.of("UNC", "UNF", "UNEF", "UN", "UNS");
 
-    private static final int PLACES_OF_A_COUNT = 6;
     private static final Table METRIC = Table.beside(ThreadSeries.class, "metric-series.csv");
     private static final Table TRAPEZOIDAL = Table.beside(ThreadSeries.class, "trapezoidal-series.csv");
     private static final Table ACME = Table.beside(ThreadSeries.class, "acme-series.csv");
@@ -33,14 +31,14 @@ public final class ThreadSeries {
         return switch (thread.form()) {
             case METRIC -> lists(METRIC, Unit.MILLIMETRE, thread.diameter(), thread.pitch().in(Unit.MILLIMETRE), List.of("coarse", "fine"));
             case TRAPEZOIDAL -> lists(TRAPEZOIDAL, Unit.MILLIMETRE, thread.diameter(), thread.pitch().in(Unit.MILLIMETRE), List.of("pitches"));
-            case ACME, STUB_ACME -> lists(ACME, Unit.INCH, thread.diameter(), threadsToTheInch(thread.pitch()), List.of("tpi"));
+            case ACME, STUB_ACME -> lists(ACME, Unit.INCH, thread.diameter(), thread.threadsToTheInch(), List.of("tpi"));
             case UNIFIED -> ofUnified(thread).isPresent();
         };
     }
 
     /** The series of ASME B1.1 that lists this diameter with this pitch; absent for a special thread. */
     public static Optional<String> ofUnified(ScrewThread thread) {
-        BigDecimal count = threadsToTheInch(thread.pitch());
+        BigDecimal count = thread.threadsToTheInch();
         return UNIFIED.stream()
                 .filter(series -> lists(UNIFIED_SIZES, Unit.INCH, thread.diameter(), count, List.of(series)))
                 .findFirst();
@@ -52,11 +50,6 @@ public final class ThreadSeries {
                 .flatMap(row -> Table.several(row.get("coarse")).stream())
                 .map(pitch -> Length.of(pitch, Unit.MILLIMETRE))
                 .findFirst();
-    }
-
-    /** Threads to the inch, to 1e-6: what a pitch in inches was made of. */
-    public static BigDecimal threadsToTheInch(Length pitch) {
-        return Length.of("1", Unit.INCH).millimetres().divide(pitch.millimetres(), PLACES_OF_A_COUNT, RoundingMode.HALF_EVEN);
     }
 
     private static boolean lists(Table table, Unit unit, Length diameter, BigDecimal pitchOrCount, List<String> headings) {

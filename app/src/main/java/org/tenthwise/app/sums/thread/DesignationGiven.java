@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
+import org.tenthwise.model.compute.thread.limits.ThreadLimits;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadClass;
@@ -20,30 +23,61 @@ final class DesignationGiven {
 
     static final Set<String> KEYS = Set.of("form", "diameter", "pitch", "tpi", "class", "side", "series", "starts", "designation");
 
-    private static final int MOST_STARTS = 100;
+    private static final int MOST_STARTS = 60;
+    static final Map<String, ThreadForm> FORMS =
+            Arrays.stream(ThreadForm.values()).collect(Collectors.toUnmodifiableMap(ThreadForm::key, Function.identity()));
+    private static final Map<String, ThreadSide> SIDES =
+            Arrays.stream(ThreadSide.values()).collect(Collectors.toUnmodifiableMap(ThreadSide::key, Function.identity()));
     private static final List<String> IN_A_DESIGNATION = List.of("form", "diameter", "pitch", "tpi", "class", "series", "starts");
 
     private DesignationGiven() {
     }
 
     static ThreadDesignation designation(Given given) {
-        Optional<ThreadSide> side = given.ifGiven("side", key -> given.choice(key, sides()));
-        ThreadDesignation read = given.has("designation") ? read(given) : put(given);
-        return side.map(read::on).orElse(read);
+        ThreadDesignation said = given.has("designation") ? read(given) : put(given);
+        return given.ifGiven("side", key -> given.choice(key, SIDES))
+                .map(side -> about("side", () -> said.on(side)))
+                .orElse(said);
+    }
+
+    /** @throws CannotAnswer about the side if it is not known, about the class if the standard has no figures for it */
+    static ThreadLimits limits(ThreadDesignation designation) {
+        return about(designation.side().isEmpty() ? "side" : "class", () -> ThreadLimits.of(designation));
     }
 
     private static ThreadDesignation read(Given given) {
         IN_A_DESIGNATION.stream().filter(given::has).findFirst().ifPresent(key -> {
             throw new CannotAnswer(key, "%s is %s: the designation already says it, so give one or the other".formatted(key, given.text(key)));
         });
-        return ThreadDesignation.read(given.text("designation"));
+        return about("designation", () -> ThreadDesignation.read(given.text("designation")));
     }
 
     private static ThreadDesignation put(Given given) {
-        ThreadForm form = given.choice("form", forms());
-        int starts = given.has("starts") ? given.whole("starts", 1, MOST_STARTS) : 1;
-        ScrewThread thread = new ScrewThread(form, given.positiveLength("diameter"), pitch(given), starts);
-        return new ThreadDesignation(thread, ThreadClass.of(form, given.text("class")), Optional.empty(), given.textIfGiven("series"), false);
+        ThreadForm form = given.choice("form", FORMS);
+        int starts = given.ifGiven("starts", key -> given.whole(key, 1, MOST_STARTS)).orElse(1);
+        Length diameter = given.positiveLength("diameter");
+        ScrewThread thread = thread(given, form, diameter, pitch(given), starts);
+        ThreadClass threadClass = about("class", () -> ThreadClass.of(form, given.text("class")));
+        return about("series", () -> new ThreadDesignation(thread, threadClass, Optional.empty(), given.textIfGiven("series"), false));
+    }
+
+    private static ScrewThread thread(Given given, ThreadForm form, Length diameter, Length pitch, int starts) {
+        try {
+            return new ScrewThread(form, diameter, pitch, starts).nominal();
+        } catch (IllegalArgumentException e) {
+            String key = given.has("pitch") ? "pitch" : "tpi";
+            throw new CannotAnswer("diameter", "diameter is %s: it leaves no core under a thread with %s %s"
+                    .formatted(given.text("diameter"), key, given.text(key)));
+        }
+    }
+
+    /** What the model refuses is about {@code key}. */
+    private static <T> T about(String key, Supplier<T> asked) {
+        try {
+            return asked.get();
+        } catch (IllegalArgumentException e) {
+            throw new CannotAnswer(key, e.getMessage());
+        }
     }
 
     static Length pitch(Given given) {
@@ -53,17 +87,5 @@ final class DesignationGiven {
                     : "pitch is missing: give pitch, or tpi for threads to the inch");
         }
         return given.has("pitch") ? given.positiveLength("pitch") : ScrewThread.pitchOf(given.positive("tpi"));
-    }
-
-    static Map<String, ThreadForm> forms() {
-        Map<String, ThreadForm> forms = new TreeMap<>();
-        Arrays.stream(ThreadForm.values()).forEach(form -> forms.put(form.key(), form));
-        return forms;
-    }
-
-    private static Map<String, ThreadSide> sides() {
-        Map<String, ThreadSide> sides = new TreeMap<>();
-        Arrays.stream(ThreadSide.values()).forEach(side -> sides.put(side.key(), side));
-        return sides;
     }
 }

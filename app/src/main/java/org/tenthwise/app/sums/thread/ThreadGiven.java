@@ -18,7 +18,7 @@ record ThreadGiven(ThreadForm form, Groove groove) {
     private static final BigDecimal RIGHT_ANGLE = BigDecimal.valueOf(90);
 
     static ThreadGiven of(Given given) {
-        ThreadForm form = given.choice("form", DesignationGiven.forms());
+        ThreadForm form = given.choice("form", DesignationGiven.FORMS);
         return new ThreadGiven(form, groove(given, form));
     }
 

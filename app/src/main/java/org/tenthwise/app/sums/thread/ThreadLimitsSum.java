@@ -29,7 +29,7 @@ final class ThreadLimitsSum implements Sum {
     @Override
     public Answer of(Given given) {
         ThreadDesignation designation = DesignationGiven.designation(given);
-        ThreadLimits limits = ThreadLimits.of(designation);
+        ThreadLimits limits = DesignationGiven.limits(designation);
         boolean external = designation.side().filter(side -> side == ThreadSide.EXTERNAL).isPresent();
         Writer writer = new Writer(given.unit().orElse(limits.unit()), limits);
         writer.put("major_max", limits.majorMax());

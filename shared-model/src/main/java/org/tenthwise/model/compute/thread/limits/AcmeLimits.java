@@ -58,7 +58,7 @@ final class AcmeLimits {
         BigDecimal height = pitch.multiply(stub ? STUB_HEIGHT : FULL_HEIGHT);
         this.basicPitch = diameter.subtract(height);
         this.basicMinor = basicPitch.subtract(height);
-        this.clearance = ThreadSeries.threadsToTheInch(thread.pitch()).compareTo(FINEST_WITH_WIDE_CLEARANCE) <= 0
+        this.clearance = thread.threadsToTheInch().compareTo(FINEST_WITH_WIDE_CLEARANCE) <= 0
                 ? WIDE_CLEARANCE : NARROW_CLEARANCE;
         this.crest = stub ? pitch.multiply(CREST) : pitch.multiply(CREST).max(LEAST_CREST);
         this.tolerance = tolerance(designation.threadClass().pitchGrade(), diameter.doubleValue(), pitch.doubleValue());

@@ -17,8 +17,12 @@ import org.tenthwise.model.thread.ThreadSide;
 public record ThreadLimits(Optional<Length> majorMax, Optional<Length> majorMin, Length pitchMax, Length pitchMin,
         Optional<Length> minorMax, Optional<Length> minorMin, Length allowance, Unit unit, Standing standing, List<Remark> remarks) {
 
+    /** @throws IllegalArgumentException if a least limit is not more than nought: the thread is too coarse for its diameter */
     public ThreadLimits {
         remarks = List.copyOf(remarks);
+        requireCore(pitchMin);
+        minorMax.ifPresent(ThreadLimits::requireCore);
+        minorMin.ifPresent(ThreadLimits::requireCore);
     }
 
     /**
@@ -55,5 +59,11 @@ public record ThreadLimits(Optional<Length> majorMax, Optional<Length> majorMin,
     /** Places the standard prints in its own unit. */
     public int places() {
         return unit == Unit.INCH ? Rounded.PLACES_OF_AN_INCH : Rounded.PLACES_OF_A_MILLIMETRE;
+    }
+
+    private static void requireCore(Length limit) {
+        if (limit.signum() <= 0) {
+            throw new IllegalArgumentException("The pitch is too coarse for the diameter: with its tolerances the thread leaves no core");
+        }
     }
 }

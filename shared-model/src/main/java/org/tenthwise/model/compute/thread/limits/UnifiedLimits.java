@@ -52,7 +52,7 @@ final class UnifiedLimits {
         Optional<String> series = ThreadSeries.ofUnified(designation.thread());
         boolean graded = series.filter(List.of("UNC", "UNF")::contains).isPresent();
         boolean coarse = series.filter("UN"::equals).isPresent()
-                && ThreadSeries.threadsToTheInch(designation.thread().pitch()).compareTo(BigDecimal.valueOf(COARSEST_SERIES)) <= 0;
+                && designation.thread().threadsToTheInch().compareTo(BigDecimal.valueOf(COARSEST_SERIES)) <= 0;
         boolean oneDiameter = graded || coarse;
         this.engagedTolerance = tolerance(oneDiameter ? diameter : pitch.multiply(BigDecimal.valueOf(9)));
         drafted.remark(series.isEmpty(), Remark.NOT_IN_SERIES)
