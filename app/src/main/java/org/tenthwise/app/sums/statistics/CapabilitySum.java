@@ -53,7 +53,8 @@ final class CapabilitySum implements Sum {
         required.ifPresent(demand -> verdict(answer, sample.n(), ofCpk, demand, confidence));
         cautions(answer, sample, index, given.ifGiven(Asked.VALUES, given::figures));
         used(answer, given);
-        return answer.on("NIST/SEMATECH e-Handbook 6.1.6; Cp by chi-square, Cpk by Bissell (1990), one_sided_low by non-central t (Chou, Owen and Borrego 1990); ISO 22514-1 calls them Pp and Ppk until the process is shown to be stable");
+        return answer.on("NIST/SEMATECH e-Handbook 6.1.6; Cp by chi-square, Cpk by Bissell (1990), one_sided_low by non-central t "
+                + "(Chou, Owen and Borrego 1990); ISO 22514-1 calls them Pp and Ppk until the process is shown to be stable");
     }
 
     private static void verdict(Answer.Writing answer, int n, Interval interval, BigDecimal required, BigDecimal confidence) {

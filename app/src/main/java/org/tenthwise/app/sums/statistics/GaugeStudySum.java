@@ -47,7 +47,8 @@ final class GaugeStudySum implements Sum {
         study.distinct().ifPresent(distinct -> answer.figure("distinct", distinct));
         remarks(answer, study, readings, given);
         return answer.on(method == Method.VARIANCE
-                ? "Measurement Systems Analysis reference manual, 4th ed., analysis of variance; interaction pooled where its probability is above 0.25; distinct = 1.41 part / gauge"
+                ? "Measurement Systems Analysis reference manual, 4th ed., analysis of variance; "
+                        + "interaction pooled where its probability is above 0.25; distinct = 1.41 part / gauge"
                 : "Measurement Systems Analysis reference manual, 4th ed., average and range, factors to four places; distinct = 1.41 part / gauge");
     }
 
@@ -68,7 +69,8 @@ final class GaugeStudySum implements Sum {
         } else if (study.gauge() == 0) {
             answer.note("No repeat differs: the gauge is too coarse to show its own spread, and distinct has no number");
         } else if (given.has("tolerance")) {
-            answer.note("Common practice calls a gauge that takes up to 10 % of the tolerance good, up to 30 % usable where the part allows it, and more not usable");
+            answer.note("Common practice calls a gauge that takes up to 10 % of the tolerance good, "
+                    + "up to 30 % usable where the part allows it, and more not usable");
         } else {
             answer.note("The percentage of the total hangs on which parts were chosen; give tolerance for the one that matters to the parts");
         }

@@ -19,7 +19,7 @@ import org.tenthwise.model.compute.statistics.GaugeStudy.Interaction;
  * <p>One person: no reproducibility, part² = (MS parts − MS error)/r. A variance below nought counts as nought, and the study says
  * so. Repeats all alike leave an error of nought; any interaction is then kept.
  *
- * <p>Source: Measurement Systems Analysis reference manual, 4th ed., app. A. Pooling above 0.25 as there; some pool above 0.05.
+ * <p>Source: Measurement Systems Analysis reference manual, 4th ed., app. A. Pooling above 0.25 is common practice; some pool above 0.05.
  * Sums of squares are exact.
  */
 public final class GaugeByVariance {
