@@ -2,9 +2,11 @@ package org.tenthwise.app.sums.decision;
 
 import java.util.Set;
 import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.uncertainty.RuleOfTen;
+import org.tenthwise.model.quantity.Length;
 
 /** Whether a division is fine enough for a tolerance. */
 final class ResolutionSum implements Sum {
@@ -21,7 +23,13 @@ final class ResolutionSum implements Sum {
 
     @Override
     public Answer of(Given given) {
-        RuleOfTen found = RuleOfTen.of(given.length("lower"), given.length("upper"), given.positiveLength("division"));
+        Length lower = given.length("lower");
+        Length upper = given.length("upper");
+        if (!upper.isAbove(lower)) {
+            throw new CannotAnswer("upper", "lower is %s and upper is %s: the upper limit must be above the lower one".formatted(
+                    given.text("lower"), given.text("upper")));
+        }
+        RuleOfTen found = RuleOfTen.of(lower, upper, given.positiveLength("division"));
         Answer.Writing answer = Answer.in(given.inUnit())
                 .exact("share", found.share())
                 .length("tenth", found.tenth())

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.tenthwise.app.sums.Answer;
@@ -35,17 +36,22 @@ final class UncertaintySum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return Set.of("components");
+        return Set.of("components", "coverage_factor");
     }
 
     @Override
     public Answer of(Given given) {
         List<Given> tables = given.tables("components", OF_A_COMPONENT);
         Budget budget = Budget.of(tables.stream().map(UncertaintySum::component).toList());
+        Optional<BigDecimal> agreed = given.ifGiven("coverage_factor", given::positive);
+        double factor = agreed.map(BigDecimal::doubleValue).orElse(budget.coverage().factor());
         Answer.Writing answer = Answer.in(given.unit().orElse(Unit.MILLIMETRE))
                 .figure("standard", budget.standard())
-                .figure("expanded", budget.expanded())
-                .figure("coverage_factor", budget.coverage().factor());
+                .figure("expanded", budget.expandedBy(factor))
+                .figure("coverage_factor", factor);
+        if (agreed.isPresent()) {
+            answer.note("The coverage factor is the one given, %s; the next sentence is about the one chosen without it.".formatted(agreed.get().toPlainString()));
+        }
         notes(answer, budget);
         if (of("resolution", tables) && of("repeat", tables)) {
             answer.note("Where the repeats were read from the same display, their scatter holds its resolution already: the larger of the two is enough.");

@@ -2,9 +2,11 @@ package org.tenthwise.app.sums.gauge;
 
 import java.util.Set;
 import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.comparison.OffCentre;
+import org.tenthwise.model.quantity.Length;
 
 /** A bore gauge whose points stand on a chord. */
 final class OffCentreSum implements Sum {
@@ -21,8 +23,14 @@ final class OffCentreSum implements Sum {
 
     @Override
     public Answer of(Given given) {
+        Length diameter = given.positiveLength("diameter");
+        Length offCentre = given.length("off_centre");
+        if (!OffCentre.touches(diameter, offCentre)) {
+            throw new CannotAnswer("off_centre", "off_centre is %s: points that far off the middle do not touch a bore of %s".formatted(
+                    given.text("off_centre"), given.text("diameter")));
+        }
         return Answer.in(given.inUnit())
-                .length("reads_less", OffCentre.readsLess(given.positiveLength("diameter"), given.length("off_centre")))
+                .length("reads_less", OffCentre.readsLess(diameter, offCentre))
                 .note("Swing the gauge across the bore and take the greatest reading: there the points stand on the middle.")
                 .on("geometry of a chord; common practice");
     }

@@ -85,7 +85,7 @@ class DecisionSumsTest {
         guard-band      | expanded_uncertainty=1; probability=1            | A probability of 1 has no guard band: it is 0.5 or more and less than 1
         rounding-method | value=3                                          | lower and upper are missing: a verdict needs one limit at least
         rounding-method | value=3; lower=5; upper=4                        | lower is 5 and upper is 4: the lower limit is above the upper one
-        resolution      | lower=5; upper=5; division=0.1                   | lower is 5 mm and upper is 5 mm: the upper limit must be above the lower one
+        resolution      | lower=5; upper=5; division=0.1                   | lower is 5 and upper is 5: the upper limit must be above the lower one
         uncertainty     | components=3                                     | components must be a list
         """)
     void whatMakesNoSenseIsRefusedWithKeyAndValue(String sum, String given, String words) {
@@ -118,6 +118,15 @@ class DecisionSumsTest {
         Answer usual = assertInstanceOf(Answer.class, uncertainty("[{'kind':'normal','value':1},{'kind':'resolution','value':1}]"));
         assertTrue(notes(usual, "Coverage factor 2"));
         assertTrue(notes(usual, "without k is taken as a standard uncertainty"));
+    }
+
+    @Test
+    void aFactorThatIsAgreedIsTaken() throws Unreadable {
+        Answer answer = assertInstanceOf(Answer.class, new Sums(List.of(DecisionSums.all())).ask("uncertainty", new Given(Optional.empty(),
+                WrittenObject.read("{\"components\":[{\"kind\":\"repeat\",\"value\":2,\"n\":4}],\"coverage_factor\":3}"))));
+        // by hand: 2 / root 4 is 1, three times that is 3
+        assertEquals("3.00000000", Asking.at(answer, "expanded"));
+        assertTrue(notes(answer, "The coverage factor is the one given, 3;"));
     }
 
     @Test

@@ -21,6 +21,11 @@ public final class OffCentre {
     private OffCentre() {
     }
 
+    /** Whether points that far off the middle still stand in the bore. */
+    public static boolean touches(Length diameter, Length offCentre) {
+        return offCentre.abs().isBelow(diameter.half());
+    }
+
     /**
      * @param offCentre distance of the chord from the middle; its sign does not matter
      * @throws IllegalArgumentException for a bore of nothing, or a chord that lies outside it
@@ -29,7 +34,7 @@ public final class OffCentre {
         if (diameter.signum() <= 0) {
             throw new IllegalArgumentException("diameter is %s: a bore is more than nought".formatted(diameter));
         }
-        if (!offCentre.abs().isBelow(diameter.half())) {
+        if (!touches(diameter, offCentre)) {
             throw new IllegalArgumentException("off_centre is %s: points that far off the middle do not touch a bore of %s".formatted(
                     offCentre, diameter));
         }

@@ -29,7 +29,12 @@ public record Budget(double standard, OptionalDouble effectiveDegreesOfFreedom, 
     }
 
     public double expanded() {
-        return coverage.factor() * standard;
+        return expandedBy(coverage.factor());
+    }
+
+    /** @param factor agreed beforehand, whatever {@link #coverage()} would choose */
+    public double expandedBy(double factor) {
+        return factor * standard;
     }
 
     /** Shares of the whole are raised, not the figures themselves, so that small units do not vanish. */
