@@ -12,6 +12,7 @@ import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.model.compute.thread.limits.ThreadLimits;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadClass;
 import org.tenthwise.model.thread.ThreadDesignation;
@@ -23,6 +24,7 @@ final class DesignationGiven {
 
     static final Set<String> KEYS = Set.of("form", "diameter", "pitch", "tpi", "class", "side", "series", "starts", "designation");
 
+    private static final Length FINEST = Length.of("0.01", Unit.MILLIMETRE);
     private static final int MOST_STARTS = 60;
     static final Map<String, ThreadForm> FORMS =
             Arrays.stream(ThreadForm.values()).collect(Collectors.toUnmodifiableMap(ThreadForm::key, Function.identity()));
@@ -86,6 +88,11 @@ final class DesignationGiven {
                     ? "pitch is %s and tpi is %s: give one of them".formatted(given.text("pitch"), given.text("tpi"))
                     : "pitch is missing: give pitch, or tpi for threads to the inch");
         }
-        return given.has("pitch") ? given.positiveLength("pitch") : ScrewThread.pitchOf(given.positive("tpi"));
+        Length pitch = given.has("pitch") ? given.positiveLength("pitch") : ScrewThread.pitchOf(given.positive("tpi"));
+        if (pitch.isBelow(FINEST)) {
+            String key = given.has("pitch") ? "pitch" : "tpi";
+            throw new CannotAnswer(key, "%s is %s: so fine a thread is not cut".formatted(key, given.text(key)));
+        }
+        return pitch;
     }
 }

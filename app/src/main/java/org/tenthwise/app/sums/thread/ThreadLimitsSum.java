@@ -90,6 +90,15 @@ final class ThreadLimitsSum implements Sum {
             case ENGAGED_NINE_PITCHES -> "Tolerances are for a length of engagement of nine pitches";
             case MINOR_FOR_REFERENCE -> "minor_max is the rounded-root (UNR) minor diameter, for reference; ASME B1.1 sets no least one";
             case MINOR_FLAT_AND_ROUNDED -> "minor_max is the basic minor diameter less the deviation, for a flat root; minor_min is for a rounded root, pitch_min less 0.616025 pitches";
+            case RECALLED -> recalled(form);
+        };
+    }
+
+    private static String recalled(ThreadForm form) {
+        return switch (form) {
+            case ACME -> "major_max of the nut is from memory of ASME B1.5 and was not checked against a printed table";
+            case STUB_ACME -> "The limits are from memory of ASME B1.8 and were not checked against a printed table of limits: compare one size before a part depends on them";
+            default -> "Deviations and tolerances are from memory of %s; only class 7e up to a pitch of 7 mm was checked against printed limits".formatted(form.limitsStandard());
         };
     }
 

@@ -72,6 +72,16 @@ class ThreadLimitsSumTest {
         assertFalse(answer.notes().stream().anyMatch(note -> note.contains("proposal")));
     }
 
+    /** Where the figures of a standard are recalled, the answer says so; where printed limits agree, it does not. */
+    @ParameterizedTest
+    @CsvSource({"designation=Tr40x7-7H, true", "designation=Tr40x7-7e, false", "designation=Tr100x12-7e, true",
+            "form=stub-acme; diameter=1; tpi=5; class=2G; side=external, true", "form=acme; diameter=1; tpi=5; class=2G; side=external, false",
+            "designation=M10-6g, false"})
+    void recalledFiguresAreSaidToBe(String given, boolean recalled) {
+        List<String> notes = sums.answer(Unit.INCH, "thread-limits", given).notes();
+        assertEquals(recalled, notes.stream().anyMatch(note -> note.contains("from memory")), notes::toString);
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             form=acme; diameter=1; tpi=5; class=2G                             | side        | side is missing
@@ -84,6 +94,7 @@ class ThreadLimitsSumTest {
             form=unified; diameter=0.25; class=2A                              | pitch       | pitch is missing
             form=unified; diameter=0.25; tpi=20; pitch=0.05; class=2A          | pitch       | pitch is 0.05 and tpi is 20: give one of them
             form=unified; diameter=0.25; tpi=0; class=2A                       | tpi         | tpi is 0: it must be more than nought
+            form=unified; diameter=0.25; tpi=1e25; class=2A                    | tpi         | tpi is 1e25: so fine a thread is not cut
             form=pipe; diameter=0.25; tpi=20; class=2A                         | form        | form is "pipe": it is one of acme, metric, stub-acme, trapezoidal, unified
             form=acme; diameter=7; tpi=2; class=2G; side=external              | class       | diameter is 7 in: ASME B1.5 has allowances up to 5.5 in
             designation=M10-6g; class=6g                                       | class       | class is 6g: the designation already says it

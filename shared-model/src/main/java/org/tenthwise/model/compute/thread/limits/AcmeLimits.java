@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.thread.limits;
 import static org.tenthwise.model.compute.thread.limits.Rounded.inch;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadDesignation;
@@ -64,7 +65,8 @@ final class AcmeLimits {
         this.tolerance = tolerance(designation.threadClass().pitchGrade(), diameter.doubleValue(), pitch.doubleValue());
         drafted.remark(!ThreadSeries.lists(thread), Remark.NOT_IN_SERIES)
                 .remark(stub && designation.threadClass().pitchGrade() > 2, Remark.CLASS_NOT_LISTED)
-                .remark(thread.starts() > 1, Remark.AS_FOR_ONE_START);
+                .remark(thread.starts() > 1, Remark.AS_FOR_ONE_START)
+                .remark(stub || designation.side().equals(Optional.of(ThreadSide.INTERNAL)), Remark.RECALLED);
     }
 
     ThreadLimits on(ThreadSide side) {

@@ -25,7 +25,10 @@ public enum Remark {
     MINOR_FOR_REFERENCE(false),
 
     /** The greatest minor diameter is that of a flat root, the least that of a rounded one. */
-    MINOR_FLAT_AND_ROUNDED(false);
+    MINOR_FLAT_AND_ROUNDED(false),
+
+    /** Figures of the standard are recalled, and no printed limits were at hand to check them against. */
+    RECALLED(false);
 
     private final boolean doubt;
 

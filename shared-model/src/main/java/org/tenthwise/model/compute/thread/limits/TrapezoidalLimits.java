@@ -31,6 +31,11 @@ final class TrapezoidalLimits {
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
     private static final BigDecimal HALF = new BigDecimal("0.5");
     private static final BigDecimal ROOT = new BigDecimal("1.25");
+
+    /** What printed limits were compared with. */
+    private static final String CHECKED_CLASS = "7e";
+    private static final BigDecimal COARSEST_CHECKED = BigDecimal.valueOf(7);
+
     private static final RangeTable CRESTS = RangeTable.beside("trapezoidal-crests.csv");
     private static final RangeTable PITCH_EXTERNAL = RangeTable.beside("trapezoidal-pitch-external.csv");
     private static final RangeTable PITCH_INTERNAL = RangeTable.beside("trapezoidal-pitch-internal.csv");
@@ -53,7 +58,8 @@ final class TrapezoidalLimits {
         this.basicMinor = millimetre(diameter.subtract(pitch));
         this.bothClearances = byPitch("ac", "clearance at the crest").multiply(TWO);
         drafted.remark(!ThreadSeries.lists(designation.thread()), Remark.NOT_IN_SERIES)
-                .remark(designation.thread().starts() > 1, Remark.WIDENED_FOR_STARTS);
+                .remark(designation.thread().starts() > 1, Remark.WIDENED_FOR_STARTS)
+                .remark(!threadClass.text().equals(CHECKED_CLASS) || pitch.compareTo(COARSEST_CHECKED) > 0, Remark.RECALLED);
     }
 
     ThreadLimits on(ThreadSide side) {

@@ -35,7 +35,7 @@ class ThreadLimitsPropertyTest {
         return Arbitraries.of(ListedThreads.all());
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void everyListedSizeHasLimitsThatAreNoProposal(@ForAll("threads") ScrewThread thread) {
         assertTrue(ThreadSeries.lists(thread));
         for (ThreadSide side : ThreadSide.values()) {
@@ -47,7 +47,7 @@ class ThreadLimitsPropertyTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void limitsStandInTheirOrder(@ForAll("threads") ScrewThread thread) {
         for (ThreadSide side : ThreadSide.values()) {
             for (String name : classes(thread, side)) {
@@ -62,7 +62,7 @@ class ThreadLimitsPropertyTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void everyScrewGoesIntoEveryNut(@ForAll("threads") ScrewThread thread) {
         for (String screwClass : classes(thread, ThreadSide.EXTERNAL)) {
             for (String nutClass : classes(thread, ThreadSide.INTERNAL)) {
@@ -75,7 +75,7 @@ class ThreadLimitsPropertyTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void aWiderClassHasAWiderPitchTolerance(@ForAll("threads") ScrewThread thread) {
         for (ThreadSide side : ThreadSide.values()) {
             List<String> names = classes(thread, side);
@@ -86,7 +86,7 @@ class ThreadLimitsPropertyTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void limitsAreWrittenInTheStepsOfTheirStandard(@ForAll("threads") ScrewThread thread) {
         ThreadLimits limits = limits(thread, classes(thread, ThreadSide.EXTERNAL).get(0), ThreadSide.EXTERNAL);
         assertTrue(limits.pitchMax().in(limits.unit()).scale() <= limits.places());
@@ -94,7 +94,7 @@ class ThreadLimitsPropertyTest {
     }
 
     /** An inch thread whose diameter and pitch are written in millimetres is the same thread. */
-    @Property(tries = 200)
+    @Property(tries = 100)
     void aSizeWrittenInMillimetresHasTheSameLimits(@ForAll("threads") ScrewThread thread) {
         ScrewThread written = new ScrewThread(thread.form(), Length.of(thread.diameter().in(Unit.MILLIMETRE), Unit.MILLIMETRE),
                 Length.of(thread.pitch().in(Unit.MILLIMETRE).setScale(6, RoundingMode.HALF_EVEN), Unit.MILLIMETRE), 1);
