@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -21,12 +20,12 @@ public final class Cases {
     /** @throws IllegalStateException with file and line if a case is not as it should be */
     public static List<Case> of(Topic topic) {
         String file = topic.word() + ".jsonl";
-        return text(file).map(text -> read(file, text, CaseLine::published)).orElse(List.of());
+        return read(file, text(file), CaseLine::published);
     }
 
     /** What no sum runs, of every topic. */
     public static List<LeftOut> leftOut() {
-        return text(LEFT_OUT).map(text -> read(LEFT_OUT, text, CaseLine::leftOut)).orElse(List.of());
+        return read(LEFT_OUT, text(LEFT_OUT), CaseLine::leftOut);
     }
 
     static <T> List<T> read(String file, String text, Function<String, T> of) {
@@ -44,9 +43,12 @@ public final class Cases {
         return List.copyOf(all);
     }
 
-    private static Optional<String> text(String file) {
+    private static String text(String file) {
         try (InputStream in = Cases.class.getResourceAsStream(file)) {
-            return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            if (in == null) {
+                throw new IllegalStateException(file + " is not in the program");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.sums.handbook.Handbook;
 
 /** Every published case that comes along, through the sums as they are. */
@@ -43,6 +45,20 @@ class CasesTest {
     void zonesAgreeToTheLastDigitWhereTheyAreNotSetAside() {
         assertEquals(List.of(), published(Topic.LIMITS).stream()
                 .filter(row -> row.agreement() != Agreement.ASIDE && !row.toTheLastDigit()).toList(), CasesTest::counts);
+    }
+
+    /** So that a file cut short is seen; the counts are those of the printed tables gone through. */
+    @ParameterizedTest
+    @CsvSource({"THREADS, 200, 420", "WIRES, 200, 300", "CUTTING, 12, 2", "LIMITS, 850, 1500", "RUNOUT, 40, 15", "DECISION, 40, 5",
+        "TEMPERATURE, 40, 25", "STATISTICS, 240, 110"})
+    void everyTopicHasItsCases(Topic topic, int cases, int published) {
+        assertTrue(Cases.of(topic).size() >= cases, CasesTest::counts);
+        assertTrue(published(topic).size() >= published, CasesTest::counts);
+    }
+
+    @Test
+    void whatIsLeftOutSaysWhy() {
+        assertTrue(Cases.leftOut().size() >= 50);
     }
 
     private static List<Row> published(Topic topic) {

@@ -22,7 +22,7 @@ import org.tenthwise.app.ui.theme.Look;
 /** The topics at the side, the sources or the figures of the one in hand beside or below them. */
 public final class ReferenceView extends BorderPane implements Screen {
 
-    private static final double SIDE = 400;
+    private static final double SIDE = 432;
     private static final double SIDE_LARGE = 520;
     private static final double UPPER = 460;
 
