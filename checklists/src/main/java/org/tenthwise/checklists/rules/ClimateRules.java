@@ -69,8 +69,8 @@ final class ClimateRules {
             List<String> conditions = materials.ofDesignation(name).stream().map(Material::name).toList();
             List<String> names = materials.all().stream().map(Material::designation).distinct().toList();
             keys.problem(PART_MATERIAL, conditions.isEmpty()
-                    ? "no material in the table is called \"%s\"%s; or give \"part_expansion\"".formatted(name,
-                            NearestWord.to(name, names).map("; did you mean \"%s\"?"::formatted).orElse(""))
+                    ? "no material in the table is called \"%s\"%s; give its \"part_expansion\" instead".formatted(name,
+                            NearestWord.to(name, names).map(", perhaps \"%s\""::formatted).orElse(""))
                     : "\"%s\" expands according to its condition; name it as %s".formatted(name, Keys.listed(conditions)));
         }
         return material.map(found -> new Growth(found.expansion(), found.name() + ": " + found.source()));

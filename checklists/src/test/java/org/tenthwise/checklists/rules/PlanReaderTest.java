@@ -1,8 +1,10 @@
 package org.tenthwise.checklists.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -18,13 +20,17 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
@@ -53,6 +59,14 @@ class PlanReaderTest {
             operation = 10
             name = "It"
             method = "So."
+            """;
+
+    private static final String DEPTH = """
+            kind = "depth"
+            lower = 0.1240
+            upper = 0.1250
+            places = ["floor"]
+            gauge_kind = "depth-gauge"
             """;
 
     @Test
@@ -163,6 +177,34 @@ class PlanReaderTest {
                 """)).plan();
         assertEquals(Optional.of(new Uncertainty("depth gauge", new Written("0.00050", Unit.INCH), new BigDecimal("2.00"))),
                 ((Check.Size) plan.step(5).check()).with().uncertainty());
+    }
+
+    /** 16.2 stands in the table of materials; 11.5 for steel, where the plan says nothing else, is that of JCGM 100, H.1. */
+    @Test
+    void aPlanSaysHowPartAndGaugeGrowAndHowWarmTheShopGets() {
+        Climate climate = heated("part_material = \"aluminium bronze CuAl10Ni5Fe4\"", "").climate().orElseThrow();
+        assertEquals(Expansion.of("16.2"), climate.part().expansion());
+        assertEquals(Expansion.of("11.5"), climate.gauge().expansion());
+        assertEquals("steel, as the plan says nothing else", climate.gauge().source());
+        assertEquals(new TemperatureRange(Celsius.of("18"), Celsius.of("23.5")), climate.shop());
+        assertEquals(new Climate.Growth(Expansion.of("13.0"), "the plan"),
+                heated("part_expansion = 13.0", "").climate().orElseThrow().part());
+    }
+
+    @Test
+    void temperaturesAreAskedForUnlessThePlanHasNoSuchTableOrSaysOtherwise() {
+        assertTrue(heated("part_expansion = 13.0", "").step(5).temperatureAsked());
+        assertTrue(heated("part_expansion = 13.0", "temperature = \"ask\"\n").step(5).temperatureAsked());
+        assertFalse(heated("part_expansion = 13.0", "temperature = \"not-asked\"\n").step(5).temperatureAsked());
+        Plan cold = plan(DEPTH);
+        assertFalse(cold.step(5).temperatureAsked());
+        assertEquals(Optional.empty(), cold.climate());
+    }
+
+    private static Plan heated(String part, String ofTheStep) {
+        String table = "[temperature]\n%s\nshop_least = 18\nshop_greatest = 23.5\n\n[[step]]".formatted(part);
+        return assertInstanceOf(PlanReading.Good.class,
+                new PlanReader().read(HEAD.replace("[[step]]", table) + DEPTH + ofTheStep)).plan();
     }
 
     @Test

@@ -13,8 +13,10 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Outcome;
@@ -52,6 +54,32 @@ class SampleReaderTest {
         assertEquals("Setter 2", sample.by());
         assertEquals(Map.of(), sample.expected());
         assertEquals(Optional.empty(), sample.outcome());
+    }
+
+    @Test
+    void temperaturesComeBeforeTheReadingsOfTheirPass() {
+        Sample sample = sample("""
+                [[step]]
+                number = 13
+                gauge = "BG-2"
+                master = { mark = "MR-30", certified = "30.000", zero = "0.000" }
+                readings = ["+0.010"]
+                gauge_temperature = "20.50"
+                part_temperature = "22.8"
+
+                [[step.pass]]
+                readings = ["-0.140"]
+                why = "cut"
+                part_temperature = "24"
+                """);
+        assertEquals(List.of(
+                new Event.TemperatureTaken(13, Body.PART, Celsius.of("24")),
+                new Event.ReadingTaken(13, "1.1", mm("-0.140")),
+                new Event.PassBegun(13, Event.PassBegun.Why.CUT),
+                new Event.TemperatureTaken(13, Body.PART, Celsius.of("22.8")),
+                new Event.TemperatureTaken(13, Body.GAUGE, Celsius.of("20.50")),
+                new Event.ReadingTaken(13, "1.1", mm("+0.010"))),
+                sample.events().stream().filter(event -> !(event instanceof Event.GaugeKnown) && !(event instanceof Event.GaugeSet)).toList());
     }
 
     @Test

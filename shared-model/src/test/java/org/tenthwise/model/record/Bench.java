@@ -9,7 +9,9 @@ import java.util.stream.IntStream;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Operation;
@@ -18,6 +20,7 @@ import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -33,15 +36,39 @@ final class Bench {
 
     private final List<Step> steps = new ArrayList<>();
     private final List<Entry> entries = new ArrayList<>();
+    private Optional<Climate> climate = Optional.empty();
 
     Bench() {
         did(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")));
     }
 
+    /** In a shop like that; every step put down after it asks for temperatures. */
+    Bench in(Climate shop) {
+        climate = Optional.of(shop);
+        return this;
+    }
+
+    /** A step that asks for no temperature, whatever the shop. */
+    Bench stepNotAsking(Check check) {
+        return step(check, false);
+    }
+
     Bench step(Check check, Integer... hold) {
         int number = steps.size() + 1;
-        steps.add(new Step(number, 10, "Step " + number, "", "", Optional.empty(), List.of(hold), Optional.empty(), check));
+        steps.add(new Step(number, 10, "Step " + number, "", "", Optional.empty(), List.of(hold), Optional.empty(), check, climate.isPresent()));
         return this;
+    }
+
+    private Bench step(Check check, boolean temperatureAsked) {
+        int number = steps.size() + 1;
+        steps.add(new Step(number, 10, "Step " + number, "", "", Optional.empty(), List.of(), Optional.empty(), check, temperatureAsked));
+        return this;
+    }
+
+    /** Temperatures of part and gauge at a step. */
+    Bench at(int step, String part, String gauge) {
+        return did(new Event.TemperatureTaken(step, Body.PART, Celsius.of(part)))
+                .did(new Event.TemperatureTaken(step, Body.GAUGE, Celsius.of(gauge)));
     }
 
     Bench did(Event event) {
@@ -60,7 +87,7 @@ final class Bench {
 
     Sheet sheet() {
         Plan plan = new Plan(new PartId("X-1", "A"), "1", "Trial", "", "", Unit.MILLIMETRE, "",
-                List.of(new Operation(10, "All")), steps, Optional.empty(), new PlanSource("", ""));
+                List.of(new Operation(10, "All")), steps, Optional.empty(), new PlanSource("", ""), climate);
         return Sheet.of(plan, new Run(entries));
     }
 

@@ -1,0 +1,156 @@
+package org.tenthwise.model.record;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.record.Bench.length;
+import static org.tenthwise.model.record.Bench.mm;
+import static org.tenthwise.model.record.Bench.places;
+import static org.tenthwise.model.record.Bench.size;
+import static org.tenthwise.model.record.Bench.with;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Feel;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Expansion;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.thread.ThreadForm;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Standing;
+
+/** An invented bronze part, 16.2, under steel gauges, 11.5, in a shop of 18 to 25 °C. Figures by hand from the formula. */
+class WarmthTest {
+
+    private static final Climate BRONZE = new Climate(new Climate.Growth(Expansion.of("16.2"), "the plan"),
+            new Climate.Growth(Expansion.of("11.5"), "the plan"), new TemperatureRange(Celsius.of("18"), Celsius.of("25")));
+    private static final Check BORE = size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1);
+
+    private static Bench bore() {
+        return new Bench().in(BRONZE).step(BORE);
+    }
+
+    /** 30.0215 is above the upper limit; at 25 °C, gauge at 20: 30.0215/(1 + 81e-6) = 30.019068, inside by 0.001932. */
+    @Test
+    void theVerdictIsOnTheSizeAtTwentyDegreesAndAllThreeAreKept() {
+        SizeFinding found = (SizeFinding) bore().at(1, "25", "20").read(1, "30.0215").finding(1);
+        assertEquals(Standing.PASS, found.verdict().standing());
+        Measured measured = found.measured().get(0);
+        assertEquals(length("30.0215"), measured.raw());
+        assertEquals(length("-0.002432"), measured.correction());
+        assertEquals(Optional.of(length("-0.002432")), measured.forTemperature());
+        assertEquals(Optional.of(length("30.019068")), found.value());
+    }
+
+    /** 30.0195 as read; gauge at 25 and part at 18 °C: 30.0195·(1 + 57.5e-6)/(1 − 32.4e-6) = 30.022199, out by 0.001199. */
+    @Test
+    void aColdPartUnderAWarmGaugeIsLargerThanItReads() {
+        Finding found = bore().at(1, "18", "25").read(1, "30.0195").finding(1);
+        assertEquals(Standing.FAIL, found.verdict().standing());
+        assertEquals(length("0.001199"), found.verdict().margin().orElseThrow().distance());
+    }
+
+    @Test
+    void withoutBothTemperaturesNothingIsCorrectedAndTheCheckStaysOpenHoweverFarOutItReads() {
+        SizeFinding found = (SizeFinding) bore().read(1, "29.5").finding(1);
+        assertEquals(Standing.OPEN, found.verdict().standing());
+        assertEquals(Optional.of(length("29.5")), found.value());
+        assertEquals(Optional.empty(), found.next());
+        assertEquals(2, found.missing());
+        assertEquals(Optional.of(Body.PART), found.warmth().orElseThrow().wanted());
+        Finding half = bore().read(1, "29.5").did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("22"))).finding(1);
+        assertEquals(Standing.OPEN, half.verdict().standing());
+        assertEquals(Optional.of(Body.GAUGE), half.warmth().orElseThrow().wanted());
+        assertEquals(1, half.missing());
+    }
+
+    @Test
+    void theLatestTemperatureCountsAndOneStruckOutDoesNot() {
+        Bench bench = bore().at(1, "21", "20").at(1, "22", "21");
+        assertEquals(Optional.of(Celsius.of("22")), bench.finding(1).warmth().orElseThrow().part());
+        bench.did(new Event.StruckOut(4, "hand on the thermometer"));
+        assertEquals(Optional.of(Celsius.of("21")), bench.finding(1).warmth().orElseThrow().part());
+        assertEquals(1, bench.sheet().line(1).passes().get(0).struckOut().count());
+    }
+
+    @Test
+    void anotherPassNeedsItsOwnTemperatures() {
+        Bench bench = bore().at(1, "22", "21").read(1, "29.9").did(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).read(1, "30.01");
+        assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+        assertEquals(Standing.CUT_AGAIN, bench.sheet().line(1).earlier().get(0).verdict().standing());
+    }
+
+    /** 30.1·(5·16.2 + 2·11.5)e-6 ≈ 0.0031, and a twentieth of 0.1 is 0.005. */
+    @Test
+    void whereItDoesNotMatterNothingIsAskedAndNothingCorrected() {
+        Bench bench = new Bench().in(BRONZE).step(size(Feature.BORE, "30.0", "30.1", Combine.EACH, 1)).read(1, "30.05");
+        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        Warmth warmth = bench.finding(1).warmth().orElseThrow();
+        assertFalse(warmth.matters());
+        assertEquals(0, warmth.missing());
+        bench.at(1, "25", "20");
+        assertEquals(Optional.of(length("30.05")), ((SizeFinding) bench.finding(1)).value());
+    }
+
+    @Test
+    void aPlanMayLeaveItUnasked() {
+        Finding found = new Bench().in(BRONZE).stepNotAsking(BORE).read(1, "30.01").finding(1);
+        assertTrue(found.warmth().orElseThrow().matters());
+        assertFalse(found.warmth().orElseThrow().needed());
+        assertEquals(Standing.PASS, found.verdict().standing());
+    }
+
+    @Test
+    void oneLimitHasNoToleranceToSetItAgainst() {
+        Check atLeast = new Check.Size(Feature.BORE, new Limits(Optional.of(mm("30")), Optional.empty()), places(1), 1,
+                Combine.EACH, false, mm("0"), with(GaugeKind.CALIPER));
+        assertFalse(new Bench().in(BRONZE).step(atLeast).finding(1).warmth().orElseThrow().needed());
+    }
+
+    @Test
+    void aRangeOfReadingsAndAPlanWithoutHeatHaveNothingToDoWithIt() {
+        assertEquals(Optional.empty(), new Bench().in(BRONZE).step(size(Feature.BORE, "0", "0.01", Combine.RANGE, 2)).finding(1).warmth());
+        assertEquals(Optional.empty(), new Bench().step(BORE).finding(1).warmth());
+        assertEquals(Optional.empty(), new Bench().in(BRONZE).step(new Check.Confirm("a")).finding(1).warmth());
+    }
+
+    /** A bore of 30.010 read at 25 °C with a gauge at 20 is 30.007569; a plug of 29.990 leaves 0.017569. */
+    @Test
+    void aPlugIsSetAgainstTheBoreAtTwentyDegreesAndWaitsForItsTemperatures() {
+        Check plug = new Check.PlugFit(1, Limits.between(mm("0.005"), mm("0.035")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER));
+        Bench bench = bore().step(plug).read(1, "30.010").read(2, "29.990")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
+        assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
+        bench.at(1, "25", "20");
+        assertEquals(length("0.017569"), ((PlugFinding) bench.finding(2)).clearance().orElseThrow().greatest());
+    }
+
+    /**
+     * 60° thread, to first order: d2 = M + 0.866 P − 3 W, so with reading and wires both seen from the part at 20 °C its change is
+     * (M − 3 W)·(57.5 − 129.6)e-6 for the gauge at 25 and the part at 28 °C: 16.071·−72.1e-6 = −0.001159.
+     */
+    @Test
+    void wiresGrowWithTheGaugeAndTheThreadWithThePart() {
+        ScrewThread thread = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
+        Check wires = new Check.OverWires(thread, Limits.between(mm("18.2"), mm("18.21")), Optional.empty(), Optional.empty(),
+                places(1), 1, Combine.EACH, false, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES));
+        Bench bench = new Bench().in(BRONZE).step(wires).did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
+        Length asRead = ((WiresFinding) bench.finding(1)).value().orElseThrow();
+        WiresFinding found = (WiresFinding) bench.at(1, "28", "25").finding(1);
+        Length change = found.value().orElseThrow().minus(asRead);
+        assertTrue(!change.minus(length("-0.001159")).abs().isAbove(length("0.000003")), change::toString);
+        assertEquals(List.of(Optional.of(change)), found.measured().stream().map(Measured::forTemperature).toList());
+    }
+}
