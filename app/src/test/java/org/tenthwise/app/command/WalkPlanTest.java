@@ -94,6 +94,24 @@ class WalkPlanTest {
     }
 
     @Test
+    void withoutTheTemperaturesThatMatterACheckStaysOpen() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"),
+                DemoPart.SCREW_CARRIER.passingReadings().replaceAll("(part|gauge)_temperature = .*\n", ""));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals(1, typed.exit());
+        assertEquals("13|Bore Ø30 H7|30.015 so far|Open|2 more to take.", columns(typed.out().get(12)));
+    }
+
+    @Test
+    void aTemperatureThatLooksLikeASlipIsTakenAsTheFileHasIt() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"),
+                DemoPart.SCREW_CARRIER.passingReadings().replace("\"22.8\"", "\"73.0\""));
+        Typed typed = walk("LG-2207", readings);
+        // 30.011·(1 + 11.5e-6·0.5)/(1 + 16.2e-6·53) = 29.9854 by hand: the bore is read far too warm
+        assertEquals("13|Bore Ø30 H7|29.985|Cut again|0.015 mm below the lower limit.", columns(typed.out().get(12)));
+    }
+
+    @Test
     void aReadingThatLooksLikeASlipIsTakenAsTheFileHasIt() throws Exception {
         Path readings = Files.writeString(folder.resolve("r.toml"),
                 DemoPart.SCREW_CARRIER.passingReadings().replace("\"70.04\", \"70.02\"", "\"7.004\", \"70.02\""));

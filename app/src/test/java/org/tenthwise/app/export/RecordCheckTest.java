@@ -2,6 +2,7 @@ package org.tenthwise.app.export;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -85,6 +86,33 @@ class RecordCheckTest {
     void aVerdictThatTheEntriesDoNotGiveIsNamed() throws IOException {
         ((ObjectNode) bore()).put("verdict", "fail");
         assertSays("What the record says of characteristic 13 is not what its entries come to.");
+    }
+
+    /** 30.015·[(1 + 11.5e-6·0.5)/(1 + 16.2e-6·2.8) − 1] = −0.001189 by hand. */
+    @Test
+    void temperaturesTheCorrectionAndWhatItRestsOnStandInTheRecord() {
+        JsonNode pass = bore().path("passes").path(1);
+        assertEquals("-0.001189", pass.at("/readings/0/correction-for-temperature").textValue());
+        assertEquals("30.013811", pass.at("/readings/0/value").textValue());
+        assertEquals("22.8", pass.at("/temperature/corrected-by/part/celsius").textValue());
+        assertEquals("16.2", pass.at("/temperature/corrected-by/part/expansion-1e-6").textValue());
+        assertTrue(pass.at("/temperature/corrected-by/part/expansion-from").textValue().startsWith("aluminium bronze CuAl10Ni5Fe4"));
+        assertEquals(2, pass.path("temperatures").size());
+    }
+
+    @Test
+    void aTemperatureThatTheEntriesDoNotGiveIsNoticed() throws IOException {
+        ((ObjectNode) bore().path("passes").path(1).at("/temperature/corrected-by/part")).put("celsius", "20.0");
+        assertSays("What the record says of characteristic 13 is not what its entries come to.");
+    }
+
+    /** As every record from before there were temperatures. */
+    @Test
+    void aRecordOfAPlanThatSaysNothingOfHeatDoesNotNameIt() throws IOException {
+        DemoPart barrel = DemoPart.WINCH_BARREL_END;
+        String text = text(Records.whole(barrel, Records.passing(barrel)));
+        assertFalse(read(text).path("result").toString().contains("temperature"));
+        assertEquals(Optional.empty(), check(text).fault());
     }
 
     @Test

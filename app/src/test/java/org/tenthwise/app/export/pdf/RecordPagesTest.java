@@ -100,6 +100,16 @@ class RecordPagesTest {
     }
 
     @Test
+    void aCorrectionForTemperatureStandsWithWhatItRestsOn() {
+        String text = all(Scene.PASSED);
+        assertTrue(text.contains("temperature, part 23.4 °C"), text);
+        assertTrue(text.contains("Brought to 20 °C by"), text);
+        assertTrue(text.contains("16.2 ± 10 % in 1e-6 per °C"), text);
+        assertTrue(text.contains("Corrected for temperature, each with its own figures: characteristic 13."), text);
+        assertTrue(text.contains("Temperature does not matter here"), text);
+    }
+
+    @Test
     void aReleaseWithAConcessionIsNeverCalledAPass() {
         String first = text(drawn(Scene.CONCEDED).get(0));
         assertTrue(first.contains("Released with one concession."), first);

@@ -47,6 +47,37 @@ class RunScreenTest extends RunAtHand {
     }
 
     @Test
+    void theTemperatureOfThePartHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
+        run.enter("", "");
+        seen("temperature-part");
+    }
+
+    @Test
+    void theTemperatureOfTheGaugeWithTheOneTakenLastHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("-0.142");
+        run.session.again(Why.CUT);
+        run.enter("22.8");
+        seen("temperature-gauge");
+    }
+
+    @Test
+    void aBoreBroughtToTwentyDegreesHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
+        run.enter("", "", "22.8", "20.5", "0.015", "0.014", "0.011", "0.013");
+        seen("bore-corrected");
+    }
+
+    @Test
+    void aBoreReadBeforeItsTemperaturesHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
+        run.enter("", "");
+        run.session.readingsFirst(true);
+        run.enter("0.015", "0.014");
+        seen("bore-not-corrected-yet");
+    }
+
+    @Test
     void aBoreHalfReadHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.015", "0.014");
         seen("bore-half-read");

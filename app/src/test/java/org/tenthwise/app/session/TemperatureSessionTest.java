@@ -1,0 +1,208 @@
+package org.tenthwise.app.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.verdict.Standing;
+
+/** Two bores of an invented bronze bush in a shop of 18 to 25 °C; a third one too wide in its limits to feel it. Sums by hand. */
+class TemperatureSessionTest {
+
+    private static final Plan PLAN = plan();
+
+    @TempDir
+    private Path dir;
+    private SqliteLedger ledger;
+    private RunSession session;
+
+    @BeforeEach
+    void beginARun() throws Exception {
+        ledger = SqliteLedger.open(dir.resolve("s.db"));
+        Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
+        session = new Shop(ledger, clock).begin(new Beginning(PLAN, "1", "", "", "Setter 2"));
+    }
+
+    @AfterEach
+    void letGo() {
+        ledger.close();
+    }
+
+    private static Plan plan() {
+        StringBuilder text = new StringBuilder("""
+                format = 1
+                part = "T-7"
+                revision = "A"
+                issue = "1"
+                name = "Test bush, invented"
+                material = "bronze"
+                drawing = "T-7"
+                unit = "mm"
+
+                [temperature]
+                part_expansion = 16.2
+                shop_least = 18
+                shop_greatest = 25
+
+                [[operation]]
+                number = 10
+                name = "Bore"
+                """);
+        for (String upper : new String[] {"30.021", "30.021", "30.500"}) {
+            text.append("""
+
+                    [[step]]
+                    number = %d
+                    operation = 10
+                    kind = "bore"
+                    name = "Bore"
+                    method = "Two ways."
+                    lower = 30.000
+                    upper = %s
+                    places = ["0°", "90°"]
+                    cut_again = "too small"
+                    gauge_kind = "inside-micrometer"
+                    gauge = "IM-1"
+                    """.formatted(text.toString().split("\\[\\[step").length, upper));
+        }
+        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text.toString())).plan();
+    }
+
+    private void enter(String... figures) throws Exception {
+        for (String figure : figures) {
+            assertEquals(Optional.empty(), session.enter(figure).objection(), figure);
+        }
+    }
+
+    private SizeFinding bore() {
+        return (SizeFinding) session.state().line().finding();
+    }
+
+    @Test
+    void partThenGaugeThenTheReadingsEachJudgedAtTwentyDegrees() throws Exception {
+        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
+        enter("25");
+        assertEquals(new Asked.Temperature(Body.GAUGE, Optional.empty()), session.state().asked());
+        enter("20.0");
+        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        enter("30.0215", "30.0205");
+        assertInstanceOf(Asked.Nothing.class, session.state().asked());
+        assertEquals(Standing.PASS, bore().verdict().standing());
+        // 30.0215/(1 + 16.2e-6·5)
+        assertEquals(Optional.of(Length.of("30.019068", Unit.MILLIMETRE)), bore().value());
+    }
+
+    /** 30.018/(1 + 81e-6) = 30.015569 would pass; 29.990/(1 + 81e-6) = 29.987571 settles the check before the second reading. */
+    @Test
+    void aReadingThatIsOutAtTwentyDegreesSettlesTheCheckAtOnce() throws Exception {
+        enter("25", "20", "29.990");
+        assertEquals(Standing.CUT_AGAIN, bore().verdict().standing());
+    }
+
+    @Test
+    void theNextCheckSuggestsWhatWasReadLastAndItMustBeConfirmed() throws Exception {
+        enter("24.5", "20.0", "30.010", "30.010");
+        session.goTo(2);
+        assertEquals(new Asked.Temperature(Body.PART, Optional.of(Celsius.of("24.5"))), session.state().asked());
+        assertEquals(Optional.empty(), bore().warmth().orElseThrow().part());
+        enter("");
+        assertEquals(new Asked.Temperature(Body.GAUGE, Optional.of(Celsius.of("20.0"))), session.state().asked());
+        enter("20.4");
+        assertEquals(Optional.of(Celsius.of("24.5")), bore().warmth().orElseThrow().part());
+        assertEquals(Optional.of(Celsius.of("20.4")), bore().warmth().orElseThrow().gauge());
+    }
+
+    @Test
+    void withNothingToSuggestAnEmptyEntryIsNoTemperature() throws Exception {
+        assertEquals(Objection.Kind.NOT_A_NUMBER, session.enter("").objection().orElseThrow().kind());
+    }
+
+    @Test
+    void aNewPassAsksAnewAndSuggestsTheLast() throws Exception {
+        enter("24", "21", "29.9");
+        session.again(Event.PassBegun.Why.CUT);
+        assertEquals(new Asked.Temperature(Body.PART, Optional.of(Celsius.of("24"))), session.state().asked());
+    }
+
+    /** Degrees Fahrenheit, frost, a figure of another gauge, much colder than the shop. */
+    @ParameterizedTest
+    @ValueSource(strings = {"72.5", "-1", "30.013", "7.9", "60.1"})
+    void whatIsHardlyATemperatureHereIsTakenOnlyIfItIsInsistedOn(String text) throws Exception {
+        assertEquals(new Objection(Objection.Kind.FAR_OFF, text), session.enter(text).objection().orElseThrow());
+        assertEquals(Optional.empty(), session.enter(text).objection());
+        assertEquals(new Asked.Temperature(Body.GAUGE, Optional.empty()), session.state().asked());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"hot, NOT_A_NUMBER", "-274, NO_SUM", "1001, NO_SUM"})
+    void whatIsNoTemperatureAtAllIsRefusedHoweverOften(String text, Objection.Kind kind) throws Exception {
+        session.enter(text);
+        assertEquals(kind, session.enter(text).objection().orElseThrow().kind());
+        assertTrue(session.state().pass().isEmpty());
+    }
+
+    @Test
+    void oneStruckOutIsAskedForAgainAndTheCheckIsOpenUntilThen() throws Exception {
+        enter("25", "20", "30.0215", "30.0205");
+        long part = session.state().pass().temperatures().get(0).entry().seq();
+        session.strikeOut(part, "Thermometer lay on the chuck");
+        assertEquals(Standing.OPEN, bore().verdict().standing());
+        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
+        enter("22");
+        // 30.0215/(1 + 16.2e-6·2) = 30.020527
+        assertEquals(Standing.PASS, bore().verdict().standing());
+    }
+
+    @Test
+    void whoHasNoThermometerAtHandReadsFirstAndTheVerdictWaits() throws Exception {
+        session.readingsFirst(true);
+        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        enter("30.010", "30.010");
+        assertEquals(Standing.OPEN, bore().verdict().standing());
+        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
+        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.readingsFirst(false).objection().orElseThrow().kind());
+        enter("25", "20");
+        assertEquals(Standing.PASS, bore().verdict().standing());
+    }
+
+    @Test
+    void whereItDoesNotMatterNoneIsAskedForAndNoneIsTaken() throws Exception {
+        session.goTo(3);
+        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.temperature(Body.PART, "21").objection().orElseThrow().kind());
+        enter("30.2", "30.2");
+        assertEquals(Standing.PASS, bore().verdict().standing());
+    }
+
+    @Test
+    void whatWasTakenIsThereWhenTheRunIsOpenedAgain() throws Exception {
+        enter("25", "20.50");
+        String id = session.id();
+        session = new Shop(ledger, Clock.systemUTC()).open(id);
+        assertEquals(Optional.of(Celsius.of("20.50")), session.state().pass().temperature(Body.GAUGE));
+        assertEquals(1, session.state().inHand().number());
+        assertInstanceOf(Asked.Reading.class, session.state().asked());
+    }
+}
