@@ -45,6 +45,12 @@ public final class Remarks {
                 .flatMap(List::stream).toList();
     }
 
+    /** The same where room is short: that temperature does not matter is not said any more once something is read. */
+    public List<String> inShort(Finding finding) {
+        boolean matters = finding.warmth().filter(warmth -> !warmth.matters()).isEmpty();
+        return matters || StepFigures.measured(finding).isEmpty() ? of(finding) : others(finding);
+    }
+
     private List<String> others(Finding finding) {
         if (finding instanceof RunOutFinding runOut) {
             return of(runOut);

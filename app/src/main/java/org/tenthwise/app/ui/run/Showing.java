@@ -128,7 +128,7 @@ final class Showing {
     private Found found(State state) {
         Line line = state.line();
         return new Found(line.finding().verdict().standing(), sentences.standing(line.finding()) + ".",
-                sentences.distance(line.finding()), advice.next(line), String.join(" ", traces(state), String.join(" ", remarks.of(line.finding()))).strip());
+                sentences.distance(line.finding()), advice.next(line), String.join(" ", traces(state), String.join(" ", remarks.inShort(line.finding()))).strip());
     }
 
     /** What was doubted here last, and how much was struck out. */
