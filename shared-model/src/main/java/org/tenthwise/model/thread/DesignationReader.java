@@ -57,14 +57,14 @@ final class DesignationReader {
                 .orElseThrow(() -> new IllegalArgumentException(
                         "\"%s\" names no pitch, and ISO 261 has no coarse pitch for %s".formatted(text, diameter)));
         int starts = Optional.ofNullable(read.group(2)).map(lead -> starts(millimetres(lead), pitch, text)).orElse(1);
-        return designation(new ScrewThread(ThreadForm.METRIC, diameter, pitch, starts), read.group(4), Optional.empty(), leftHand);
+        return designation(thread(ThreadForm.METRIC, diameter, pitch, starts, text), read.group(4), Optional.empty(), leftHand);
     }
 
     /** Behind the diameter stands the lead, and behind it the pitch if it is not the lead. */
     private static ThreadDesignation trapezoidal(Matcher read, String text, boolean leftHand) {
         Length lead = millimetres(read.group(2));
         Length pitch = Optional.ofNullable(read.group(3)).map(DesignationReader::millimetres).orElse(lead);
-        ScrewThread thread = new ScrewThread(ThreadForm.TRAPEZOIDAL, millimetres(read.group(1)), pitch, starts(lead, pitch, text));
+        ScrewThread thread = thread(ThreadForm.TRAPEZOIDAL, millimetres(read.group(1)), pitch, starts(lead, pitch, text), text);
         return designation(thread, read.group(4), Optional.empty(), leftHand);
     }
 
@@ -76,11 +76,19 @@ final class DesignationReader {
         ThreadForm threadForm = unified ? ThreadForm.UNIFIED : form.startsWith("STUB") ? ThreadForm.STUB_ACME : ThreadForm.ACME;
         Length diameter = InchSize.read(read.group(1).strip(), text, size -> unified && lists(threadForm, size, pitch));
         Optional<String> series = unified ? Optional.of(form.replace("UNR", "UN")) : Optional.empty();
-        return designation(new ScrewThread(threadForm, diameter, pitch, starts), read.group(6).toUpperCase(Locale.ROOT), series, leftHand);
+        return designation(thread(threadForm, diameter, pitch, starts, text), read.group(6).toUpperCase(Locale.ROOT), series, leftHand);
     }
 
     private static boolean lists(ThreadForm form, Length diameter, Length pitch) {
         return diameter.isAbove(pitch.plus(pitch)) && ThreadSeries.lists(new ScrewThread(form, diameter, pitch, 1));
+    }
+
+    private static ScrewThread thread(ThreadForm form, Length diameter, Length pitch, int starts, String text) {
+        try {
+            return new ScrewThread(form, diameter, pitch, starts).nominal();
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("\"%s\" is no thread that can be cut: %s".formatted(text, e.getMessage()), e);
+        }
     }
 
     private static ThreadDesignation designation(ScrewThread thread, String threadClass, Optional<String> series, boolean leftHand) {

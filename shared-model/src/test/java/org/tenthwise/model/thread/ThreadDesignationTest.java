@@ -97,7 +97,8 @@ class ThreadDesignationTest {
             M37-6g                 | names no pitch, and ISO 261 has no coarse pitch for 37 mm
             M10x1.5-2A             | class is "2A": metric threads have a grade and a letter
             M10x1.5-9H             | class is "9H": metric threads have a grade and a letter
-            M2x1.9-6g              | leaves no core
+            M2x1.9-6g              | "M2x1.9-6g" is no thread that can be cut: Diameter 2 mm leaves no core
+            M0x0-6g                | "M0x0-6g" is no thread that can be cut: Pitch 0 mm is not more than nought
             1/4-20 UNC-6g          | class is "6G": unified threads have 1A 2A 3A
             1/4-28 UNC-2A          | series is "UNC": a thread of 0.25 in and 28 threads to the inch is in the series UNF
             1/4-21 UNC-2A          | series is "UNC": a thread of 0.25 in and 21 threads to the inch is in no series but a special one, UNS
