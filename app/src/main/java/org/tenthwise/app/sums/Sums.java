@@ -50,9 +50,9 @@ public final class Sums {
             throw new CannotAnswer("calc", "calc is \"%s\": it is one of %s".formatted(Quoted.of(name),
                     String.join(", ", new TreeSet<>(byName.keySet()))));
         }
-        Set<String> unknown = new TreeSet<>(given.values().keySet());
-        unknown.removeAll(sum.keys());
-        if (!unknown.isEmpty()) {
+        if (!sum.keys().containsAll(given.values().keySet())) {
+            Set<String> unknown = new TreeSet<>(given.values().keySet());
+            unknown.removeAll(sum.keys());
             throw new CannotAnswer(unknown.iterator().next(), "%s takes no %s: it takes %s".formatted(name,
                     Quoted.of(String.join(", ", unknown)), String.join(", ", new TreeSet<>(sum.keys()))));
         }

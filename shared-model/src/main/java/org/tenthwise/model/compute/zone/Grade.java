@@ -1,11 +1,16 @@
 package org.tenthwise.model.compute.zone;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The standard tolerance grades of ISO 286-1, finest first. */
 public enum Grade {
     IT01, IT0, IT1, IT2, IT3, IT4, IT5, IT6, IT7, IT8, IT9, IT10, IT11, IT12, IT13, IT14, IT15, IT16, IT17, IT18;
+
+    private static final Map<String, Grade> BY_NUMBER =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Grade::number, grade -> grade));
 
     /** The grade without its IT, as it stands after a letter: {@code 7}, {@code 01}. */
     public String number() {
@@ -13,7 +18,7 @@ public enum Grade {
     }
 
     public static Optional<Grade> ofNumber(String number) {
-        return Arrays.stream(values()).filter(grade -> grade.number().equals(number)).findFirst();
+        return Optional.ofNullable(BY_NUMBER.get(number));
     }
 
     /** The next finer one; absent for the finest. */
