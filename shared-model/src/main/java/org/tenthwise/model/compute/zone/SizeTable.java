@@ -1,23 +1,19 @@
 package org.tenthwise.model.compute.zone;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.ResourceBundle;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
+import org.tenthwise.model.table.Table;
 
 /**
  * A table by steps of size. A step is over one figure up to and including the next, so a size on an edge belongs to the
- * step below; the first begins over nought. A point in the file is a place the standard leaves empty.
+ * step below; the first begins over nought.
  */
 final class SizeTable {
 
     private static final String STEPS = "up-to";
-    private static final String EMPTY = ".";
 
     private final List<BigDecimal> steps;
     private final Map<String, List<Optional<BigDecimal>>> rows;
@@ -29,10 +25,10 @@ final class SizeTable {
 
     /** @param name of the file beside this class */
     static SizeTable read(String name) {
-        ResourceBundle file = ResourceBundle.getBundle(SizeTable.class.getPackageName() + "." + name, Locale.ROOT);
-        List<BigDecimal> steps = figures(file.getString(STEPS)).stream().map(Optional::orElseThrow).toList();
+        List<Map<String, String>> lines = Table.beside(SizeTable.class, name + ".csv").rows();
+        List<BigDecimal> steps = lines.get(0).keySet().stream().filter(heading -> !heading.equals(STEPS)).map(BigDecimal::new).sorted().toList();
         Map<String, List<Optional<BigDecimal>>> rows = new TreeMap<>();
-        file.keySet().stream().filter(key -> !key.equals(STEPS)).forEach(key -> rows.put(key, row(key, file.getString(key), steps.size())));
+        lines.forEach(line -> rows.put(line.get(STEPS), steps.stream().map(step -> figure(line.get(step.toPlainString()))).toList()));
         return new SizeTable(steps, rows);
     }
 
@@ -88,17 +84,7 @@ final class SizeTable {
         return step;
     }
 
-    private static List<Optional<BigDecimal>> row(String key, String text, int length) {
-        List<Optional<BigDecimal>> row = figures(text);
-        if (row.size() != length) {
-            throw new IllegalStateException("Row %s has %d figures for %d steps".formatted(key, row.size(), length));
-        }
-        return row;
-    }
-
-    private static List<Optional<BigDecimal>> figures(String text) {
-        return Arrays.stream(text.strip().split("\\s+"))
-                .map(figure -> figure.equals(EMPTY) ? Optional.<BigDecimal>empty() : Optional.of(new BigDecimal(figure)))
-                .collect(Collectors.toList());
+    private static Optional<BigDecimal> figure(String cell) {
+        return cell.equals(Table.NOTHING) ? Optional.empty() : Optional.of(new BigDecimal(cell));
     }
 }
