@@ -52,8 +52,8 @@ final class CsvRow {
             List<CsvRow> taken = new ArrayList<>();
             for (Attempt attempt : Attempt.of(evidence.sheet().run(), line)) {
                 CsvRow pass = characteristic.copy().pass(attempt);
-                attempt.pass().readings().forEach(reading -> taken.add(pass.copy().reading(attempt, reading)));
                 attempt.pass().temperatures().forEach(temperature -> taken.add(pass.copy().temperature(attempt, temperature)));
+                attempt.pass().readings().forEach(reading -> taken.add(pass.copy().reading(attempt, reading)));
                 attempt.pass().answers().forEach(answering -> taken.add(pass.copy().answer(attempt, answering)));
             }
             rows.addAll(taken.isEmpty() ? List.of(characteristic.copy().finding(line.finding())) : taken);

@@ -11,7 +11,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 
-/** Every reading, every temperature and every answer of a characteristic, pass by pass, those that do not count any more struck through. */
+/** Every temperature, every reading and every answer of a characteristic, pass by pass, those that do not count any more struck through. */
 final class PassTable {
 
     private static final Column ENTRY = Column.words(Flow.LEFT, 38);
@@ -41,15 +41,15 @@ final class PassTable {
             flow.text(matter.say("record.nothing-taken"), Style.TEXT, Flow.LEFT, Flow.WIDTH);
             return;
         }
-        boolean measures = attempts.stream().anyMatch(attempt -> !attempt.pass().readings().isEmpty());
+        boolean measures = attempts.stream().anyMatch(attempt -> !attempt.pass().readings().isEmpty() || !attempt.pass().temperatures().isEmpty());
         flow.need(80);
         head(measures);
         for (Attempt attempt : attempts) {
             if (line.passes().size() > 1) {
                 new Row(flow.wrapping()).text(NOTE, pass(attempt), Style.SMALL_BOLD).into(flow, () -> head(measures));
             }
-            attempt.pass().readings().forEach(reading -> reading(attempt, reading));
             attempt.pass().temperatures().forEach(temperature -> temperature(attempt, temperature));
+            attempt.pass().readings().forEach(reading -> reading(attempt, reading));
             attempt.pass().answers().forEach(answering -> answer(attempt, answering));
         }
     }

@@ -15,6 +15,7 @@ import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.Standing;
 
 /** How the run screen handles: by its keys, by a keyboard and by a gauge that types. */
@@ -175,6 +176,42 @@ class RunHandlingTest extends RunAtHand {
             press(scene, "commit");
         });
         assertTrue(run.session.state().asked() instanceof Asked.Temperature);
+    }
+
+    @Test
+    void theTemperaturesCanWaitUntilEverythingIsRead() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
+        run.enter("", "");
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "again");
+            type(scene, "0.015\n0.014\n0.011\n0.013\n");
+        });
+        assertEquals(4, run.session.state().pass().readings().size());
+        assertTrue(run.session.state().asked() instanceof Asked.Temperature);
+        assertEquals(Standing.OPEN, run.session.state().line().finding().verdict().standing());
+    }
+
+    @Test
+    void theTemperaturesTakenLastAreTakenAgainByTwoTaps() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("-0.142");
+        run.session.again(Why.CUT);
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "commit");
+            press(scene, "commit");
+        });
+        assertEquals(List.of("20 °C", "20 °C"), run.session.state().pass().temperatures().stream()
+                .map(taken -> taken.read().toString()).toList());
+        assertTrue(run.session.state().asked() instanceof Asked.Reading);
+    }
+
+    @Test
+    void aGaugeThatTypesIntoTheTemperatureIsNotTakenForAThermometer() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
+        run.enter("", "");
+        run(() -> type(opened().scene(), "+0.013\n+0.013\n"));
+        assertTrue(run.session.state().pass().isEmpty());
     }
 
     @Test
