@@ -134,7 +134,7 @@ class RecordCheckTest {
 
     @Test
     void anotherPlanIsNoticed() throws IOException {
-        ((ObjectNode) record.path("plan")).put("text", PART.planText().replace("30.021", "30.031"));
+        ((ObjectNode) record.path("plan")).put("text", PART.planText().replace("zone = \"H7\"", "zone = \"H8\""));
         assertSays("The plan in the record is not the one the run was begun with.");
     }
 

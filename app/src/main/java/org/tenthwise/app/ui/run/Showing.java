@@ -25,6 +25,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.tolerance.Origin;
 
 /** Puts a state of the run into the words the run screen shows. */
 final class Showing {
@@ -87,16 +88,16 @@ final class Showing {
 
     private InHand inHand(State state) {
         Step step = state.inHand();
-        String drawing = StepFigures.limits(step).flatMap(Limits::origin).isPresent() ? worked(step)
-                : step.drawing().isEmpty() ? sentences.limits(step) : step.drawing();
+        String drawing = StepFigures.limits(step).flatMap(Limits::origin).map(origin -> worked(step, origin))
+                .orElseGet(() -> step.drawing().isEmpty() ? sentences.limits(step) : step.drawing());
         return new InHand(step.number(), step.name(), drawing, gauge(state), step.method(),
                 step.caution().orElse(""), statement(step.check()));
     }
 
     /** Limits nobody wrote out: what they are and where they come from. */
-    private String worked(Step step) {
-        return step.drawing().isEmpty() ? words.say("run.worked-limits", sentences.limits(step), sentences.limitsFrom(step))
-                : words.say("run.worked-limits.drawn", step.drawing(), sentences.limits(step), sentences.limitsFrom(step));
+    private String worked(Step step, Origin origin) {
+        return step.drawing().isEmpty() ? words.say("run.worked-limits", sentences.limits(step), origin.designation(), origin.standard())
+                : words.say("run.worked-limits.drawn", step.drawing(), sentences.limits(step), origin.standard());
     }
 
     private String statement(Check check) {
