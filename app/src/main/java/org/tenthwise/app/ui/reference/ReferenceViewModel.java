@@ -147,6 +147,9 @@ public final class ReferenceViewModel {
 
     private String counts(List<Row> rows) {
         long agree = rows.stream().filter(row -> row.agreement() == Agreement.AGREES).count();
+        if (agree == 1 && rows.size() == 1) {
+            return words.say("reference.one-agrees");
+        }
         return agree == rows.size() ? words.say("reference.all-agree", rows.size()) : words.say("reference.some-agree", agree, rows.size());
     }
 
