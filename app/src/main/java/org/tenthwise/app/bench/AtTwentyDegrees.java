@@ -1,5 +1,6 @@
 package org.tenthwise.app.bench;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.picture.Picture;
@@ -23,9 +24,17 @@ final class AtTwentyDegrees implements BenchSum {
 
     @Override
     public List<Ask> asks(Filled filled) {
-        return List.of(Ask.length(READING), Ask.of(Ask.Kind.TEMPERATURE, "part_temp"), Ask.of(Ask.Kind.EXPANSION, "part_alpha"),
-                Ask.of(Ask.Kind.TEMPERATURE, "gauge_temp"), Ask.of(Ask.Kind.EXPANSION, "gauge_alpha"),
-                Ask.of(Ask.Kind.TEMPERATURE, "u_temp").optional(), Ask.of(Ask.Kind.EXPANSION, "u_alpha").optional());
+        List<Ask> asks = new ArrayList<>(List.of(Ask.length(READING), Ask.of(Ask.Kind.TEMPERATURE, "part_temp")));
+        asks.addAll(ExpansionAsks.of("part"));
+        asks.add(Ask.of(Ask.Kind.TEMPERATURE, "gauge_temp"));
+        asks.addAll(ExpansionAsks.of("gauge"));
+        asks.addAll(List.of(Ask.of(Ask.Kind.TEMPERATURE, "u_temp").optional(), Ask.of(Ask.Kind.EXPANSION, "u_alpha").optional()));
+        return asks;
+    }
+
+    @Override
+    public Filled follow(Filled filled, String id) {
+        return ExpansionAsks.follow(filled, id);
     }
 
     @Override

@@ -29,6 +29,11 @@ public interface BenchSum {
         return Map.of();
     }
 
+    /** What else is filled in when {@code id} was typed or chosen. */
+    default Filled follow(Filled filled, String id) {
+        return filled;
+    }
+
     /** Where each of several figures belongs, in their order; empty where that is nowhere in particular. */
     default List<String> places(Ask ask, Filled filled) {
         return List.of();

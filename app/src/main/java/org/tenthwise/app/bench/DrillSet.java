@@ -31,7 +31,7 @@ final class DrillSet implements BenchSum {
     public List<Ask> asks(Filled filled) {
         List<Ask> asks = new ArrayList<>(List.of(Ask.length(DEPTH), Ask.length(START), Ask.choice(BY, "per_drill", REACHES).aside()));
         if (filled.is(BY, REACHES)) {
-            asks.add(Ask.of(Ask.Kind.LENGTHS, REACHES));
+            asks.addAll(List.of(Ask.of(Ask.Kind.LENGTHS, REACHES), Ask.length("chip_clearance").optional()));
         } else {
             asks.addAll(List.of(Ask.length("per_drill"), Ask.length("chip_clearance")));
         }

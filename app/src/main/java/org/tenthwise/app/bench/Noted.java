@@ -20,7 +20,8 @@ public final class Noted {
     public String of(BenchSum sum, Filled filled, Answer answer) {
         List<String> figures = new ArrayList<>();
         for (Ask ask : sum.asks(filled)) {
-            if (!filled.text(ask.id()).isBlank()) {
+            boolean ofNone = ExpansionAsks.isMaterial(ask.id()) && filled.is(ask.id(), ExpansionAsks.TYPED);
+            if (!filled.text(ask.id()).isBlank() && !ofNone) {
                 figures.add(words.say("bench.note.figure", bench.name(ask), value(ask, filled)));
             }
         }
@@ -55,6 +56,9 @@ public final class Noted {
 
     /** A choice as a person reads it; letters, grades, classes and numbers are read as they are. */
     public String chosen(String id, String choice) {
+        if (ExpansionAsks.isMaterial(id)) {
+            return choice.equals(ExpansionAsks.TYPED) ? words.say("bench.choice.material.typed") : choice;
+        }
         return choice.matches("[a-z_-]{3,}|no") ? words.say("bench.choice." + id.replace('_', '-') + "." + choice.replace('_', '-')) : choice;
     }
 }

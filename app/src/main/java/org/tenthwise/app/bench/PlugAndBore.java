@@ -46,10 +46,17 @@ final class PlugAndBore implements BenchSum {
         }
         asks.add(Ask.choice(WARM, "no", "yes").aside());
         if (filled.is(WARM, "yes")) {
-            asks.addAll(List.of(Ask.of(Ask.Kind.TEMPERATURE, "bore_temp"), Ask.of(Ask.Kind.EXPANSION, "bore_alpha"),
-                    Ask.of(Ask.Kind.TEMPERATURE, "plug_temp"), Ask.of(Ask.Kind.EXPANSION, "plug_alpha")));
+            asks.add(Ask.of(Ask.Kind.TEMPERATURE, "bore_temp"));
+            asks.addAll(ExpansionAsks.of("bore"));
+            asks.add(Ask.of(Ask.Kind.TEMPERATURE, "plug_temp"));
+            asks.addAll(ExpansionAsks.of("plug"));
         }
         return asks;
+    }
+
+    @Override
+    public Filled follow(Filled filled, String id) {
+        return ExpansionAsks.follow(filled, id);
     }
 
     @Override

@@ -20,7 +20,9 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.tolerance.Origin;
 
 /**
  * What the step in hand knows already, filled into the sums it belongs to.
@@ -31,8 +33,10 @@ import org.tenthwise.model.tolerance.Limits;
  */
 public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Filled> filled) {
 
-    /** A diameter with a tolerance zone, as a drawing writes it. */
-    private static final Pattern ZONE = Pattern.compile("[⌀Øø]\\s*(\\d+(?:\\.\\d+)?)\\s+([A-Za-z]{1,2})(\\d{1,2})\\b");
+    /** A size with a tolerance zone, as a drawing writes it. */
+    private static final String ZONE = "(\\d+(?:\\.\\d+)?)\\s+([A-Za-z]{1,2})(\\d{1,2})\\b";
+    private static final Pattern ON_A_DIAMETER = Pattern.compile("[⌀Øø]\\s*" + ZONE);
+    private static final Pattern NAMED = Pattern.compile("[⌀Øø]?\\s*" + ZONE);
 
     public Prefill {
         filled = Map.copyOf(filled);
@@ -60,7 +64,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
             fitting = Optional.of(BenchKind.FIT);
         } else if (check instanceof Check.OverWires wires) {
             filled.put(BenchKind.WIRES, wires(state, wires, empty));
-            filled.put(BenchKind.THREAD_LIMITS, ThreadAsks.fill(empty, wires.thread()));
+            filled.put(BenchKind.THREAD_LIMITS, threadLimits(state, wires, empty));
             fitting = Optional.of(BenchKind.WIRES);
         }
         lastSize(state, unit).ifPresent(size -> filled.put(BenchKind.TEMPERATURE, empty.with(AtTwentyDegrees.READING, size)));
@@ -112,11 +116,23 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
     }
 
     private static Optional<Filled> zone(State state) {
-        Matcher zone = ZONE.matcher(state.inHand().drawing() + " " + state.inHand().name());
+        Matcher zone = origin(state).map(NAMED::matcher)
+                .orElseGet(() -> ON_A_DIAMETER.matcher(state.inHand().drawing() + " " + state.inHand().name()));
         return zone.find() && ZoneAsks.isKnown(zone.group(2), zone.group(3))
                 ? Optional.of(Filled.nothing(Unit.MILLIMETRE).with(IsoZone.DIAMETER, zone.group(1))
                         .with(IsoZone.PART, ZoneAsks.isHole(zone.group(2)) ? IsoZone.HOLE : IsoZone.SHAFT)
                         .with(IsoZone.LETTER, zone.group(2)).with(IsoZone.GRADE, zone.group(3))) : Optional.empty();
+    }
+
+    /** What the plan names the limits of the step by; absent where it writes them out. */
+    private static Optional<String> origin(State state) {
+        return StepFigures.limits(state.inHand()).flatMap(Limits::origin).map(Origin::designation);
+    }
+
+    /** Form, diameter and pitch, and the class where the plan names it. */
+    private static Filled threadLimits(State state, Check.OverWires check, Filled empty) {
+        Filled thread = ThreadAsks.fill(empty, check.thread());
+        return origin(state).map(named -> thread.with("class", ThreadDesignation.read(named).threadClass().toString())).orElse(thread);
     }
 
     private static Optional<Measured> last(State state) {

@@ -4,10 +4,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.thread.ThreadClass;
 import org.tenthwise.model.thread.ThreadForm;
+import org.tenthwise.model.thread.ThreadSide;
 
 /** What names a thread, asked alike wherever a thread is asked for. */
 final class ThreadAsks {
@@ -73,8 +76,22 @@ final class ThreadAsks {
         return started.with(PITCH_BY, PITCH).with(PITCH, Filled.typed(thread.pitch(), filled.unit()));
     }
 
-    /** Classes a drawing names for the form, on the side. */
-    static List<String> classes(String form, boolean external) {
+    /** Classes a drawing often names for the form, on the side, and the one named already if there is such a class. */
+    static List<String> classes(String form, boolean external, String named) {
+        List<String> usual = usual(form, external);
+        boolean other = !usual.contains(named) && ThreadForm.ofKey(form).filter(of -> isClass(of, external, named)).isPresent();
+        return other ? Stream.concat(usual.stream(), Stream.of(named)).toList() : usual;
+    }
+
+    private static boolean isClass(ThreadForm form, boolean external, String named) {
+        try {
+            return ThreadClass.of(form, named).side().map(side -> external == (side == ThreadSide.EXTERNAL)).orElse(true);
+        } catch (IllegalArgumentException noSuchClass) {
+            return false;
+        }
+    }
+
+    private static List<String> usual(String form, boolean external) {
         return List.of(switch (form) {
             case "unified" -> external ? new String[] {"2A", "3A", "1A"} : new String[] {"2B", "3B", "1B"};
             case "metric" -> external ? new String[] {"6g", "6h", "6e", "6f", "4g", "4h", "8g", "8e"}

@@ -29,7 +29,7 @@ final class ThreadLimits implements BenchSum {
         Ask form = ThreadAsks.form(filled.unit());
         String chosen = form.choices().contains(filled.text(ThreadAsks.FORM)) ? filled.text(ThreadAsks.FORM) : form.choices().get(0);
         return List.of(form, Ask.choice(SIDE, EXTERNAL, "internal"), Ask.length(ThreadAsks.DIAMETER), ThreadAsks.pitchBy(filled.unit()),
-                ThreadAsks.pitch(filled), Ask.choice("class", ThreadAsks.classes(chosen, !filled.is(SIDE, "internal"))),
+                ThreadAsks.pitch(filled), Ask.choice("class", ThreadAsks.classes(chosen, !filled.is(SIDE, "internal"), filled.text("class"))),
                 ThreadAsks.starts());
     }
 

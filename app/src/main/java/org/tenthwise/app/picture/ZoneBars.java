@@ -33,6 +33,7 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
     private static final double WIDEST = 64;
     private static final double NARROWEST = 14;
     private static final double LINE = 26;
+    private static final double LEAST_LINES = 7;
 
     public ZoneBars {
         bars = List.copyOf(bars);
@@ -49,6 +50,8 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
 
         private final Drawing drawing;
         private final Box frame;
+        /** What lies between gives way where there is little height. */
+        private final List<Between> shown;
         private final double lane;
         private final double column;
         private final double top;
@@ -60,9 +63,10 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
             this.drawing = drawing;
             this.frame = drawing.frame().box();
             this.lane = line.map(words -> drawing.width(Label.of(words, NAME_TEXT, Role.INK2)) + 12).orElse(4.0);
-            this.column = (frame.width() - lane) / (bars.size() + between.size());
-            this.top = drawing.lettered(LINE);
-            this.bottom = frame.bottom() - drawing.lettered(LINE) * (between.isEmpty() ? 2 : 3);
+            this.shown = frame.height() < LEAST_LINES * drawing.lettered(LINE) ? List.of() : between;
+            this.column = (frame.width() - lane) / (bars.size() + shown.size());
+            this.top = drawing.lettered(LINE) * 0.6;
+            this.bottom = frame.bottom() - drawing.lettered(LINE) * (shown.isEmpty() ? 1.5 : 2.6);
             double high = offsets().max(Double::compare).orElse(0.0);
             double low = offsets().min(Double::compare).orElse(0.0);
             double span = high > low ? high - low : 1;
@@ -90,12 +94,19 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
                 drawing.line(new Point(lane, zero), new Point(frame.right() - 2, zero), Stroke.CENTRE, Role.LINE);
                 drawing.text(Label.of(words, NAME_TEXT, Role.INK2), new Point(2, Math.min(zero, bottom - 4)), Anchor.LEFT);
             });
+            for (Between found : shown) {
+                double end = dimensionAt(shown.indexOf(found)) + 8;
+                for (Length size : List.of(found.from(), found.to())) {
+                    double y = y(bars.get(0).from(), size);
+                    drawing.line(new Point(lane + 8, y), new Point(end, y), Stroke.RULE, Role.RULE);
+                }
+            }
             for (int i = 0; i < bars.size(); i++) {
                 bar(bars.get(i), new Box(lane + i * column, top, lane + (i + 1) * column, bottom));
             }
-            for (int i = 0; i < between.size(); i++) {
+            for (int i = 0; i < shown.size(); i++) {
                 double left = lane + (bars.size() + i) * column;
-                between(between.get(i), new Box(left, top, left + column, bottom));
+                between(shown.get(i), new Box(left, top, left + column, bottom));
             }
         }
 
@@ -128,8 +139,10 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
             }
             double half = drawing.lettered(LINE) / 2;
             double middle = (upper + lower) / 2;
-            bar.greatest().ifPresent(sized -> limit(sized, left, right, upper, Math.min(upper, middle - half)));
-            bar.least().ifPresent(sized -> limit(sized, left, right, lower, Math.max(lower, middle + half)));
+            double under = Math.min(Math.max(lower, middle + half), bottom);
+            double over = Math.max(half, Math.min(Math.min(upper, middle - half), under - 2 * half));
+            bar.greatest().ifPresent(sized -> limit(sized, left, right, upper, over));
+            bar.least().ifPresent(sized -> limit(sized, left, right, lower, Math.max(under, over + 2 * half)));
             name(Label.of(bar.name(), NAME_TEXT, Role.INK2), room, left, 1);
         }
 
@@ -138,16 +151,16 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
             if (Math.abs(textAt - at) > 1) {
                 drawing.line(new Point(right + 8, at), new Point(right + 14, textAt), Stroke.THIN, Role.LINE);
             }
-            double half = drawing.lettered(LINE) / 2;
-            drawing.text(figures(sized).onGround(), new Point(right + 14, Math.max(half, Math.min(textAt, bottom + half))), Anchor.LEFT);
+            drawing.text(figures(sized).onGround(), new Point(right + 14, textAt), Anchor.LEFT);
+        }
+
+        private double dimensionAt(int index) {
+            return lane + (bars.size() + index) * column + Math.min(24, column / 4);
         }
 
         private void between(Between found, Box room) {
             Length from = bars.get(0).from();
-            double x = room.left() + Math.min(24, room.width() / 4);
-            for (Length size : List.of(found.from(), found.to())) {
-                drawing.line(new Point(lane + 8, y(from, size)), new Point(x + 8, y(from, size)), Stroke.RULE, Role.RULE);
-            }
+            double x = dimensionAt(shown.indexOf(found));
             drawing.dimension(new Point(x, y(from, found.from())), new Point(x, y(from, found.to())), Role.ACCENT);
             name(Label.of(found.name(), NAME_TEXT, Role.INK2), room, room.left() + 8, 1);
             name(Label.of(found.figures(), TEXT, Role.ACCENT).bold(), room, room.left() + 8, 2);

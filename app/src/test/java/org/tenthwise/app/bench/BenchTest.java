@@ -116,6 +116,14 @@ class BenchTest {
     }
 
     @Test
+    void aClassNamedByTheDrawingStaysThoughItIsNotOftenNamed() {
+        BenchSum sum = Bench.of(BenchKind.THREAD_LIMITS);
+        Filled named = sum.settled(Filled.nothing(Unit.MILLIMETRE).with("form", "metric").with("class", "5g6g"));
+        assertEquals("5g6g", named.text("class"));
+        assertEquals("6H", sum.settled(named.with("side", "internal")).text("class"));
+    }
+
+    @Test
     void readingsEvenlyRoundTheWorkHaveTheirAngles() {
         BenchSum sum = Bench.of(BenchKind.RUN_OUT);
         Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE).with("places", "4"));

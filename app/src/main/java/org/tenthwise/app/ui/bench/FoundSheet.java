@@ -22,8 +22,8 @@ import org.tenthwise.app.ui.theme.Pictures;
 /** What comes of a bench sum: its formula, the picture drawn from the numbers, the headline, every other result, notes and source. */
 final class FoundSheet extends VBox {
 
-    private static final double LEAST_PICTURE = 130;
-    private static final double FACTS = 236;
+    private static final double LEAST_PICTURE = 110;
+    private static final double FACTS = 224;
     private static final double FACTS_LARGE = 280;
 
     private final PictureView picture;

@@ -24,6 +24,8 @@ final class HandSide extends StackPane {
 
     private static final double GAP = 8;
     private static final double LEAST = 200;
+    /** Enough for what is asked and the figure, with large text too. */
+    private static final double READOUT = 150;
     private static final int SHORT = 3;
     private static final int ACROSS = 4;
 
@@ -42,6 +44,7 @@ final class HandSide extends StackPane {
         Keypad keypad = new Keypad(model, model::sign, words, lead("next"));
         keypad.setMinHeight(Region.USE_PREF_SIZE);
         Readout readout = new Readout(pad(Hand.Pad::asked), pad(Hand.Pad::figure), pad(Hand.Pad::unit), pad(Hand.Pad::line));
+        readout.setPrefHeight(READOUT);
         VBox.setVgrow(readout, Priority.ALWAYS);
         padSide = new VBox(GAP, readout, keypad);
         asked.getStyleClass().add("heading");

@@ -54,7 +54,7 @@ final class SumShowing {
         Optional<String> why = refusal(ask, outcome);
         String full = noted.value(ask, filled);
         boolean empty = full.isEmpty();
-        String value = !empty ? shortened(full) : words.say(ask.needed() ? "bench.empty" : "bench.may-be-empty");
+        String value = !empty ? ask.kind().isSeveral() ? shortened(full) : full : words.say(ask.needed() ? "bench.empty" : "bench.may-be-empty");
         return new FieldShown(ask.id(), bench.name(ask), value, bench.name(ask) + " " + (empty ? value : full)
                 + why.map(sentence -> ". " + sentence).orElse(""), inHand, empty, why.isPresent());
     }

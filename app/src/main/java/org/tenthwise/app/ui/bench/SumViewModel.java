@@ -210,7 +210,7 @@ public final class SumViewModel implements Typing {
     }
 
     private void fill(String id, String text) {
-        filled = sum.settled(filled.with(id, text));
+        filled = sum.settled(sum.follow(filled.with(id, text), id));
         changed();
     }
 

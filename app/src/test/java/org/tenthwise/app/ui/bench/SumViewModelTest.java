@@ -83,6 +83,19 @@ class SumViewModelTest {
         assertTrue(sum.shownProperty().get().found().sentence().isEmpty());
     }
 
+    /** Callister and Rethwisch, Table B.6: steel 4340 expands by 12.3e-6 per °C. */
+    @Test
+    void aMaterialFillsItsExpansionInAndAFigureTypedIsOfNoMaterial() {
+        SumViewModel sum = alone(BenchKind.TEMPERATURE);
+        sum.goTo("part_material");
+        sum.choose("steel 4340");
+        assertEquals("12.3", sum.filled().text("part_alpha"));
+        sum.goTo("part_alpha");
+        type(sum, "12");
+        assertEquals("typed", sum.filled().text("part_material"));
+        assertEquals("12", sum.filled().text("part_alpha"));
+    }
+
     @Test
     void aFieldGoneBackToBeginsAnewWithTheFirstFigureAndIsMendedByTakingBack() {
         SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035");
