@@ -6,11 +6,12 @@ import java.util.List;
  * One thing a bench sum asks for.
  *
  * @param id      key of the sum where it is given as it is; a name of its own otherwise
- * @param choices what can be chosen, the usual first; empty where a figure is typed
+ * @param choices what can be chosen; empty where a figure is typed
+ * @param usual   chosen until another is; empty where a figure is typed
  * @param needed  whether there is no answer without it
  * @param given   whether it goes to the sum under its id
  */
-public record Ask(String id, Kind kind, List<String> choices, boolean needed, boolean given) {
+public record Ask(String id, Kind kind, List<String> choices, String usual, boolean needed, boolean given) {
 
     /** What is typed or chosen. */
     public enum Kind {
@@ -39,28 +40,34 @@ public record Ask(String id, Kind kind, List<String> choices, boolean needed, bo
     }
 
     static Ask of(Kind kind, String id) {
-        return new Ask(id, kind, List.of(), true, true);
+        return new Ask(id, kind, List.of(), "", true, true);
     }
 
     static Ask length(String id) {
         return of(Kind.LENGTH, id);
     }
 
+    /** The first is the usual. */
     static Ask choice(String id, String... choices) {
         return choice(id, List.of(choices));
     }
 
     static Ask choice(String id, List<String> choices) {
-        return new Ask(id, Kind.CHOICE, choices, true, true);
+        return new Ask(id, Kind.CHOICE, choices, choices.get(0), true, true);
+    }
+
+    /** The same with another usual choice than the first. */
+    Ask usually(String choice) {
+        return new Ask(id, kind, choices, choice, needed, given);
     }
 
     /** The same, but may stay empty. */
     Ask optional() {
-        return new Ask(id, kind, choices, false, given);
+        return new Ask(id, kind, choices, usual, false, given);
     }
 
     /** The same, but no key of the sum: something else is made of it. */
     Ask aside() {
-        return new Ask(id, kind, choices, needed, false);
+        return new Ask(id, kind, choices, usual, needed, false);
     }
 }

@@ -76,6 +76,9 @@ public final class Bench {
         Optional<Ask> at = problem.key().flatMap(key -> sum.asks(filled).stream().filter(ask -> ask.id().equals(key)).findFirst());
         String first = at.filter(ask -> problem.words().startsWith(ask.id() + " "))
                 .map(ask -> name(ask) + problem.words().substring(ask.id().length())).orElse(problem.words());
+        for (Ask ask : sum.asks(filled)) {
+            first = first.replaceAll("\\b" + ask.id() + "\\b(?= is |, which is)", Matcher.quoteReplacement(name(ask)));
+        }
         String named = KEY.matcher(first).replaceAll(found -> Matcher.quoteReplacement(named(sum, filled, found.group())));
         return new Outcome.Refused(at, named.endsWith(".") ? named : named + ".");
     }

@@ -69,7 +69,7 @@ public interface BenchSum {
     default Filled settled(Filled filled) {
         Filled now = filled;
         for (Optional<Ask> open = unsettled(now); open.isPresent(); open = unsettled(now)) {
-            now = now.with(open.get().id(), open.get().choices().get(0));
+            now = now.with(open.get().id(), open.get().usual());
         }
         return onlyUnit(now).map(now::in).orElse(now);
     }

@@ -50,12 +50,12 @@ final class DrillSet implements BenchSum {
                 .filter(Worked.Table.class::isInstance).flatMap(step -> drill((Worked.Table) step, said).stream()).toList();
         return drills.isEmpty() ? Optional.empty() : filled.length(DEPTH).flatMap(depth -> filled.length(START)
                 .map(start -> new DrillPicture(depth, start, drills, said.words().say("bench.drill.reach"),
-                        said.words().say("bench.picture.drills", drills.size(), said.length(depth)))));
+                        said.words().say("bench.picture.drills", drills.size(), said.depth(depth)))));
     }
 
     private static Optional<DrillPicture.Drill> drill(Worked.Table step, Said said) {
         return at(step, "from", said).flatMap(from -> at(step, "to", said).flatMap(to -> at(step, "least_reach", said)
-                .map(reach -> new DrillPicture.Drill(from, to, reach, said.length(to), said.length(reach)))));
+                .map(reach -> new DrillPicture.Drill(from, to, reach, said.depth(to), said.depth(reach)))));
     }
 
     private static Optional<Length> at(Worked.Table step, String key, Said said) {

@@ -32,7 +32,7 @@ final class IsoZone implements BenchSum {
     @Override
     public List<Ask> asks(Filled filled) {
         return List.of(Ask.length(DIAMETER), Ask.choice(PART, HOLE, SHAFT).aside(), ZoneAsks.letter(LETTER, !filled.is(PART, SHAFT)),
-                ZoneAsks.grade(GRADE));
+                ZoneAsks.grade(GRADE, !filled.is(PART, SHAFT)));
     }
 
     @Override

@@ -39,8 +39,8 @@ final class PlugAndBore implements BenchSum {
     public List<Ask> asks(Filled filled) {
         List<Ask> asks = new ArrayList<>(List.of(Ask.choice(BY, SIZES, ZONES).aside()));
         if (filled.is(BY, ZONES)) {
-            asks.addAll(List.of(Ask.length(DIAMETER), ZoneAsks.letter("hole_letter", true), ZoneAsks.grade("hole_grade"),
-                    ZoneAsks.letter("shaft_letter", false), ZoneAsks.grade("shaft_grade")));
+            asks.addAll(List.of(Ask.length(DIAMETER), ZoneAsks.letter("hole_letter", true), ZoneAsks.grade("hole_grade", true),
+                    ZoneAsks.letter("shaft_letter", false), ZoneAsks.grade("shaft_grade", false)));
         } else {
             asks.addAll(List.of(Ask.length(BORE_GREATEST), Ask.length(BORE_LEAST), Ask.length(PLUG_GREATEST), Ask.length(PLUG_LEAST)));
         }

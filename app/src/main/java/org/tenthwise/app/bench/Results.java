@@ -106,7 +106,7 @@ public final class Results {
 
     private String at(Worked.Table table, String key) {
         return table.values().stream().filter(result -> result.key().equals(key)).map(Answer.Result::value)
-                .flatMap(worked -> said.length(worked).stream()).map(said::length).findFirst().orElse("");
+                .flatMap(worked -> said.length(worked).stream()).map(said::depth).findFirst().orElse("");
     }
 
     private String withUnit(Length length) {

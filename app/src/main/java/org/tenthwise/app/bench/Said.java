@@ -39,6 +39,11 @@ public final class Said {
         return Figures.plain(length, unit, places);
     }
 
+    /** A depth, without noughts at its end. */
+    String depth(Length length) {
+        return Figures.number(length.in(unit).setScale(LEAST_PLACES_INCH, RoundingMode.HALF_UP).stripTrailingZeros());
+    }
+
     public String signed(Length length) {
         return (length.signum() > 0 ? "+" : "") + length(length);
     }

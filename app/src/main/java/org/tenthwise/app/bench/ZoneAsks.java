@@ -3,25 +3,25 @@ package org.tenthwise.app.bench;
 import java.util.List;
 import java.util.Locale;
 
-/** A tolerance zone, asked by its letter and its grade. Grades and letters: ISO 286-1, the usual ones first. */
+/** A tolerance zone, asked by its letter and its grade. Grades and letters: ISO 286-1. */
 final class ZoneAsks {
 
-    private static final List<String> HOLES = List.of("H", "JS", "G", "F", "E", "D", "K", "M", "N", "P", "A", "B", "C", "CD", "EF",
-            "FG", "J", "R", "S", "T", "U", "V", "X", "Y", "Z", "ZA", "ZB", "ZC");
-    private static final List<String> SHAFTS = List.of("h", "js", "g", "f", "e", "d", "k", "m", "n", "p", "a", "b", "c", "cd", "ef",
-            "fg", "j", "r", "s", "t", "u", "v", "x", "y", "z", "za", "zb", "zc");
-    private static final List<String> GRADES = List.of("7", "6", "8", "5", "9", "10", "11", "12", "4", "3", "2", "1", "0", "01", "13",
+    private static final List<String> HOLES = List.of("A", "B", "C", "CD", "D", "E", "EF", "F", "FG", "G", "H", "J", "JS", "K", "M", "N",
+            "P", "R", "S", "T", "U", "V", "X", "Y", "Z", "ZA", "ZB", "ZC");
+    private static final List<String> SHAFTS = List.of("a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h", "j", "js", "k", "m", "n",
+            "p", "r", "s", "t", "u", "v", "x", "y", "z", "za", "zb", "zc");
+    private static final List<String> GRADES = List.of("01", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12", "13",
             "14", "15", "16", "17", "18");
 
     private ZoneAsks() {
     }
 
     static Ask letter(String id, boolean hole) {
-        return Ask.choice(id, hole ? HOLES : SHAFTS).aside();
+        return Ask.choice(id, hole ? HOLES : SHAFTS).usually(hole ? "H" : "g").aside();
     }
 
-    static Ask grade(String id) {
-        return Ask.choice(id, GRADES).aside();
+    static Ask grade(String id, boolean hole) {
+        return Ask.choice(id, GRADES).usually(hole ? "7" : "6").aside();
     }
 
     static boolean isHole(String letters) {

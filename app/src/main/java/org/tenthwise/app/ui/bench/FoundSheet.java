@@ -23,6 +23,8 @@ import org.tenthwise.app.ui.theme.Pictures;
 final class FoundSheet extends VBox {
 
     private static final double LEAST_PICTURE = 110;
+    /** Letters of a name and its value that do not go beside others. */
+    private static final int LONG = 34;
     private static final double FACTS = 224;
     private static final double FACTS_LARGE = 280;
 
@@ -103,20 +105,32 @@ final class FoundSheet extends VBox {
 
     private List<Region> pairs() {
         List<Region> rows = new ArrayList<>();
-        for (int from = 0; from < others.size(); from += across) {
-            GridPane row = new GridPane();
-            row.setHgap(16);
-            for (int i = 0; i < across; i++) {
-                ColumnConstraints share = new ColumnConstraints();
-                share.setPercentWidth(100.0 / across);
-                row.getColumnConstraints().add(share);
-                if (from + i < others.size()) {
-                    row.add(fact(others.get(from + i)), i, 0);
-                }
-            }
-            rows.add(row);
+        for (int from = 0; from < others.size();) {
+            int beside = isLong(others.get(from)) ? 1 : across;
+            List<Results.Row> row = others.subList(from, Math.min(others.size(), from + beside)).stream()
+                    .takeWhile(fact -> beside == 1 || !isLong(fact)).toList();
+            rows.add(line(row, beside));
+            from += row.size();
         }
         return rows;
+    }
+
+    private static boolean isLong(Results.Row fact) {
+        return fact.name().length() + fact.value().length() > LONG;
+    }
+
+    private static GridPane line(List<Results.Row> facts, int beside) {
+        GridPane row = new GridPane();
+        row.setHgap(16);
+        for (int i = 0; i < beside; i++) {
+            ColumnConstraints share = new ColumnConstraints();
+            share.setPercentWidth(100.0 / beside);
+            row.getColumnConstraints().add(share);
+        }
+        for (int i = 0; i < facts.size(); i++) {
+            row.add(fact(facts.get(i)), i, 0);
+        }
+        return row;
     }
 
     private static HBox fact(Results.Row fact) {

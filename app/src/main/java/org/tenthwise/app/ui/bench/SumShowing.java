@@ -55,7 +55,8 @@ final class SumShowing {
         String full = noted.value(ask, filled);
         boolean empty = full.isEmpty();
         String value = !empty ? ask.kind().isSeveral() ? shortened(full) : full : words.say(ask.needed() ? "bench.empty" : "bench.may-be-empty");
-        return new FieldShown(ask.id(), bench.name(ask), value, bench.name(ask) + " " + (empty ? value : full)
+        String shown = why.isPresent() ? words.say("bench.refused", value) : value;
+        return new FieldShown(ask.id(), bench.name(ask), shown, bench.name(ask) + " " + (empty ? value : full)
                 + why.map(sentence -> ". " + sentence).orElse(""), inHand, empty, why.isPresent());
     }
 

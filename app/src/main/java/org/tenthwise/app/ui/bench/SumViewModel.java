@@ -61,7 +61,8 @@ public final class SumViewModel implements Typing {
         this.book = book;
         this.showing = new SumShowing(sum, bench, words);
         this.filled = sum.settled(start);
-        this.inHand = missing().findFirst().orElse(sum.asks(filled).get(0));
+        this.inHand = missing().findFirst().or(() -> sum.asks(filled).stream().filter(ask -> ask.needed() && ask.kind() != Ask.Kind.CHOICE)
+                .reduce((earlier, later) -> later)).orElseThrow();
         pad.typedProperty().subscribe((was, is) -> typed(is));
         load();
     }
