@@ -9,6 +9,7 @@ import javafx.scene.layout.Region;
 import javafx.util.Subscription;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.RunHeading;
+import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Screen;
@@ -30,8 +31,11 @@ public final class BenchView extends BorderPane implements Screen {
         this.pictures = pictures;
         this.words = words;
         tiles = new BenchTiles(model, pictures, words);
-        setTop(model.run().isEmpty() ? RunHeading.titled(words.say("bench.title"), words, model::back)
-                : RunHeading.of(words.say("bench.title"), new SimpleObjectProperty<>(model.run()), words, model::back));
+        Key published = new Key(Key.Kind.PLAIN, words.say("bench.published"), model::published);
+        published.setId("published");
+        published.setMinWidth(USE_PREF_SIZE);
+        setTop((model.run().isEmpty() ? RunHeading.titled(words.say("bench.title"), words, model::back)
+                : RunHeading.of(words.say("bench.title"), new SimpleObjectProperty<>(model.run()), words, model::back)).end(published));
         following.add(model.inHandProperty().subscribe(this::show));
         following.add(pictures.look().largeTextProperty().subscribe(large -> arrange()));
         following.add(pictures.look().glovesProperty().subscribe(gloves -> arrange()));

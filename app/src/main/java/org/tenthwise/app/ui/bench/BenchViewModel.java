@@ -84,6 +84,11 @@ public final class BenchViewModel implements Typing {
         inHand.set(Optional.empty());
     }
 
+    /** What the sums make of the published cases. */
+    public void published() {
+        journey.reference();
+    }
+
     /** From a sum chosen on the list back to the list, otherwise back to where the bench was opened from. */
     public void back() {
         if (fromList && inHand.get().isPresent()) {

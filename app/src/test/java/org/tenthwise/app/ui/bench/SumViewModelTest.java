@@ -74,7 +74,8 @@ class SumViewModelTest {
         sum.goTo("u_temp");
         type(sum, "-0.5");
         assertTrue(field(sum, "u_temp").refused());
-        assertEquals("−0.5 °C", field(sum, "u_temp").value());
+        assertEquals("−0.5 °C, refused", field(sum, "u_temp").value());
+        assertEquals("-0.5", sum.filled().text("u_temp"));
         assertEquals("500.035 mm", field(sum, "reading").value());
         assertTrue(sum.shownProperty().get().found().refused());
         assertEquals(sum.shownProperty().get().found().sentence(), ((SumShown.Hand.Pad) sum.shownProperty().get().hand()).line());
