@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import java.util.stream.IntStream;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
@@ -67,7 +69,10 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
             filled.put(BenchKind.THREAD_LIMITS, threadLimits(state, wires, empty));
             fitting = Optional.of(BenchKind.WIRES);
         }
-        lastSize(state, unit).ifPresent(size -> filled.put(BenchKind.TEMPERATURE, empty.with(AtTwentyDegrees.READING, size)));
+        Filled warm = warm(state, empty);
+        if (!warm.texts().isEmpty()) {
+            filled.put(BenchKind.TEMPERATURE, warm);
+        }
         zone(state).ifPresent(zone -> filled.put(BenchKind.ZONE, zone));
         return new Prefill(unit, fitting.or(() -> zone(state).map(zone -> BenchKind.ZONE)), filled);
     }
@@ -78,6 +83,22 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         filled = size.limits().upper().isPresent() ? filled.with(StockLeft.UPPER, size.limits().upper().get().text()) : filled;
         Optional<String> last = lastSize(state, filled.unit());
         return last.isPresent() ? filled.with(StockLeft.MEASURED, last.get()) : filled;
+    }
+
+    /** The last size before it was corrected for temperature, and what plan and pass say of heat. */
+    private static Filled warm(State state, Filled empty) {
+        Map<String, String> texts = new HashMap<>();
+        if (state.inHand().check() instanceof Check.Size) {
+            last(state).ifPresent(read -> texts.put(AtTwentyDegrees.READING,
+                    Filled.typed(read.value().minus(read.forTemperature().orElse(Length.ZERO)), empty.unit())));
+            state.sheet().plan().climate().ifPresent(climate -> {
+                texts.put("part_alpha", climate.part().expansion().millionths().toPlainString());
+                texts.put("gauge_alpha", climate.gauge().expansion().millionths().toPlainString());
+            });
+            state.pass().temperature(Body.PART).ifPresent(read -> texts.put("part_temp", read.text()));
+            state.pass().temperature(Body.GAUGE).ifPresent(read -> texts.put("gauge_temp", read.text()));
+        }
+        return new Filled(empty.unit(), texts);
     }
 
     private static Filled runOut(State state, Check.RunOut check, Filled empty) {

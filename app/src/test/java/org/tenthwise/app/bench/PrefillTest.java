@@ -9,10 +9,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.quantity.Unit;
 
 /** What a step of the demo parts fills in. */
@@ -46,7 +48,24 @@ class PrefillTest {
                 List.of(cut.text("side"), cut.text("lower"), cut.text("upper"), cut.text("measured")));
         Filled zone = of(prefill, BenchKind.ZONE);
         assertEquals(List.of("30", "hole", "H", "7"), List.of(zone.text("diameter"), zone.text("part"), zone.text("letter"), zone.text("grade")));
-        assertEquals("30.013", of(prefill, BenchKind.TEMPERATURE).text("reading"));
+        Filled warm = of(prefill, BenchKind.TEMPERATURE);
+        assertEquals(List.of("30.013", "20", "20"), List.of(warm.text("reading"), warm.text("part_temp"), warm.text("gauge_temp")));
+        Climate climate = session.state().sheet().plan().climate().orElseThrow();
+        assertEquals(List.of(climate.part().expansion().millionths().toPlainString(), climate.gauge().expansion().millionths().toPlainString()),
+                List.of(warm.text("part_alpha"), warm.text("gauge_alpha")));
+    }
+
+    /** A size corrected for temperature is not corrected a second time. */
+    @Test
+    void theReadingToBringToTwentyDegreesIsTheOneBeforeItsCorrection() {
+        RunSession session = workshop.setUp("014");
+        Workshop.must(() -> session.goTo(13));
+        for (String entered : List.of("", "", "27", "22", "0.013")) {
+            Workshop.must(() -> session.state().asked() instanceof Asked.WhichSense ? session.tellSense(false) : session.state());
+            Workshop.must(() -> session.enter(entered));
+        }
+        Filled warm = of(Prefill.of(session.state()), BenchKind.TEMPERATURE);
+        assertEquals(List.of("30.013", "27", "22"), List.of(warm.text("reading"), warm.text("part_temp"), warm.text("gauge_temp")));
     }
 
     @Test

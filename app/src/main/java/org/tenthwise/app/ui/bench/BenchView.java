@@ -31,7 +31,7 @@ public final class BenchView extends BorderPane implements Screen {
         this.pictures = pictures;
         this.words = words;
         tiles = new BenchTiles(model, pictures, words);
-        Key published = new Key(Key.Kind.PLAIN, words.say("bench.published"), model::published);
+        Key published = new Key(Key.Kind.PLAIN, words.say("reference.title"), model::published);
         published.setId("published");
         published.setMinWidth(USE_PREF_SIZE);
         setTop((model.run().isEmpty() ? RunHeading.titled(words.say("bench.title"), words, model::back)

@@ -30,7 +30,7 @@ final class RunKeys {
         note.setId("note");
         Key bench = new Key(Key.Kind.PLAIN, words.say("run.bench"), model::bench);
         bench.setId("bench");
-        measuring = group(List.of(again, gauge, dispose, bench), List.of(1.06, 0.79, 0.72, 0.79));
+        measuring = group(List.of(again, gauge, dispose, bench), List.of(1.03, 0.80, 0.74, 0.80));
         Key record = new Key(Key.Kind.PLAIN, words.say("run.record"), model::record);
         record.setId("record");
         recording = group(List.of(strike, note, record), List.of(0.98, 0.89, 1.13));

@@ -147,7 +147,7 @@ public final class RunScreen implements Screen {
         wide(listColumn, listWidth);
         listColumn.getStyleClass().add("lined-right");
         Region under = keysUnderSheet
-                ? new HBox(8, grown(keys.measuring(), 3), grown(keys.recording(), 2)) : new VBox(keys.measuring());
+                ? new HBox(8, grown(keys.measuring(), 3.5), grown(keys.recording(), 2.35)) : new VBox(keys.measuring());
         VBox middle = new VBox(sheet, under);
         VBox right = new VBox(panel);
         right.getStyleClass().add("lined-left");

@@ -54,6 +54,11 @@ class SumViewModelTest {
         return sum;
     }
 
+    private static void put(SumViewModel sum, String id, String figure) {
+        sum.goTo(id);
+        type(sum, figure);
+    }
+
     private static FieldShown field(SumViewModel sum, String id) {
         return sum.shownProperty().get().fields().stream().filter(field -> field.id().equals(id)).findFirst().orElseThrow();
     }
@@ -151,7 +156,9 @@ class SumViewModelTest {
         model.choose(BenchKind.TEMPERATURE);
         SumViewModel sum = model.inHandProperty().get().orElseThrow();
         assertEquals("30.013 mm", field(sum, "reading").value());
-        enter(sum, "23.7", "11.7", "20", "11.5");
+        put(sum, "part_temp", "23.7");
+        put(sum, "part_alpha", "11.7");
+        put(sum, "gauge_temp", "20");
         sum.note();
         sum.note();
         List<String> notes = session.state().sheet().run().entries().stream().map(entry -> entry.event())
