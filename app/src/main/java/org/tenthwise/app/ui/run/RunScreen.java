@@ -34,6 +34,8 @@ public final class RunScreen implements Screen {
 
     private static final double LIST = 248;
     private static final double LIST_LARGE = 300;
+    /** So that no key of its group is under 64 wide. */
+    private static final double RECORDING = 233;
     private static final double PANEL = 352;
     private static final double PANEL_GLOVES = 376;
     private static final double PANEL_GLOVES_LARGE = 400;
@@ -145,6 +147,7 @@ public final class RunScreen implements Screen {
 
     private void across(VBox listColumn, double listWidth, boolean keysUnderSheet) {
         wide(listColumn, listWidth);
+        keys.recording().setMinWidth(RECORDING);
         listColumn.getStyleClass().add("lined-right");
         Region under = keysUnderSheet
                 ? new HBox(8, grown(keys.measuring(), 3.5), grown(keys.recording(), 2.35)) : new VBox(keys.measuring());
