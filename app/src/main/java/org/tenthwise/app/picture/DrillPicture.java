@@ -23,6 +23,8 @@ public record DrillPicture(Length depth, Length start, List<Drill> drills, Strin
     private static final double TEXT = 18;
     private static final double LINE = 26;
     private static final double HOLE = 0.34;
+    /** Rows no closer than this share of a line. */
+    private static final double CLOSE = 0.74;
     private static final double TIP = 8;
     private static final double GAP = 14;
 
@@ -82,12 +84,14 @@ public record DrillPicture(Length depth, Length start, List<Drill> drills, Strin
 
     private void rows(Drawing drawing, double face, double perMillimetre, Box room, Label word) {
         double line = drawing.lettered(LINE);
-        drawing.text(word, new Point(room.right() + GAP, room.top() + line / 2), Anchor.LEFT);
-        double height = Math.min(line * 1.5, (room.height() - line) / drills.size());
-        int fitting = height >= line * 0.85 ? drills.size() : (int) Math.max(1, (room.height() - line) / line);
-        double step = height >= line * 0.85 ? height : line;
-        for (int i = 0; i < fitting; i++) {
-            drill(drawing, face, perMillimetre, i, new Box(room.left(), room.top() + line + i * step, room.right(), room.top() + line + (i + 1) * step));
+        boolean named = (room.height() - line) / drills.size() >= line * CLOSE;
+        if (named) {
+            drawing.text(word, new Point(room.right() + GAP, room.top() + line / 2), Anchor.LEFT);
+        }
+        double top = room.top() + (named ? line : 0);
+        double step = Math.max(line * CLOSE, Math.min(line * 1.5, (room.bottom() - top) / drills.size()));
+        for (int i = 0; i < drills.size() && top + (i + 1) * step <= room.bottom() + 0.5; i++) {
+            drill(drawing, face, perMillimetre, i, new Box(room.left(), top + i * step, room.right(), top + (i + 1) * step));
         }
     }
 

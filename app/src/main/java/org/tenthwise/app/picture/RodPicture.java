@@ -17,34 +17,41 @@ public record RodPicture(String readName, String read, String sizeName, String s
     private static final double SHARE = 0.76;
     private static final double DIFFERENCE = 0.09;
     private static final double LINE = 28;
+    /** With fewer lines of height the correction stands beside its dimension or nowhere. */
+    private static final double TIGHT_LINES = 5.4;
+    private static final double THINNEST = 6;
 
     @Override
     public void draw(Drawing drawing) {
         Box frame = drawing.frame().box();
         double line = drawing.lettered(LINE);
-        double height = Math.min(70, (frame.height() - 4.2 * line) / 2);
+        boolean tight = frame.height() < TIGHT_LINES * line;
+        double between = tight ? line : 2 * line;
+        double height = tight ? Math.max(THINNEST, (frame.height() - 2.1 * line) / 2) : Math.min(70, (frame.height() - 4.2 * line) / 2);
         double left = 6;
         double middle = frame.width() * SHARE;
         double difference = frame.width() * DIFFERENCE * correction.signum() / 2;
-        double top = (frame.height() - 2 * height - 4 * line) / 2 + line;
+        double top = tight ? line : (frame.height() - 2 * height - 4 * line) / 2 + line;
         Box upper = new Box(left, top, middle - difference, top + height);
-        Box lower = new Box(left, upper.bottom() + 2 * line, middle + difference, upper.bottom() + 2 * line + height);
+        Box lower = new Box(left, upper.bottom() + between, middle + difference, upper.bottom() + between + height);
         rod(drawing, upper, readName, read, Role.LINE);
         rod(drawing, lower, sizeName, size, Role.ACCENT);
-        double between = upper.bottom() + line / 2;
+        double at = upper.bottom() + line / 2;
         for (Box rod : List.of(upper, lower)) {
-            double from = rod == upper ? rod.bottom() : between - 8;
-            double to = rod == upper ? between + 8 : rod.top();
+            double from = rod == upper ? rod.bottom() : at - 8;
+            double to = rod == upper ? at + 8 : rod.top();
             drawing.line(new Point(rod.right(), from), new Point(rod.right(), to), Stroke.THIN, Role.LINE);
         }
         if (correction.signum() != 0) {
-            drawing.dimension(new Point(upper.right(), between), new Point(lower.right(), between), Role.ACCENT);
+            drawing.dimension(new Point(upper.right(), at), new Point(lower.right(), at), Role.ACCENT);
         }
         double after = Math.max(upper.right(), lower.right()) + 34;
         Label figures = Label.of(correctionFigures, TEXT, Role.ACCENT).bold();
         boolean beside = after + drawing.width(figures) <= frame.right();
-        drawing.text(figures, new Point(beside ? after : frame.right() - 2, beside ? between : lower.bottom() + line * 0.6),
-                beside ? Anchor.LEFT : Anchor.RIGHT);
+        if (beside || !tight) {
+            drawing.text(figures, new Point(beside ? after : frame.right() - 2, beside ? at : lower.bottom() + line * 0.6),
+                    beside ? Anchor.LEFT : Anchor.RIGHT);
+        }
     }
 
     private static void rod(Drawing drawing, Box rod, String name, String figures, Role role) {

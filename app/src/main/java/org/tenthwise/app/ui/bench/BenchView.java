@@ -33,6 +33,7 @@ public final class BenchView extends BorderPane implements Screen {
         tiles = new BenchTiles(model, pictures, words);
         Key published = new Key(Key.Kind.PLAIN, words.say("reference.title"), model::published);
         published.setId("published");
+        published.getStyleClass().add("home-setting");
         published.setMinWidth(USE_PREF_SIZE);
         setTop((model.run().isEmpty() ? RunHeading.titled(words.say("bench.title"), words, model::back)
                 : RunHeading.of(words.say("bench.title"), new SimpleObjectProperty<>(model.run()), words, model::back)).end(published));

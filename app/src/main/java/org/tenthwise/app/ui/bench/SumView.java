@@ -50,7 +50,7 @@ final class SumView extends BorderPane {
     private void keys(Key... row) {
         keys.getStyleClass().addAll("run-keys", "keys-row");
         keys.setHgap(8);
-        double[] widths = {28, 27, 45};
+        double[] widths = {24, 21, 55};
         for (int i = 0; i < row.length; i++) {
             ColumnConstraints width = new ColumnConstraints();
             width.setPercentWidth(widths[i]);
