@@ -106,7 +106,7 @@ final class CsvRow {
                 row.text(LIMITS_BY, origin.standard());
             });
         });
-        guardBand(step.check()).ifPresent(band -> row.number(GUARD_BAND, band.figure()));
+        JsonSheet.guardBand(step.check()).ifPresent(band -> row.number(GUARD_BAND, band.figure()));
         step.check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
             row.number(UNCERTAINTY, uncertainty.expanded().figure());
             row.number(COVERAGE_FACTOR, uncertainty.coverageFactor());
@@ -118,13 +118,6 @@ final class CsvRow {
             row.text(DISPOSITION_SIGNED_BY, disposed.signedBy());
         });
         return row;
-    }
-
-    private static Optional<Written> guardBand(Check check) {
-        if (check instanceof Check.Size size) {
-            return Optional.of(size.guardBand());
-        }
-        return check instanceof Check.OverWires wires ? Optional.of(wires.guardBand()) : Optional.empty();
     }
 
     private CsvRow pass(Attempt attempt) {

@@ -3,11 +3,13 @@ package org.tenthwise.app.export;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Event;
@@ -17,6 +19,9 @@ import org.tenthwise.model.verdict.Standing;
 
 /** What a run comes to, as JSON: all of it follows from the plan and the entries. */
 final class JsonSheet {
+
+    /** Not in the records of the first version. */
+    static final String GUARD_BAND = "guard-band";
 
     private JsonSheet() {
     }
@@ -53,6 +58,8 @@ final class JsonSheet {
         to.put("operation", line.step().operation());
         to.put("check", Codes.of(line.step().check()));
         StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
+        guardBand(line.step().check()).filter(band -> band.figure().signum() > 0)
+                .ifPresent(band -> to.put(GUARD_BAND, band.text()));
         line.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> to.putObject("uncertainty")
                 .put("of", uncertainty.name()).put("expanded", uncertainty.expanded().text())
                 .put("unit", uncertainty.expanded().unit().symbol())
@@ -76,5 +83,13 @@ final class JsonSheet {
         written.put("unit", limits.unit().symbol());
         limits.origin().ifPresent(origin -> written.putObject("from").put("designation", origin.designation())
                 .put("standard", origin.standard()));
+    }
+
+    /** Absent for what is not judged against limits of a size. */
+    static Optional<Written> guardBand(Check check) {
+        if (check instanceof Check.Size size) {
+            return Optional.of(size.guardBand());
+        }
+        return check instanceof Check.OverWires wires ? Optional.of(wires.guardBand()) : Optional.empty();
     }
 }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -128,6 +129,7 @@ public final class RecordCheck {
     }
 
     private static Optional<Fault> differing(JsonNode written, JsonNode due) {
+        leaveOutWhatOlderRecordsLack(written, due);
         if (written.equals(due)) {
             return Optional.empty();
         }
@@ -139,6 +141,13 @@ public final class RecordCheck {
             }
         }
         return because("What the record says of the run is not what its entries come to.");
+    }
+
+    /** A record of the first version says nothing of guard bands; one that does must say what the plan says. */
+    private static void leaveOutWhatOlderRecordsLack(JsonNode written, JsonNode due) {
+        if (written.findValue(JsonSheet.GUARD_BAND) == null) {
+            due.path("characteristics").forEach(characteristic -> ((ObjectNode) characteristic).remove(JsonSheet.GUARD_BAND));
+        }
     }
 
     private static StoredEntry stored(JsonNode entry) {

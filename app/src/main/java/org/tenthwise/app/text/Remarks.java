@@ -86,7 +86,7 @@ public final class Remarks {
         if (finding.check().combine() != Combine.RANGE) {
             wall(finding, figures, said);
         }
-        guardBand(finding.check().guardBand(), figures, said);
+        guardBand(finding.check().guardBand(), said);
         uncertainty(finding, said);
         return said;
     }
@@ -111,7 +111,7 @@ public final class Remarks {
         }
         shown(finding).ifPresent(reading -> said.add(words.say("wires.formulas", figures.size(reading.measured().value()),
                 figures.size(reading.simple()), figures.size(reading.corrected()))));
-        guardBand(finding.check().guardBand(), figures, said);
+        guardBand(finding.check().guardBand(), said);
         uncertainty(finding, said);
         return said;
     }
@@ -122,9 +122,9 @@ public final class Remarks {
                 .filter(reading -> finding.deciding().map(reading.measured()::equals).orElse(true)).findFirst();
     }
 
-    private void guardBand(Written band, StepFigures figures, List<String> said) {
+    private void guardBand(Written band, List<String> said) {
         if (band.length().signum() > 0) {
-            said.add(words.say("form.guard-band", figures.withUnit(band.length())));
+            said.add(words.say("form.guard-band", Figures.written(band) + " " + band.unit().symbol()));
         }
     }
 

@@ -2,6 +2,7 @@ package org.tenthwise.checklists.rules;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.compute.thread.limits.Remark;
 import org.tenthwise.model.compute.thread.limits.Standing;
 import org.tenthwise.model.compute.thread.limits.ThreadLimits;
 import org.tenthwise.model.quantity.Length;
@@ -28,6 +29,14 @@ final class DesignationRules {
         return keys.text(DESIGNATION).flatMap(text -> keys.sensible(DESIGNATION, () -> ThreadDesignation.read(text).on(ThreadSide.EXTERNAL)));
     }
 
+    /** Whether limits stand beside the designation, both of them: one from the drawing and one from a standard would not go together. */
+    static boolean limitsWritten(Keys keys) {
+        if (keys.has("lower") != keys.has("upper")) {
+            keys.problem(DESIGNATION, "beside a \"%s\" write both \"lower\" and \"upper\", or neither".formatted(DESIGNATION));
+        }
+        return keys.has("lower") || keys.has("upper");
+    }
+
     /**
      * Limits of the pitch diameter by the standard. A thread the standard does not list has none: what its formulas come to
      * is a proposal, and the drawing has the last word.
@@ -47,7 +56,8 @@ final class DesignationRules {
                         .formatted(standard, least.text(), most));
                 return Optional.empty();
             }
-            String how = found.standing() == Standing.TABLE ? "by its tables" : "by its formulas";
+            String how = (found.standing() == Standing.TABLE ? "by its tables" : "by its formulas")
+                    + (found.remarks().contains(Remark.RECALLED) ? " as recalled: check them" : "");
             return keys.text(DESIGNATION).map(text -> new Limits(Optional.of(least), Optional.of(most),
                     Optional.of(new Origin(text, "%s, %s".formatted(standard, how)))));
         });

@@ -96,9 +96,9 @@ final class Keys {
         return has(key) ? read.apply(key) : Optional.empty();
     }
 
-    /** Whether {@code word} stands under {@code key}. */
-    boolean says(String key, String word) {
-        return table.values().get(key) instanceof RawValue.Text text && text.text().equals(word);
+    /** Whether text stands under {@code key}, whatever it says. */
+    boolean isText(String key) {
+        return table.values().get(key) instanceof RawValue.Text;
     }
 
     /** Text that is not blank. */

@@ -3,6 +3,7 @@ package org.tenthwise.checklists.rules;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -36,8 +37,9 @@ final class OverWiresKind implements StepKind {
         boolean designated = keys.has(DesignationRules.DESIGNATION);
         Optional<ThreadDesignation> designation = keys.ifAny(DesignationRules.DESIGNATION, key -> DesignationRules.read(keys));
         Optional<ScrewThread> thread = designated ? designation.map(ThreadDesignation::thread) : thread(keys, unit);
-        Optional<Limits> limits = designated && !keys.has("lower") && !keys.has("upper")
+        Optional<Limits> limits = designated && !DesignationRules.limitsWritten(keys)
                 ? designation.flatMap(named -> DesignationRules.limits(keys, named, unit)) : LimitRules.OF_A_SIZE.readOfASize(keys, unit);
+        thread.ifPresent(t -> limits.ifPresent(l -> judgeLimits(keys, t, l)));
         Optional<Written> wire = keys.size("wire", unit);
         thread.ifPresent(t -> wire.ifPresent(w -> judgeWire(keys, t, w)));
         Optional<Written> minorDiameter = keys.ifAny("minor_diameter", key -> keys.size(key, unit));
@@ -52,6 +54,21 @@ final class OverWiresKind implements StepKind {
         return keys.built(() -> new Check.OverWires(thread.orElseThrow(), limits.orElseThrow(), minorDiameter, minorStep,
                 places, readingsEach, combine, cutAgain, guardBand,
                 new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire, uncertainty)));
+    }
+
+    /** A pitch diameter lies between the core and the crest. */
+    private static void judgeLimits(Keys keys, ScrewThread thread, Limits limits) {
+        for (Limit which : Limit.values()) {
+            limits.at(which).filter(limit -> !limit.length().isBelow(thread.diameter())
+                    || !limit.length().isAbove(thread.basicMinorDiameter())).ifPresent(limit -> keys.problem(
+                    which.name().toLowerCase(Locale.ROOT), "%s is no pitch diameter of this thread; it lies between %s and %s %s".formatted(
+                            limit, shown(thread.basicMinorDiameter(), limit), shown(thread.diameter(), limit), limit.unit().symbol())));
+        }
+    }
+
+    private static String shown(Length length, Written beside) {
+        int places = beside.unit() == Unit.MILLIMETRE ? 3 : 4;
+        return length.in(beside.unit()).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
     }
 
     /** A wire flush with the crest or touching its very corners will still do. */

@@ -20,12 +20,12 @@ final class PlanSoFar {
     private final List<Operation> operations;
     private final Optional<Outline> outline;
     private final boolean outlineGiven;
-    private final Map<String, Uncertainty> uncertainties;
+    private final Map<String, Optional<Uncertainty>> uncertainties;
     private final Map<Integer, Known> steps = new LinkedHashMap<>();
 
     /** @param outlineGiven whether the file has an outline, sound or not */
     PlanSoFar(Unit unit, List<Operation> operations, Optional<Outline> outline, boolean outlineGiven,
-              Map<String, Uncertainty> uncertainties) {
+              Map<String, Optional<Uncertainty>> uncertainties) {
         this.unit = unit;
         this.operations = List.copyOf(operations);
         this.outline = outline;
@@ -50,7 +50,7 @@ final class PlanSoFar {
     }
 
     /** Ways of measuring by name, with how sure each is. */
-    Map<String, Uncertainty> uncertainties() {
+    Map<String, Optional<Uncertainty>> uncertainties() {
         return uncertainties;
     }
 

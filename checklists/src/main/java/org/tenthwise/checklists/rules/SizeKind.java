@@ -31,7 +31,7 @@ final class SizeKind implements StepKind {
     public Optional<Check> read(Keys keys, PlanSoFar soFar) {
         String word = feature.name().toLowerCase(Locale.ROOT);
         SizeRules rules = new SizeRules(keys, soFar.unit());
-        Optional<Limits> limits = keys.has(ZoneRules.ZONE) ? ZoneRules.read(keys, soFar.unit(), feature)
+        Optional<Limits> limits = ZoneRules.given(keys) ? ZoneRules.read(keys, soFar.unit(), feature)
                 : LimitRules.OF_A_SIZE.readOfASize(keys, soFar.unit());
         List<Place> places = new PlaceRules(keys, soFar.unit()).read();
         int readingsEach = rules.readingsEach();

@@ -69,7 +69,7 @@ final class SizeRules {
 
     /** A figure, or the word that stands for the uncertainty the step names. */
     Written guardBand(Optional<Limits> limits, Optional<Uncertainty> uncertainty) {
-        Written guardBand = keys.ifAny(GUARD_BAND, key -> keys.says(key, UncertaintyRules.KEY)
+        Written guardBand = keys.ifAny(GUARD_BAND, key -> keys.isText(key)
                 ? asUncertain(uncertainty) : keys.figure(key, unit))
                 .orElse(new Written("0", unit));
         if (guardBand.figure().signum() < 0) {
@@ -83,10 +83,15 @@ final class SizeRules {
     }
 
     private Optional<Written> asUncertain(Optional<Uncertainty> uncertainty) {
-        if (!keys.has(UncertaintyRules.KEY)) {
-            keys.problem(GUARD_BAND, "the guard band is to be the uncertainty, but the check names none as \"%s\"".formatted(
-                    UncertaintyRules.KEY));
-        }
-        return uncertainty.map(Uncertainty::expanded);
+        return keys.text(GUARD_BAND).flatMap(word -> {
+            if (!word.equals(UncertaintyRules.KEY)) {
+                keys.problem(GUARD_BAND, "\"%s\" must be a plain decimal number or \"%s\", not \"%s\"".formatted(GUARD_BAND,
+                        UncertaintyRules.KEY, word));
+            } else if (!keys.has(UncertaintyRules.KEY)) {
+                keys.problem(GUARD_BAND, "the guard band is to be the uncertainty, but the check names none as \"%s\"".formatted(
+                        UncertaintyRules.KEY));
+            }
+            return uncertainty.map(Uncertainty::expanded);
+        });
     }
 }

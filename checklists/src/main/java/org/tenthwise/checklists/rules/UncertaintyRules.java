@@ -22,39 +22,42 @@ final class UncertaintyRules {
     private UncertaintyRules() {
     }
 
-    /** Those that are sound, by name. */
-    static Map<String, Uncertainty> read(Keys plan, Unit unit) {
-        Map<String, Uncertainty> byName = new LinkedHashMap<>();
-        plan.ifAny(KEY, key -> Optional.of(plan.tables(key))).ifPresent(tables -> tables.forEach(table -> read(plan, table, unit)
-                .filter(found -> byName.putIfAbsent(found.name(), found) != null)
-                .ifPresent(twice -> plan.problem(table.spot(), "uncertainty \"%s\" is there already".formatted(twice.name())))));
+    /** By name; absent behind a name where a problem was noted. */
+    static Map<String, Optional<Uncertainty>> read(Keys plan, Unit unit) {
+        Map<String, Optional<Uncertainty>> byName = new LinkedHashMap<>();
+        for (RawTable table : plan.ifAny(KEY, key -> Optional.of(plan.tables(key))).orElse(List.of())) {
+            Keys keys = plan.inside(KEY, table);
+            Optional<String> name = keys.text("name");
+            Optional<Uncertainty> found = read(keys, name, unit);
+            name.filter(known -> byName.putIfAbsent(known, found) != null).ifPresent(twice ->
+                    keys.problem("name", "\"%s\" is there already".formatted(twice)));
+        }
         return byName;
     }
 
     /** The one a step names. */
-    static Optional<Uncertainty> named(Keys keys, Map<String, Uncertainty> known) {
-        if (!keys.has(KEY)) {
-            return keys.ifAny(KEY, key -> Optional.empty());
-        }
-        if (known.isEmpty()) {
-            return keys.ifAny(KEY, keys::text).flatMap(name -> {
-                keys.problem(KEY, "there is no uncertainty \"%s\": the plan has no [[uncertainty]]".formatted(name));
-                return Optional.empty();
-            });
-        }
-        return keys.word(KEY, List.copyOf(known.values()), Uncertainty::name);
+    static Optional<Uncertainty> named(Keys keys, Map<String, Optional<Uncertainty>> known) {
+        return keys.ifAny(KEY, key -> {
+            if (!known.isEmpty()) {
+                return keys.word(key, List.copyOf(known.keySet()), name -> name).flatMap(known::get);
+            }
+            keys.text(key).ifPresent(name -> keys.problem(key,
+                    "there is no uncertainty \"%s\": the plan has no [[uncertainty]]".formatted(name)));
+            return Optional.empty();
+        });
     }
 
-    private static Optional<Uncertainty> read(Keys plan, RawTable table, Unit unit) {
-        Keys keys = plan.inside(KEY, table);
-        Optional<String> name = keys.text("name");
+    private static Optional<Uncertainty> read(Keys keys, Optional<String> name, Unit unit) {
         Optional<Uncertainty> found = keys.has(BudgetRules.COMPONENTS) ? worked(keys, name, unit) : given(keys, name, unit);
         keys.finish();
         return keys.built(found::orElseThrow);
     }
 
     private static Optional<Uncertainty> given(Keys keys, Optional<String> name, Unit unit) {
-        Optional<Written> expanded = keys.size(EXPANDED, unit);
+        if (!keys.has(EXPANDED)) {
+            keys.problem(keys.spot(), "\"%s\" is missing; give it, or \"%s\"".formatted(EXPANDED, BudgetRules.COMPONENTS));
+        }
+        Optional<Written> expanded = keys.ifAny(EXPANDED, key -> keys.size(key, unit));
         BigDecimal factor = keys.ifAny(COVERAGE_FACTOR, keys::number).orElse(TWO);
         if (factor.signum() <= 0) {
             keys.problem(COVERAGE_FACTOR, "\"%s\" must be more than nought, not %s".formatted(COVERAGE_FACTOR, factor.toPlainString()));

@@ -16,13 +16,17 @@ import org.tenthwise.model.tolerance.Origin;
 /** Limits by a nominal size and a zone of ISO 286, in place of limits written out. */
 final class ZoneRules {
 
-    static final String ZONE = "zone";
+    private static final String ZONE = "zone";
     private static final String NOMINAL = "nominal";
     private static final String STANDARD = "ISO 286-2";
     /** The standard has micrometres, and half ones here and there. */
     private static final int LEAST_PLACES = 3;
 
     private ZoneRules() {
+    }
+
+    static boolean given(Keys keys) {
+        return keys.has(ZONE) || keys.has(NOMINAL);
     }
 
     static Optional<Limits> read(Keys keys, Unit unit, Feature feature) {
@@ -33,7 +37,7 @@ final class ZoneRules {
         Optional<Written> nominal = keys.size(NOMINAL, unit);
         Optional<ToleranceZone> zone = keys.text(ZONE).flatMap(name -> keys.sensible(ZONE, () -> ToleranceZone.read(name)));
         zone.ifPresent(read -> judge(keys, unit, feature, read));
-        return zone.flatMap(read -> nominal.flatMap(size -> keys.sensible(ZONE, () -> limits(feature, size, read))));
+        return zone.filter(read -> unit == Unit.MILLIMETRE).flatMap(read -> nominal.flatMap(size -> keys.sensible(ZONE, () -> limits(feature, size, read))));
     }
 
     private static void judge(Keys keys, Unit unit, Feature feature, ToleranceZone zone) {

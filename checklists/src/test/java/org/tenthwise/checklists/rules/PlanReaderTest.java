@@ -265,13 +265,13 @@ class PlanReaderTest {
                 Optional.of(new Origin(designation, "ISO 286-2"))), ((Check.Size) plan.step(5).check()).limits());
     }
 
-    /** 8 threads to the inch are a pitch of 1/8 in = 3.175 mm; 11 1/2 one of 25.4/11.5 = 2.208695652174 mm. */
+    /** 8 threads to the inch are a pitch of 1/8 in = 3.175 mm; 7 1/2 one of 25.4/7.5 = 3.386666666667 mm. */
     @Test
     void threadsToTheInchBecomeAPitch() {
         assertEquals(new ScrewThread(ThreadForm.STUB_ACME, Length.of("38.1", Unit.MILLIMETRE),
                 Length.of("3.175", Unit.MILLIMETRE), 1), thread("threads_per_inch = 8\nwire = 0.0700").thread());
-        assertEquals(Length.of("2.208695652174", Unit.MILLIMETRE),
-                thread("threads_per_inch = 11.5\nwire = 0.0500").thread().pitch());
+        assertEquals(Length.of("3.386666666667", Unit.MILLIMETRE),
+                thread("threads_per_inch = 7.5\nwire = 0.0700").thread().pitch());
     }
 
     /** Least and greatest wire of a 1/8 in Stub Acme: 0.447214 P = 0.05590 in and 0.596588 P = 0.07457 in, by hand. */

@@ -12,8 +12,8 @@ public enum Remark {
     /** The standard speaks of single-start threads; the limits are those of one start, by the pitch. */
     AS_FOR_ONE_START(true),
 
-    /** The tolerance of the pitch diameter is made larger for the number of starts. */
-    WIDENED_FOR_STARTS(false),
+    /** The tolerance of the pitch diameter is made larger for the number of starts, by a recalled factor. */
+    WIDENED_FOR_STARTS(true),
 
     /** Tolerances hold for a length of engagement of one diameter. */
     ENGAGED_ONE_DIAMETER(false),

@@ -3,6 +3,7 @@ package org.tenthwise.model.compute.thread.limits;
 import static org.tenthwise.model.compute.thread.limits.Rounded.inch;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.quantity.Unit;
@@ -21,18 +22,20 @@ import org.tenthwise.model.thread.ThreadSide;
  * The minor diameter of the nut: {@link UnifiedNutBore}.
  *
  * <p>Inches to four places; each piece is rounded before they are put together, T2 to six places, and the allowance from
- * T2 rounded to four.
+ * T2 rounded to five.
  *
  * <p>A diameter and pitch that ASME B1.1 does not list give a proposal, as for a special thread with LE = 9 P. Class 1A and 1B
  * are listed for UNC and UNF from 1/4 in on. Several starts are taken by their pitch.
  *
  * <p>Source: ASME B1.1, formulas of the tolerances and the allowance; rounding ASME B1.30. LE = D for UNC, UNF and the series
  * of 4, 6 and 8 threads to the inch, 9 P for the others. Pieces rounded one by one give the printed limits; adding first
- * does not (5/8-11 UNC-2A would have an allowance of 0.0017 and not 0.0016).
+ * does not. Five places of T2 under the allowance are what gives every printed one: from the unrounded T2 5/8-11 UNC-2A would
+ * have 0.0017 and not 0.0016, from four places 1 1/4-12 UNF-2A 0.0019 and not 0.0018.
  */
 final class UnifiedLimits {
 
     private static final int PLACES_OF_THE_TOLERANCE = 6;
+    private static final int PLACES_UNDER_THE_ALLOWANCE = 5;
     private static final BigDecimal PITCH_LINE = new BigDecimal("0.649519052838");
     private static final BigDecimal ROUNDED_ROOT = new BigDecimal("1.190784930203");
     private static final BigDecimal ALLOWANCE = new BigDecimal("0.3");
@@ -69,7 +72,8 @@ final class UnifiedLimits {
     }
 
     private ThreadLimits external(BigDecimal basicPitch, BigDecimal tolerance) {
-        BigDecimal allowance = threadClass.pitchGrade() == 3 ? BigDecimal.ZERO : inch(inch(engagedTolerance).multiply(ALLOWANCE));
+        BigDecimal allowance = threadClass.pitchGrade() == 3 ? BigDecimal.ZERO
+                : inch(engagedTolerance.setScale(PLACES_UNDER_THE_ALLOWANCE, RoundingMode.HALF_EVEN).multiply(ALLOWANCE));
         BigDecimal major = inch(diameter.subtract(allowance));
         double share = threadClass.pitchGrade() == 1 ? 0.090 : 0.060;
         BigDecimal majorTolerance = Rounded.to(Rounded.PLACES_OF_AN_INCH, share * rootOfSquare(pitch.doubleValue()));

@@ -20,11 +20,11 @@ class ThreadLimitsTest {
     @ParameterizedTest
     @CsvSource(textBlock = """
             # thread,          major,           pitch,           minor
-            #0-80 UNF-2A,      0.0595, 0.0563,  0.0514, 0.0496,  0.0446,
-            #0-80 UNF-3B,      ,       0.0600,  0.0536, 0.0519,  0.0514, 0.0465
-            #2-64 UNF-2B,      ,       0.0860,  0.0786, 0.0759,  0.0753, 0.0691
-            #6-32 UNC-2B,      ,       0.1380,  0.1214, 0.1177,  0.1140, 0.1040
-            #10-24 UNC-2B,     ,       0.1900,  0.1672, 0.1629,  0.1560, 0.1450
+            '#0-80 UNF-2A',      0.0595, 0.0563,  0.0514, 0.0496,  0.0446,
+            '#0-80 UNF-3B',      ,       0.0600,  0.0536, 0.0519,  0.0514, 0.0465
+            '#2-64 UNF-2B',      ,       0.0860,  0.0786, 0.0759,  0.0753, 0.0691
+            '#6-32 UNC-2B',      ,       0.1380,  0.1214, 0.1177,  0.1140, 0.1040
+            '#10-24 UNC-2B',     ,       0.1900,  0.1672, 0.1629,  0.1560, 0.1450
             1/4-20 UNC-2B,     ,       0.2500,  0.2224, 0.2175,  0.2070, 0.1960
             1 3/4-5 UNC-2B,    ,       1.7500,  1.6317, 1.6201,  1.5680, 1.5340
             3 3/4-4 UNC-2B,    ,       3.7500,  3.6021, 3.5876,  3.5170, 3.4790
@@ -34,11 +34,22 @@ class ThreadLimitsTest {
         assertLimits(Unit.INCH, limits(thread), majorMax, majorMin, pitchMax, pitchMin, minorMax, minorMin);
     }
 
-    /** ASME B1.1: 0.3 times T2 rounded first; unrounded it would be 0.0017. Pitch diameters of the published go and not-go rings. */
+    /** ASME B1.1, Table 3A, from memory: the four sizes that tell apart how T2 was rounded before it was multiplied. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            '#5-44 UNF-2A',     0.0007
+            5/8-11 UNC-2A,    0.0016
+            1 1/4-12 UNF-2A,  0.0018
+            2-4.5 UNC-2A,     0.0029
+            """)
+    void theAllowanceIsTakenFromTheToleranceToFivePlaces(String thread, String allowance) {
+        assertEquals(inches(allowance), limits(thread).allowance());
+    }
+
+    /** Pitch diameters of the published go and not-go rings, ASME B1.2. */
     @Test
-    void theAllowanceIsTakenFromTheRoundedTolerance() {
+    void aRingGoesOverTheGreatestAndNotOverTheLeast() {
         ThreadLimits limits = limits("5/8-11 UNC-2A");
-        assertEquals(inches("0.0016"), limits.allowance());
         assertEquals(inches("0.5644"), limits.pitchMax());
         assertEquals(inches("0.5589"), limits.pitchMin());
     }
