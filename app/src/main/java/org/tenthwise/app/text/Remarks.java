@@ -1,15 +1,11 @@
 package org.tenthwise.app.text;
 
-import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.form.Shape;
-import org.tenthwise.model.compute.uncertainty.UncertaintyRatio;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
@@ -87,7 +83,6 @@ public final class Remarks {
             wall(finding, figures, said);
         }
         guardBand(finding.check().guardBand(), said);
-        uncertainty(finding, said);
         return said;
     }
 
@@ -112,7 +107,6 @@ public final class Remarks {
         shown(finding).ifPresent(reading -> said.add(words.say("wires.formulas", figures.size(reading.measured().value()),
                 figures.size(reading.simple()), figures.size(reading.corrected()))));
         guardBand(finding.check().guardBand(), said);
-        uncertainty(finding, said);
         return said;
     }
 
@@ -126,15 +120,5 @@ public final class Remarks {
         if (band.length().signum() > 0) {
             said.add(words.say("form.guard-band", Figures.written(band) + " " + band.unit().symbol()));
         }
-    }
-
-    private void uncertainty(Finding finding, List<String> said) {
-        finding.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
-            said.add(words.say("form.uncertainty", uncertainty.name(), Figures.written(uncertainty.expanded()),
-                    uncertainty.expanded().unit().symbol(), Figures.number(uncertainty.coverageFactor())));
-            StepFigures.limits(finding.step()).map(limits -> UncertaintyRatio.of(limits, uncertainty.expanded().length()))
-                    .filter(OptionalDouble::isPresent).ifPresent(ratio -> said.add(words.say("form.uncertainty-ratio",
-                            Figures.number(BigDecimal.valueOf(ratio.getAsDouble()).setScale(1, RoundingMode.DOWN)))));
-        });
     }
 }

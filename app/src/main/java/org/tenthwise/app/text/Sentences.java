@@ -1,9 +1,14 @@
 package org.tenthwise.app.text;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tenthwise.model.compute.uncertainty.UncertaintyRatio;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -128,6 +133,18 @@ public final class Sentences {
         return StepFigures.limits(step).map(limits -> limits.origin()
                 .map(origin -> words.say("limits.from", origin.designation(), origin.standard()))
                 .orElseGet(() -> words.say("limits.as-drawn"))).orElse("");
+    }
+
+    /** How sure a size measured so is, and how often that goes into the tolerance; empty where the plan names nothing. */
+    public String uncertainty(Step step) {
+        return step.check().means().flatMap(Check.Means::uncertainty).map(uncertainty -> {
+            String said = words.say("uncertainty", uncertainty.name(), Figures.written(uncertainty.expanded()),
+                    uncertainty.expanded().unit().symbol(), Figures.number(uncertainty.coverageFactor()));
+            OptionalDouble ratio = StepFigures.limits(step).map(limits -> UncertaintyRatio.of(limits, uncertainty.expanded().length()))
+                    .orElse(OptionalDouble.empty());
+            return ratio.isEmpty() ? said : said + " " + words.say("uncertainty.ratio",
+                    Figures.number(BigDecimal.valueOf(ratio.getAsDouble()).setScale(1, RoundingMode.DOWN)));
+        }).orElse("");
     }
 
     private String limits(Limits limits) {

@@ -69,15 +69,21 @@ class SayingsTest {
         assertEquals("Jaw 1 in by 0.018: so much on a needle held there, 0.036 less over a turn.", new Advice(WORDS).next(found));
     }
 
+    /** 2 √(0.001²/12 + 0.00075² + 0.0008²) = 0.00227, and 0.021 / 0.0046 = 4.57, by hand. */
+    @Test
+    void aWayOfMeasuringSaysHowSureItIs() {
+        assertEquals("±0.0023 mm, k = 2.00: bore gauge on a ring. The tolerance is 4.5 times as wide.",
+                new Sentences(WORDS).uncertainty(DemoPart.SCREW_CARRIER.plan().step(13)));
+        assertEquals("", new Sentences(WORDS).uncertainty(DemoPart.SCREW_CARRIER.plan().step(12)));
+    }
+
     @Test
     void aBoreThatWidensGoingInSaysSo() {
         Finding found = read(13, "0.011", "0.013", "0.015", "0.014");
-        // means 30.012 at 8 and 30.0145 at 38, half-up to the places read; at 8 the two ways differ by 0.002;
-        // 2 √(0.001²/12 + 0.00075² + 0.0008²) = 0.00227, and 0.021 / 0.0046 = 4.57
+        // means 30.012 at 8 and 30.0145 at 38, half-up to the places read; at 8 the two ways differ by 0.002
         assertEquals(List.of("Part 20 °C, gauge 20 °C. Brought to 20 °C by 0.0000 mm.",
                 "Each of 4 must be inside; the worst decides.", "Widens by 0.003 mm going in.",
-                "Out of round by 0.002 mm.", "Uncertainty ±0.0023 mm, k = 2.00 (bore gauge on a ring).",
-                "The tolerance is 4.5 times as wide as that."), new Remarks(WORDS).of(found));
+                "Out of round by 0.002 mm."), new Remarks(WORDS).of(found));
     }
 
     @Test

@@ -98,6 +98,7 @@ final class Faults {
         for (Text text : texts) {
             contrast(text);
             cut(text);
+            broken(text);
         }
         for (int i = 0; i < texts.size(); i++) {
             for (int j = i + 1; j < texts.size(); j++) {
@@ -135,6 +136,22 @@ final class Faults {
         }
         if (text.getText().isEmpty() && !labeled.getText().isEmpty()) {
             found.add("\"%s\" is not shown".formatted(labeled.getText()));
+        }
+    }
+
+    /** A word that is wider than the room its text wraps to goes on in the next line without a hyphen. */
+    private void broken(Text text) {
+        double room = text.getWrappingWidth();
+        if (room <= 0 || !(text.getParent() instanceof Labeled)) {
+            return;
+        }
+        for (String word : text.getText().split("[\\s-]+")) {
+            Text alone = new Text(word);
+            alone.setFont(text.getFont());
+            if (alone.getLayoutBounds().getWidth() > room + 1) {
+                found.add("\"%s\" in \"%s\" is broken: it needs %.0f and has %.0f".formatted(word, text.getText(),
+                        alone.getLayoutBounds().getWidth(), room));
+            }
         }
     }
 

@@ -44,6 +44,7 @@ final class Facts {
             step.check().means().ifPresent(means -> add(facts, "record.fact.gauge",
                     matter.say("record.gauge-wanted", matter.kind(means.kind()))));
         }
+        add(facts, "record.fact.uncertainty", matter.sentences().uncertainty(step));
         new Remarks(matter.words()).of(line.finding()).forEach(remark -> add(facts, "record.fact.found", remark));
         new Heat(matter.words()).figures(line.finding()).forEach(figures -> add(facts, "record.fact.expansion", figures));
         if (!step.hold().isEmpty()) {

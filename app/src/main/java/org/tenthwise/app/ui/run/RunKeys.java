@@ -2,8 +2,9 @@ package org.tenthwise.app.ui.run;
 
 import java.util.List;
 import java.util.function.Function;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.run.RunShown.Allowed;
@@ -12,8 +13,10 @@ import org.tenthwise.app.ui.run.RunShown.OtherWay;
 /** The lesser keys of the run, in two groups of rows: about the measuring, and about the record. */
 final class RunKeys {
 
-    private final GridPane measuring;
-    private final GridPane recording;
+    private static final double GAP = 8;
+
+    private final HBox measuring;
+    private final HBox recording;
 
     RunKeys(RunViewModel model, Words words) {
         Key again = new Key(Key.Kind.PLAIN, "", model::againOrOtherWay);
@@ -30,19 +33,19 @@ final class RunKeys {
         note.setId("note");
         Key bench = new Key(Key.Kind.PLAIN, words.say("run.bench"), model::bench);
         bench.setId("bench");
-        measuring = group(List.of(again, gauge, dispose, bench), List.of(1.03, 0.80, 0.74, 0.80));
+        measuring = group(List.of(again, gauge, dispose, bench), List.of(107.0, 74.0, 64.0, 64.0));
         Key record = new Key(Key.Kind.PLAIN, words.say("run.record"), model::record);
         record.setId("record");
-        recording = group(List.of(strike, note, record), List.of(0.98, 0.89, 1.13));
+        recording = group(List.of(strike, note, record), List.of(72.0, 64.0, 90.0));
     }
 
     /** Measure anew, another gauge, sign for what did not pass, the sums of the bench. */
-    GridPane measuring() {
+    HBox measuring() {
         return measuring;
     }
 
     /** Strike out, note, the record so far. */
-    GridPane recording() {
+    HBox recording() {
         return recording;
     }
 
@@ -51,19 +54,16 @@ final class RunKeys {
         key.disableProperty().bind(model.shownProperty().map(shown -> !allowed.apply(shown.allowed())));
     }
 
-    /** @param widths of the keys, set against each other: a long word must not break */
-    private static GridPane group(List<Key> keys, List<Double> widths) {
-        double all = widths.stream().mapToDouble(Double::doubleValue).sum();
-        GridPane row = new GridPane();
+    /** @param widths of the keys where there is room, set against each other: a long word must not break */
+    private static HBox group(List<Key> keys, List<Double> widths) {
+        HBox row = new HBox(GAP);
         row.getStyleClass().add("run-keys");
-        row.setHgap(8);
         for (int i = 0; i < keys.size(); i++) {
-            ColumnConstraints width = new ColumnConstraints();
-            width.setPercentWidth(100.0 * widths.get(i) / all);
-            row.getColumnConstraints().add(width);
-            row.add(keys.get(i), i, 0);
+            keys.get(i).setPrefWidth(widths.get(i));
+            HBox.setHgrow(keys.get(i), Priority.ALWAYS);
+            row.getChildren().add(keys.get(i));
         }
-        row.setMinHeight(GridPane.USE_PREF_SIZE);
+        row.setMinHeight(Region.USE_PREF_SIZE);
         return row;
     }
 }

@@ -147,14 +147,14 @@ public final class RunScreen implements Screen {
 
     private void across(VBox listColumn, double listWidth, boolean keysUnderSheet) {
         wide(listColumn, listWidth);
-        keys.recording().setMinWidth(RECORDING);
         listColumn.getStyleClass().add("lined-right");
         Region under = keysUnderSheet
-                ? new HBox(8, grown(keys.measuring(), 3.5), grown(keys.recording(), 2.35)) : new VBox(keys.measuring());
+                ? new HBox(8, grown(keys.measuring()), grown(keys.recording())) : new VBox(keys.measuring());
         VBox middle = new VBox(sheet, under);
         VBox right = new VBox(panel);
         right.getStyleClass().add("lined-left");
         under.getStyleClass().add("keys-row");
+        keys.recording().setMinWidth(keysUnderSheet ? Region.USE_COMPUTED_SIZE : RECORDING);
         if (!keysUnderSheet) {
             VBox below = new VBox(keys.recording());
             below.getStyleClass().addAll("keys-row", "keys-under-panel");
@@ -177,9 +177,8 @@ public final class RunScreen implements Screen {
         root.setBottom(lower);
     }
 
-    private static Region grown(Region region, double share) {
+    private static Region grown(Region region) {
         HBox.setHgrow(region, Priority.ALWAYS);
-        region.setPrefWidth(share * 100);
         return region;
     }
 
