@@ -22,9 +22,12 @@ public record DrillPicture(Length depth, Length start, List<Drill> drills, Strin
 
     private static final double TEXT = 18;
     private static final double LINE = 26;
+    /** Share of the height the hole takes, and the least it shrinks to where the set needs the room. */
     private static final double HOLE = 0.34;
+    private static final double LEAST_HOLE = 0.22;
     /** Rows no closer than this share of a line. */
     private static final double CLOSE = 0.74;
+    private static final double ABOVE_ROWS = 6;
     private static final double TIP = 8;
     private static final double GAP = 14;
 
@@ -43,9 +46,12 @@ public record DrillPicture(Length depth, Length start, List<Drill> drills, Strin
         double behind = Math.max(outside, 0);
         double perMillimetre = (frame.width() - lane - numbers - 12) / (behind + Nanometres.of(depth));
         double face = numbers + behind * perMillimetre;
-        double holeBottom = frame.top() + drawing.lettered(LINE) + (frame.height() - drawing.lettered(LINE)) * HOLE;
-        hole(drawing, face, perMillimetre, new Box(face, frame.top() + drawing.lettered(LINE), frame.right() - lane, holeBottom));
-        rows(drawing, face, perMillimetre, new Box(numbers, holeBottom + 6, frame.right() - lane, frame.bottom()), word);
+        double holeTop = frame.top() + drawing.lettered(LINE);
+        double under = frame.bottom() - holeTop;
+        double holeBottom = holeTop + Math.min(under * HOLE,
+                Math.max(under * LEAST_HOLE, under - ABOVE_ROWS - drills.size() * drawing.lettered(LINE) * CLOSE));
+        hole(drawing, face, perMillimetre, new Box(face, holeTop, frame.right() - lane, holeBottom));
+        rows(drawing, face, perMillimetre, new Box(numbers, holeBottom + ABOVE_ROWS, frame.right() - lane, frame.bottom()), word);
     }
 
     private void hole(Drawing drawing, double face, double perMillimetre, Box room) {
@@ -90,8 +96,15 @@ public record DrillPicture(Length depth, Length start, List<Drill> drills, Strin
         }
         double top = room.top() + (named ? line : 0);
         double step = Math.max(line * CLOSE, Math.min(line * 1.5, (room.bottom() - top) / drills.size()));
-        for (int i = 0; i < drills.size() && top + (i + 1) * step <= room.bottom() + 0.5; i++) {
+        int fitting = (int) ((room.bottom() + 0.5 - top) / step);
+        int drawn = fitting < drills.size() ? fitting - 1 : drills.size();
+        for (int i = 0; i < drawn; i++) {
             drill(drawing, face, perMillimetre, i, new Box(room.left(), top + i * step, room.right(), top + (i + 1) * step));
+        }
+        if (drawn < drills.size() && drawn >= 0) {
+            double y = top + (drawn + 0.5) * step;
+            drawing.text(Label.of("…", TEXT, Role.INK2), new Point(1, y), Anchor.LEFT);
+            drawing.text(Label.of("…", TEXT, Role.INK2), new Point(room.right() + GAP, y), Anchor.LEFT);
         }
     }
 
