@@ -9,18 +9,24 @@ import java.util.regex.Pattern;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
-/** Takes a designation apart. Signs that look alike in print, and blanks round them, make no difference. */
+/**
+ * Takes a designation apart. Signs that look alike in print, and blanks round them, make no difference, nor do capitals but
+ * in a metric class, where they tell the nut from the screw. A decimal comma is refused, as it is in every figure of a file.
+ */
 final class DesignationReader {
 
     private static final int LONGEST = 60;
     private static final String FIGURE = "(\\d{1,4}(?:\\.\\d{1,5})?|\\.\\d{1,5})";
-    private static final Pattern LEFT_HAND = Pattern.compile("^(.*?)[- ]?(?<![A-Za-z])LH(?![A-Za-z0-9])(.*)$");
-    private static final Pattern METRIC = Pattern.compile(
-            "M ?" + FIGURE + "(?: ?[xX] ?(?:Ph ?" + FIGURE + " ?P ?)?" + FIGURE + ")?[- ]+(\\w+)");
-    private static final Pattern TRAPEZOIDAL = Pattern.compile(
-            "Tr ?" + FIGURE + " ?[xX] ?" + FIGURE + "(?: ?\\(? ?P ?" + FIGURE + " ?\\)?)?[- ]+(\\w+)");
-    private static final Pattern INCH = Pattern.compile(
-            "((?:#|No\\. ?)?[\\d ./]+?) ?- ?(?:" + FIGURE + "|" + FIGURE + "[Pp] ?- ?" + FIGURE + "[Ll])[- ]*"
+    private static final String COUNT = "(\\d{1,4}(?:\\.\\d{1,5})?|\\.\\d{1,5}|\\d{1,2}(?: | ?- ?)\\d/\\d)";
+    private static final String SIZE = "((?:#|No\\.? ?)?[\\d ./]+?(?: ?- ?\\d{1,3}/\\d{1,3})?)";
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
+    private static final Pattern LEFT_HAND = anyCase("^(.*?)[- ]?(?<![A-Z])LH(?![A-Z0-9])(.*)$");
+    private static final Pattern METRIC = anyCase(
+            "M ?" + FIGURE + "(?: ?x ?(?:Ph ?" + FIGURE + " ?P ?)?" + FIGURE + ")?[- ]+(\\w+)");
+    private static final Pattern TRAPEZOIDAL = anyCase(
+            "Tr ?" + FIGURE + " ?x ?" + FIGURE + "(?: ?\\(? ?P ?" + FIGURE + " ?\\)?)?[- ]+(\\w+)");
+    private static final Pattern INCH = anyCase(
+            SIZE + " ?- ?(?:" + COUNT + "|" + FIGURE + "P ?- ?" + FIGURE + "L)[- ]*"
                     + "(UNR?[CFS]|UNR?EF|UNR?|STUB[- ]ACME|ACME)[- ]+(\\w+)");
 
     private DesignationReader() {
@@ -30,7 +36,11 @@ final class DesignationReader {
         if (text.length() > LONGEST) {
             throw new IllegalArgumentException("A thread designation is not longer than %d characters".formatted(LONGEST));
         }
-        String tidy = text.strip().replace('×', 'x').replace('–', '-').replace('−', '-').replaceAll("\\s+", " ");
+        if (DECIMAL_COMMA.matcher(text).find()) {
+            throw new IllegalArgumentException("\"%s\" has a decimal comma: write \"%s\"".formatted(text,
+                    DECIMAL_COMMA.matcher(text).replaceAll(".")));
+        }
+        String tidy = text.strip().replaceAll("[×*]", "x").replaceAll("[‐‑–—−]", "-").replaceAll("\\s+", " ");
         Matcher left = LEFT_HAND.matcher(tidy);
         boolean leftHand = left.matches();
         String rest = leftHand ? left.group(1) + left.group(2) : tidy;
@@ -48,6 +58,10 @@ final class DesignationReader {
         }
         throw new IllegalArgumentException(
                 "\"%s\" is not a thread designation with its class, such as M10x1.5-6g, 1/4-20 UNC-2A, Tr 40x7-7e or 3/8-12 ACME-2G".formatted(text));
+    }
+
+    private static Pattern anyCase(String regex) {
+        return Pattern.compile(regex, Pattern.CASE_INSENSITIVE);
     }
 
     private static ThreadDesignation metric(Matcher read, String text, boolean leftHand) {
@@ -69,7 +83,7 @@ final class DesignationReader {
     }
 
     private static ThreadDesignation inch(Matcher read, String text, boolean leftHand) {
-        String form = read.group(5);
+        String form = read.group(5).toUpperCase(Locale.ROOT);
         boolean unified = form.startsWith("UN");
         Length pitch = read.group(2) != null ? pitch(read.group(2), text) : Length.of(read.group(3), Unit.INCH);
         int starts = read.group(2) != null ? 1 : starts(Length.of(read.group(4), Unit.INCH), pitch, text);
@@ -99,8 +113,9 @@ final class DesignationReader {
         return Length.of(figure, Unit.MILLIMETRE);
     }
 
+    /** From threads to the inch, a decimal or a whole number and a fraction. */
     private static Length pitch(String threadsToTheInch, String text) {
-        return ScrewThread.pitchOf(notNought(new BigDecimal(threadsToTheInch), text));
+        return ScrewThread.pitchOf(notNought(InchSize.count(threadsToTheInch, text), text));
     }
 
     private static int starts(Length lead, Length pitch, String text) {

@@ -1,19 +1,22 @@
 package org.tenthwise.model.thread;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
-/** The nominal size of an inch thread: {@code 1 1/2}, {@code 3/8}, {@code 0.375}, {@code 2}, {@code #10}. */
+/** The nominal size of an inch thread: {@code 1 1/2}, {@code 1-1/2}, {@code 3/8}, {@code 0.375}, {@code 2}, {@code #10}. */
 final class InchSize {
 
-    private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,2}) )?(\\d{1,3})/(\\d{1,3})");
+    private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,2})(?: | ?- ?))?(\\d{1,3})/(\\d{1,3})");
     private static final Pattern DECIMAL = Pattern.compile("\\d{0,2}\\.\\d{1,5}");
     private static final Pattern WHOLE = Pattern.compile("\\d{1,2}");
-    private static final Pattern NUMBERED = Pattern.compile("(?:#|No\\. ?)(\\d{1,2})");
+    private static final Pattern NUMBERED = Pattern.compile("(?:#|No\\.? ?)(\\d{1,2})", Pattern.CASE_INSENSITIVE);
+
+    private static final int PLACES_OF_A_FRACTION = 20;
 
     /** ASME B1.1: size number n is 0.060 + 0.013 n inch. */
     private static final BigDecimal NUMBER_NOUGHT = new BigDecimal("0.060");
@@ -28,7 +31,7 @@ final class InchSize {
         Matcher fraction = FRACTION.matcher(size);
         Matcher numbered = NUMBERED.matcher(size);
         if (fraction.matches()) {
-            return fraction(fraction, text);
+            return Length.of(fraction(fraction, text), Unit.INCH);
         }
         if (DECIMAL.matcher(size).matches()) {
             return Length.of(size, Unit.INCH);
@@ -44,13 +47,19 @@ final class InchSize {
                 "\"%s\" begins with \"%s\": a size is a fraction such as 1 1/2, a decimal of an inch, or a number from #0 to #12".formatted(text, size));
     }
 
-    private static Length fraction(Matcher read, String text) {
+    /** Threads to the inch: a decimal, or a whole number and a fraction. */
+    static BigDecimal count(String threads, String text) {
+        Matcher fraction = FRACTION.matcher(threads);
+        return fraction.matches() ? fraction(fraction, text) : new BigDecimal(threads);
+    }
+
+    private static BigDecimal fraction(Matcher read, String text) {
         BigDecimal below = new BigDecimal(read.group(3));
         if (below.signum() == 0) {
             throw new IllegalArgumentException("\"%s\" has a fraction over nought".formatted(text));
         }
-        Length part = Length.of(read.group(2), Unit.INCH).dividedBy(below);
-        return read.group(1) == null ? part : part.plus(Length.of(read.group(1), Unit.INCH));
+        BigDecimal part = new BigDecimal(read.group(2)).divide(below, PLACES_OF_A_FRACTION, RoundingMode.HALF_EVEN);
+        return read.group(1) == null ? part : part.add(new BigDecimal(read.group(1)));
     }
 
     private static Length number(String number) {

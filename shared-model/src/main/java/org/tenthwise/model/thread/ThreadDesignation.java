@@ -35,7 +35,8 @@ public record ThreadDesignation(ScrewThread thread, ThreadClass threadClass, Opt
     /**
      * Reads a designation as ISO 965-1, ISO 2904, ASME B1.1, B1.5 and B1.8 write them: {@code M10x1.5-6g},
      * {@code M20-6H} (coarse pitch), {@code 1/4-20 UNC-2A}, {@code #10-32 UNF-2B}, {@code Tr 40x14 P7-7e} (two starts),
-     * {@code 3/8-12 ACME-2G}, {@code 1 1/2-8 STUB ACME-2G}; {@code LH} for a left-hand thread.
+     * {@code 3/8-12 ACME-2G}, {@code 1 1/2-8 STUB ACME-2G}; {@code LH} for a left-hand thread. A fraction may hang on a
+     * hyphen: {@code 1-1/4-12 UNF-2A}, {@code 2-4-1/2 UNC-2A}.
      *
      * @throws IllegalArgumentException with a sentence that has the designation and what is wrong with it
      */
@@ -60,7 +61,7 @@ public record ThreadDesignation(ScrewThread thread, ThreadClass threadClass, Opt
         if (!listed.map(series::equals).orElse(special)) {
             throw new IllegalArgumentException("series is \"%s\": a thread of %s and %s threads to the inch is %s".formatted(
                     series, inches(thread.diameter()), thread.threadsToTheInch().stripTrailingZeros().toPlainString(),
-                    listed.map(name -> "in the series " + name).orElse("in no series but a special one, UNS")));
+                    listed.map(name -> "in the series %s: write %s".formatted(name, name)).orElse("in no series but a special one, UNS: write UNS")));
         }
     }
 

@@ -22,11 +22,17 @@ class ThreadDesignationTest {
             # designation,          form,        diameter, pitch, starts, class, side
             M10x1.5-6g,             METRIC,      10,       1.5,   1,      6g,    EXTERNAL
             M10 × 1.5 – 6g,         METRIC,      10,       1.5,   1,      6g,    EXTERNAL
+            m12x1.75-6g,            METRIC,      12,       1.75,  1,      6g,    EXTERNAL
+            M12 x 1.75 - 6g,        METRIC,      12,       1.75,  1,      6g,    EXTERNAL
+            M12*1.75 6G,            METRIC,      12,       1.75,  1,      6G,    INTERNAL
             M20-6H,                 METRIC,      20,       2.5,   1,      6H,    INTERNAL
             M1.6-6g,                METRIC,      1.6,      0.35,  1,      6g,    EXTERNAL
             M20x1.5-5g6g,           METRIC,      20,       1.5,   1,      5g6g,  EXTERNAL
             M16xPh3P1.5-6H,         METRIC,      16,       1.5,   2,      6H,    INTERNAL
             Tr 40x7-7e,             TRAPEZOIDAL, 40,       7,     1,      7e,    EXTERNAL
+            Tr40x7-7e,              TRAPEZOIDAL, 40,       7,     1,      7e,    EXTERNAL
+            Tr 40×7-7e,             TRAPEZOIDAL, 40,       7,     1,      7e,    EXTERNAL
+            TR 40 X 7—7e,           TRAPEZOIDAL, 40,       7,     1,      7e,    EXTERNAL
             Tr40×7-7H,              TRAPEZOIDAL, 40,       7,     1,      7H,    INTERNAL
             Tr 40x14 P7-7e,         TRAPEZOIDAL, 40,       7,     2,      7e,    EXTERNAL
             Tr 40 × 14 (P7) LH-7e,  TRAPEZOIDAL, 40,       7,     2,      7e,    EXTERNAL
@@ -52,6 +58,18 @@ class ThreadDesignationTest {
             1-64 UNC-2A,              UNIFIED,   0.073,    64,   2A,    UNC
             1-8 UNC-2A,               UNIFIED,   1,        8,    2A,    UNC
             1 1/2-6 UNC-3A,           UNIFIED,   1.5,      6,    3A,    UNC
+            1 1/4-12 UNF-2A,          UNIFIED,   1.25,     12,   2A,    UNF
+            1-1/4-12 UNF-2A,          UNIFIED,   1.25,     12,   2A,    UNF
+            1 - 1/4 - 12 unf - 2a,    UNIFIED,   1.25,     12,   2A,    UNF
+            1.250-12 UNF-2A,          UNIFIED,   1.25,     12,   2A,    UNF
+            1 5/16-12 UN-2A,          UNIFIED,   1.3125,   12,   2A,    UN
+            1-5/16-12 UN-2A,          UNIFIED,   1.3125,   12,   2A,    UN
+            no 10-32 UNF-2B,          UNIFIED,   0.19,     32,   2B,    UNF
+            2-4 1/2 UNC-2A,           UNIFIED,   2,        4.5,  2A,    UNC
+            2-4-1/2 UNC-2A,           UNIFIED,   2,        4.5,  2A,    UNC
+            2-1/4-4-1/2 UNC-2A,       UNIFIED,   2.25,     4.5,  2A,    UNC
+            2 1/4 - 4 1/2 UNC-2A,     UNIFIED,   2.25,     4.5,  2A,    UNC
+            2-4.5 UNC-2A,             UNIFIED,   2,        4.5,  2A,    UNC
             2-4.5 UNC-2B-LH,          UNIFIED,   2,        4.5,  2B,    UNC
             1 1/16-12 UN-2A,          UNIFIED,   1.0625,   12,   2A,    UN
             9/16-24 UNEF-3A,          UNIFIED,   0.5625,   24,   3A,    UNEF
@@ -78,7 +96,7 @@ class ThreadDesignationTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"M10-6g-LH, true", "Tr 40x7LH-7e, true", "1/4-20 UNC-2A LH, true", "1/4-20 UNC-2A, false"})
+    @CsvSource({"M10-6g-LH, true", "Tr 40x7LH-7e, true", "m10-6g-lh, true", "1/4-20 UNC-2A LH, true", "1/4-20 UNC-2A, false"})
     void theHandIsRead(String text, boolean leftHand) {
         assertEquals(leftHand, ThreadDesignation.read(text).leftHand());
     }
@@ -100,7 +118,13 @@ class ThreadDesignationTest {
             M2x1.9-6g              | "M2x1.9-6g" is no thread that can be cut: Diameter 2 mm leaves no core
             M0x0-6g                | "M0x0-6g" is no thread that can be cut: Pitch 0 mm is not more than nought
             1/4-20 UNC-6g          | class is "6G": unified threads have 1A 2A 3A
-            1/4-28 UNC-2A          | series is "UNC": a thread of 0.25 in and 28 threads to the inch is in the series UNF
+            1/4-28 UNC-2A          | series is "UNC": a thread of 0.25 in and 28 threads to the inch is in the series UNF: write UNF
+            1 1/4-12 UN-2A         | series is "UN": a thread of 1.25 in and 12 threads to the inch is in the series UNF: write UNF
+            m12x1,75-6g            | "m12x1,75-6g" has a decimal comma: write "m12x1.75-6g"
+            1,250-12 UNF-2A        | "1,250-12 UNF-2A" has a decimal comma: write "1.250-12 UNF-2A"
+            Tr 40x7-7E             | class is "7E": trapezoidal threads have 7e 8e 8c 9c
+            2-4 1/0 UNC-2A         | has a fraction over nought
+            2-1/2 UNC-2A           | is not a thread designation with its class, such as M10x1.5-6g, 1/4-20 UNC-2A
             1/4-21 UNC-2A          | series is "UNC": a thread of 0.25 in and 21 threads to the inch is in no series but a special one, UNS
             #13-32 UNF-2A          | begins with "#13"
             1/0-20 UNC-2A          | has a fraction over nought
