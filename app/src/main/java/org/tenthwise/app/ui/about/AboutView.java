@@ -14,6 +14,7 @@ import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.shell.SidePart;
 
 /** The cautions on the one side, the program on the other, both a page at a time. */
 public final class AboutView extends BorderPane implements Screen {
@@ -53,15 +54,7 @@ public final class AboutView extends BorderPane implements Screen {
 
     @Override
     public void arrange(Arrangement arrangement) {
-        boolean wide = arrangement == Arrangement.LANDSCAPE;
-        cautions.getStyleClass().removeAll("lined-right", "lined-below");
-        cautions.getStyleClass().add(wide ? "lined-right" : "lined-below");
-        cautions.setMinWidth(wide ? SIDE : 0);
-        cautions.setPrefWidth(SIDE);
-        cautions.setMaxWidth(wide ? SIDE : Double.MAX_VALUE);
-        cautions.setPrefHeight(SIDE);
-        body.setLeft(wide ? cautions : null);
-        body.setTop(wide ? null : cautions);
+        new SidePart(cautions, SIDE, SIDE).place(body, arrangement);
     }
 
     private VBox paged(List<Region> rows) {

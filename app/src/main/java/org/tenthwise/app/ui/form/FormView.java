@@ -18,6 +18,7 @@ import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.shell.SidePart;
 
 /** A form under a heading: what it is about and its fields on the one side, the field in hand on the other. */
 public class FormView extends BorderPane implements Screen {
@@ -94,15 +95,7 @@ public class FormView extends BorderPane implements Screen {
         for (int i = 0; i < keys.size(); i++) {
             fields.add(keys.get(i), i % across, i / across);
         }
-        side.getStyleClass().removeAll("lined-right", "lined-below");
-        side.getStyleClass().add(wide ? "lined-right" : "lined-below");
-        side.setMinWidth(wide ? SIDE : 0);
-        side.setMaxWidth(wide ? SIDE : Double.MAX_VALUE);
-        side.setMinHeight(0);
-        side.setPrefHeight(wide ? USE_COMPUTED_SIZE : UPPER);
-        side.setMaxHeight(wide ? Double.MAX_VALUE : UPPER);
-        body.setLeft(wide ? side : null);
-        body.setTop(wide ? null : side);
+        new SidePart(side, SIDE, UPPER).place(body, arrangement);
     }
 
     private void show(Field<?> field) {

@@ -22,6 +22,7 @@ import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.shell.SidePart;
 import org.tenthwise.app.ui.theme.Pictures;
 import org.tenthwise.model.record.Sheet;
 
@@ -88,16 +89,7 @@ public final class RecordView extends BorderPane implements Screen {
     @Override
     public void arrange(Arrangement arrangement) {
         wide = arrangement == Arrangement.LANDSCAPE;
-        double width = large ? SIDE_LARGE : SIDE;
-        left.getStyleClass().removeAll("lined-right", "lined-below");
-        left.getStyleClass().add(wide ? "lined-right" : "lined-below");
-        left.setMinWidth(wide ? width : 0);
-        left.setMaxWidth(wide ? width : Double.MAX_VALUE);
-        left.setMinHeight(0);
-        left.setPrefHeight(wide ? USE_COMPUTED_SIZE : UPPER);
-        left.setMaxHeight(wide ? Double.MAX_VALUE : UPPER);
-        body.setLeft(wide ? left : null);
-        body.setTop(wide ? null : left);
+        new SidePart(left, large ? SIDE_LARGE : SIDE, UPPER).place(body, arrangement);
         show();
     }
 

@@ -17,6 +17,7 @@ import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.app.ui.shell.SidePart;
 import org.tenthwise.app.ui.theme.Look;
 
 /** The topics at the side, the sources or the figures of the one in hand beside or below them. */
@@ -54,6 +55,7 @@ public final class ReferenceView extends BorderPane implements Screen {
         sentence.textProperty().bind(model.sentenceValue());
         VBox.setVgrow(chapters, Priority.ALWAYS);
         side = new VBox(12, sentence, chapters);
+        side.getStyleClass().addAll("on-paper", "form-side");
         HBox.setHgrow(title, Priority.ALWAYS);
         title.setMaxWidth(Double.MAX_VALUE);
         above.setAlignment(Pos.CENTER_LEFT);
@@ -89,15 +91,7 @@ public final class ReferenceView extends BorderPane implements Screen {
     @Override
     public void arrange(Arrangement arrangement) {
         wide = arrangement == Arrangement.LANDSCAPE;
-        double width = large ? SIDE_LARGE : SIDE;
-        side.getStyleClass().setAll("on-paper", "form-side", wide ? "lined-right" : "lined-below");
-        side.setMinWidth(wide ? width : 0);
-        side.setPrefWidth(width);
-        side.setMaxWidth(wide ? width : Double.MAX_VALUE);
-        side.setMinHeight(0);
-        side.setPrefHeight(wide ? USE_COMPUTED_SIZE : UPPER);
-        body.setLeft(wide ? side : null);
-        body.setTop(wide ? null : side);
+        new SidePart(side, large ? SIDE_LARGE : SIDE, UPPER).place(body, arrangement);
         show();
     }
 
