@@ -54,10 +54,13 @@ final class ReferenceTable {
         List<Row> published = findings.stream().flatMap(finding -> finding.rows().stream())
                 .filter(row -> row.of().standing() == Standing.PUBLISHED).toList();
         lines.add("");
-        wrapped(GAP, "%d of the figures were read in the source named; of these %d agree to the last digit printed, %d within what the "
-                .formatted(published.size(), published.stream().filter(Row::toTheLastDigit).count(),
-                        published.stream().filter(row -> row.agreement() == Agreement.AGREES && !row.toTheLastDigit()).count())
-                + "source itself allows. The others are from memory, common practice, or worked by hand from the formula of the source.");
+        wrapped(GAP, ("%d of the figures are published: read in print, or taken from a collection, a chart or a page that hands on what is "
+                + "printed elsewhere; the source stands with each. Of these %d agree to the last digit printed, %d within what the "
+                + "source itself allows, and %d are set aside. The others are from memory, common practice, or worked by hand from the "
+                + "formula of the source, and say so behind it.").formatted(published.size(),
+                        published.stream().filter(Row::toTheLastDigit).count(),
+                        published.stream().filter(row -> row.agreement() == Agreement.AGREES && !row.toTheLastDigit()).count(),
+                        published.stream().filter(row -> row.agreement() == Agreement.ASIDE).count()));
         lines.add("");
         return this;
     }
@@ -83,7 +86,7 @@ final class ReferenceTable {
                         row -> "%s: %s".formatted(source(row), row.of().why().orElseThrow()), LinkedHashMap::new, Collectors.counting()));
         if (!reasons.isEmpty()) {
             lines.add(title("agree within what the source allows, and why"));
-            reasons.forEach((reason, figures) -> wrapped(GAP, "%s (%d figures)".formatted(reason, figures)));
+            reasons.forEach((reason, figures) -> wrapped(GAP, "%s (%s)".formatted(reason, figures == 1 ? "1 figure" : figures + " figures")));
             lines.add("");
         }
         return this;

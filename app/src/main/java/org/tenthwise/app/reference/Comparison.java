@@ -50,8 +50,8 @@ public final class Comparison {
             String nothing = reply instanceof Problem problem ? "refused: " + problem.words() : "no " + key;
             return new Row(one, key, published, nothing, Agreement.DISAGREES, "");
         }
-        String computed = rounded(worked.get(), published);
-        boolean agrees = agrees(one, key, worked.get(), computed);
+        boolean agrees = agrees(one, key, worked.get());
+        String computed = agrees ? rounded(worked.get(), published) : told(worked.get(), published);
         Optional<String> aside = Optional.ofNullable(one.aside().get(key));
         if (aside.isPresent()) {
             return new Row(one, key, published, computed, agrees ? Agreement.DISAGREES : Agreement.ASIDE,
@@ -61,7 +61,7 @@ public final class Comparison {
                 one.within().containsKey(key) ? "within %s: %s".formatted(one.within().get(key).toPlainString(), one.why().orElse("")) : "");
     }
 
-    private static boolean agrees(Case one, String key, String worked, String computed) {
+    private static boolean agrees(Case one, String key, String worked) {
         String published = one.published().get(key);
         if (!isNumber(published) || !isNumber(worked)) {
             return published.equals(worked);
@@ -69,12 +69,30 @@ public final class Comparison {
         if (one.within().containsKey(key)) {
             return new BigDecimal(worked).subtract(new BigDecimal(published)).abs().compareTo(one.within().get(key)) <= 0;
         }
-        return new BigDecimal(computed).compareTo(new BigDecimal(published)) == 0;
+        return same(rounded(worked, published), published);
     }
 
     private static String rounded(String worked, String published) {
         return isNumber(worked) && isNumber(published)
                 ? new BigDecimal(worked).setScale(new BigDecimal(published).scale(), RoundingMode.HALF_EVEN).toPlainString() : worked;
+    }
+
+    /** As it is told apart from what is published: with a place more where both would look alike. */
+    private static String told(String worked, String published) {
+        String computed = rounded(worked, published);
+        if (!isNumber(worked) || !isNumber(published) || !same(computed, published)) {
+            return computed;
+        }
+        BigDecimal full = new BigDecimal(worked);
+        int places = new BigDecimal(published).scale() + 1;
+        while (places < full.scale() && same(full.setScale(places, RoundingMode.HALF_EVEN).toPlainString(), published)) {
+            places++;
+        }
+        return full.setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+    }
+
+    private static boolean same(String one, String other) {
+        return new BigDecimal(one).compareTo(new BigDecimal(other)) == 0;
     }
 
     private static boolean isNumber(String text) {

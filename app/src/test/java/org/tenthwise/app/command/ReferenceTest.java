@@ -1,16 +1,23 @@
 package org.tenthwise.app.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.app.reference.Agreement;
 import org.tenthwise.app.reference.Case;
 import org.tenthwise.app.reference.Cases;
+import org.tenthwise.app.reference.Comparison;
+import org.tenthwise.app.reference.Row;
 import org.tenthwise.app.reference.Topic;
+import org.tenthwise.app.sums.handbook.Handbook;
 
 class ReferenceTest {
 
@@ -46,6 +53,22 @@ class ReferenceTest {
         int rows = IntStream.range(0, typed.out().size()).filter(i -> typed.out().get(i).startsWith("  all ")).findFirst().orElseThrow();
         assertEquals(Topic.values().length + 2, rows);
         assertTrue(typed.out().contains("Left out, and why"), typed.out()::toString);
+    }
+
+    @Test
+    void whatPublishedMeansIsSaidUnderTheTotals() {
+        String all = String.join(" ", Typed.line("reference", "--topic", "runout", "--totals").out()).replaceAll("\\s+", " ");
+        assertTrue(all.contains("figures are published: read in print, or taken from a collection, a chart or a page that hands on what "
+                + "is printed elsewhere; the source stands with each."), all);
+    }
+
+    /** Two figures that look alike would show nothing. */
+    @Test
+    void everyFigureSetAsideLooksUnlikeTheOnePublished() {
+        List<Row> aside = Stream.of(Topic.values()).map(new Comparison(Handbook.sums())::of)
+                .flatMap(finding -> finding.rows(Agreement.ASIDE).stream()).toList();
+        assertFalse(aside.isEmpty());
+        aside.forEach(row -> assertNotEquals(row.published(), row.computed(), row.of()::name));
     }
 
     @Test

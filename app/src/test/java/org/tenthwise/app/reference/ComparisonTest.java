@@ -98,6 +98,16 @@ class ComparisonTest {
         assertEquals(Agreement.DISAGREES, rows("1.0", aside).get(0).agreement());
     }
 
+    @ParameterizedTest
+    @CsvSource({"1.0024, 1.002", "1.00041, 1.0004", "-1.0024, -1.00", "1.0100, 1.01"})
+    void whatDoesNotAgreeIsShownToThePlaceWhereItDiffers(String worked, String shown) {
+        String allowed = "\"published\":{\"figure\":\"1.00\"},\"within\":{\"figure\":\"0.0001\"},\"why\":\"exact\"";
+        assertEquals(shown, rows(worked, allowed).get(0).computed());
+        Row aside = rows(worked, allowed + ",\"aside\":{\"figure\":\"misprint\"}").get(0);
+        assertEquals(Agreement.ASIDE, aside.agreement());
+        assertEquals(shown, aside.computed());
+    }
+
     @Test
     void aRefusalIsSaidInEveryRow() {
         List<Row> rows = rows("one", "\"published\":{\"figure\":\"1\",\"word\":\"Pass\"},\"aside\":{\"figure\":\"misprint\"}");
