@@ -53,7 +53,7 @@ class ReferenceViewModelTest {
         long figures = Arrays.stream(Topic.values()).flatMap(topic -> Cases.of(topic).stream()).mapToLong(one -> one.published().size()).sum();
         long aside = Arrays.stream(Topic.values()).flatMap(topic -> Cases.of(topic).stream()).mapToLong(one -> one.aside().size()).sum();
         assertEquals(("%d cases were run. Of their %d figures %d agree and %d are set aside with the reason; none disagrees. "
-                + "A published figure was read in print or in a table handed on from it; its source says which.")
+                + "A published figure was read in print or taken from a collection; its source stands with it.")
                 .formatted(cases, figures, figures - aside, aside), model.sentenceValue().getValue());
     }
 
