@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -21,11 +24,12 @@ class RunOutPropertyTest {
 
     @Property
     void anOffsetOfTheIndicatorChangesTheMeanOnly(@ForAll @Size(min = 3, max = 24) List<@BigRange(min = "-1", max = "1") @Scale(4) BigDecimal> heights,
-            @ForAll @BigRange(min = "-1000", max = "1000") @Scale(4) BigDecimal offset) {
+            @ForAll @BigRange(min = "-1000", max = "1000") @Scale(4) BigDecimal offset, @ForAll Random chance) {
         List<Length> readings = lengths(heights);
         List<Length> higher = readings.stream().map(new Length(offset)::plus).toList();
-        CircleFit fit = CircleFit.of(evenly(heights.size()), readings);
-        CircleFit moved = CircleFit.of(evenly(heights.size()), higher);
+        List<BigDecimal> angles = unevenly(heights.size(), chance);
+        CircleFit fit = CircleFit.of(angles, readings);
+        CircleFit moved = CircleFit.of(angles, higher);
         assertEquals(new CircleFit(fit.mean().plus(new Length(offset)), fit.cosPart(), fit.sinPart(), fit.eccentricity(), fit.eccentricRunOut(),
                 fit.highAtDegrees(), fit.residual(), fit.leftOver()), moved);
         assertEquals(FullIndicatorMovement.of(readings), FullIndicatorMovement.of(higher));
@@ -33,10 +37,11 @@ class RunOutPropertyTest {
 
     @Property
     void turningTheWorkTurnsTheHighSideAndNothingElse(@ForAll @Size(min = 3, max = 24) List<@BigRange(min = "-1", max = "1") @Scale(4) BigDecimal> heights,
-            @ForAll @BigRange(min = "-720", max = "720") @Scale(2) BigDecimal turn) {
+            @ForAll @BigRange(min = "-720", max = "720") @Scale(2) BigDecimal turn, @ForAll Random chance) {
         List<Length> readings = lengths(heights);
-        CircleFit fit = CircleFit.of(evenly(heights.size()), readings);
-        CircleFit turned = CircleFit.of(evenly(heights.size()).stream().map(turn::add).toList(), readings);
+        List<BigDecimal> angles = unevenly(heights.size(), chance);
+        CircleFit fit = CircleFit.of(angles, readings);
+        CircleFit turned = CircleFit.of(angles.stream().map(turn::add).toList(), readings);
         near(fit.mean(), turned.mean());
         near(fit.eccentricity(), turned.eccentricity());
         near(fit.residual(), turned.residual());
@@ -44,6 +49,27 @@ class RunOutPropertyTest {
             double along = turned.highAtDegrees().subtract(fit.highAtDegrees()).subtract(turn).doubleValue();
             assertEquals(0, Math.IEEEremainder(along, 360), ROUNDING);
         }
+    }
+
+    /** A turn may be begun at any of its readings, and be read either way round. */
+    @Property
+    void whereTheReadingsBeginDoesNotMatter(@ForAll @Size(min = 3, max = 24) List<@BigRange(min = "-1", max = "1") @Scale(4) BigDecimal> heights,
+            @ForAll Random chance) {
+        List<Length> readings = new ArrayList<>(lengths(heights));
+        List<BigDecimal> angles = new ArrayList<>(unevenly(heights.size(), chance));
+        CircleFit fit = CircleFit.of(angles, readings);
+        int begin = chance.nextInt(heights.size());
+        Collections.rotate(readings, begin);
+        Collections.rotate(angles, begin);
+        CircleFit begun = CircleFit.of(angles, readings);
+        near(fit.mean(), begun.mean());
+        near(fit.cosPart(), begun.cosPart());
+        near(fit.sinPart(), begun.sinPart());
+        near(fit.residual(), begun.residual());
+        CircleFit back = CircleFit.of(angles.stream().map(BigDecimal::negate).toList(), readings);
+        near(fit.cosPart(), back.cosPart());
+        near(fit.sinPart(), back.sinPart().negated());
+        near(fit.residual(), back.residual());
     }
 
     @Property
@@ -71,6 +97,11 @@ class RunOutPropertyTest {
 
     private static List<BigDecimal> evenly(int readings) {
         return IntStream.range(0, readings).mapToObj(i -> BigDecimal.valueOf(360_000L * i / readings, 3)).toList();
+    }
+
+    /** Each up to 20 degrees past its place among even ones: no gap is wider than 140 degrees. */
+    private static List<BigDecimal> unevenly(int readings, Random chance) {
+        return evenly(readings).stream().map(angle -> angle.add(BigDecimal.valueOf(chance.nextInt(20_001), 3))).toList();
     }
 
     private static List<Length> lengths(List<BigDecimal> millimetres) {

@@ -17,18 +17,35 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Judge;
 import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.Verdict;
 
 /** What holds for every size, every limit and every uncertainty. */
 class DecisionPropertyTest {
 
+    /** Both limits, or one of them alone; sizes below, on, between and above. */
     @Property
-    void inchAndMillimetreGiveOneVerdict(@ForAll @BigRange(min = "-0.1", max = "2") @Scale(5) BigDecimal inches,
-            @ForAll @BigRange(min = "0.001", max = "1") @Scale(4) BigDecimal tolerance, @ForAll @BigRange(min = "0", max = "0.5") @Scale(3) BigDecimal share) {
-        Limits inInches = Limits.between(new Written("0", Unit.INCH), Written.of(tolerance, Unit.INCH));
-        Limits inMillimetres = Limits.between(new Written("0", Unit.MILLIMETRE), Written.of(metric(tolerance), Unit.MILLIMETRE));
+    void inchAndMillimetreGiveOneVerdict(@ForAll @BigRange(min = "-20", max = "20") @Scale(4) BigDecimal lower,
+            @ForAll @BigRange(min = "0.001", max = "1") @Scale(4) BigDecimal tolerance, @ForAll @BigRange(min = "-0.5", max = "1.5") @Scale(3) BigDecimal along,
+            @ForAll @BigRange(min = "0", max = "0.5") @Scale(3) BigDecimal share, @ForAll Sides sides) {
+        BigDecimal size = lower.add(tolerance.multiply(along));
         BigDecimal band = tolerance.multiply(share);
-        assertEquals(new Judge(inInches, Length.of(band, Unit.INCH), Optional.empty()).of(Length.of(inches, Unit.INCH)),
-                new Judge(inMillimetres, new Length(metric(band)), Optional.empty()).of(new Length(metric(inches))));
+        Verdict inInches = new Judge(limits(sides, lower, lower.add(tolerance), Unit.INCH), Length.of(band, Unit.INCH), Optional.empty())
+                .of(Length.of(size, Unit.INCH));
+        Verdict inMillimetres = new Judge(limits(sides, metric(lower), metric(lower.add(tolerance)), Unit.MILLIMETRE), new Length(metric(band)), Optional.empty())
+                .of(new Length(metric(size)));
+        assertEquals(inInches, inMillimetres);
+    }
+
+    enum Sides {
+        BOTH,
+        LOWER,
+        UPPER
+    }
+
+    private static Limits limits(Sides sides, BigDecimal lower, BigDecimal upper, Unit unit) {
+        Optional<Written> least = sides == Sides.UPPER ? Optional.empty() : Optional.of(Written.of(lower, unit));
+        Optional<Written> most = sides == Sides.LOWER ? Optional.empty() : Optional.of(Written.of(upper, unit));
+        return new Limits(least, most);
     }
 
     @Property

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -25,6 +26,17 @@ class ToleranceZonePropertyTest {
     @Provide
     Arbitrary<String> letters() {
         return Arbitraries.of(ZoneTablesTest.LETTERS);
+    }
+
+    /** From k on, where a hole and its shaft go past the size together. */
+    @Provide
+    Arbitrary<String> tight() {
+        return Arbitraries.of(ZoneTablesTest.LETTERS.subList(ZoneTablesTest.LETTERS.indexOf("k"), ZoneTablesTest.LETTERS.size()));
+    }
+
+    @Provide
+    Arbitrary<Grade> hole() {
+        return Arbitraries.of(Grade.IT5, Grade.IT6, Grade.IT7, Grade.IT8);
     }
 
     @Provide
@@ -56,6 +68,25 @@ class ToleranceZonePropertyTest {
             Clearance fit = play(hole.get(), basicShaft.get());
             assertEquals(fit, play(basicHole.get(), mirrored.get()));
             assertTrue(fit.least().signum() >= 0);
+        }
+    }
+
+    /**
+     * What the rule with Δ is for, ISO 286-1:2010, Table 3: H7/p6 has the play of P7/h6, and so on to grade 8 for K, M and N and to grade
+     * 7 for the rest. The standard itself sets M6 over 250 up to 315 mm apart.
+     */
+    @Property
+    void holeWithTheFinerBasicShaftFitsAsTheBasicHoleWithItsFinerShaft(@ForAll("tight") String shaft, @ForAll("hole") Grade grade,
+            @ForAll @BigRange(min = "3.001", max = "500") @Scale(3) BigDecimal size) {
+        Assume.that(grade != Grade.IT8 || List.of("k", "m", "n").contains(shaft));
+        Assume.that(!(shaft.equals("m") && grade == Grade.IT6 && size.compareTo(BigDecimal.valueOf(250)) > 0 && size.compareTo(BigDecimal.valueOf(315)) <= 0));
+        Grade finer = grade.finer().orElseThrow();
+        Optional<ZoneLimits> hole = ZoneTablesTest.limits(shaft.toUpperCase(Locale.ROOT), grade, size);
+        Optional<ZoneLimits> mirrored = ZoneTablesTest.limits(shaft, finer, size);
+        assertEquals(mirrored.isPresent(), hole.isPresent());
+        if (hole.isPresent()) {
+            assertEquals(play(ZoneTablesTest.limits("H", grade, size).orElseThrow(), mirrored.get()),
+                    play(hole.get(), ZoneTablesTest.limits("h", finer, size).orElseThrow()));
         }
     }
 
