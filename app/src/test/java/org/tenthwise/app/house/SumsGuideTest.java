@@ -1,12 +1,14 @@
 package org.tenthwise.app.house;
 
 import static java.util.stream.Collectors.toCollection;
+import static java.util.stream.Collectors.toMap;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +18,10 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.reference.Cases;
+import org.tenthwise.app.reference.Topic;
 import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Answer.Worked;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.app.sums.Sums;
@@ -32,39 +37,88 @@ import org.tenthwise.app.sums.thread.ThreadSums;
 import org.tenthwise.app.sums.written.Unreadable;
 import org.tenthwise.app.sums.written.WrittenObject;
 
-/** {@code sums.md} knows every sum and every key, and its examples have answers. */
+/** {@code sums.md} has a row for every sum, with its keys and its results, and an example that has an answer. */
 class SumsGuideTest {
 
-    private static final Pattern SUM = Pattern.compile("(?m)^\\| ((?:`[a-z0-9-]+`(?:, )?)+) \\|(.*)$");
+    /** A sum, what goes in and what comes out. */
+    private static final Pattern ROW = Pattern.compile("(?m)^\\| `([a-z0-9-]+)` \\| (.*) \\| (.*) \\|$");
     private static final Pattern WORD = Pattern.compile("`([A-Za-z0-9_-]+)`");
 
     private final Sums sums = Handbook.sums();
 
     @Test
-    void everySumStandsInTheGuideAndNoOther() throws IOException {
-        Set<String> named = SUM.matcher(guide()).results().flatMap(row -> WORD.matcher(row.group(1)).results())
-                .map(word -> word.group(1)).collect(toCollection(TreeSet::new));
-        assertEquals(new TreeSet<>(sums.names()), named);
+    void everySumStandsInTheGuideOnceAndNoOther() throws IOException {
+        assertEquals(sums.names().stream().sorted().toList(), ROW.matcher(guide()).results().map(row -> row.group(1)).sorted().toList());
     }
 
     @Test
-    void everyKeyStandsInTheGuide() throws IOException {
-        Set<String> words = WORD.matcher(guide()).results().map(word -> word.group(1)).collect(toCollection(TreeSet::new));
+    void everyKeyStandsInTheRowOfItsSum() throws IOException {
         List<Sum> all = Stream.of(ThreadSums.all(), FitSums.all(), GaugeSums.all(), TemperatureSums.all(), DecisionSums.all(),
                 CuttingSums.all(), StatisticsSums.all()).flatMap(List::stream).toList();
         assertEquals(sums.names().size(), all.size());
-        Set<String> missing = all.stream().flatMap(sum -> sum.keys().stream()).filter(key -> !words.contains(key)).collect(toCollection(TreeSet::new));
+        Map<String, Set<String>> in = words(2);
+        assertEquals(Set.of(), all.stream().flatMap(sum -> missing(sum.name(), sum.keys().stream(), in)).collect(toCollection(TreeSet::new)));
+    }
+
+    /** Of every published case and of every example, lists and tables gone through. */
+    @Test
+    void everyResultStandsInTheRowOfItsSum() throws IOException, Unreadable {
+        Map<String, Set<String>> out = words(3);
+        Set<String> missing = new TreeSet<>();
+        for (Asked asked : examples()) {
+            missing.addAll(missing(asked, out));
+        }
+        for (Topic topic : Topic.values()) {
+            Cases.of(topic).forEach(one -> missing.addAll(missing(new Asked(one.calc(), Given.written(one.given())), out)));
+        }
         assertEquals(Set.of(), missing);
     }
 
     @Test
-    void theExamplesHaveAnswers() throws IOException, Unreadable {
-        for (String line : guide().lines().filter(text -> text.startsWith("{\"id\"")).toList()) {
+    void everySumHasAnExampleThatHasAnAnswer() throws IOException, Unreadable {
+        Set<String> shown = new TreeSet<>();
+        for (Asked asked : examples()) {
+            assertInstanceOf(Answer.class, sums.ask(asked.calc(), asked.given()), asked::toString);
+            shown.add(asked.calc());
+        }
+        assertEquals(new TreeSet<>(sums.names()), shown);
+    }
+
+    private record Asked(String calc, Given given) {
+    }
+
+    private static List<Asked> examples() throws IOException, Unreadable {
+        List<Asked> all = new ArrayList<>();
+        for (String line : guide().lines().filter(text -> text.startsWith("{")).toList()) {
             Map<String, Typed> keys = new LinkedHashMap<>(WrittenObject.read(line));
             keys.remove("id");
-            String calc = new Given(Optional.empty(), Map.of("calc", keys.remove("calc"))).text("calc");
-            assertInstanceOf(Answer.class, sums.ask(calc, Given.written(keys)), line);
+            all.add(new Asked(new Given(Optional.empty(), Map.of("calc", keys.remove("calc"))).text("calc"), Given.written(keys)));
         }
+        return all;
+    }
+
+    private Set<String> missing(Asked asked, Map<String, Set<String>> out) {
+        return sums.ask(asked.calc(), asked.given()) instanceof Answer answer
+                ? missing(asked.calc(), keys(answer.results()), out).collect(toCollection(TreeSet::new)) : Set.of();
+    }
+
+    private static Stream<String> missing(String sum, Stream<String> keys, Map<String, Set<String>> rows) {
+        return keys.filter(key -> !rows.getOrDefault(sum, Set.of()).contains(key)).map(key -> sum + ": " + key);
+    }
+
+    private static Stream<String> keys(List<Answer.Result> results) {
+        return results.stream().flatMap(result -> Stream.concat(Stream.of(result.key()), keys(result.value())));
+    }
+
+    private static Stream<String> keys(Worked worked) {
+        return worked instanceof Worked.Many many ? many.values().stream().flatMap(SumsGuideTest::keys)
+                : worked instanceof Worked.Table table ? keys(table.values()) : Stream.of();
+    }
+
+    /** What stands in backticks in one column, row by row. */
+    private static Map<String, Set<String>> words(int column) throws IOException {
+        return ROW.matcher(guide()).results().collect(toMap(row -> row.group(1),
+                row -> WORD.matcher(row.group(column)).results().map(word -> word.group(1)).collect(toCollection(TreeSet::new))));
     }
 
     private static String guide() throws IOException {
