@@ -11,7 +11,8 @@ import org.tenthwise.model.quantity.Unit;
 
 /**
  * Takes a designation apart. Signs that look alike in print, and blanks round them, make no difference, nor do capitals but
- * in a metric class, where they tell the nut from the screw. A decimal comma is refused, as it is in every figure of a file.
+ * in the class of a metric or trapezoidal thread, where they tell the nut from the screw. A decimal comma is refused, as it
+ * is in every figure of a file.
  */
 final class DesignationReader {
 
