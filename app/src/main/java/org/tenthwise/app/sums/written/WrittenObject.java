@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
@@ -17,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.tenthwise.app.sums.Typed;
 
 /**
@@ -30,6 +33,9 @@ public final class WrittenObject {
     private static final int MOST_NESTING = 8;
     private static final int NEAR = 24;
     private static final int NAMED = 60;
+    /** A figure or a word without quotes, behind its key if it has one. */
+    private static final Pattern BARE = Pattern.compile("(?:\"(?:[^\"\\\\]|\\\\.){0,200}\"\\s*:\\s*)?([\\p{L}\\d_./+-]+)");
+    private static final Pattern VALUE = Pattern.compile("-?(0|[1-9]\\d*)(\\.\\d+)?([eE][+-]?\\d+)?|true|false|null");
     private static final JsonFactory JSON = new JsonFactoryBuilder()
             .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
             .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(MOST_NESTING + 1).build()).build();
@@ -90,7 +96,7 @@ public final class WrittenObject {
     private Typed value(int depth) throws Unreadable {
         JsonToken token = parser.currentToken();
         if (token.isStructStart() && depth >= MOST_NESTING) {
-            throw new Unreadable("%s is nested more than %d deep: no sum takes that".formatted(named(), MOST_NESTING));
+            throw new Unreadable("%s is nested more than %d deep: no sum takes that".formatted(named(last), MOST_NESTING));
         }
         return switch (token) {
             case START_ARRAY -> many(depth);
@@ -131,11 +137,11 @@ public final class WrittenObject {
         try {
             String characters = parser.getText();
             if (hasHalf(characters)) {
-                throw new Unreadable("%s holds half of a character".formatted(named()));
+                throw new Unreadable("%s holds half of a character".formatted(named(last)));
             }
             return characters;
         } catch (JsonProcessingException e) {
-            throw notJson(e);
+            throw notJson(e, true);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -157,20 +163,37 @@ public final class WrittenObject {
         try {
             return parser.nextToken();
         } catch (JsonProcessingException e) {
-            throw notJson(e);
+            throw notJson(e, false);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private Unreadable notJson(JsonProcessingException e) {
+    private Unreadable notJson(JsonProcessingException e, boolean inAText) {
+        Matcher bare = BARE.matcher(text).region(offset(), text.length());
+        boolean isBare = !inAText && !parser.getParsingContext().inRoot() && bare.lookingAt();
         if (e instanceof StreamConstraintsException) {
-            return new Unreadable("%s is longer than anything a sum takes".formatted(named()));
+            boolean isTheValue = isBare && bare.group(1).length() > NAMED;
+            return new Unreadable("%s is longer than anything a sum takes".formatted(named(isTheValue ? keyInHand() : Optional.empty())));
         }
-        int at = (int) Math.min(text.length(), Math.max(0, e.getLocation().getCharOffset()));
+        boolean isNoValue = isBare && !(e instanceof JsonEOFException) && !VALUE.matcher(bare.group(1)).matches();
+        int at = (int) Math.min(text.length(), Math.max(0, isNoValue ? bare.start(1) : e.getLocation().getCharOffset()));
         String where = e instanceof JsonEOFException ? "it ends in the middle"
                 : "something is wrong at character %d, near %s".formatted(Math.min(at + 1, text.length()), near(at - NEAR / 2));
-        return new Unreadable("The line is not JSON: %s%s".formatted(where, last.map(key -> ", behind the key " + shortened(key)).orElse("")));
+        boolean under = inAText || isNoValue || parser.currentToken() == JsonToken.FIELD_NAME || parser.getParsingContext().inArray();
+        return new Unreadable("The line is not JSON: %s%s%s".formatted(where,
+                keyInHand().map(name -> (under ? ", under the key " : ", behind the key ") + shortened(name)).orElse(""),
+                isNoValue ? ": a figure is written as 3, 0.5 or -2.5, and a word stands in quotes" : ""));
+    }
+
+    /** The key whose value is being read; the parser may be further on than what was handed out. */
+    private Optional<String> keyInHand() {
+        for (JsonStreamContext here = parser.getParsingContext(); here != null; here = here.getParent()) {
+            if (here.getCurrentName() != null) {
+                return Optional.of(here.getCurrentName());
+            }
+        }
+        return last;
     }
 
     private int offset() {
@@ -184,8 +207,8 @@ public final class WrittenObject {
         return "\"" + (from > 0 ? "…" : "") + rest + (from + NEAR < text.length() ? "…" : "") + "\"";
     }
 
-    private String named() {
-        return last.map(WrittenObject::shortened).orElse("A key");
+    private static String named(Optional<String> key) {
+        return key.map(WrittenObject::shortened).orElse("A key");
     }
 
     private static String shortened(String key) {

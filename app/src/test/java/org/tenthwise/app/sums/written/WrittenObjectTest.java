@@ -2,6 +2,7 @@ package org.tenthwise.app.sums.written;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -49,14 +50,50 @@ class WrittenObjectTest {
             {a:1}               | The line is not JSON: something is wrong at character 2, near "{a:1}"
             {'a':1}             | The line is not JSON: something is wrong at character 2, near "{'a':1}"
             {"a":1,}            | The line is not JSON: something is wrong at character 8, near "{"a":1,}", behind the key a
-            {"a":[1,]}          | The line is not JSON: something is wrong at character 9, near "{"a":[1,]}", behind the key a
-            {"a":.5}            | The line is not JSON: something is wrong at character 6, near "{"a":.5}"
-            {"a":"\\x"}         | The line is not JSON: something is wrong at character 8, near "{"a":"\\x"}", behind the key a
-            {"a":"b             | The line is not JSON: it ends in the middle, behind the key a
+            {"a":[1,]}          | The line is not JSON: something is wrong at character 9, near "{"a":[1,]}", under the key a
+            {"a":1 "b":2}       | The line is not JSON: something is wrong at character 8, near "{"a":1 "b":2}", behind the key a
+            {"a":1, "b" 2}      | The line is not JSON: something is wrong at character 13, near "{"a":1, "b" 2}", under the key b
+            {"a":"\\x"}         | The line is not JSON: something is wrong at character 8, near "{"a":"\\x"}", under the key a
+            {"a":"b             | The line is not JSON: it ends in the middle, under the key a
             {"\\udc00":1}       | A key holds half of a character
             """)
     void whatIsNotOneObjectIsRefused(String text, String words) {
         assertEquals(words, assertThrows(Unreadable.class, () -> WrittenObject.read(text)).getMessage());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            {"a":1,"b":+3}            | 12 | b
+            {"a":1,"b":.5}            | 12 | b
+            {"a":1,"b" : 2.}          | 14 | b
+            {"a":1,"b":03}            | 12 | b
+            {"a":1,"b":-Infinity}     | 12 | b
+            {"a":1,"b":NaN}           | 12 | b
+            {"a":1,"b":1/4}           | 12 | b
+            {"a":1,"b":12mm}          | 12 | b
+            {"a":1,"b":H7}            | 12 | b
+            {"a":1,"b":1.2.3,"c":"d"} | 12 | b
+            {"a":[1,{"b":2},x]}       | 17 | a
+            {"a":[1,{"b":x}]}         | 14 | b
+            {"a":+1,"b":+3}           | 6  | a
+            {"a\\"b":H7}              | 9  | a"b
+            """)
+    void aFigureOrAWordThatStandsWronglyBareIsToldUnderItsKey(String text, int character, String key) {
+        String words = assertThrows(Unreadable.class, () -> WrittenObject.read(text)).getMessage();
+        assertTrue(words.startsWith("The line is not JSON: something is wrong at character " + character + ", near "), words);
+        assertTrue(words.endsWith(", under the key " + key + ": a figure is written as 3, 0.5 or -2.5, and a word stands in quotes"), words);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            {"a":1,"b":%s}         | 1       | 2000   | b is longer than anything a sum takes
+            {"a":1,"b":%s}         | 0.1     | 2000   | b is longer than anything a sum takes
+            {"a":1,"b":[2,%s]}     | 1       | 2000   | b is longer than anything a sum takes
+            {"a":1,"%s":2}         | k       | 60000  | A key is longer than anything a sum takes
+            """)
+    void whatIsTooLongIsNamedByItsOwnKey(String text, String part, int times, String words) {
+        String longPart = part + part.substring(part.length() - 1).repeat(times);
+        assertEquals(words, assertThrows(Unreadable.class, () -> WrittenObject.read(text.formatted(longPart))).getMessage());
     }
 
     @Test
