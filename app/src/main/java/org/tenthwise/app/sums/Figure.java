@@ -14,12 +14,15 @@ final class Figure {
     private Figure() {
     }
 
-    /** @throws CannotAnswer if {@code text} is no decimal number, or one no sum of the shop could mean */
-    static BigDecimal read(String key, String text) {
+    /**
+     * @param place the key, with the item where it is in a list, as the sentence of a refusal begins
+     * @throws CannotAnswer if {@code text} is no decimal number, or one no sum of the shop could mean
+     */
+    static BigDecimal read(String key, String place, String text) {
         BigDecimal figure = decimal(text).orElseThrow(() ->
-                new CannotAnswer(key, "%s is \"%s\": it is not a decimal number".formatted(key, Quoted.of(text))));
+                new CannotAnswer(key, "%s is \"%s\": it is not a decimal number".formatted(place, Quoted.of(text))));
         if (Math.abs((long) figure.precision() - figure.scale()) > MOST_MAGNITUDE || figure.scale() > MOST_MAGNITUDE * 2) {
-            throw new CannotAnswer(key, "%s is %s: it is out of any range a shop measures in".formatted(key, text));
+            throw new CannotAnswer(key, "%s is %s: it is out of any range a shop measures in".formatted(place, text));
         }
         return figure;
     }

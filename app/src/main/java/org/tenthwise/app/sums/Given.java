@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -49,7 +51,7 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
     }
 
     private static Unit unit(Typed written) {
-        String text = plain(UNIT, written);
+        String text = plain(UNIT, UNIT, written, "mm or in");
         return Unit.ofSymbol(text).orElseThrow(() -> new CannotAnswer(UNIT, "unit is \"%s\": it is mm or in".formatted(Quoted.of(text))));
     }
 
@@ -64,7 +66,7 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
 
     /** Any decimal number. */
     public BigDecimal figure(String key) {
-        return Figure.read(key, plain(key));
+        return figure(key, key, value(key));
     }
 
     public Optional<BigDecimal> figureIfGiven(String key) {
@@ -115,8 +117,7 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
 
     /** Several decimal numbers in their order; one or more. */
     public List<BigDecimal> figures(String key) {
-        List<Typed> many = many(key, value(key));
-        return many.stream().map(value -> Figure.read(key, plain(key, value))).toList();
+        return each(many(key, value(key)), (item, value) -> figure(key, "%s, item %d,".formatted(key, item), value));
     }
 
     /** Several lengths in their order; one or more. */
@@ -127,16 +128,29 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
 
     /** Several groups of several, three deep: part by part, person by person, repeat by repeat. */
     public List<List<List<BigDecimal>>> groups(String key) {
-        return many(key, value(key)).stream()
-                .map(outer -> many(key, outer).stream()
-                        .map(inner -> many(key, inner).stream().map(value -> Figure.read(key, plain(key, value))).toList())
-                        .toList())
-                .toList();
+        return each(group(key, key, value(key)), (part, persons) -> {
+            String ofPart = "%s, part %d,".formatted(key, part);
+            return each(group(key, ofPart, persons), (person, repeats) -> {
+                String ofPerson = "%s person %d,".formatted(ofPart, person);
+                return each(group(key, ofPerson, repeats), (repeat, value) -> figure(key, "%s repeat %d,".formatted(ofPerson, repeat), value));
+            });
+        });
     }
 
     /** Several tables in their order, each with no other keys than {@code allowed}. */
     public List<Given> tables(String key, Set<String> allowed) {
-        return many(key, value(key)).stream().map(value -> table(key, value, allowed)).toList();
+        return each(many(key, value(key)), (item, value) -> table(key, item, value, allowed));
+    }
+
+    /** What {@code read} makes of each table; a refusal says which one it is about. */
+    public static <T> List<T> each(String key, List<Given> tables, Function<Given, T> read) {
+        return each(tables, (item, table) -> {
+            try {
+                return read.apply(table);
+            } catch (CannotAnswer | IllegalArgumentException e) {
+                throw new CannotAnswer(key, "%s, item %d: %s".formatted(key, item, e.getMessage()));
+            }
+        });
     }
 
     /** A word or a name, not blank. */
@@ -150,7 +164,7 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
 
     /** One of the words of {@code choices}. */
     public <T> T choice(String key, Map<String, T> choices) {
-        String text = plain(key);
+        String text = plain(key, key, value(key), "one of " + String.join(", ", new TreeSet<>(choices.keySet())));
         T chosen = choices.get(text);
         if (chosen == null) {
             throw new CannotAnswer(key, "%s is \"%s\": it is one of %s".formatted(key, Quoted.of(text), String.join(", ", new TreeSet<>(choices.keySet()))));
@@ -163,14 +177,14 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
         return has(key) ? Optional.of(read.apply(key)) : Optional.empty();
     }
 
-    private Given table(String key, Typed value, Set<String> allowed) {
+    private Given table(String key, int item, Typed value, Set<String> allowed) {
         if (!(value instanceof Typed.Table table)) {
-            throw new CannotAnswer(key, "%s must hold tables, each with %s".formatted(key, String.join(", ", new TreeSet<>(allowed))));
+            throw new CannotAnswer(key, "%s, item %d, must be a table with %s".formatted(key, item, String.join(", ", new TreeSet<>(allowed))));
         }
         Set<String> unknown = new TreeSet<>(table.values().keySet());
         unknown.removeAll(allowed);
         if (!unknown.isEmpty()) {
-            throw new CannotAnswer(key, "%s has an unknown key %s: it takes %s".formatted(key, Quoted.of(String.join(", ", unknown)),
+            throw new CannotAnswer(key, "%s, item %d, has an unknown key %s: it takes %s".formatted(key, item, Quoted.of(String.join(", ", unknown)),
                     String.join(", ", new TreeSet<>(allowed))));
         }
         return new Given(unit, table.values());
@@ -185,25 +199,46 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
     }
 
     private String plain(String key) {
-        return plain(key, value(key));
+        return plain(key, key, value(key), "a word");
     }
 
-    private static String plain(String key, Typed value) {
+    private static BigDecimal figure(String key, String place, Typed value) {
+        return Figure.read(key, place, plain(key, place, value, "a number"));
+    }
+
+    private static String plain(String key, String place, Typed value, String expected) {
         if (value instanceof Typed.Plain plain && !plain.text().isBlank()) {
             return plain.text();
         }
         String found = value instanceof Typed.Many ? "a list" : value instanceof Typed.Table ? "a table"
                 : value instanceof Typed.Neither neither ? neither.text() : "blank";
-        throw new CannotAnswer(key, "%s is %s: a number or a word was expected".formatted(key, found));
+        throw new CannotAnswer(key, "%s is %s: %s was expected".formatted(place, found, expected));
     }
 
     private static List<Typed> many(String key, Typed value) {
         if (!(value instanceof Typed.Many many)) {
             throw new CannotAnswer(key, "%s must be a list".formatted(key));
         }
+        return filled(key, key, many);
+    }
+
+    private static List<Typed> group(String key, String place, Typed value) {
+        if (!(value instanceof Typed.Many many)) {
+            throw new CannotAnswer(key, "%s is no list: %s takes lists of lists of lists, part by part, person by person, repeat by repeat".formatted(
+                    place, key));
+        }
+        return filled(key, place, many);
+    }
+
+    private static List<Typed> filled(String key, String place, Typed.Many many) {
         if (many.values().isEmpty()) {
-            throw new CannotAnswer(key, "%s is an empty list".formatted(key));
+            throw new CannotAnswer(key, "%s is an empty list".formatted(place));
         }
         return many.values();
+    }
+
+    /** @param read takes the place in the list, from 1, and what stands there */
+    private static <A, B> List<B> each(List<A> values, BiFunction<Integer, A, B> read) {
+        return IntStream.range(0, values.size()).mapToObj(index -> read.apply(index + 1, values.get(index))).toList();
     }
 }

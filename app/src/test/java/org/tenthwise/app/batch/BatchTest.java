@@ -125,18 +125,18 @@ class BatchTest {
             {"calc":"twice"                                                | The line is not JSON: it ends in the middle, behind the key calc
             {"calc":"twice"} {"calc":"twice"}                              | Something stands behind the end of the object: "…{"calc":"twice"}"
             {"calc":"twice","calc":"once"}                                 | calc stands twice: say which one is meant
-            {"calc":"twice","length":NaN}                                  | The line is not JSON: something is wrong at character 29, near "…"length":NaN}", behind the key calc
-            {"calc":"twice","length":+1}                                   | The line is not JSON: something is wrong at character 27, near "…","length":+1}", behind the key calc
-            {"calc":"twice","length":01}                                   | The line is not JSON: something is wrong at character 27, near "…","length":01}", behind the key calc
+            {"calc":"twice","length":NaN}                                  | The line is not JSON: something is wrong at character 26, near "…e","length":NaN}", under the key length: a figure is written as 3, 0.5 or -2.5, and a word stands in quotes
+            {"calc":"twice","length":+1}                                   | The line is not JSON: something is wrong at character 26, near "…e","length":+1}", under the key length: a figure is written as 3, 0.5 or -2.5, and a word stands in quotes
+            {"calc":"twice","length":01}                                   | The line is not JSON: something is wrong at character 26, near "…e","length":01}", under the key length: a figure is written as 3, 0.5 or -2.5, and a word stands in quotes
             {"unit":"mm","length":1}                                       | calc is missing: it names the sum
-            {"calc":["twice"],"length":1}                                  | calc is a list: a number or a word was expected
+            {"calc":["twice"],"length":1}                                  | calc is a list: a word was expected
             {"calc":"thrice","length":1}                                   | calc is "thrice": it is one of twice
             {"calc":"twice","unit":"cm","length":1}                        | unit is "cm": it is mm or in
-            {"calc":"twice","unit":null,"length":1}                        | unit is null: a number or a word was expected
+            {"calc":"twice","unit":null,"length":1}                        | unit is null: mm or in was expected
             {"calc":"twice","length":1}                                    | unit is missing: it is mm or in
             {"calc":"twice","unit":"mm"}                                   | length is missing
             {"calc":"twice","unit":"mm","length":"wide"}                   | length is "wide": it is not a decimal number
-            {"calc":"twice","unit":"mm","length":true}                     | length is true: a number or a word was expected
+            {"calc":"twice","unit":"mm","length":true}                     | length is true: a number was expected
             {"calc":"twice","unit":"mm","length":1,"lenght":2}             | twice takes no lenght: it takes length, word
             {"calc":"twice","unit":"mm","length":1e99999999999}            | length is "1e99999999999": it is not a decimal number
             {"calc":"twice","unit":"mm","length":1e999}                    | length is 1e999: it is out of any range a shop measures in

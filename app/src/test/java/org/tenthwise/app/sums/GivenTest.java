@@ -31,7 +31,7 @@ class GivenTest {
     private static void refused(String words, Executable asking) {
         CannotAnswer refused = assertThrows(CannotAnswer.class, asking);
         assertEquals(words, refused.getMessage());
-        assertEquals(Optional.of(words.split("[ .]")[0]), refused.problem().key());
+        assertEquals(Optional.of(words.split("[ .,]")[0]), refused.problem().key());
     }
 
     @Test
@@ -40,7 +40,7 @@ class GivenTest {
         assertEquals(Length.of("1", Unit.MILLIMETRE), given("\"unit\":\"mm\",\"d\":\"1.0\"").length("d"));
         refused("unit is missing: it is mm or in", () -> given("\"d\":1").length("d"));
         refused("unit is \"cm\": it is mm or in", () -> given("\"unit\":\"cm\""));
-        refused("unit is a list: a number or a word was expected", () -> given("\"unit\":[\"mm\"]"));
+        refused("unit is a list: mm or in was expected", () -> given("\"unit\":[\"mm\"]"));
     }
 
     @Test
@@ -52,11 +52,11 @@ class GivenTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
-            {}      | k is a table: a number or a word was expected
-            [1]     | k is a list: a number or a word was expected
-            null    | k is null: a number or a word was expected
-            false   | k is false: a number or a word was expected
-            "  "    | k is blank: a number or a word was expected
+            {}      | k is a table: a number was expected
+            [1]     | k is a list: a number was expected
+            null    | k is null: a number was expected
+            false   | k is false: a number was expected
+            "  "    | k is blank: a number was expected
             "H7"    | k is "H7": it is not a decimal number
             """)
     void whatIsNoFigureIsRefused(String written, String words) {
@@ -89,19 +89,32 @@ class GivenTest {
         assertEquals(List.of(new BigDecimal("3"), new BigDecimal("1.0"), new BigDecimal("2")), given.figures("v"));
         assertEquals(Length.of("1", Unit.MILLIMETRE), given.lengths("v").get(1));
         refused("e is an empty list", () -> given.figures("e"));
-        refused("w is \"x\": it is not a decimal number", () -> given.figures("w"));
+        refused("w, item 2, is \"x\": it is not a decimal number", () -> given.figures("w"));
         refused("p must be a list", () -> given.figures("p"));
         refused("q is missing", () -> given.figures("q"));
-        refused("v must hold tables, each with value", () -> given.tables("v", Set.of("value")));
+        refused("v, item 1, must be a table with value", () -> given.tables("v", Set.of("value")));
     }
 
     @Test
     void groupsAreThreeDeep() {
         assertEquals(List.of(List.of(List.of(BigDecimal.ONE, BigDecimal.TEN)), List.of(List.of(BigDecimal.ZERO))),
                 given("\"r\":[[[1,10]],[[0]]]").groups("r"));
-        refused("r must be a list", () -> given("\"r\":[[1,10]]").groups("r"));
-        refused("r is an empty list", () -> given("\"r\":[[[]]]").groups("r"));
-        refused("r is a list: a number or a word was expected", () -> given("\"r\":[[[[1]]]]").groups("r"));
+        refused("r, part 1, is an empty list", () -> given("\"r\":[[]]").groups("r"));
+        refused("r, part 1, person 1, is an empty list", () -> given("\"r\":[[[]]]").groups("r"));
+        refused("r, part 1, person 2, repeat 1, is a list: a number was expected", () -> given("\"r\":[[[1],[[1]]]]").groups("r"));
+        refused("r, part 2, person 1, repeat 2, is \"x\": it is not a decimal number", () -> given("\"r\":[[[1,2]],[[1,\"x\"]]]").groups("r"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            5           | r
+            [1,10]      | r, part 1,
+            [[1],[2]]   | r, part 1, person 1,
+            [[[1]],[2]] | r, part 2, person 1,
+            """)
+    void groupsThatAreTooFlatAreToldHowDeepTheyGo(String written, String place) {
+        refused(place + " is no list: r takes lists of lists of lists, part by part, person by person, repeat by repeat",
+                () -> given("\"r\":" + written).groups("r"));
     }
 
     @Test
@@ -110,7 +123,14 @@ class GivenTest {
         List<Given> tables = given.tables("c", Set.of("value", "n"));
         assertEquals(Length.of("50.8", Unit.MILLIMETRE), tables.get(1).length("value"));
         assertFalse(tables.get(0).has("n"));
-        refused("w has an unknown key vaule: it takes n, value", () -> given.tables("w", Set.of("value", "n")));
+        refused("w, item 1, has an unknown key vaule: it takes n, value", () -> given.tables("w", Set.of("value", "n")));
+    }
+
+    @Test
+    void whatIsRefusedAboutATableSaysWhichOneItIs() {
+        List<Given> tables = given("\"c\":[{\"value\":1},{\"value\":-1}]").tables("c", Set.of("value"));
+        refused("c, item 2: value is -1: it must be more than nought", () -> Given.each("c", tables, table -> table.positive("value")));
+        assertEquals(List.of(BigDecimal.ONE, new BigDecimal("-1")), Given.each("c", tables, table -> table.figure("value")));
     }
 
     @Test
@@ -118,6 +138,8 @@ class GivenTest {
         Map<String, Integer> sides = Map.of("outside", 1, "inside", -1);
         assertEquals(-1, given("\"side\":\"inside\"").choice("side", sides));
         refused("side is \"Inside\": it is one of inside, outside", () -> given("\"side\":\"Inside\"").choice("side", sides));
+        refused("side is a list: one of inside, outside was expected", () -> given("\"side\":[\"inside\"]").choice("side", sides));
+        refused("side is null: a word was expected", () -> given("\"side\":null").text("side"));
     }
 
     @Test

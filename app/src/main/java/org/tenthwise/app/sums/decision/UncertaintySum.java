@@ -27,7 +27,7 @@ final class UncertaintySum implements Sum {
             "normal", given -> Component.normal(without("n", given).notNegative("value"),
                     given.ifGiven("k", given::positive).orElse(BigDecimal.ONE)),
             "repeat", given -> Component.repeat(without("k", given).notNegative("value"),
-                    given.ifGiven("n", key -> given.whole(key, 1, MOST_READINGS)).orElse(1)));
+                    readings(given)));
 
     @Override
     public String name() {
@@ -42,7 +42,7 @@ final class UncertaintySum implements Sum {
     @Override
     public Answer of(Given given) {
         List<Given> tables = given.tables("components", OF_A_COMPONENT);
-        Budget budget = Budget.of(tables.stream().map(UncertaintySum::component).toList());
+        Budget budget = Budget.of(Given.each("components", tables, UncertaintySum::component));
         Optional<BigDecimal> agreed = given.ifGiven("coverage_factor", given::positive);
         double factor = agreed.map(BigDecimal::doubleValue).orElse(budget.coverage().factor());
         Answer.Writing answer = Answer.in(given.unit().orElse(Unit.MILLIMETRE))
@@ -52,7 +52,9 @@ final class UncertaintySum implements Sum {
         if (agreed.isPresent()) {
             answer.note("The coverage factor is the one given, %s; the next sentence is about the one chosen without it.".formatted(agreed.get().toPlainString()));
         }
-        notes(answer, budget);
+        notes(answer, budget, tables);
+        tables.stream().filter(table -> kind(table).equals("repeat"))
+                .map(UncertaintySum::howRepeated).distinct().forEach(answer::note);
         if (of("resolution", tables) && of("repeat", tables)) {
             answer.note("Where the repeats were read from the same display, their scatter holds its resolution already: the larger of the two is enough.");
         }
@@ -62,10 +64,12 @@ final class UncertaintySum implements Sum {
         return answer.on("JCGM 100:2008 (GUM), 4.3, 5.1.2 and G; EA-4/02, S9 and S10, where rectangles outweigh the rest");
     }
 
-    private static void notes(Answer.Writing answer, Budget budget) {
+    private static void notes(Answer.Writing answer, Budget budget, List<Given> tables) {
         String factor = String.format(Locale.ROOT, "%.2f", budget.coverage().factor());
         switch (budget.coverage().rule()) {
-            case USUAL_TWO -> answer.note("Coverage factor 2, about 95 %: several sources count, none a rectangle that outweighs the rest.");
+            case USUAL_TWO -> answer.note(tables.size() == 1
+                    ? "Coverage factor 2, about 95 % for a spread like the normal distribution's: one source counts, and it is no rectangle."
+                    : "Coverage factor 2, about 95 %: no source is a rectangle that outweighs the rest, and none rests on too few readings.");
             case FEW_READINGS -> answer.note("Coverage factor %s, the t factor for 95.45 %%: few readings leave ten effective degrees of freedom or fewer.".formatted(factor));
             case ONE_RECTANGLE -> answer.note("Coverage factor %s for 95 %%: one rectangle outweighs the rest.".formatted(factor));
             case TWO_RECTANGLES -> answer.note("Coverage factor %s for 95 %%: two rectangles together outweigh the rest.".formatted(factor));
@@ -77,6 +81,17 @@ final class UncertaintySum implements Sum {
     private static Component component(Given given) {
         Component component = given.choice("kind", KINDS).apply(given);
         return given.ifGiven("sensitivity", given::figure).map(component::times).orElse(component);
+    }
+
+    private static String howRepeated(Given repeat) {
+        int n = readings(repeat);
+        return n == 1 ? "A repeat with n = 1 is the scatter of one reading, known well from before: it has no degrees of freedom of its own."
+                : "A repeat with n = %d is the scatter of single readings, %d of them averaged: divided by √%d, with %d degrees of freedom.".formatted(
+                        n, n, n, n - 1);
+    }
+
+    private static int readings(Given repeat) {
+        return repeat.ifGiven("n", key -> repeat.whole(key, 1, MOST_READINGS)).orElse(1);
     }
 
     private static boolean of(String kind, List<Given> tables) {
@@ -93,7 +108,7 @@ final class UncertaintySum implements Sum {
 
     private static Given without(String key, Given given) {
         if (given.has(key)) {
-            throw new CannotAnswer("components", "components has %s %s at a component of kind %s: k belongs to normal, n to repeat".formatted(
+            throw new CannotAnswer(key, "%s %s does not go with kind %s: k belongs to normal, n to repeat".formatted(
                     key, given.text(key), given.text("kind")));
         }
         return given;

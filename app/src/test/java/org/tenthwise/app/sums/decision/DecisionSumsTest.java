@@ -94,14 +94,14 @@ class DecisionSumsTest {
 
     @Test
     void componentsAreAskedForWhatBelongsToThem() throws Unreadable {
-        assertEquals("components has k 2 at a component of kind repeat: k belongs to normal, n to repeat",
+        assertEquals("components, item 1: k 2 does not go with kind repeat: k belongs to normal, n to repeat",
                 words(uncertainty("[{'kind':'repeat','value':1,'k':2}]")));
-        assertEquals("components has n 3 at a component of kind resolution: k belongs to normal, n to repeat",
+        assertEquals("components, item 1: n 3 does not go with kind resolution: k belongs to normal, n to repeat",
                 words(uncertainty("[{'kind':'resolution','value':1,'n':3}]")));
-        assertEquals("value is -1: it must not be less than nought", words(uncertainty("[{'kind':'triangular','value':-1}]")));
-        assertEquals("kind is \"guess\": it is one of normal, rectangular, repeat, resolution, triangular",
+        assertEquals("components, item 1: value is -1: it must not be less than nought", words(uncertainty("[{'kind':'triangular','value':-1}]")));
+        assertEquals("components, item 1: kind is \"guess\": it is one of normal, rectangular, repeat, resolution, triangular",
                 words(uncertainty("[{'kind':'guess','value':1}]")));
-        assertEquals("kind is missing", words(uncertainty("[{'value':1}]")));
+        assertEquals("components, item 2: kind is missing", words(uncertainty("[{'kind':'normal','value':1},{'value':1}]")));
     }
 
     /** Student's factor for three degrees of freedom, 3.31: JCGM 100:2008, table G.2, from memory. */
@@ -118,6 +118,24 @@ class DecisionSumsTest {
         Answer usual = assertInstanceOf(Answer.class, uncertainty("[{'kind':'normal','value':1},{'kind':'resolution','value':1}]"));
         assertTrue(notes(usual, "Coverage factor 2"));
         assertTrue(notes(usual, "without k is taken as a standard uncertainty"));
+    }
+
+    @Test
+    void oneSourceAloneIsNotCalledSeveral() throws Unreadable {
+        Answer one = assertInstanceOf(Answer.class, uncertainty("[{'kind':'triangular','value':1}]"));
+        assertTrue(notes(one, "one source counts, and it is no rectangle"));
+        Answer two = assertInstanceOf(Answer.class, uncertainty("[{'kind':'normal','value':1,'k':2},{'kind':'normal','value':1,'k':2}]"));
+        assertTrue(notes(two, "no source is a rectangle that outweighs the rest, and none rests on too few readings"));
+    }
+
+    /** Scatter 2 of five readings: 2 / √5 = 0.894, on four degrees of freedom; JCGM 100:2008, 4.2.3. */
+    @Test
+    void whatTheNumberOfRepeatsDoesIsSaid() throws Unreadable {
+        Answer five = assertInstanceOf(Answer.class, uncertainty("[{'kind':'repeat','value':2,'n':5}]"));
+        assertTrue(Asking.at(five, "standard").startsWith("0.89442"));
+        assertTrue(notes(five, "5 of them averaged: divided by √5, with 4 degrees of freedom"));
+        Answer one = assertInstanceOf(Answer.class, uncertainty("[{'kind':'repeat','value':2},{'kind':'repeat','value':3,'n':1}]"));
+        assertEquals(1, one.notes().stream().filter(note -> note.startsWith("A repeat with n = 1 is the scatter of one reading")).count());
     }
 
     @Test
