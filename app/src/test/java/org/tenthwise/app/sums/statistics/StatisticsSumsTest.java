@@ -1,6 +1,7 @@
 package org.tenthwise.app.sums.statistics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -46,7 +47,7 @@ class StatisticsSumsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             summary            | "values":[]                                            | values is an empty list
-            summary            | "values":["1","x"]                                     | values is "x": it is not a decimal number
+            summary            | "values":["1","x"]                                     | values, item 2, is "x": it is not a decimal number
             individuals        | "values":["1"]                                         | values: A moving range needs two readings or more, in the order the parts were made
             individuals        | "values":["1","2"],"factors":"rough"                   | factors is "rough": it is one of exact, printed
             capability         | "lower":"1","upper":"2"                                | values is missing: give the readings, or n, mean and sd
@@ -59,7 +60,7 @@ class StatisticsSumsTest {
             capability         | "n":"9","mean":"1","sd":"1","lower":"0","confidence":"95" | confidence is 95: it is a share between 0 and 1, such as 0.95
             trend              | "x":["1"],"y":["1"]                                    | x: One point has no line through it: two or more are needed, and a trend shows from five on
             trend              | "x":["1","1"],"y":["1","2"]                            | x: Every x is 1: a trend needs readings at different places
-            gauge-study        | "readings":[["1"],["2"]],"method":"range"              | readings must be a list
+            gauge-study        | "readings":[["1"],["2"]],"method":"range"              | readings, part 1, person 1, is no list: readings takes lists of lists of lists, part by part, person by person, repeat by repeat
             gauge-study        | "readings":[[["1","2"]]],"method":"range"              | readings: There is one part: a study needs two or more, ten are usual
             gauge-study        | "readings":[[["1"]],[["2"]]],"method":"variance"       | readings: Each person must read each part twice or more: without a repeat nobody knows whether the gauge repeats
             outlier            | "values":["1","2"],"sides":"2"                         | values: 2 readings: among fewer than three none can be told to lie out
@@ -153,6 +154,17 @@ class StatisticsSumsTest {
         assertEquals(Set.of("k"), keys(answer("tolerance-interval", "\"n\":10,\"cover\":0.95,\"confidence\":0.95,\"sides\":2")));
         assertEquals(Set.of("k", "low", "high"), keys(answer("tolerance-interval",
                 "\"values\":[1,2,3],\"cover\":0.95,\"confidence\":0.95,\"sides\":2")));
+    }
+
+    /** Exact factors: ISO 16269-6:2014, both sides, mean and spread not known; from memory. */
+    @ParameterizedTest
+    @CsvSource({"2, 36.519, 4, 9", "3, 9.789, 2, 5", "4, 6.341, 0, 3", "5, 5.077, 0, 2", "10, 3.393, -1, 1", "20, 2.760, -1, 1"})
+    void howFarTheApproximationForTwoSidesIsOffIsSaidTruly(int n, double exact, double from, double to) throws Unreadable {
+        Answer answer = answer("tolerance-interval", "\"n\":" + n + ",\"cover\":0.95,\"confidence\":0.95,\"sides\":2");
+        double percent = 100 * (Double.parseDouble(at(answer, "k")) / exact - 1);
+        assertTrue(from <= percent && percent <= to, () -> percent + " %");
+        assertTrue(notes(answer, "up to 9 % more than the exact factor with two parts, 5 % with three, 3 % with four, and about 1 % off from eight on"));
+        assertFalse(notes(answer("tolerance-interval", "\"n\":" + n + ",\"cover\":0.95,\"confidence\":0.95,\"sides\":1"), "Howe"));
     }
 
     @Test
