@@ -39,13 +39,16 @@ final class TemperatureMattersSum implements Sum {
                 Keys.expansion(given, "gauge_alpha"), gauge(given, part));
         boolean matters = worst.mattersIn(tolerance);
         BigDecimal share = worst.shareOf(tolerance).round(FIGURES);
-        return Answer.in(given.inUnit())
+        Answer.Writing answer = Answer.in(given.inUnit())
                 .length("worst", worst.worst())
                 .exact("share", share.signum() == 0 ? BigDecimal.ZERO : share)
                 .word("matters", matters ? "yes" : "no")
                 .note(matters ? "Read the temperature of the part and of the gauge and correct: the shop can shift the size by more than a twentieth of the tolerance."
-                        : "Temperature does not matter here: the shop cannot shift the size by more than a twentieth of the tolerance.")
-                .on("JCGM 100:2008, H.1, at the corners of both ranges; the twentieth is common practice");
+                        : "Temperature does not matter here: the shop cannot shift the size by more than a twentieth of the tolerance.");
+        if (!given.has(GAUGE_LEAST)) {
+            answer.note("Nothing is said of the gauge: it was taken to be anywhere in the range of the part, by itself.");
+        }
+        return answer.on("JCGM 100:2008, H.1, at the corners of both ranges; the twentieth is common practice");
     }
 
     /** That of the part where nothing else is said of the gauge. */

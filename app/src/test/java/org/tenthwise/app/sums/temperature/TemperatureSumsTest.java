@@ -69,6 +69,14 @@ class TemperatureSumsTest {
     }
 
     @Test
+    void aRangeThatWasTakenForTheGaugeIsSaid() {
+        String part = "size=100; tolerance=0.05; part_alpha=11.5; gauge_alpha=11.5; part_least=18; part_greatest=22";
+        List<String> taken = answer(Unit.MILLIMETRE, "temperature-matters", part).notes();
+        assertTrue(taken.contains("Nothing is said of the gauge: it was taken to be anywhere in the range of the part, by itself."), taken::toString);
+        assertEquals(1, answer(Unit.MILLIMETRE, "temperature-matters", part + "; gauge_least=18; gauge_greatest=22").notes().size());
+    }
+
+    @Test
     void aGaugeKeptInARoomOfItsOwnHasARangeOfItsOwn() {
         String part = "size=100; tolerance=0.05; part_alpha=11.5; gauge_alpha=11.5; part_least=20; part_greatest=20; ";
         assertEquals("0.000000", at(answer(Unit.MILLIMETRE, "temperature-matters", part + "gauge_least=20; gauge_greatest=20"), "worst"));
