@@ -2,6 +2,7 @@ package org.tenthwise.app.sums.fit;
 
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
+import org.tenthwise.model.compute.zone.StandardTolerance;
 import org.tenthwise.model.compute.zone.ToleranceZone;
 import org.tenthwise.model.compute.zone.ZoneLimits;
 import org.tenthwise.model.quantity.Length;
@@ -15,11 +16,18 @@ final class Zones {
     private Zones() {
     }
 
+    /** @throws CannotAnswer if the tables of the standard do not reach it */
     static Length diameter(Given given) {
         if (given.unit().filter(unit -> unit == Unit.INCH).isPresent()) {
             throw new CannotAnswer("unit", "unit is in: ISO 286 zones stand behind a size in millimetres, so give diameter in mm");
         }
-        return Length.of(given.positive(DIAMETER), Unit.MILLIMETRE);
+        Length diameter = Length.of(given.positive(DIAMETER), Unit.MILLIMETRE);
+        try {
+            StandardTolerance.stepUpTo(diameter);
+        } catch (IllegalArgumentException e) {
+            throw new CannotAnswer(DIAMETER, "%s is %s: %s".formatted(DIAMETER, given.text(DIAMETER), e.getMessage()));
+        }
+        return diameter;
     }
 
     static ZoneLimits at(Given given, String key, Length diameter) {

@@ -106,7 +106,8 @@ class FitSumsTest {
     @CsvSource(delimiter = '|', textBlock = """
         limits             | unit=in diameter=1 zone=H7             | unit
         limits             | diameter=0 zone=H7                     | diameter
-        limits             | diameter=501 zone=H7                   | 500 mm
+        limits             | diameter=500.001 zone=H7               | diameter is 500.001: Size 500.001 mm has no ISO 286 zone
+        limits             | diameter=0.9 zone=js14                 | zone is "js14": IT14 is not for 0.9 mm
         limits             | diameter=ten zone=H7                   | diameter
         limits             | diameter=10                            | zone is missing
         limits             | diameter=10 zone=Q7                    | zone is "Q7"
@@ -121,9 +122,14 @@ class FitSumsTest {
         fit                | diameter=10 hole_zone=H7 shaft_zone=g6 plug_temp=30 | plug_alpha is missing
         fit                | diameter=10 hole_zone=H7 shaft_zone=g6 plug_temp=-300 plug_alpha=11 | -300
         inch-fit           | unit=mm diameter=10 class=RC4          | unit
-        inch-fit           | diameter=1 class=RC12                  | RC12
-        inch-fit           | diameter=0.2 class=LT3                 | over 0.24
-        standard-tolerance | diameter=10 grade=IT19                 | IT19
+        fit                | diameter=500.001 hole_zone=H7 shaft_zone=g6 | diameter is 500.001
+        fit                | diameter=0.9 hole_zone=H7 shaft_zone=h14 | shaft_zone is "h14": IT14 is not for 0.9 mm
+        inch-fit           | diameter=1 class=RC12                  | class is RC12
+        inch-fit           | diameter=200 class=RC1                 | diameter is 200: Size 200 is outside the table
+        inch-fit           | diameter=0.2 class=LT3                 | diameter is 0.2: LT3 is not tabulated for 0.2 in: ANSI B4.1 gives it for sizes over 0.24
+        standard-tolerance | diameter=10 grade=IT19                 | grade is "IT19"
+        standard-tolerance | diameter=0.9 grade=IT14                | grade is "IT14": IT14 is not for 0.9 mm
+        standard-tolerance | diameter=500.001 grade=IT7             | diameter is 500.001
         """)
     void whatCannotBeIsRefusedWithKeyAndValue(String sum, String given, String words) {
         Problem problem = assertInstanceOf(Problem.class, ask(sum, given));
