@@ -1,6 +1,7 @@
 package org.tenthwise.app.sums.thread;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
@@ -20,6 +21,14 @@ record ThreadGiven(ThreadForm form, Groove groove) {
     static ThreadGiven of(Given given) {
         ThreadForm form = given.choice("form", DesignationGiven.FORMS);
         return new ThreadGiven(form, groove(given, form));
+    }
+
+    /** The form, for what only a crest can tell; absent where flanks of its own are all that is said. */
+    static Optional<ThreadForm> form(Given given) {
+        if (!given.has("form") && !given.has("half_angle")) {
+            throw new CannotAnswer("form", "form is missing: give form, or half_angle");
+        }
+        return given.ifGiven("form", key -> given.choice(key, DesignationGiven.FORMS));
     }
 
     /** The groove alone, of a form or with a half angle that is typed; a typed one goes before the form's. */

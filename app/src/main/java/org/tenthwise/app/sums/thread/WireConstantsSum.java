@@ -1,13 +1,17 @@
 package org.tenthwise.app.sums.thread;
 
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.thread.Groove;
 import org.tenthwise.model.compute.thread.TouchingWire;
 import org.tenthwise.model.compute.thread.WireSensitivity;
 import org.tenthwise.model.compute.thread.WireSizes;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.thread.ThreadForm;
 
 /** The wires a thread takes and the constants of the handbooks' formulas for it. */
 final class WireConstantsSum implements Sum {
@@ -26,15 +30,18 @@ final class WireConstantsSum implements Sum {
 
     @Override
     public Answer of(Given given) {
-        ThreadGiven thread = ThreadGiven.of(given);
-        WireSizes sizes = WireSizes.of(thread.form(), thread.groove());
-        WireSensitivity sensitivity = new WireSensitivity(thread.groove(), sizes.best());
-        Answer.Writing answer = Answer.in(given.inUnit())
-                .length("best_wire", sizes.best()).length("wire_least", sizes.least()).length("wire_greatest", sizes.greatest())
-                .figure("wire_factor", -sensitivity.byWire()).figure("pitch_factor", sensitivity.byPitch())
-                .length("pitch_constant", thread.groove().pitchConstant());
+        Optional<ThreadForm> form = ThreadGiven.form(given);
+        Groove groove = ThreadGiven.groove(given);
+        Length best = WireSizes.best(groove);
+        WireSensitivity sensitivity = new WireSensitivity(groove, best);
+        Answer.Writing answer = Answer.in(given.inUnit()).length("best_wire", best);
+        form.map(crest -> WireSizes.of(crest, groove)).ifPresentOrElse(
+                sizes -> answer.length("wire_least", sizes.least()).length("wire_greatest", sizes.greatest()),
+                () -> answer.note("wire_least and wire_greatest hang on the crest, which half_angle does not tell: give form as well"));
+        answer.figure("wire_factor", -sensitivity.byWire()).figure("pitch_factor", sensitivity.byPitch())
+                .length("pitch_constant", groove.pitchConstant());
         given.ifGiven("pitch_diameter", given::positiveLength).ifPresent(pitchDiameter -> {
-            TouchingWire touching = TouchingWire.of(thread.groove(), pitchDiameter);
+            TouchingWire touching = TouchingWire.of(groove, pitchDiameter);
             answer.length("best_wire_at_lead", touching.diameter()).length("over_less_pitch_diameter", touching.overLessPitchDiameter());
         });
         return answer.on("ASME B1.2 and Machinery's Handbook, 31st ed., pp. 2127 to 2136; at the lead, the exact solution for flanks straight in axial section");

@@ -27,13 +27,18 @@ public record WireSizes(Length best, Length least, Length greatest) {
         return of(thread.form(), Groove.of(thread));
     }
 
+    /** The best alone, which hangs on no crest. */
+    public static Length best(Groove groove) {
+        return Nanometres.round(Nanometres.of(groove.width()) / Math.cos(groove.radians()));
+    }
+
     /** @param form whose crest the thread has, whatever its flanks */
     public static WireSizes of(ThreadForm form, Groove groove) {
         double cosine = Math.cos(groove.radians());
         double width = Nanometres.of(groove.width());
         double bothDepths = 2 * form.pitchLineDepth() * Nanometres.of(groove.pitch());
         return new WireSizes(
-                Nanometres.round(width / cosine),
+                best(groove),
                 Nanometres.round((bothDepths + groove.sharpDepth()) / groove.wireFactor()),
                 Nanometres.round((width + bothDepths * groove.tangent()) / cosine));
     }
