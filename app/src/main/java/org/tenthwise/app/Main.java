@@ -1,7 +1,6 @@
 package org.tenthwise.app;
 
 import java.io.FileDescriptor;
-import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -52,7 +51,7 @@ public final class Main {
 
     /** Past the print streams, which would keep a broken pipe to themselves. */
     private static Streams streams() {
-        return new Streams(new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out));
+        return new Streams(StandardInput.open(), new FileOutputStream(FileDescriptor.out));
     }
 
     /** UTF-8, but for Windows, whose console shows what its own settings say. */

@@ -15,6 +15,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The program as a process of its own, as it is started from a shell, without a display. */
@@ -29,7 +31,13 @@ class ProgramTest {
     }
 
     private Ended run(String... arguments) throws Exception {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+        return run(List.of(), arguments);
+    }
+
+    /** @param before what starts the program */
+    private Ended run(List<String> before, String... arguments) throws Exception {
+        List<String> command = new ArrayList<>(before);
+        command.addAll(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1", "-Duser.home=" + folder, "-cp", System.getProperty("java.class.path"), Main.class.getName()));
         command.addAll(List.of(arguments));
         Path out = folder.resolve("out.txt");
@@ -53,6 +61,13 @@ class ProgramTest {
         assertEquals(List.of(), ended.out());
         assertEquals(1, ended.err().size(), ended.err()::toString);
         assertTrue(ended.err().get(0).contains("tenthwise demo"));
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aClosedStandardInputIsSaidToBeClosed() throws Exception {
+        Ended ended = run(List.of("sh", "-c", "exec \"$0\" \"$@\" <&-"), "compute");
+        assertEquals(new Ended(2, List.of(), List.of("Reading broke at line 1: Standard input is closed.")), ended);
     }
 
     @Test
