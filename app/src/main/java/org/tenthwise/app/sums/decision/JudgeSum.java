@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.uncertainty.Conformance;
@@ -52,7 +53,11 @@ final class JudgeSum implements Sum {
     }
 
     private static void uncertain(Answer.Writing answer, Limits limits, Length size, Verdict.Margin margin, Length expanded, BigDecimal factor) {
-        answer.figure("conformance_probability", Conformance.probability(limits, size, expanded.dividedBy(factor)));
+        Length standard = expanded.dividedBy(factor);
+        if (standard.signum() == 0) {
+            throw new CannotAnswer("coverage_factor", "coverage_factor is %s: it leaves nothing of the expanded_uncertainty".formatted(factor.toPlainString()));
+        }
+        answer.figure("conformance_probability", Conformance.probability(limits, size, standard));
         UncertaintyRatio.of(limits, expanded).ifPresent(ratio -> {
             answer.figure("test_uncertainty_ratio", ratio);
             if (ratio < USUAL_RATIO) {
