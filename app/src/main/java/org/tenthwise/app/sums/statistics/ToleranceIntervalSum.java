@@ -3,6 +3,7 @@ package org.tenthwise.app.sums.statistics;
 import java.math.BigDecimal;
 import java.util.Set;
 import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.statistics.Sample;
@@ -29,6 +30,9 @@ final class ToleranceIntervalSum implements Sum {
         BigDecimal confidence = Asked.share(given, Asked.CONFIDENCE);
         int sides = given.whole("sides", 1, 2);
         boolean factorOnly = !given.has(Asked.VALUES) && !given.has("mean") && !given.has("sd");
+        if (factorOnly && !given.has(Asked.N)) {
+            throw new CannotAnswer(Asked.VALUES, "values is missing: give the readings, or n, mean and sd, or n alone for the factor");
+        }
         int n = factorOnly ? given.whole("n", 2, Asked.MOST_PARTS) : Asked.sample(given).n();
         double k = sides == 2 ? ToleranceFactor.bothSides(n, cover.doubleValue(), confidence.doubleValue())
                 : ToleranceFactor.oneSide(n, cover.doubleValue(), confidence.doubleValue());

@@ -67,6 +67,7 @@ class StatisticsSumsTest {
             outlier            | "values":["1","2","3"],"sides":"3"                     | sides is 3: it must be a whole number from 1 to 2
             zero-rejects       | "n":"5","rejects":"6"                                  | rejects is 6: there are no more than the 5 parts of n
             tolerance-interval | "n":"5","cover":"1","confidence":"0.9","sides":"2"     | cover is 1: it is a share between 0 and 1, such as 0.95
+            tolerance-interval | "cover":"0.9","confidence":"0.9","sides":"2"           | values is missing: give the readings, or n, mean and sd, or n alone for the factor
             chart-constants    | "n":"1"                                                | n is 1: it must be a whole number from 2 to 100
             type-1             | "reference":"1","tolerance":"1"                        | values is missing
             type-1             | "values":["1","2"],"reference":"1","tolerance":"0"     | tolerance is 0: it must be more than nought
