@@ -62,7 +62,8 @@ final class OverWiresSum implements Sum {
     }
 
     private static Length basicPitchDiameter(Given given, ThreadGiven thread, Length diameter) {
-        return WiresWriting.refusing(given, "diameter", "it leaves no core under the pitch",
+        String pitch = given.has("pitch") ? "pitch" : "tpi";
+        return WiresWriting.refusing(given, "diameter", "it leaves no core under a thread with %s %s".formatted(pitch, given.text(pitch)),
                 () -> new ScrewThread(thread.form(), diameter, thread.groove().pitch(), thread.groove().starts()).basicPitchDiameter());
     }
 }

@@ -33,10 +33,8 @@ record ThreadGiven(ThreadForm form, Groove groove) {
 
     /** The groove alone, of a form or with a half angle that is typed; a typed one goes before the form's. */
     static Groove groove(Given given) {
-        if (given.has("form")) {
-            return of(given).groove();
-        }
-        return groove(given, halfAngle(given));
+        Optional<ThreadForm> form = form(given);
+        return form.isPresent() ? groove(given, form.get()) : groove(given, halfAngle(given));
     }
 
     private static Groove groove(Given given, ThreadForm form) {

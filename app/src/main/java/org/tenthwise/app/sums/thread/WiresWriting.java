@@ -66,8 +66,9 @@ final class WiresWriting {
     void write(OverWires sum, Length pitchDiameter, Length over, Optional<Length> diameter, Length ofTheLead) {
         Length crest = diameter.orElseGet(() -> pitchDiameter.plus(thread.form().majorLessPitchDiameter(thread.groove().pitch())));
         if (!pitchDiameter.isBelow(crest)) {
-            throw new CannotAnswer("diameter", "diameter is %s: the pitch diameter would be %s, which is not below it"
-                    .formatted(plain(crest), plain(pitchDiameter)));
+            String key = given.has("major_diameter") ? "major_diameter" : "diameter";
+            throw new CannotAnswer(key, "%s is %s: the pitch diameter would be %s, which is not below it"
+                    .formatted(key, plain(crest), plain(pitchDiameter)));
         }
         BigDecimal leadAngle = LeadAngle.degrees(thread.groove().lead(), ofTheLead);
         answer.exact("lead_angle", leadAngle.round(EIGHT_FIGURES))

@@ -92,7 +92,7 @@ class OverWiresSumTest {
         form=acme; tpi=5; diameter=1; wire=0.1 | over_wires | over_wires is missing
         form=acme; tpi=5; diameter=1; wire=0.1; over_wires=1; pitch_diameter=0.9 | over_wires | over_wires is 1 and pitch_diameter is 0.9
         form=acme; tpi=5; wire=0.1; over_wires=1.02 | diameter | diameter is missing
-        form=acme; tpi=5; diameter=0.1; wire=0.1; over_wires=1.02 | diameter | diameter is 0.1
+        form=acme; tpi=5; diameter=0.1; wire=0.1; over_wires=1.02 | diameter | diameter is 0.1: it leaves no core under a thread with tpi 5
         form=acme; tpi=5; diameter=1; wire=0.1; over_wires=0.05 | over_wires | over_wires is 0.05
         form=acme; tpi=5; diameter=1; wire=0.1; over_wires=26.1 | diameter | the pitch diameter would be
         form=acme; pitch=1000; wire=500; pitch_diameter=0.001 | pitch_diameter | pitch_diameter is 0.001
@@ -130,6 +130,9 @@ class OverWiresSumTest {
             assertEquals("over_one_wire", sums.problem(Unit.INCH, "one-wire",
                     ACME + "wire=0.10329; over_one_wire=" + reading + "; major_diameter=1").key().orElseThrow());
         }
+        var crest = sums.problem(Unit.INCH, "one-wire", ACME + "diameter=1; wire=0.10329; over_one_wire=1.0151; major_diameter=0.5");
+        assertEquals("major_diameter", crest.key().orElseThrow());
+        assertTrue(crest.words().startsWith("major_diameter is 0.500000 in: the pitch diameter would be"), crest::words);
     }
 
     @Test
@@ -138,8 +141,9 @@ class OverWiresSumTest {
         Answer named = sums.answer(Unit.INCH, "wire-sensitivity", "form=acme; " + rest);
         Answer typed = sums.answer(Unit.INCH, "wire-sensitivity", "half_angle=14.5; " + rest);
         assertEquals(named, typed);
+        assertEquals("form is missing: give form, or half_angle", sums.problem(Unit.INCH, "wire-sensitivity", rest).words());
         assertEquals(2, number(named, "expanded") / number(named, "standard"), 0.001);
-        assertEquals("half_angle", sums.problem(Unit.INCH, "wire-sensitivity", rest).key().orElseThrow());
+        assertEquals("form", sums.problem(Unit.INCH, "wire-sensitivity", rest).key().orElseThrow());
         assertEquals("u_wire", sums.problem(Unit.INCH, "wire-sensitivity", "form=acme; " + rest.replace("0.00001155", "-1")).key().orElseThrow());
     }
 }

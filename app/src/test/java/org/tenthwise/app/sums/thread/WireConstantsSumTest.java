@@ -47,4 +47,10 @@ class WireConstantsSumTest {
     void whatIsMissingIsNamed(String given, String words) {
         assertEquals(words, sums.problem(Unit.MILLIMETRE, "wire-constants", given).words());
     }
+
+    @Test
+    void aPitchDiameterNoWireTouchesAtIsBlamed() {
+        assertTrue(sums.problem(Unit.MILLIMETRE, "wire-constants", "form=metric; pitch=1e20; pitch_diameter=3").words()
+                .startsWith("pitch_diameter is 3: No wire touches a thread of lead 100000000000000000000 mm"));
+    }
 }
