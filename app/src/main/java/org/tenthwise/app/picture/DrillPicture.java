@@ -97,11 +97,11 @@ public record DrillPicture(Length depth, Length start, List<Drill> drills, Strin
         double top = room.top() + (named ? line : 0);
         double step = Math.max(line * CLOSE, Math.min(line * 1.5, (room.bottom() - top) / drills.size()));
         int fitting = (int) ((room.bottom() + 0.5 - top) / step);
-        int drawn = fitting < drills.size() ? fitting - 1 : drills.size();
+        int drawn = fitting < drills.size() ? Math.max(fitting - 1, 0) : drills.size();
         for (int i = 0; i < drawn; i++) {
             drill(drawing, face, perMillimetre, i, new Box(room.left(), top + i * step, room.right(), top + (i + 1) * step));
         }
-        if (drawn < drills.size() && drawn >= 0) {
+        if (drawn < drills.size()) {
             double y = top + (drawn + 0.5) * step;
             drawing.text(Label.of("…", TEXT, Role.INK2), new Point(1, y), Anchor.LEFT);
             drawing.text(Label.of("…", TEXT, Role.INK2), new Point(room.right() + GAP, y), Anchor.LEFT);

@@ -1,6 +1,8 @@
 package org.tenthwise.app.sums;
 
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /** Ends a sum in the middle; {@link Sums} turns it into a {@link Problem}. */
 public final class CannotAnswer extends RuntimeException {
@@ -19,6 +21,15 @@ public final class CannotAnswer extends RuntimeException {
     public CannotAnswer(String words) {
         super(words);
         this.problem = new Problem(Optional.empty(), words);
+    }
+
+    /** What {@code asked} comes to; where the model refuses, a refusal about {@code key} in the {@code words} made of the model's. */
+    public static <T> T about(String key, UnaryOperator<String> words, Supplier<T> asked) {
+        try {
+            return asked.get();
+        } catch (IllegalArgumentException e) {
+            throw new CannotAnswer(key, words.apply(e.getMessage()));
+        }
     }
 
     Problem problem() {

@@ -27,6 +27,10 @@ final class Figure {
         return figure;
     }
 
+    static boolean isOne(String text) {
+        return decimal(text).isPresent();
+    }
+
     /** Absent where it is no number; figures of other scripts are none. */
     private static Optional<BigDecimal> decimal(String text) {
         if (text.length() > MOST_CHARACTERS || !text.chars().allMatch(character -> OF_A_NUMBER.indexOf(character) >= 0)) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -151,6 +152,23 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
                 throw new CannotAnswer(key, "%s, item %d: %s".formatted(key, item, e.getMessage()));
             }
         });
+    }
+
+    /** What {@code asked} comes to; where the model refuses, that is said of {@code key} and what was typed there. */
+    public <T> T about(String key, Supplier<T> asked) {
+        return CannotAnswer.about(key, why -> typed(key) + why, asked);
+    }
+
+    /** The same, with a {@code why} of the sum's own. */
+    public <T> T about(String key, String why, Supplier<T> asked) {
+        return CannotAnswer.about(key, models -> typed(key) + why, asked);
+    }
+
+    private String typed(String key) {
+        if (!(values.get(key) instanceof Typed.Plain plain)) {
+            return key + ": ";
+        }
+        return (Figure.isOne(plain.text()) ? "%s is %s: " : "%s is \"%s\": ").formatted(key, Quoted.of(plain.text()));
     }
 
     /** A word or a name, not blank. */

@@ -1,6 +1,7 @@
 package org.tenthwise.app.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.LinkedHashMap;
@@ -90,6 +91,15 @@ class BenchPicturesTest {
         assertEquals(stages.get(0).right(), stages.get(1).left(), 0.5);
         assertEquals(stages.get(1).width(), stages.get(2).width(), 0.5);
         assertTrue(pen.texts().containsAll(List.of("115", "175", "235", "90", "150", "210")), pen.texts()::toString);
+    }
+
+    @Test
+    void drillsThereIsNoRoomForAreToldByDots() {
+        RecordingPen pen = RecordingPen.of(scenes().get("drills-close"), Frame.screen(460, 300, 1.5));
+        int drawn = pen.drawnIn(Role.ACCENTFILL).size();
+        assertTrue(0 < drawn && drawn < 10, () -> drawn + " drawn");
+        assertEquals(2, pen.texts().stream().filter("…"::equals).count());
+        assertFalse(RecordingPen.of(scenes().get("drills"), SHEET).texts().contains("…"));
     }
 
     @Test

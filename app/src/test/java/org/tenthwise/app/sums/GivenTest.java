@@ -31,7 +31,7 @@ class GivenTest {
     private static void refused(String words, Executable asking) {
         CannotAnswer refused = assertThrows(CannotAnswer.class, asking);
         assertEquals(words, refused.getMessage());
-        assertEquals(Optional.of(words.split("[ .,]")[0]), refused.problem().key());
+        assertEquals(Optional.of(words.split("[ .,:]")[0]), refused.problem().key());
     }
 
     @Test
@@ -124,6 +124,20 @@ class GivenTest {
         assertEquals(Length.of("50.8", Unit.MILLIMETRE), tables.get(1).length("value"));
         assertFalse(tables.get(0).has("n"));
         refused("w, item 1, has an unknown key vaule: it takes n, value", () -> given.tables("w", Set.of("value", "n")));
+    }
+
+    @Test
+    void whatTheModelRefusesIsSaidOfTheKeyAndWhatWasTyped() {
+        Given given = given("\"f\":\"1.50\",\"w\":\"H7\",\"l\":[1]");
+        refused("f is 1.50: not so", () -> given.about("f", GivenTest::never));
+        refused("w is \"H7\": not so", () -> given.about("w", GivenTest::never));
+        refused("l: not so", () -> given.about("l", GivenTest::never));
+        refused("f is 1.50: it is too small", () -> given.about("f", "it is too small", GivenTest::never));
+        assertEquals("done", given.about("f", () -> "done"));
+    }
+
+    private static String never() {
+        throw new IllegalArgumentException("not so");
     }
 
     @Test

@@ -1,7 +1,6 @@
 package org.tenthwise.app.sums.cutting;
 
 import java.util.Map;
-import java.util.function.Supplier;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.model.plan.Feature;
@@ -43,15 +42,6 @@ final class Cut {
     static Length aim(Given given) {
         Length middle = lower(given).plus(upper(given)).half();
         return given.lengthIfGiven("aim").orElse(middle);
-    }
-
-    /** What {@code sum} comes to, or a refusal that names {@code key} as it was typed. */
-    static <T> T refusing(Given given, String key, String why, Supplier<T> sum) {
-        try {
-            return sum.get();
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer(key, "%s is %s: %s".formatted(key, given.text(key), why));
-        }
     }
 
     /** A length of nought or more. */

@@ -51,7 +51,7 @@ final class DrillSetSum implements Sum {
     private static DrillSet ofStages(Given given, Length depth, Length start) {
         Length perDrill = given.positiveLength(PER_DRILL);
         Length clearance = Cut.notNegative(given, CHIP_CLEARANCE);
-        return Cut.refusing(given, PER_DRILL, "the hole would take more drills than any set has",
+        return given.about(PER_DRILL, "the hole would take more drills than any set has",
                 () -> DrillSet.ofStages(depth, start, perDrill, clearance));
     }
 

@@ -27,7 +27,7 @@ final class WearAimSum implements Sum {
         Length lower = Cut.lower(given);
         Length deviation = Cut.notNegative(given, "sd");
         Length uncertainty = Cut.notNegative(given, "expanded_uncertainty");
-        WearAim aim = Cut.refusing(given, "sd", "three times that and the expanded uncertainty, kept from each limit, leave no room for wear",
+        WearAim aim = given.about("sd", "three times that and the expanded uncertainty, kept from each limit, leave no room for wear",
                 () -> WearAim.of(side, lower, Cut.upper(given), deviation, uncertainty));
         return Answer.in(given.inUnit())
                 .length("start", aim.start()).length("reset", aim.reset()).length("wear_room", aim.room())

@@ -3,7 +3,6 @@ package org.tenthwise.app.sums.decision;
 import java.math.BigDecimal;
 import java.util.Set;
 import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.uncertainty.GuardBand;
@@ -30,17 +29,9 @@ final class GuardBandSum implements Sum {
                 .dividedBy(given.ifGiven("coverage_factor", given::positive).orElse(BigDecimal.valueOf(2)));
         BigDecimal probability = given.figureIfGiven("probability").orElse(USUAL_PROBABILITY);
         return Answer.in(given.inUnit())
-                .length("guard_band", width(probability, standard))
+                .length("guard_band", given.about("probability", () -> GuardBand.width(probability, standard)))
                 .note("A size inside a limit by this much or more conforms with a probability of %s or more, while the other limit is far.".formatted(
                         probability.toPlainString()))
                 .on("JCGM 106:2012, 8.3.2; 95 % unless agreed otherwise, ISO 14253-1:2017");
-    }
-
-    private static Length width(BigDecimal probability, Length standard) {
-        try {
-            return GuardBand.width(probability, standard);
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer("probability", "probability: " + e.getMessage());
-        }
     }
 }

@@ -2,7 +2,6 @@ package org.tenthwise.app.sums.fit;
 
 import java.util.Locale;
 import java.util.Set;
-import java.util.function.Supplier;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
@@ -33,23 +32,14 @@ final class InchFitSum implements Sum {
             throw new CannotAnswer("unit", "unit is mm: the classes of ANSI B4.1 stand behind a size in inches, so give diameter in in");
         }
         Length diameter = Length.of(given.positive(Zones.DIAMETER), Unit.INCH);
-        InchFit fit = about(CLASS, given, () -> InchFit.read(given.text(CLASS)));
-        Sizes hole = about(Zones.DIAMETER, given, () -> Sizes.of(fit.hole(diameter)));
-        Sizes shaft = about(Zones.DIAMETER, given, () -> Sizes.of(fit.shaft(diameter)));
+        InchFit fit = given.about(CLASS, () -> InchFit.read(given.text(CLASS)));
+        Sizes hole = given.about(Zones.DIAMETER, () -> Sizes.of(fit.hole(diameter)));
+        Sizes shaft = given.about(Zones.DIAMETER, () -> Sizes.of(fit.shaft(diameter)));
         Clearance clearance = hole.with(shaft);
         return shaft.write(hole.write(Answer.in(Unit.INCH), "hole"), "shaft")
                 .length("clearance_greatest", clearance.greatest())
                 .length("clearance_least", clearance.least())
                 .word("kind", clearance.kind().name().toLowerCase(Locale.ROOT))
                 .on("ANSI B4.1-1967 (R2009), tables of preferred fits");
-    }
-
-    /** What the model refuses is about {@code key}. */
-    private static <T> T about(String key, Given given, Supplier<T> asked) {
-        try {
-            return asked.get();
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer(key, "%s is %s: %s".formatted(key, given.text(key), e.getMessage()));
-        }
     }
 }

@@ -34,7 +34,7 @@ final class StandardToleranceSum implements Sum {
         Grade grade = Grade.ofNumber(name.startsWith("IT") ? name.substring(2) : name).orElseThrow(() -> new CannotAnswer(GRADE,
                 "%s is \"%s\": it is IT01, IT0 or IT1 to IT18".formatted(GRADE, name)));
         Answer.Writing answer = Answer.in(Unit.MILLIMETRE)
-                .length("tolerance", tolerance(name, grade, diameter))
+                .length("tolerance", given.about(GRADE, () -> StandardTolerance.of(grade, diameter)))
                 .length("step_over", StandardTolerance.stepOver(diameter))
                 .length("step_up_to", StandardTolerance.stepUpTo(diameter))
                 .length("factor", ToleranceFactor.at(diameter));
@@ -43,13 +43,5 @@ final class StandardToleranceSum implements Sum {
         }
         return answer.note("factor is i of the standard, from which its table was once rounded; the table counts")
                 .on("ISO 286-1:2010, Table 1; delta from Table 3");
-    }
-
-    private static Length tolerance(String name, Grade grade, Length diameter) {
-        try {
-            return StandardTolerance.of(grade, diameter);
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer(GRADE, "%s is \"%s\": %s".formatted(GRADE, name, e.getMessage()));
-        }
     }
 }

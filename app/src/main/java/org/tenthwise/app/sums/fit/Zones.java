@@ -22,20 +22,12 @@ final class Zones {
             throw new CannotAnswer("unit", "unit is in: ISO 286 zones stand behind a size in millimetres, so give diameter in mm");
         }
         Length diameter = Length.of(given.positive(DIAMETER), Unit.MILLIMETRE);
-        try {
-            StandardTolerance.stepUpTo(diameter);
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer(DIAMETER, "%s is %s: %s".formatted(DIAMETER, given.text(DIAMETER), e.getMessage()));
-        }
+        given.about(DIAMETER, () -> StandardTolerance.stepUpTo(diameter));
         return diameter;
     }
 
     static ZoneLimits at(Given given, String key, Length diameter) {
-        try {
-            return ToleranceZone.read(given.text(key)).of(diameter);
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer(key, "%s is \"%s\": %s".formatted(key, given.text(key), e.getMessage()));
-        }
+        return given.about(key, () -> ToleranceZone.read(given.text(key)).of(diameter));
     }
 
     /** A zone that must be of a hole, or must be of a shaft. */

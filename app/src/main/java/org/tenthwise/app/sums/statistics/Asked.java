@@ -3,7 +3,6 @@ package org.tenthwise.app.sums.statistics;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Supplier;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.model.compute.statistics.Sample;
@@ -38,22 +37,13 @@ final class Asked {
             int n = given.whole(N, 2, MOST_PARTS);
             BigDecimal mean = given.figure("mean");
             BigDecimal sd = given.notNegative("sd");
-            return about("sd", () -> new Sample(n, mean, sd));
+            return given.about("sd", () -> new Sample(n, mean, sd));
         }
         IN_SHORT.stream().sorted().filter(given::has).findFirst().ifPresent(key -> {
             throw new CannotAnswer(key, "%s is given beside values: it is one or the other".formatted(key));
         });
         List<BigDecimal> values = given.figures(VALUES);
-        return about(VALUES, () -> Sample.of(values));
-    }
-
-    /** What the model makes of it; where it will not, the refusal names {@code key}. */
-    static <T> T about(String key, Supplier<T> sum) {
-        try {
-            return sum.get();
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer(key, key + ": " + e.getMessage());
-        }
+        return given.about(VALUES, () -> Sample.of(values));
     }
 
     /** A share between 0 and 1. */

@@ -36,8 +36,8 @@ final class GaugeStudySum implements Sum {
     public Answer of(Given given) {
         Method method = given.choice("method", METHODS);
         List<List<List<BigDecimal>>> groups = given.groups("readings");
-        GaugeReadings readings = Asked.about("readings", () -> new GaugeReadings(groups));
-        GaugeStudy study = Asked.about("readings", () -> method == Method.VARIANCE ? GaugeByVariance.of(readings) : GaugeByRange.of(readings));
+        GaugeReadings readings = given.about("readings", () -> new GaugeReadings(groups));
+        GaugeStudy study = given.about("readings", () -> method == Method.VARIANCE ? GaugeByVariance.of(readings) : GaugeByRange.of(readings));
         Answer.Writing answer = Answer.in(Asked.unit(given)).figure("repeatability", study.repeatability())
                 .figure("reproducibility", study.reproducibility()).figure("gauge", study.gauge()).figure("part", study.part())
                 .figure("total", study.total());

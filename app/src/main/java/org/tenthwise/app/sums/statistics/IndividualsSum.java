@@ -30,7 +30,7 @@ final class IndividualsSum implements Sum {
         List<BigDecimal> values = given.figures(Asked.VALUES);
         Factors factors = given.ifGiven("factors", key -> given.choice(key, Map.of("printed", Factors.PRINTED, "exact", Factors.EXACT)))
                 .orElse(Factors.PRINTED);
-        Individuals chart = Asked.about(Asked.VALUES, () -> Individuals.of(values, factors));
+        Individuals chart = given.about(Asked.VALUES, () -> Individuals.of(values, factors));
         Answer.Writing answer = Answer.in(Asked.unit(given)).exact("centre", Wording.full(chart.centre()))
                 .exact("mean_moving_range", Wording.full(chart.meanMovingRange()));
         chart.limits().ifPresent(limits -> answer.exact("upper", Wording.full(limits.upper()))

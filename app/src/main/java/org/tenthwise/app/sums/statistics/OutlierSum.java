@@ -29,7 +29,7 @@ final class OutlierSum implements Sum {
         List<BigDecimal> values = given.figures(Asked.VALUES);
         BigDecimal alpha = given.ifGiven("alpha", key -> Asked.share(given, key)).orElse(USUAL_ALPHA);
         int sides = given.whole("sides", 1, 2);
-        Grubbs test = Asked.about(Asked.VALUES, () -> Grubbs.of(values, sides, alpha.doubleValue()));
+        Grubbs test = given.about(Asked.VALUES, () -> Grubbs.of(values, sides, alpha.doubleValue()));
         Answer.Writing answer = Answer.in(Asked.unit(given)).figure("g", test.g()).figure("critical", test.critical())
                 .whole("index", test.place()).word("outlying", Boolean.toString(test.outlying()))
                 .note("index counts from 1: reading %d is %s".formatted(test.place(), values.get(test.place() - 1).toPlainString()));

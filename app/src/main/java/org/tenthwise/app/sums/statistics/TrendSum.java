@@ -36,7 +36,7 @@ final class TrendSum implements Sum {
         List<BigDecimal> x = given.figures("x");
         BigDecimal confidence = Asked.confidence(given);
         List<BigDecimal> y = given.figures("y");
-        Trend trend = Asked.about("x", () -> Trend.of(x, y));
+        Trend trend = given.about("x", () -> Trend.of(x, y));
         Answer.Writing answer = Answer.in(Asked.unit(given)).exact("slope", Wording.full(trend.slope()))
                 .exact("intercept", Wording.full(trend.intercept()));
         trend.slopeInterval(confidence.doubleValue())

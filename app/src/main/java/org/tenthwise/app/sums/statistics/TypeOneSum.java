@@ -28,7 +28,7 @@ final class TypeOneSum implements Sum {
     @Override
     public Answer of(Given given) {
         List<BigDecimal> values = given.figures(Asked.VALUES);
-        Sample sample = Asked.about(Asked.VALUES, () -> Sample.of(values));
+        Sample sample = given.about(Asked.VALUES, () -> Sample.of(values));
         BigDecimal share = given.ifGiven("share", given::positive).orElse(USUAL_SHARE);
         BigDecimal spread = given.ifGiven("spread", given::positive).orElse(USUAL_SPREAD);
         TypeOneStudy study = TypeOneStudy.of(sample, given.figure("reference"), given.positive("tolerance"), share.doubleValue(),

@@ -33,10 +33,6 @@ final class Keys {
 
     private static <T> T read(Given given, String key, Function<BigDecimal, T> make) {
         BigDecimal figure = given.figure(key);
-        try {
-            return make.apply(figure);
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer(key, "%s is %s: %s".formatted(key, figure.toPlainString(), e.getMessage()));
-        }
+        return given.about(key, () -> make.apply(figure));
     }
 }

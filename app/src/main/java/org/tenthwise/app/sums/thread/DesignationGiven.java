@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
@@ -64,22 +65,21 @@ final class DesignationGiven {
     }
 
     private static ScrewThread thread(Given given, ThreadForm form, Length diameter, Length pitch, int starts) {
-        try {
-            return new ScrewThread(form, diameter, pitch, starts).nominal();
-        } catch (IllegalArgumentException e) {
-            String key = given.has("pitch") ? "pitch" : "tpi";
-            throw new CannotAnswer("diameter", "diameter is %s: it leaves no core under a thread with %s %s"
-                    .formatted(given.text("diameter"), key, given.text(key)));
-        }
+        return given.about("diameter", noCore(given), () -> new ScrewThread(form, diameter, pitch, starts).nominal());
     }
 
-    /** What the model refuses is about {@code key}. */
+    /** Why a diameter will not do. */
+    static String noCore(Given given) {
+        return "it leaves no core under a thread with %s %s".formatted(pitchKey(given), given.text(pitchKey(given)));
+    }
+
+    private static String pitchKey(Given given) {
+        return given.has("pitch") ? "pitch" : "tpi";
+    }
+
+    /** What the model refuses is about {@code key}, which its own words name. */
     private static <T> T about(String key, Supplier<T> asked) {
-        try {
-            return asked.get();
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer(key, e.getMessage());
-        }
+        return CannotAnswer.about(key, UnaryOperator.identity(), asked);
     }
 
     static Length pitch(Given given) {
@@ -90,8 +90,7 @@ final class DesignationGiven {
         }
         Length pitch = given.has("pitch") ? given.positiveLength("pitch") : ScrewThread.pitchOf(given.positive("tpi"));
         if (pitch.isBelow(FINEST)) {
-            String key = given.has("pitch") ? "pitch" : "tpi";
-            throw new CannotAnswer(key, "%s is %s: so fine a thread is not cut".formatted(key, given.text(key)));
+            throw new CannotAnswer(pitchKey(given), "%s is %s: so fine a thread is not cut".formatted(pitchKey(given), given.text(pitchKey(given))));
         }
         return pitch;
     }

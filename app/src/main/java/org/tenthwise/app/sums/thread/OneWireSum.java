@@ -35,7 +35,7 @@ final class OneWireSum implements Sum {
         Optional<Length> basic = given.ifGiven("diameter", given::positiveLength);
         Length ofTheLead = basic.orElse(major).minus(thread.form().majorLessPitchDiameter(thread.groove().pitch()));
         OverWires sum = new OverWires(thread.groove(), wire, ofTheLead);
-        Length pitchDiameter = WiresWriting.refusing(given, "over_one_wire", "with that wire and crest it leaves no room for a thread",
+        Length pitchDiameter = given.about("over_one_wire", "with that wire and crest it leaves no room for a thread",
                 () -> sum.pitchDiameter(over));
         Answer.Writing answer = writing.answer().length("over_wires", over).length("pitch_diameter", pitchDiameter);
         writing.write(sum, pitchDiameter, over, Optional.of(major), ofTheLead);

@@ -46,9 +46,9 @@ final class OverWiresSum implements Sum {
         }
         Length ofTheLead = diameter.map(crest -> basicPitchDiameter(given, thread, crest)).or(() -> wantedOver).orElseThrow();
         OverWires sum = new OverWires(thread.groove(), wire, ofTheLead);
-        Length pitchDiameter = wantedOver.orElseGet(() -> WiresWriting.refusing(given, "over_wires",
+        Length pitchDiameter = wantedOver.orElseGet(() -> given.about("over_wires",
                 "with that wire it leaves no room for a thread", () -> sum.pitchDiameter(given.positiveLength("over_wires"))));
-        Length over = wantedOver.map(wanted -> WiresWriting.refusing(given, "pitch_diameter", "the wire finds no rest in such a thread",
+        Length over = wantedOver.map(wanted -> given.about("pitch_diameter", "the wire finds no rest in such a thread",
                 () -> sum.overWires(wanted))).orElseGet(() -> given.positiveLength("over_wires"));
 
         Answer.Writing answer = writing.answer().length("pitch_diameter", pitchDiameter).length("over_wires", over)
@@ -62,8 +62,7 @@ final class OverWiresSum implements Sum {
     }
 
     private static Length basicPitchDiameter(Given given, ThreadGiven thread, Length diameter) {
-        String pitch = given.has("pitch") ? "pitch" : "tpi";
-        return WiresWriting.refusing(given, "diameter", "it leaves no core under a thread with %s %s".formatted(pitch, given.text(pitch)),
+        return given.about("diameter", DesignationGiven.noCore(given),
                 () -> new ScrewThread(thread.form(), diameter, thread.groove().pitch(), thread.groove().starts()).basicPitchDiameter());
     }
 }

@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.thread.Groove;
@@ -42,17 +41,9 @@ final class WireConstantsSum implements Sum {
         answer.figure("wire_factor", -sensitivity.byWire()).figure("pitch_factor", sensitivity.byPitch())
                 .length("pitch_constant", groove.pitchConstant());
         given.ifGiven("pitch_diameter", given::positiveLength).ifPresent(pitchDiameter -> {
-            TouchingWire touching = touching(given, groove, pitchDiameter);
+            TouchingWire touching = given.about("pitch_diameter", () -> TouchingWire.of(groove, pitchDiameter));
             answer.length("best_wire_at_lead", touching.diameter()).length("over_less_pitch_diameter", touching.overLessPitchDiameter());
         });
         return answer.on("ASME B1.2 and Machinery's Handbook, 31st ed., pp. 2127 to 2136; at the lead, the exact solution for flanks straight in axial section");
-    }
-
-    private static TouchingWire touching(Given given, Groove groove, Length pitchDiameter) {
-        try {
-            return TouchingWire.of(groove, pitchDiameter);
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer("pitch_diameter", "pitch_diameter is %s: %s".formatted(given.text("pitch_diameter"), e.getMessage()));
-        }
     }
 }

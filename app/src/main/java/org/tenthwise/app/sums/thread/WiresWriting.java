@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
@@ -41,15 +40,6 @@ final class WiresWriting {
         if (wire.isAbove(sizes.greatest())) {
             throw new CannotAnswer("wire", "wire is %s: it rests on the crests and cannot touch the flanks; this thread takes %s to %s"
                     .formatted(given.text("wire"), plain(sizes.least()), plain(sizes.greatest())));
-        }
-    }
-
-    /** The size {@code sum} comes to, or a refusal that names {@code key} as it was typed. */
-    static Length refusing(Given given, String key, String why, Supplier<Length> sum) {
-        try {
-            return sum.get();
-        } catch (IllegalArgumentException e) {
-            throw new CannotAnswer(key, "%s is %s: %s".formatted(key, given.text(key), why));
         }
     }
 

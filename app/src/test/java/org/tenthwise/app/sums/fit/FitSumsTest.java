@@ -124,7 +124,7 @@ class FitSumsTest {
         inch-fit           | unit=mm diameter=10 class=RC4          | unit
         fit                | diameter=500.001 hole_zone=H7 shaft_zone=g6 | diameter is 500.001
         fit                | diameter=0.9 hole_zone=H7 shaft_zone=h14 | shaft_zone is "h14": IT14 is not for 0.9 mm
-        inch-fit           | diameter=1 class=RC12                  | class is RC12
+        inch-fit           | diameter=1 class=RC12                  | class is "RC12"
         inch-fit           | diameter=200 class=RC1                 | diameter is 200: Size 200 is outside the table
         inch-fit           | diameter=0.2 class=LT3                 | diameter is 0.2: LT3 is not tabulated for 0.2 in: ANSI B4.1 gives it for sizes over 0.24
         standard-tolerance | diameter=10 grade=IT19                 | grade is "IT19"

@@ -53,7 +53,7 @@ class StatisticsSumsTest {
             capability         | "lower":"1","upper":"2"                                | values is missing: give the readings, or n, mean and sd
             capability         | "values":["1","2"],"n":"2","lower":"1"                 | n is given beside values: it is one or the other
             capability         | "values":["1","1.0"],"lower":"0","upper":"2"           | values: The standard deviation of 2 readings is 0: readings that are all alike show the step of the gauge, not the spread of the parts
-            capability         | "n":"9","mean":"1","sd":"0","lower":"0","upper":"2"    | sd: The standard deviation of 9 readings is 0: readings that are all alike show the step of the gauge, not the spread of the parts
+            capability         | "n":"9","mean":"1","sd":"0","lower":"0","upper":"2"    | sd is 0: The standard deviation of 9 readings is 0: readings that are all alike show the step of the gauge, not the spread of the parts
             capability         | "n":"9","mean":"1","sd":"1"                            | There is no index without a limit: give lower, upper or both
             capability         | "n":"9","mean":"1","sd":"1","lower":"2","upper":"2.0"  | lower is 2 and upper is 2.0: the lower limit must be below the upper
             capability         | "n":"1","mean":"1","sd":"1","lower":"0"                | n is 1: it must be a whole number from 2 to 100000000
