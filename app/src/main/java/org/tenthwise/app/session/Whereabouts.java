@@ -44,6 +44,9 @@ final class Whereabouts {
         if (event instanceof Event.GaugeSet set) {
             return Optional.of(set.step());
         }
+        if (event instanceof Event.GaugeChosen chosen) {
+            return Optional.of(chosen.step());
+        }
         return event instanceof Event.PassBegun pass ? Optional.of(pass.step()) : Optional.empty();
     }
 }

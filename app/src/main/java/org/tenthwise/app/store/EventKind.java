@@ -34,6 +34,12 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
             new EventKind<>("gauge-known", Event.GaugeKnown.class,
                     (known, to) -> Parts.write(known.gauge(), to.putObject("gauge")),
                     from -> new Event.GaugeKnown(Parts.gauge(from.object("gauge")))),
+            new EventKind<>("gauge-chosen", Event.GaugeChosen.class,
+                    (chosen, to) -> {
+                        to.put("step", chosen.step()).put("mark", chosen.mark());
+                        chosen.reference().ifPresent(reference -> to.put("reference", reference));
+                    },
+                    from -> new Event.GaugeChosen(from.step("step"), from.text("mark"), from.textIfAny("reference"))),
             new EventKind<>("gauge-set", Event.GaugeSet.class,
                     (set, to) -> {
                         to.put("step", set.step());

@@ -35,6 +35,10 @@ record Example(String kind, Event event, String json) {
                         {"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"}}"""),
                 new Example("gauge-known", new Event.GaugeKnown(DEPTH_GAUGE), """
                         {"gauge":{"id":"DG-01","kind":"depth-gauge"}}"""),
+                new Example("gauge-chosen", new Event.GaugeChosen(3, "BG-04", Optional.of("RING-35")), """
+                        {"step":3,"mark":"BG-04","reference":"RING-35"}"""),
+                new Example("gauge-chosen", new Event.GaugeChosen(4, "MW-2", Optional.empty()), """
+                        {"step":4,"mark":"MW-2"}"""),
                 new Example("gauge-set", new Event.GaugeSet(3, Setting.onMaster(BORE_GAUGE, "RING-35", mm("35.0020"), mm("+0.00"))),
                         """
                         {"step":3,"setting":{"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"},\

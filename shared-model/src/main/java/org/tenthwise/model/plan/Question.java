@@ -21,4 +21,9 @@ public enum Question {
     public List<Answer> answers() {
         return answers;
     }
+
+    /** Whether a limit gauge gives the answer, so that it stands and falls with that gauge. */
+    public boolean byLimitGauge() {
+        return this == GO_ENTERS || this == NOT_GO_ENTERS;
+    }
 }

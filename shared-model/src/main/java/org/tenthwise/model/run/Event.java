@@ -1,5 +1,6 @@
 package org.tenthwise.model.run;
 
+import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
@@ -21,7 +22,21 @@ public sealed interface Event {
     record GaugeKnown(Gauge gauge) implements Event {
     }
 
-    /** A gauge was chosen and set for a step. */
+    /**
+     * A gauge was taken for a step and is not set yet: until it is, nothing is read there.
+     *
+     * @param reference mark of its master or of its wires; absent where they go by their nominal size
+     */
+    record GaugeChosen(int step, String mark, Optional<String> reference) implements Event {
+
+        public GaugeChosen {
+            if (mark.isBlank()) {
+                throw new IllegalArgumentException("A gauge has a mark to know it by");
+            }
+        }
+    }
+
+    /** The gauge of a step was set. */
     record GaugeSet(int step, Setting setting) implements Event {
     }
 
@@ -36,7 +51,10 @@ public sealed interface Event {
     record TemperatureTaken(int step, Body of, Celsius read) implements Event {
     }
 
-    /** An entry of the run, a reading, a temperature or an answer, no longer counts, and why. It stays in the record. */
+    /**
+     * An entry of the run, a reading, a temperature, an answer or the setting of a gauge, no longer counts, and why. It stays
+     * in the record. What was read under a setting that is struck out does not count either.
+     */
     record StruckOut(long entry, String reason) implements Event {
     }
 

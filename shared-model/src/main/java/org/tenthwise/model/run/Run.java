@@ -103,14 +103,21 @@ public record Run(List<Entry> entries) {
         List<Temperature> temperatures = new ArrayList<>();
         Optional<Event.PassBegun.Why> why = Optional.empty();
         Optional<Setting> setting = Optional.empty();
+        Optional<Struck> settingGone = Optional.empty();
         for (Entry entry : entries) {
             Optional<Struck> gone = Optional.ofNullable(struck.get(entry.seq()));
             if (entry.event() instanceof Event.GaugeSet set && set.step() == step) {
                 setting = Optional.of(set.setting());
+                settingGone = gone;
+            } else if (entry.event() instanceof Event.GaugeChosen chosen && chosen.step() == step) {
+                setting = Optional.empty();
+                settingGone = Optional.empty();
             } else if (entry.event() instanceof Event.ReadingTaken taken && taken.step() == step) {
-                readings.add(new Reading(entry, taken.slot(), taken.typed(), setting, gone));
+                Optional<Struck> with = settingGone;
+                readings.add(new Reading(entry, taken.slot(), taken.typed(), setting, gone.or(() -> with)));
             } else if (entry.event() instanceof Event.Answered answered && answered.step() == step) {
-                answers.add(new Answering(entry, answered.question(), answered.answer(), gone));
+                Optional<Struck> with = settingGone.filter(any -> answered.question().byLimitGauge());
+                answers.add(new Answering(entry, answered.question(), answered.answer(), gone.or(() -> with)));
             } else if (entry.event() instanceof Event.TemperatureTaken taken && taken.step() == step) {
                 temperatures.add(new Temperature(entry, taken.of(), taken.read(), gone));
             } else if (entry.event() instanceof Event.PassBegun pass && pass.step() == step) {
@@ -139,10 +146,31 @@ public record Run(List<Entry> entries) {
                 : Stream.empty());
     }
 
-    /** What the gauge of a step is set with now. */
+    /** What the gauge of a step is set with now; nothing once another gauge was taken or the setting was struck out. */
     public Optional<Setting> setting(int step) {
-        return last(event -> event instanceof Event.GaugeSet set && set.step() == step
-                ? Optional.of(set.setting()) : Optional.empty());
+        Map<Long, Struck> struck = struckOut();
+        return lastGauge(step).filter(entry -> !struck.containsKey(entry.seq()))
+                .flatMap(entry -> entry.event() instanceof Event.GaugeSet set ? Optional.of(set.setting()) : Optional.empty());
+    }
+
+    /** The gauge that lies ready for a step and is not set: it was taken, or its setting was struck out. */
+    public Optional<Event.GaugeChosen> chosen(int step) {
+        return setting(step).isPresent() ? Optional.empty() : lastGauge(step).map(Entry::event)
+                .map(event -> event instanceof Event.GaugeSet set
+                        ? new Event.GaugeChosen(step, set.setting().gauge().id(), Optional.empty()) : (Event.GaugeChosen) event);
+    }
+
+    private Optional<Entry> lastGauge(int step) {
+        return entries.stream().filter(entry -> entry.event() instanceof Event.GaugeSet set && set.step() == step
+                || entry.event() instanceof Event.GaugeChosen chosen && chosen.step() == step)
+                .reduce((earlier, later) -> later);
+    }
+
+    /** The settings of gauges that count, in the order they were made, each in the entry that holds it. */
+    public List<Entry> settings() {
+        Map<Long, Struck> struck = struckOut();
+        return entries.stream().filter(entry -> entry.event() instanceof Event.GaugeSet && !struck.containsKey(entry.seq()))
+                .toList();
     }
 
     /**

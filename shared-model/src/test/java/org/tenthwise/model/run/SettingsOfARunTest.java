@@ -1,0 +1,134 @@
+package org.tenthwise.model.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+
+/** What a run says of its gauges: which is set, which lies ready, and what counts of what was read with them. */
+class SettingsOfARunTest {
+
+    private static final int BORE = 2;
+    private static final Setting WITH_FIRST = Setting.onMaster(
+            new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "R-20", mm("20.001"), mm("0.000"));
+    private static final Setting WITH_SECOND = Setting.onMaster(
+            new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)), "R-20", mm("20.001"), mm("0.030"));
+    private static final Setting LIMIT_GAUGE = Setting.direct(new Gauge("LG-3", GaugeKind.LIMIT_GAUGE, Optional.empty()));
+
+    private final List<Entry> entries = new ArrayList<>();
+
+    SettingsOfARunTest() {
+        did(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")));
+    }
+
+    @Test
+    void aGaugeTakenAndNotYetSetLeavesTheStepWithoutASetting() {
+        did(new Event.GaugeSet(BORE, WITH_FIRST));
+        did(new Event.GaugeChosen(BORE, "BG-2", Optional.empty()));
+        assertEquals(Optional.empty(), run().setting(BORE));
+        assertEquals("BG-2", run().chosen(BORE).orElseThrow().mark());
+        did(new Event.GaugeSet(BORE, WITH_SECOND));
+        assertEquals(Optional.of(WITH_SECOND), run().setting(BORE));
+        assertEquals(Optional.empty(), run().chosen(BORE));
+    }
+
+    @Test
+    void aGaugeTakenForOneStepSaysNothingOfAnother() {
+        did(new Event.GaugeSet(BORE, WITH_FIRST));
+        did(new Event.GaugeChosen(BORE + 1, "BG-2", Optional.empty()));
+        assertEquals(Optional.of(WITH_FIRST), run().setting(BORE));
+    }
+
+    @Test
+    void aReadingThatFollowsAGaugeNotSetIsNoReadingOfTheGaugeBefore() {
+        did(new Event.GaugeSet(BORE, WITH_FIRST));
+        did(new Event.GaugeChosen(BORE, "BG-2", Optional.empty()));
+        read("0.010");
+        assertEquals(Optional.empty(), run().passes(BORE).get(0).readings().get(0).setting());
+    }
+
+    @Test
+    void aSettingStruckOutTakesEveryReadingMadeUnderItAlongAndNoOther() {
+        long wrong = did(new Event.GaugeSet(BORE, WITH_FIRST));
+        read("0.010");
+        did(new Event.PassBegun(BORE, Event.PassBegun.Why.CUT));
+        read("0.011");
+        did(new Event.GaugeSet(BORE, WITH_SECOND));
+        read("0.012");
+        long out = did(new Event.StruckOut(wrong, "set on the wrong master"));
+        read("0.013");
+
+        List<Run.Pass> passes = run().passes(BORE);
+        assertEquals(List.of(Optional.of("set on the wrong master")), reasons(passes.get(0)));
+        assertEquals(List.of(Optional.of("set on the wrong master"), Optional.empty(), Optional.empty()), reasons(passes.get(1)));
+        assertEquals(out, passes.get(0).readings().get(0).struck().orElseThrow().entry().seq());
+        assertEquals(Optional.of(WITH_FIRST), passes.get(0).readings().get(0).setting());
+        assertEquals(Optional.of(WITH_SECOND), run().setting(BORE));
+    }
+
+    @Test
+    void aReadingStruckOutBeforeItsSettingKeepsTheReasonOfItsOwn() {
+        long wrong = did(new Event.GaugeSet(BORE, WITH_FIRST));
+        long reading = read("0.010");
+        did(new Event.StruckOut(reading, "chip under the gauge"));
+        did(new Event.StruckOut(wrong, "wrong zero"));
+        assertEquals(List.of(Optional.of("chip under the gauge")), reasons(run().passes(BORE).get(0)));
+    }
+
+    @Test
+    void aSettingStruckOutIsAskedForAgainWithTheSameGauge() {
+        long wrong = did(new Event.GaugeSet(BORE, WITH_SECOND));
+        did(new Event.StruckOut(wrong, "wrong zero"));
+        assertEquals(Optional.empty(), run().setting(BORE));
+        assertEquals(new Event.GaugeChosen(BORE, "BG-2", Optional.empty()), run().chosen(BORE).orElseThrow());
+        assertTrue(run().settings().isEmpty());
+    }
+
+    @Test
+    void whatALimitGaugeSaidGoesWithItAndAFeelDoesNot() {
+        long wrong = did(new Event.GaugeSet(BORE, LIMIT_GAUGE));
+        did(new Event.Answered(BORE, Question.GO_ENTERS, Answer.YES));
+        did(new Event.Answered(BORE, Question.PLUG_FEELS, Answer.WITH_DRAG));
+        did(new Event.StruckOut(wrong, "found worn"));
+        Run.Pass pass = run().passes(BORE).get(0);
+        assertFalse(pass.answer(Question.GO_ENTERS).isPresent());
+        assertEquals(Optional.of(Answer.WITH_DRAG), pass.answer(Question.PLUG_FEELS));
+    }
+
+    private static List<Optional<String>> reasons(Run.Pass pass) {
+        return pass.readings().stream().map(reading -> reading.struck().map(Run.Struck::reason)).toList();
+    }
+
+    private long read(String typed) {
+        return did(new Event.ReadingTaken(BORE, "1", mm(typed)));
+    }
+
+    private long did(Event event) {
+        long seq = entries.size() + 1;
+        entries.add(new Entry(seq, "r", OffsetDateTime.parse("2026-11-25T07:31:00+01:00"), "Setter 1", event));
+        return seq;
+    }
+
+    private Run run() {
+        return new Run(entries);
+    }
+
+    private static Written mm(String figure) {
+        return new Written(figure, Unit.MILLIMETRE);
+    }
+}
