@@ -14,6 +14,7 @@ import java.nio.charset.CharacterCodingException;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.Optional;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -21,8 +22,8 @@ import org.tenthwise.model.run.Event;
  * An entry as JSON text, all of it but its place in the ledger.
  *
  * <p>Keys come in one fixed order, sizes as text with their unit beside ({@code "35.010"} keeps its nought), whatever may
- * be absent is left out. Reading takes exactly what writing makes: an unknown kind, a key missing or one too many is an
- * error, for a record must not be read by half.
+ * be absent is left out. Reading takes exactly what writing makes: a key missing or one too many is an error, for a record
+ * must not be read by half. A kind this release does not know is read as {@link Event.Unknown}, its own fields unread.
  */
 public final class EntryText {
 
@@ -34,6 +35,7 @@ public final class EntryText {
     private EntryText() {
     }
 
+    /** @throws IllegalArgumentException for an event of an unknown kind, which is kept and never written */
     public static String write(String run, OffsetDateTime at, String by, Event event) {
         EventKind<?> kind = EventKind.of(event);
         ObjectNode entry = JsonNodeFactory.instance.objectNode();
@@ -51,19 +53,24 @@ public final class EntryText {
 
     /** The word an event's kind is stored under. */
     public static String kind(Event event) {
-        return EventKind.of(event).name();
+        return event instanceof Event.Unknown unknown ? unknown.kind() : EventKind.of(event).name();
     }
 
     /** @param body UTF-8, as stored */
     public static Entry read(long seq, byte[] body) throws UnreadableEntry {
         Fields fields = new Fields(tree(decoded(body)));
         String run = fields.text("run");
-        EventKind<?> kind = EventKind.named(fields.text("kind"));
+        String kind = fields.text("kind");
         OffsetDateTime at = time(fields.text("at"));
         String by = fields.text("by");
-        Event event = kind.read(fields.object("event"));
+        Event event = event(kind, fields.object("event"));
         fields.end();
         return new Entry(seq, run, at, by, event);
+    }
+
+    private static Event event(String kind, Fields fields) throws UnreadableEntry {
+        Optional<EventKind<?>> known = EventKind.named(kind);
+        return known.isPresent() ? known.get().read(fields) : new Event.Unknown(kind, fields.asText());
     }
 
     private static String decoded(byte[] body) throws UnreadableEntry {

@@ -72,6 +72,11 @@ final class Fields {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** All of them, none understood. */
+    String asText() {
+        return object.toString();
+    }
+
     /** Says that nothing more is expected. */
     void end() throws UnreadableEntry {
         for (var names = object.fieldNames(); names.hasNext();) {

@@ -1,6 +1,7 @@
 package org.tenthwise.app.store;
 
 import java.time.OffsetDateTime;
+import java.util.List;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -11,12 +12,20 @@ import org.tenthwise.model.run.Event;
 public interface Ledger extends KeptEntries {
 
     /**
-     * Adds an entry. Returns when it is on the disk, not before.
+     * Adds entries, of one run or of several, all of them or none. Returns when they are on the disk, not before.
      *
-     * @param run the run it belongs to; {@link Entry#SHOP} for what belongs to none
-     * @param at  when it happened, with the offset of the place
-     * @param by  who
-     * @throws CouldNotSave if it is not on the disk; nothing was added then, and the ledger can go on being used
+     * @return the entries in the order given, one behind the other in the ledger
+     * @throws CouldNotSave if they are not on the disk; nothing was added then, and the ledger can go on being used
      */
-    Entry append(String run, OffsetDateTime at, String by, Event event) throws CouldNotSave;
+    List<Entry> append(List<NewEntry> entries) throws CouldNotSave;
+
+    /** Adds entries of one run that happened at one time, all of them or none. */
+    default List<Entry> append(String run, OffsetDateTime at, String by, List<? extends Event> events) throws CouldNotSave {
+        return append(events.stream().map(event -> new NewEntry(run, at, by, event)).toList());
+    }
+
+    /** Adds one entry. */
+    default Entry append(String run, OffsetDateTime at, String by, Event event) throws CouldNotSave {
+        return append(List.of(new NewEntry(run, at, by, event))).get(0);
+    }
 }

@@ -87,4 +87,14 @@ public sealed interface Event {
     /** The run was closed; nothing but notes may follow. */
     record Closed(String signedBy, String meaning) implements Event {
     }
+
+    /**
+     * Something of a kind this release does not know: a newer one made the entry. It is kept as it is and never written.
+     * What it says of the run cannot be told, so a run that holds one is never shown to conform.
+     *
+     * @param kind the word it is stored under
+     * @param text what is stored of it, not understood
+     */
+    record Unknown(String kind, String text) implements Event {
+    }
 }

@@ -199,6 +199,11 @@ public record Run(List<Entry> entries) {
                 .orElse(entries.get(0).by());
     }
 
+    /** The entries of kinds this release does not know. Where there are any, nobody can tell here what stands. */
+    public List<Entry> unknown() {
+        return entries.stream().filter(entry -> entry.event() instanceof Event.Unknown).toList();
+    }
+
     private Map<Long, Struck> struckOut() {
         Map<Long, Struck> struck = new HashMap<>();
         for (Entry entry : entries) {

@@ -46,25 +46,14 @@ final class Schema {
     }
 
     private static void take(Connection connection, int step) throws SQLException {
-        // executeUpdate runs all statements of a text; execute would run the first and pass over the rest in silence
-        try (Statement statement = connection.createStatement()) {
-            try {
-                statement.executeUpdate("BEGIN IMMEDIATE;\n" + text(step) + ";\nPRAGMA user_version = " + step + ";\nCOMMIT");
-            } catch (SQLException e) {
-                rollBack(statement, e);
-                throw e;
+        Transaction.in(connection, () -> {
+            // executeUpdate runs all statements of a text; execute would run the first and pass over the rest in silence
+            try (Statement statement = connection.createStatement()) {
+                return statement.executeUpdate(text(step) + ";\nPRAGMA user_version = " + step);
             }
-        }
+        });
         if (step(connection) != step) {
             throw new SQLException("Step %d of the store was not taken to its end".formatted(step));
-        }
-    }
-
-    private static void rollBack(Statement statement, SQLException cause) {
-        try {
-            statement.executeUpdate("ROLLBACK");
-        } catch (SQLException e) {
-            cause.addSuppressed(e); // nothing was begun, or it is rolled back already
         }
     }
 

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.store.Chain;
@@ -17,10 +17,10 @@ import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 
 /** A ledger in a SQLite file. Used from one worker thread; one process at a time can have it open. */
 public final class SqliteLedger implements Ledger {
@@ -73,17 +73,31 @@ public final class SqliteLedger implements Ledger {
     }
 
     @Override
-    public Entry append(String run, OffsetDateTime at, String by, Event event) throws CouldNotSave {
-        String body = EntryText.write(run, at, by, event);
+    public List<Entry> append(List<NewEntry> entries) throws CouldNotSave {
+        if (entries.isEmpty()) {
+            return List.of();
+        }
         try {
-            Head head = table.head();
-            long seq = head.seq() + 1;
-            table.add(new StoredEntry(seq, run, EntryText.kind(event), at.toInstant().toString(), by, body,
-                    head.hash(), Chain.hash(head.hash(), body.getBytes(UTF_8))));
-            return new Entry(seq, run, at, by, event);
+            return Transaction.in(connection, () -> add(entries));
         } catch (SQLException e) {
             throw trouble.saving(e);
         }
+    }
+
+    /** Adds entries within a transaction. */
+    private List<Entry> add(List<NewEntry> entries) throws SQLException {
+        Head head = table.head();
+        List<Entry> added = new ArrayList<>();
+        for (NewEntry entry : entries) {
+            String body = EntryText.write(entry.run(), entry.at(), entry.by(), entry.event());
+            long seq = head.seq() + 1;
+            String hash = Chain.hash(head.hash(), body.getBytes(UTF_8));
+            table.add(new StoredEntry(seq, entry.run(), EntryText.kind(entry.event()), entry.at().toInstant().toString(),
+                    entry.by(), body, head.hash(), hash));
+            added.add(new Entry(seq, entry.run(), entry.at(), entry.by(), entry.event()));
+            head = new Head(seq, hash);
+        }
+        return List.copyOf(added);
     }
 
     @Override

@@ -22,6 +22,7 @@ import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -74,6 +75,45 @@ class SqliteLedgerTest {
             assertEquals(List.of(known), ledger.entries(Entry.SHOP));
             assertEquals(List.of(2L, 4L), ledger.stored("run-b").stream().map(StoredEntry::seq).toList());
             assertEquals(List.of(), ledger.entries("run-c"));
+        }
+    }
+
+    @Test
+    void severalEntriesOfSeveralRunsAreAddedAtOnce() throws CouldNotOpen, CouldNotSave {
+        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+            Sample.begin(ledger, "run-1");
+            Sample.begin(ledger, "run-2");
+
+            List<Entry> added = ledger.append(List.of(
+                    new NewEntry("run-1", Sample.AT, "A. Turner", Sample.reading("35.010")),
+                    new NewEntry("run-2", Sample.AT.plusSeconds(1), "B. Fitter", Sample.reading("35.020")),
+                    new NewEntry("run-1", Sample.AT, "A. Turner", Sample.reading("35.030"))));
+
+            assertEquals(List.of(3L, 4L, 5L), added.stream().map(Entry::seq).toList());
+            assertEquals(List.of(added.get(0), added.get(2)), ledger.entries("run-1").subList(1, 3));
+            assertEquals(added.get(1), ledger.entries("run-2").get(1));
+            assertTrue(ledger.verify().whole());
+            assertEquals(List.of(), ledger.append(List.of()));
+            assertEquals(5, ledger.head().seq());
+        }
+    }
+
+    @Test
+    void ofSeveralEntriesNoneIsAddedWhereOneIsRefused() throws Exception {
+        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+            Sample.begin(ledger, "run-1");
+            Head before = ledger.head();
+            Sample.behindItsBack(store(), "CREATE TRIGGER third BEFORE INSERT ON ledger WHEN NEW.seq = 4 "
+                    + "BEGIN SELECT RAISE(ABORT, 'not this one'); END");
+
+            assertThrows(CouldNotSave.class, () -> ledger.append("run-1", Sample.AT, "A. Turner",
+                    List.of(Sample.reading("35.010"), Sample.reading("35.020"), Sample.reading("35.030"))));
+            assertEquals(before, ledger.head());
+
+            Sample.behindItsBack(store(), "DROP TRIGGER third");
+            assertEquals(List.of(2L, 3L, 4L), ledger.append("run-1", Sample.AT, "A. Turner", List.of(Sample.reading("35.010"),
+                    Sample.reading("35.020"), Sample.reading("35.030"))).stream().map(Entry::seq).toList());
+            assertEquals(4, ledger.entries("run-1").size());
         }
     }
 

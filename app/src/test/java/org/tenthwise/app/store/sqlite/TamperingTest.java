@@ -3,7 +3,6 @@ package org.tenthwise.app.store.sqlite;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -128,20 +127,6 @@ class TamperingTest {
                 .formatted(body, Chain.hash(stored.get(2).previous(), body.getBytes(UTF_8))));
 
         names(4, "Entry 4 does not follow entry 3 as it now stands.");
-    }
-
-    @Test
-    void anEntryOfAKindUnknownHereIsNamed() throws SQLException, CouldNotOpen {
-        String body = stored.get(5).body().replace("\"kind\":\"begun\"", "\"kind\":\"weighed\"");
-        tamper("UPDATE ledger SET body = '%s', hash = '%s' WHERE seq = 6"
-                .formatted(body, Chain.hash(stored.get(5).previous(), body.getBytes(UTF_8))));
-
-        names(6, "The text of entry 6 cannot be read: \"weighed\" is no known kind of entry.");
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            assertEquals("The text of entry 6 cannot be read: \"weighed\" is no known kind of entry. Nothing was changed. "
-                    + "Verify the store.", assertThrows(CouldNotRead.class,
-                            () -> kept.entries("run-2")).getMessage());
-        }
     }
 
     @Test
