@@ -52,6 +52,12 @@ class MaterialsTest {
     }
 
     @Test
+    void aSourceSaysWhoAndWhereOrThatItIsFromMemory() {
+        materials.all().forEach(material -> assertTrue(material.source().endsWith("(from memory)")
+                || material.source().matches("(?!(?i:an?|the) ).+(\\b(19|20)\\d\\d\\b|\\d(st|nd|rd|th) ed\\.).*"), material.source()));
+    }
+
+    @Test
     void everyFigureHasItsConditionItsRangeAndItsSource() {
         materials.all().forEach(material -> List.of(material.condition(), material.between(), material.source())
                 .forEach(words -> assertFalse(words.isBlank(), material.name())));

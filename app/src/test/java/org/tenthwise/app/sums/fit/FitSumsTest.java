@@ -48,7 +48,8 @@ class FitSumsTest {
         # from memory, ISO 286-2:2010: odd width halved, size off the whole millimetre
         limits             | diameter=34.5 zone=js7       | upper_deviation 0.0125 lower_deviation -0.0125 greatest 34.5125
         limits             | diameter=0.8 zone=h6         | least 0.794
-        # published: Shigley, solution of Problem 7-24, 1.5 in H7/s6; its limits from memory
+        # published: Shigley's Mechanical Engineering Design, instructor's solutions, Problem 7-24,
+        # 1.5 in H7/s6; its limits from memory
         fit                | unit=in bore_greatest=1.501 bore_least=1.500 plug_greatest=1.5023 plug_least=1.5017 | clearance_greatest -0.0007 clearance_least -0.0023
         # constructed by hand: 50.01 · 11.5e-6 · 7 and 50 · 11.5e-6 · 15
         fit                | unit=mm bore_greatest=50.01 bore_least=50.01 plug_greatest=50 plug_least=50 bore_temp=27 bore_alpha=11.5 plug_temp=35 plug_alpha=11.5 | clearance_now 0.005401 clearance_least 0.010
@@ -56,7 +57,7 @@ class FitSumsTest {
         fit                | diameter=25 hole_zone=H7 shaft_zone=h6 bore_temp=30 bore_alpha=12 | clearance_now 0.003 clearance_now_least 0.003 clearance_now_greatest 0.037003
         # published: Machinery's Handbook, 31st ed., Table 8a, RC4 over 1.19 to 1.97
         inch-fit           | unit=in diameter=1.5 class=RC4 | hole_greatest 1.5016 hole_least 1.5 shaft_greatest 1.499 shaft_least 1.498 clearance_greatest 0.0036 clearance_least 0.001
-        # published: Machine Drawing, Narayana, Kannaiah and Venkata Reddy, Table 15.3
+        # published: Narayana, Kannaiah and Venkata Reddy, Machine Drawing, 3rd ed., Table 15.3
         standard-tolerance | diameter=450 grade=IT7       | tolerance 0.063 delta 0.023 step_over 400 step_up_to 500
         """)
     void resultsAreTheOnesListed(String sum, String given, String expected) {

@@ -14,9 +14,9 @@ import org.tenthwise.model.quantity.Nanometres;
  *
  * <p>At 0° the reading is true. At 10° it is 1.5 % too large, at 30° 15 %.
  *
- * <p>Source: geometry of a ball tip on a lever, as makers publish it in a table of factors rounded to two figures; the exact
- * cosine is used. It does not hold for pear-shaped tips, which correct themselves, nor for a lever whose scale was made for
- * an angle of its own.
+ * <p>Source: geometry of a ball tip on a lever; Mitutoyo, catalogue 2019, Quick guide to dial test indicators, prints its
+ * factors rounded to two figures; the exact cosine is used. It does not hold for pear-shaped tips, which correct themselves,
+ * nor for a lever whose scale was made for an angle of its own.
  */
 public final class LeverIndicator {
 

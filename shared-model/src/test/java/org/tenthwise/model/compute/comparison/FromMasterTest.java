@@ -13,7 +13,7 @@ class FromMasterTest {
 
     @ParameterizedTest
     @CsvSource(textBlock = """
-        # published: a maker's published guide to reading a dial bore gauge: set at 2.000, needle .007 the other way
+        # published: B. Chacos, How to read a dial bore gauge, pakden.com, read November 2026: set at 2.000, needle .007 the other way
         INCH,       2.000,   RISES_WITH_SIZE, -0.007,  0,      1.993
         # the same bore on a dial that counts on as the plunger goes in
         INCH,       2.000,   FALLS_WITH_SIZE, 0.007,   0,      1.993

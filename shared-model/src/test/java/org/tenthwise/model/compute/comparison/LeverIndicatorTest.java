@@ -22,7 +22,7 @@ class LeverIndicatorTest {
 
     @ParameterizedTest
     @CsvSource(textBlock = """
-        # a maker's published guide: a reading, and its factors of two figures
+        # Mitutoyo, catalogue 2019, Quick guide to dial test indicators, page index 435: a reading, and factors of two figures
         0.200, 20, 0.188
         1,     20, 0.94
         1,     40, 0.77

@@ -18,7 +18,7 @@ class NextCutTest {
     @ParameterizedTest
     @CsvSource(textBlock = """
         # feature, measured, aim, change on diameter, stock left
-        # published: a guide to the direction of tool offsets for turning, both with the same sign
+        # published: industrialmonitordirect.com, CNC tool offset direction guide, read November 2026, both with the same sign
         DIAMETER, 50.1,   50,      -0.1,    0.1
         BORE,     50.1,   50,      -0.1,    0
         # common practice: aim less measured; 40 h9 aimed near its lower limit, 25 g6 aimed at its middle

@@ -21,9 +21,10 @@ class ClearanceTest {
     @CsvSource(textBlock = """
         # published limits: Shigley's Mechanical Engineering Design, 9th ed., Example 7-7, 34H11/c11
         MILLIMETRE, 34.160, 34.000, 33.880, 33.720, 0.440,   0.120,   CLEARANCE
-        # published interference 0.0007 to 0.0023 in: Shigley, solution of Problem 7-24, 1.5 in H7/s6; its limits from memory
+        # published interference 0.0007 to 0.0023 in: Shigley's Mechanical Engineering Design, instructor's solutions,
+        # Problem 7-24, 1.5 in H7/s6; its limits from memory
         INCH,       1.5010, 1.5000, 1.5023, 1.5017, -0.0007, -0.0023, INTERFERENCE
-        # published: NIMI engineering drawing course, p. 232, 20H7/g6 has 0.007 to 0.041
+        # published: National Instructional Media Institute, CITS Engineering Drawing, p. 232, 20H7/g6 has 0.007 to 0.041
         MILLIMETRE, 20.021, 20.000, 19.993, 19.980, 0.041,   0.007,   CLEARANCE
         # constructed from the formula with 30H7 and k6 of ISO 286-2
         MILLIMETRE, 30.021, 30.000, 30.015, 30.002, 0.019,   -0.015,  TRANSITION

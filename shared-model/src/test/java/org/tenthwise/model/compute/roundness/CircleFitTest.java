@@ -71,7 +71,7 @@ class CircleFitTest {
     }
 
     /**
-     * Published: US Bureau of Reclamation, unit run-out worksheet for vertical shafts, Figure 16; inches, N, E, S, W. Half
+     * Published: US Bureau of Reclamation, alignment of vertical shafts, Figure 16, pinacia.com, read November 2026; inches, N, E, S, W. Half
      * the difference of opposite readings, and the sums of opposites against each other.
      */
     @ParameterizedTest

@@ -21,7 +21,7 @@ class OppositesTest {
 
     @ParameterizedTest
     @CsvSource(textBlock = """
-        # published: US Bureau of Reclamation, unit run-out worksheet for vertical shafts, Figure 16; inches, N, E, S, W
+        # published: US Bureau of Reclamation, alignment of vertical shafts, Figure 16, pinacia.com, read November 2026; inches, N, E, S, W
         INCH,       0;90;180;270,   0.3510;0.3480;0.3550;0.3585, 0.0005, -0.00025
         INCH,       0;90;180;270,   0.3470;0.3540;0.3590;0.3525, 0.0005, -0.00025
         # constructed: (r0 + r180 - r90 - r270)/2 by hand; an oval bar, and one that only runs out

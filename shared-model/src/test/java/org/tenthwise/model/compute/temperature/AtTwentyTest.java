@@ -25,7 +25,7 @@ class AtTwentyTest {
     @ParameterizedTest
     @CsvSource(textBlock = """
         # read, part: expansion, temperature, gauge: expansion, temperature, size at 20, within
-        # published: National Physical Laboratory, questions and answers on length at 20 °C, printed to 0.001
+        # published: National Physical Laboratory, How do I correct lengths to 20 °C?, npl.co.uk, 2010, printed to 0.001
         500.035,   11.7, 23.7, 11.7, 20,   500.013,   0.0005
         # published: JCGM 100:2008, H.1: 50.000 623 + 0.000 215 = 50.000 838, both 0.1 below 20 °C, printed to 0.000 001
         50.000838, 11.5, 19.9, 11.5, 19.9, 50.000838, 0

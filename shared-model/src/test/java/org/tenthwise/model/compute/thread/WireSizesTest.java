@@ -49,7 +49,10 @@ class WireSizesTest {
         assertEquals(greatest, sizes.greatest().millimetres().doubleValue(), 0.0000011);
     }
 
-    /** Published: US Army Ordnance course OD1645, three-wire paragraph: 0.072 in for 8 threads to the inch of 60°. */
+    /**
+     * Published: US Army Ordnance, correspondence course OD1645, three-wire paragraph, armyordnance.tpub.com, read November 2026:
+     * 0.072 in for 8 threads to the inch of 60°.
+     */
     @Test
     void eightThreadsToTheInchTakeASeventyTwoThouWire() {
         assertEquals(0.072, inches(WireSizes.of(LeadAngleTest.inches(ThreadForm.UNIFIED, "1", "8", 1)).best()), 0.0005);

@@ -16,7 +16,10 @@ class BudgetTest {
         return new BigDecimal(figure);
     }
 
-    /** A maker's published uncertainty of a micrometer at 21.5 mm, in micrometres: 0.33, 0.29 and 0.25 give 0.51, and U is 1.0. */
+    /**
+     * talalspecialbolt.com, page on the GUM, example of a micrometer at 21.5 mm, read November 2026, in micrometres: 0.33, 0.29 and 0.25 give 0.51,
+     * and U is 1.0.
+     */
     @Test
     void componentsAddUpAsSquares() {
         Budget budget = Budget.of(List.of(Component.repeat(of("0.58"), 3), Component.resolution(of("1")), Component.normal(of("0.5"), of("2"))));

@@ -26,13 +26,15 @@ class ToleranceZoneTest {
         # published limits: Shigley's Mechanical Engineering Design, 9th ed., Example 7-7, 34H11/c11
         H11,  34,   0.160,   0
         c11,  34,   -0.120,  -0.280
-        # published: JIS B 0401 (1999) in makers' published tables
+        # published: JIS B 0401 (1999); shafts Sumitomo Electric, cutting tool catalogue, References, docs.steelcam.org/sumitomo,
+        # page 28; hole Miki Pulley, Technical data, mikipulley.co.jp, Tech_data/tech08.html; read November 2026
         js6,  30,   0.0065,  -0.0065
         E8,   180,  0.148,   0.085
         s6,   65,   0.072,   0.053
         u6,   6,    0.031,   0.023
         e9,   3,    -0.014,  -0.039
-        # published: bearing makers' tables of housing and shaft tolerances
+        # published: Housing and Shaft tolerances and resultant fits; J6 SKF, table 8; the others germany-bearing.com, pages
+        # article/s66, s67, s70 and s74; read November 2026
         J6,   50,   0.010,   -0.006
         J7,   120,  0.022,   -0.013
         K5,   10,   0.001,   -0.005
@@ -103,7 +105,7 @@ class ToleranceZoneTest {
 
     @ParameterizedTest
     @CsvSource(textBlock = """
-        # published: footnote of Table 15.2, Narayana, Kannaiah and Venkata Reddy, Machine Drawing: grades 7 to 11, odd widths
+        # published: footnote of Table 15.2, Narayana, Kannaiah and Venkata Reddy, Machine Drawing, 3rd ed.: grades 7 to 11, odd widths
         js7,  20, true
         JS9,  8,  false
         JS8,  30, true

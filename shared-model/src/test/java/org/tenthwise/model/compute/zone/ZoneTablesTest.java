@@ -175,7 +175,7 @@ class ZoneTablesTest {
         });
     }
 
-    /** Published: h1 to h9 in a tool holder maker's table, p. 139, in micrometres. */
+    /** Published: BIG DAISHOWA, catalogue, Shaft tolerances, h1 to h9, p. 139, read November 2026, in micrometres. */
     @ParameterizedTest
     @CsvSource(textBlock = """
         3,   0.8, 1.2, 2,   3,  4,  6,  10, 14, 25

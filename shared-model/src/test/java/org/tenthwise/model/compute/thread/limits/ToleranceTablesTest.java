@@ -132,7 +132,7 @@ class ToleranceTablesTest {
         assertEquals("0.075", RangeTable.beside("metric-pitch-external.csv").at(figure("3"), figure("0.5"), "6").orElseThrow().toPlainString());
     }
 
-    /** A maker's published table of ISO 965-1, TD2 in micrometres for 4H, 5H and 6H. */
+    /** Yamawa, General Catalogue 2021, pp. 646 and 657, after ISO 965-1: TD2 in micrometres for 4H, 5H and 6H. */
     @ParameterizedTest
     @CsvSource({"1.6, 0.35, 53, 67, 85", "2.5, 0.45, 60, 75, 95", "3.5, 0.6, 71, 90, 112", "5, 0.8, 80, 100, 125", "8, 1.25, 100, 125, 160"})
     void nutTolerancesAreThePublishedOnes(String diameter, String pitch, int fourth, int fifth, int sixth) {

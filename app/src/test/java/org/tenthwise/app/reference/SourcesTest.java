@@ -1,0 +1,63 @@
+package org.tenthwise.app.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * A source of published figures says who, when and where: an author or publisher by name, a year or an edition, and a page, table, clause,
+ * example or page of the web. Nobody can look up "a maker's table".
+ */
+class SourcesTest {
+
+    private static final Pattern NOBODY = Pattern.compile("(?i)^(an?|the|some|one)\\s|\\b(maker|supplier|manufacturer)s?'?s?\\b|"
+            + "\\bpublic (document|chart)|\\bpublished (table|chart|example|worked|note|guide|text|article)|\\bon the web\\b|\\btextbook\\b|not named");
+    private static final Pattern WHEN = Pattern.compile("\\b(1[89]|20)\\d\\d\\b|\\b\\d+(st|nd|rd|th) ed\\.");
+    private static final Pattern WHERE = Pattern.compile("\\bpp?\\. \\d|\\b[Tt]ables? (\\d|[A-Z]\\.\\d|of )|\\bFig(\\.|ure) \\d|\\b[Ee]xample |\\bProblem \\d|"
+            + ", (\\d+|[A-Z])(\\.\\d+)+|\\bCorrigendum \\d|\\bdocument \\d|\\bpage \\S|\\.(com|jp|in|org)\\b");
+
+    /** What is missing, or nothing. */
+    private static String missing(String source) {
+        if (NOBODY.matcher(source).find() || !Character.isLetter(source.charAt(0))) {
+            return "who";
+        }
+        return WHEN.matcher(source).find() ? WHERE.matcher(source).find() ? "" : "where" : "when";
+    }
+
+    @Test
+    void whatIsPublishedCanBeLookedUp() {
+        List<String> vague = Stream.of(Topic.values()).flatMap(topic -> Cases.of(topic).stream())
+                .filter(one -> one.standing() == Standing.PUBLISHED).map(Case::source).distinct()
+                .filter(source -> !missing(source).isEmpty()).map(source -> missing(source) + ": " + source).toList();
+        assertEquals("", String.join("\n", vague));
+    }
+
+    @Test
+    void whatIsLeftOutNamesSomebodyToo() {
+        assertEquals(List.of(), Cases.leftOut().stream().map(LeftOut::source).filter(source -> NOBODY.matcher(source).find()).distinct().toList());
+    }
+
+    /** The rule itself: it refuses what cannot be looked up. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', nullValues = "nothing", textBlock = """
+            a maker's published table of Acme threads, 2009, p. 4                           | who
+            ISO 965-1, pitch diameter tolerances, 2013, as printed in a maker's table       | who
+            ASME B1.1-2003, Table 3, as reprinted in a public document                      | who
+            an open textbook of analytical chemistry, 2016, appendix 7, p. 3                | who
+            Machinery's Handbook, p. 2130                                                   | when
+            Machine Drawing, Table 15.2                                                     | when
+            Machinery's Handbook, 31st ed.                                                  | where
+            Mitutoyo, catalogue 2019                                                        | where
+            Machinery's Handbook, 31st ed., p. 2130                                         | nothing
+            JCGM 100:2008, H.1                                                              | nothing
+            Yamawa, General Catalogue 2021, pp. 646 and 657                                 | nothing
+            """)
+    void aSourceSaysWhoWhenAndWhere(String source, String missing) {
+        assertEquals(missing == null ? "" : missing, missing(source));
+    }
+}
