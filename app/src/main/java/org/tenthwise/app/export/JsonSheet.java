@@ -3,6 +3,7 @@ package org.tenthwise.app.export;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.StepFigures;
@@ -12,6 +13,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
@@ -67,6 +69,7 @@ final class JsonSheet {
         to.put("verdict", Codes.of(line.finding().verdict().standing()));
         line.disposed().ifPresent(disposed -> to.putObject("disposition").put("what", Codes.of(disposed.disposition()))
                 .put("reason", disposed.reason()).put("signed-by", disposed.signedBy()));
+        lapsed(line, to);
         if (line.held()) {
             ArrayNode waiting = to.putArray("held-until");
             line.waitingFor().forEach(waiting::add);
@@ -74,6 +77,17 @@ final class JsonSheet {
         Unit own = StepFigures.limits(line.step()).map(Limits::unit).orElse(unit);
         ArrayNode passes = to.putArray("passes");
         Attempt.of(run, line).forEach(attempt -> new JsonAttempt(attempt, own).write(passes.addObject()));
+    }
+
+    /** What was signed and does not hold any more; nothing where there is none. */
+    private static void lapsed(Line line, ObjectNode to) {
+        List<Disposing> lapsed = line.dispositions().stream().filter(signed -> !signed.inForce()).toList();
+        if (!lapsed.isEmpty()) {
+            ArrayNode all = to.putArray("lapsed-dispositions");
+            lapsed.forEach(signed -> all.addObject().put("entry", signed.entry().seq())
+                    .put("what", Codes.of(signed.disposed().disposition())).put("reason", signed.disposed().reason())
+                    .put("signed-by", signed.disposed().signedBy()).put("lapsed-with", signed.lapsed().orElseThrow().seq()));
+        }
     }
 
     private static void write(Limits limits, ObjectNode to) {

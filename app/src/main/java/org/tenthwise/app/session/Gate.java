@@ -11,10 +11,13 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Standing;
 
 /** What is said against a typed figure before it is kept. Nothing that no sum can be done with gets into the ledger. */
 final class Gate {
@@ -88,6 +91,16 @@ final class Gate {
         boolean strikable = entries.stream().anyMatch(e -> e.seq() == entry && (e.event() instanceof Event.ReadingTaken
                 || e.event() instanceof Event.TemperatureTaken || e.event() instanceof Event.Answered));
         return strikable ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
+    }
+
+    /** Against signing for a finding: not before it is found out, and no concession where none is needed. */
+    static Optional<Objection> disposing(Finding finding, Disposition disposition) {
+        Standing standing = finding.verdict().standing();
+        if (standing == Standing.OPEN) {
+            return Optional.of(Objection.of(Objection.Kind.STILL_OPEN));
+        }
+        return standing == Standing.PASS && disposition == Disposition.USE_AS_IS
+                ? Optional.of(Objection.of(Objection.Kind.PASSED)) : Optional.empty();
     }
 
     /** Does the sums of a run as it would be with one more reading, and the setting that comes with it. */

@@ -23,7 +23,11 @@ public record Objection(Kind kind, String detail) {
         BLANK(false),
         HELD(false),
         CLOSED(false),
-        ALREADY_STRUCK(false);
+        ALREADY_STRUCK(false),
+        /** Nothing can be signed for what is not found out yet. */
+        STILL_OPEN(false),
+        /** What passed needs no concession. */
+        PASSED(false);
 
         private final boolean insistent;
 

@@ -233,6 +233,9 @@ public final class RunSession {
         if (pass().isEmpty()) {
             return refuse(Objection.Kind.NOTHING_ASKED);
         }
+        if (!why.isSaid()) {
+            return refuse(Objection.Kind.NOT_ASKED_HERE);
+        }
         way.forget();
         return kept(new Event.PassBegun(inHand.number(), why));
     }
@@ -262,12 +265,13 @@ public final class RunSession {
         return to.isBlank() ? refuse(Objection.Kind.BLANK) : kept(new Event.HandedOver(to.strip()));
     }
 
+    /** Signs for the finding as it stands: what changes it later, or what it rests on, makes the signature lapse. */
     public Reply dispose(Disposition disposition, String reason, String signedBy) throws CouldNotSave {
         if (reason.isBlank() || signedBy.isBlank()) {
             return refuse(Objection.Kind.BLANK);
         }
-        Optional<Objection> shut = shut();
-        return shut.isPresent() ? Reply.refused(state(), shut.get())
+        Optional<Objection> against = shut().or(() -> Gate.disposing(sheet.line(inHand.number()).finding(), disposition));
+        return against.isPresent() ? Reply.refused(state(), against.get())
                 : kept(new Event.Disposed(inHand.number(), disposition, reason.strip(), signedBy.strip()));
     }
 
@@ -309,7 +313,7 @@ public final class RunSession {
     }
 
     private Run.Pass pass() {
-        return sheet.run().pass(inHand.number());
+        return sheet.run().pass(inHand);
     }
 
     private void set(Setting setting) throws CouldNotSave {

@@ -28,7 +28,7 @@ public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> set
 
     /** The pass in hand of the step in hand. */
     public Run.Pass pass() {
-        return sheet.run().pass(inHand.number());
+        return sheet.run().pass(inHand);
     }
 
     /** Whether the step in hand can be measured anew: something was read or answered, and the step is not shut. */

@@ -13,6 +13,8 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
 
 /** What to do next about a finding, in one or two short sentences; empty where there is nothing to do but go on. */
 public final class Advice {
@@ -30,7 +32,14 @@ public final class Advice {
             return words.say("next.disposed", words.say("disposition", line.disposed().get().disposition()),
                     line.disposed().get().signedBy());
         }
-        return next(line.finding());
+        return measureAnew(line).map(step -> words.say("next.rested-on-changed", step)).orElseGet(() -> next(line.finding()));
+    }
+
+    /** The step that changed under a check at which nothing was taken since. */
+    private static Optional<Integer> measureAnew(Line line) {
+        boolean empty = line.pass().isEmpty();
+        return line.passes().stream().flatMap(pass -> pass.ended().stream()).reduce((earlier, later) -> later)
+                .filter(ended -> empty && ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED).map(Run.Ended::step);
     }
 
     public String next(Finding finding) {

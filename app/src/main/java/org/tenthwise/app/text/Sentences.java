@@ -20,6 +20,7 @@ import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
@@ -161,6 +162,12 @@ public final class Sentences {
     /** What was signed for a characteristic that did not pass; empty where nothing was. */
     public String disposition(Line line) {
         return line.disposed().map(d -> words.say("disposition", d.disposition())).orElse("");
+    }
+
+    /** What was signed last for a characteristic and does not hold any more; empty where nothing was or it still holds. */
+    public String lapsed(Line line) {
+        return line.lapsed().map(Disposing::disposed).map(signed -> words.say("signed.lapsed",
+                words.say("disposition", signed.disposition()), signed.signedBy())).orElse("");
     }
 
     /** The room between wire and root, or how far short of it; empty where no minor diameter is known. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
@@ -49,7 +50,7 @@ final class SampleStep {
         for (RawTable table : earlier) {
             Keys pass = keys.inside(PASS, table);
             events.addAll(readingsAndAnswers(pass));
-            pass.word("why", List.of(Event.PassBegun.Why.values()), SampleStep::word)
+            pass.word("why", Stream.of(Event.PassBegun.Why.values()).filter(Event.PassBegun.Why::isSaid).toList(), SampleStep::word)
                     .ifPresent(why -> events.add(new Event.PassBegun(number, why)));
             pass.finish();
         }

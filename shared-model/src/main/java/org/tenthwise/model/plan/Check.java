@@ -30,6 +30,14 @@ public sealed interface Check {
     }
 
     /**
+     * Numbers of the steps whose value this check uses, directly or through another: what was found here lapses when one of
+     * them is measured anew.
+     */
+    default List<Integer> restsOn() {
+        return List.of();
+    }
+
+    /**
      * The gauge a check is made with.
      *
      * @param gauge       mark of the gauge the plan expects; absent if any of the kind will do
@@ -173,6 +181,11 @@ public sealed interface Check {
         }
 
         @Override
+        public List<Integer> restsOn() {
+            return List.of(boreStep);
+        }
+
+        @Override
         public Optional<Means> means() {
             return Optional.of(with);
         }
@@ -196,6 +209,11 @@ public sealed interface Check {
         @Override
         public List<Slot> slots() {
             return slotsOf(places, readingsEach);
+        }
+
+        @Override
+        public List<Integer> restsOn() {
+            return minorStep.stream().toList();
         }
 
         @Override

@@ -28,25 +28,25 @@ final class Assessment {
 
     /** The finding of the pass in hand for every step, in plan order. */
     static Map<Integer, Finding> of(Plan plan, Run run) {
-        Assessment assessment = new Assessment(plan, run);
-        for (Step step : plan.steps()) {
-            assessment.found.put(step.number(), assessment.find(step, run.pass(step.number())));
-        }
-        return assessment.found;
+        return new Assessment(plan, run).of(plan.steps());
     }
 
-    /** The findings of the passes of {@code step} before the one in hand, read against {@code found} for what they lean on. */
-    static List<Finding> earlier(Plan plan, Step step, Run run, Map<Integer, Finding> found) {
-        Assessment assessment = new Assessment(plan, run);
-        assessment.found.putAll(found);
-        List<Run.Pass> passes = run.passes(step.number());
+    /** The findings of the passes of {@code step} before the one in hand, each with what it leaned on as that stood then. */
+    static List<Finding> earlier(Plan plan, Step step, Run run) {
         List<Finding> earlier = new ArrayList<>();
-        for (Run.Pass pass : passes.subList(0, passes.size() - 1)) {
-            if (!pass.isEmpty()) {
-                earlier.add(assessment.find(step, pass));
+        for (Run.Pass pass : run.passes(step)) {
+            if (pass.ended().isPresent() && !pass.isEmpty()) {
+                Assessment then = new Assessment(plan, run.before(pass.ended().get().by()));
+                then.of(step.check().restsOn().stream().map(plan::step).toList());
+                earlier.add(then.find(step, pass));
             }
         }
         return earlier;
+    }
+
+    private Map<Integer, Finding> of(List<Step> steps) {
+        steps.forEach(step -> found.put(step.number(), find(step, run.pass(step))));
+        return found;
     }
 
     private Finding find(Step step, Run.Pass pass) {

@@ -3,9 +3,11 @@ package org.tenthwise.model.record;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Standing;
 
 /**
  * One characteristic of the plan and all that was done about it.
@@ -13,24 +15,42 @@ import org.tenthwise.model.run.Run;
  * @param finding    of the pass in hand
  * @param earlier    findings of earlier passes, oldest first
  * @param passes     every pass with every reading, struck-out ones too
- * @param disposed   what was signed for it, where it did not pass
+ * @param dispositions what was ever signed for it, where it did not pass, in force or lapsed
  * @param waitingFor steps that a hold point before this one waits for; empty if the step is open
  */
 public record Line(Step step, Finding finding, List<Finding> earlier, List<Run.Pass> passes,
-                   Optional<Event.Disposed> disposed, List<Integer> waitingFor) {
+                   List<Disposing> dispositions, List<Integer> waitingFor) {
 
     public Line {
         earlier = List.copyOf(earlier);
         passes = List.copyOf(passes);
+        dispositions = List.copyOf(dispositions);
         waitingFor = List.copyOf(waitingFor);
+    }
+
+    /** The pass in hand. */
+    public Run.Pass pass() {
+        return passes.get(passes.size() - 1);
+    }
+
+    /** The disposition signed last, where it does not hold any more. */
+    public Optional<Disposing> lapsed() {
+        return dispositions.stream().reduce((earlier, later) -> later).filter(last -> !last.inForce());
     }
 
     public boolean held() {
         return !waitingFor.isEmpty();
     }
 
+    /** The disposition in force. */
+    public Optional<Event.Disposed> disposed() {
+        return dispositions.stream().filter(Disposing::inForce).map(Disposing::disposed).findFirst();
+    }
+
+    /** Used as it is, by concession. What is not found out yet cannot be conceded. */
     public boolean conceded() {
-        return disposed.filter(d -> d.disposition() == Disposition.USE_AS_IS).isPresent();
+        return finding.verdict().standing() != Standing.OPEN
+                && disposed().filter(d -> d.disposition() == Disposition.USE_AS_IS).isPresent();
     }
 
     /** Passed, or used as it is by concession. */

@@ -32,8 +32,8 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
         Set<Integer> waitingFor = new LinkedHashSet<>();
         List<Line> lines = new ArrayList<>();
         for (Step step : plan.steps()) {
-            Line line = new Line(step, found.get(step.number()), Assessment.earlier(plan, step, run, found),
-                    run.passes(step.number()), run.disposed(step.number()), List.copyOf(waitingFor));
+            Line line = new Line(step, found.get(step.number()), Assessment.earlier(plan, step, run),
+                    run.passes(step), run.dispositions(step), List.copyOf(waitingFor));
             lines.add(line);
             if (line.settled()) {
                 settled.add(step.number());

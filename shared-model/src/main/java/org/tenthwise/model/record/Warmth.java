@@ -1,6 +1,5 @@
 package org.tenthwise.model.record;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.temperature.AtTwenty;
@@ -30,8 +29,6 @@ import org.tenthwise.model.tolerance.Limits;
 public record Warmth(Climate climate, boolean asked, WorstCorrection worst, Optional<Length> tolerance,
                      Optional<Celsius> part, Optional<Celsius> gauge) {
 
-    private static final Run.Pass NOTHING_TAKEN = new Run.Pass(1, Optional.empty(), List.of(), List.of(), List.of());
-
     /**
      * Absent where the plan says nothing of heat, for a kind of check it does not touch, and for a range of readings, which
      * heat changes by next to nothing.
@@ -48,7 +45,7 @@ public record Warmth(Climate climate, boolean asked, WorstCorrection worst, Opti
 
     /** Whether temperatures are to be taken at {@code step} at all. */
     public static boolean isNeeded(Plan plan, Step step) {
-        return of(plan, step, NOTHING_TAKEN).filter(Warmth::needed).isPresent();
+        return of(plan, step, Run.Pass.NOTHING).filter(Warmth::needed).isPresent();
     }
 
     private static Optional<Limits> limits(Check check) {

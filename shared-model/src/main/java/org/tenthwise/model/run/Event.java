@@ -65,8 +65,25 @@ public sealed interface Event {
     /** The work was cut, moved or mended and is measured anew; the readings so far stay as an earlier pass. */
     record PassBegun(int step, Why why) implements Event {
 
+        public PassBegun {
+            if (!why.isSaid()) {
+                throw new IllegalArgumentException("A pass that begins by itself is no entry");
+            }
+        }
+
         /** Why a step is measured anew. */
-        public enum Why { CUT, MOVED, MEASURED_AGAIN }
+        public enum Why {
+            CUT, MOVED, MEASURED_AGAIN,
+            /** Another step whose value it uses was measured anew or corrected. Follows by itself, is never an entry. */
+            RESTED_ON_CHANGED,
+            /** It was given into rework. Follows by itself, is never an entry. */
+            REWORKED;
+
+            /** Whether a person says so, as an entry of its own. */
+            public boolean isSaid() {
+                return this != RESTED_ON_CHANGED && this != REWORKED;
+            }
+        }
     }
 
     /** Something looked doubtful; step 0 for the whole run. */

@@ -1,6 +1,5 @@
 package org.tenthwise.model.run;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +11,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Written;
 
@@ -39,13 +39,28 @@ public record Run(List<Entry> entries) {
     }
 
     /**
-     * The readings, temperatures and answers between two {@link Event.PassBegun} of a step.
+     * How a pass ended.
+     *
+     * @param by   the entry it ended with
+     * @param why  why the step was measured anew then
+     * @param step the step that entry belongs to: the one measured, or one that it rests on
+     */
+    public record Ended(Entry by, Event.PassBegun.Why why, int step) {
+    }
+
+    /**
+     * The readings, temperatures and answers of a step that belong together: all were found on the work as it was between two
+     * changes.
      *
      * @param number 1 for the first pass
      * @param why    absent for the first pass
+     * @param ended  absent for the pass in hand
      */
-    public record Pass(int number, Optional<Event.PassBegun.Why> why, List<Reading> readings, List<Answering> answers,
-                       List<Temperature> temperatures) {
+    public record Pass(int number, Optional<Event.PassBegun.Why> why, Optional<Ended> ended, List<Reading> readings,
+                       List<Answering> answers, List<Temperature> temperatures) {
+
+        /** Of a step at which nothing was taken yet. */
+        public static final Pass NOTHING = new Pass(1, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
 
         /** The readings that count, one a slot, the latest. */
         public Map<String, Reading> standing() {
@@ -95,47 +110,19 @@ public record Run(List<Entry> entries) {
     }
 
     /** All passes of a step, the one in hand last; at least one. */
-    public List<Pass> passes(int step) {
-        Map<Long, Struck> struck = struckOut();
-        List<Pass> passes = new ArrayList<>();
-        List<Reading> readings = new ArrayList<>();
-        List<Answering> answers = new ArrayList<>();
-        List<Temperature> temperatures = new ArrayList<>();
-        Optional<Event.PassBegun.Why> why = Optional.empty();
-        Optional<Setting> setting = Optional.empty();
-        Optional<Struck> settingGone = Optional.empty();
-        for (Entry entry : entries) {
-            Optional<Struck> gone = Optional.ofNullable(struck.get(entry.seq()));
-            if (entry.event() instanceof Event.GaugeSet set && set.step() == step) {
-                setting = Optional.of(set.setting());
-                settingGone = gone;
-            } else if (entry.event() instanceof Event.GaugeChosen chosen && chosen.step() == step) {
-                setting = Optional.empty();
-                settingGone = Optional.empty();
-            } else if (entry.event() instanceof Event.ReadingTaken taken && taken.step() == step) {
-                Optional<Struck> with = settingGone;
-                readings.add(new Reading(entry, taken.slot(), taken.typed(), setting, gone.or(() -> with)));
-            } else if (entry.event() instanceof Event.Answered answered && answered.step() == step) {
-                Optional<Struck> with = settingGone.filter(any -> answered.question().byLimitGauge());
-                answers.add(new Answering(entry, answered.question(), answered.answer(), gone.or(() -> with)));
-            } else if (entry.event() instanceof Event.TemperatureTaken taken && taken.step() == step) {
-                temperatures.add(new Temperature(entry, taken.of(), taken.read(), gone));
-            } else if (entry.event() instanceof Event.PassBegun pass && pass.step() == step) {
-                passes.add(new Pass(passes.size() + 1, why, List.copyOf(readings), List.copyOf(answers), List.copyOf(temperatures)));
-                readings.clear();
-                answers.clear();
-                temperatures.clear();
-                why = Optional.of(pass.why());
-            }
-        }
-        passes.add(new Pass(passes.size() + 1, why, List.copyOf(readings), List.copyOf(answers), List.copyOf(temperatures)));
-        return passes;
+    public List<Pass> passes(Step step) {
+        return Passes.of(step, entries, struckOut());
     }
 
     /** The pass in hand. */
-    public Pass pass(int step) {
+    public Pass pass(Step step) {
         List<Pass> passes = passes(step);
         return passes.get(passes.size() - 1);
+    }
+
+    /** The run as it stood before {@code entry}, which is not its first. */
+    public Run before(Entry entry) {
+        return new Run(entries.subList(0, entries.indexOf(entry)));
     }
 
     /** Every temperature of the run, whatever the step, in the order they were taken. */
@@ -173,20 +160,14 @@ public record Run(List<Entry> entries) {
                 .toList();
     }
 
-    /**
-     * The disposition in force for a step. A pass begun after it sets it aside: what was signed for one size says nothing
-     * of another.
-     */
-    public Optional<Event.Disposed> disposed(int step) {
-        Event.Disposed standing = null;
-        for (Entry entry : entries) {
-            if (entry.event() instanceof Event.Disposed disposed && disposed.step() == step) {
-                standing = disposed;
-            } else if (entry.event() instanceof Event.PassBegun pass && pass.step() == step) {
-                standing = null;
-            }
-        }
-        return Optional.ofNullable(standing);
+    /** Every disposition that was ever signed for a step, in force or lapsed. */
+    public List<Disposing> dispositions(Step step) {
+        return Disposing.of(step, entries);
+    }
+
+    /** The disposition in force for a step. */
+    public Optional<Event.Disposed> disposed(Step step) {
+        return dispositions(step).stream().filter(Disposing::inForce).map(Disposing::disposed).findFirst();
     }
 
     public Optional<Event.Closed> closed() {

@@ -209,8 +209,6 @@ class FindingTest {
         bench.did(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
         bench.did(new Event.Answered(2, Question.CONFIRMED, Answer.NO));
         assertEquals(List.of(2), bench.sheet().line(3).waitingFor());
-        bench.did(new Event.Disposed(2, Disposition.REWORK, "again", "Inspector 1"));
-        assertTrue(bench.sheet().line(3).held());
         bench.did(new Event.Disposed(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertFalse(bench.sheet().line(3).held());
         bench.did(new Event.PassBegun(2, Event.PassBegun.Why.MEASURED_AGAIN));

@@ -133,7 +133,7 @@ class WarmthTest {
         Bench bench = bore().step(plug).read(1, "30.010").read(2, "29.990")
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
-        bench.at(1, "25", "20");
+        bench.at(1, "25", "20").read(2, "29.990").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertEquals(length("0.017569"), ((PlugFinding) bench.finding(2)).clearance().orElseThrow().greatest());
     }
 

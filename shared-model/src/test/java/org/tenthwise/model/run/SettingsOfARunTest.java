@@ -14,9 +14,11 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -24,6 +26,8 @@ import org.tenthwise.model.quantity.Written;
 class SettingsOfARunTest {
 
     private static final int BORE = 2;
+    private static final Step STEP = new Step(BORE, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(),
+            new Check.Confirm("bored"));
     private static final Setting WITH_FIRST = Setting.onMaster(
             new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "R-20", mm("20.001"), mm("0.000"));
     private static final Setting WITH_SECOND = Setting.onMaster(
@@ -59,7 +63,7 @@ class SettingsOfARunTest {
         did(new Event.GaugeSet(BORE, WITH_FIRST));
         did(new Event.GaugeChosen(BORE, "BG-2", Optional.empty()));
         read("0.010");
-        assertEquals(Optional.empty(), run().passes(BORE).get(0).readings().get(0).setting());
+        assertEquals(Optional.empty(), run().passes(STEP).get(0).readings().get(0).setting());
     }
 
     @Test
@@ -73,7 +77,7 @@ class SettingsOfARunTest {
         long out = did(new Event.StruckOut(wrong, "set on the wrong master"));
         read("0.013");
 
-        List<Run.Pass> passes = run().passes(BORE);
+        List<Run.Pass> passes = run().passes(STEP);
         assertEquals(List.of(Optional.of("set on the wrong master")), reasons(passes.get(0)));
         assertEquals(List.of(Optional.of("set on the wrong master"), Optional.empty(), Optional.empty()), reasons(passes.get(1)));
         assertEquals(out, passes.get(0).readings().get(0).struck().orElseThrow().entry().seq());
@@ -87,7 +91,7 @@ class SettingsOfARunTest {
         long reading = read("0.010");
         did(new Event.StruckOut(reading, "chip under the gauge"));
         did(new Event.StruckOut(wrong, "wrong zero"));
-        assertEquals(List.of(Optional.of("chip under the gauge")), reasons(run().passes(BORE).get(0)));
+        assertEquals(List.of(Optional.of("chip under the gauge")), reasons(run().passes(STEP).get(0)));
     }
 
     @Test
@@ -105,7 +109,7 @@ class SettingsOfARunTest {
         did(new Event.Answered(BORE, Question.GO_ENTERS, Answer.YES));
         did(new Event.Answered(BORE, Question.PLUG_FEELS, Answer.WITH_DRAG));
         did(new Event.StruckOut(wrong, "found worn"));
-        Run.Pass pass = run().passes(BORE).get(0);
+        Run.Pass pass = run().passes(STEP).get(0);
         assertFalse(pass.answer(Question.GO_ENTERS).isPresent());
         assertEquals(Optional.of(Answer.WITH_DRAG), pass.answer(Question.PLUG_FEELS));
     }

@@ -4,9 +4,10 @@ import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
 
-/** What was signed for characteristics that did not pass, and who signed the whole. */
+/** What was signed for characteristics that did not pass, in force or lapsed, and who signed the whole. */
 final class DispositionSection {
 
     private static final double TEXT = 80;
@@ -21,21 +22,25 @@ final class DispositionSection {
 
     void add() {
         flow.down(10);
-        matter.sheet().lines().stream().filter(line -> line.disposed().isPresent()).forEach(this::add);
+        matter.sheet().lines().forEach(line -> line.dispositions().forEach(signed -> add(line, signed)));
         signatures();
     }
 
-    private void add(Line line) {
-        Event.Disposed disposed = line.disposed().orElseThrow();
+    private void add(Line line, Disposing signed) {
+        Event.Disposed disposed = signed.disposed();
         flow.need(3 * Style.TEXT.leading());
         double middle = flow.y() + Style.BOLD.leading() / 2;
-        flow.leaf().add(drawing -> VerdictShape.draw(drawing, line.finding().verdict().standing(),
-                new Point(Flow.LEFT + 8, middle), 6.5));
-        flow.text(matter.say("record.disposed", line.step().number(), line.step().name(), matter.sentences().disposition(line)),
+        if (signed.inForce()) {
+            flow.leaf().add(drawing -> VerdictShape.draw(drawing, line.finding().verdict().standing(),
+                    new Point(Flow.LEFT + 8, middle), 6.5));
+        }
+        String what = matter.words().say("disposition", disposed.disposition());
+        flow.text(signed.lapsed()
+                .map(with -> matter.say("record.disposed-lapsed", line.step().number(), line.step().name(), what, with.seq()))
+                .orElseGet(() -> matter.say("record.disposed", line.step().number(), line.step().name(), what)),
                 Style.BOLD, TEXT, Flow.RIGHT - TEXT);
         flow.text(disposed.reason(), Style.TEXT, TEXT, Flow.RIGHT - TEXT);
-        flow.text(matter.disposed(line).map(entry -> matter.signed(disposed.signedBy(), entry)).orElse(""), Style.SMALL, TEXT,
-                Flow.RIGHT - TEXT);
+        flow.text(matter.signed(disposed.signedBy(), signed.entry()), Style.SMALL, TEXT, Flow.RIGHT - TEXT);
         flow.down(6);
     }
 

@@ -10,7 +10,6 @@ import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -77,10 +76,5 @@ final class Matter {
     Optional<Entry> last(Predicate<Event> wanted) {
         List<Entry> entries = sheet().run().entries();
         return entries.stream().filter(entry -> wanted.test(entry.event())).reduce((earlier, later) -> later);
-    }
-
-    /** The entry with the disposition in force for {@code line}. */
-    Optional<Entry> disposed(Line line) {
-        return line.disposed().flatMap(disposed -> last(disposed::equals));
     }
 }

@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /** Every temperature, every reading and every answer of a characteristic, pass by pass, those that do not count any more struck through. */
@@ -77,7 +78,13 @@ final class PassTable {
                 .orElse(matter.say("record.pass", attempt.pass().number()));
         String value = attempt.finding().map(finding -> matter.sentences().value(finding)).orElse("");
         String standing = attempt.finding().map(finding -> matter.sentences().standing(finding)).orElse("");
-        return value.isEmpty() ? number + " " + standing + "." : matter.say("record.pass-came-to", number, value, standing);
+        String said = value.isEmpty() ? number + " " + standing + "." : matter.say("record.pass-came-to", number, value, standing);
+        return attempt.pass().ended().filter(ended -> ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED)
+                .map(ended -> matter.say(cut(ended) ? "record.pass.before-cut" : "record.pass.before-change", said, ended.step())).orElse(said);
+    }
+
+    private static boolean cut(Run.Ended ended) {
+        return ended.by().event() instanceof Event.PassBegun pass && pass.why() == Event.PassBegun.Why.CUT;
     }
 
     private void reading(Attempt attempt, Run.Reading reading) {

@@ -47,6 +47,10 @@ public record RecordRow(String number, String name, String limits, String value,
         List<String> said = new ArrayList<>();
         line.disposed().ifPresent(disposed -> said.add(words.say("sheet.disposed",
                 words.say("disposition", disposed.disposition()), disposed.reason(), disposed.signedBy())));
+        String lapsed = new Sentences(words).lapsed(line);
+        if (!lapsed.isEmpty()) {
+            said.add(lapsed);
+        }
         long passes = line.passes().stream().filter(pass -> !pass.isEmpty()).count();
         if (passes > 1) {
             said.add(words.say("sheet.passes", passes));

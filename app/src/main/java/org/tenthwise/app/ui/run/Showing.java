@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.session.State;
@@ -132,14 +133,15 @@ final class Showing {
                 sentences.distance(line.finding()), advice.next(line), String.join(" ", traces(state), String.join(" ", remarks.inShort(line.finding()))).strip());
     }
 
-    /** What was doubted here last, and how much was struck out. */
+    /** What was signed here and lapsed, what was doubted last, and how much was struck out. */
     private String traces(State state) {
         Optional<String> doubt = state.sheet().run().entries().stream().map(Entry::event)
                 .flatMap(event -> event instanceof Event.DoubtFlagged flagged && flagged.step() == state.inHand().number()
                         ? Stream.of(words.say("run.doubted", flagged.words())) : Stream.empty())
                 .reduce((earlier, later) -> later);
         long struck = state.line().passes().stream().flatMap(Run.Pass::struckOut).count();
-        return (doubt.orElse("") + " " + (struck > 0 ? words.say("run.struck", struck) : "")).strip();
+        return Stream.of(sentences.lapsed(state.line()), doubt.orElse(""), struck > 0 ? words.say("run.struck", struck) : "")
+                .filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
     }
 
     /** "4", "4 and 5", "3, 4 and 5". */

@@ -1,0 +1,200 @@
+package org.tenthwise.app.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.verdict.Standing;
+
+/** A bore of an invented bush and the plug that must fit it with drag, walked without a screen. Figures by hand. */
+class RestsOnSessionTest {
+
+    private static final int BORE = 1;
+    private static final int PLUG = 2;
+    private static final int AFTER = 3;
+
+    @TempDir
+    private Path dir;
+    private SqliteLedger ledger;
+    private RunSession session;
+
+    @BeforeEach
+    void beginARun() throws Exception {
+        ledger = SqliteLedger.open(dir.resolve("s.db"));
+        Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
+        session = new Shop(ledger, clock).begin(new Beginning(plan(), "1", "", "", "Setter 2"));
+    }
+
+    @AfterEach
+    void letGo() {
+        ledger.close();
+    }
+
+    @Test
+    void aBoreCutAgainOpensThePlugThatFittedIt() throws Exception {
+        enter("20.002");
+        session.goTo(PLUG);
+        enter("19.998");
+        taken(session.answer(Answer.WITH_DRAG));
+        assertEquals(Standing.PASS, standing());
+
+        session.goTo(BORE);
+        taken(session.again(Why.CUT));
+        enter("20.028");
+        assertEquals(Standing.PASS, standing());
+        assertEquals(Optional.of(PLUG), session.state().next().map(step -> step.number()));
+
+        session.goTo(PLUG);
+        assertEquals(Standing.OPEN, standing());
+        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertEquals("Check 1 was measured or corrected since. Measure this one anew.",
+                new Advice(Words.of(Locale.ENGLISH)).next(session.state().line()));
+        enter("19.998");
+        assertInstanceOf(Asked.Answering.class, session.state().asked());
+        taken(session.answer(Answer.FREELY));
+        assertEquals(Standing.FAIL, standing());
+        assertEquals(2, session.state().line().passes().size());
+    }
+
+    @Test
+    void aPlugTriedBeforeTheBoreWasReadIsTriedAgain() throws Exception {
+        session.goTo(PLUG);
+        enter("19.998");
+        taken(session.answer(Answer.WITH_DRAG));
+        session.goTo(BORE);
+        enter("20.002");
+        session.goTo(PLUG);
+        assertEquals(Standing.OPEN, standing());
+        assertInstanceOf(Asked.Reading.class, session.state().asked());
+    }
+
+    @Test
+    void aConcessionLapsesWithTheReadingItWasSignedForAndTheHoldPointIsShutAgain() throws Exception {
+        enter("20.033");
+        taken(session.dispose(Disposition.USE_AS_IS, "Does no harm", "Inspector 1"));
+        session.goTo(AFTER);
+        assertFalse(session.state().line().held());
+        session.goTo(BORE);
+        taken(session.strikeOut(session.state().pass().readings().get(0).entry().seq(), "Misread"));
+        enter("21.000");
+        assertEquals(Standing.FAIL, standing());
+        assertFalse(session.state().line().settled());
+        assertTrue(session.state().line().lapsed().isPresent());
+        session.goTo(AFTER);
+        assertEquals(new Asked.Held(List.of(BORE)), session.state().asked());
+    }
+
+    @Test
+    void nothingIsSignedForACheckThatIsOpenAndNoConcessionForOneThatPassed() throws Exception {
+        for (Disposition disposition : Disposition.values()) {
+            assertEquals(Objection.Kind.STILL_OPEN, refused(session.dispose(disposition, "because", "Inspector 1")));
+        }
+        enter("20.010");
+        assertEquals(Objection.Kind.PASSED, refused(session.dispose(Disposition.USE_AS_IS, "because", "Inspector 1")));
+    }
+
+    @Test
+    void afterReworkTheCheckIsAskedAnew() throws Exception {
+        enter("20.033");
+        taken(session.dispose(Disposition.REWORK, "Sleeve it", "Inspector 1"));
+        assertEquals(Standing.OPEN, standing());
+        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        enter("20.010");
+        assertEquals(Standing.PASS, standing());
+    }
+
+    @Test
+    void aPassThatBeginsByItselfIsNotBegunByHand() throws Exception {
+        enter("20.010");
+        assertEquals(Objection.Kind.NOT_ASKED_HERE, refused(session.again(Why.REWORKED)));
+    }
+
+    private static Plan plan() {
+        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read("""
+                format = 1
+                part = "T-8"
+                revision = "A"
+                issue = "1"
+                name = "Test bush, invented"
+                material = "bronze"
+                drawing = "T-8"
+                unit = "mm"
+
+                [[operation]]
+                number = 10
+                name = "Bore"
+
+                [[step]]
+                number = 1
+                operation = 10
+                kind = "bore"
+                name = "Bore"
+                method = "One way."
+                lower = 20.000
+                upper = 20.030
+                places = ["0°"]
+                cut_again = "too small"
+                gauge_kind = "inside-micrometer"
+                gauge = "IM-1"
+                
+                [[step]]
+                number = 2
+                operation = 10
+                kind = "plug-fit"
+                name = "Plug"
+                method = "By hand."
+                bore_step = 1
+                clearance_least = 0.000
+                clearance_greatest = 0.030
+                places = ["middle"]
+                feel = "with-drag"
+                gauge_kind = "micrometer"
+                gauge = "M-1"
+                hold = [1]
+
+                [[step]]
+                number = 3
+                operation = 10
+                kind = "confirm"
+                name = "Chips out"
+                what = "Chips are out of the bore."
+                """)).plan();
+    }
+
+    private void enter(String figure) throws Exception {
+        taken(session.enter(figure));
+    }
+
+    private static void taken(Reply reply) {
+        assertEquals(Optional.empty(), reply.objection());
+    }
+
+    private static Objection.Kind refused(Reply reply) {
+        return reply.objection().orElseThrow().kind();
+    }
+
+    private Standing standing() {
+        return session.state().line().finding().verdict().standing();
+    }
+}

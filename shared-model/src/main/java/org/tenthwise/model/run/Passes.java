@@ -1,0 +1,99 @@
+package org.tenthwise.model.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.Run.Answering;
+import org.tenthwise.model.run.Run.Ended;
+import org.tenthwise.model.run.Run.Pass;
+import org.tenthwise.model.run.Run.Reading;
+import org.tenthwise.model.run.Run.Struck;
+import org.tenthwise.model.run.Run.Temperature;
+
+/**
+ * The passes of one step, one entry after the other. A pass ends where someone begins the next, and by itself where the step
+ * is given into rework or a step it rests on changes: what was found with the size of before says nothing of the size of now.
+ * A pass with nothing in it does not end by itself.
+ */
+final class Passes {
+
+    private final int step;
+    private final List<Integer> restsOn;
+    private final Changes changes;
+    private final Map<Long, Struck> struck;
+
+    private final List<Pass> ended = new ArrayList<>();
+    private final List<Reading> readings = new ArrayList<>();
+    private final List<Answering> answers = new ArrayList<>();
+    private final List<Temperature> temperatures = new ArrayList<>();
+    private Optional<Why> why = Optional.empty();
+    private Optional<Setting> setting = Optional.empty();
+    private Optional<Struck> settingGone = Optional.empty();
+
+    private Passes(Step step, Changes changes, Map<Long, Struck> struck) {
+        this.step = step.number();
+        this.restsOn = step.check().restsOn();
+        this.changes = changes;
+        this.struck = struck;
+    }
+
+    /** The one in hand last; at least one. */
+    static List<Pass> of(Step step, List<Entry> entries, Map<Long, Struck> struck) {
+        Passes passes = new Passes(step, new Changes(entries), struck);
+        entries.forEach(passes::add);
+        passes.ended.add(passes.inHand(Optional.empty()));
+        return passes.ended;
+    }
+
+    private void add(Entry entry) {
+        Optional<Struck> gone = Optional.ofNullable(struck.get(entry.seq()));
+        Event event = entry.event();
+        if (event instanceof Event.GaugeSet set && set.step() == step) {
+            setting = Optional.of(set.setting());
+            settingGone = gone;
+        } else if (event instanceof Event.GaugeChosen chosen && chosen.step() == step) {
+            setting = Optional.empty();
+            settingGone = Optional.empty();
+        } else if (event instanceof Event.ReadingTaken taken && taken.step() == step) {
+            readings.add(new Reading(entry, taken.slot(), taken.typed(), setting, gone.or(() -> settingGone)));
+        } else if (event instanceof Event.Answered answered && answered.step() == step) {
+            Optional<Struck> with = settingGone.filter(any -> answered.question().byLimitGauge());
+            answers.add(new Answering(entry, answered.question(), answered.answer(), gone.or(() -> with)));
+        } else if (event instanceof Event.TemperatureTaken taken && taken.step() == step) {
+            temperatures.add(new Temperature(entry, taken.of(), taken.read(), gone));
+        } else if (event instanceof Event.PassBegun pass && pass.step() == step) {
+            end(entry, pass.why(), step);
+        } else {
+            endByItself(entry);
+        }
+    }
+
+    private void endByItself(Entry entry) {
+        Optional<Integer> changed = changes.step(entry);
+        boolean empty = readings.isEmpty() && answers.isEmpty() && temperatures.isEmpty();
+        if (empty || changed.isEmpty()) {
+            return;
+        }
+        if (restsOn.contains(changed.get())) {
+            end(entry, Why.RESTED_ON_CHANGED, changed.get());
+        } else if (changed.get() == step && entry.event() instanceof Event.Disposed) {
+            end(entry, Why.REWORKED, step);
+        }
+    }
+
+    private void end(Entry by, Why next, int changed) {
+        ended.add(inHand(Optional.of(new Ended(by, next, changed))));
+        readings.clear();
+        answers.clear();
+        temperatures.clear();
+        why = Optional.of(next);
+    }
+
+    private Pass inHand(Optional<Ended> end) {
+        return new Pass(ended.size() + 1, why, end, List.copyOf(readings), List.copyOf(answers), List.copyOf(temperatures));
+    }
+}

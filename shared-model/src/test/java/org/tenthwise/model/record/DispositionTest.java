@@ -1,0 +1,167 @@
+package org.tenthwise.model.record;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.record.Bench.mm;
+import static org.tenthwise.model.record.Bench.places;
+import static org.tenthwise.model.record.Bench.size;
+import static org.tenthwise.model.record.Bench.with;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Feel;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.run.Disposing;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Standing;
+
+/** What was signed for one finding says nothing of another. */
+class DispositionTest {
+
+    private static final int BORE = 1;
+    private static final int AFTER = 2;
+
+    private final Bench bench = new Bench();
+
+    @BeforeEach
+    void aBoreOverSizeThatIsAHoldPoint() {
+        bench.step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE).step(new Check.Confirm("b")).read(BORE, "20.023");
+    }
+
+    @Test
+    void aConcessionOpensTheHoldPointAndIsCounted() {
+        sign(Disposition.USE_AS_IS);
+        assertTrue(line().conceded());
+        assertTrue(line().settled());
+        assertFalse(bench.sheet().line(AFTER).held());
+        assertEquals(1, bench.sheet().concessions());
+    }
+
+    @Test
+    void aReadingStruckOutMakesTheConcessionLapseAndShutsTheHoldPoint() {
+        sign(Disposition.USE_AS_IS);
+        bench.did(new Event.StruckOut(2, "misread"));
+        assertLapsed();
+        bench.read(BORE, "22.000");
+        assertEquals(Standing.FAIL, line().finding().verdict().standing());
+        assertLapsed();
+        Disposing signed = line().lapsed().orElseThrow();
+        assertEquals(3, signed.entry().seq());
+        assertEquals(4, signed.lapsed().orElseThrow().seq());
+    }
+
+    @Test
+    void aReadingTakenAgainMakesItLapse() {
+        sign(Disposition.USE_AS_IS);
+        bench.read(BORE, "22.000");
+        assertLapsed();
+    }
+
+    @Test
+    void aNewPassMakesItLapse() {
+        sign(Disposition.USE_AS_IS);
+        bench.did(new Event.PassBegun(BORE, Why.MEASURED_AGAIN));
+        assertLapsed();
+    }
+
+    @Test
+    void aTemperatureTakenLaterMakesItLapse() {
+        sign(Disposition.USE_AS_IS);
+        bench.at(BORE, "24", "20");
+        assertLapsed();
+    }
+
+    @Test
+    void aSettingStruckOutMakesItLapse() {
+        Bench set = new Bench().step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
+                .did(new Event.GaugeSet(BORE, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))))
+                .read(BORE, "20.023").did(new Event.Disposed(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"))
+                .did(new Event.StruckOut(2, "set wrongly"));
+        assertFalse(set.sheet().line(BORE).settled());
+    }
+
+    @Test
+    void aNoteADoubtAndAnotherStepDoNot() {
+        sign(Disposition.USE_AS_IS);
+        bench.did(new Event.NoteMade(BORE, "n")).did(new Event.DoubtFlagged(BORE, "d"))
+                .did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
+        assertTrue(line().settled());
+        assertEquals(Optional.empty(), line().lapsed());
+    }
+
+    @Test
+    void theNextSignatureTakesThePlaceOfTheOneBefore() {
+        sign(Disposition.SCRAP);
+        sign(Disposition.USE_AS_IS);
+        assertEquals(List.of(false, true), line().dispositions().stream().map(Disposing::inForce).toList());
+        assertFalse(bench.sheet().scrapped());
+        sign(Disposition.SCRAP);
+        assertTrue(bench.sheet().scrapped());
+        assertFalse(line().settled());
+    }
+
+    @Test
+    void afterReworkTheCheckIsOpenUntilItIsMeasuredAnew() {
+        sign(Disposition.REWORK);
+        assertEquals(Standing.OPEN, line().finding().verdict().standing());
+        assertEquals(1, line().finding().missing());
+        assertEquals(Optional.of(Why.REWORKED), line().pass().why());
+        assertEquals(Standing.FAIL, line().earlier().get(0).verdict().standing());
+        assertEquals(Disposition.REWORK, line().disposed().orElseThrow().disposition());
+        assertFalse(line().settled());
+
+        bench.read(BORE, "20.010");
+        assertEquals(Standing.PASS, line().finding().verdict().standing());
+        assertEquals(Optional.empty(), line().disposed());
+    }
+
+    @Test
+    void aConcessionOnWhatIsNotFoundOutSettlesNothing() {
+        Bench open = new Bench().step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE).step(new Check.Confirm("b"))
+                .did(new Event.Disposed(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+        assertFalse(open.sheet().line(BORE).settled());
+        assertTrue(open.sheet().line(AFTER).held());
+        assertEquals(0, open.sheet().concessions());
+    }
+
+    @Test
+    void aConcessionOnAPlugLapsesWithItsBore() {
+        Bench plug = new Bench().step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
+                .step(new Check.PlugFit(BORE, Limits.atMost(mm("0.020")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
+                .read(BORE, "20.021").read(2, "20.000").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .did(new Event.Disposed(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+        assertTrue(plug.sheet().line(2).settled());
+        plug.did(new Event.PassBegun(BORE, Why.CUT));
+        assertFalse(plug.sheet().line(2).settled());
+        assertTrue(plug.sheet().line(2).lapsed().isPresent());
+    }
+
+    private void sign(Disposition disposition) {
+        bench.did(new Event.Disposed(BORE, disposition, "will do", "Inspector 1"));
+    }
+
+    private void assertLapsed() {
+        assertEquals(Optional.empty(), line().disposed());
+        assertTrue(line().lapsed().isPresent());
+        assertFalse(line().settled());
+        assertTrue(bench.sheet().line(AFTER).held());
+        assertEquals(0, bench.sheet().concessions());
+    }
+
+    private Line line() {
+        return bench.sheet().line(BORE);
+    }
+}
