@@ -73,8 +73,7 @@ public final class Shop {
 
     private RunSummary summary(String id) {
         Sheet sheet = sheet(id);
-        List<Entry> entries = sheet.run().entries();
-        return new RunSummary(id, sheet, Whereabouts.whereItStopped(sheet), entries.get(entries.size() - 1).at());
+        return new RunSummary(id, sheet, Whereabouts.whereItStopped(sheet), sheet.run().last().at());
     }
 
     /** Part, revision and serial, in letters, digits and hyphens; a number behind it where that was used before. */

@@ -2,6 +2,8 @@ package org.tenthwise.app.store;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.store.Verification.Fault;
 import org.tenthwise.model.run.Entry;
@@ -12,6 +14,7 @@ public final class ChainCheck {
     private long entries;
     private Head head = Head.OF_NOTHING;
     private Optional<Fault> fault = Optional.empty();
+    private final Map<String, RunChain> runs = new LinkedHashMap<>();
 
     /**
      * Looks at the next entry.
@@ -21,7 +24,7 @@ public final class ChainCheck {
     public void next(StoredEntry entry, byte[] body) {
         entries++;
         if (fault.isEmpty()) {
-            fault = outOfPlace(entry).or(() -> within(entry, body));
+            fault = outOfPlace(entry).or(() -> within(entry, body)).or(() -> outOfPlaceInItsRun(entry));
             if (fault.isEmpty()) {
                 head = new Head(entry.seq(), entry.hash());
             }
@@ -33,6 +36,16 @@ public final class ChainCheck {
         if (fault.isEmpty()) {
             fault = Optional.of(found);
         }
+    }
+
+    /** Keeps as a fault that a run does not end with an entry that vouches for those before it. */
+    public void everyRunIsTied() {
+        runs.forEach((run, chain) -> {
+            if (!chain.tied()) {
+                broken(new Fault(Optional.of(chain.head().seq()),
+                        "Entry %d does not say what came before it in run %s.".formatted(chain.head().seq(), run)));
+            }
+        });
     }
 
     public Verification result() {
@@ -61,6 +74,12 @@ public final class ChainCheck {
         }
         return differing(stored, entry).flatMap(column -> at(stored,
                 "The \"%s\" of entry %d is not what its text says.".formatted(column, stored.seq())));
+    }
+
+    private Optional<Fault> outOfPlaceInItsRun(StoredEntry entry) {
+        RunChain chain = runs.computeIfAbsent(entry.run(), run -> new RunChain());
+        chain.next(entry);
+        return chain.fault();
     }
 
     private Optional<Fault> outOfPlace(StoredEntry entry) {

@@ -36,14 +36,15 @@ public final class EntryText {
     }
 
     /** @throws IllegalArgumentException for an event of an unknown kind, which is kept and never written */
-    public static String write(String run, OffsetDateTime at, String by, Event event) {
-        EventKind<?> kind = EventKind.of(event);
+    public static String write(NewEntry added, Before before) {
+        EventKind<?> kind = EventKind.of(added.event());
         ObjectNode entry = JsonNodeFactory.instance.objectNode();
-        entry.put("run", run);
+        entry.put("run", added.run());
+        before.write(entry.putObject("before"));
         entry.put("kind", kind.name());
-        entry.put("at", at.format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
-        entry.put("by", by);
-        kind.write(event, entry.putObject("event"));
+        entry.put("at", added.at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
+        entry.put("by", added.by());
+        kind.write(added.event(), entry.putObject("event"));
         try {
             return JSON.writeValueAsString(entry);
         } catch (JsonProcessingException e) {
@@ -60,6 +61,10 @@ public final class EntryText {
     public static Entry read(long seq, byte[] body) throws UnreadableEntry {
         Fields fields = new Fields(tree(decoded(body)));
         String run = fields.text("run");
+        Optional<Fields> before = fields.objectIfAny("before");
+        if (before.isPresent()) {
+            Before.read(before.get());
+        }
         String kind = fields.text("kind");
         OffsetDateTime at = time(fields.text("at"));
         String by = fields.text("by");

@@ -87,6 +87,7 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
             new EventKind<>("handed-over", Event.HandedOver.class,
                     (over, to) -> to.put("to", over.to()),
                     from -> new Event.HandedOver(from.text("to"))),
+            new EventKind<>("taken-over", Event.TakenOver.class, (taken, to) -> { }, from -> new Event.TakenOver()),
             new EventKind<>("closed", Event.Closed.class,
                     (closed, to) -> to.put("signed-by", closed.signedBy()).put("meaning", closed.meaning()),
                     from -> new Event.Closed(from.text("signed-by"), from.text("meaning"))));

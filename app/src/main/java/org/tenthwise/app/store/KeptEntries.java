@@ -18,6 +18,9 @@ public interface KeptEntries extends AutoCloseable {
 
     Head head();
 
+    /** {@link RunHead#OF_NOTHING} if there is no such run. */
+    RunHead runHead(String run);
+
     /** All entries as they are stored, in order. */
     List<StoredEntry> stored();
 

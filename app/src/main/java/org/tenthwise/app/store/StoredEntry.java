@@ -1,5 +1,7 @@
 package org.tenthwise.app.store;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 /**
  * An entry as it is stored.
  *
@@ -11,4 +13,22 @@ package org.tenthwise.app.store;
  */
 public record StoredEntry(long seq, String run, String kind, String at, String by, String body, String previous,
                           String hash) {
+
+    /**
+     * An entry as it will be stored, tied to what it comes behind.
+     *
+     * @param ledger head of the ledger before it
+     * @param run    head of its run before it
+     */
+    public static StoredEntry behind(Head ledger, RunHead run, NewEntry entry) {
+        String body = EntryText.write(entry, Before.after(run));
+        return new StoredEntry(ledger.seq() + 1, entry.run(), EntryText.kind(entry.event()),
+                entry.at().toInstant().toString(), entry.by(), body, ledger.hash(),
+                Chain.hash(ledger.hash(), body.getBytes(UTF_8)));
+    }
+
+    /** The head of the ledger with this entry for its last. */
+    public Head asHead() {
+        return new Head(seq, hash);
+    }
 }

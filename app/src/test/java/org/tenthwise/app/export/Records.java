@@ -1,13 +1,13 @@
 package org.tenthwise.app.export;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import org.tenthwise.app.store.Chain;
-import org.tenthwise.app.store.EntryText;
+import java.util.Map;
 import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.NewEntry;
+import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.PlanReader;
@@ -33,6 +33,7 @@ public final class Records {
         private final String by;
         private final List<Entry> entries = new ArrayList<>();
         private final List<StoredEntry> stored = new ArrayList<>();
+        private final Map<String, RunHead> runs = new HashMap<>();
         private Head head = Head.OF_NOTHING;
         private OffsetDateTime at = OffsetDateTime.parse("2026-11-25T07:31:12+01:00");
 
@@ -44,15 +45,15 @@ public final class Records {
         /** Adds what happened, forty seconds after what happened before; something of the shop belongs to no run. */
         public Walk add(Event event) {
             String run = event instanceof Event.GaugeKnown ? Entry.SHOP : RUN;
-            Entry entry = new Entry(head.seq() + 1, run, at, by, event);
-            String body = EntryText.write(run, at, by, event);
-            String hash = Chain.hash(head.hash(), body.getBytes(UTF_8));
+            NewEntry entry = new NewEntry(run, at, by, event);
+            RunHead before = runs.getOrDefault(run, RunHead.OF_NOTHING);
+            StoredEntry row = StoredEntry.behind(head, before, entry);
             if (run.equals(RUN)) {
-                entries.add(entry);
-                stored.add(new StoredEntry(entry.seq(), run, EntryText.kind(event), at.toInstant().toString(), by, body,
-                        head.hash(), hash));
+                entries.add(new Entry(row.seq(), run, at, by, event));
+                stored.add(row);
             }
-            head = new Head(entry.seq(), hash);
+            head = row.asHead();
+            runs.put(run, before.and(row));
             at = at.plusSeconds(40);
             return this;
         }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,6 +22,8 @@ class EntryTextTest {
 
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T07:15:00+01:00");
 
+    private static final Before FIRST = Before.after(RunHead.OF_NOTHING);
+
     static Stream<Example> examples() {
         return Example.all().stream();
     }
@@ -28,18 +31,40 @@ class EntryTextTest {
     @ParameterizedTest
     @MethodSource("examples")
     void anEntryIsWrittenInTheWordsAndTheOrderThatStoresAlreadyHave(Example example) {
-        String text = EntryText.write("run-1", AT, "A. Turner", example.event());
+        String text = text("run-1", AT, "A. Turner", example.event());
 
-        assertEquals("{\"run\":\"run-1\",\"kind\":\"%s\",\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. Turner\",\"event\":%s}"
-                .formatted(example.kind(), example.json()), text);
+        assertEquals("{\"run\":\"run-1\",\"before\":{\"place\":1,\"hash\":\"%s\"},\"kind\":\"%s\",\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. Turner\",\"event\":%s}"
+                .formatted(RunChain.START, example.kind(), example.json()), text);
     }
 
     @ParameterizedTest
     @MethodSource("examples")
     void whatIsWrittenIsReadBack(Example example) throws UnreadableEntry {
-        byte[] text = EntryText.write("run-1", AT, "A. Turner", example.event()).getBytes(UTF_8);
+        byte[] text = text("run-1", AT, "A. Turner", example.event()).getBytes(UTF_8);
 
         assertEquals(new Entry(7, "run-1", AT, "A. Turner", example.event()), EntryText.read(7, text));
+    }
+
+    /** Releases that did not tie the entries of a run together wrote no "before". */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void anEntryThatDoesNotSayWhatCameBeforeItIsStillRead(Example example) throws UnreadableEntry {
+        String text = "{\"run\":\"run-1\",\"kind\":\"%s\",\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. Turner\",\"event\":%s}"
+                .formatted(example.kind(), example.json());
+
+        assertEquals(new Entry(7, "run-1", AT, "A. Turner", example.event()), EntryText.read(7, text.getBytes(UTF_8)));
+        assertEquals(Optional.empty(), Before.in(text));
+    }
+
+    @Test
+    void whatCameBeforeIsReadWhereverItStandsAndWhateverTheKind() {
+        String before = "\"before\":{\"place\":12,\"hash\":\"ab\"}";
+
+        assertEquals(Optional.of(new Before(12, "ab")), Before.in("{" + before + "}"));
+        assertEquals(Optional.of(new Before(12, "ab")), Before.in("{\"kind\":\"weighed\",\"event\":{\"before\":{\"place\":1}}," + before + "}"));
+        for (String text : new String[] {"", "[]", "5", "{\"before\":5}", "{\"before\":{\"place\":12}}", "{\"before\":{\"place\":\"x\"}}", "{\"event\":{"}) {
+            assertEquals(Optional.empty(), Before.in(text), text);
+        }
     }
 
     @Test
@@ -57,13 +82,15 @@ class EntryTextTest {
         OffsetDateTime at = OffsetDateTime.parse("2026-03-02T07:15:00.000000001-03:30");
         Event event = new Event.NoteMade(0, "Späne \"µ\" \\ \u0000 \u2028 🔧\n");
 
-        assertEquals(new Entry(1, "ü", at, "Ö", event), EntryText.read(1, EntryText.write("ü", at, "Ö", event).getBytes(UTF_8)));
+        assertEquals(new Entry(1, "ü", at, "Ö", event), EntryText.read(1, text("ü", at, "Ö", event).getBytes(UTF_8)));
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
         # text                                                                                          | what is said
         {"run":"r","kind":"weighed","at":"2026-03-02T07:15:00Z","by":"A","event":{},"x":1}               | "x" is not known here
+        {"run":"r","before":{"place":1},"kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B"}}    | "hash" is missing
+        {"run":"r","before":{"place":1,"hash":"","x":1},"kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B"}} | "x" is not known here
         {"run":"r","kind":"weighed","at":"2026-03-02T07:15:00Z","by":"A","event":5}                      | "event" is no object
         {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{}}                 | "to" is missing
         {"run":"r","kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B","x":1}}   | "x" is not known here
@@ -98,12 +125,12 @@ class EntryTextTest {
 
         assertEquals(new Entry(4, "r", AT, "A", unknown), EntryText.read(4, text.getBytes(UTF_8)));
         assertEquals("weighed", EntryText.kind(unknown));
-        assertThrows(IllegalArgumentException.class, () -> EntryText.write("r", AT, "A", unknown));
+        assertThrows(IllegalArgumentException.class, () -> text("r", AT, "A", unknown));
     }
 
     @Test
     void bytesThatAreNoUtf8AreNotReadAsSomethingElse() {
-        byte[] body = EntryText.write("r", AT, "A", new Event.HandedOver("B")).getBytes(UTF_8);
+        byte[] body = text("r", AT, "A", new Event.HandedOver("B")).getBytes(UTF_8);
         body[8] = (byte) 0xFF;
 
         assertEquals("it is not UTF-8", assertThrows(UnreadableEntry.class, () -> EntryText.read(1, body)).getMessage());
@@ -113,7 +140,11 @@ class EntryTextTest {
     void aKindIsStoredUnderTheWordThatStandsInTheText() {
         Event event = new Event.HandedOver("B");
 
-        assertEquals(1, Arrays.stream(EntryText.write("r", AT, "A", event).split(",", -1))
+        assertEquals(1, Arrays.stream(text("r", AT, "A", event).split(",", -1))
                 .filter(("\"kind\":\"" + EntryText.kind(event) + "\"")::equals).count());
+    }
+
+    private static String text(String run, OffsetDateTime at, String by, Event event) {
+        return EntryText.write(new NewEntry(run, at, by, event), FIRST);
     }
 }

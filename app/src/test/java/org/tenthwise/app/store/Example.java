@@ -68,6 +68,7 @@ record Example(String kind, Event event, String json) {
                         {"step":3,"disposition":"use-as-is","reason":"no load there","signed-by":"Q. Miller"}"""),
                 new Example("handed-over", new Event.HandedOver("B. Fitter"), """
                         {"to":"B. Fitter"}"""),
+                new Example("taken-over", new Event.TakenOver(), "{}"),
                 new Example("closed", new Event.Closed("Q. Miller", "checked and complete"), """
                         {"signed-by":"Q. Miller","meaning":"checked and complete"}"""));
     }

@@ -106,6 +106,13 @@ public sealed interface Event {
     }
 
     /**
+     * A store of an earlier release was taken over: the entry vouches for those before it in the run. It means nothing for
+     * the run.
+     */
+    record TakenOver() implements Event {
+    }
+
+    /**
      * Something of a kind this release does not know: a newer one made the entry. It is kept as it is and never written.
      * What it says of the run cannot be told, so a run that holds one is never shown to conform.
      *

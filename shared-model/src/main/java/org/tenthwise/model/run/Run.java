@@ -180,6 +180,12 @@ public record Run(List<Entry> entries) {
                 .orElse(entries.get(0).by());
     }
 
+    /** The last thing done in the run; that a store was taken over is none. */
+    public Entry last() {
+        return entries.stream().filter(entry -> !(entry.event() instanceof Event.TakenOver))
+                .reduce((earlier, later) -> later).orElseThrow();
+    }
+
     /** The entries of kinds this release does not know. Where there are any, nobody can tell here what stands. */
     public List<Entry> unknown() {
         return entries.stream().filter(entry -> entry.event() instanceof Event.Unknown).toList();

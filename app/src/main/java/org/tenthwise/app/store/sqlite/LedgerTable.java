@@ -11,10 +11,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.sqlite.SQLiteErrorCode;
+import org.tenthwise.app.store.Before;
 import org.tenthwise.app.store.ChainCheck;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.UnreadableEntry;
 import org.tenthwise.app.store.Verification;
@@ -61,11 +63,33 @@ final class LedgerTable {
         return last.isEmpty() ? Head.OF_NOTHING : last.get(0);
     }
 
-    List<String> runs() throws SQLException {
+    /** The last entry of a run tells it; the hashes of all are gone through where that one is of an earlier release. */
+    RunHead runHead(String run) throws SQLException {
+        List<RunHead> head = new ArrayList<>(List.of(RunHead.OF_NOTHING));
+        each(COLUMNS + "WHERE run = ? ORDER BY seq DESC LIMIT 1", Optional.of(run), row -> {
+            StoredEntry last = stored(row);
+            Optional<Before> before = Before.in(last.body());
+            head.add(before.isPresent()
+                    ? new RunHead(before.get().place() - 1, 0, before.get().hash()).and(last) : runHeadFromItsFirst(run));
+        });
+        return head.get(head.size() - 1);
+    }
+
+    private RunHead runHeadFromItsFirst(String run) throws SQLException {
+        List<RunHead> head = new ArrayList<>(List.of(RunHead.OF_NOTHING));
+        each(COLUMNS + "WHERE run = ? ORDER BY seq", Optional.of(run), row -> head.set(0, head.get(0).and(stored(row))));
+        return head.get(0);
+    }
+
+    /** The runs in the order they were begun, {@link Entry#SHOP} too. */
+    List<String> runsAndShop() throws SQLException {
         List<String> runs = new ArrayList<>();
-        each("SELECT run FROM ledger WHERE run <> ? GROUP BY run ORDER BY min(seq)", Optional.of(Entry.SHOP),
-                row -> runs.add(text(row, "run")));
+        each("SELECT run FROM ledger GROUP BY run ORDER BY min(seq)", Optional.empty(), row -> runs.add(text(row, "run")));
         return List.copyOf(runs);
+    }
+
+    List<String> runs() throws SQLException {
+        return runsAndShop().stream().filter(run -> !run.equals(Entry.SHOP)).toList();
     }
 
     List<Entry> entries(String run) throws SQLException {
@@ -91,6 +115,9 @@ final class LedgerTable {
         ChainCheck check = new ChainCheck();
         try {
             each(COLUMNS + "ORDER BY seq", Optional.empty(), row -> check.next(stored(row), bytes(row)));
+            if (Schema.step(connection) >= Schema.RUNS_ARE_TIED) {
+                check.everyRunIsTied();
+            }
             lookIntoTheFile(check);
         } catch (SQLException e) {
             if (Trouble.code(e) != SQLiteErrorCode.SQLITE_CORRUPT.code) {

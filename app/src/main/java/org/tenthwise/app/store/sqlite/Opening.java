@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.OffsetDateTime;
 import org.tenthwise.app.store.CouldNotOpen;
 
 /** Opens a store to write to: takes the lock, makes the file if there is none, brings its tables up to date. */
@@ -52,7 +53,7 @@ final class Opening {
         try {
             try (Connection connection = Connections.toWrite(half.urlToMake())) {
                 makeSure(connection);
-                Schema.bringUpToDate(connection);
+                Schema.bringUpToDate(connection, OffsetDateTime.now());
             }
             Files.move(half.path(), file.path(), StandardCopyOption.ATOMIC_MOVE);
         } finally {
@@ -64,7 +65,7 @@ final class Opening {
         Connection connection = Connections.toWrite(file.urlToWrite());
         try {
             makeSure(connection);
-            Schema.bringUpToDate(connection);
+            Schema.bringUpToDate(connection, OffsetDateTime.now());
             return connection;
         } catch (CouldNotOpen | SQLException | RuntimeException e) {
             connection.close();

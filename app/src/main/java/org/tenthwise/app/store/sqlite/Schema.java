@@ -8,6 +8,8 @@ import java.io.UncheckedIOException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.OffsetDateTime;
+import java.util.List;
 
 /**
  * The numbered steps that make the tables of a store, each one SQL file and one transaction. A step once released stays as
@@ -18,8 +20,11 @@ final class Schema {
     /** Marks a SQLite file as a ledger: "TWLG" in ASCII. The first step writes it. */
     static final int APPLICATION = 0x54574C47;
 
+    /** The step from which every run of a store is tied together. */
+    static final int RUNS_ARE_TIED = 2;
+
     /** The newest step there is. */
-    static final int NEWEST = 1;
+    static final int NEWEST = 2;
 
     private Schema() {
     }
@@ -38,19 +43,24 @@ final class Schema {
         return Integer.parseInt(Connections.answer(connection, "SELECT count(sql) FROM sqlite_schema"));
     }
 
-    /** Takes the steps that are still to take. */
-    static void bringUpToDate(Connection connection) throws SQLException {
+    /**
+     * Takes the steps that are still to take.
+     *
+     * @param now when that is done, with the offset of the place
+     */
+    static void bringUpToDate(Connection connection, OffsetDateTime now) throws SQLException {
         for (int next = step(connection) + 1; next <= NEWEST; next++) {
-            take(connection, next);
+            take(connection, next, now);
         }
     }
 
-    private static void take(Connection connection, int step) throws SQLException {
+    private static void take(Connection connection, int step, OffsetDateTime now) throws SQLException {
         Transaction.in(connection, () -> {
             // executeUpdate runs all statements of a text; execute would run the first and pass over the rest in silence
             try (Statement statement = connection.createStatement()) {
-                return statement.executeUpdate(text(step) + ";\nPRAGMA user_version = " + step);
+                statement.executeUpdate(text(step) + ";\nPRAGMA user_version = " + step);
             }
+            return step == RUNS_ARE_TIED ? TakingOver.everyRun(connection, now) : List.of();
         });
         if (step(connection) != step) {
             throw new SQLException("Step %d of the store was not taken to its end".formatted(step));

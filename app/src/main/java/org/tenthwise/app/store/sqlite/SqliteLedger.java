@@ -1,23 +1,19 @@
 package org.tenthwise.app.store.sqlite;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.app.store.Chain;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
-import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.NewEntry;
+import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
@@ -29,6 +25,7 @@ public final class SqliteLedger implements Ledger {
     private final StoreLock lock;
     private final Connection connection;
     private final LedgerTable table;
+    private final LedgerEnd end;
 
     /**
      * @param lock       held already
@@ -39,6 +36,7 @@ public final class SqliteLedger implements Ledger {
         this.lock = lock;
         this.connection = connection;
         this.table = new LedgerTable(connection);
+        this.end = new LedgerEnd(table);
     }
 
     /** Opens a store, or makes one where there is no file, with the folders that lead to it. */
@@ -78,26 +76,10 @@ public final class SqliteLedger implements Ledger {
             return List.of();
         }
         try {
-            return Transaction.in(connection, () -> add(entries));
+            return Transaction.in(connection, () -> end.add(entries));
         } catch (SQLException e) {
             throw trouble.saving(e);
         }
-    }
-
-    /** Adds entries within a transaction. */
-    private List<Entry> add(List<NewEntry> entries) throws SQLException {
-        Head head = table.head();
-        List<Entry> added = new ArrayList<>();
-        for (NewEntry entry : entries) {
-            String body = EntryText.write(entry.run(), entry.at(), entry.by(), entry.event());
-            long seq = head.seq() + 1;
-            String hash = Chain.hash(head.hash(), body.getBytes(UTF_8));
-            table.add(new StoredEntry(seq, entry.run(), EntryText.kind(entry.event()), entry.at().toInstant().toString(),
-                    entry.by(), body, head.hash(), hash));
-            added.add(new Entry(seq, entry.run(), entry.at(), entry.by(), entry.event()));
-            head = new Head(seq, hash);
-        }
-        return List.copyOf(added);
     }
 
     @Override
@@ -113,6 +95,11 @@ public final class SqliteLedger implements Ledger {
     @Override
     public Head head() {
         return answer(table::head);
+    }
+
+    @Override
+    public RunHead runHead(String run) {
+        return answer(() -> table.runHead(run));
     }
 
     @Override

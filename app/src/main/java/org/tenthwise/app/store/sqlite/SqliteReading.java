@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
@@ -72,6 +73,11 @@ final class SqliteReading implements KeptEntries {
     @Override
     public Head head() {
         return answer(connection -> new LedgerTable(connection).head());
+    }
+
+    @Override
+    public RunHead runHead(String run) {
+        return answer(connection -> new LedgerTable(connection).runHead(run));
     }
 
     @Override

@@ -23,6 +23,7 @@ import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.NewEntry;
+import org.tenthwise.app.store.RunChain;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -122,7 +123,7 @@ class SqliteLedgerTest {
         try (SqliteLedger ledger = SqliteLedger.open(store())) {
             ledger.append("run-1", OffsetDateTime.parse("2026-03-02T00:15:00.5+01:00"), "Ä. Dreher", Sample.reading("35.010"));
             Sample.read(ledger, "run-1", "35.020");
-            String body = "{\"run\":\"run-1\",\"kind\":\"reading-taken\",\"at\":\"2026-03-02T00:15:00.5+01:00\",\"by\":\"Ä. Dreher\","
+            String body = "{\"run\":\"run-1\",\"before\":{\"place\":1,\"hash\":\"" + RunChain.START + "\"},\"kind\":\"reading-taken\",\"at\":\"2026-03-02T00:15:00.5+01:00\",\"by\":\"Ä. Dreher\","
                     + "\"event\":{\"step\":3,\"slot\":\"1.1\",\"typed\":{\"figure\":\"35.010\",\"unit\":\"mm\"}}}";
             String hash = Chain.hash(Chain.START, body.getBytes(UTF_8));
 

@@ -1,0 +1,78 @@
+package org.tenthwise.app.store;
+
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
+import java.util.Optional;
+import org.tenthwise.app.store.Verification.Fault;
+
+/**
+ * Walks the entries of one run, from its first, and tells whether one is missing, without the entries of other runs that
+ * stand between them in the ledger.
+ *
+ * <p>R<sub>0</sub> is a start value, R<sub>i</sub> = SHA-256(R<sub>i-1</sub>, hash of entry i of the run). Each entry carries
+ * its place i and R<sub>i-1</sub>, see {@link Before}. Entries of releases that did not tie runs together carry nothing; the
+ * first that does speaks for all before it. Whatever a run begins with, nothing that is not tied may follow.
+ *
+ * <p>Nothing here looks at an entry by itself; {@link ChainCheck#within} does.
+ */
+public final class RunChain {
+
+    /** What stands for the entries before the first: the hash of the words below. */
+    public static final String START = Chain.hash("", "Tenthwise run, first page".getBytes(US_ASCII));
+
+    private RunHead head = RunHead.OF_NOTHING;
+    private boolean tied;
+    private Optional<Fault> fault = Optional.empty();
+
+    /**
+     * @param before over the entries before, 64 hex digits
+     * @param entry  of the entry that comes next
+     */
+    static String hash(String before, String entry) {
+        return Chain.hash(before, entry.getBytes(US_ASCII));
+    }
+
+    /** Looks at the next entry. */
+    public void next(StoredEntry entry) {
+        if (fault.isPresent()) {
+            return;
+        }
+        Optional<Before> before = Before.in(entry.body());
+        if (before.isPresent() || tied) {
+            fault = before.isPresent() ? differing(entry, before.get()) : at(entry,
+                    "Entry %d does not say what came before it in run %s.".formatted(entry.seq(), entry.run()));
+            tied = true;
+        }
+        if (fault.isEmpty()) {
+            head = head.and(entry);
+        }
+    }
+
+    /** The last entry up to which none is missing. */
+    public RunHead head() {
+        return head;
+    }
+
+    /** The first entry that does not follow on what is there before it. */
+    public Optional<Fault> fault() {
+        return fault;
+    }
+
+    /** Whether the last entry vouches for those before it. Nothing vouches for itself: a run can still be cut short. */
+    public boolean tied() {
+        return tied;
+    }
+
+    private Optional<Fault> differing(StoredEntry entry, Before before) {
+        if (before.place() != head.place() + 1) {
+            return at(entry, "Entry %d is number %d of run %s, and %d stand before it.".formatted(entry.seq(), before.place(),
+                    entry.run(), head.place()));
+        }
+        return before.hash().equals(head.hash()) ? Optional.empty() : at(entry,
+                "What stands before entry %d in run %s is not what it was written after.".formatted(entry.seq(), entry.run()));
+    }
+
+    private static Optional<Fault> at(StoredEntry entry, String why) {
+        return Optional.of(new Fault(Optional.of(entry.seq()), why));
+    }
+}

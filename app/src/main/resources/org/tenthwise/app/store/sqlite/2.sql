@@ -1,0 +1,2 @@
+-- From here on every entry says what came before it in its run, which releases that know step 1 alone cannot read.
+-- The tables stay as they are; one more entry in each run vouches for those that say nothing.
