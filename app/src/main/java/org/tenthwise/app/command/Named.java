@@ -1,8 +1,5 @@
 package org.tenthwise.app.command;
 
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -12,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.catalogue.FileText;
 
 /**
  * A text someone named on the command line.
@@ -62,21 +60,22 @@ record Named(String name, String text) {
     }
 
     private static String read(Path file) throws CouldNotRun {
-        if (Files.isDirectory(file)) {
-            throw new CouldNotRun("%s is a folder. Name a file in it.".formatted(file));
+        FileText text = FileText.of(file);
+        if (text instanceof FileText.Unreadable unreadable) {
+            throw new CouldNotRun(words(unreadable.why()).formatted(file));
         }
-        try {
-            String text = Files.readString(file);
-            if (text.isBlank()) {
-                throw new CouldNotRun("%s is empty. Name a file with something in it.".formatted(file));
-            }
-            return text;
-        } catch (CharacterCodingException e) {
-            throw new CouldNotRun("%s is not UTF-8 text. Name a text file in TOML.".formatted(file), e);
-        } catch (AccessDeniedException e) {
-            throw new CouldNotRun("%s may not be read. Allow it, or name another file.".formatted(file), e);
-        } catch (IOException e) {
-            throw new CouldNotRun("%s cannot be read. See to the disk, or name another file.".formatted(file), e);
-        }
+        return ((FileText.Readable) text).text();
+    }
+
+    private static String words(FileText.Why why) {
+        return switch (why) {
+            case FOLDER -> "%s is a folder. Name a file in it.";
+            case NO_FILE -> "%s is no file that can be read. Name a text file in TOML.";
+            case TOO_LONG -> "%s is longer than a plan or its readings ever are. Name a text file in TOML.";
+            case BLANK -> "%s is empty. Name a file with something in it.";
+            case NOT_UTF8 -> "%s is not UTF-8 text. Name a text file in TOML.";
+            case FORBIDDEN -> "%s may not be read. Allow it, or name another file.";
+            case BROKEN -> "%s cannot be read. See to the disk, or name another file.";
+        };
     }
 }

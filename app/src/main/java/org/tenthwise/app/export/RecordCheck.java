@@ -114,7 +114,7 @@ public final class RecordCheck {
         if (!kept.text().equals(plan.path("text").asText()) || !kept.sha256().equals(plan.path("sha256").asText())) {
             return because("The plan in the record is not the one the run was begun with.");
         }
-        if (!(new PlanReader().read(kept.text()) instanceof PlanReading.Good good)) {
+        if (!(new PlanReader().readKept(kept.text()) instanceof PlanReading.Good good)) {
             return because("The plan in the record cannot be read by this version of Tenthwise.");
         }
         if (!good.plan().source().sha256().equals(kept.sha256())) {

@@ -90,7 +90,7 @@ public final class Shop {
 
     /** The plan a run was begun with, from the text kept in the run. */
     private static Plan planOf(Run run) {
-        PlanReading reading = new PlanReader().read(run.begun().plan().text());
+        PlanReading reading = new PlanReader().readKept(run.begun().plan().text());
         if (reading instanceof PlanReading.Good good) {
             return good.plan();
         }

@@ -1,7 +1,6 @@
 package org.tenthwise.checklists.catalogue;
 
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,7 +9,10 @@ import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 
-/** A folder with plan files: {@code *.toml}, but not {@code *.readings.toml}. Folders inside it are not looked into. */
+/**
+ * A folder with plan files: {@code *.toml}, but not {@code *.readings.toml}. Whatever lies there under such a name, the
+ * other plans are read all the same. Folders inside it are not looked into.
+ */
 public final class PlanFolder {
 
     static final String READINGS = ".readings.toml";
@@ -41,20 +43,22 @@ public final class PlanFolder {
 
     private static boolean isPlanFile(Path file) {
         String name = file.getFileName().toString();
-        return name.endsWith(".toml") && !name.endsWith(READINGS) && Files.isRegularFile(file);
+        return name.endsWith(".toml") && !name.endsWith(READINGS);
     }
 
     private Catalogue one(Path file) {
         String name = file.getFileName().toString();
+        FileText text = FileText.of(file);
+        if (text instanceof FileText.Unreadable unreadable) {
+            return refused(name, List.of(new PlanProblem(1, 1, unreadable.why().words())));
+        }
         try {
-            PlanReading reading = reader.read(Files.readString(file));
+            PlanReading reading = reader.read(((FileText.Readable) text).text());
             return reading instanceof PlanReading.Good good
                     ? new Catalogue(List.of(new Catalogue.Listed(name, good.plan())), List.of())
                     : refused(name, ((PlanReading.Bad) reading).problems());
-        } catch (CharacterCodingException e) {
-            return refused(name, List.of(new PlanProblem(1, 1, "the file is not UTF-8 text")));
-        } catch (IOException e) {
-            return refused(name, List.of(new PlanProblem(1, 1, "the file cannot be read: " + e.getMessage())));
+        } catch (RuntimeException | StackOverflowError e) {
+            return refused(name, List.of(new PlanProblem(1, 1, "made the program stumble; send the file to its makers")));
         }
     }
 

@@ -20,6 +20,6 @@ final class AskingKind implements StepKind {
 
     @Override
     public Optional<Check> read(Keys keys, PlanSoFar soFar) {
-        return keys.text("what").map(check);
+        return keys.prose("what").map(check);
     }
 }

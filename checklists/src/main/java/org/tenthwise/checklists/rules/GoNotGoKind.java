@@ -8,8 +8,8 @@ final class GoNotGoKind implements StepKind {
 
     @Override
     public Optional<Check> read(Keys keys, PlanSoFar soFar) {
-        Optional<String> go = keys.text("go");
-        Optional<String> notGo = keys.text("not_go");
+        Optional<String> go = keys.prose("go");
+        Optional<String> notGo = keys.prose("not_go");
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
         return keys.built(() -> new Check.GoNotGo(go.orElseThrow(), notGo.orElseThrow(), gauge));
     }

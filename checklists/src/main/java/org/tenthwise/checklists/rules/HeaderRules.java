@@ -37,6 +37,6 @@ final class HeaderRules {
         Optional<String> revision = keys.text("revision");
         return new Header(number.flatMap(n -> revision.map(r -> new PartId(n, r))), keys.text("issue"), keys.text("name"),
                 keys.text("material"), keys.text("drawing"), keys.word("unit", List.of(Unit.values()), Unit::symbol),
-                keys.ifAny("remark", keys::text).orElse(""));
+                keys.ifAny("remark", keys::prose).orElse(""));
     }
 }

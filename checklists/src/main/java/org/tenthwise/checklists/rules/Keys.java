@@ -15,6 +15,7 @@ import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.checklists.format.Spot;
+import org.tenthwise.model.plan.Signs;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -24,6 +25,9 @@ import org.tenthwise.model.quantity.Written;
  * noted.
  */
 final class Keys {
+
+    /** What holds it, and which sign. */
+    static final String HIDDEN = "%s has the sign %s in it, which nobody sees; write it without";
 
     private final String subject;
     private final RawTable table;
@@ -76,6 +80,15 @@ final class Keys {
         problems.add(spot, subject.isEmpty() ? words : subject + ": " + words);
     }
 
+    /** As {@link #problem(Spot, String)}, but the plan kept with a run begun earlier stays readable. */
+    void problemUnlessKept(Spot spot, String words) {
+        problems.addUnlessKept(spot, subject.isEmpty() ? words : subject + ": " + words);
+    }
+
+    void problemUnlessKept(String key, String words) {
+        problemUnlessKept(spot(key), words);
+    }
+
     /** Problems of the whole file so far. */
     int problemCount() {
         return problems.count();
@@ -101,8 +114,17 @@ final class Keys {
         return table.values().get(key) instanceof RawValue.Text;
     }
 
-    /** Text that is not blank. */
+    /** Text that is not blank, on one line and with nothing in it that nobody sees. */
     Optional<String> text(String key) {
+        return text(key, Signs::hiddenIn);
+    }
+
+    /** As {@link #text(String)}, on one line or on several. */
+    Optional<String> prose(String key) {
+        return text(key, Signs::hiddenInProse);
+    }
+
+    private Optional<String> text(String key, Function<String, Optional<String>> hidden) {
         return any(key).flatMap(value -> {
             if (!(value instanceof RawValue.Text text)) {
                 return wrong(key, value, "text in quotes");
@@ -111,7 +133,9 @@ final class Keys {
                 problem(key, "\"%s\" is blank".formatted(key));
                 return Optional.empty();
             }
-            return Optional.of(text.text().strip());
+            String stripped = text.text().strip();
+            hidden.apply(stripped).ifPresent(sign -> problemUnlessKept(key, HIDDEN.formatted("\"%s\"".formatted(key), sign)));
+            return Optional.of(stripped);
         });
     }
 

@@ -32,6 +32,10 @@ record LimitRules(String lowerKey, String lowerWords, String upperKey, String up
             keys.problem(upperKey, "%s %s is below %s %s".formatted(upperWords, upper.get(), lowerWords, lower.get()));
             return Optional.empty();
         }
+        if (lower.isPresent() && upper.isPresent() && upper.get().length().equals(lower.get().length())) {
+            keys.problemUnlessKept(upperKey, "%s and %s are both %s, which leaves no tolerance; write both as the drawing has them"
+                    .formatted(lowerWords, upperWords, upper.get()));
+        }
         return Optional.of(new Limits(lower, upper));
     }
 

@@ -16,7 +16,7 @@ final class NearestWord {
     }
 
     static Optional<String> to(String written, Collection<String> words) {
-        return words.stream()
+        return words.stream().filter(word -> Math.abs(written.length() - word.length()) <= MOST_SLIPS)
                 .filter(word -> slips(written, word) <= MOST_SLIPS && 2 * slips(written, word) < word.length())
                 .min(Comparator.comparingInt((String word) -> slips(written, word)).thenComparing(word -> word));
     }

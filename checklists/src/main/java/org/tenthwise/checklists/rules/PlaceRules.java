@@ -2,14 +2,16 @@ package org.tenthwise.checklists.rules;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.Signs;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -30,16 +32,25 @@ final class PlaceRules {
     /** Empty where a problem was noted. */
     List<Place> read() {
         List<Place> places = new ArrayList<>();
-        Set<String> names = new HashSet<>();
+        Map<String, String> names = new HashMap<>();
         for (RawValue item : keys.list(PLACES).map(RawList::items).orElse(List.of())) {
             place(item).ifPresent(place -> {
-                if (!names.add(place.name())) {
-                    keys.problem(item.spot(), "place \"%s\" stands there twice".formatted(place.name()));
-                }
+                Optional.ofNullable(names.putIfAbsent(place.name().toLowerCase(Locale.ROOT), place.name()))
+                        .ifPresent(other -> twice(item, place.name(), other));
                 places.add(place);
             });
         }
         return places;
+    }
+
+    /** Two names that only capitals tell apart are one name to whoever reads them at the machine. */
+    private void twice(RawValue item, String name, String other) {
+        if (name.equals(other)) {
+            keys.problem(item.spot(), "place \"%s\" stands there twice".formatted(name));
+        } else {
+            keys.problemUnlessKept(item.spot(), "places \"%s\" and \"%s\" differ in capitals only; give one of them another name"
+                    .formatted(other, name));
+        }
     }
 
     private Optional<Place> place(RawValue item) {
@@ -47,7 +58,10 @@ final class PlaceRules {
             return place(keys.inside("place", table));
         }
         if (item instanceof RawValue.Text text && !text.text().isBlank()) {
-            return Optional.of(Place.named(text.text().strip()));
+            String name = text.text().strip();
+            Signs.hiddenIn(name).ifPresent(sign ->
+                    keys.problemUnlessKept(item.spot(), Keys.HIDDEN.formatted("a place", sign)));
+            return Optional.of(Place.named(name));
         }
         keys.problem(item.spot(), item instanceof RawValue.Text ? "a place has a blank name"
                 : "a place is a name in quotes or a table with name, depth and angle, not %s".formatted(item.what()));

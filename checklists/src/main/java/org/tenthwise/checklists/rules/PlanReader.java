@@ -29,11 +29,22 @@ public final class PlanReader {
     }
 
     public PlanReading read(String text) {
+        return read(text, new Problems());
+    }
+
+    /**
+     * Reads the plan kept with a run. What was sound when the run was begun is not refused here, whatever has been asked of
+     * plans since.
+     */
+    public PlanReading readKept(String text) {
+        return read(text, new Problems(true));
+    }
+
+    private PlanReading read(String text, Problems problems) {
         TomlReading reading = toml.read(text);
         if (reading instanceof TomlReading.Unreadable unreadable) {
             return new PlanReading.Bad(Problems.of(unreadable));
         }
-        Problems problems = new Problems();
         Optional<Plan> plan = plan(((TomlReading.Readable) reading).top(), source(text), problems);
         return plan.isPresent() ? new PlanReading.Good(plan.get()) : new PlanReading.Bad(problems.sorted());
     }

@@ -56,8 +56,8 @@ final class SampleStep {
         }
         keys.ifAny(PASS, key -> Optional.empty());
         events.addAll(readingsAndAnswers(keys));
-        keys.ifAny("doubt", keys::text).ifPresent(words -> events.add(new Event.DoubtFlagged(number, words)));
-        keys.ifAny("note", keys::text).ifPresent(words -> events.add(new Event.NoteMade(number, words)));
+        keys.ifAny("doubt", keys::prose).ifPresent(words -> events.add(new Event.DoubtFlagged(number, words)));
+        keys.ifAny("note", keys::prose).ifPresent(words -> events.add(new Event.NoteMade(number, words)));
         keys.ifAny("concession", keys::table)
                 .flatMap(table -> concession(keys.inside("concession", table))).ifPresent(events::add);
         keys.finish();
@@ -141,7 +141,7 @@ final class SampleStep {
 
     private Optional<Event> concession(Keys concession) {
         Optional<String> by = concession.text("by");
-        Optional<String> reason = concession.text("reason");
+        Optional<String> reason = concession.prose("reason");
         concession.finish();
         return concession.built(() -> new Event.Disposed(step.number(), Disposition.USE_AS_IS, reason.orElseThrow(),
                 by.orElseThrow()));

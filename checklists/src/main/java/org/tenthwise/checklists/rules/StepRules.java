@@ -48,10 +48,10 @@ final class StepRules {
         Optional<String> kindName = keys.text("kind");
         Optional<StepKind> kind = kindName.flatMap(kinds::named);
         Optional<String> name = keys.text("name");
-        Optional<String> drawing = keys.ifAny("drawing", keys::text);
+        Optional<String> drawing = keys.ifAny("drawing", keys::prose);
         Optional<String> method = kind.map(StepKind::needsMethod).orElse(false)
-                ? keys.text("method") : keys.ifAny("method", keys::text);
-        Optional<String> caution = keys.ifAny("caution", keys::text);
+                ? keys.prose("method") : keys.ifAny("method", keys::prose);
+        Optional<String> caution = keys.ifAny("caution", keys::prose);
         Optional<List<Integer>> hold = keys.ifAny("hold", key -> Optional.of(holds.read(keys, number)));
         Optional<Mark> mark = keys.ifAny("at", key -> new MarkRules(keys, soFar.unit()).onOutline(key, soFar));
         if (kind.isEmpty()) {

@@ -1,6 +1,8 @@
 package org.tenthwise.checklists.rules;
 
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
@@ -8,6 +10,9 @@ import org.tenthwise.model.quantity.Written;
 
 /** Figures kept as they were typed from a gauge: text in quotes, so that {@code +0.010} keeps its sign and its nought. */
 final class Typed {
+
+    /** Sign, figures before a point or a comma, figures after it; either figures may be missing. */
+    private static final Pattern SLIP = Pattern.compile("([+-]?)(?=.*\\d)(\\d*)[.,]?(\\d*)");
 
     private Typed() {
     }
@@ -40,9 +45,20 @@ final class Typed {
         });
     }
 
+    /** How a figure with a bare point or a decimal comma is written. */
+    private static String rightly(String typed) {
+        Matcher slip = SLIP.matcher(typed.strip());
+        if (!slip.matches()) {
+            return "";
+        }
+        String before = slip.group(2).isEmpty() ? "0" : slip.group(2);
+        String figure = slip.group(1) + (slip.group(3).isEmpty() ? before : before + "." + slip.group(3));
+        return Written.isPlainDecimal(figure) ? "; write \"%s\"".formatted(figure) : "";
+    }
+
     private static void notTyped(Keys keys, RawValue value) {
         keys.problem(value.spot(), value instanceof RawValue.Text text
-                ? "\"%s\" is not a plain decimal number".formatted(text.text())
+                ? "\"%s\" is not a plain decimal number%s".formatted(text.text(), rightly(text.text()))
                 : "a figure from a gauge stands in quotes, as typed; here is %s".formatted(value.what()));
     }
 }

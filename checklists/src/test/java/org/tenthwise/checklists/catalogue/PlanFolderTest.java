@@ -26,7 +26,6 @@ class PlanFolderTest {
         write("a.toml", PLAN.replace("revision = \"C\"", "revision = \"D\""));
         write("b-pass.readings.toml", DemoPart.SCREW_CARRIER.passingReadings());
         write("notes.txt", "none of it");
-        Files.createDirectory(folder.resolve("old.toml"));
         Catalogue catalogue = new PlanFolder(folder).read();
         assertEquals(List.of("a.toml", "b.toml"), catalogue.listed().stream().map(Catalogue.Listed::file).toList());
         assertEquals(List.of(), catalogue.refused());
@@ -43,9 +42,27 @@ class PlanFolderTest {
         Catalogue catalogue = new PlanFolder(folder).read();
         assertEquals(List.of(
                 new Catalogue.Refused("a.toml", List.of(new PlanProblem(1, 1, "format 2 is not read here, only format 1"))),
-                new Catalogue.Refused("b.toml", List.of(new PlanProblem(1, 1, "the file is not UTF-8 text")))),
+                new Catalogue.Refused("b.toml", List.of(new PlanProblem(1, 1, "is not UTF-8 text; save it as UTF-8")))),
                 catalogue.refused());
         assertEquals(1, catalogue.plans().size());
+    }
+
+    @Test
+    void whateverLiesUnderTheNameOfAPlanTheOthersAreRead() throws IOException {
+        Files.createDirectory(folder.resolve("a.toml"));
+        Files.createSymbolicLink(folder.resolve("b.toml"), folder.resolve("gone"));
+        write("c.toml", "[[\"\\uD800\"step]]\n");
+        write("d.toml", "[" + "a.".repeat(3_000) + "a]\n");
+        write("e.toml", "");
+        write("f.toml", "# " + "x".repeat(4_000_000));
+        write("z.toml", PLAN);
+        Catalogue catalogue = new PlanFolder(folder).read();
+        assertEquals(List.of("LG-2207"), catalogue.plans().stream().map(plan -> plan.part().number()).toList());
+        assertEquals(List.of("a.toml: is a folder, not a plan file", "b.toml: is no file that can be read",
+                "c.toml: cannot be read as TOML: invalid unicode escape sequence; write the sign itself, not \\u and a number",
+                "d.toml: lists or tables lie more than 32 deep in each other; a plan needs five", "e.toml: is empty",
+                "f.toml: is longer than a plan ever is"),
+                catalogue.refused().stream().map(file -> file.file() + ": " + file.problems().get(0).words()).toList());
     }
 
     @Test
