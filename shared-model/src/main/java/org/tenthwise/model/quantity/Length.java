@@ -77,14 +77,17 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
     }
 
     /**
-     * The figure in {@code unit}. Exact in millimetres, and in inches for whatever was written in inches with up to
-     * twelve places; any other length comes out to 1e-12 in, half-even. Trailing noughts are dropped.
+     * The figure in {@code unit}. Exact in millimetres, and in inches for whatever was written in inches; any other length comes out
+     * to 1e-12 in, half-even. Trailing noughts are dropped.
      */
     public BigDecimal in(Unit unit) {
         if (unit == Unit.MILLIMETRE) {
             return millimetres;
         }
-        BigDecimal figure = millimetres.divide(unit.millimetres(), PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN);
+        BigDecimal figure = millimetres.divide(unit.millimetres(), Math.max(PLACES_OF_A_QUOTIENT, millimetres.scale()), RoundingMode.HALF_EVEN);
+        if (figure.multiply(unit.millimetres()).compareTo(millimetres) != 0) {
+            figure = figure.setScale(PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN);
+        }
         return figure.signum() == 0 ? BigDecimal.ZERO : figure.stripTrailingZeros();
     }
 

@@ -44,14 +44,24 @@ class LengthTest {
 
     @ParameterizedTest
     @CsvSource(textBlock = """
-        # there and back through millimetres changes nothing of a figure with up to twelve places; arithmetic
+        # there and back through millimetres changes nothing of a figure, however many places it has; arithmetic
         1.3125
         0.0001
         -0.00005
         39.370078740157
+        0.00000000000001
+        -1.00000000000000000005
+        0.0000000000000000000000000000000000000000000000000000000025
         """)
     void inchesComeBackAsTheyWereWritten(String figure) {
         assertEquals(new BigDecimal(figure), inch(figure).in(Unit.INCH));
+    }
+
+    /** 1 mm is 5/127 in, which never ends: 0.039 370 078 740 157… */
+    @Test
+    void aMillimetreInInchesIsHeldToTwelvePlaces() {
+        assertEquals(new BigDecimal("0.03937007874"), mm("1").in(Unit.INCH));
+        assertEquals(new BigDecimal("0.03937007874"), mm("1.000000000000001").in(Unit.INCH));
     }
 
     @Test

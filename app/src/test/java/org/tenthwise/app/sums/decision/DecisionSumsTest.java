@@ -57,6 +57,16 @@ class DecisionSumsTest {
         assertEquals(distance, Asking.at(answer, "distance"));
     }
 
+    /** A distance of nought beside a fail would be a lie: as many places as were typed, and eight at least. */
+    @ParameterizedTest
+    @CsvSource({"1.00100001, fail, 0.00000001", "1.0010000000001, fail, 0.0000000000001", "1.00000000000000000001, pass, 0.00000000000000000001",
+        "0.99999999999999999999, fail, 0.00000000000000000001", "1.0010, pass, 0.00000000"})
+    void aDistanceInInchesHasThePlacesThatWereTyped(String value, String verdict, String distance) {
+        Answer answer = asking.answer(Unit.INCH, "judge", "lower=1.0000; upper=1.0010; value=" + value);
+        assertEquals(verdict, Asking.at(answer, "verdict"));
+        assertEquals(distance, Asking.at(answer, "distance"));
+    }
+
     @Test
     void whereTheSizeIsAndWhatIsNotProvenIsSaid() {
         Answer answer = asking.answer(Unit.INCH, "judge", "lower=1.0000; upper=1.0010; value=1.0008; expanded_uncertainty=0.0003");
