@@ -33,6 +33,11 @@ final class Wording {
         return share.movePointRight(2).setScale(1, RoundingMode.CEILING).toPlainString() + " %";
     }
 
+    /** A share as a percentage, rounded away from what one would like where every part is a reject: down. */
+    static String atLeastPercent(double share) {
+        return new BigDecimal(share).movePointRight(2).setScale(1, RoundingMode.FLOOR).toPlainString() + " %";
+    }
+
     /** A share as a percentage with the figures it was given. */
     static String percent(BigDecimal share) {
         return share.movePointRight(2).stripTrailingZeros().toPlainString() + " %";

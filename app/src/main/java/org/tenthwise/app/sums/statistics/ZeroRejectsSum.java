@@ -31,10 +31,11 @@ final class ZeroRejectsSum implements Sum {
         BigDecimal confidence = Asked.confidence(given);
         RejectRate rate = RejectRate.of(n, rejects, confidence.doubleValue());
         return Answer.in(Asked.unit(given)).figure("upper", rate.upper()).figure("lower", rate.lower())
-                .note("%d rejects in %d parts: with %s confidence the reject rate of parts made alike is at most %s".formatted(rejects, n,
-                        Wording.percent(confidence), Wording.atMostPercent(rate.upper())))
-                .on(rejects == 0 || rejects == n
-                        ? "Clopper and Pearson (1934); all of 1 - confidence at the one end there is"
+                .note("%d rejects in %d parts: with %s confidence the reject rate of parts made alike is at %s".formatted(rejects, n,
+                        Wording.percent(confidence), rejects == n ? "least " + Wording.atLeastPercent(rate.lower())
+                                : "most " + Wording.atMostPercent(rate.upper())))
+                .on(rejects == 0
+                        ? "Clopper and Pearson (1934); all of 1 - confidence above the upper bound"
                         : "Clopper and Pearson (1934); NIST/SEMATECH e-Handbook 7.2.4.2; half of 1 - confidence at either end");
     }
 }

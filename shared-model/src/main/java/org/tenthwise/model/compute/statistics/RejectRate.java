@@ -5,9 +5,9 @@ import org.apache.commons.statistics.distribution.BetaDistribution;
 /**
  * Between what bounds the share of rejects lies when so many of so many parts were rejects.
  *
- * <p>No reject in n: upper = 1 − α<sup>1/n</sup>, lower = 0, with the whole α = 1 − confidence at the one end there is. All n
- * rejects: lower = α<sup>1/n</sup>, upper = 1. Else, with α/2 at each end: lower is the α/2 quantile of the beta distribution
- * with x and n − x + 1, upper the 1 − α/2 quantile of that with x + 1 and n − x.
+ * <p>No reject in n: upper = 1 − α<sup>1/n</sup>, lower = 0, with the whole α = 1 − confidence above the one bound asked for. Else,
+ * with α/2 at each end: lower is the α/2 quantile of the beta distribution with x and n − x + 1, upper the 1 − α/2 quantile of that
+ * with x + 1 and n − x. All n rejects: lower = (α/2)<sup>1/n</sup>, and upper = 1 leaves nothing beyond it.
  *
  * <p>Plain numbers from 0 to 1.
  *
@@ -33,7 +33,7 @@ public record RejectRate(double lower, double upper) {
             return new RejectRate(0, -Math.expm1(Math.log(alpha) / n));
         }
         if (rejects == n) {
-            return new RejectRate(Math.exp(Math.log(alpha) / n), 1);
+            return new RejectRate(Math.exp(Math.log(alpha / 2) / n), 1);
         }
         return new RejectRate(Quantile.below(BetaDistribution.of(rejects, n - rejects + 1.0), alpha / 2),
                 Quantile.exceeded(BetaDistribution.of(rejects + 1.0, n - rejects), alpha / 2));

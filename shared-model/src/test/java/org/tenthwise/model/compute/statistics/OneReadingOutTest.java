@@ -69,9 +69,18 @@ class OneReadingOutTest {
         RejectRate rate = RejectRate.of(n, 0, 0.95);
         assertEquals(upper, rate.upper(), 6e-7);
         assertEquals(0, rate.lower());
-        RejectRate allBad = RejectRate.of(n, n, 0.95);
-        assertEquals(1, allBad.upper());
-        assertEquals(1 - upper, allBad.lower(), 6e-7);
+    }
+
+    /**
+     * Clopper and Pearson (1934), half of 1 - confidence below: pⁿ = 0.025, so 0.025 of one part, √0.025 of two and the fifth root of
+     * it of five; by hand 0.4781762⁵ = 0.0250000.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 0.025", "2, 0.15811388", "5, 0.4781762"})
+    void everyPartARejectLeavesHalfOfTheDoubtBelow(int n, double lower) {
+        RejectRate rate = RejectRate.of(n, n, 0.95);
+        assertEquals(lower, rate.lower(), 6e-8);
+        assertEquals(1, rate.upper());
     }
 
     /** At the bound the binomial leaves just the tail: 1 reject in 1 000 000, and P(X ≤ 1) = 2.5 %, so n p is near 5.5716 (Poisson). */
