@@ -1,6 +1,7 @@
 package org.tenthwise.app.sums.statistics;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Set;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
@@ -47,12 +48,19 @@ final class ToleranceIntervalSum implements Sum {
                     Wording.percent(confidence), Wording.percent(cover)));
         }
         if (sides == 2) {
-            answer.note("k for two sides is Howe's approximation: for a cover of 0.9 to 0.9973 it is up to 9 % more than the exact factor with two parts, "
-                    + "5 % with three, 3 % with four, and about 1 % off from eight on");
+            answer.note(howe(ToleranceFactor.byHowe(n, cover.doubleValue(), confidence.doubleValue()), k));
         }
         if (n < FEW) {
             answer.note("%d parts: the interval is wide because so few say little, and it holds for normal spread only".formatted(n));
         }
-        return answer.on(sides == 2 ? "Howe (1969); NIST/SEMATECH e-Handbook 7.2.6.3" : "Exact, by non-central t; ISO 16269-6");
+        return answer.on(sides == 2 ? "Exact, by an integral over mean and spread; ISO 16269-6:2014, Annex F" : "Exact, by non-central t; ISO 16269-6:2014");
+    }
+
+    /** How far off the factor is that many tables print. */
+    private static String howe(double approximate, double exact) {
+        double percent = 100 * (approximate / exact - 1);
+        return "k is the exact factor; Howe's approximation, which many tables print, is %s, %s %% %s".formatted(
+                BigDecimal.valueOf(approximate).setScale(4, RoundingMode.HALF_EVEN).toPlainString(),
+                BigDecimal.valueOf(Math.abs(percent)).setScale(2, RoundingMode.HALF_EVEN).toPlainString(), percent < 0 ? "less" : "more");
     }
 }
