@@ -83,14 +83,17 @@ final class Replay {
     }
 
     private void set(Setting setting) throws CouldNotRun, CouldNotSave {
-        taken(session.chooseGauge(setting.gauge().id(), setting.reference()));
+        taken(session.gauge().choose(setting.gauge().id(), setting.reference()));
         if (session.state().asked() instanceof Asked.WhichSense) {
             Sense sense = gauges.get(setting.gauge().id()).sense().orElseThrow();
-            taken(session.tellSense(sense == Sense.FALLS_WITH_SIZE));
+            taken(session.gauge().tellSense(sense == Sense.FALLS_WITH_SIZE));
         }
         if (setting.zero().isPresent()) {
             taken(session.enter(setting.certified().orElseThrow().text()));
             taken(session.enter(setting.zero().get().text()));
+            if (session.state().asked() instanceof Asked.SenseInFigures) {
+                taken(session.gauge().confirmSense(true));
+            }
         } else if (setting.certified().isPresent()) {
             enter(setting.certified().get().text());
         }

@@ -122,6 +122,10 @@ public final class DemoWalk {
         if (setting.zero().isPresent()) {
             typist.figure(setting.zero().get().text());
             finger.press("commit");
+            if (finger.sees("reply-0")) {
+                once("gauge-sense-in-figures");
+                finger.press("reply-0");
+            }
         }
     }
 

@@ -1,9 +1,13 @@
 package org.tenthwise.app.session;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
@@ -26,8 +30,31 @@ public sealed interface Asked {
         }
     }
 
-    /** Which way a comparing gauge counts: does its number rise when the plunger is pressed in? Asked once a gauge. */
+    /** Which way a comparing gauge counts: does its number rise when the plunger is pressed in? Asked once a gauge, or anew. */
     record WhichSense(String gauge, GaugeKind kind) implements Asked {
+    }
+
+    /**
+     * Whether the sense just told is right, by a figure: with {@code reading} on its dial the gauge is in a bore of
+     * {@code size}, which is smaller than the master and presses the plunger in.
+     *
+     * @param otherwiseSoFar whether the shop had its sense the other way round until now
+     */
+    record SenseInFigures(String gauge, Written reading, Written size, boolean otherwiseSoFar) implements Asked {
+
+        /** By how much the bore is smaller: enough to be seen on any dial. */
+        private static final Map<Unit, BigDecimal> SMALLER = Map.of(Unit.MILLIMETRE, new BigDecimal("0.010"), Unit.INCH, new BigDecimal("0.0005"));
+
+        static SenseInFigures of(Setting onMaster, Optional<Gauge> known) {
+            Written master = onMaster.certified().orElseThrow();
+            Written zero = onMaster.zero().orElseThrow();
+            Sense sense = onMaster.gauge().sense().orElseThrow();
+            BigDecimal smaller = SMALLER.get(master.unit());
+            return new SenseInFigures(onMaster.gauge().id(),
+                    Written.of(zero.figure().subtract(smaller.multiply(BigDecimal.valueOf(sense.sign()))), zero.unit()),
+                    Written.of(master.figure().subtract(smaller), master.unit()),
+                    known.flatMap(Gauge::sense).filter(before -> before != sense).isPresent());
+        }
     }
 
     /**

@@ -1,119 +1,196 @@
 package org.tenthwise.app.session;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /**
- * The gauge of the step in hand while it is being set: which one, its sense, its master or wires, its zero. What is
- * chosen here is kept in the ledger with the first reading or the zero, whichever comes first.
+ * The gauge of a step while it is being set: which one, its sense, its master or wires, its zero.
+ *
+ * <p>Which gauge was taken is kept in the ledger at once, so that nothing is read under the gauge of before; what is typed
+ * of it is held here, step by step, until it is whole, and kept in the ledger then. A sense that was told makes the setting
+ * whole only once a figure it gives was confirmed.
  */
 final class GaugeAtHand {
 
+    private final RunBook book;
     private final GaugeRack rack;
-    private final Unit unit;
-    private Optional<String> chosen = Optional.empty();
-    private Optional<String> reference = Optional.empty();
-    private Optional<Written> certified = Optional.empty();
+    private final Map<Integer, HalfSet> halfSet = new HashMap<>();
 
-    GaugeAtHand(GaugeRack rack, Unit unit) {
+    GaugeAtHand(RunBook book, GaugeRack rack) {
+        this.book = book;
         this.rack = rack;
-        this.unit = unit;
     }
 
-    void putDown() {
-        chosen = Optional.empty();
-        reference = Optional.empty();
-        certified = Optional.empty();
+    /** @param reference mark of its master or wires; absent where they go by their nominal size */
+    void choose(Step step, String mark, Optional<String> reference) throws CouldNotSave {
+        halfSet.remove(step.number());
+        if (isSet(step) || !liesReady(step, mark, reference)) {
+            book.add(new Event.GaugeChosen(step.number(), mark, reference));
+        }
     }
 
-    /** @param markOfReference mark of its master or wires; absent where they go by their nominal size */
-    void choose(String mark, Optional<String> markOfReference) {
-        chosen = Optional.of(mark);
-        reference = markOfReference;
-        certified = Optional.empty();
+    /** Whether it is asked for by itself, so that there is nothing to keep. */
+    private boolean liesReady(Step step, String mark, Optional<String> reference) {
+        Event.GaugeChosen taken = new Event.GaugeChosen(step.number(), mark, reference);
+        return book.run().chosen(step.number()).map(taken::equals)
+                .orElseGet(() -> reference.isEmpty() && means(step).gauge().equals(Optional.of(mark)));
     }
 
-    void certify(Written size) {
-        certified = Optional.of(size);
+    /**
+     * The gauge of the step is to be set anew: what was set of it so far is not asked back.
+     *
+     * @param senseToo whether its sense is asked as well, as if the shop did not know it
+     */
+    void setAnew(Step step, boolean senseToo) throws CouldNotSave {
+        choose(step, mark(means(step), step).orElseThrow(), Optional.empty());
+        halfSet.put(step.number(), senseToo ? HalfSet.SENSE_TOO : HalfSet.NOTHING);
     }
 
     /** What must be known of the gauge before it can be read; absent once it is set or needs no setting. */
-    Optional<Asked> asked(Step step, Run run) {
-        if (step.check().means().isEmpty() || isSet(step, run)) {
+    Optional<Asked> asked(Step step) {
+        if (step.check().means().isEmpty() || isSet(step)) {
             return Optional.empty();
         }
-        Check.Means means = step.check().means().get();
-        Optional<String> mark = mark(means, run);
+        Check.Means means = means(step);
+        Optional<String> mark = mark(means, step);
         if (mark.isEmpty()) {
             return Optional.of(new Asked.WhichGauge(means.kind(), rack.ofKind(means.kind())));
         }
         if (means.kind().reference() == GaugeKind.Reference.NONE) {
             return Optional.empty();
         }
+        HalfSet half = half(step);
         boolean compares = means.kind().reference() == GaugeKind.Reference.MASTER;
-        if (compares && rack.find(mark.get(), means.kind()).isEmpty()) {
+        if (compares && sense(step, mark.get()).isEmpty()) {
             return Optional.of(new Asked.WhichSense(mark.get(), means.kind()));
         }
-        if (certified.isEmpty()) {
-            return Optional.of(new Asked.Certified(means.kind().reference(), suggested(mark.get(), means, run)));
+        if (half.certified().isEmpty()) {
+            return Optional.of(new Asked.Certified(means.kind().reference(), suggested(mark.get(), means)));
         }
-        return compares ? Optional.of(new Asked.Zero(certified.get(), new Written("0", unit))) : Optional.empty();
+        return Optional.of(half.zero().isEmpty()
+                ? new Asked.Zero(half.certified().get(), new Written("0", book.plan().unit()))
+                : Asked.SenseInFigures.of(onMaster(step, half.zero().get()), rack.find(mark.get(), means.kind())));
     }
 
-    /** The setting that the next reading or answer brings with it: a gauge that needs no master, or wires just typed. */
-    Optional<Setting> settingToMake(Step step, Run run) {
-        if (step.check().means().isEmpty() || isSet(step, run)) {
+    /** The setting that the next reading or answer brings with it: that of a gauge that reads the size itself. */
+    Optional<Setting> settingToMake(Step step) {
+        if (step.check().means().isEmpty() || isSet(step)) {
             return Optional.empty();
         }
-        Check.Means means = step.check().means().get();
-        Gauge gauge = new Gauge(mark(means, run).orElseThrow(), means.kind(), Optional.empty());
-        return Optional.of(means.kind().reference() == GaugeKind.Reference.WIRES
-                ? Setting.overWires(gauge, reference(means), certified.orElseThrow())
-                : Setting.direct(gauge));
+        return Optional.of(Setting.direct(new Gauge(mark(means(step), step).orElseThrow(), means(step).kind(), Optional.empty())));
     }
 
-    Setting onMaster(Step step, Run run, Written zero) {
-        Check.Means means = step.check().means().orElseThrow();
-        Gauge gauge = mark(means, run).flatMap(mark -> rack.find(mark, means.kind())).orElseThrow();
-        return Setting.onMaster(gauge, reference(means), certified.orElseThrow(), zero);
+    /** What was typed and not kept is forgotten, in every step. */
+    void forget() {
+        halfSet.clear();
     }
 
-    private String reference(Check.Means means) {
-        return reference.orElseGet(() -> means.reference().orElseThrow().text());
+    void tellSense(Step step, Sense sense) {
+        halfSet.put(step.number(), half(step).told(sense));
     }
 
-    private boolean isSet(Step step, Run run) {
-        return chosen.isEmpty() && run.setting(step.number()).isPresent();
+    /** The size of the master, or of the wires, which are set with it. */
+    void certify(Step step, Written size) throws CouldNotSave {
+        Check.Means means = means(step);
+        if (means.kind().reference() == GaugeKind.Reference.WIRES) {
+            Gauge gauge = new Gauge(mark(means, step).orElseThrow(), means.kind(), Optional.empty());
+            set(step, Setting.overWires(gauge, reference(means, step), size));
+        } else {
+            halfSet.put(step.number(), half(step).on(size));
+        }
     }
 
-    /** The gauge chosen here, the one the plan names, or the last of its kind used in this run. */
-    private Optional<String> mark(Check.Means means, Run run) {
-        return chosen.or(means::gauge).or(() -> settings(run).filter(setting -> setting.gauge().kind() == means.kind())
-                .reduce((earlier, later) -> later).map(setting -> setting.gauge().id()));
+    /** What the gauge reads on its master; sets it, unless its sense was told and is still to be confirmed. */
+    void zero(Step step, Written zero) throws CouldNotSave {
+        if (half(step).told().isPresent()) {
+            halfSet.put(step.number(), half(step).reading(zero));
+        } else {
+            set(step, onMaster(step, zero));
+        }
+    }
+
+    /** The figure is as the gauge shows it: its sense is known to the shop, and it is set. */
+    void confirm(Step step) throws CouldNotSave {
+        Setting setting = onMaster(step, half(step).zero().orElseThrow());
+        if (!rack.find(setting.gauge().id(), setting.gauge().kind()).equals(Optional.of(setting.gauge()))) {
+            rack.know(setting.gauge(), book.by(), book.now());
+        }
+        set(step, setting);
+    }
+
+    /** The gauge shows it the other way round: the figure is asked about once more, as it is then. */
+    void turnRound(Step step) {
+        HalfSet half = half(step);
+        halfSet.put(step.number(), half.told(half.told().orElseThrow().opposite()));
+    }
+
+    private void set(Step step, Setting setting) throws CouldNotSave {
+        book.add(new Event.GaugeSet(step.number(), setting));
+        halfSet.remove(step.number());
+    }
+
+    private Setting onMaster(Step step, Written zero) {
+        Check.Means means = means(step);
+        String mark = mark(means, step).orElseThrow();
+        return Setting.onMaster(new Gauge(mark, means.kind(), sense(step, mark)), reference(means, step),
+                half(step).certified().orElseThrow(), zero);
+    }
+
+    private Optional<Sense> sense(Step step, String mark) {
+        HalfSet half = half(step);
+        return half.senseToo() ? half.told()
+                : half.told().or(() -> rack.find(mark, means(step).kind()).flatMap(Gauge::sense));
+    }
+
+    private HalfSet half(Step step) {
+        return halfSet.getOrDefault(step.number(), HalfSet.NOTHING);
+    }
+
+    private String reference(Check.Means means, Step step) {
+        return book.run().chosen(step.number()).flatMap(Event.GaugeChosen::reference)
+                .orElseGet(() -> means.reference().orElseThrow().text());
+    }
+
+    private boolean isSet(Step step) {
+        return book.run().setting(step.number()).isPresent();
+    }
+
+    /** The gauge taken for the step, the one the plan names, or the last of its kind used in this run. */
+    private Optional<String> mark(Check.Means means, Step step) {
+        Run run = book.run();
+        return run.setting(step.number()).map(setting -> setting.gauge().id())
+                .or(() -> run.chosen(step.number()).map(Event.GaugeChosen::mark)).or(means::gauge)
+                .or(() -> settings().filter(setting -> setting.gauge().kind() == means.kind())
+                        .reduce((earlier, later) -> later).map(setting -> setting.gauge().id()));
     }
 
     /** The certified size the same gauge was set on in this run for the same nominal, otherwise the nominal. */
-    private Written suggested(String mark, Check.Means means, Run run) {
+    private Written suggested(String mark, Check.Means means) {
         Written nominal = means.reference().orElseThrow();
-        return settings(run).filter(setting -> setting.gauge().id().equals(mark)
+        return settings().filter(setting -> setting.gauge().id().equals(mark)
                         && setting.reference().equals(Optional.of(nominal.text())))
                 .reduce((earlier, later) -> later).flatMap(Setting::certified).orElse(nominal);
     }
 
-    private static Stream<Setting> settings(Run run) {
-        List<Entry> entries = run.entries();
-        return entries.stream().map(Entry::event)
-                .flatMap(event -> event instanceof Event.GaugeSet set ? Stream.of(set.setting()) : Stream.empty());
+    /** Those that count: what was struck out is not offered again. */
+    private Stream<Setting> settings() {
+        return book.run().settings().stream().map(entry -> ((Event.GaugeSet) entry.event()).setting());
+    }
+
+    private static Check.Means means(Step step) {
+        return step.check().means().orElseThrow();
     }
 }

@@ -1,15 +1,11 @@
 package org.tenthwise.app.session;
 
 import java.time.Clock;
-import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
-import org.tenthwise.model.gauge.Gauge;
-import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
@@ -31,90 +27,54 @@ import org.tenthwise.model.run.Run;
  * One run in hand. Every verb that is taken is on the disk when it returns; a verb that is not says why and changes
  * nothing. Used from the one thread that owns the ledger.
  *
- * <p>Nothing of a run is kept here that the ledger does not hold, but the step looked at, a gauge half set, and the way of
- * reading chosen before the first reading of a pass.
+ * <p>Nothing of a run is kept here that the ledger does not hold, but the step looked at, what was typed of a gauge not set
+ * yet, and the way of reading chosen before the first reading of a pass.
  */
 public final class RunSession {
 
-    private final Ledger ledger;
-    private final Clock clock;
-    private final GaugeRack rack;
+    private final RunBook book;
     private final GaugeAtHand gauge;
+    private final GaugeVerbs gaugeVerbs;
     private final Gate gate;
     private final Plan plan;
-    private final List<Entry> entries;
     private final Insistence insistence = new Insistence();
     private final WayOfReading way = new WayOfReading();
 
-    private Sheet sheet;
     private Step inHand;
 
     RunSession(Ledger ledger, Clock clock, GaugeRack rack, Plan plan, List<Entry> entries) {
-        this.ledger = ledger;
-        this.clock = clock;
-        this.rack = rack;
-        this.gauge = new GaugeAtHand(rack, plan.unit());
+        this.book = new RunBook(ledger, clock, plan, entries);
+        this.gauge = new GaugeAtHand(book, rack);
+        this.gaugeVerbs = new GaugeVerbs(this, gauge);
         this.gate = new Gate(plan);
         this.plan = plan;
-        this.entries = new ArrayList<>(entries);
-        this.sheet = Sheet.of(plan, new Run(entries));
-        this.inHand = Whereabouts.whereItStopped(sheet);
+        this.inHand = Whereabouts.whereItStopped(book.sheet());
     }
 
     public String id() {
-        return sheet.run().id();
+        return sheet().run().id();
     }
 
     public State state() {
-        return new State(sheet, inHand, asked(), sheet.run().setting(inHand.number()), way.sweeping(inHand, pass()),
-                way.readingsFirst(pass()), Whereabouts.next(sheet, inHand));
+        return new State(sheet(), inHand, asked(), sheet().run().setting(inHand.number()), way.sweeping(inHand, pass()),
+                way.readingsFirst(pass()), Whereabouts.next(sheet(), inHand));
     }
 
     public Reply goTo(int step) {
         inHand = plan.step(step);
         way.forget();
-        gauge.putDown();
         insistence.forget();
         return Reply.taken(state());
     }
 
     /** To the next step that is neither settled nor held; stays where there is none. */
     public Reply goOn() {
-        return Whereabouts.next(sheet, inHand).map(step -> goTo(step.number())).orElseGet(() -> Reply.taken(state()));
+        return Whereabouts.next(sheet(), inHand).map(step -> goTo(step.number())).orElseGet(() -> Reply.taken(state()));
     }
 
-    public Reply chooseGauge(String mark) {
-        return chooseGauge(mark, Optional.empty());
-    }
-
-    /**
-     * Takes another gauge for the step in hand; the readings so far keep the one they were made with.
-     *
-     * @param reference mark of its master or of its wires; absent where they go by their nominal size
-     */
-    public Reply chooseGauge(String mark, Optional<String> reference) {
-        Optional<Objection> shut = shut();
-        if (shut.isPresent()) {
-            return Reply.refused(state(), shut.get());
-        }
-        if (mark.isBlank()) {
-            return refuse(Objection.Kind.BLANK);
-        }
-        if (inHand.check().means().isEmpty()) {
-            return refuse(Objection.Kind.NOT_ASKED_HERE);
-        }
-        gauge.choose(mark.strip(), reference);
-        return Reply.taken(state());
-    }
-
-    /** @param rises whether the number on the gauge rises when its plunger is pressed in, as a smaller bore presses it */
-    public Reply tellSense(boolean rises) throws CouldNotSave {
-        if (!(asked() instanceof Asked.WhichSense which)) {
-            return refuse(Objection.Kind.NOT_ASKED_HERE);
-        }
-        rack.know(new Gauge(which.gauge(), which.kind(),
-                Optional.of(rises ? Sense.FALLS_WITH_SIZE : Sense.RISES_WITH_SIZE)), by(), now());
-        return Reply.taken(state());
+    /** What can be done with the gauge of the step in hand. */
+    public GaugeVerbs gauge() {
+        return gaugeVerbs;
     }
 
     /** A run-out not yet begun is read as the highest and the lowest over a full turn, or at every angle. */
@@ -159,12 +119,12 @@ public final class RunSession {
                 : asked instanceof Asked.Nothing ? Objection.Kind.NOTHING_ASKED : Objection.Kind.NOT_ASKED_HERE);
     }
 
-    private Reply enterCertified(String text, Asked.Certified wanted) {
+    private Reply enterCertified(String text, Asked.Certified wanted) throws CouldNotSave {
         Optional<Objection> objection = insistence.standing(gate.certified(inHand, text, wanted.suggested()), text);
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
-        gauge.certify(new Written(text, plan.unit()));
+        gauge.certify(inHand, new Written(text, plan.unit()));
         insistence.forget();
         return Reply.taken(state());
     }
@@ -173,24 +133,24 @@ public final class RunSession {
         if (!Written.isPlainDecimal(text)) {
             return Reply.refused(state(), new Objection(Objection.Kind.NOT_A_NUMBER, text));
         }
-        set(gauge.onMaster(inHand, sheet.run(), new Written(text, plan.unit())));
+        gauge.zero(inHand, new Written(text, plan.unit()));
         return Reply.taken(state());
     }
 
     private Reply enterReading(String text, Slot slot) throws CouldNotSave {
-        Optional<Setting> toSet = gauge.settingToMake(inHand, sheet.run());
-        Optional<Setting> setting = toSet.or(() -> sheet.run().setting(inHand.number()));
+        Optional<Setting> toSet = gauge.settingToMake(inHand);
+        Optional<Setting> setting = toSet.or(() -> sheet().run().setting(inHand.number()));
         Optional<Objection> objection = insistence.standing(gate.reading(inHand, text, setting), text);
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
         Event.ReadingTaken taken = new Event.ReadingTaken(inHand.number(), slot.key(), new Written(text, plan.unit()));
-        Optional<Objection> noSum = Gate.turn(pass(), taken).or(() -> gate.sum(entries, toSet, taken));
+        Optional<Objection> noSum = Gate.turn(pass(), taken).or(() -> gate.sum(sheet().run().entries(), toSet, taken));
         if (noSum.isPresent()) {
             return Reply.refused(state(), noSum.get());
         }
         if (toSet.isPresent()) {
-            set(toSet.get());
+            append(new Event.GaugeSet(inHand.number(), toSet.get()));
         }
         return kept(taken);
     }
@@ -204,7 +164,7 @@ public final class RunSession {
         if (shut.isPresent()) {
             return Reply.refused(state(), shut.get());
         }
-        Optional<Warmth> needed = sheet.line(inHand.number()).finding().warmth().filter(Warmth::needed);
+        Optional<Warmth> needed = sheet().line(inHand.number()).finding().warmth().filter(Warmth::needed);
         if (needed.isEmpty()) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
@@ -217,9 +177,9 @@ public final class RunSession {
         if (!(asked() instanceof Asked.Answering wanted) || !wanted.question().answers().contains(answer)) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
-        Optional<Setting> toSet = gauge.settingToMake(inHand, sheet.run());
+        Optional<Setting> toSet = gauge.settingToMake(inHand);
         if (toSet.isPresent()) {
-            set(toSet.get());
+            append(new Event.GaugeSet(inHand.number(), toSet.get()));
         }
         return kept(new Event.Answered(inHand.number(), wanted.question(), answer));
     }
@@ -245,10 +205,10 @@ public final class RunSession {
         if (reason.isBlank()) {
             return refuse(Objection.Kind.BLANK);
         }
-        if (sheet.run().closed().isPresent()) {
+        if (sheet().run().closed().isPresent()) {
             return refuse(Objection.Kind.CLOSED);
         }
-        Optional<Objection> against = Gate.strikingOut(entries, entry);
+        Optional<Objection> against = Gate.strikingOut(sheet().run().entries(), entry);
         return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.StruckOut(entry, reason.strip()));
     }
 
@@ -270,7 +230,7 @@ public final class RunSession {
         if (reason.isBlank() || signedBy.isBlank()) {
             return refuse(Objection.Kind.BLANK);
         }
-        Optional<Objection> against = shut().or(() -> Gate.disposing(sheet.line(inHand.number()).finding(), disposition));
+        Optional<Objection> against = shut().or(() -> Gate.disposing(sheet().line(inHand.number()).finding(), disposition));
         return against.isPresent() ? Reply.refused(state(), against.get())
                 : kept(new Event.Disposed(inHand.number(), disposition, reason.strip(), signedBy.strip()));
     }
@@ -280,45 +240,40 @@ public final class RunSession {
         if (signedBy.isBlank() || meaning.isBlank()) {
             return refuse(Objection.Kind.BLANK);
         }
-        return sheet.run().closed().isPresent() ? refuse(Objection.Kind.CLOSED)
+        return sheet().run().closed().isPresent() ? refuse(Objection.Kind.CLOSED)
                 : kept(new Event.Closed(signedBy.strip(), meaning.strip()));
     }
 
-    private Asked asked() {
+    Asked asked() {
         Optional<Objection> shut = shut();
         if (shut.isPresent()) {
             return shut.get().kind() == Objection.Kind.CLOSED ? new Asked.Closed()
-                    : new Asked.Held(sheet.line(inHand.number()).waitingFor());
+                    : new Asked.Held(sheet().line(inHand.number()).waitingFor());
         }
         Map<String, Run.Reading> standing = pass().standing();
         List<Slot> slots = way.slots(inHand, pass());
         List<Slot> missing = slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
-        Optional<Asked> temperature = Thermometer.asked(sheet.line(inHand.number()), sheet.run())
+        Optional<Asked> temperature = Thermometer.asked(sheet().line(inHand.number()), sheet().run())
                 .filter(wanted -> missing.isEmpty() || !way.readingsFirst(pass()));
         Optional<Question> question = inHand.check().questions().stream()
                 .filter(q -> pass().answer(q).isEmpty()).findFirst();
         if (missing.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
             return new Asked.Nothing();
         }
-        return gauge.asked(inHand, sheet.run()).or(() -> temperature).orElseGet(() -> missing.isEmpty()
+        return gauge.asked(inHand).or(() -> temperature).orElseGet(() -> missing.isEmpty()
                 ? new Asked.Answering(question.orElseThrow())
                 : new Asked.Reading(missing.get(0), slots.size() - missing.size(), slots.size(), plan.unit()));
     }
 
-    private Optional<Objection> shut() {
-        if (sheet.run().closed().isPresent()) {
+    Optional<Objection> shut() {
+        if (sheet().run().closed().isPresent()) {
             return Optional.of(Objection.of(Objection.Kind.CLOSED));
         }
-        return sheet.line(inHand.number()).held() ? Optional.of(Objection.of(Objection.Kind.HELD)) : Optional.empty();
+        return sheet().line(inHand.number()).held() ? Optional.of(Objection.of(Objection.Kind.HELD)) : Optional.empty();
     }
 
     private Run.Pass pass() {
-        return sheet.run().pass(inHand);
-    }
-
-    private void set(Setting setting) throws CouldNotSave {
-        append(new Event.GaugeSet(inHand.number(), setting));
-        gauge.putDown();
+        return sheet().run().pass(inHand);
     }
 
     private Reply kept(Event event) throws CouldNotSave {
@@ -327,17 +282,12 @@ public final class RunSession {
     }
 
     private void append(Event event) throws CouldNotSave {
-        entries.add(ledger.append(id(), now(), by(), event));
-        sheet = Sheet.of(plan, new Run(entries));
+        book.add(event);
         insistence.forget();
     }
 
-    private String by() {
-        return sheet.run().by();
-    }
-
-    private OffsetDateTime now() {
-        return OffsetDateTime.now(clock);
+    private Sheet sheet() {
+        return book.sheet();
     }
 
     private Reply refuse(Objection.Kind kind) {

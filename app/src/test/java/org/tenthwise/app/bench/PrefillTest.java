@@ -61,8 +61,9 @@ class PrefillTest {
         RunSession session = workshop.setUp("014");
         Workshop.must(() -> session.goTo(13));
         for (String entered : List.of("", "", "27", "22", "0.013")) {
-            Workshop.must(() -> session.state().asked() instanceof Asked.WhichSense ? session.tellSense(false) : session.state());
+            Workshop.must(() -> session.state().asked() instanceof Asked.WhichSense ? session.gauge().tellSense(false) : session.state());
             Workshop.must(() -> session.enter(entered));
+            Workshop.must(() -> session.gauge().confirmSense(true));
         }
         Filled warm = of(Prefill.of(session.state()), BenchKind.TEMPERATURE);
         assertEquals(List.of("30.013", "27", "22"), List.of(warm.text("reading"), warm.text("part_temp"), warm.text("gauge_temp")));

@@ -84,11 +84,12 @@ class RunSessionTest {
         setUp();
         session.goTo(BORE);
         assertInstanceOf(Asked.WhichSense.class, session.state().asked());
-        session.tellSense(true);
+        session.gauge().tellSense(true);
         assertInstanceOf(Asked.Certified.class, session.state().asked());
         session.enter("30.002");
         assertInstanceOf(Asked.Zero.class, session.state().asked());
         session.enter("");
+        session.gauge().confirmSense(true);
         assertEquals(Sense.FALLS_WITH_SIZE, session.state().setting().orElseThrow().gauge().sense().orElseThrow());
         session.readingsFirst(true);
         // 30.002 − (−0.013 − 0) = 30.015
@@ -107,7 +108,7 @@ class RunSessionTest {
         setUp();
         bore("0.012");
         assertEquals(Optional.of("30.000"), session.state().setting().orElseThrow().reference());
-        session.chooseGauge("BG-2", Optional.of("MR-30"));
+        session.gauge().choose("BG-2", Optional.of("MR-30"));
         session.enter("30.001");
         session.enter("0");
         assertEquals(Optional.of("MR-30"), session.state().setting().orElseThrow().reference());
@@ -270,9 +271,10 @@ class RunSessionTest {
 
     private void bore(String... readings) throws Exception {
         session.goTo(BORE);
-        session.tellSense(false);
+        session.gauge().tellSense(false);
         session.enter("");
         session.enter("");
+        session.gauge().confirmSense(true);
         session.enter("20");
         session.enter("20");
         for (String reading : readings) {

@@ -87,10 +87,11 @@ public final class Workshop implements Journey, AutoCloseable {
         return must(() -> {
             session.goTo(13);
             if (session.state().asked() instanceof Asked.WhichSense) {
-                session.tellSense(false);
+                session.gauge().tellSense(false);
             }
             session.enter("");
             session.enter("");
+            session.gauge().confirmSense(true);
             session.enter("20");
             session.enter("20");
             for (String reading : readings) {

@@ -18,4 +18,8 @@ public enum Sense {
     public int sign() {
         return sign;
     }
+
+    public Sense opposite() {
+        return this == RISES_WITH_SIZE ? FALLS_WITH_SIZE : RISES_WITH_SIZE;
+    }
 }

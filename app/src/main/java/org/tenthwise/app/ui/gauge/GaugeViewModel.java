@@ -63,7 +63,7 @@ public final class GaugeViewModel {
     private void choose() {
         String chosen = mark.reads();
         form.busy(true);
-        inHand.errands().ask(() -> inHand.session().chooseGauge(chosen), state -> journey.back(),
+        inHand.errands().ask(() -> inHand.session().gauge().choose(chosen), state -> journey.back(),
                 () -> form.busy(false));
     }
 }

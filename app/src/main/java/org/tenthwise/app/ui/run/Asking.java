@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.run.RunShown.Act;
@@ -59,6 +60,12 @@ final class Asking {
             return new Panel.Ask(words.say("run.sense", sense.gauge()), List.of(
                     new Reply(words.say("run.sense.rises"), new Meaning.Sense(true)),
                     new Reply(words.say("run.sense.falls"), new Meaning.Sense(false))));
+        }
+        if (asked instanceof Asked.SenseInFigures figures) {
+            return new Panel.Ask(words.say(figures.otherwiseSoFar() ? "run.sense.figure.otherwise" : "run.sense.figure",
+                    Figures.written(figures.reading()), Figures.written(figures.size()), figures.gauge()), List.of(
+                    new Reply(words.say("run.sense.figure.so"), new Meaning.SenseInFigures(true)),
+                    new Reply(words.say("run.sense.figure.not"), new Meaning.SenseInFigures(false))));
         }
         if (asked instanceof Asked.Answering answering) {
             return question(answering.question());
@@ -126,6 +133,9 @@ final class Asking {
         }
         if (asked instanceof Asked.Temperature temperature && temperature.suggested().isPresent()) {
             return Commit.of(Act.ENTER, words.say("run.take", temperature.suggested().get().text()), "");
+        }
+        if (asked instanceof Asked.WhichSense || asked instanceof Asked.SenseInFigures) {
+            return Commit.of(Act.WAIT, words.say("run.next"), "");
         }
         if (asked instanceof Asked.WhichGauge) {
             return Commit.of(Act.OTHER_GAUGE, words.say("run.other-gauge"), "");

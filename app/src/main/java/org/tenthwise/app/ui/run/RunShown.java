@@ -89,6 +89,10 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
         record Sense(boolean rises) implements Meaning {
         }
 
+        /** Whether the gauge shows the figure that its sense was put into. */
+        record SenseInFigures(boolean so) implements Meaning {
+        }
+
         record Gauge(String mark) implements Meaning {
         }
 

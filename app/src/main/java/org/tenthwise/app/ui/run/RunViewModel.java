@@ -132,9 +132,11 @@ public final class RunViewModel implements Typing {
         if (meaning instanceof Meaning.Answered answered) {
             ask(() -> session.answer(answered.answer()));
         } else if (meaning instanceof Meaning.Sense sense) {
-            ask(() -> session.tellSense(sense.rises()));
+            ask(() -> session.gauge().tellSense(sense.rises()));
+        } else if (meaning instanceof Meaning.SenseInFigures figures) {
+            ask(() -> session.gauge().confirmSense(figures.so()));
         } else if (meaning instanceof Meaning.Gauge gauge) {
-            ask(() -> session.chooseGauge(gauge.mark()));
+            ask(() -> session.gauge().choose(gauge.mark()));
         } else if (meaning instanceof Meaning.Sweep sweep) {
             ask(() -> session.sweep(sweep.on()));
         } else if (meaning instanceof Meaning.ReadingsFirst first) {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.StepFigures;
@@ -17,7 +18,6 @@ import org.tenthwise.app.ui.run.RunShown.Heads;
 import org.tenthwise.app.ui.run.RunShown.Hold;
 import org.tenthwise.app.ui.run.RunShown.InHand;
 import org.tenthwise.app.ui.run.RunShown.StepLine;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
@@ -91,7 +91,7 @@ final class Showing {
         Step step = state.inHand();
         String drawing = StepFigures.limits(step).flatMap(Limits::origin).map(origin -> worked(step, origin))
                 .orElseGet(() -> step.drawing().isEmpty() ? sentences.limits(step) : step.drawing());
-        return new InHand(step.number(), step.name(), drawing, gauge(state), step.method(),
+        return new InHand(step.number(), step.name(), drawing, new GaugeWords(words).line(state.sheet().run(), step), step.method(),
                 step.caution().orElse(""), statement(step.check()));
     }
 
@@ -109,22 +109,6 @@ final class Showing {
             return look.what();
         }
         return check instanceof Check.GoNotGo limit ? words.say("run.go-not-go", limit.go(), limit.notGo()) : "";
-    }
-
-    private String gauge(State state) {
-        Optional<Check.Means> means = state.inHand().check().means();
-        return state.setting().map(this::set).or(() -> means.map(with -> with.gauge().map(
-                mark -> words.say("run.gauge", words.say("gauge-kind", with.kind()), mark))
-                .orElseGet(() -> words.say("run.gauge.any", words.say("gauge-kind", with.kind()))))).orElse("");
-    }
-
-    private String set(Setting setting) {
-        String gauge = words.say("run.gauge", words.say("gauge-kind", setting.gauge().kind()), setting.gauge().id());
-        if (setting.zero().isPresent()) {
-            return words.say("run.gauge.on-master", gauge, setting.certified().orElseThrow().text(),
-                    setting.zero().get().text().replace('-', '\u2212'));
-        }
-        return setting.certified().map(wires -> words.say("run.gauge.over-wires", gauge, wires.text())).orElse(gauge);
     }
 
     private Found found(State state) {

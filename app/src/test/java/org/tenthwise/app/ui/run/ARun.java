@@ -52,8 +52,15 @@ final class ARun implements AutoCloseable {
 
     /** The bore in hand at 20 °C, its gauge set on the plan's master and reading nought there; its number rises with size. */
     ARun setBoreGauge() throws Exception {
-        session.tellSense(false);
-        return enter("", "", "20", "20");
+        return setOnMaster().enter("20", "20");
+    }
+
+    /** The same, before any temperature. */
+    ARun setOnMaster() throws Exception {
+        session.gauge().tellSense(false);
+        enter("", "");
+        session.gauge().confirmSense(true);
+        return this;
     }
 
     @Override

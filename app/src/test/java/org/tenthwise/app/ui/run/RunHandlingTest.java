@@ -167,21 +167,21 @@ class RunHandlingTest extends RunAtHand {
     }
 
     @Test
-    void theSenseMasterAndZeroOfABoreGaugeAreTwoTapsAndOneAnswer() throws Exception {
+    void theSenseMasterAndZeroOfABoreGaugeAreTwoTapsAndTwoAnswers() throws Exception {
         run.setUpAndGoTo(ARun.BORE);
         run(() -> {
             Scene scene = opened().scene();
             press(scene, "reply-1");
             press(scene, "commit");
             press(scene, "commit");
+            press(scene, "reply-0");
         });
         assertTrue(run.session.state().asked() instanceof Asked.Temperature);
     }
 
     @Test
     void theTemperaturesCanWaitUntilEverythingIsRead() throws Exception {
-        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
-        run.enter("", "");
+        run.setUpAndGoTo(ARun.BORE).setOnMaster();
         run(() -> {
             Scene scene = opened().scene();
             press(scene, "again");
@@ -208,8 +208,7 @@ class RunHandlingTest extends RunAtHand {
 
     @Test
     void aGaugeThatTypesIntoTheTemperatureIsNotTakenForAThermometer() throws Exception {
-        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
-        run.enter("", "");
+        run.setUpAndGoTo(ARun.BORE).setOnMaster();
         run(() -> type(opened().scene(), "+0.013\n+0.013\n"));
         assertTrue(run.session.state().pass().isEmpty());
     }

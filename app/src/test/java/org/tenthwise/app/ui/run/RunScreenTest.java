@@ -42,14 +42,20 @@ class RunScreenTest extends RunAtHand {
 
     @Test
     void theMasterHoldsEverywhere() throws Exception {
-        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
+        run.setUpAndGoTo(ARun.BORE).session.gauge().tellSense(false);
         seen("master");
     }
 
     @Test
+    void theSenseInFiguresHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).session.gauge().tellSense(true);
+        run.enter("30.002", "0.03");
+        seen("sense-in-figures");
+    }
+
+    @Test
     void theTemperatureOfThePartHoldsEverywhere() throws Exception {
-        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
-        run.enter("", "");
+        run.setUpAndGoTo(ARun.BORE).setOnMaster();
         seen("temperature-part");
     }
 
@@ -63,15 +69,13 @@ class RunScreenTest extends RunAtHand {
 
     @Test
     void aBoreBroughtToTwentyDegreesHoldsEverywhere() throws Exception {
-        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
-        run.enter("", "", "22.8", "20.5", "0.015", "0.014", "0.011", "0.013");
+        run.setUpAndGoTo(ARun.BORE).setOnMaster().enter("22.8", "20.5", "0.015", "0.014", "0.011", "0.013");
         seen("bore-corrected");
     }
 
     @Test
     void aBoreReadBeforeItsTemperaturesHoldsEverywhere() throws Exception {
-        run.setUpAndGoTo(ARun.BORE).session.tellSense(false);
-        run.enter("", "");
+        run.setUpAndGoTo(ARun.BORE).setOnMaster();
         run.session.readingsFirst(true);
         run.enter("0.015", "0.014");
         seen("bore-not-corrected-yet");
@@ -113,7 +117,9 @@ class RunScreenTest extends RunAtHand {
     void aThreadOverWiresHoldsEverywhere() throws Exception {
         aPlugThatEnters("29.990");
         run.session.goTo(ARun.THREAD);
-        run.enter("", "40.749", "40.755", "40.752");
+        run.enter("");
+        seen("thread-wires-set");
+        run.enter("40.749", "40.755", "40.752");
         seen("thread");
     }
 

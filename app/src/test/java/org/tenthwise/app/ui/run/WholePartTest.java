@@ -197,7 +197,10 @@ class WholePartTest extends ScreenTest {
         }
         setting.gauge().sense().ifPresent(sense -> hand.press(scene, sense == Sense.FALLS_WITH_SIZE ? "reply-0" : "reply-1"));
         setting.certified().ifPresent(certified -> hand.enter(scene, certified.text()));
-        setting.zero().ifPresent(zero -> hand.enter(scene, zero.text()));
+        setting.zero().ifPresent(zero -> {
+            hand.enter(scene, zero.text());
+            hand.press(scene, "reply-0");
+        });
     }
 
     private static void goTo(Hand hand, Scene scene, ARun run, int step) {

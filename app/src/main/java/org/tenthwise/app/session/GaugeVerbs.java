@@ -1,0 +1,87 @@
+package org.tenthwise.app.session;
+
+import java.util.Optional;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.plan.Step;
+
+/**
+ * What can be done with the gauge of the step in hand: another one taken, its sense told and confirmed, set anew. As with
+ * the verbs of the run, one that is not taken says why and changes nothing.
+ */
+public final class GaugeVerbs {
+
+    private final RunSession session;
+    private final GaugeAtHand gauge;
+
+    GaugeVerbs(RunSession session, GaugeAtHand gauge) {
+        this.session = session;
+        this.gauge = gauge;
+    }
+
+    public Reply choose(String mark) throws CouldNotSave {
+        return choose(mark, Optional.empty());
+    }
+
+    /**
+     * Takes another gauge; the readings so far keep the one they were made with.
+     *
+     * @param reference mark of its master or of its wires; absent where they go by their nominal size
+     */
+    public Reply choose(String mark, Optional<String> reference) throws CouldNotSave {
+        Optional<Objection> against = unwanted().or(() -> objection(mark.isBlank(), Objection.Kind.BLANK));
+        if (against.isEmpty()) {
+            gauge.choose(step(), mark.strip(), reference);
+        }
+        return replied(against);
+    }
+
+    /**
+     * Sets the gauge anew; the readings so far keep the setting they were made with.
+     *
+     * @param senseToo whether its sense is asked anew as well
+     */
+    public Reply setAnew(boolean senseToo) throws CouldNotSave {
+        Optional<Objection> against = unwanted().or(() -> objection(session.state().setting().isEmpty(), Objection.Kind.NOT_ASKED_HERE));
+        if (against.isEmpty()) {
+            gauge.setAnew(step(), senseToo);
+        }
+        return replied(against);
+    }
+
+    /** @param rises whether the number on the gauge rises when its plunger is pressed in, as a smaller bore presses it */
+    public Reply tellSense(boolean rises) {
+        Optional<Objection> against = objection(!(session.asked() instanceof Asked.WhichSense), Objection.Kind.NOT_ASKED_HERE);
+        if (against.isEmpty()) {
+            gauge.tellSense(step(), rises ? Sense.FALLS_WITH_SIZE : Sense.RISES_WITH_SIZE);
+        }
+        return replied(against);
+    }
+
+    /** @param so whether the figure that is asked about is as the gauge shows it; if not, it is asked the other way round */
+    public Reply confirmSense(boolean so) throws CouldNotSave {
+        Optional<Objection> against = objection(!(session.asked() instanceof Asked.SenseInFigures), Objection.Kind.NOT_ASKED_HERE);
+        if (against.isEmpty() && so) {
+            gauge.confirm(step());
+        } else if (against.isEmpty()) {
+            gauge.turnRound(step());
+        }
+        return replied(against);
+    }
+
+    private Step step() {
+        return session.state().inHand();
+    }
+
+    private Optional<Objection> unwanted() {
+        return session.shut().or(() -> objection(step().check().means().isEmpty(), Objection.Kind.NOT_ASKED_HERE));
+    }
+
+    private static Optional<Objection> objection(boolean raised, Objection.Kind kind) {
+        return raised ? Optional.of(Objection.of(kind)) : Optional.empty();
+    }
+
+    private Reply replied(Optional<Objection> against) {
+        return against.map(why -> Reply.refused(session.state(), why)).orElseGet(() -> Reply.taken(session.state()));
+    }
+}

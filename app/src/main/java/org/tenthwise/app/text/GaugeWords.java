@@ -1,0 +1,59 @@
+package org.tenthwise.app.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+
+/** The gauge of a step in one line: which one it is, which way its number goes, what it was set on and what it read there. */
+public final class GaugeWords {
+
+    private final Words words;
+
+    public GaugeWords(Words words) {
+        this.words = words;
+    }
+
+    /** Of a step as it stands; empty for one without a gauge. */
+    public String line(Run run, Step step) {
+        Optional<Check.Means> means = step.check().means();
+        if (means.isEmpty()) {
+            return "";
+        }
+        Optional<String> mark = run.chosen(step.number()).map(Event.GaugeChosen::mark).or(means.get()::gauge);
+        return run.setting(step.number()).map(this::line).orElseGet(() -> notSet(means.get().kind(), mark));
+    }
+
+    public String line(Setting setting) {
+        String mark = setting.gauge().id();
+        List<String> parts = new ArrayList<>();
+        if (setting.certified().isEmpty()) {
+            return words.say("gauge-line.direct", mark, words.say("gauge-kind", setting.gauge().kind()));
+        }
+        parts.add(mark);
+        setting.gauge().sense().ifPresent(sense -> parts.add(words.say("gauge-line.sense", sense)));
+        parts.add(words.say(words.key("gauge-line.set-on", setting.gauge().kind().reference()), reference(setting)));
+        setting.zero().ifPresent(zero -> parts.add(words.say("gauge-line.zero", Figures.written(zero))));
+        return String.join(words.say("gauge-line.between"), parts);
+    }
+
+    /** The certified size, and the mark where the master or the wires have one that is not their size. */
+    public String reference(Setting setting) {
+        String size = Figures.written(setting.certified().orElseThrow());
+        return setting.reference().filter(mark -> !Written.isPlainDecimal(mark))
+                .map(mark -> words.say("gauge-line.marked", size, mark)).orElse(size);
+    }
+
+    private String notSet(GaugeKind kind, Optional<String> mark) {
+        String gauge = mark.map(known -> words.say("gauge-line.direct", known, words.say("gauge-kind", kind)))
+                .orElseGet(() -> words.say("gauge-line.any", words.say("gauge-kind", kind)));
+        return kind.reference() == GaugeKind.Reference.NONE ? gauge
+                : gauge + words.say("gauge-line.between") + words.say("gauge-line.not-set");
+    }
+}
