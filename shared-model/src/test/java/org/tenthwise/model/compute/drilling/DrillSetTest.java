@@ -67,6 +67,20 @@ class DrillSetTest {
         assertFalse(DrillSet.ofReaches(mm("582"), Length.ZERO, reaches("600"), mm("18")).endsShort());
     }
 
+    /** By hand: two hundred stages of 0.5 are 100, and a last drill of exactly half the one before is not a short end. */
+    @Test
+    void twoHundredDrillsAreTheMostAndHalfIsNotShort() {
+        assertEquals(200, DrillSet.ofStages(mm("100"), Length.ZERO, mm("0.5"), mm("5")).stages().size());
+        assertThrows(IllegalArgumentException.class, () -> DrillSet.ofStages(mm("100.1"), Length.ZERO, mm("0.5"), mm("5")));
+        assertEquals("0-90/90", written(DrillSet.ofStages(mm("90"), Length.ZERO, mm("100"), Length.ZERO)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"100, 100, 5", "100, 101, 5", "100, -1, 5", "100, 0, -1"})
+    void drillsAtHandNeedAHoleToo(String depth, String start, String clearance) {
+        assertThrows(IllegalArgumentException.class, () -> DrillSet.ofReaches(mm(depth), mm(start), reaches("200"), mm(clearance)));
+    }
+
     @ParameterizedTest
     @CsvSource(textBlock = """
         100, 100, 10,  5

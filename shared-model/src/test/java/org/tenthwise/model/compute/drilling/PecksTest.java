@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.math.BigDecimal;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.quantity.Length;
@@ -35,8 +36,19 @@ class PecksTest {
                 .map(length -> length.millimetres().toPlainString()).collect(Collectors.joining(" ")));
     }
 
+    /** By hand: 1000 pecks of 1 are 1000; steps that do not shrink stay as long as the least. */
+    @Test
+    void aThousandPecksAreTheMost() {
+        assertEquals(1000, pecks("1000", "1", "1", "1", "1").depths().size());
+        assertThrows(IllegalArgumentException.class, () -> pecks("1000.1", "1", "1", "1", "1"));
+    }
+
     @ParameterizedTest
     @CsvSource(textBlock = """
+        -1,   30, 10,   1,   10
+        80,   -1, 10,   1,   10
+        80,   30, 10,   -1,  5
+        80,   30, 10,   0.5, -1
         0,    30, 10,   1,   10
         80,   0,  10,   1,   10
         80,   30, 10,   0,   5

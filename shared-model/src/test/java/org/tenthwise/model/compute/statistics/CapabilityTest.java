@@ -68,6 +68,13 @@ class CapabilityTest {
         assertEquals(verdict, CapabilityVerdict.of(new Interval(low, high), n, new BigDecimal("1.33")));
     }
 
+    /** Ends that a double holds exactly: at the required index the low end supports, and the high end does not contradict. */
+    @ParameterizedTest
+    @CsvSource({"1.25, 2, SUPPORTS", "0.5, 1.25, TOO_FEW", "1.25, 1.25, SUPPORTS"})
+    void anEndExactlyAtTheRequiredIndexIsNotBelowIt(double low, double high, CapabilityVerdict verdict) {
+        assertEquals(verdict, CapabilityVerdict.of(new Interval(low, high), CapabilityVerdict.FEWEST_PARTS, new BigDecimal("1.25")));
+    }
+
     @ParameterizedTest
     @CsvSource({"20.000, -1", "20.021, 1", "20.0105, 0", "20.0210001, 1.0000095238095238095", "19.9895, -2"})
     void aReadingOnALimitUsesTheWholeTolerance(String reading, String used) {

@@ -27,6 +27,36 @@ class GaugeStudyTest {
         assertTrue(study.cutAtNought());
     }
 
+    /**
+     * By hand: readings 10 ± 5 by part, ± 3 by person, ± 1 by both, ± 0.1 by repeat. Mean squares 200, 72, 8 and 0.02, so repeatability²
+     * 0.02, interaction² (8 - 0.02)/2, persons² (72 - 8)/4, part² (200 - 8)/4.
+     */
+    @Test
+    void personsAndPartsAreSetAgainstTheInteractionWhereItIsKept() {
+        GaugeStudy study = GaugeByVariance.of(readings("18.9 19.1 | 10.9 11.1", "6.9 7.1 | 2.9 3.1"));
+        assertEquals(Interaction.KEPT, study.interaction());
+        assertEquals(Math.sqrt(0.02), study.repeatability(), 1e-12);
+        assertEquals(Math.sqrt(3.99 + 16), study.reproducibility(), 1e-12);
+        assertEquals(Math.sqrt(48), study.part(), 1e-12);
+        assertFalse(study.cutAtNought());
+    }
+
+    /**
+     * The same with repeats of ± 1.4 and ± 1.5: F of the interaction is 2.041 and 1.778, with 1 and 4 degrees of freedom. A quarter lies
+     * above t² = 1.344² = 1.807: Student's t of 4 degrees of freedom, 87.5 %, Fisher and Yates, Statistical Tables, 6th ed., Table III.
+     */
+    @Test
+    void theInteractionIsKeptToAQuarterAndPooledBeyond() {
+        GaugeStudy kept = GaugeByVariance.of(readings("17.6 20.4 | 9.6 12.4", "5.6 8.4 | 1.6 4.4"));
+        assertEquals(Interaction.KEPT, kept.interaction());
+        assertEquals(Math.sqrt(3.92), kept.repeatability(), 1e-12);
+        GaugeStudy pooled = GaugeByVariance.of(readings("17.5 20.5 | 9.5 12.5", "5.5 8.5 | 1.5 4.5"));
+        assertEquals(Interaction.POOLED, pooled.interaction());
+        assertEquals(Math.sqrt((18 + 8) / 5.0), pooled.repeatability(), 1e-12);
+        assertEquals(Math.sqrt((72 - 5.2) / 4), pooled.reproducibility(), 1e-12);
+        assertEquals(Math.sqrt((200 - 5.2) / 4), pooled.part(), 1e-12);
+    }
+
     /** By hand: s of the gauge from pairs is √(Σd²/2m) = √(0.05/6), NIST/SEMATECH e-Handbook 2.4.4. */
     @Test
     void onePersonHasRepeatabilityOnly() {

@@ -64,6 +64,13 @@ class DecisionTest {
         assertEquals(steps, GuardBand.width(new BigDecimal(probability), mm("1")).millimetres().doubleValue(), 0.006);
     }
 
+    /** By hand: z of 95 % is 1.644854, JCGM 106:2012, table 1, to more places; times 0.002 and times 3. */
+    @ParameterizedTest
+    @CsvSource({"0.002, 0.00329", "3, 4.934561", "0, 0"})
+    void aGuardBandGrowsWithTheUncertainty(String standardUncertainty, String width) {
+        assertEquals(mm(width), GuardBand.width(new BigDecimal("0.95"), mm(standardUncertainty)));
+    }
+
     @Test
     void bandsOfMoreThanHalfTheToleranceLeaveNothing() {
         assertFalse(GuardBand.leavesNothing(limits("20.0", "20.1"), mm("0.05")));

@@ -1,6 +1,7 @@
 package org.tenthwise.model.compute.thread.limits;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -107,6 +108,58 @@ class ThreadLimitsTest {
         ThreadLimits limits = ThreadLimits.of(ThreadDesignation.read(thread).on(side));
         assertLimits(Unit.INCH, limits, majorMax, majorMin, pitchMax, pitchMin, minorMax, minorMin);
         assertEquals(Standing.FORMULA, limits.standing());
+    }
+
+    /**
+     * Minor diameters of 3B nuts. ASME B1.1, Table 3A, from memory, as far as 2-12. 2-13 by hand: least 2 - 1.0825318/13 = 1.9167, tolerance
+     * by diameter 0.05 ∛(1/13)² + 0.03/26 - 0.002 = 0.0082, by pitch with 13 threads and more 0.23/13 - 1.5/169 = 0.0088, the larger.
+     */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            '#4-40 UNC-3B',   0.0939, 0.0849
+            '#10-32 UNF-3B',  0.1641, 0.1560
+            1/4-20 UNC-3B,  0.2067, 0.196
+            1/4-28 UNF-3B,  0.2190, 0.211
+            1/2-13 UNC-3B,  0.4284, 0.417
+            1/2-20 UNF-3B,  0.4537, 0.446
+            1-8 UNC-3B,     0.8797, 0.865
+            2-12 UN-3B,     1.9198, 1.910
+            2-13 UNS-3B,    1.9255, 1.917
+            """)
+    void boresOfCloseNutsGoByDiameterAndPitch(String thread, String greatest, String least) {
+        assertEquals(Optional.of(inches(greatest)), limits(thread).minorMax());
+        assertEquals(Optional.of(inches(least)), limits(thread).minorMin());
+    }
+
+    /** By hand: 0.15/3 with three threads to the inch, from 4 - 1.0825318/3 = 3.6392: 3.639 and 3.689. */
+    @Test
+    void aCoarseNutTakesAFixedShareOfThePitch() {
+        assertEquals(Optional.of(inches("3.689")), limits("4-3 UNS-2B").minorMax());
+        assertEquals(Optional.of(inches("3.639")), limits("4-3 UNS-2B").minorMin());
+    }
+
+    /**
+     * Ten threads to the inch still have the wide clearance: Dependable Acme Threaded Products, Internal and external thread dimensions,
+     * dependableacme.com, read November 2026, 1/2-10.
+     */
+    @Test
+    void tenThreadsToTheInchHaveTheWideClearance() {
+        assertEquals(Optional.of(inches("0.3800")), screw("1/2-10 ACME-2G").minorMax());
+        assertEquals(Optional.of(inches("0.3594")), screw("1/2-10 ACME-2G").minorMin());
+    }
+
+    /** ASME B1.5, by hand for 1/4-16: 0.0028 · 0.5 + 0.014 · 0.25 = 0.0049 of 3G, 0.002 · 0.5 + 0.010 · 0.25 = 0.0035 of 4G. */
+    @ParameterizedTest
+    @CsvSource({"1/4-16 ACME-3G, 0.0049", "1/4-16 ACME-4G, 0.0035", "1/4-16 ACME-2G, 0.0105"})
+    void closerAcmeClassesHaveSmallerTolerances(String thread, String tolerance) {
+        assertEquals(inches(tolerance), screw(thread).pitchMax().minus(screw(thread).pitchMin()));
+    }
+
+    /** ASME B1.8 lists class 2G alone. */
+    @Test
+    void onlyTheCloserClassesOfStubAcmeAreNotListed() {
+        assertFalse(screw("3/8-12 STUB ACME-2G").remarks().contains(Remark.CLASS_NOT_LISTED));
+        assertTrue(screw("3/8-12 STUB ACME-3G").remarks().contains(Remark.CLASS_NOT_LISTED));
     }
 
     /** Machinery's Handbook, 27th ed., table 10, p. 1841. The upper end of a range belongs to it. */
