@@ -20,7 +20,7 @@ import org.tenthwise.model.run.Event;
 /** The gauges of a readings file, and how one of them is set for a step. */
 final class SampleGauges {
 
-    private static final String GAUGE = "gauge";
+    static final String GAUGE = "gauge";
     private static final String SENSE = "sense";
     private static final String MASTER = "master";
     private static final String WIRES = "wires";
@@ -91,8 +91,9 @@ final class SampleGauges {
         return step.table(MASTER).flatMap(table -> {
             Keys keys = step.inside(MASTER, table);
             Optional<String> mark = keys.text("mark");
-            Optional<Written> certified = certified(keys, unit);
-            Optional<Written> zero = Typed.figure(keys, "zero", unit);
+            Unit read = Typed.unit(keys, unit);
+            Optional<Written> certified = certified(keys, read);
+            Optional<Written> zero = Typed.figure(keys, "zero", read);
             keys.finish();
             return gauge.flatMap(g -> keys.built(
                     () -> Setting.onMaster(g, mark.orElseThrow(), certified.orElseThrow(), zero.orElseThrow())));
@@ -103,7 +104,7 @@ final class SampleGauges {
         return step.table(WIRES).flatMap(table -> {
             Keys keys = step.inside(WIRES, table);
             Optional<String> mark = keys.text("mark");
-            Optional<Written> certified = certified(keys, unit);
+            Optional<Written> certified = certified(keys, Typed.unit(keys, unit));
             keys.finish();
             return gauge.flatMap(g -> keys.built(
                     () -> Setting.overWires(g, mark.orElseThrow(), certified.orElseThrow())));

@@ -1,6 +1,5 @@
 package org.tenthwise.checklists.rules;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -46,13 +45,14 @@ public final class SampleReader {
         Optional<String> machine = keys.text("machine");
         Optional<String> by = keys.text("by");
         SampleGauges gauges = SampleGauges.read(keys);
-        List<Event> events = new ArrayList<>(gauges.known());
-        events.addAll(steps(keys, plan, gauges));
+        SampleEvents events = new SampleEvents();
+        events.addAll(gauges.known());
+        steps(keys, plan, gauges, events);
         keys.ifAny(CLOSE, keys::table).flatMap(table -> closed(keys.inside(CLOSE, table))).ifPresent(events::add);
         Expectations expected = Expectations.read(keys, plan);
         keys.finish();
         return keys.built(() -> new Sample(new Event.Begun(plan.part(), serial.orElseThrow(), lot.orElseThrow(),
-                machine.orElseThrow(), plan.source()), by.orElseThrow(), events, expected.standings(), expected.outcome()));
+                machine.orElseThrow(), plan.source()), by.orElseThrow(), events.events(), events.meant(), expected.standings(), expected.outcome()));
     }
 
     private static void judgePart(Keys keys, PartId planned) {
@@ -65,8 +65,7 @@ public final class SampleReader {
         }
     }
 
-    private static List<Event> steps(Keys sample, Plan plan, SampleGauges gauges) {
-        List<Event> events = new ArrayList<>();
+    private static void steps(Keys sample, Plan plan, SampleGauges gauges, SampleEvents events) {
         Set<Integer> seen = new HashSet<>();
         int furthest = 0;
         for (RawTable table : sample.tables(STEP)) {
@@ -85,10 +84,9 @@ public final class SampleReader {
                     keys.problem(NUMBER, "stands after check %d; checks follow the plan".formatted(furthest));
                 }
                 furthest = Math.max(furthest, own);
-                events.addAll(new SampleStep(keys, step.get(), plan).read(gauges));
+                new SampleStep(keys, step.get(), plan).read(gauges, events);
             }
         }
-        return events;
     }
 
     private static Optional<Event> closed(Keys keys) {

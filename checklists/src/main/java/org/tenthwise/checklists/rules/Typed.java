@@ -1,5 +1,6 @@
 package org.tenthwise.checklists.rules;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,20 +30,23 @@ final class Typed {
         return Optional.empty();
     }
 
+    /** The unit a table names for its figures; the plan's where it names none. */
+    static Unit unit(Keys keys, Unit ofThePlan) {
+        return keys.ifAny("unit", key -> keys.word(key, List.of(Unit.values()), Unit::symbol)).orElse(ofThePlan);
+    }
+
     /** A temperature as read from a thermometer, in °C. */
-    static Optional<Celsius> celsius(Keys keys, String key) {
-        return keys.any(key).flatMap(value -> {
-            if (!(value instanceof RawValue.Text text) || !Written.isPlainDecimal(text.text())) {
-                notTyped(keys, value);
-                return Optional.empty();
-            }
-            try {
-                return Optional.of(Celsius.of(text.text()));
-            } catch (IllegalArgumentException e) {
-                keys.problem(key, "\"%s\": %s".formatted(key, e.getMessage()));
-                return Optional.empty();
-            }
-        });
+    static Optional<Celsius> celsius(Keys keys, String key, RawValue value) {
+        if (!(value instanceof RawValue.Text text) || !Written.isPlainDecimal(text.text())) {
+            notTyped(keys, value);
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Celsius.of(text.text()));
+        } catch (IllegalArgumentException e) {
+            keys.problem(value.spot(), "\"%s\": %s".formatted(key, e.getMessage()));
+            return Optional.empty();
+        }
     }
 
     /** How a figure with a bare point or a decimal comma is written. */

@@ -3,9 +3,12 @@ package org.tenthwise.checklists.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.Gauge;
@@ -21,6 +24,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Standing;
 
@@ -137,6 +141,92 @@ class SampleReaderTest {
                 new Event.Closed("Inspector 1", "not released")), sample.events().subList(3, 8));
         assertEquals(Map.of(13, Standing.CUT_AGAIN, 14, Standing.FAIL), sample.expected());
         assertEquals(Optional.of(Outcome.NOT_RELEASED), sample.outcome());
+    }
+
+    @Test
+    void aFigureMayBeMeantAlthoughFarOffOrReadInTheOtherUnitOrStruckOut() {
+        Sample sample = sample("""
+                [[gauge]]
+                id = "TR-40"
+                kind = "limit-gauge"
+
+                [[step]]
+                number = 13
+                gauge = "BG-2"
+                master = { mark = "MR-30", certified = "1.18110", zero = "0", unit = "in" }
+                readings = [{ reading = "0.0004", unit = "in" }, { reading = "0.7", struck = "gauge slipped" }, { reading = "7", keep = true }]
+                part_temperature = [{ reading = "32.8", struck = "misread" }, "22.8"]
+
+                [[step]]
+                number = 18
+                gauge = "TR-40"
+                answers = ["yes", { answer = "no", struck = "wrong key" }, "yes"]
+                """);
+        Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
+        List<Event> events = List.of(
+                new Event.GaugeSet(13, Setting.onMaster(gauge, "MR-30", inch("1.18110"), inch("0"))),
+                new Event.TemperatureTaken(13, Body.PART, Celsius.of("32.8")),
+                new Event.StruckOut(6, "misread"),
+                new Event.TemperatureTaken(13, Body.PART, Celsius.of("22.8")),
+                new Event.ReadingTaken(13, "1.1", inch("0.0004")),
+                new Event.ReadingTaken(13, "2.1", mm("0.7")),
+                new Event.StruckOut(10, "gauge slipped"),
+                new Event.ReadingTaken(13, "2.1", mm("7")),
+                new Event.GaugeSet(18, Setting.direct(new Gauge("TR-40", GaugeKind.LIMIT_GAUGE, Optional.empty()))),
+                new Event.Answered(18, Question.GO_ENTERS, Answer.YES),
+                new Event.Answered(18, Question.NOT_GO_ENTERS, Answer.NO),
+                new Event.StruckOut(15, "wrong key"),
+                new Event.Answered(18, Question.NOT_GO_ENTERS, Answer.YES));
+        assertEquals(events, sample.events().subList(3, sample.events().size()));
+        assertEquals(Set.of(10), sample.meant());
+        assertEquals(new Event.ReadingTaken(13, "2.1", mm("7")), sample.events().get(10));
+    }
+
+    /** A strike-out names its entry as a ledger would number it that holds nothing else. */
+    @Test
+    void whatIsStruckOutStandsInTheEntriesUnderTheNumberItIsStruckOutBy() {
+        Sample sample = sample("""
+                [[step]]
+                number = 1
+                answers = [{ answer = "no", struck = "wrong key" }, "yes"]
+                """);
+        List<Entry> entries = new ArrayList<>();
+        entries.add(new Entry(1, "r", OffsetDateTime.MIN, "", sample.begun()));
+        sample.events().forEach(event -> entries.add(new Entry(entries.size() + 1, "r", OffsetDateTime.MIN, "", event)));
+        Event.StruckOut struck = entries.stream().map(Entry::event).filter(Event.StruckOut.class::isInstance)
+                .map(Event.StruckOut.class::cast).findFirst().orElseThrow();
+        assertEquals(Answer.NO, ((Event.Answered) entries.get((int) struck.entry() - 1).event()).answer());
+    }
+
+    @Test
+    void anotherGaugeMayBeTakenInAPassOrForAPass() {
+        Sample sample = sample("""
+                [[gauge]]
+                id = "BG-3"
+                kind = "bore-gauge"
+                sense = "rises"
+
+                [[step]]
+                number = 13
+                gauge = "BG-2"
+                master = { mark = "MR-30", certified = "30.000", zero = "0.000" }
+                readings = ["+0.010", { gauge = "BG-3", master = { mark = "MR-31", certified = "30.001", zero = "0.01" } }, "+0.011"]
+
+                [[step.pass]]
+                gauge = "BG-3"
+                master = { mark = "MR-30", certified = "30.000", zero = "0.000" }
+                readings = ["-0.150"]
+                why = "cut"
+                """);
+        assertEquals(List.of("BG-3 MR-30", "-0.150", "CUT", "BG-2 MR-30", "+0.010", "BG-3 MR-31", "+0.011"),
+                sample.events().stream().skip(3).map(event -> event instanceof Event.GaugeSet set
+                        ? set.setting().gauge().id() + " " + set.setting().reference().orElseThrow()
+                        : event instanceof Event.ReadingTaken taken ? taken.typed().text()
+                        : ((Event.PassBegun) event).why().name()).toList());
+    }
+
+    private static Written inch(String figure) {
+        return new Written(figure, Unit.INCH);
     }
 
     private static Sample sample(String text) {

@@ -1,0 +1,191 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.checklists.format.RawList;
+import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.run.Event;
+
+/**
+ * One pass of a step: temperatures, readings, answers. Each stands there alone, or as a table that says more of it: that it
+ * is meant although far off, that it was struck out, in which unit it was read. What was struck out takes no place: the next
+ * one takes it.
+ */
+final class SamplePass {
+
+    private static final String READINGS = "readings";
+    private static final String ANSWERS = "answers";
+    private static final String READING = "reading";
+    private static final String ANSWER = "answer";
+    private static final String KEEP = "keep";
+    private static final String STRUCK = "struck";
+    private static final Map<Body, String> TEMPERATURES = Map.of(Body.PART, "part_temperature", Body.GAUGE, "gauge_temperature");
+
+    private final Keys pass;
+    private final Step step;
+    private final Plan plan;
+    private final SampleGauges gauges;
+    private final SampleEvents events;
+
+    SamplePass(Keys pass, Step step, Plan plan, SampleGauges gauges, SampleEvents events) {
+        this.pass = pass;
+        this.step = step;
+        this.plan = plan;
+        this.gauges = gauges;
+        this.events = events;
+    }
+
+    void read() {
+        temperatures();
+        Check check = step.check();
+        if (!check.slots().isEmpty()) {
+            pass.ifAny(READINGS, pass::list).ifPresent(list -> readings(READINGS, list.items(), check.slots()));
+        }
+        if (check instanceof Check.RunOut runOut) {
+            runOut.sweepSlots().forEach(slot -> pass.ifAny(slot.key(), pass::any)
+                    .ifPresent(value -> readings(slot.key(), items(value), List.of(slot))));
+            if (pass.has(READINGS) && (pass.has(Check.RunOut.HIGHEST) || pass.has(Check.RunOut.LOWEST))) {
+                pass.problem(READINGS, "give the readings at the angles, or \"highest\" and \"lowest\", not both");
+            }
+        }
+        if (!check.questions().isEmpty()) {
+            pass.ifAny(ANSWERS, pass::list).ifPresent(list -> answers(list.items(), check.questions()));
+        }
+    }
+
+    /** One value, or several in a list of which all but the last were struck out. */
+    private static List<RawValue> items(RawValue value) {
+        return value instanceof RawList list ? list.items() : List.of(value);
+    }
+
+    private void readings(String key, List<RawValue> items, List<Slot> slots) {
+        int taken = 0;
+        for (RawValue item : items) {
+            if (item instanceof RawTable table && !table.values().containsKey(READING)) {
+                anotherGauge(key, table);
+                continue;
+            }
+            if (taken < slots.size() && reading(item, slots.get(taken))) {
+                continue;
+            }
+            taken++;
+        }
+        if (taken > slots.size()) {
+            pass.problem(key, "%d readings, and the plan has room for %d".formatted(taken, slots.size()));
+        }
+    }
+
+    /** @return whether it was struck out, so that its place is still free */
+    private boolean reading(RawValue item, Slot slot) {
+        if (!(item instanceof RawTable table)) {
+            Typed.figure(pass, item, plan.unit()).ifPresent(typed ->
+                    events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
+            return false;
+        }
+        Keys keys = pass.inside(READING, table);
+        Typed.figure(keys, READING, Typed.unit(keys, plan.unit())).ifPresent(typed ->
+                events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
+        return more(keys);
+    }
+
+    /** What a table says of the event added last; whether it was struck out. */
+    private boolean more(Keys keys) {
+        if (keys.ifAny(KEEP, keys::truth).orElse(false)) {
+            events.lastIsMeant();
+        }
+        Optional<String> struck = keys.ifAny(STRUCK, keys::prose);
+        struck.ifPresent(events::strikeLast);
+        keys.finish();
+        return keys.has(STRUCK);
+    }
+
+    private void anotherGauge(String key, RawTable table) {
+        Optional<Check.Means> means = step.check().means();
+        if (means.isEmpty() || !table.values().containsKey(SampleGauges.GAUGE)) {
+            pass.problem(table.spot(), means.isEmpty() ? "\"%s\" is missing".formatted(READING)
+                    : "a table in \"%s\" has \"reading\", or \"gauge\" where another gauge is taken from here on".formatted(key));
+            return;
+        }
+        Keys keys = pass.inside("another gauge", table);
+        Optional<Setting> setting = gauges.setting(keys, means.get(), plan.unit());
+        setting.ifPresent(set -> events.set(step.number(), set));
+        keys.finish();
+    }
+
+    /** Those of part and gauge, where the plan has them asked for. */
+    private void temperatures() {
+        boolean needed = Warmth.isNeeded(plan, step);
+        for (Body body : Body.values()) {
+            String key = TEMPERATURES.get(body);
+            pass.ifAny(key, pass::any).ifPresent(value -> items(value).forEach(item -> temperature(body, key, item)));
+            if (pass.has(key) && !needed) {
+                pass.problem(key, "the plan has no temperature asked for here");
+            }
+        }
+    }
+
+    private void temperature(Body body, String key, RawValue item) {
+        if (!(item instanceof RawTable table)) {
+            Typed.celsius(pass, key, item).ifPresent(read -> events.add(new Event.TemperatureTaken(step.number(), body, read)));
+            return;
+        }
+        Keys keys = pass.inside(key, table);
+        keys.any(READING).flatMap(value -> Typed.celsius(keys, READING, value)).ifPresent(read ->
+                events.add(new Event.TemperatureTaken(step.number(), body, read)));
+        more(keys);
+    }
+
+    private void answers(List<RawValue> items, List<Question> questions) {
+        int taken = 0;
+        for (RawValue item : items) {
+            if (taken < questions.size() && answer(item, questions.get(taken))) {
+                continue;
+            }
+            taken++;
+        }
+        if (taken > questions.size()) {
+            pass.problem(ANSWERS, "%d answers to %d question%s".formatted(taken, questions.size(), questions.size() == 1 ? "" : "s"));
+        }
+    }
+
+    /** @return whether it was struck out, so that the question is still to be answered */
+    private boolean answer(RawValue item, Question question) {
+        if (!(item instanceof RawTable table)) {
+            answered(pass, item, question);
+            return false;
+        }
+        Keys keys = pass.inside(ANSWER, table);
+        keys.any(ANSWER).ifPresent(value -> answered(keys, value, question));
+        Optional<String> struck = keys.ifAny(STRUCK, keys::prose);
+        struck.ifPresent(events::strikeLast);
+        keys.finish();
+        return keys.has(STRUCK);
+    }
+
+    private void answered(Keys keys, RawValue item, Question question) {
+        Optional<Answer> answer = question.answers().stream()
+                .filter(possible -> item instanceof RawValue.Text text && text.text().equals(word(possible))).findFirst();
+        if (answer.isEmpty()) {
+            keys.problem(item.spot(), "an answer here is one of %s".formatted(
+                    Keys.listed(question.answers().stream().map(SamplePass::word).toList())));
+        }
+        answer.ifPresent(given -> events.add(new Event.Answered(step.number(), question, given)));
+    }
+
+    /** The name in small letters, hyphens between its words. */
+    static String word(Enum<?> thing) {
+        return thing.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
