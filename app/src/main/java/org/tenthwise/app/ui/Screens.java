@@ -133,7 +133,7 @@ public final class Screens implements Journey {
 
     @Override
     public void about() {
-        shell.show(new AboutView(new AboutViewModel(facts, words), words, this));
+        shell.show(new AboutView(new AboutViewModel(facts, plans, errands, words), words, this));
     }
 
     @Override

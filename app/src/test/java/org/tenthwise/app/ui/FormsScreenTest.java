@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,7 +30,9 @@ import org.tenthwise.app.ui.strike.StrikeView;
 import org.tenthwise.app.ui.strike.StrikeViewModel;
 import org.tenthwise.app.ui.words.WordsView;
 import org.tenthwise.app.ui.words.WordsViewModel;
+import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.PlanProblem;
 
 /** Every form in its states, on every display. */
 class FormsScreenTest extends ScreenTest {
@@ -177,9 +180,21 @@ class FormsScreenTest extends ScreenTest {
     }
 
     @Test
+    void aboutWithPlanFilesThatAreNotUsedHoldsEverywhere() {
+        Catalogue unsound = new Catalogue(List.of(), List.of(new Catalogue.Refused("KX-9.toml", List.of(new PlanProblem(7, 3,
+                "check 7: upper limit 30.000 mm is below lower limit 30.021 mm"))), new Catalogue.Refused("x.toml",
+                List.of(new PlanProblem(1, 1, "is a folder, not a plan file")))));
+        seen("about", "refused", window -> {
+            AboutViewModel model = new AboutViewModel(new AboutFacts("0.1.0", "here", "there"), () -> unsound, workshop.errands, words);
+            model.load();
+            return new AboutView(model, words, workshop);
+        });
+    }
+
+    @Test
     void aboutHoldsEverywhere() {
         seen("about", "cautions", window -> new AboutView(new AboutViewModel(new AboutFacts("0.1.0",
-                "/data/user/0/org.tenthwise.app/files/tenthwise.db", "/data/user/0/org.tenthwise.app/files/plans"), words),
+                "/data/user/0/org.tenthwise.app/files/tenthwise.db", "/data/user/0/org.tenthwise.app/files/plans"), Catalogue::ofDemoParts, workshop.errands, words),
                 words, workshop));
     }
 }

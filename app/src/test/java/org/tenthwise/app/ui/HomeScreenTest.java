@@ -7,10 +7,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.Pictures;
 import org.tenthwise.checklists.catalogue.Catalogue;
@@ -49,6 +51,14 @@ class HomeScreenTest extends ScreenTest {
         workshop.atTheBore("013", "0.013", "0.015", "0.014", "0.027");
         workshop.atTheBore("014-second-half-of-the-pair", "-0.013");
         seen("home", "runs", window -> home(window, Catalogue.ofDemoParts()));
+    }
+
+    /** The store is slow: nothing of it has come yet. */
+    @Test
+    void aStoreNotReadYetIsSaidEverywhere() {
+        Errands never = new Errands(new Background(work -> { }, Runnable::run), words, workshop);
+        seen("home", "reading", window -> new HomeView(new HomeViewModel(workshop.shop, Catalogue::ofDemoParts, never, words, workshop,
+                Workshop.CLOCK), words, new Pictures(new ScreenFaces(), new Lettering(), window.look())));
     }
 
     @Test

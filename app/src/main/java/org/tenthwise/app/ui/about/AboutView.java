@@ -7,6 +7,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
@@ -20,17 +21,24 @@ import org.tenthwise.app.ui.shell.SidePart;
 public final class AboutView extends BorderPane implements Screen {
 
     private static final double SIDE = 600;
+    private static final double GAP = 12;
 
+    private final AboutViewModel model;
     private final Words words;
     private final VBox cautions;
     private final BorderPane body = new BorderPane();
+    private final Subscription following;
 
     public AboutView(AboutViewModel model, Words words, Journey journey) {
+        this.model = model;
         this.words = words;
-        cautions = paged(rows(model.cautions()));
+        PagedRows first = new PagedRows(words, GAP);
+        first.show(rows(model.cautions()));
+        cautions = paged(first);
         cautions.getStyleClass().addAll("on-sheet", "form-panel");
-        List<Region> program = new ArrayList<>();
-        model.sections().forEach(section -> program.addAll(rows(section)));
+        PagedRows program = new PagedRows(words, GAP);
+        following = model.sectionsProperty().subscribe(sections -> program.show(sections.stream()
+                .flatMap(section -> rows(section).stream()).toList()));
         VBox facts = paged(program);
         facts.getStyleClass().addAll("on-paper", "form-panel");
         body.setCenter(facts);
@@ -57,9 +65,17 @@ public final class AboutView extends BorderPane implements Screen {
         new SidePart(cautions, SIDE, SIDE).place(body, arrangement);
     }
 
-    private VBox paged(List<Region> rows) {
-        PagedRows pages = new PagedRows(words, 12);
-        pages.show(rows);
+    @Override
+    public void onShown() {
+        model.load();
+    }
+
+    @Override
+    public void onGone() {
+        following.unsubscribe();
+    }
+
+    private static VBox paged(PagedRows pages) {
         VBox.setVgrow(pages, Priority.ALWAYS);
         return new VBox(pages);
     }

@@ -1,10 +1,17 @@
 package org.tenthwise.app.ui.about;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.Known;
+import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.checklists.rules.PlanProblem;
 
-/** What there is to say about the program. Nothing of it changes while it is shown. */
+/** What there is to say about the program, and which plan files it does not use. */
 public final class AboutViewModel {
 
     /** A heading and what stands under it, a paragraph each. */
@@ -15,11 +22,18 @@ public final class AboutViewModel {
     }
 
     private final AboutFacts facts;
+    private final Callable<Catalogue> plans;
+    private final Errands errands;
     private final Words words;
+    private final ReadOnlyObjectWrapper<List<Section>> sections;
 
-    public AboutViewModel(AboutFacts facts, Words words) {
+    /** @param plans looks up the plans there are, away from the screen */
+    public AboutViewModel(AboutFacts facts, Callable<Catalogue> plans, Errands errands, Words words) {
         this.facts = facts;
+        this.plans = plans;
+        this.errands = errands;
         this.words = words;
+        this.sections = new ReadOnlyObjectWrapper<>(sections(List.of()));
     }
 
     /** What can hurt, first of all. */
@@ -27,13 +41,34 @@ public final class AboutViewModel {
         return new Section(words.say("about.cautions"), Known.ready(words, "about.cautions.all"));
     }
 
-    public List<Section> sections() {
-        return List.of(
-                new Section(words.say("about.program"), List.of(words.say("about.version", facts.version()),
-                        words.say("about.licence"), words.say("about.no-warranty"))),
-                new Section(words.say("about.data"), List.of(words.say("about.data-at", facts.dataAt()),
-                        words.say("about.plans-at", facts.plansAt()), words.say("about.data-kept"))),
-                new Section(words.say("about.libraries"), Library.all().stream().map(library ->
-                        words.say("about.library", library.name(), library.serves(), library.licence())).toList()));
+    public ReadOnlyObjectProperty<List<Section>> sectionsProperty() {
+        return sections.getReadOnlyProperty();
+    }
+
+    /** Looks up the plan files; the rest is there from the beginning. */
+    public void load() {
+        errands.run(plans, catalogue -> sections.set(sections(catalogue.refused())));
+    }
+
+    private List<Section> sections(List<Catalogue.Refused> refused) {
+        List<Section> all = new ArrayList<>();
+        all.add(new Section(words.say("about.program"), List.of(words.say("about.version", facts.version()),
+                words.say("about.licence"), words.say("about.no-warranty"))));
+        all.add(new Section(words.say("about.data"), List.of(words.say("about.data-at", facts.dataAt()),
+                words.say("about.plans-at", facts.plansAt()), words.say("about.data-kept"))));
+        if (!refused.isEmpty()) {
+            all.add(new Section(words.say("about.refused"), refused.stream().map(this::line).toList()));
+        }
+        all.add(new Section(words.say("about.libraries"), Library.all().stream().map(library ->
+                words.say("about.library", library.name(), library.serves(), library.licence())).toList()));
+        return List.copyOf(all);
+    }
+
+    /** One line a file, whatever is wrong in it. */
+    private String line(Catalogue.Refused file) {
+        PlanProblem first = file.problems().get(0);
+        int more = file.problems().size() - 1;
+        return more == 0 ? words.say("about.refused-file", file.file(), first.line(), first.words())
+                : words.say("about.refused-more", file.file(), first.line(), first.words(), more);
     }
 }

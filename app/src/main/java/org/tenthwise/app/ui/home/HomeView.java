@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.home;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.animation.PauseTransition;
 import javafx.beans.property.BooleanProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -11,6 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 import javafx.util.Subscription;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
@@ -26,6 +28,7 @@ public final class HomeView extends BorderPane implements Screen {
 
     private static final double PARTS = 472;
     private static final double PARTS_BELOW = 460;
+    private static final Duration DEAF = Duration.millis(400);
 
     private final HomeViewModel model;
     private final Words words;
@@ -35,6 +38,7 @@ public final class HomeView extends BorderPane implements Screen {
     private final VBox left;
     private final VBox right;
     private final BorderPane body = new BorderPane();
+    private final PauseTransition deaf = new PauseTransition(DEAF);
     private final List<Subscription> following = new ArrayList<>();
     private boolean wide = true;
 
@@ -58,6 +62,11 @@ public final class HomeView extends BorderPane implements Screen {
         setCenter(body);
         following.add(model.runsProperty().subscribe(this::fill));
         following.add(model.partsProperty().subscribe(this::fill));
+        following.add(model.storeProperty().subscribe(this::fill));
+        following.add(model.folderProperty().subscribe(this::fill));
+        deaf.setOnFinished(over -> body.setMouseTransparent(false));
+        following.add(model.storeProperty().subscribe((before, now) -> deafen()));
+        following.add(model.folderProperty().subscribe((before, now) -> deafen()));
     }
 
     @Override
@@ -95,6 +104,12 @@ public final class HomeView extends BorderPane implements Screen {
         body.setBottom(wide ? null : right);
     }
 
+    /** A finger on its way to where nothing stood must not begin or go on with what came there meanwhile. */
+    private void deafen() {
+        body.setMouseTransparent(true);
+        deaf.playFromStart();
+    }
+
     private void fill() {
         List<Region> begun = new ArrayList<>();
         boolean first = true;
@@ -103,14 +118,16 @@ public final class HomeView extends BorderPane implements Screen {
             first &= run.closed();
         }
         if (begun.isEmpty()) {
-            begun.add(label(words.say("home.no-runs"), "middling", "home-row"));
+            begun.add(label(words.say("home.no-runs", model.storeProperty().get()), "middling", "home-row"));
         }
         runs.show(begun);
         List<Region> offered = new ArrayList<>(model.partsProperty().get().stream().map(part -> rows.part(part, wide)).toList());
         if (offered.isEmpty()) {
-            offered.add(label(words.say("home.no-parts"), "middling", "home-row"));
+            offered.add(label(words.say("home.no-parts", model.folderProperty().get()), "middling", "home-row"));
         }
-        model.refusedProperty().get().forEach(refused -> offered.add(label(refused, "body", "home-row")));
+        if (!model.refusedProperty().get().isEmpty()) {
+            offered.add(label(model.refusedProperty().get(), "body", "home-row"));
+        }
         if (!model.remarkProperty().get().isEmpty()) {
             offered.add(label(model.remarkProperty().get(), "body", "second", "home-row"));
         }

@@ -2,7 +2,6 @@ package org.tenthwise.app.ui.home;
 
 import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -20,9 +19,6 @@ import org.tenthwise.checklists.catalogue.Catalogue;
 /** Runs begun and parts to begin one on. Both are looked up anew each time the screen is shown. */
 public final class HomeViewModel {
 
-    private record Loaded(List<RunSummary> runs, Catalogue catalogue) {
-    }
-
     private final Shop shop;
     private final Callable<Catalogue> plans;
     private final Errands errands;
@@ -31,7 +27,9 @@ public final class HomeViewModel {
     private final Clock clock;
     private final ReadOnlyObjectWrapper<List<RunRow>> runs = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<List<PartRow>> parts = new ReadOnlyObjectWrapper<>(List.of());
-    private final ReadOnlyObjectWrapper<List<String>> refused = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Looked> store = new ReadOnlyObjectWrapper<>(Looked.NOT_YET);
+    private final ReadOnlyObjectWrapper<Looked> folder = new ReadOnlyObjectWrapper<>(Looked.NOT_YET);
+    private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper today = new ReadOnlyStringWrapper("");
     private boolean opening;
@@ -55,8 +53,18 @@ public final class HomeViewModel {
         return parts.getReadOnlyProperty();
     }
 
-    /** A sentence for every plan file that holds no sound plan. */
-    public ReadOnlyObjectProperty<List<String>> refusedProperty() {
+    /** Whether the runs are those of the store: nothing is said about runs before it was read. */
+    public ReadOnlyObjectProperty<Looked> storeProperty() {
+        return store.getReadOnlyProperty();
+    }
+
+    /** Whether the parts are those there are plans of. */
+    public ReadOnlyObjectProperty<Looked> folderProperty() {
+        return folder.getReadOnlyProperty();
+    }
+
+    /** That there are plan files which hold no sound plan; empty where there are none. */
+    public ReadOnlyStringProperty refusedProperty() {
         return refused.getReadOnlyProperty();
     }
 
@@ -69,21 +77,32 @@ public final class HomeViewModel {
         return today.getReadOnlyProperty();
     }
 
+    /** Looks both up, the one whatever comes of the other; what was seen before stays until then. */
     public void load() {
-        errands.run(() -> new Loaded(shop.runs(), plans.call()), this::show);
+        today.set(new When(OffsetDateTime.now(clock), words).today());
+        errands.run(shop::runs, this::show, () -> failedUnlessDone(store));
+        errands.run(plans, this::show, () -> failedUnlessDone(folder));
     }
 
-    private void show(Loaded loaded) {
+    private static void failedUnlessDone(ReadOnlyObjectWrapper<Looked> looked) {
+        if (looked.get() != Looked.DONE) {
+            looked.set(Looked.FAILED);
+        }
+    }
+
+    private void show(List<RunSummary> found) {
         When when = new When(OffsetDateTime.now(clock), words);
-        today.set(when.today());
-        List<String> unsound = new ArrayList<>();
-        loaded.catalogue().refused().forEach(file -> unsound.add(words.say("home.refused", file.file(),
-                file.problems().size(), file.problems().get(0).line(), file.problems().get(0).words())));
-        refused.set(unsound);
-        Stream<String> remarks = loaded.catalogue().plans().stream().map(plan -> plan.remark().strip());
+        runs.set(found.stream().map(run -> RunRow.of(run, when, words)).toList());
+        store.set(Looked.DONE);
+    }
+
+    private void show(Catalogue catalogue) {
+        int unsound = catalogue.refused().size();
+        refused.set(unsound == 0 ? "" : words.say("home.refused", unsound));
+        Stream<String> remarks = catalogue.plans().stream().map(plan -> plan.remark().strip());
         remark.set(String.join(" ", remarks.filter(text -> !text.isEmpty()).distinct().toList()));
-        runs.set(loaded.runs().stream().map(run -> RunRow.of(run, when, words)).toList());
-        parts.set(loaded.catalogue().plans().stream().map(plan -> PartRow.of(plan, words)).toList());
+        parts.set(catalogue.plans().stream().map(plan -> PartRow.of(plan, words)).toList());
+        folder.set(Looked.DONE);
     }
 
     /** Goes on with a run; one that is closed is looked at. */

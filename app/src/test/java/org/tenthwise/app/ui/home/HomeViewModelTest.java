@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -14,9 +16,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.rules.PlanProblem;
 
@@ -84,19 +88,35 @@ class HomeViewModelTest {
     }
 
     @Test
-    void anUnsoundPlanFileIsSaidWithItsFirstTrouble() {
-        Catalogue unsound = new Catalogue(List.of(), List.of(new Catalogue.Refused("KX-9.toml",
-                List.of(new PlanProblem(7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
-        assertEquals(List.of("KX-9.toml holds no sound plan: 1 to put right, the first in line 7: "
-                + "check 7: upper limit 30.000 mm is below lower limit 30.021 mm"), model(() -> unsound).refusedProperty().get());
+    void nothingIsSaidAboutRunsAndPartsBeforeTheyWereLookedUp() {
+        Deque<Runnable> toDo = new ArrayDeque<>();
+        Errands slow = new Errands(new Background(toDo::add, Runnable::run), workshop.words, workshop);
+        HomeViewModel model = new HomeViewModel(workshop.shop, Catalogue::ofDemoParts, slow, workshop.words, workshop, Workshop.CLOCK);
+        model.load();
+        assertEquals(List.of(Looked.NOT_YET, Looked.NOT_YET), List.of(model.storeProperty().get(), model.folderProperty().get()));
+        toDo.remove().run();
+        assertEquals(List.of(Looked.DONE, Looked.NOT_YET), List.of(model.storeProperty().get(), model.folderProperty().get()));
+        toDo.remove().run();
+        assertEquals(List.of(Looked.DONE, Looked.DONE), List.of(model.storeProperty().get(), model.folderProperty().get()));
     }
 
     @Test
-    void aPlanFolderThatCannotBeReadIsSaid() {
-        model(() -> {
+    void planFilesThatAreNotUsedAreOneLineThatNamesWhereTheReasonStands() {
+        Catalogue unsound = new Catalogue(List.of(), List.of(new Catalogue.Refused("KX-9.toml",
+                List.of(new PlanProblem(7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
+        assertEquals("Plan files that are not used: 1. About says why.", model(() -> unsound).refusedProperty().get());
+        assertEquals("", model(Catalogue::ofDemoParts).refusedProperty().get());
+    }
+
+    @Test
+    void aPlanFolderThatCannotBeReadIsSaidAndKeepsNobodyFromTheRuns() {
+        workshop.setUp("014");
+        HomeViewModel model = model(() -> {
             throw new IOException("gone");
         });
         assertEquals(1, workshop.told().size());
+        assertEquals(1, model.runsProperty().get().size());
+        assertEquals(List.of(Looked.DONE, Looked.FAILED), List.of(model.storeProperty().get(), model.folderProperty().get()));
     }
 
     /** The clock stands at Wednesday, 25 November 2026, 09:31 at +01:00. */
