@@ -20,7 +20,9 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.tolerance.Limits;
@@ -113,7 +115,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
                 .with(RunOut.ANGLES, String.join(" ", angles.stream().map(BigDecimal::toPlainString).toList()));
         List<String> read = check.slots().stream().flatMap(slot -> Optional.ofNullable(state.pass().standing().get(slot.key())).stream())
                 .map(reading -> reading.typed().text()).toList();
-        return read.isEmpty() ? placed : placed.with(RunOut.READINGS, String.join(" ", read));
+        return read.isEmpty() || Plausible.spoils(state.line().finding()) ? placed : placed.with(RunOut.READINGS, String.join(" ", read));
     }
 
     private static Filled fit(PlugFinding finding, Filled empty) {
@@ -156,8 +158,10 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         return origin(state).map(named -> thread.with("class", ThreadDesignation.read(named).threadClass().toString())).orElse(thread);
     }
 
+    /** The reading taken last; none where a figure of the pass is far off, as the sums would advise from it. */
     private static Optional<Measured> last(State state) {
-        return StepFigures.measured(state.line().finding()).stream().max(Comparator.comparing(read -> read.reading().entry().seq()));
+        Finding finding = state.line().finding();
+        return Plausible.spoils(finding) ? Optional.empty() : StepFigures.measured(finding).stream().max(Comparator.comparing(read -> read.reading().entry().seq()));
     }
 
     private static Optional<String> lastSize(State state, Unit unit) {

@@ -11,6 +11,7 @@ import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.text.Objections;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Sense;
@@ -20,8 +21,8 @@ import org.tenthwise.model.run.Event;
 
 /**
  * Does in a run what a readings file says, by the same verbs the screens use. A step that a hold point keeps shut is passed
- * over, as it would be at the machine. A reading far off what is expected is taken, as a file has no fingers to slip; a master
- * far off the plan's is refused, as it would shift every reading.
+ * over, as it would be at the machine. A figure far off what is expected is refused: a file has no fingers to slip, but who
+ * wrote it has. Wires of another size than the plan's are a choice, and taken.
  */
 final class Replay {
 
@@ -30,6 +31,7 @@ final class Replay {
 
     private final RunSession session;
     private final Words words;
+    private final Objections objections;
     private final Map<String, Gauge> gauges = new HashMap<>();
     private final Set<Integer> shut = new HashSet<>();
     private int step = NONE;
@@ -37,6 +39,7 @@ final class Replay {
     Replay(RunSession session, Words words) {
         this.session = session;
         this.words = words;
+        this.objections = new Objections(words);
     }
 
     /** @param events of a readings file, from its first on */
@@ -64,7 +67,7 @@ final class Replay {
         } else if (event instanceof Event.ReadingTaken taken) {
             read(taken);
         } else if (event instanceof Event.TemperatureTaken taken) {
-            temperature(taken);
+            taken(session.temperature(taken.of(), taken.read().text()));
         } else if (event instanceof Event.Answered answered) {
             answer(answered);
         } else if (event instanceof Event.PassBegun pass) {
@@ -95,7 +98,7 @@ final class Replay {
                 taken(session.gauge().confirmSense(true));
             }
         } else if (setting.certified().isPresent()) {
-            enter(setting.certified().get().text());
+            taken(session.keep(setting.certified().get().text()));
         }
     }
 
@@ -107,41 +110,33 @@ final class Replay {
             taken(session.readingsFirst(true));
         }
         if (!(session.state().asked() instanceof Asked.Reading asked) || !asked.slot().key().equals(taken.slot())) {
-            throw refused(Objection.Kind.NOT_ASKED_HERE, taken.typed().text());
+            throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE) + " (%s)".formatted(taken.typed().text()));
         }
-        enter(taken.typed().text());
+        taken(session.enter(taken.typed().text()));
     }
 
     private void answer(Event.Answered answered) throws CouldNotRun, CouldNotSave {
         if (!(session.state().asked() instanceof Asked.Answering asked) || asked.question() != answered.question()) {
-            throw refused(Objection.Kind.NOT_ASKED_HERE, "");
+            throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE));
         }
         taken(session.answer(answered.answer()));
-    }
-
-    private void enter(String figure) throws CouldNotRun, CouldNotSave {
-        Reply reply = session.enter(figure);
-        boolean asksAgain = reply.objection().filter(objection -> objection.kind().mayInsist()).isPresent();
-        taken(asksAgain ? session.enter(figure) : reply);
-    }
-
-    private void temperature(Event.TemperatureTaken taken) throws CouldNotRun, CouldNotSave {
-        Reply reply = session.temperature(taken.of(), taken.read().text());
-        boolean asksAgain = reply.objection().filter(objection -> objection.kind().mayInsist()).isPresent();
-        taken(asksAgain ? session.temperature(taken.of(), taken.read().text()) : reply);
     }
 
     private void taken(Reply reply) throws CouldNotRun {
         Optional<Objection> objection = reply.objection();
         if (objection.isPresent()) {
-            throw refused(objection.get().kind(), objection.get().detail());
+            throw refused(objection.get());
         }
     }
 
-    private CouldNotRun refused(Objection.Kind kind, String detail) {
-        String about = detail.isEmpty() ? "" : " (%s)".formatted(detail);
-        return new CouldNotRun("Check %d: %s%s What was taken before it is kept as run %s. Put the readings file right.".formatted(
-                step, words.say("refused", kind), about, session.id()));
+    private CouldNotRun refused(Objection why) {
+        String about = why.detail().isEmpty() || why.mayBeKept() ? "" : " (%s)".formatted(why.detail());
+        return refused(objections.say(why) + about);
+    }
+
+    private CouldNotRun refused(String why) {
+        return new CouldNotRun("Check %d: %s What was taken before it is kept as run %s. Put the readings file right.".formatted(
+                step, why, session.id()));
     }
 
     private static int stepOf(Event event) {

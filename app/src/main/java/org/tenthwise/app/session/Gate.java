@@ -1,17 +1,21 @@
 package org.tenthwise.app.session;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.model.compute.comparison.FromMaster;
 import org.tenthwise.model.compute.thread.OverWires;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
@@ -37,9 +41,26 @@ final class Gate {
         if (size.signum() <= 0) {
             return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
         }
-        Optional<Objection> unfit = unfitWires(step, size);
-        return unfit.isPresent() || Plausible.certified(size, nominal.length()) ? unfit
-                : Optional.of(new Objection(Objection.Kind.FAR_OFF, text));
+        return unfitWires(step, size).or(() -> farOff(text, List.of(Plausible.certified(nominal.length()))));
+    }
+
+    /** Against what a gauge reads on a master of that size. */
+    Optional<Objection> zero(String text, Written certified) {
+        return Written.isPlainDecimal(text) ? farOff(text, Plausible.zero(certified.length()))
+                : Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
+    }
+
+    /** Where a figure fits none of what is expected, the last of them is named. */
+    private Optional<Objection> farOff(String text, List<Plausible.Expected> expected) {
+        Length figure = new Written(text, plan.unit()).length();
+        boolean fits = expected.isEmpty() || expected.stream().anyMatch(one -> one.fits(figure));
+        return fits ? Optional.empty() : Optional.of(new Objection(Objection.Kind.FAR_OFF, text,
+                about(expected.get(expected.size() - 1).about())));
+    }
+
+    /** To the places a gauge shows. */
+    private String about(Length length) {
+        return length.in(plan.unit()).setScale(plan.unit() == Unit.MILLIMETRE ? 3 : 4, RoundingMode.HALF_UP).toPlainString();
     }
 
     private static Optional<Objection> unfitWires(Step step, Length size) {
@@ -54,7 +75,7 @@ final class Gate {
     }
 
     /** Against a reading with a gauge set as {@code setting} says. */
-    Optional<Objection> reading(Step step, String text, Optional<Setting> setting) {
+    Optional<Objection> reading(Step step, String text, Optional<Setting> setting, Run.Pass pass) {
         if (!Written.isPlainDecimal(text)) {
             return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
         }
@@ -64,8 +85,12 @@ final class Gate {
         if (!signed && read.signum() <= 0) {
             return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
         }
-        return Plausible.reading(plan, step.check(), read, zero) ? Optional.empty()
-                : Optional.of(new Objection(Objection.Kind.FAR_OFF, text));
+        if (zero.isPresent() && FromMaster.size(setting.get().certified().orElseThrow().length(),
+                setting.get().gauge().sense().orElseThrow(), read, zero.get()).signum() <= 0) {
+            return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
+        }
+        List<Length> before = pass.standing().values().stream().map(reading -> reading.typed().length()).toList();
+        return farOff(text, Plausible.reading(plan, step.check(), setting, before).stream().toList());
     }
 
     /** Against a highest and a lowest over a turn that are the wrong way round. */

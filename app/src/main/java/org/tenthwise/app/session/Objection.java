@@ -3,45 +3,46 @@ package org.tenthwise.app.session;
 /**
  * Why something typed was not taken. Nothing is lost by it: what was typed is still with who typed it.
  *
- * @param kind   what is wrong
- * @param detail the figure or the words it is about; empty where the kind says it all
+ * @param kind     what is wrong
+ * @param detail   the figure or the words it is about; empty where the kind says it all
+ * @param expected for a figure that is far off, about what was expected; empty for anything else
  */
-public record Objection(Kind kind, String detail) {
+public record Objection(Kind kind, String detail, String expected) {
 
     /** What can be wrong. */
     public enum Kind {
-        NOT_A_NUMBER(false),
-        NOT_ABOVE_NOUGHT(false),
-        /** Plausible as typed only if it is really meant: entering it again takes it. */
-        FAR_OFF(true),
+        NOT_A_NUMBER,
+        NOT_ABOVE_NOUGHT,
+        /** No size of nought or less was ever cut: what the gauge is set on makes that of the reading. */
+        NO_SUCH_SIZE,
+        /** No such gauge, unit or feature gives it; {@link RunSession#keep} takes it where it is really meant. */
+        FAR_OFF,
         /** The sum cannot be done with it; the detail says why. */
-        NO_SUM(false),
+        NO_SUM,
         /** The lowest of a turn lies above its highest. */
-        WRONG_WAY_ROUND(false),
-        NOTHING_ASKED(false),
-        NOT_ASKED_HERE(false),
-        BLANK(false),
-        HELD(false),
-        CLOSED(false),
-        ALREADY_STRUCK(false),
+        WRONG_WAY_ROUND,
+        NOTHING_ASKED,
+        NOT_ASKED_HERE,
+        BLANK,
+        HELD,
+        CLOSED,
+        ALREADY_STRUCK,
         /** Nothing can be signed for what is not found out yet. */
-        STILL_OPEN(false),
+        STILL_OPEN,
         /** What passed needs no concession. */
-        PASSED(false);
+        PASSED
+    }
 
-        private final boolean insistent;
-
-        Kind(boolean insistent) {
-            this.insistent = insistent;
-        }
-
-        /** Whether entering the same again takes it all the same. */
-        public boolean mayInsist() {
-            return insistent;
-        }
+    Objection(Kind kind, String detail) {
+        this(kind, detail, "");
     }
 
     static Objection of(Kind kind) {
         return new Objection(kind, "");
+    }
+
+    /** Whether it can be kept on purpose. */
+    public boolean mayBeKept() {
+        return kind == Kind.FAR_OFF;
     }
 }

@@ -37,7 +37,6 @@ public final class RunSession {
     private final GaugeVerbs gaugeVerbs;
     private final Gate gate;
     private final Plan plan;
-    private final Insistence insistence = new Insistence();
     private final WayOfReading way = new WayOfReading();
 
     private Step inHand;
@@ -63,7 +62,6 @@ public final class RunSession {
     public Reply goTo(int step) {
         inHand = plan.step(step);
         way.forget();
-        insistence.forget();
         return Reply.taken(state());
     }
 
@@ -96,51 +94,61 @@ public final class RunSession {
     }
 
     /**
-     * Takes a figure for whatever is asked: a certified size, a zero, a reading or a temperature.
+     * Takes a figure for whatever is asked: a certified size, a zero, a reading or a temperature. One that is far off is not
+     * taken: {@link #keep} does that.
      *
      * @param text as typed; empty takes what is suggested, where something is
      */
     public Reply enter(String text) throws CouldNotSave {
+        return take(text, false);
+    }
+
+    /** Takes a figure on purpose although it is far off; in everything else as {@link #enter}. */
+    public Reply keep(String text) throws CouldNotSave {
+        return take(text, true);
+    }
+
+    private Reply take(String text, boolean onPurpose) throws CouldNotSave {
         Asked asked = asked();
         if (asked instanceof Asked.Certified wanted) {
-            return enterCertified(text.isEmpty() ? wanted.suggested().text() : text, wanted);
+            return takeCertified(text.isEmpty() ? wanted.suggested().text() : text, wanted, onPurpose);
         }
         if (asked instanceof Asked.Zero wanted) {
-            return enterZero(text.isEmpty() ? wanted.suggested().text() : text);
+            return takeZero(text.isEmpty() ? wanted.suggested().text() : text, wanted, onPurpose);
         }
         if (asked instanceof Asked.Reading wanted) {
-            return enterReading(text, wanted.slot());
+            return takeReading(text, wanted.slot(), onPurpose);
         }
         if (asked instanceof Asked.Temperature wanted) {
-            return temperature(wanted.of(), text.isEmpty() ? wanted.suggested().map(Celsius::text).orElse("") : text);
+            return takeTemperature(wanted.of(), text.isEmpty() ? wanted.suggested().map(Celsius::text).orElse("") : text, onPurpose);
         }
         return refuse(asked instanceof Asked.Held ? Objection.Kind.HELD
                 : asked instanceof Asked.Closed ? Objection.Kind.CLOSED
                 : asked instanceof Asked.Nothing ? Objection.Kind.NOTHING_ASKED : Objection.Kind.NOT_ASKED_HERE);
     }
 
-    private Reply enterCertified(String text, Asked.Certified wanted) throws CouldNotSave {
-        Optional<Objection> objection = insistence.standing(gate.certified(inHand, text, wanted.suggested()), text);
+    private Reply takeCertified(String text, Asked.Certified wanted, boolean onPurpose) throws CouldNotSave {
+        Optional<Objection> objection = standing(gate.certified(inHand, text, wanted.suggested()), onPurpose);
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
         gauge.certify(inHand, new Written(text, plan.unit()));
-        insistence.forget();
         return Reply.taken(state());
     }
 
-    private Reply enterZero(String text) throws CouldNotSave {
-        if (!Written.isPlainDecimal(text)) {
-            return Reply.refused(state(), new Objection(Objection.Kind.NOT_A_NUMBER, text));
+    private Reply takeZero(String text, Asked.Zero wanted, boolean onPurpose) throws CouldNotSave {
+        Optional<Objection> objection = standing(gate.zero(text, wanted.certified()), onPurpose);
+        if (objection.isPresent()) {
+            return Reply.refused(state(), objection.get());
         }
         gauge.zero(inHand, new Written(text, plan.unit()));
         return Reply.taken(state());
     }
 
-    private Reply enterReading(String text, Slot slot) throws CouldNotSave {
+    private Reply takeReading(String text, Slot slot, boolean onPurpose) throws CouldNotSave {
         Optional<Setting> toSet = gauge.settingToMake(inHand);
         Optional<Setting> setting = toSet.or(() -> sheet().run().setting(inHand.number()));
-        Optional<Objection> objection = insistence.standing(gate.reading(inHand, text, setting), text);
+        Optional<Objection> objection = standing(gate.reading(inHand, text, setting, pass()), onPurpose);
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
@@ -160,6 +168,15 @@ public final class RunSession {
      * replaced.
      */
     public Reply temperature(Body of, String text) throws CouldNotSave {
+        return takeTemperature(of, text, false);
+    }
+
+    /** Takes a temperature on purpose although it is far off; in everything else as {@link #temperature}. */
+    public Reply keepTemperature(Body of, String text) throws CouldNotSave {
+        return takeTemperature(of, text, true);
+    }
+
+    private Reply takeTemperature(Body of, String text, boolean onPurpose) throws CouldNotSave {
         Optional<Objection> shut = shut();
         if (shut.isPresent()) {
             return Reply.refused(state(), shut.get());
@@ -168,9 +185,14 @@ public final class RunSession {
         if (needed.isEmpty()) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
-        Optional<Objection> objection = insistence.standing(Thermometer.objection(text, needed.get().climate()), text);
+        Optional<Objection> objection = standing(Thermometer.objection(text, needed.get().climate()), onPurpose);
         return objection.isPresent() ? Reply.refused(state(), objection.get())
                 : kept(new Event.TemperatureTaken(inHand.number(), of, Celsius.of(text)));
+    }
+
+    /** What is left of an objection to a figure that is kept on purpose. */
+    private static Optional<Objection> standing(Optional<Objection> objection, boolean onPurpose) {
+        return objection.filter(raised -> !(onPurpose && raised.mayBeKept()));
     }
 
     public Reply answer(Answer answer) throws CouldNotSave {
@@ -283,7 +305,6 @@ public final class RunSession {
 
     private void append(Event event) throws CouldNotSave {
         book.add(event);
-        insistence.forget();
     }
 
     private Sheet sheet() {

@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.WiresFinding;
@@ -43,6 +44,10 @@ public final class Advice {
     }
 
     public String next(Finding finding) {
+        return Plausible.spoils(finding) ? words.say("next.far-off") : nextOfSound(finding);
+    }
+
+    private String nextOfSound(Finding finding) {
         return switch (finding.verdict().standing()) {
             case PASS, OPEN -> "";
             case CUT_AGAIN -> cutAgain(finding);

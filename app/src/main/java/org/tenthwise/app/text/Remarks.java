@@ -8,9 +8,11 @@ import java.util.stream.Stream;
 import org.tenthwise.model.compute.form.Shape;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
@@ -32,6 +34,17 @@ public final class Remarks {
 
     /** Short sentences, the weightiest first. */
     public List<String> of(Finding finding) {
+        return Stream.concat(farOff(finding), said(finding).stream()).toList();
+    }
+
+    /** Why nothing is advised: the first figure that cannot well be. */
+    private Stream<String> farOff(Finding finding) {
+        Stream<String> read = Plausible.farOff(finding).stream().map(measured -> Figures.written(measured.reading().typed()));
+        Stream<String> temperatures = Plausible.farOffTemperatures(finding).stream().map(Celsius::toString);
+        return Stream.concat(read, temperatures).limit(1).map(figure -> words.say("far-off", figure));
+    }
+
+    private List<String> said(Finding finding) {
         String said = heat.of(finding);
         if (said.isEmpty()) {
             return others(finding);
@@ -44,7 +57,8 @@ public final class Remarks {
     /** The same where room is short: that temperature does not matter is not said any more once something is read. */
     public List<String> inShort(Finding finding) {
         boolean matters = finding.warmth().filter(warmth -> !warmth.matters()).isEmpty();
-        return matters || StepFigures.measured(finding).isEmpty() ? of(finding) : others(finding);
+        return matters || StepFigures.measured(finding).isEmpty() ? of(finding)
+                : Stream.concat(farOff(finding), others(finding).stream()).toList();
     }
 
     private List<String> others(Finding finding) {

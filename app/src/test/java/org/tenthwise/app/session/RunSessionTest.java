@@ -144,14 +144,40 @@ class RunSessionTest {
     }
 
     @Test
-    void aSlipOfThePointIsAskedAboutAndTakenOnlyWhenEnteredAgain() throws Exception {
+    void aSlipOfThePointIsAskedAboutHoweverOftenItIsEnteredAndTakenOnPurposeAlone() throws Exception {
         setUp();
         session.goTo(OUTSIDE);
-        assertEquals(Objection.Kind.FAR_OFF, session.enter("47990").objection().orElseThrow().kind());
-        assertEquals(Objection.Kind.FAR_OFF, session.enter("4799.0").objection().orElseThrow().kind());
+        Objection slip = new Objection(Objection.Kind.FAR_OFF, "4799.0", "47.990");
+        assertEquals(slip, session.enter("4799.0").objection().orElseThrow());
+        assertEquals(slip, session.enter("4799.0").objection().orElseThrow());
         assertTrue(size(OUTSIDE).measured().isEmpty());
-        assertEquals(Optional.empty(), session.enter("4799.0").objection());
+        assertEquals(Optional.empty(), session.keep("4799.0").objection());
         assertEquals(1, size(OUTSIDE).measured().size());
+        assertEquals(Optional.empty(), size(OUTSIDE).next());
+    }
+
+    @Test
+    void aBoreOfLessThanNothingIsNotEvenKeptOnPurpose() throws Exception {
+        setUp();
+        session.goTo(BORE);
+        session.gauge().tellSense(false);
+        session.enter("");
+        session.enter("");
+        session.gauge().confirmSense(true);
+        session.readingsFirst(true);
+        // 30.000 − 30.000 = 0
+        assertEquals(Objection.Kind.NO_SUCH_SIZE, session.keep("-30.000").objection().orElseThrow().kind());
+        assertEquals(new Objection(Objection.Kind.FAR_OFF, "-29.999", "0.011"), session.enter("-29.999").objection().orElseThrow());
+    }
+
+    @Test
+    void aMasterThatReadsNeitherNearNoughtNorItsSizeIsAskedAbout() throws Exception {
+        setUp();
+        session.goTo(BORE);
+        session.gauge().tellSense(false);
+        session.enter("");
+        assertEquals(new Objection(Objection.Kind.FAR_OFF, "2", "0.000"), session.enter("2").objection().orElseThrow());
+        assertEquals(Optional.empty(), session.enter("30.000").objection());
     }
 
     @Test

@@ -95,9 +95,7 @@ public final class Workshop implements Journey, AutoCloseable {
             session.enter("20");
             session.enter("20");
             for (String reading : readings) {
-                if (session.enter(reading).objection().isPresent()) {
-                    session.enter(reading);
-                }
+                session.keep(reading);
             }
             return session;
         });

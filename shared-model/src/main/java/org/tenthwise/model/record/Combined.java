@@ -51,6 +51,12 @@ record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict ver
         return new Combined(value, deciding, Verdict.plain(Standing.OPEN));
     }
 
+    /** The same with nothing shown by it, in or still to cut, where a figure of the pass is far off; what is past size stays so. */
+    Combined provingNothingIf(boolean spoilt) {
+        boolean shown = verdict.standing() == Standing.PASS || verdict.standing() == Standing.CUT_AGAIN;
+        return spoilt && shown ? new Combined(value, deciding, Verdict.plain(Standing.UNPROVEN)) : this;
+    }
+
     private static boolean isOut(Verdict verdict) {
         return verdict.standing() == Standing.FAIL || verdict.standing() == Standing.CUT_AGAIN;
     }

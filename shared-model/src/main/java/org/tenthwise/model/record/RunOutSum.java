@@ -39,7 +39,7 @@ final class RunOutSum {
         Optional<Length> movement = sizes.size() < 2
                 ? Optional.empty() : Optional.of(FullIndicatorMovement.of(sizes));
 
-        boolean whole = !swept && missing == 0;
+        boolean whole = !swept && missing == 0 && !Plausible.spoils(check, measured, Optional.empty());
         List<BigDecimal> angles = check.angles();
         Optional<Refusal> refusal = whole ? CircleFit.refusal(angles) : Optional.empty();
         Optional<CircleFit> fit = whole && refusal.isEmpty()

@@ -40,7 +40,7 @@ final class SizeSum {
         Judge judge = new Judge(check.limits(), check.guardBand().length(),
                 check.cutAgain() ? Optional.of(check.feature().stillCutBeyond()) : Optional.empty());
         Combined read = Combined.of(check.combine(), measured, missing, judge);
-        Combined combined = temperatures == 0 ? read : read.stillOpen();
+        Combined combined = (temperatures == 0 ? read : read.stillOpen()).provingNothingIf(Plausible.spoils(check, measured, warmth));
         Optional<NextCut> next = combined.verdict().standing() == Standing.CUT_AGAIN
                 ? nextCut(check.feature(), check.limits(), measured) : Optional.empty();
         return new SizeFinding(step, check, measured, combined.value(), combined.deciding(), next,

@@ -51,7 +51,7 @@ final class WiresSum {
         Judge judge = new Judge(check.pitchDiameter(), check.guardBand().length(),
                 check.cutAgain() ? Optional.of(Feature.DIAMETER.stillCutBeyond()) : Optional.empty());
         Combined read = Combined.of(check.combine(), measured, missing, judge);
-        Combined combined = temperatures == 0 ? read : read.stillOpen();
+        Combined combined = (temperatures == 0 ? read : read.stillOpen()).provingNothingIf(Plausible.spoils(check, measured, warmth));
         Verdict verdict = bottoms && combined.verdict().standing() != Standing.OPEN
                 ? Verdict.plain(Standing.UNPROVEN) : combined.verdict();
         Optional<NextCut> next = verdict.standing() == Standing.CUT_AGAIN

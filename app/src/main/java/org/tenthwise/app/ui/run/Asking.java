@@ -22,6 +22,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 
@@ -163,6 +164,9 @@ final class Asking {
     private Commit unsettled(State state) {
         Finding finding = state.line().finding();
         Standing standing = finding.verdict().standing();
+        if (standing != Standing.OPEN && Plausible.spoils(finding)) {
+            return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+        }
         if (standing == Standing.CUT_AGAIN) {
             return Commit.of(Act.CUT_TAKEN, words.say("run.cut-taken"), words.say("run.cut-taken.line"));
         }

@@ -13,6 +13,7 @@ import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.Objections;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.Typing;
@@ -37,6 +38,7 @@ public final class RunViewModel implements Typing {
     private final Errands errands;
     private final Journey journey;
     private final Words words;
+    private final Objections objections;
     private final Showing showing;
     private final KeypadViewModel pad = new KeypadViewModel(this::take);
     private final ReadOnlyObjectWrapper<State> state;
@@ -58,6 +60,7 @@ public final class RunViewModel implements Typing {
         this.errands = errands;
         this.journey = journey;
         this.words = words;
+        this.objections = new Objections(words);
         this.showing = new Showing(words);
         this.state = new ReadOnlyObjectWrapper<>(start);
         this.shown = new ReadOnlyObjectWrapper<>(showing.of(start));
@@ -305,7 +308,7 @@ public final class RunViewModel implements Typing {
         if (why.kind() == Objection.Kind.NO_SUM) {
             journey.tell(Message.plain(words.say("run.no-sum"), why.detail(), words.say("shell.understood")));
         }
-        objection.set(words.say("run.objection", why.kind()));
+        objection.set(objections.inShort(why));
     }
 
     private void show(State now) {

@@ -8,6 +8,7 @@ import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.text.Objections;
 import org.tenthwise.app.text.Words;
 
 /** Sends work to the thread of the ledger. What could not be done is told as a message that stays until answered. */
@@ -46,7 +47,7 @@ public final class Errands {
      */
     public void ask(Callable<Reply> verb, Consumer<State> taken, Runnable either) {
         run(verb, reply -> reply.objection().ifPresentOrElse(
-                objection -> journey.tell(told("errand.refused", words.say("refused", objection.kind()))),
+                objection -> journey.tell(told("errand.refused", new Objections(words).say(objection))),
                 () -> taken.accept(reply.state())), either);
     }
 
