@@ -5,25 +5,34 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.export.RecordCheck;
+import org.tenthwise.app.export.RecordEntries;
 import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.HeadSearch;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says whether a store or a record is as it was written. */
-@Command(name = "verify", customSynopsis = "tenthwise verify PATH",
+@Command(name = "verify", customSynopsis = "tenthwise verify PATH [--head HASH]",
         description = "Checks whether a store, or a record in JSON, is as it was written, and names the first entry "
-        + "that is not.")
+        + "that is not. With a hash from a printed record it also tells whether the last entries were cut off since.")
 final class VerifyKept implements Callable<Integer> {
 
     @Parameters(paramLabel = "PATH", description = "Store or JSON record.")
     private Path path = Path.of("");
+
+    @Option(names = "--head", paramLabel = "HASH", description = "Hash as a record prints it.")
+    private Optional<String> head = Optional.empty();
 
     @Spec
     private CommandSpec spec;
@@ -31,7 +40,7 @@ final class VerifyKept implements Callable<Integer> {
     @Override
     public Integer call() throws CouldNotOpen, CouldNotRun {
         try (KeptEntries kept = SqliteLedger.openToRead(path)) {
-            return say(kept.verify());
+            return say(kept.verify(), head.isPresent() ? kept.stored() : List.of());
         } catch (CouldNotOpen e) {
             if (e.reason() == CouldNotOpen.Reason.NOT_FOUND) {
                 throw new CouldNotRun("There is no %s. Name a store, or a record in JSON.".formatted(path), e);
@@ -39,27 +48,42 @@ final class VerifyKept implements Callable<Integer> {
             if (e.reason() != CouldNotOpen.Reason.NOT_A_STORE) {
                 throw e;
             }
-            return say(record());
+            return record();
         }
     }
 
-    private Verification record() throws CouldNotRun {
-        try (InputStream in = Files.newInputStream(path)) {
-            Verification found = new RecordCheck().check(in);
-            if (found.entries() > 0) {
-                return found;
+    private int record() throws CouldNotRun {
+        if (Files.isRegularFile(path)) {
+            try (InputStream in = Files.newInputStream(path); InputStream again = Files.newInputStream(path)) {
+                Verification found = new RecordCheck().check(in);
+                if (found.entries() > 0) {
+                    return say(found, head.isPresent() ? RecordEntries.in(again) : List.of());
+                }
+            } catch (IOException e) {
+                // said below: what may not be read
             }
-        } catch (IOException e) {
-            // said below: a folder, or what may not be read
         }
         throw new CouldNotRun("%s is neither a Tenthwise store nor a record in JSON that can be read. Name one of the two.".formatted(path));
     }
 
-    private int say(Verification found) {
+    /** @param entries to look for the hash in */
+    private int say(Verification found, List<StoredEntry> entries) {
         PrintWriter to = spec.commandLine().getOut();
-        found.fault().ifPresentOrElse(
-                fault -> to.println("%s is not whole. %s".formatted(path, fault.why())),
-                () -> to.println("%s is whole: %d entries, the last with hash %s.".formatted(path, found.entries(), found.head().hash())));
-        return found.whole() ? Exit.WELL : Exit.NOT_WELL;
+        Optional<String> place = head.flatMap(hash -> new HeadSearch(entries).find(hash));
+        boolean cannotTell = found.mayLackItsLast() && place.isEmpty();
+        to.println(found.fault().map(fault -> "%s is not whole. %s".formatted(path, fault.why()))
+                .orElseGet(() -> (found.mayLackItsLast()
+                        ? "%s: every entry in it is as it was written: %d entries, the last with hash %s."
+                        : "%s is whole: %d entries, the last with hash %s.").formatted(path, found.entries(), found.head().hash())));
+        if (found.mayLackItsLast()) {
+            to.println("It was kept by an earlier release, which put its last entries into a file beside it (%s-wal). If it was copied "
+                    .formatted(path.getFileName()) + "without that file, entries are missing at its end, and the store cannot tell. "
+                    + "Compare it with a printed record: --head HASH.");
+        }
+        found.madeByNewer().ifPresent(which -> to.println("It holds %s: it was made by a newer release.".formatted(which)));
+        found.remarks().forEach(to::println);
+        head.ifPresent(hash -> to.println(place.orElse("No entry in it has the hash %s: entries were cut off or changed since, or "
+                .formatted(hash) + "the hash is of another store.")));
+        return found.whole() && !cannotTell && (head.isEmpty() || place.isPresent()) ? Exit.WELL : Exit.NOT_WELL;
     }
 }

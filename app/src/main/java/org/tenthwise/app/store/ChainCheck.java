@@ -2,9 +2,12 @@ package org.tenthwise.app.store;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.tenthwise.app.store.Verification.Fault;
 import org.tenthwise.model.run.Entry;
 
@@ -15,6 +18,10 @@ public final class ChainCheck {
     private Head head = Head.OF_NOTHING;
     private Optional<Fault> fault = Optional.empty();
     private final Map<String, RunChain> runs = new LinkedHashMap<>();
+    private final Map<String, List<Long>> unknown = new TreeMap<>();
+    private final List<String> remarks = new ArrayList<>();
+    private final BackwardTime time = new BackwardTime();
+    private boolean mayLackItsLast;
 
     /**
      * Looks at the next entry.
@@ -26,16 +33,27 @@ public final class ChainCheck {
         if (fault.isEmpty()) {
             fault = outOfPlace(entry).or(() -> within(entry, body)).or(() -> outOfPlaceInItsRun(entry));
             if (fault.isEmpty()) {
-                head = new Head(entry.seq(), entry.hash());
+                head = entry.asHead();
+                time.next(entry);
+                if (!EntryText.knows(entry.kind())) {
+                    unknown.computeIfAbsent(entry.kind(), kind -> new ArrayList<>()).add(entry.seq());
+                }
             }
         }
     }
 
-    /** Keeps a fault found by other means, unless an entry was found bad before. */
+    /** Keeps a fault found by other means; as a remark if something was found bad before. */
     public void broken(Fault found) {
         if (fault.isEmpty()) {
             fault = Optional.of(found);
+        } else {
+            remarks.add(found.why());
         }
+    }
+
+    /** Keeps that the last entries may have stood in a file beside. */
+    public void mayLackItsLast() {
+        mayLackItsLast = true;
     }
 
     /** Keeps as a fault that a run does not end with an entry that vouches for those before it. */
@@ -49,7 +67,9 @@ public final class ChainCheck {
     }
 
     public Verification result() {
-        return new Verification(entries, head, fault);
+        List<String> said = new ArrayList<>(remarks);
+        time.remark().ifPresent(said::add);
+        return new Verification(entries, head, fault, unknown, said, mayLackItsLast);
     }
 
     /** The last entry up to which all is well. */

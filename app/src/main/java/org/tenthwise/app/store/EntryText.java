@@ -57,6 +57,11 @@ public final class EntryText {
         return event instanceof Event.Unknown unknown ? unknown.kind() : EventKind.of(event).name();
     }
 
+    /** Whether this release knows what an entry of a kind says. */
+    static boolean knows(String kind) {
+        return EventKind.named(kind).isPresent();
+    }
+
     /** @param body UTF-8, as stored */
     public static Entry read(long seq, byte[] body) throws UnreadableEntry {
         Fields fields = new Fields(tree(decoded(body)));

@@ -1,15 +1,24 @@
 package org.tenthwise.app.store;
 
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * What a walk over a ledger found.
  *
- * @param entries how many entries there are, bad ones too
- * @param head    the last entry up to which all is well
- * @param fault   the first thing that is not as it was written; absent if the chain is whole
+ * @param entries  how many entries there are, bad ones too
+ * @param head     the last entry up to which all is well
+ * @param fault    the first thing that is not as it was written; absent if the chain is whole
+ * @param unknown  entries of kinds this release does not know, by kind, in order; they are as they were written
+ * @param remarks  sentences about what is no fault and should be looked at
+ * @param mayLackItsLast whether the last entries may have stood in a file beside that is not there any more
  */
-public record Verification(long entries, Head head, Optional<Fault> fault) {
+public record Verification(long entries, Head head, Optional<Fault> fault, Map<String, List<Long>> unknown,
+                           List<String> remarks, boolean mayLackItsLast) {
+
+    private static final int MOST_NAMED = 10;
 
     /**
      * @param seq the first bad entry; absent if the file is damaged where no entry can be named
@@ -18,7 +27,25 @@ public record Verification(long entries, Head head, Optional<Fault> fault) {
     public record Fault(Optional<Long> seq, String why) {
     }
 
+    /** Without unknown kinds and remarks. */
+    public Verification(long entries, Head head, Optional<Fault> fault) {
+        this(entries, head, fault, Map.of(), List.of(), false);
+    }
+
     public boolean whole() {
         return fault.isEmpty();
+    }
+
+    /** Entries and kinds a newer release made; absent if there are none. */
+    public Optional<String> madeByNewer() {
+        if (unknown.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Long> all = unknown.values().stream().flatMap(Collection::stream).sorted().toList();
+        String places = String.join(", ", all.stream().limit(MOST_NAMED).map(String::valueOf).toList())
+                + (all.size() > MOST_NAMED ? " and %d more".formatted(all.size() - MOST_NAMED) : "");
+        return Optional.of("%s of kinds this release does not know (%s; %s %s)".formatted(
+                all.size() == 1 ? "1 entry" : all.size() + " entries", String.join(", ", unknown.keySet()),
+                all.size() == 1 ? "entry" : "entries", places));
     }
 }

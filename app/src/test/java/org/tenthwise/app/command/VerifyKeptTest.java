@@ -7,11 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
+import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 
 class VerifyKeptTest {
@@ -84,5 +87,54 @@ class VerifyKeptTest {
     @Test
     void aMissingFileIsSaidToBeMissing() {
         assertEquals("There is no nowhere.db. Name a store, or a record in JSON.", Typed.line("verify", "nowhere.db").trouble());
+    }
+
+    @Test
+    void theHashOfAnyEntryIsFoundWithWhatStandsBehindIt() throws Exception {
+        List<StoredEntry> entries = entries();
+        StoredEntry last = entries.get(entries.size() - 1);
+        assertHead(0, last.hash(), "The hash is that of entry %d: nothing up to it was cut off, and it is the last.".formatted(last.seq()));
+        assertHead(0, entries.get(4).hash().toUpperCase(Locale.ROOT), "The hash is that of entry 5: nothing up to it was cut off, and %d entries stand behind it."
+                .formatted(entries.size() - 5));
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            RunHead run = kept.runHead("LG-2207-C-013");
+            String said = "The hash is that of run LG-2207-C-013 up to its entry %d: nothing of the run up to it was cut off, and it is the last."
+                    .formatted(run.place());
+            assertHead(0, run.hash(), said);
+            assertEquals(said, last(Typed.line("verify", record, "--head", run.hash())));
+        }
+    }
+
+    @Test
+    void entriesCutOffAtTheEndAreFoundByTheHashThatWasPrinted() throws Exception {
+        StoredEntry last = entries().get(entries().size() - 1);
+        Sample.behindItsBack(store, "DROP TRIGGER ledger_is_never_shortened", "DELETE FROM ledger WHERE seq = " + last.seq(),
+                "CREATE TRIGGER ledger_is_never_shortened BEFORE DELETE ON ledger\nBEGIN\n    SELECT RAISE(ABORT, 'an entry of the ledger "
+                + "is never taken away');\nEND");
+        assertEquals(0, Typed.line("verify", store).exit());
+        assertHead(1, last.hash(), "No entry in it has the hash %s: entries were cut off or changed since, or the hash is of another store."
+                .formatted(last.hash()));
+    }
+
+    @Test
+    void entriesOfANewerReleaseAreNamedAndAreNoFault() throws Exception {
+        long last = entries().size();
+        Sample.photograph(store, "LG-2207-C-013");
+        Typed typed = Typed.line("verify", store);
+        assertEquals(0, typed.exit());
+        assertEquals("It holds 1 entry of kinds this release does not know (photo-taken; entry %d): it was made by a newer release."
+                .formatted(last + 1), typed.out().get(1));
+        assertTrue(typed.out().get(2).startsWith("Time runs backwards once: entry %d, of 2026-03-02T06:15:00Z, stands behind one of "
+                .formatted(last + 1)), typed.out()::toString);
+    }
+
+    private void assertHead(int exit, String hash, String said) {
+        Typed typed = Typed.line("verify", store, "--head", hash);
+        assertEquals(said, last(typed));
+        assertEquals(exit, typed.exit());
+    }
+
+    private static String last(Typed typed) {
+        return typed.out().get(typed.out().size() - 1);
     }
 }

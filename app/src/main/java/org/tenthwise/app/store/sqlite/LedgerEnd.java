@@ -16,13 +16,23 @@ final class LedgerEnd {
         this.table = table;
     }
 
-    /** Called within a transaction. */
+    /**
+     * Called within a transaction, which is to be taken back if this fails.
+     *
+     * @throws NotKept if the store holds anything else behind its end than exactly these entries
+     */
     List<Entry> add(List<NewEntry> entries) throws SQLException {
+        long end = table.head().seq();
+        List<StoredEntry> given = new ArrayList<>();
         List<Entry> added = new ArrayList<>();
         for (NewEntry entry : entries) {
             StoredEntry stored = StoredEntry.behind(table.head(), table.runHead(entry.run()), entry);
             table.add(stored);
+            given.add(stored);
             added.add(new Entry(stored.seq(), entry.run(), entry.at(), entry.by(), entry.event()));
+        }
+        if (!table.storedBehind(end).equals(given)) {
+            throw new NotKept("What was added behind entry %d is not what was given".formatted(end));
         }
         return List.copyOf(added);
     }

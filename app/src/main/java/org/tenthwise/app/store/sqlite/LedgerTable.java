@@ -52,7 +52,10 @@ final class LedgerTable {
             insert.setBytes(6, entry.body().getBytes(UTF_8));
             insert.setString(7, entry.previous());
             insert.setString(8, entry.hash());
-            insert.executeUpdate();
+            int rows = insert.executeUpdate();
+            if (rows != 1) {
+                throw new NotKept("Entry %d made %d rows".formatted(entry.seq(), rows));
+            }
         }
     }
 
@@ -110,6 +113,13 @@ final class LedgerTable {
         return List.copyOf(stored);
     }
 
+    /** The entries behind one, in order. */
+    List<StoredEntry> storedBehind(long seq) throws SQLException {
+        List<StoredEntry> stored = new ArrayList<>();
+        each(COLUMNS + "WHERE seq > CAST(? AS INTEGER) ORDER BY seq", Optional.of(Long.toString(seq)), row -> stored.add(stored(row)));
+        return List.copyOf(stored);
+    }
+
     /** @throws SQLException if the file cannot be read for a reason that is no damage */
     Verification verify() throws SQLException {
         ChainCheck check = new ChainCheck();
@@ -118,6 +128,7 @@ final class LedgerTable {
             if (Schema.step(connection) >= Schema.RUNS_ARE_TIED) {
                 check.everyRunIsTied();
             }
+            new SchemaCheck(connection).fault().ifPresent(check::broken);
             lookIntoTheFile(check);
         } catch (SQLException e) {
             if (Trouble.code(e) != SQLiteErrorCode.SQLITE_CORRUPT.code) {
@@ -136,12 +147,15 @@ final class LedgerTable {
             check.broken(new Verification.Fault(Optional.empty(),
                     "Every entry is as it was written, but the file around them is damaged."));
         }
+        if (Connections.keptWithLog(connection)) {
+            check.mayLackItsLast();
+        }
     }
 
-    private void each(String select, Optional<String> run, Row work) throws SQLException {
+    private void each(String select, Optional<String> given, Row work) throws SQLException {
         try (PreparedStatement statement = connection.prepareStatement(select)) {
-            if (run.isPresent()) {
-                statement.setString(1, run.get());
+            if (given.isPresent()) {
+                statement.setString(1, given.get());
             }
             try (ResultSet rows = statement.executeQuery()) {
                 while (rows.next()) {

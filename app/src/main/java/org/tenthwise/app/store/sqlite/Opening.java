@@ -2,7 +2,6 @@ package org.tenthwise.app.store.sqlite;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
@@ -55,7 +54,7 @@ final class Opening {
                 makeSure(connection);
                 Schema.bringUpToDate(connection, OffsetDateTime.now());
             }
-            Files.move(half.path(), file.path(), StandardCopyOption.ATOMIC_MOVE);
+            Durable.name(half.path(), file.path());
         } finally {
             half.discard();
         }

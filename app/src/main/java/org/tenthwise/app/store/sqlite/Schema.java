@@ -54,16 +54,27 @@ final class Schema {
         }
     }
 
+    /** Makes the tables as they are after a step, where there are none. */
+    static void make(Connection connection, int step) throws SQLException {
+        for (int next = 1; next <= step; next++) {
+            run(connection, next);
+        }
+    }
+
     private static void take(Connection connection, int step, OffsetDateTime now) throws SQLException {
         Transaction.in(connection, () -> {
-            // executeUpdate runs all statements of a text; execute would run the first and pass over the rest in silence
-            try (Statement statement = connection.createStatement()) {
-                statement.executeUpdate(text(step) + ";\nPRAGMA user_version = " + step);
-            }
+            run(connection, step);
             return step == RUNS_ARE_TIED ? TakingOver.everyRun(connection, now) : List.of();
         });
         if (step(connection) != step) {
             throw new SQLException("Step %d of the store was not taken to its end".formatted(step));
+        }
+    }
+
+    private static void run(Connection connection, int step) throws SQLException {
+        // executeUpdate runs all statements of a text; execute would run the first and pass over the rest in silence
+        try (Statement statement = connection.createStatement()) {
+            statement.executeUpdate(text(step) + ";\nPRAGMA user_version = " + step);
         }
     }
 

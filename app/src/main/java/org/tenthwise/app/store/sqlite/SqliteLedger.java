@@ -1,12 +1,10 @@
 package org.tenthwise.app.store.sqlite;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
-import java.util.Optional;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
@@ -46,20 +44,24 @@ public final class SqliteLedger implements Ledger {
             return openExisting(path);
         }
         try {
-            Files.createDirectories(file.path().getParent());
+            Durable.folders(file.path().getParent());
         } catch (IOException e) {
             throw new Trouble(file).readOnly(e);
         }
         return Opening.of(file(path));
     }
 
-    /** Opens a store to write to, if its chain is whole: nothing is added behind an entry that was changed. Makes none. */
+    /** Opens a store to write to, if its chain is whole: nothing is added behind an entry that was changed,
+     * or behind one that is not understood. Makes none. */
     public static SqliteLedger openExisting(Path path) throws CouldNotOpen {
         StoreFile file = file(path);
         try (KeptEntries kept = SqliteReading.open(file)) {
-            Optional<Verification.Fault> fault = kept.verify().fault();
-            if (fault.isPresent()) {
-                throw new Trouble(file).notWhole(fault.get());
+            Verification found = kept.verify();
+            if (found.fault().isPresent()) {
+                throw new Trouble(file).notWhole(found.fault().get());
+            }
+            if (found.madeByNewer().isPresent()) {
+                throw new Trouble(file).newer(found.madeByNewer().get());
             }
         }
         return Opening.of(file);
@@ -120,7 +122,7 @@ public final class SqliteLedger implements Ledger {
     @Override
     public void close() {
         try (lock; connection) {
-            // both are closed, the connection first
+            Connections.leaveNothingBeside(connection);
         } catch (SQLException | IOException e) {
             throw trouble.reading(e);
         }

@@ -112,8 +112,8 @@ final class SqliteReading implements KeptEntries {
     private <T> T ask(Question<T> question) throws SQLException, IOException {
         Optional<StoreFile.Stamp> before = file.atRest();
         if (before.isPresent()) {
-            try {
-                T answer = ask(file.urlAtRest(), question);
+            try (Connection connection = Connections.toRead(file.urlAtRest())) {
+                T answer = question.of(connection);
                 if (file.atRest().equals(before)) {
                     return answer;
                 }
@@ -123,12 +123,33 @@ final class SqliteReading implements KeptEntries {
                 }
             }
         }
-        return ask(file.urlToShare(), question);
+        return share(question);
     }
 
-    private static <T> T ask(String url, Question<T> question) throws SQLException {
-        try (Connection connection = Connections.toRead(url)) {
+    /** An entry left unfinished, its process killed or the power gone, is taken back first; whoever opens does that. */
+    private <T> T share(Question<T> question) throws SQLException {
+        try (Connection connection = Connections.toRead(file.urlToShare())) {
+            return ofACopy(connection, question);
+        } catch (SQLException e) {
+            if (!Trouble.isUnfinished(e)) {
+                throw e;
+            }
+        }
+        try (Connection connection = Connections.toTakeBack(file.urlToWrite())) {
+            return ofACopy(connection, question);
+        }
+    }
+
+    /**
+     * A copy is asked, taken in a moment: whoever reads the file itself keeps the one who writes to it waiting. A log beside
+     * the file keeps nobody waiting, and a copy could not be told from a file without one.
+     */
+    private static <T> T ofACopy(Connection connection, Question<T> question) throws SQLException {
+        if (Connections.keptWithLog(connection)) {
             return question.of(connection);
+        }
+        try (Connection copy = Connections.copyInMemory(connection)) {
+            return question.of(copy);
         }
     }
 }

@@ -52,8 +52,7 @@ record StoreFile(Path path) {
     /** Takes the file away, with what SQLite keeps beside it. */
     void discard() throws IOException {
         Files.deleteIfExists(path);
-        Files.deleteIfExists(log());
-        Files.deleteIfExists(beside("-shm"));
+        Files.deleteIfExists(journal());
     }
 
     String urlToMake() {
@@ -76,23 +75,29 @@ record StoreFile(Path path) {
 
     /**
      * What the file looks like while nobody writes to it and all of it is in the one file; absent while there is something
-     * in the log beside it.
+     * in the journal beside it, for an entry is being written then or was left unfinished, or in the log of a store of an
+     * earlier release.
      */
     Optional<Stamp> atRest() throws IOException {
-        if (sizeOfLog() > 0) {
+        if (size(journal()) > 0 || size(log()) > 0) {
             return Optional.empty();
         }
         BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
         return Optional.of(new Stamp(attributes.size(), attributes.lastModifiedTime()));
     }
 
-    /** The log is taken away by whoever closes the store last, at any moment. */
-    private long sizeOfLog() throws IOException {
+    /** What stands beside is taken away by whoever closes the store last, at any moment. */
+    private static long size(Path beside) throws IOException {
         try {
-            return Files.size(log());
+            return Files.size(beside);
         } catch (NoSuchFileException e) {
             return 0;
         }
+    }
+
+    /** What a page of the file was before the entry that is being written; empty once the entry is in the file. */
+    private Path journal() {
+        return beside("-journal");
     }
 
     private Path log() {

@@ -26,7 +26,16 @@ final class Trouble {
         return e instanceof SQLiteException own ? own.getResultCode().code & WHAT : 0;
     }
 
+    /** Whether an entry was left unfinished that could not be taken back, for the file cannot be written to. */
+    static boolean isUnfinished(SQLException e) {
+        return e instanceof SQLiteException own && own.getResultCode() == SQLiteErrorCode.SQLITE_READONLY_ROLLBACK;
+    }
+
     CouldNotSave saving(SQLException e) {
+        if (e instanceof NotKept) {
+            return new CouldNotSave(CouldNotSave.Reason.DAMAGED, "The entry was not saved: %s did not keep it as it was given. "
+                    .formatted(name) + "Do not go on with it. Keep a copy of the file, verify it, and start a new store.", e);
+        }
         if (isForWantOfRoom(e)) {
             return new CouldNotSave(CouldNotSave.Reason.DISK_FULL, "The entry was not saved: the disk is full. "
                     + "Everything saved before is safe. Free some space, then save again.", e);
@@ -55,10 +64,17 @@ final class Trouble {
             return new CouldNotOpen(CouldNotOpen.Reason.DISK_FULL, "%s was not opened: the disk is full. "
                     .formatted(name) + "What is in it is safe. Free some space, then open it again.", e);
         }
+        if (isUnfinished(e)) {
+            return unfinished(e);
+        }
         if (is(e, SQLiteErrorCode.SQLITE_READONLY)) {
             return readOnly(e);
         }
-        if (is(e, SQLiteErrorCode.SQLITE_CORRUPT)) {
+        if (is(e, SQLiteErrorCode.SQLITE_BUSY)) {
+            return new CouldNotOpen(CouldNotOpen.Reason.HELD_BY_ANOTHER, ("%s was not opened: another program is reading it. "
+                    + "It was left as it is. Close that program, then open it again.").formatted(name), e);
+        }
+        if (is(e, SQLiteErrorCode.SQLITE_CORRUPT) || e instanceof NotKept) {
             return new CouldNotOpen(CouldNotOpen.Reason.DAMAGED, "%s was not opened: it is damaged. "
                     .formatted(name) + "It was left as it is. Take a copy of it from before, or start a new store.", e);
         }
@@ -86,6 +102,12 @@ final class Trouble {
                 .formatted(name, step, Schema.NEWEST));
     }
 
+    /** @param which entries and kinds */
+    CouldNotOpen newer(String which) {
+        return new CouldNotOpen(CouldNotOpen.Reason.NEWER, ("%s was made by a newer release of Tenthwise. It holds %s. It was "
+                + "left as it is. Open it with the newer release.").formatted(name, which));
+    }
+
     CouldNotOpen heldByAnother() {
         return new CouldNotOpen(CouldNotOpen.Reason.HELD_BY_ANOTHER, ("%s is in use by another Tenthwise. Nothing was "
                 + "written to it from here. Close the other one, then open it again.").formatted(name));
@@ -100,6 +122,12 @@ final class Trouble {
         CouldNotOpen refusal = readOnly();
         refusal.initCause(e);
         return refusal;
+    }
+
+    private CouldNotOpen unfinished(SQLException e) {
+        return new CouldNotOpen(CouldNotOpen.Reason.READ_ONLY, ("%1$s holds an entry that was never finished, and it cannot "
+                + "be written to, so the entry cannot be taken back. It was left as it is. Allow writing to it, or copy it to "
+                + "where it can be written to, %1$s-journal with it, and open the copy.").formatted(name), e);
     }
 
     CouldNotOpen unsafe() {

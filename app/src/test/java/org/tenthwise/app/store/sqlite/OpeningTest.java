@@ -194,7 +194,7 @@ class OpeningTest {
     void entriesGoToTheDiskBeforeTheyAreSaidToBeSaved() throws CouldNotOpen, CouldNotSave, IOException, SQLException {
         makeStoreAlone();
         try (Connection connection = Connections.toWrite(StoreFile.of(store).urlToWrite())) {
-            assertEquals("wal", Connections.answer(connection, "PRAGMA journal_mode"));
+            assertEquals("truncate", Connections.answer(connection, "PRAGMA journal_mode"));
             assertEquals("2", Connections.answer(connection, "PRAGMA synchronous"));
             assertTrue(Connections.keepsSafely(connection));
             try (Statement statement = connection.createStatement()) {

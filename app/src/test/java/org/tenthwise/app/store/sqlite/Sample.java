@@ -1,13 +1,18 @@
 package org.tenthwise.app.store.sqlite;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.OffsetDateTime;
+import org.tenthwise.app.store.Chain;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.NewEntry;
+import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.quantity.Unit;
@@ -16,7 +21,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
 /** Invented entries, and a way past the ledger to its file. */
-final class Sample {
+public final class Sample {
 
     static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T07:15:00+01:00");
 
@@ -36,8 +41,20 @@ final class Sample {
         return new Event.ReadingTaken(3, "1.1", new Written(figure, Unit.MILLIMETRE));
     }
 
+    /** Adds an entry of a kind this release does not know, tied as a newer one would tie it. */
+    public static void photograph(Path store, String run) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + store)) {
+            LedgerTable table = new LedgerTable(connection);
+            StoredEntry note = StoredEntry.behind(table.head(), table.runHead(run), new NewEntry(run, AT, "A. Turner",
+                    new Event.NoteMade(3, "")));
+            String body = note.body().replace("note-made", "photo-taken").replaceFirst("\"event\":.*", "\"event\":{\"of\":\"step 3\"}}");
+            table.add(new StoredEntry(note.seq(), run, "photo-taken", note.at(), note.by(), body, note.previous(),
+                    Chain.hash(note.previous(), body.getBytes(UTF_8))));
+        }
+    }
+
     /** Runs statements on a store's file as any other program could. */
-    static void behindItsBack(Path store, String... statements) throws SQLException {
+    public static void behindItsBack(Path store, String... statements) throws SQLException {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + store);
                 Statement statement = connection.createStatement()) {
             for (String one : statements) {

@@ -34,6 +34,7 @@ final class StoreOfBefore implements AutoCloseable {
         try (Statement statement = connection.createStatement(); InputStream step = Schema.class.getResourceAsStream("1.sql")) {
             statement.executeUpdate("PRAGMA journal_mode = WAL");
             statement.executeUpdate(new String(step.readAllBytes(), UTF_8) + ";\nPRAGMA user_version = 1");
+            statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
         }
         return new StoreOfBefore(connection);
     }

@@ -1,0 +1,38 @@
+package org.tenthwise.app.store;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * Notices entries that say they happened before the entry they stand behind. A clock put right does that, so does a time that
+ * was made up; nobody can tell the two apart here, so it is a remark and no fault.
+ */
+final class BackwardTime {
+
+    private Optional<Instant> latest = Optional.empty();
+    private Optional<String> first = Optional.empty();
+    private int times;
+
+    /** @param entry the next in the ledger, its time as its text says it */
+    void next(StoredEntry entry) {
+        Instant at;
+        try {
+            at = Instant.parse(entry.at());
+        } catch (DateTimeException e) {
+            return; // said elsewhere to be no time
+        }
+        if (latest.isPresent() && at.isBefore(latest.get())) {
+            times++;
+            if (first.isEmpty()) {
+                first = Optional.of("entry %d, of %s, stands behind one of %s".formatted(entry.seq(), at, latest.get()));
+            }
+        }
+        latest = Optional.of(at);
+    }
+
+    Optional<String> remark() {
+        return first.map(where -> times == 1 ? "Time runs backwards once: %s.".formatted(where)
+                : "Time runs backwards %d times, first where %s.".formatted(times, where));
+    }
+}

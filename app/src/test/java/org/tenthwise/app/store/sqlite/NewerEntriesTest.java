@@ -1,0 +1,80 @@
+package org.tenthwise.app.store.sqlite;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Verification;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+
+/** A store with entries of a kind this release does not know, tied together as they should be. */
+class NewerEntriesTest {
+
+    @TempDir
+    private Path folder;
+    private Path store;
+
+    @BeforeEach
+    void makeAStoreOfTheNextRelease() throws Exception {
+        store = folder.resolve("store.db");
+        try (SqliteLedger ledger = SqliteLedger.open(store)) {
+            Sample.begin(ledger, "run-1");
+            Sample.begin(ledger, "run-2");
+        }
+        Sample.photograph(store, "run-1");
+        Sample.photograph(store, "run-1");
+    }
+
+    @Test
+    void itIsSaidToBeOfANewerReleaseAndNotWrittenTo() throws Exception {
+        byte[] before = Files.readAllBytes(store);
+        for (OpeningTest.Way way : List.of(OpeningTest.Way.EXISTING, OpeningTest.Way.OR_MAKE)) {
+            CouldNotOpen refusal = assertThrows(CouldNotOpen.class, () -> way.open(store).close());
+            assertEquals("store.db was made by a newer release of Tenthwise. It holds 2 entries of kinds this release does not know "
+                    + "(photo-taken; entries 3, 4). It was left as it is. Open it with the newer release.", refusal.getMessage());
+            assertEquals(CouldNotOpen.Reason.NEWER, refusal.reason());
+        }
+        assertArrayEquals(before, Files.readAllBytes(store));
+    }
+
+    @Test
+    void itIsReadAndItsEntriesAreShownForWhatTheyAre() throws Exception {
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            Verification found = kept.verify();
+            assertEquals(Optional.empty(), found.fault());
+            assertEquals(Map.of("photo-taken", List.of(3L, 4L)), found.unknown());
+            assertEquals(3, kept.runHead("run-1").place());
+            Run run = new Run(kept.entries("run-1"));
+            assertEquals(List.of(new Event.Unknown("photo-taken", "{\"of\":\"step 3\"}"), new Event.Unknown("photo-taken",
+                    "{\"of\":\"step 3\"}")), run.unknown().stream().map(entry -> entry.event()).toList());
+            assertTrue(new Run(kept.entries("run-2")).unknown().isEmpty());
+        }
+    }
+
+    @Test
+    void oneThatWasChangedIsDamagedAndNotNewer() throws Exception {
+        byte[] file = Files.readAllBytes(store);
+        String text = new String(file, ISO_8859_1);
+        for (int at = text.indexOf("step 3\"}"); at >= 0; at = text.indexOf("step 3\"}", at + 1)) {
+            file[at + 5] = '4';
+        }
+        Files.write(store, file);
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            assertEquals("Entry 3 is not as it was written: its text does not give its hash.", kept.verify().fault().orElseThrow().why());
+        }
+        assertEquals(CouldNotOpen.Reason.DAMAGED, assertThrows(CouldNotOpen.class, () -> SqliteLedger.open(store)).reason());
+    }
+}
