@@ -108,13 +108,20 @@ final class Gate {
         return Optional.ofNullable(standing.get(slot)).map(reading -> reading.typed().length());
     }
 
-    /** Against striking out an entry of a run: only what was read or answered can be, and once. */
-    static Optional<Objection> strikingOut(List<Entry> entries, long entry) {
-        if (entries.stream().anyMatch(e -> e.event() instanceof Event.StruckOut out && out.entry() == entry)) {
+    /**
+     * Against striking out an entry of a run: only what was read, answered or set can be, and once. What went with its setting
+     * is struck out already.
+     */
+    static Optional<Objection> strikingOut(Run run, long entry) {
+        boolean gone = run.entries().stream().anyMatch(e -> e.event() instanceof Event.StruckOut out && out.entry() == entry)
+                || run.settingsStruck().keySet().stream().flatMap(setting -> run.under(setting).stream())
+                .anyMatch(e -> e.seq() == entry);
+        if (gone) {
             return Optional.of(Objection.of(Objection.Kind.ALREADY_STRUCK));
         }
-        boolean strikable = entries.stream().anyMatch(e -> e.seq() == entry && (e.event() instanceof Event.ReadingTaken
-                || e.event() instanceof Event.TemperatureTaken || e.event() instanceof Event.Answered));
+        boolean strikable = run.entries().stream().anyMatch(e -> e.seq() == entry && (e.event() instanceof Event.ReadingTaken
+                || e.event() instanceof Event.TemperatureTaken || e.event() instanceof Event.Answered
+                || e.event() instanceof Event.GaugeSet));
         return strikable ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
     }
 

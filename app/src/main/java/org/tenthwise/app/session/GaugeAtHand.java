@@ -126,7 +126,7 @@ final class GaugeAtHand {
     void confirm(Step step) throws CouldNotSave {
         Setting setting = onMaster(step, half(step).zero().orElseThrow());
         if (!rack.find(setting.gauge().id(), setting.gauge().kind()).equals(Optional.of(setting.gauge()))) {
-            rack.know(setting.gauge(), book.by(), book.now());
+            book.know(setting.gauge());
         }
         set(step, setting);
     }

@@ -1,23 +1,23 @@
 package org.tenthwise.app.session;
 
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.tenthwise.app.store.CouldNotSave;
-import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
-/** The gauges whose sense the shop has been asked, from the ledger. What was told last counts. */
+/** The gauges whose sense the shop has been asked, from the ledger. What was told last and not struck out counts. */
 public final class GaugeRack {
 
-    private final Ledger ledger;
+    private final KeptEntries kept;
 
-    public GaugeRack(Ledger ledger) {
-        this.ledger = ledger;
+    public GaugeRack(KeptEntries kept) {
+        this.kept = kept;
     }
 
     public Optional<Gauge> find(String mark, GaugeKind kind) {
@@ -31,12 +31,19 @@ public final class GaugeRack {
                 .flatMap(mark -> find(mark, kind).stream()).toList();
     }
 
-    public void know(Gauge gauge, String by, OffsetDateTime at) throws CouldNotSave {
-        ledger.append(Entry.SHOP, at, by, new Event.GaugeKnown(gauge));
+    /** The entries that tell just this of a gauge. */
+    List<Entry> told(Gauge gauge) {
+        return counting().filter(entry -> ((Event.GaugeKnown) entry.event()).gauge().equals(gauge)).toList();
     }
 
     private Stream<Gauge> gauges() {
-        return ledger.entries(Entry.SHOP).stream().map(Entry::event)
-                .flatMap(event -> event instanceof Event.GaugeKnown known ? Stream.of(known.gauge()) : Stream.empty());
+        return counting().map(entry -> ((Event.GaugeKnown) entry.event()).gauge());
+    }
+
+    private Stream<Entry> counting() {
+        List<Entry> entries = kept.entries(Entry.SHOP);
+        Set<Long> struck = entries.stream().flatMap(entry -> entry.event() instanceof Event.StruckOut out
+                ? Stream.of(out.entry()) : Stream.empty()).collect(Collectors.toSet());
+        return entries.stream().filter(entry -> entry.event() instanceof Event.GaugeKnown && !struck.contains(entry.seq()));
     }
 }

@@ -1,21 +1,26 @@
 package org.tenthwise.app.session;
 
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.run.Entry;
 
 /**
- * What can be done with the gauge of the step in hand: another one taken, its sense told and confirmed, set anew. As with
+ * What can be done with the gauge of the step in hand: another one taken, its sense told and confirmed, set anew, a wrong
+ * setting struck out. As with
  * the verbs of the run, one that is not taken says why and changes nothing.
  */
 public final class GaugeVerbs {
 
     private final RunSession session;
+    private final RunBook book;
     private final GaugeAtHand gauge;
 
-    GaugeVerbs(RunSession session, GaugeAtHand gauge) {
+    GaugeVerbs(RunSession session, RunBook book, GaugeAtHand gauge) {
         this.session = session;
+        this.book = book;
         this.gauge = gauge;
     }
 
@@ -67,6 +72,37 @@ public final class GaugeVerbs {
             gauge.turnRound(step());
         }
         return replied(against);
+    }
+
+    /**
+     * The settings that share a fault and count, in all runs of the store, those of this run first: what would not count any
+     * more if the fault was struck out.
+     *
+     * @param setting entry of this run that holds it
+     */
+    public List<Withdrawn> sharing(Entry setting, SettingFault fault) {
+        return inDoubt(setting, fault).all();
+    }
+
+    /**
+     * Strikes out a setting, and every other that shares its fault, with what was read under them: in this run and in all
+     * others, closed ones too, all or none. Nothing is worked out anew; what is missing then is asked for again.
+     *
+     * @param setting entry of this run that holds it
+     */
+    public Reply strikeOut(Entry setting, SettingFault fault, String reason) throws CouldNotSave {
+        Optional<Objection> against = objection(reason.isBlank(), Objection.Kind.BLANK)
+                .or(() -> Gate.strikingOut(book.run(), setting.seq()))
+                .or(() -> objection(sharing(setting, fault).isEmpty(), Objection.Kind.NOT_ASKED_HERE));
+        if (against.isEmpty()) {
+            book.add(inDoubt(setting, fault).strikes(book.now(), book.by(), reason.strip()));
+            gauge.forget();
+        }
+        return replied(against);
+    }
+
+    private SettingsInDoubt inDoubt(Entry setting, SettingFault fault) {
+        return new SettingsInDoubt(book.kept(), book.run().id(), setting, fault);
     }
 
     private Step step() {

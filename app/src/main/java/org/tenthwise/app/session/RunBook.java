@@ -5,7 +5,10 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.NewEntry;
+import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
@@ -48,6 +51,21 @@ final class RunBook {
 
     OffsetDateTime now() {
         return OffsetDateTime.now(clock);
+    }
+
+    KeptEntries kept() {
+        return ledger;
+    }
+
+    /** Makes the sense of a gauge known to the shop. */
+    void know(Gauge gauge) throws CouldNotSave {
+        ledger.append(Entry.SHOP, now(), by(), new Event.GaugeKnown(gauge));
+    }
+
+    /** Adds entries of this run and of others, all of them or none. */
+    void add(List<NewEntry> added) throws CouldNotSave {
+        ledger.append(added).stream().filter(entry -> entry.run().equals(run().id())).forEach(entries::add);
+        sheet = Sheet.of(plan, new Run(entries));
     }
 
     void add(Event event) throws CouldNotSave {

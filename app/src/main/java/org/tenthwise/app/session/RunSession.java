@@ -44,7 +44,7 @@ public final class RunSession {
     RunSession(Ledger ledger, Clock clock, GaugeRack rack, Plan plan, List<Entry> entries) {
         this.book = new RunBook(ledger, clock, plan, entries);
         this.gauge = new GaugeAtHand(book, rack);
-        this.gaugeVerbs = new GaugeVerbs(this, gauge);
+        this.gaugeVerbs = new GaugeVerbs(this, book, gauge);
         this.gate = new Gate(plan);
         this.plan = plan;
         this.inHand = Whereabouts.whereItStopped(book.sheet());
@@ -222,7 +222,7 @@ public final class RunSession {
         return kept(new Event.PassBegun(inHand.number(), why));
     }
 
-    /** @param entry {@code seq} of a reading, a temperature or an answer of this run that still counts */
+    /** @param entry {@code seq} of a reading, a temperature, an answer or the setting of a gauge that still counts */
     public Reply strikeOut(long entry, String reason) throws CouldNotSave {
         if (reason.isBlank()) {
             return refuse(Objection.Kind.BLANK);
@@ -230,7 +230,7 @@ public final class RunSession {
         if (sheet().run().closed().isPresent()) {
             return refuse(Objection.Kind.CLOSED);
         }
-        Optional<Objection> against = Gate.strikingOut(sheet().run().entries(), entry);
+        Optional<Objection> against = Gate.strikingOut(sheet().run(), entry);
         return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.StruckOut(entry, reason.strip()));
     }
 

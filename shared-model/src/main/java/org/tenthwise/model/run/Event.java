@@ -101,7 +101,7 @@ public sealed interface Event {
     record HandedOver(String to) implements Event {
     }
 
-    /** The run was closed; nothing but notes may follow. */
+    /** The run was closed; nothing but notes, and settings found wrong that are struck out, may follow. */
     record Closed(String signedBy, String meaning) implements Event {
     }
 

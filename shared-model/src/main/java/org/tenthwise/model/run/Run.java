@@ -148,9 +148,36 @@ public record Run(List<Entry> entries) {
     }
 
     private Optional<Entry> lastGauge(int step) {
-        return entries.stream().filter(entry -> entry.event() instanceof Event.GaugeSet set && set.step() == step
-                || entry.event() instanceof Event.GaugeChosen chosen && chosen.step() == step)
-                .reduce((earlier, later) -> later);
+        return entries.stream().filter(entry -> ofGauge(entry, step)).reduce((earlier, later) -> later);
+    }
+
+    private static boolean ofGauge(Entry entry, int step) {
+        return entry.event() instanceof Event.GaugeSet set && set.step() == step
+                || entry.event() instanceof Event.GaugeChosen chosen && chosen.step() == step;
+    }
+
+    /** What was read under a setting, and what a limit gauge said, struck out or not. */
+    public List<Entry> under(Entry setting) {
+        int step = ((Event.GaugeSet) setting.event()).step();
+        return entries.stream().filter(entry -> entry.seq() > setting.seq()).takeWhile(entry -> !ofGauge(entry, step))
+                .filter(entry -> entry.event() instanceof Event.ReadingTaken taken && taken.step() == step
+                        || entry.event() instanceof Event.Answered answered && answered.step() == step
+                        && answered.question().byLimitGauge()).toList();
+    }
+
+    /** The same without what was struck out for itself. */
+    public List<Entry> countingUnder(Entry setting) {
+        Map<Long, Struck> struck = struckOut();
+        return under(setting).stream().filter(entry -> !struck.containsKey(entry.seq())).toList();
+    }
+
+    /** The settings that were struck out, each with why and by whom, in the order they were made. */
+    public Map<Entry, Struck> settingsStruck() {
+        Map<Long, Struck> struck = struckOut();
+        Map<Entry, Struck> gone = new LinkedHashMap<>();
+        entries.stream().filter(entry -> entry.event() instanceof Event.GaugeSet && struck.containsKey(entry.seq()))
+                .forEach(entry -> gone.put(entry, struck.get(entry.seq())));
+        return gone;
     }
 
     /** The settings of gauges that count, in the order they were made, each in the entry that holds it. */
