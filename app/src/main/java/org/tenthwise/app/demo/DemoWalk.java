@@ -154,7 +154,7 @@ public final class DemoWalk {
         once("run-" + name(check()));
         if (check() instanceof Check.Size && seen.add("aside")) {
             aside("strike", "strike-out");
-            aside("other-gauge", "other-gauge");
+            aside("gauge", "gauge-card");
             aside("doubt", "doubt");
         }
     }

@@ -280,7 +280,7 @@ public final class RunSession {
         Optional<Question> question = inHand.check().questions().stream()
                 .filter(q -> pass().answer(q).isEmpty()).findFirst();
         if (missing.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
-            return new Asked.Nothing();
+            return gauge.asked(inHand).filter(any -> sheet().run().chosen(inHand.number()).isPresent()).orElseGet(Asked.Nothing::new);
         }
         return gauge.asked(inHand).or(() -> temperature).orElseGet(() -> missing.isEmpty()
                 ? new Asked.Answering(question.orElseThrow())

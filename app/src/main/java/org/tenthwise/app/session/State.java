@@ -1,5 +1,7 @@
 package org.tenthwise.app.session;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Setting;
@@ -7,6 +9,8 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /**
@@ -24,6 +28,14 @@ public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> set
 
     public Line line() {
         return sheet.line(inHand.number());
+    }
+
+    /** The settings of the gauge of the step in hand that count, the latest first, each in the entry that holds it. */
+    public List<Entry> settingsHere() {
+        List<Entry> settings = new ArrayList<>(sheet.run().settings().stream()
+                .filter(entry -> ((Event.GaugeSet) entry.event()).step() == inHand.number()).toList());
+        Collections.reverse(settings);
+        return settings;
     }
 
     /** The pass in hand of the step in hand. */

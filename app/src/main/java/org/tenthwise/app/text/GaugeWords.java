@@ -8,6 +8,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
@@ -48,6 +49,27 @@ public final class GaugeWords {
         String size = Figures.written(setting.certified().orElseThrow());
         return setting.reference().filter(mark -> !Written.isPlainDecimal(mark))
                 .map(mark -> words.say("gauge-line.marked", size, mark)).orElse(size);
+    }
+
+    /** What does not count any more at a step because its gauge was set wrongly, a sentence for each setting; of all steps for 0. */
+    public List<String> withdrawn(Run run, int step) {
+        List<String> said = new ArrayList<>();
+        run.settingsStruck().forEach((entry, why) -> {
+            int at = ((Event.GaugeSet) entry.event()).step();
+            int readings = run.countingUnder(entry).size();
+            if (readings > 0 && (step == 0 || step == at)) {
+                said.add(words.say("gauge-line.withdrawn", readings, at, why.reason()));
+            }
+        });
+        return said;
+    }
+
+    /** The same where nothing was done in the run since; absent otherwise. */
+    public Optional<String> withdrawnLast(Run run) {
+        Entry last = run.entries().get(run.entries().size() - 1);
+        boolean since = run.settingsStruck().values().stream().noneMatch(why -> why.entry().equals(last));
+        List<String> said = since ? List.of() : withdrawn(run, 0);
+        return said.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", said));
     }
 
     private String notSet(GaugeKind kind, Optional<String> mark) {

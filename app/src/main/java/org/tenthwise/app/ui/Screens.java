@@ -8,8 +8,10 @@ import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.reference.Comparison;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.sums.Sums;
+import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.about.AboutView;
@@ -23,6 +25,10 @@ import org.tenthwise.app.ui.dispose.DisposeViewModel;
 import org.tenthwise.app.ui.form.InHand;
 import org.tenthwise.app.ui.gauge.GaugeView;
 import org.tenthwise.app.ui.gauge.GaugeViewModel;
+import org.tenthwise.app.ui.gauge.OtherGaugeView;
+import org.tenthwise.app.ui.gauge.OtherGaugeViewModel;
+import org.tenthwise.app.ui.gauge.WrongSettingView;
+import org.tenthwise.app.ui.gauge.WrongSettingViewModel;
 import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
@@ -48,6 +54,7 @@ import org.tenthwise.app.ui.words.WordsView;
 import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Entry;
 
 /**
  * Builds every screen by hand and lays it on the shell. The home screen lies undermost; a run and a record lie on it, and
@@ -107,6 +114,8 @@ public final class Screens implements Journey {
         errands.run(session::state, state -> {
             home();
             shell.show(new RunScreen(new RunViewModel(session, state, errands, this, words), pictures, words));
+            new GaugeWords(words).withdrawnLast(state.sheet().run()).ifPresent(said ->
+                    tell(Message.plain(words.say("run.withdrawn"), said, words.say("shell.understood"))));
         });
     }
 
@@ -148,7 +157,23 @@ public final class Screens implements Journey {
 
     @Override
     public void gauge(RunSession session) {
-        shell.show(new GaugeView(new GaugeViewModel(inHand(session), words, this), words, pictures, this));
+        errands.run(session::state, state -> {
+            if (state.settingsHere().isEmpty()) {
+                otherGauge(session);
+            } else {
+                shell.show(new GaugeView(new GaugeViewModel(inHand(session), words, this), words, pictures, this));
+            }
+        });
+    }
+
+    @Override
+    public void otherGauge(RunSession session) {
+        shell.show(new OtherGaugeView(new OtherGaugeViewModel(inHand(session), words, this), words, pictures, this));
+    }
+
+    @Override
+    public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
+        shell.show(new WrongSettingView(new WrongSettingViewModel(inHand(session), setting, fault, words, this), words, pictures, this));
     }
 
     @Override

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
@@ -20,6 +21,10 @@ import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.gauge.GaugeView;
 import org.tenthwise.app.ui.gauge.GaugeViewModel;
+import org.tenthwise.app.ui.gauge.OtherGaugeView;
+import org.tenthwise.app.ui.gauge.OtherGaugeViewModel;
+import org.tenthwise.app.ui.gauge.WrongSettingView;
+import org.tenthwise.app.ui.gauge.WrongSettingViewModel;
 import org.tenthwise.app.ui.theme.Pictures;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Journey.Saying;
@@ -140,8 +145,24 @@ class FormsScreenTest extends ScreenTest {
     @Test
     void anotherGaugeHoldsEverywhere() {
         RunSession session = workshop.atTheBore("014", "0.013");
-        seen("gauge", "known", window -> new GaugeView(
+        seen("gauge", "known", window -> new OtherGaugeView(
+                new OtherGaugeViewModel(workshop.inHand(session), words, workshop), words, pictures(window), workshop));
+    }
+
+    @Test
+    void theCardOfAGaugeHoldsEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        seen("gauge", "card", window -> new GaugeView(
                 new GaugeViewModel(workshop.inHand(session), words, workshop), words, pictures(window), workshop));
+    }
+
+    @Test
+    void whatGoesWithAWrongSettingHoldsEverywhere() {
+        workshop.atTheBore("014", "0.013");
+        workshop.atTheBore("015", "0.012", "0.014");
+        RunSession session = workshop.atTheBore("016", "0.013", "0.011", "0.012");
+        seen("gauge", "wrong-sense", window -> new WrongSettingView(new WrongSettingViewModel(workshop.inHand(session),
+                session.state().settingsHere().get(0), SettingFault.SENSE, words, workshop), words, pictures(window), workshop));
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Beginning;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
@@ -24,6 +25,7 @@ import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Entry;
 
 /**
  * A shop with a ledger in a temporary file, runs of the demo parts, and a journey that notes where it was asked to go. Work
@@ -174,6 +176,16 @@ public final class Workshop implements Journey, AutoCloseable {
     @Override
     public void gauge(RunSession session) {
         went.add("gauge " + session.id());
+    }
+
+    @Override
+    public void otherGauge(RunSession session) {
+        went.add("other gauge " + session.id());
+    }
+
+    @Override
+    public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
+        went.add("wrong " + fault + " " + setting.seq() + " " + session.id());
     }
 
     @Override

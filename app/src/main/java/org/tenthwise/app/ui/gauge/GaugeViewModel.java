@@ -1,37 +1,32 @@
 package org.tenthwise.app.ui.gauge;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepCard;
 import org.tenthwise.app.ui.shell.Journey;
-import org.tenthwise.model.plan.Check;
 
-/** Which gauge the step in hand is measured with from now on. */
+/** How the gauge of the step in hand is set, and what is to be done about it. */
 public final class GaugeViewModel {
-
-    private static final int MOST = 24;
 
     private final InHand inHand;
     private final Words words;
     private final Journey journey;
-    private final Field<String> mark;
+    private final Field<Remedy> what;
     private final FormViewModel form;
 
     public GaugeViewModel(InHand inHand, Words words, Journey journey) {
         this.inHand = inHand;
         this.words = words;
         this.journey = journey;
-        mark = Field.words("mark", words.say("gauge.mark"), words.say("gauge.mark.question"), true, MOST);
-        form = new FormViewModel(List.of(mark), words, words.say("gauge.act"), this::choose);
-        mark.valueProperty().subscribe(chosen -> form.aboutProperty().set(chosen.orElse("")));
+        what = Field.choice("what", words.say("gauge.what"), words.say("gauge.what.question"), Remedy::reads);
+        form = new FormViewModel(List.of(what), words, words.say("gauge.go-on"), this::goOn);
     }
 
     public FormViewModel form() {
@@ -47,23 +42,27 @@ public final class GaugeViewModel {
     }
 
     public void load() {
-        inHand.load((state, known) -> state.inHand().check().means().ifPresent(
-                means -> mark.offer(known.gauges(means.kind(), state.sheet().plan()))));
+        inHand.load((state, known) -> what.offer(Remedy.of(state, words)));
     }
 
     private StepCard card(State state) {
-        List<String> notes = new ArrayList<>();
-        state.inHand().check().means().map(Check.Means::kind)
-                .ifPresent(kind -> notes.add(words.say("gauge.kind", words.say("gauge-kind", kind))));
-        state.setting().ifPresent(setting -> notes.add(words.say("gauge.now", setting.gauge().id())));
-        notes.add(words.say("gauge.kept"));
-        return StepCard.of(state, words, notes);
+        return StepCard.of(state, words,
+                List.of(new GaugeWords(words).line(state.sheet().run(), state.inHand()), words.say("gauge.kept")));
     }
 
-    private void choose() {
-        String chosen = mark.reads();
-        form.busy(true);
-        inHand.errands().ask(() -> inHand.session().gauge().choose(chosen), state -> journey.back(),
-                () -> form.busy(false));
+    private void goOn() {
+        Remedy remedy = what.valueProperty().get().orElseThrow();
+        if (remedy instanceof Remedy.SetAnew anew) {
+            form.busy(true);
+            inHand.errands().ask(() -> inHand.session().gauge().setAnew(anew.senseToo()), state -> journey.back(),
+                    () -> form.busy(false));
+            return;
+        }
+        journey.back();
+        if (remedy instanceof Remedy.Wrong wrong) {
+            journey.wrongSetting(inHand.session(), wrong.setting(), wrong.fault());
+        } else {
+            journey.otherGauge(inHand.session());
+        }
     }
 }

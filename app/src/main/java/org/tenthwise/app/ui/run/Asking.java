@@ -189,7 +189,7 @@ final class Asking {
         boolean out = standing != Standing.PASS && standing != Standing.OPEN;
         boolean gauged = state.inHand().check().means().map(Check.Means::kind).filter(kind -> kind != GaugeKind.LIMIT_GAUGE)
                 .isPresent();
-        return new Allowed(state.mayBeginPass(), open && gauged, open && out, !state.pass().isEmpty() && open, otherWay(state, open));
+        return new Allowed(state.mayBeginPass(), gauged && (open || !state.settingsHere().isEmpty()), open && out, !state.pass().isEmpty() && open, otherWay(state, open));
     }
 
     private Optional<OtherWay> otherWay(State state, boolean open) {

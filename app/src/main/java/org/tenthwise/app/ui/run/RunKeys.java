@@ -23,8 +23,8 @@ final class RunKeys {
         again.textProperty().bind(model.shownProperty().map(shown -> shown.allowed().otherWay().map(OtherWay::label)
                 .orElseGet(() -> words.say("run.read-again"))));
         allow(model, again, "again", allowed -> allowed.again() || allowed.otherWay().isPresent());
-        Key gauge = new Key(Key.Kind.PLAIN, words.say("run.other-gauge"), model::otherGauge);
-        allow(model, gauge, "other-gauge", Allowed::gauge);
+        Key gauge = new Key(Key.Kind.PLAIN, words.say("gauge.card"), model::gauge);
+        allow(model, gauge, "gauge", Allowed::gauge);
         Key dispose = new Key(Key.Kind.PLAIN, words.say("run.sign-for"), model::dispose);
         allow(model, dispose, "sign-for", Allowed::dispose);
         Key strike = new Key(Key.Kind.PLAIN, words.say("run.strike"), model::strike);

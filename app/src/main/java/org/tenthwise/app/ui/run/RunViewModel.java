@@ -126,7 +126,7 @@ public final class RunViewModel implements Typing {
             case DISPOSE -> journey.dispose(session);
             case SIGN -> journey.sign(session);
             case GO_TO -> goTo(now.step());
-            case OTHER_GAUGE -> journey.gauge(session);
+            case OTHER_GAUGE -> journey.otherGauge(session);
             case RECORD -> journey.record(state.get().sheet().run().id());
         }
     }
@@ -156,7 +156,7 @@ public final class RunViewModel implements Typing {
         ask(() -> session.again(Why.MEASURED_AGAIN));
     }
 
-    public void otherGauge() {
+    public void gauge() {
         journey.gauge(session);
     }
 

@@ -117,14 +117,17 @@ final class Showing {
                 sentences.distance(line.finding()), advice.next(line), String.join(" ", traces(state), String.join(" ", remarks.inShort(line.finding()))).strip());
     }
 
-    /** What was signed here and lapsed, what was doubted last, and how much was struck out. */
+    /** What was signed here and lapsed, what was doubted last, and how much was struck out or went with a wrong setting. */
     private String traces(State state) {
         Optional<String> doubt = state.sheet().run().entries().stream().map(Entry::event)
                 .flatMap(event -> event instanceof Event.DoubtFlagged flagged && flagged.step() == state.inHand().number()
                         ? Stream.of(words.say("run.doubted", flagged.words())) : Stream.empty())
                 .reduce((earlier, later) -> later);
-        long struck = state.line().passes().stream().flatMap(Run.Pass::struckOut).count();
-        return Stream.of(sentences.lapsed(state.line()), doubt.orElse(""), struck > 0 ? words.say("run.struck", struck) : "")
+        Run run = state.sheet().run();
+        long struck = state.line().passes().stream().flatMap(Run.Pass::struckOut)
+                .filter(out -> !run.settingsStruck().containsValue(out)).count();
+        String withdrawn = String.join(" ", new GaugeWords(words).withdrawn(run, state.inHand().number()));
+        return Stream.of(withdrawn, sentences.lapsed(state.line()), doubt.orElse(""), struck > 0 ? words.say("run.struck", struck) : "")
                 .filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
     }
 

@@ -1,7 +1,9 @@
 package org.tenthwise.app.ui.shell;
 
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Entry;
 
 /** The ways through the client. A screen asks to go somewhere; what is built for it and what lies under it is not its business. */
 public interface Journey {
@@ -37,8 +39,14 @@ public interface Journey {
 
     void say(Saying what, RunSession session);
 
-    /** Choose another gauge for the step in hand. */
+    /** The card of the gauge of the step in hand; where none was set yet, the form to take another. */
     void gauge(RunSession session);
+
+    /** Choose another gauge for the step in hand. */
+    void otherGauge(RunSession session);
+
+    /** Strike out a setting that was wrong. */
+    void wrongSetting(RunSession session, Entry setting, SettingFault fault);
 
     /** The sums of the bench, without a run. */
     void bench();

@@ -1,19 +1,33 @@
 package org.tenthwise.app.ui.gauge;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.SettingFault;
+import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.Workshop;
-import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.FormViewModel;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Run;
 
+/** The card of a gauge: how it is set, and what can be done about it. */
 class GaugeViewModelTest {
+
+    private static final int BORE = 13;
+    private static final int PLUG = 14;
 
     @TempDir
     private Path folder;
@@ -30,14 +44,116 @@ class GaugeViewModelTest {
     }
 
     @Test
-    void theMarkTypedIsAskedForItsSenseBeforeItIsRead() {
+    void theCardSaysHowTheGaugeIsSetAndOffersTheHarmlessFirst() {
+        GaugeViewModel model = card(workshop.atTheBore("014", "0.013"));
+        assertEquals("BG-2 · number rises as the bore grows · set on ring 30.000 · dial at 0",
+                model.cardValue().getValue().orElseThrow().notes().get(0));
+        assertEquals(List.of("Set master and zero anew", "Tell sense, master and zero anew", "Take another gauge",
+                "Told wrong: BG-2, number rises as the bore grows", "Wrong master: BG-2 on ring 30.000",
+                "Wrong zero: BG-2 with dial at 0"), offered(model));
+    }
+
+    @Test
+    void aClosedRunHasItsSettingsStruckOutAndNothingElse() throws Exception {
         RunSession session = workshop.atTheBore("014", "0.013");
+        session.close("Inspector 1", "accepted");
+        assertTrue(offered(card(session)).stream().allMatch(row -> row.startsWith("Told wrong") || row.startsWith("Wrong")));
+        assertEquals(3, offered(card(session)).size());
+    }
+
+    @Test
+    void aMicrometerHasNoSenseNoMasterAndNoZeroToSetAnew() throws Exception {
+        RunSession session = workshop.atTheBore("014", "0.012", "0.012", "0.011", "0.011");
+        session.goTo(PLUG);
+        session.enter("29.990");
+        String mark = session.state().setting().orElseThrow().gauge().id();
+        assertEquals(List.of("Take another gauge", "Found off: " + mark), offered(card(session)));
+    }
+
+    @Test
+    void settingItAnewLeadsBackToTheRunWhereTheMasterIsAsked() {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        choose(card(session), 0);
+        assertEquals(List.of("back"), workshop.went());
+        assertInstanceOf(Asked.Certified.class, session.state().asked());
+    }
+
+    @Test
+    void aWrongSettingIsStruckOutOnlyAfterWhatGoesWithItWasListed() throws Exception {
+        RunSession other = workshop.atTheBore("014", "0.012", "0.014");
+        RunSession session = workshop.atTheBore("015", "0.013");
+        Entry setting = session.state().settingsHere().get(0);
+        choose(card(session), 3);
+        assertEquals(List.of("back", "wrong SENSE " + setting.seq() + " " + session.id()), workshop.went());
+
+        WrongSettingViewModel model = new WrongSettingViewModel(workshop.inHand(session), setting, SettingFault.SENSE, workshop.words, workshop);
+        assertFalse(model.form().readyProperty().get());
+        model.load();
+        List<String> notes = model.cardValue().getValue().orElseThrow().notes();
+        assertTrue(notes.containsAll(List.of(session.id() + ", check 13: 1 read", other.id() + ", check 13: 2 read")), notes::toString);
+        assertEquals("3 no longer count", model.form().aboutProperty().get());
+        choose(model.form(), 0);
+        assertTrue(session.state().pass().standing().isEmpty());
+
+        Run opened = workshop.shop.open(other.id()).state().sheet().run();
+        assertEquals(Optional.of("2 of the readings of check 13 no longer count: Number goes the other way."),
+                new GaugeWords(workshop.words).withdrawnLast(opened));
+    }
+
+    @Test
+    void theRunSaysOfWhatNoLongerCountsUntilSomethingIsDoneInIt() throws Exception {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        session.gauge().strikeOut(session.state().settingsHere().get(0), SettingFault.ZERO, "dial had slipped");
+        GaugeWords said = new GaugeWords(workshop.words);
+        assertTrue(said.withdrawnLast(session.state().sheet().run()).isPresent());
+        session.note("told the inspector");
+        assertEquals(Optional.empty(), said.withdrawnLast(session.state().sheet().run()));
+        assertEquals(List.of("1 of the readings of check 13 no longer count: dial had slipped."),
+                said.withdrawn(session.state().sheet().run(), BORE));
+        assertEquals(List.of(), said.withdrawn(session.state().sheet().run(), PLUG));
+    }
+
+    @Test
+    void theLineOfAGaugeSaysThatItIsNotSetYet() throws Exception {
+        RunSession session = workshop.atTheBore("014", "0.012", "0.012", "0.011", "0.011");
+        GaugeWords said = new GaugeWords(workshop.words);
+        session.gauge().choose("BG-9");
+        assertEquals("BG-9, dial bore gauge · not set yet", said.line(session.state().sheet().run(), session.state().inHand()));
+        session.gauge().choose("BG-2", Optional.of("MR-30"));
+        session.enter("30.001");
+        session.enter("0.03");
+        assertEquals("BG-2 · number rises as the bore grows · set on ring 30.001 (MR-30) · dial at 0.03",
+                said.line(session.state().sheet().run(), session.state().inHand()));
+        session.goTo(PLUG);
+        session.enter("29.990");
+        session.enter("29.990");
+        session.answer(Answer.FREELY);
+        session.goTo(17);
+        session.enter("");
+        String wires = session.state().setting().orElseThrow().certified().orElseThrow().text();
+        assertTrue(said.line(session.state().sheet().run(), session.state().inHand()).endsWith(" · over wires " + wires));
+    }
+
+    private GaugeViewModel card(RunSession session) {
         GaugeViewModel model = new GaugeViewModel(workshop.inHand(session), workshop.words, workshop);
         model.load();
-        "BG-9".chars().mapToObj(Character::toString).forEach(model.form()::character);
-        model.form().goOn();
-        assertEquals(new Asked.WhichSense("BG-9", GaugeKind.BORE_GAUGE), session.state().asked());
-        assertEquals(List.of("back"), workshop.went());
-        assertEquals("BG-2", session.state().pass().readings().get(0).setting().orElseThrow().gauge().id());
+        return model;
+    }
+
+    private static List<String> offered(GaugeViewModel model) {
+        return model.form().fields().get(0).choice().offeredProperty().get().stream().map(row -> ((Remedy) row).reads()).toList();
+    }
+
+    private static void choose(GaugeViewModel model, int row) {
+        choose(model.form(), row);
+    }
+
+    private static void choose(FormViewModel form, int row) {
+        pick(form.inHandProperty().get(), row);
+        form.goOn();
+    }
+
+    private static <T> void pick(Field<T> field, int row) {
+        field.choice().choose(field.choice().offeredProperty().get().get(row));
     }
 }

@@ -248,7 +248,7 @@ class RunHandlingTest extends RunAtHand {
         run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.0245");
         run(() -> {
             Scene scene = opened().scene();
-            for (String key : List.of("back", "doubt", "note", "strike", "sign-for", "other-gauge", "commit")) {
+            for (String key : List.of("back", "doubt", "note", "strike", "sign-for", "gauge", "commit")) {
                 press(scene, key);
             }
             strike(scene, KeyCode.ESCAPE);

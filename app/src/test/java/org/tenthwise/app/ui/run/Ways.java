@@ -3,9 +3,11 @@ package org.tenthwise.app.ui.run;
 import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Entry;
 
 /** A journey that stays where it is and keeps a list of where it was asked to go. */
 final class Ways implements Journey {
@@ -66,6 +68,16 @@ final class Ways implements Journey {
     @Override
     public void gauge(RunSession session) {
         asked.add("gauge");
+    }
+
+    @Override
+    public void otherGauge(RunSession session) {
+        asked.add("other gauge");
+    }
+
+    @Override
+    public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
+        asked.add("wrong " + fault);
     }
 
     @Override
