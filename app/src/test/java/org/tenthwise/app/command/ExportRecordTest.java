@@ -3,14 +3,25 @@ package org.tenthwise.app.command;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.pdf.PdfRecord;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.text.Words;
 
 class ExportRecordTest {
 
@@ -79,5 +90,22 @@ class ExportRecordTest {
         assertEquals(out + " is a file. Give a folder to write into; it is made where there is none.",
                 Typed.line("export", "--store", store, "--run", run(), "--as", "csv", "--out", out).trouble());
         assertEquals("mine", Files.readString(out));
+    }
+
+    @Test
+    void anEntryOfANewerReleaseStandsInTheRecordForWhatItIs() throws Exception {
+        String run = run();
+        Sample.photograph(store, run);
+        Typed typed = Typed.line("export", "--store", store, "--run", run, "--as", "csv,json", "--out", out);
+        assertEquals(0, typed.exit());
+        assertTrue(Files.readString(Path.of(typed.out().get(1))).contains("\"photo-taken\""));
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            ByteArrayOutputStream printed = new ByteArrayOutputStream();
+            new PdfRecord(Words.of(Locale.ENGLISH)).write(Evidence.of(kept, run, "0.1.0", Sample.AT), printed);
+            try (PDDocument document = Loader.loadPDF(printed.toByteArray())) {
+                String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+                assertTrue(text.contains("of a kind this one does not know (photo-taken)."), text);
+            }
+        }
     }
 }

@@ -48,6 +48,12 @@ final class CourseSection {
     }
 
     private Optional<String> words(Event event) {
+        if (event instanceof Event.Unknown unknown) {
+            return Optional.of(matter.say("record.course.unknown", unknown.kind()));
+        }
+        if (event instanceof Event.TakenOver) {
+            return Optional.of(matter.say("record.course.taken-over"));
+        }
         if (event instanceof Event.Begun begun) {
             return Optional.of(matter.say("record.course.begun", begun.serial()));
         }

@@ -23,7 +23,7 @@ import org.tenthwise.model.run.Event;
 /** Invented entries, and a way past the ledger to its file. */
 public final class Sample {
 
-    static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T07:15:00+01:00");
+    public static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T07:15:00+01:00");
 
     private Sample() {
     }
