@@ -27,7 +27,6 @@ import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 
 /** The client in a window, or, for a walk by itself, in one nobody sees. */
@@ -130,7 +129,7 @@ final class Tablet implements Client {
                 return Shop.sheet(opened.ledger(), runs.get(runs.size() - 1));
             });
             opened.end();
-            if (sheet.outcome() != Outcome.RELEASED) {
+            if (!sheet.conformsUncontested()) {
                 throw new IllegalStateException("The walk ended with: " + new Sentences(words).outcome(sheet));
             }
             return said(sheet, store, folder, pictures, taken);
@@ -142,7 +141,7 @@ final class Tablet implements Client {
 
     private List<String> said(Sheet sheet, Path store, Path folder, Path pictures, List<Path> taken) {
         String run = sheet.run().id();
-        return List.of("%s rev %s, serial %s: %d characteristics. %s".formatted(sheet.plan().part().number(),
+        return List.of("%s rev %s, serial %s: %d steps. %s".formatted(sheet.plan().part().number(),
                         sheet.plan().part().revision(), sheet.run().begun().serial(), sheet.lines().size(), new Sentences(words).outcome(sheet)),
                 "Store:    %s".formatted(store),
                 "Record:   %s".formatted(String.join(", ", Stream.of(".pdf", ".csv", ".json").map(ending -> folder.resolve(run + ending).toString()).toList())),

@@ -1,5 +1,6 @@
 package org.tenthwise.app.command;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -34,6 +35,7 @@ final class Replay {
     private final Objections objections;
     private final Map<String, Gauge> gauges = new HashMap<>();
     private final Set<Integer> shut = new HashSet<>();
+    private final List<String> notTaken = new ArrayList<>();
     private int step = NONE;
 
     Replay(RunSession session, Words words) {
@@ -78,8 +80,10 @@ final class Replay {
             taken(session.note(note.words()));
         } else if (event instanceof Event.Disposed disposed) {
             taken(session.dispose(disposed.disposition(), disposed.reason(), disposed.signedBy()));
+        } else if (event instanceof Event.Signed signed) {
+            signed(session.sign(signed.signedBy(), signed.meaning()), signed.signedBy());
         } else if (event instanceof Event.Closed closed) {
-            taken(session.close(closed.signedBy(), closed.meaning()));
+            signed(session.close(closed.signedBy(), closed.as()), closed.signedBy());
         } else {
             throw new IllegalArgumentException("A readings file has no " + event.getClass().getSimpleName());
         }
@@ -120,6 +124,16 @@ final class Replay {
             throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE));
         }
         taken(session.answer(answered.answer()));
+    }
+
+    /** Signatures that were refused, a sentence each; everything else was done all the same. */
+    List<String> notTaken() {
+        return List.copyOf(notTaken);
+    }
+
+    private void signed(Reply reply, String signedBy) {
+        reply.objection().ifPresent(objection -> notTaken.add("The signature of %s was not taken. %s"
+                .formatted(signedBy, words.say("refused", objection.kind()))));
     }
 
     private void taken(Reply reply) throws CouldNotRun {

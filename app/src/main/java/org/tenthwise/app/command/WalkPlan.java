@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
         description = "Walks a part through its checks with the readings of a file, prints a line for every "
         + "characteristic and leaves the record.",
         footer = {"", "Demo readings that come along: LG-2207-pass, LG-2207-fail, WB-118-pass, WB-118-fail.",
-            "Exit codes: 0 every characteristic passed; 1 one did not, by concession or not; 2 it could not be done."})
+            "Exit codes: 0 it conforms and nobody signed against it; 1 not so, or by concession; 2 it could not be done."})
 final class WalkPlan implements Callable<Integer> {
 
     private final Tools with;
@@ -72,14 +72,16 @@ final class WalkPlan implements Callable<Integer> {
             List<String> before = shop.runsOf(sound.part(), sample.begun().serial());
             RunSession session = shop.begin(new Beginning(sound, sample.begun().serial(),
                     sample.begun().lot(), sample.begun().machine(), sample.by()));
-            new Replay(session, with.words()).play(sample.events());
+            Replay replay = new Replay(session, with.words());
+            replay.play(sample.events());
             Sheet sheet = session.state().sheet();
             say(sheet, records.write(ledger, session.id(), records.all(), out));
             if (!before.isEmpty()) {
                 spec.commandLine().getOut().println("Serial %s has earlier runs in this store: %s"
                         .formatted(sample.begun().serial(), String.join(", ", before)));
             }
-            return sheet.allPassed() ? Exit.WELL : Exit.NOT_WELL;
+            replay.notTaken().forEach(spec.commandLine().getOut()::println);
+            return sheet.conformsUncontested() && replay.notTaken().isEmpty() ? Exit.WELL : Exit.NOT_WELL;
         }
     }
 

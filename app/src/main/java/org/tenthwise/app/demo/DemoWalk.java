@@ -9,6 +9,7 @@ import java.util.Set;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.Scene;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Sense;
@@ -103,7 +104,8 @@ public final class DemoWalk {
             commit();
             camera.take("sign");
             typist.answer(closed.signedBy());
-            typist.answer(closed.meaning());
+            choose(SignViewModel.MEANINGS.indexOf(closed.as()));
+            choose(SignViewModel.End.CLOSE.ordinal());
         }
     }
 
@@ -181,6 +183,11 @@ public final class DemoWalk {
             finger.rest();
             camera.take(name);
         }
+    }
+
+    private void choose(int offered) {
+        finger.press("choice-" + offered);
+        finger.press("commit");
     }
 
     private void commit() {

@@ -131,7 +131,7 @@ final class Gate {
         if (standing == Standing.OPEN) {
             return Optional.of(Objection.of(Objection.Kind.STILL_OPEN));
         }
-        return standing == Standing.PASS && disposition == Disposition.USE_AS_IS
+        return standing == Standing.PASS && (disposition == Disposition.USE_AS_IS || disposition == Disposition.CARRY_ON)
                 ? Optional.of(Objection.of(Objection.Kind.PASSED)) : Optional.empty();
     }
 

@@ -30,7 +30,13 @@ public record Objection(Kind kind, String detail, String expected) {
         /** Nothing can be signed for what is not found out yet. */
         STILL_OPEN,
         /** What passed needs no concession. */
-        PASSED
+        PASSED,
+        /** Who signs for a second measuring took part in the first. */
+        NOT_A_SECOND_PERSON,
+        /** What does not conform or is not complete cannot be accepted. */
+        NOT_TO_BE_ACCEPTED,
+        /** A characteristic cannot be carried on with; what is not of the drawing can only be that, or be put right. */
+        NOT_FOR_THIS_CLASS
     }
 
     Objection(Kind kind, String detail) {

@@ -22,6 +22,7 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.SignedAs;
 
 /**
  * One run in hand. Every verb that is taken is on the disk when it returns; a verb that is not says why and changes
@@ -252,18 +253,25 @@ public final class RunSession {
         if (reason.isBlank() || signedBy.isBlank()) {
             return refuse(Objection.Kind.BLANK);
         }
-        Optional<Objection> against = shut().or(() -> Gate.disposing(sheet().line(inHand.number()).finding(), disposition));
+        Optional<Objection> against = shut().or(() -> Gate.disposing(sheet().line(inHand.number()).finding(), disposition))
+                .or(() -> Dispositions.against(inHand.stepClass(), disposition));
         return against.isPresent() ? Reply.refused(state(), against.get())
                 : kept(new Event.Disposed(inHand.number(), disposition, reason.strip(), signedBy.strip()));
     }
 
-    /** @param meaning what the signature says, as printed: "made and measured", "released" */
-    public Reply close(String signedBy, String meaning) throws CouldNotSave {
-        if (signedBy.isBlank() || meaning.isBlank()) {
-            return refuse(Objection.Kind.BLANK);
+    /** Signs and leaves the run as open or as closed as it is. */
+    public Reply sign(String signedBy, SignedAs meaning) throws CouldNotSave {
+        Optional<Objection> against = Signing.against(sheet(), signedBy, meaning);
+        return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.Signed(signedBy.strip(), meaning));
+    }
+
+    /** Signs and closes the run. */
+    public Reply close(String signedBy, SignedAs meaning) throws CouldNotSave {
+        if (sheet().run().closed().isPresent()) {
+            return refuse(Objection.Kind.CLOSED);
         }
-        return sheet().run().closed().isPresent() ? refuse(Objection.Kind.CLOSED)
-                : kept(new Event.Closed(signedBy.strip(), meaning.strip()));
+        Optional<Objection> against = Signing.against(sheet(), signedBy, meaning);
+        return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.Closed(signedBy.strip(), meaning));
     }
 
     Asked asked() {

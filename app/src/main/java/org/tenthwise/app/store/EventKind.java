@@ -9,6 +9,7 @@ import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
 
 /**
  * One kind of event: the word it is stored under, and how its own fields are written and read. A word once used stays, for
@@ -88,6 +89,9 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     (over, to) -> to.put("to", over.to()),
                     from -> new Event.HandedOver(from.text("to"))),
             new EventKind<>("taken-over", Event.TakenOver.class, (taken, to) -> { }, from -> new Event.TakenOver()),
+            new EventKind<>("signed", Event.Signed.class,
+                    (signed, to) -> to.put("signed-by", signed.signedBy()).put("meaning", Fields.word(signed.meaning())),
+                    from -> new Event.Signed(from.text("signed-by"), from.word("meaning", SignedAs.class))),
             new EventKind<>("closed", Event.Closed.class,
                     (closed, to) -> to.put("signed-by", closed.signedBy()).put("meaning", closed.meaning()),
                     from -> new Event.Closed(from.text("signed-by"), from.text("meaning"))));

@@ -15,7 +15,6 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.AnswerFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
@@ -107,21 +106,9 @@ public final class Sentences {
         }).orElseGet(() -> finding.feel().map(this::felt).orElse(""));
     }
 
-    /** What a record says of its part: "Released with one concession." */
+    /** What a record says of its part, and who signed for it: "Conforms. Accepted by Inspector 1." */
     public String outcome(Sheet sheet) {
-        long concessions = sheet.concessions();
-        if (sheet.outcome() == Outcome.RELEASED_WITH_CONCESSION) {
-            return concessions == 1 ? words.say("outcome.one-concession") : words.say("outcome.concessions", concessions);
-        }
-        if (sheet.outcome() == Outcome.UNFINISHED) {
-            return words.say("outcome.unfinished", sheet.lines().stream().filter(line -> !line.settled()).count(),
-                    sheet.lines().size());
-        }
-        if (sheet.outcome() == Outcome.NOT_RELEASED) {
-            long unsettled = sheet.lines().stream().filter(line -> !line.settled()).count();
-            return unsettled == 1 ? words.say("outcome.not-released-one") : words.say("outcome.not-released", unsettled);
-        }
-        return words.say("outcome", sheet.outcome());
+        return new OutcomeWords(words).whole(sheet);
     }
 
     /** The limits as the plan writes them; empty for a step that only asks. */

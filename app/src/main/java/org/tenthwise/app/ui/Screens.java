@@ -131,7 +131,8 @@ public final class Screens implements Journey {
 
     @Override
     public void sign(RunSession session) {
-        shell.show(new SignView(new SignViewModel(inHand(session), words, this, clock), words, pictures, this));
+        errands.run(session::state, state -> shell.show(new SignView(new SignViewModel(inHand(session),
+                state.sheet().run().closed().isPresent(), words, this, clock), words, pictures, this)));
     }
 
     @Override

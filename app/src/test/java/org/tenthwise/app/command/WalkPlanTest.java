@@ -78,7 +78,7 @@ class WalkPlanTest {
         // 30.015·(1 + 11.5e-6·0.5)/(1 + 16.2e-6·2.8) = 30.0138 at 20 °C, by hand
         assertEquals("13|Bore Ø30 H7|30.014|Pass|0.007 mm inside the upper limit.", columns(said.get(12)));
         assertEquals("18|Nut, go|go enters, not-go does not|Pass", columns(said.get(17)));
-        assertEquals("Released. Every characteristic passed.", said.get(24));
+        assertEquals("Conforms. Accepted by Inspector 1.", said.get(24));
         assertEquals("Run LG-2207-C-014. Record: %s, %s".formatted(out.resolve("LG-2207-C-014.csv"), out.resolve("LG-2207-C-014.json")),
                 said.get(25));
     }
@@ -91,6 +91,37 @@ class WalkPlanTest {
         assertEquals(1, typed.exit());
         assertEquals("3|Tips, new|not so|Fail", columns(typed.out().get(2)));
         assertEquals("6|Coolant and chips|Open|Held: waits for 3.", columns(typed.out().get(5)));
+        assertTrue(typed.out().contains("The signature of Inspector 1 was not taken. What does not conform, or is not complete, cannot be accepted."),
+                typed.out()::toString);
+    }
+
+    @Test
+    void aPartThatPassedButIsNotAcceptedDoesNotEndWell() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"), DemoPart.SCREW_CARRIER.passingReadings()
+                .replace("meaning = \"accepted\"", "meaning = \"not accepted\""));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals(1, typed.exit());
+        assertEquals("Conforms. Not accepted by Inspector 1.", typed.out().get(24));
+    }
+
+    @Test
+    void furtherSignaturesFollowTheOneThatClosesAndASecondPersonIsAnother() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"), DemoPart.SCREW_CARRIER.passingReadings()
+                .replace("[[gauge]]\nid = \"IN-1\"", """
+                        [[signature]]
+                        by = "setter2"
+                        meaning = "measured again"
+
+                        [[signature]]
+                        by = "Inspector 2"
+                        meaning = "measured again"
+
+                        [[gauge]]
+                        id = "IN-1\""""));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals(1, typed.exit());
+        assertTrue(typed.out().contains("The signature of setter2 was not taken. This person made the part or took its readings. A second person must be another."),
+                typed.out()::toString);
     }
 
     @Test

@@ -23,10 +23,12 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.Standing;
 
 /** The screw carrier of the demo, walked without a screen. Figures are reckoned by hand from its plan. */
@@ -233,7 +235,7 @@ class RunSessionTest {
     }
 
     @Test
-    void aConcessionOpensTheHoldPointAndNamesTheRecord() throws Exception {
+    void aSetUpCarriedOnOpensTheHoldPointAndIsNeitherConcededNorScrapped() throws Exception {
         for (int step : List.of(1, 2, 3)) {
             session.goTo(step);
             session.answer(Answer.YES);
@@ -248,10 +250,14 @@ class RunSessionTest {
         session.goTo(6);
         assertEquals(new Asked.Held(List.of(RUN_OUT)), session.state().asked());
         session.goTo(RUN_OUT);
-        session.dispose(Disposition.USE_AS_IS, "Turned true in operation 20", "Inspector 1");
+        for (Disposition unfit : List.of(Disposition.USE_AS_IS, Disposition.SCRAP)) {
+            assertEquals(Objection.Kind.NOT_FOR_THIS_CLASS,
+                    session.dispose(unfit, "Turned true in operation 20", "Inspector 1").objection().orElseThrow().kind());
+        }
+        session.dispose(Disposition.CARRY_ON, "Turned true in operation 20", "Foreman 1");
         session.goTo(6);
         assertInstanceOf(Asked.Answering.class, session.state().asked());
-        assertFalse(session.state().sheet().allPassed());
+        assertEquals(1, session.state().sheet().carriedOn(StepClass.SET_UP));
     }
 
     @Test
@@ -265,11 +271,11 @@ class RunSessionTest {
 
     @Test
     void aClosedRunTakesNothingMoreAndSaysWhatItIs() throws Exception {
-        session.close("Inspector 1", "released");
+        session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         assertEquals(new Asked.Closed(), session.state().asked());
-        assertEquals(Objection.Kind.CLOSED, session.close("Inspector 1", "released").objection().orElseThrow().kind());
+        assertEquals(Objection.Kind.CLOSED, session.close("Inspector 1", SignedAs.NOT_ACCEPTED).objection().orElseThrow().kind());
         assertEquals(Objection.Kind.NOT_ASKED_HERE, session.answer(Answer.YES).objection().orElseThrow().kind());
-        assertEquals(Outcome.NOT_RELEASED, session.state().sheet().outcome());
+        assertEquals(Outcome.NOT_COMPLETE, session.state().sheet().outcome());
     }
 
     @Test

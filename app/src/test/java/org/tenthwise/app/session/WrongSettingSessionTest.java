@@ -20,6 +20,7 @@ import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.Standing;
 
 /** A setting that turned out wrong is struck out wherever its fault is, and nothing is worked out anew behind anyone's back. */
@@ -46,7 +47,7 @@ class WrongSettingSessionTest {
     @Test
     void aSenseToldWrongTakesTheReadingsOfEveryRunAlongTheClosedOnesToo() throws Exception {
         RunSession closed = workshop.atTheBore("014", "0.012", "0.013", "0.011");
-        closed.close("Inspector 1", "accepted");
+        closed.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         RunSession another = workshop.atTheBore("015", "0.010");
         RunSession here = workshop.atTheBore("016", "0.012", "0.013");
         Entry wrong = setting(here);
@@ -164,7 +165,7 @@ class WrongSettingSessionTest {
     @Test
     void aClosedRunCanHaveItsOwnSettingStruckOut() throws Exception {
         RunSession here = workshop.atTheBore("014", "0.012");
-        here.close("Inspector 1", "accepted");
+        here.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         assertEquals(Optional.empty(), here.gauge().strikeOut(setting(here), SettingFault.ZERO, "dial had slipped").objection());
         assertTrue(here.state().sheet().line(BORE).passes().get(0).standing().isEmpty());
     }

@@ -16,6 +16,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
 
 /** An invented event of every kind, with the text it is stored as. */
 record Example(String kind, Event event, String json) {
@@ -69,6 +70,8 @@ record Example(String kind, Event event, String json) {
                 new Example("handed-over", new Event.HandedOver("B. Fitter"), """
                         {"to":"B. Fitter"}"""),
                 new Example("taken-over", new Event.TakenOver(), "{}"),
+                new Example("signed", new Event.Signed("Q. Miller", SignedAs.MEASURED_AGAIN), """
+                        {"signed-by":"Q. Miller","meaning":"measured-again"}"""),
                 new Example("closed", new Event.Closed("Q. Miller", "checked and complete"), """
                         {"signed-by":"Q. Miller","meaning":"checked and complete"}"""));
     }

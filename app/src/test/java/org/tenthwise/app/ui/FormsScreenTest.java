@@ -38,6 +38,7 @@ import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.model.run.SignedAs;
 
 /** Every form in its states, on every display. */
 class FormsScreenTest extends ScreenTest {
@@ -191,13 +192,23 @@ class FormsScreenTest extends ScreenTest {
     @Test
     void closingHoldsEverywhere() {
         RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
-        seen("sign", "unfinished", window -> {
-            SignViewModel model = new SignViewModel(workshop.inHand(session), words, workshop, Workshop.CLOCK);
-            SignView view = new SignView(model, words, pictures(window), workshop);
-            model.load();
-            choose(model.form(), 0);
-            return view;
-        });
+        seen("sign", "unfinished", window -> sign(window, session, false, 0));
+        seen("sign", "meaning", window -> sign(window, session, false, 1));
+        seen("sign", "end", window -> sign(window, session, false, 2));
+        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
+        seen("sign", "further", window -> sign(window, session, true, 1));
+    }
+
+    private Screen sign(Window window, RunSession session, boolean closed, int presses) {
+        SignViewModel model = new SignViewModel(workshop.inHand(session), closed, words, workshop, Workshop.CLOCK);
+        SignView view = new SignView(model, words, pictures(window), workshop);
+        model.load();
+        choose(model.form(), 0);
+        for (int i = 0; i < presses; i++) {
+            model.form().goOn();
+            choose(model.form(), i == 0 ? 3 : 0);
+        }
+        return view;
     }
 
     @Test

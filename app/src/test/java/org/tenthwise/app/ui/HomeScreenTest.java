@@ -19,6 +19,7 @@ import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.run.SignedAs;
 
 /** The home screen in its states, on every display. */
 class HomeScreenTest extends ScreenTest {
@@ -47,7 +48,7 @@ class HomeScreenTest extends ScreenTest {
         RunSession winch = workshop.begin(DemoPart.WINCH_BARREL_END, "003");
         Workshop.must(() -> winch.answer(Answer.YES));
         RunSession closed = workshop.setUp("012");
-        Workshop.must(() -> closed.close("Inspector 1", "not released"));
+        Workshop.must(() -> closed.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         workshop.atTheBore("013", "0.013", "0.015", "0.014", "0.027");
         workshop.atTheBore("014-second-half-of-the-pair", "-0.013");
         seen("home", "runs", window -> home(window, Catalogue.ofDemoParts()));

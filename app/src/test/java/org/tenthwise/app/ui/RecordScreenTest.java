@@ -13,6 +13,7 @@ import org.tenthwise.app.ui.record.RecordViewModel;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.Pictures;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.SignedAs;
 
 /** The record in its states, on every display. */
 class RecordScreenTest extends ScreenTest {
@@ -49,7 +50,7 @@ class RecordScreenTest extends ScreenTest {
             session.strikeOut(session.state().pass().readings().get(0).entry().seq(), "Chip under the gauge");
             session.enter("0.012");
             session.dispose(Disposition.USE_AS_IS, "Key fitted by hand", "Inspector 1");
-            return session.close("Inspector 1", "not released");
+            return session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         });
         seen("record", "closed", window -> record(window, session.id()));
     }

@@ -121,8 +121,12 @@ class ScreensTest extends ScreenTest {
             press(window.scene(), "record");
             press(window.scene(), "sign");
             settle(window.scene());
-            type(window.scene(), "Inspector 1\nnot released\n");
-            assertEquals("Close and sign", title(window));
+            type(window.scene(), "Inspector 1\n");
+            press(window.scene(), "choice-3");
+            press(window.scene(), "commit");
+            press(window.scene(), "choice-0");
+            press(window.scene(), "commit");
+            assertEquals("Sign", title(window));
             assertTrue(workshop.shop.sheet(session.id()).run().closed().isEmpty());
         });
     }

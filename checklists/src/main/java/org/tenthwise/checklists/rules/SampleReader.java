@@ -17,7 +17,6 @@ public final class SampleReader {
 
     private static final String STEP = "step";
     private static final String NUMBER = "number";
-    private static final String CLOSE = "close";
 
     private final TomlText toml;
 
@@ -48,7 +47,7 @@ public final class SampleReader {
         SampleEvents events = new SampleEvents();
         events.addAll(gauges.known());
         steps(keys, plan, gauges, events);
-        keys.ifAny(CLOSE, keys::table).flatMap(table -> closed(keys.inside(CLOSE, table))).ifPresent(events::add);
+        SampleSignatures.read(keys).forEach(events::add);
         Expectations expected = Expectations.read(keys, plan);
         keys.finish();
         return keys.built(() -> new Sample(new Event.Begun(plan.part(), serial.orElseThrow(), lot.orElseThrow(),
@@ -87,12 +86,5 @@ public final class SampleReader {
                 new SampleStep(keys, step.get(), plan).read(gauges, events);
             }
         }
-    }
-
-    private static Optional<Event> closed(Keys keys) {
-        Optional<String> by = keys.text("by");
-        Optional<String> meaning = keys.text("meaning");
-        keys.finish();
-        return keys.built(() -> new Event.Closed(by.orElseThrow(), meaning.orElseThrow()));
     }
 }

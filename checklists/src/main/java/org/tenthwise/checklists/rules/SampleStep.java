@@ -7,6 +7,7 @@ import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 
@@ -14,6 +15,8 @@ import org.tenthwise.model.run.Event;
 final class SampleStep {
 
     private static final String PASS = "pass";
+    private static final String CONCESSION = "concession";
+    private static final String CARRY_ON = "carry_on";
     /** Those a person chooses; the others come by themselves. */
     private static final List<Event.PassBegun.Why> WHYS =
             Stream.of(Event.PassBegun.Why.values()).filter(Event.PassBegun.Why::isSaid).toList();
@@ -44,8 +47,9 @@ final class SampleStep {
         new SamplePass(keys, step, plan, gauges, events).read();
         keys.ifAny("doubt", keys::prose).ifPresent(words -> events.add(new Event.DoubtFlagged(number, words)));
         keys.ifAny("note", keys::prose).ifPresent(words -> events.add(new Event.NoteMade(number, words)));
-        keys.ifAny("concession", keys::table)
-                .flatMap(table -> concession(keys.inside("concession", table))).ifPresent(events::add);
+        boolean ofDrawing = step.stepClass() == StepClass.DRAWING;
+        disposed(CONCESSION, Disposition.USE_AS_IS, ofDrawing, "only a check of the drawing is conceded; write \"carry_on\"").ifPresent(events::add);
+        disposed(CARRY_ON, Disposition.CARRY_ON, !ofDrawing, "a check of the drawing cannot be carried on with; write \"concession\"").ifPresent(events::add);
         keys.finish();
     }
 
@@ -53,11 +57,16 @@ final class SampleStep {
         return step.check().means().flatMap(means -> gauges.setting(of, means, plan.unit()));
     }
 
-    private Optional<Event> concession(Keys concession) {
-        Optional<String> by = concession.text("by");
-        Optional<String> reason = concession.prose("reason");
-        concession.finish();
-        return concession.built(() -> new Event.Disposed(step.number(), Disposition.USE_AS_IS, reason.orElseThrow(),
-                by.orElseThrow()));
+    private Optional<Event> disposed(String key, Disposition disposition, boolean fits, String otherwise) {
+        return keys.ifAny(key, keys::table).flatMap(table -> {
+            if (!fits) {
+                keys.problem(key, otherwise);
+            }
+            Keys signed = keys.inside(key, table);
+            Optional<String> by = signed.text("by");
+            Optional<String> reason = signed.prose("reason");
+            signed.finish();
+            return signed.built(() -> new Event.Disposed(step.number(), disposition, reason.orElseThrow(), by.orElseThrow()));
+        });
     }
 }

@@ -3,6 +3,7 @@ package org.tenthwise.checklists.rules;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.checklists.format.RawTable;
@@ -10,6 +11,7 @@ import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepClass;
 
 /** The steps of a plan: what all have in common here, the rest with their {@link StepKind}. */
 final class StepRules {
@@ -61,12 +63,18 @@ final class StepRules {
             number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.orElse(""), keys.spot().line())));
             return Optional.empty();
         }
+        Optional<StepClass> stepClass = keys.ifAny("class", key -> keys.word(key, List.of(StepClass.values()), StepRules::word));
         Optional<Check> check = kind.get().read(keys, soFar);
         boolean temperatureAsked = kind.get().feelsHeat() && TemperatureAsked.read(keys, temperaturesPlannedFor);
         keys.finish();
         number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.get(), keys.spot().line())));
         return keys.built(() -> number.map(n -> new Step(n, operation.orElseThrow(), name.orElseThrow(), drawing.orElse(""),
-                method.orElse(""), caution, hold.orElse(List.of()), mark, check.orElseThrow(), temperatureAsked))).flatMap(step -> step);
+                method.orElse(""), caution, hold.orElse(List.of()), mark, check.orElseThrow(), temperatureAsked,
+                stepClass.orElseGet(() -> StepClass.usual(check.get()))))).flatMap(step -> step);
+    }
+
+    private static String word(StepClass stepClass) {
+        return stepClass.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static Set<Integer> numbers(List<RawTable> tables) {

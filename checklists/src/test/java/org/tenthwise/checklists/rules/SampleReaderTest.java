@@ -26,6 +26,7 @@ import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.Standing;
 
 class SampleReaderTest {
@@ -126,21 +127,21 @@ class SampleReaderTest {
 
                 [close]
                 by = "Inspector 1"
-                meaning = "not released"
+                meaning = "not accepted"
 
                 [expect]
                 14 = "fail"
                 13 = "cut again"
-                outcome = "not released"
+                outcome = "not complete"
                 """);
         assertEquals(List.of(
                 new Event.ReadingTaken(14, "1.1", mm("29.993")),
                 new Event.ReadingTaken(14, "2.1", mm("29.992")),
                 new Event.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG),
                 new Event.DoubtFlagged(14, "Tighter than it should be."),
-                new Event.Closed("Inspector 1", "not released")), sample.events().subList(3, 8));
+                new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED)), sample.events().subList(3, 8));
         assertEquals(Map.of(13, Standing.CUT_AGAIN, 14, Standing.FAIL), sample.expected());
-        assertEquals(Optional.of(Outcome.NOT_RELEASED), sample.outcome());
+        assertEquals(Optional.of(Outcome.NOT_COMPLETE), sample.outcome());
     }
 
     @Test

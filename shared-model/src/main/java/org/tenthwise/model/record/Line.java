@@ -3,6 +3,7 @@ package org.tenthwise.model.record;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
@@ -10,7 +11,7 @@ import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 
 /**
- * One characteristic of the plan and all that was done about it.
+ * One step of the plan and all that was done about it.
  *
  * @param finding    of the pass in hand
  * @param earlier    findings of earlier passes, oldest first
@@ -47,14 +48,29 @@ public record Line(Step step, Finding finding, List<Finding> earlier, List<Run.P
         return dispositions.stream().filter(Disposing::inForce).map(Disposing::disposed).findFirst();
     }
 
-    /** Used as it is, by concession. What is not found out yet cannot be conceded. */
-    public boolean conceded() {
-        return finding.verdict().standing() != Standing.OPEN
-                && disposed().filter(d -> d.disposition() == Disposition.USE_AS_IS).isPresent();
+    /** Whether it is a characteristic: a requirement of the drawing. */
+    public boolean isOfDrawing() {
+        return step.stepClass() == StepClass.DRAWING;
     }
 
-    /** Passed, or used as it is by concession. */
+    /** Used as it is, by concession; only a characteristic can be. */
+    public boolean conceded() {
+        return isOfDrawing() && isDisposed(Disposition.USE_AS_IS);
+    }
+
+    /** Gone on with though it did not pass; only what is not of the drawing can be. Runs of older plans have it as used as it is. */
+    public boolean carriedOn() {
+        return !isOfDrawing() && !finding.verdict().passed()
+                && (isDisposed(Disposition.CARRY_ON) || isDisposed(Disposition.USE_AS_IS));
+    }
+
+    /** Passed, used as it is by concession, or carried on. */
     public boolean settled() {
-        return finding.verdict().passed() || conceded();
+        return finding.verdict().passed() || conceded() || carriedOn();
+    }
+
+    /** What is not found out yet cannot be signed for. */
+    private boolean isDisposed(Disposition wanted) {
+        return finding.verdict().standing() != Standing.OPEN && disposed().filter(d -> d.disposition() == wanted).isPresent();
     }
 }

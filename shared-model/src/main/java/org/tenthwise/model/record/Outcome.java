@@ -1,15 +1,13 @@
 package org.tenthwise.model.record;
 
-/** What a record says of its part. */
+/** What the characteristics of a part come to. Who signed for it stands beside it and does not change it. */
 public enum Outcome {
-    /** Not closed yet. */
-    UNFINISHED,
-    /** Closed, and every characteristic passed. */
-    RELEASED,
-    /** Closed; what did not pass is used as it is, by concession. */
-    RELEASED_WITH_CONCESSION,
-    /** Closed with something that neither passed nor was conceded. */
-    NOT_RELEASED,
-    /** Closed, and scrapped. */
-    SCRAPPED
+    /** Every characteristic passed. */
+    CONFORMS,
+    /** What did not pass is used as it is, by concession. */
+    CONFORMS_WITH_CONCESSIONS,
+    /** Scrapped, or out with no concession; once the run is closed, also what could still have been cut. */
+    DOES_NOT_CONFORM,
+    /** Neither: something is still open, unproven, to be cut again, or a set-up is not settled. */
+    NOT_COMPLETE
 }

@@ -10,13 +10,15 @@ import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.verdict.Standing;
 
 /**
- * The whole of a run against its plan: a line for every characteristic, measured or not.
+ * The whole of a run against its plan: a line for every step, measured or not.
  *
  * @param lines in plan order
  */
@@ -49,16 +51,29 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
                 .orElseThrow(() -> new NoSuchElementException("The plan has no step " + step));
     }
 
+    /** The characteristics: the steps that are of the drawing. */
+    public List<Line> characteristics() {
+        return of(StepClass.DRAWING);
+    }
+
+    /** The steps of a class, in plan order. */
+    public List<Line> of(StepClass wanted) {
+        return lines.stream().filter(line -> line.step().stepClass() == wanted).toList();
+    }
+
+    /** How many characteristics stand so. */
     public long count(Standing standing) {
-        return lines.stream().filter(line -> line.finding().verdict().standing() == standing).count();
+        return characteristics().stream().filter(line -> line.finding().verdict().standing() == standing).count();
     }
 
+    /** How many characteristics did not pass and are used as they are. */
     public long concessions() {
-        return lines.stream().filter(line -> line.conceded() && !line.finding().verdict().passed()).count();
+        return characteristics().stream().filter(line -> line.conceded() && !line.finding().verdict().passed()).count();
     }
 
-    public boolean allPassed() {
-        return lines.stream().allMatch(line -> line.finding().verdict().passed());
+    /** How many steps of a class were gone on with though they did not pass. */
+    public long carriedOn(StepClass wanted) {
+        return of(wanted).stream().filter(Line::carriedOn).count();
     }
 
     /** The first step that is neither settled nor held. */
@@ -72,16 +87,34 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
     }
 
     public Outcome outcome() {
-        Optional<Event.Closed> closed = run.closed();
-        if (closed.isEmpty()) {
-            return Outcome.UNFINISHED;
+        if (scrapped() || characteristics().stream().anyMatch(this::isOut)) {
+            return Outcome.DOES_NOT_CONFORM;
         }
-        if (scrapped()) {
-            return Outcome.SCRAPPED;
+        if (holdsWhatIsNotKnown() || characteristics().isEmpty() || !lines.stream().allMatch(Line::settled)) {
+            return Outcome.NOT_COMPLETE;
         }
-        if (allPassed()) {
-            return Outcome.RELEASED;
-        }
-        return lines.stream().allMatch(Line::settled) ? Outcome.RELEASED_WITH_CONCESSION : Outcome.NOT_RELEASED;
+        return concessions() > 0 ? Outcome.CONFORMS_WITH_CONCESSIONS : Outcome.CONFORMS;
+    }
+
+    /** Whether a newer release wrote entries that may mean anything. */
+    public boolean holdsWhatIsNotKnown() {
+        return run.entries().stream().anyMatch(entry -> entry.event() instanceof Event.Unknown);
+    }
+
+    /** Out, with no concession; what could still have been cut is out once nothing more will be cut. */
+    public boolean isOut(Line line) {
+        Standing standing = line.finding().verdict().standing();
+        return !line.conceded() && (standing == Standing.FAIL || standing == Standing.CUT_AGAIN && run.closed().isPresent());
+    }
+
+    /** The signatures that speak against the part, in the order they were given. */
+    public List<Signature> against() {
+        List<Signature> all = run.signatures();
+        return all.stream().filter(signature -> signature.standsAgainst(all)).toList();
+    }
+
+    /** Whether every characteristic passed and nobody signed against it: nothing else may look like a pass. */
+    public boolean conformsUncontested() {
+        return outcome() == Outcome.CONFORMS && against().isEmpty();
     }
 }

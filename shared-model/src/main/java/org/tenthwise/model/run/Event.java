@@ -93,7 +93,7 @@ public sealed interface Event {
     record NoteMade(int step, String words) implements Event {
     }
 
-    /** What is to happen to a characteristic that did not pass, signed by someone with the right. */
+    /** What is to happen to a step that did not pass, signed by someone with the right. */
     record Disposed(int step, Disposition disposition, String reason, String signedBy) implements Event {
     }
 
@@ -101,8 +101,31 @@ public sealed interface Event {
     record HandedOver(String to) implements Event {
     }
 
-    /** The run was closed; nothing but notes, and settings found wrong that are struck out, may follow. */
+    /** A signature that leaves the run as open or as closed as it was. */
+    record Signed(String signedBy, SignedAs meaning) implements Event {
+        public Signed {
+            if (meaning == SignedAs.OTHER) {
+                throw new IllegalArgumentException("A signature has one of the known meanings");
+            }
+        }
+    }
+
+    /**
+     * The run was closed by a signature; nothing but notes, further signatures, and settings found wrong that are struck out,
+     * may follow.
+     *
+     * @param meaning in the words it was signed with; older runs have words that nobody chose from a list
+     */
     record Closed(String signedBy, String meaning) implements Event {
+
+        public Closed(String signedBy, SignedAs meaning) {
+            this(signedBy, meaning.word());
+        }
+
+        /** What the words mean. */
+        public SignedAs as() {
+            return SignedAs.of(meaning);
+        }
     }
 
     /**

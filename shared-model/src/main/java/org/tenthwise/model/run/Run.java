@@ -201,6 +201,18 @@ public record Run(List<Entry> entries) {
         return last(event -> event instanceof Event.Closed closed ? Optional.of(closed) : Optional.empty());
     }
 
+    /** Who signed what, in the order it was signed; closing is one of them. */
+    public List<Signature> signatures() {
+        return Signature.of(entries);
+    }
+
+    /** Whether {@code person} read anything in this run. */
+    public boolean wasReadBy(String person) {
+        return entries.stream().filter(entry -> entry.event() instanceof Event.ReadingTaken
+                || entry.event() instanceof Event.TemperatureTaken || entry.event() instanceof Event.Answered)
+                .anyMatch(entry -> Person.isSame(entry.by(), person));
+    }
+
     /** Who has the run in hand: who began it, or the last it was handed over to. */
     public String by() {
         return last(event -> event instanceof Event.HandedOver over ? Optional.of(over.to()) : Optional.empty())

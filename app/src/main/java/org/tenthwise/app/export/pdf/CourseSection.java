@@ -76,6 +76,9 @@ final class CourseSection {
         if (event instanceof Event.StruckOut struck) {
             return Optional.of(matter.say("record.course.struck-out", struck.entry(), struck.reason()));
         }
+        if (event instanceof Event.Signed signed) {
+            return Optional.of(matter.say("record.course.signed", signed.signedBy(), matter.words().say("signed-as", signed.meaning())));
+        }
         return event instanceof Event.Closed closed
                 ? Optional.of(matter.say("record.course.closed", closed.signedBy(), closed.meaning())) : Optional.empty();
     }

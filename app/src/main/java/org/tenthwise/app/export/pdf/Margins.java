@@ -7,7 +7,6 @@ import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
-import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.verdict.Standing;
 
 /** What stands at the head and at the foot of every page, as high as its words need. */
@@ -28,10 +27,11 @@ final class Margins {
     Margins(Matter matter, Wrapping wrapping) {
         this.matter = matter;
         Evidence evidence = matter.evidence();
-        this.unfinished = matter.sheet().outcome() == Outcome.UNFINISHED;
+        this.unfinished = matter.sheet().run().closed().isEmpty();
+        String said = matter.sentences().outcome(matter.sheet());
         this.name = wrapping.lines(matter.say("record.running", matter.part(), matter.sheet().run().begun().serial()),
                 Style.SMALL, HALF);
-        this.outcome = wrapping.lines(matter.sentences().outcome(matter.sheet()), style(), HALF - (unfinished ? 20 : 0));
+        this.outcome = wrapping.lines(unfinished ? matter.say("record.open", said) : said, style(), HALF - (unfinished ? 20 : 0));
         String proof = matter.say("record.foot", evidence.first().seq(), evidence.last().seq(), evidence.head().seq(),
                 evidence.head().hash());
         String remark = matter.plan().remark();

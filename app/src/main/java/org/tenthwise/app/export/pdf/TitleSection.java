@@ -1,9 +1,10 @@
 package org.tenthwise.app.export.pdf;
 
 import java.util.List;
+import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
-import org.tenthwise.app.picture.Point;
+import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Standing;
@@ -66,7 +67,7 @@ final class TitleSection {
         double width = COUNTS_LEFT - Flow.LEFT - 16;
         flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, Flow.LEFT, width);
         flow.down(2);
-        flow.text(matter.say("record.accounted", matter.sheet().lines().size()), Style.STRONG.in(Role.INK2).regular(),
+        flow.text(matter.say("record.accounted", new OutcomeWords(matter.words()).counts(matter.sheet())), Style.STRONG.in(Role.INK2).regular(),
                 Flow.LEFT, width);
         double at = top;
         for (Standing standing : Standing.values()) {

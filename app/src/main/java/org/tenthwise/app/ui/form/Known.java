@@ -63,6 +63,9 @@ public final class Known {
         if (entry.event() instanceof Event.Disposed disposed) {
             return Stream.of(entry.by(), disposed.signedBy());
         }
+        if (entry.event() instanceof Event.Signed signed) {
+            return Stream.of(entry.by(), signed.signedBy());
+        }
         return entry.event() instanceof Event.Closed closed ? Stream.of(entry.by(), closed.signedBy())
                 : Stream.of(entry.by());
     }

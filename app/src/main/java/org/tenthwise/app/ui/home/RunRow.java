@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.home;
 import java.util.Optional;
 import org.tenthwise.app.session.RunSummary;
 import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Check;
@@ -15,8 +16,8 @@ import org.tenthwise.model.verdict.Standing;
 /**
  * A run begun, in words.
  *
- * @param place    operation of the step it would go on with; who closed it, once it is closed
- * @param standing shape of where it stands; absent once it is closed
+ * @param place    operation of the step it would go on with; that it is closed, once it is
+ * @param standing shape of where it stands; once it is closed, of its outcome, where that has one
  * @param where    where it stands
  * @param when     when something was last done
  * @param closed   whether it can only be looked at
@@ -31,13 +32,12 @@ public record RunRow(RunSummary summary, String part, String revision, String se
         Line line = summary.sheet().line(summary.inHand().number());
         Sentences sentences = new Sentences(words);
         String where = closed.isPresent() ? sentences.outcome(summary.sheet()) : stands(line, sentences, words);
-        String place = closed.map(signed -> words.say("home.closed-by", signed.signedBy()))
-                .orElseGet(() -> operation(summary, words));
+        String place = closed.isPresent() ? words.say("home.closed") : operation(summary, words);
         String part = begun.part().number();
         String serial = words.say("home.serial", begun.serial());
         String revision = words.say("home.revision", begun.part().revision());
         return new RunRow(summary, part, revision, serial, place,
-                closed.isPresent() ? Optional.empty() : Optional.of(line.finding().verdict().standing()), where,
+                closed.isPresent() ? OutcomeWords.shape(summary.sheet()) : Optional.of(line.finding().verdict().standing()), where,
                 when.of(summary.last()), closed.isPresent(),
                 words.say("home.spoken", part, revision, serial, place, where));
     }

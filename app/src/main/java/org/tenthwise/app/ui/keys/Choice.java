@@ -37,6 +37,7 @@ public final class Choice<T> extends StackPane {
             Key key = new Key(Key.Kind.PLAIN, name.apply(thing), () -> model.choose(thing));
             key.getStyleClass().add("row");
             key.setUserData(thing);
+            key.setId("choice-" + keys.size());
             keys.add(key);
         }
         rows.show(keys);

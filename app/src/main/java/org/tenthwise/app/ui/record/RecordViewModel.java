@@ -16,12 +16,12 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Message;
-import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -61,7 +61,7 @@ public final class RecordViewModel {
 
     /** Whether something of the run is still to be done. */
     public ObservableValue<Boolean> unfinishedValue() {
-        return sheet.map(kept -> kept.filter(there -> there.outcome() == Outcome.UNFINISHED).isPresent());
+        return sheet.map(kept -> kept.filter(there -> there.run().closed().isEmpty()).isPresent());
     }
 
     /** How many characteristics stand how, in words, those of which there are none left out. */
@@ -103,10 +103,11 @@ public final class RecordViewModel {
         for (Entry entry : kept.run().entries()) {
             if (entry.event() instanceof Event.HandedOver over) {
                 facts.add(words.say("sheet.handed-over", over.to(), entry.at().format(moment)));
-            } else if (entry.event() instanceof Event.Closed closed) {
-                facts.add(words.say("sheet.signed", closed.signedBy(), closed.meaning(), entry.at().format(moment)));
             }
         }
+        OutcomeWords said = new OutcomeWords(words);
+        kept.run().signatures().forEach(signature -> facts.add(words.say("sheet.signed", said.signature(signature),
+                words.say(signature.closed() ? "sheet.closed-with-it" : "sheet.signed-then"), signature.entry().at().format(moment))));
         return facts;
     }
 

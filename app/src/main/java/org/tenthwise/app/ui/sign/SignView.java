@@ -18,7 +18,7 @@ import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.theme.Pictures;
 import org.tenthwise.app.ui.shell.Journey;
 
-/** The form to close and sign, beside what did not pass. */
+/** The form to sign, and to close where the run is open, beside what did not pass. */
 public final class SignView extends FormView {
 
     private static final double MARK = 24;
@@ -40,7 +40,10 @@ public final class SignView extends FormView {
         VBox.setVgrow(rows, Priority.ALWAYS);
         ObservableValue<List<Matter>> matters = model.mattersValue();
         matters.subscribe(all -> rows.show(all.stream().map(matter -> row(matter, pictures)).toList()));
-        VBox side = new VBox(8, willBe, passed, rows);
+        Label signed = label("body", "bold");
+        signed.setId("signed");
+        signed.textProperty().bind(model.signedValue());
+        VBox side = new VBox(8, willBe, signed, passed, rows);
         side.setUserData(matters);
         return side;
     }

@@ -8,12 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.record.Outcome;
@@ -21,30 +20,43 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.Standing;
 
-/** Who closes the run, with which meaning, and what the record will then be called. */
+/** Who signs the run, with which meaning, whether that closes it, and what the record will then be called. */
 public final class SignViewModel {
 
+    /** In the order they are offered. */
+    public static final List<SignedAs> MEANINGS = List.of(SignedAs.MACHINED_AND_MEASURED, SignedAs.MEASURED_AGAIN, SignedAs.ACCEPTED,
+            SignedAs.NOT_ACCEPTED);
     private static final int MOST = 40;
 
     private final InHand inHand;
     private final Words words;
     private final Journey journey;
     private final Clock clock;
+    private final boolean closed;
     private final Field<String> who;
-    private final Field<String> meaning;
+    private final Field<SignedAs> meaning;
+    private final Field<End> end;
     private final FormViewModel form;
 
-    public SignViewModel(InHand inHand, Words words, Journey journey, Clock clock) {
+    /** What the signature does to a run that is open. */
+    public enum End { CLOSE, LEAVE_OPEN }
+
+    /** @param closed whether the run is closed already, so that only a further signature can be given */
+    public SignViewModel(InHand inHand, boolean closed, Words words, Journey journey, Clock clock) {
         this.inHand = inHand;
+        this.closed = closed;
         this.words = words;
         this.journey = journey;
         this.clock = clock;
         who = Field.words("who", words.say("sign.who"), words.say("sign.who.question"), true, MOST);
-        meaning = Field.words("meaning", words.say("sign.meaning"), words.say("sign.meaning.question"), true, MOST);
-        meaning.offer(Known.ready(words, "sign.meaning.ready"));
-        form = new FormViewModel(List.of(who, meaning), words, words.say("sign.act"), this::sign);
+        meaning = Field.choice("meaning", words.say("sign.meaning"), words.say("sign.meaning.question"), as -> words.say("signed-as", as));
+        meaning.offer(MEANINGS);
+        end = Field.choice("end", words.say("sign.end"), words.say("sign.end.question"), what -> words.say("sign.end", what));
+        end.offer(List.of(End.values()));
+        form = new FormViewModel(closed ? List.of(who, meaning) : List.of(who, meaning, end), words, words.say("sign.act"), this::sign);
         who.valueProperty().subscribe(person -> form.aboutProperty().set(person.orElse("")));
     }
 
@@ -60,20 +72,23 @@ public final class SignViewModel {
         inHand.load((state, known) -> who.offer(known.people()));
     }
 
-    /** What the record will be called once the run is closed as it is now. */
+    /** What the record says of the characteristics; while the run is open, what it will say once it is closed as it is now. */
     public ObservableValue<String> willBeValue() {
-        return inHand.stateProperty().map(state -> state.map(
-                there -> words.say("sign.will-be", new Sentences(words).outcome(closed(there.sheet())))).orElse(""));
+        return inHand.stateProperty().map(state -> state.map(there -> words.say(closed ? "sign.is" : "sign.will-be",
+                new OutcomeWords(words).outcome(onceClosed(there.sheet())))).orElse(""));
+    }
+
+    /** Who has signed what so far. */
+    public ObservableValue<String> signedValue() {
+        return inHand.stateProperty().map(state -> state.map(there -> new OutcomeWords(words).signed(there.sheet())).orElse(""));
     }
 
     /** How many characteristics passed, and of how many. */
     public ObservableValue<String> passedValue() {
-        return inHand.stateProperty().map(state -> state.map(there -> words.say("sign.passed",
-                there.sheet().lines().stream().filter(line -> line.finding().verdict().passed()).count(),
-                there.sheet().lines().size())).orElse(""));
+        return inHand.stateProperty().map(state -> state.map(there -> new OutcomeWords(words).counts(there.sheet())).orElse(""));
     }
 
-    /** The characteristics that did not pass: those that are out first, the open ones last, each in plan order. */
+    /** The steps that did not pass: those that are out first, the open ones last, each in plan order. */
     public ObservableValue<List<Matter>> mattersValue() {
         return inHand.stateProperty().map(state -> state.map(there -> there.sheet().lines().stream()
                 .filter(line -> !line.finding().verdict().passed())
@@ -81,33 +96,36 @@ public final class SignViewModel {
                 .map(line -> Matter.of(line, words)).toList()).orElse(List.of()));
     }
 
-    private Sheet closed(Sheet sheet) {
+    private Sheet onceClosed(Sheet sheet) {
+        if (closed) {
+            return sheet;
+        }
         List<Entry> entries = new ArrayList<>(sheet.run().entries());
         long after = entries.get(entries.size() - 1).seq() + 1;
         entries.add(new Entry(after, sheet.run().id(), OffsetDateTime.now(clock), sheet.run().by(),
-                new Event.Closed(sheet.run().by(), words.say("sign.act"))));
+                new Event.Closed(sheet.run().by(), SignedAs.MACHINED_AND_MEASURED)));
         return new Sheet(sheet.plan(), new Run(entries), sheet.lines());
     }
 
     private void sign() {
         Optional<State> state = inHand.stateProperty().get();
-        boolean unfinished = state.filter(
-                there -> closed(there.sheet()).outcome() == Outcome.NOT_RELEASED).isPresent();
-        if (unfinished) {
+        boolean ends = end.valueProperty().get().filter(End.CLOSE::equals).isPresent();
+        Outcome outcome = state.map(there -> onceClosed(there.sheet()).outcome()).orElse(Outcome.NOT_COMPLETE);
+        if (ends && (outcome == Outcome.NOT_COMPLETE || outcome == Outcome.DOES_NOT_CONFORM)) {
             journey.tell(new Message(words.say("sign.unfinished"),
                     willBeValue().getValue() + " " + words.say("sign.unfinished.next"),
-                    List.of(new Message.Reply(words.say("sign.all-the-same"), this::close),
+                    List.of(new Message.Reply(words.say("sign.all-the-same"), () -> sign(true)),
                             new Message.Reply(words.say("sign.leave-open"), () -> { }))));
         } else {
-            close();
+            sign(ends);
         }
     }
 
-    private void close() {
+    private void sign(boolean ends) {
         String signedBy = who.reads();
-        String as = meaning.reads();
+        SignedAs as = meaning.valueProperty().get().orElseThrow();
         form.busy(true);
-        inHand.errands().ask(() -> inHand.session().close(signedBy, as),
+        inHand.errands().ask(() -> ends ? inHand.session().close(signedBy, as) : inHand.session().sign(signedBy, as),
                 state -> journey.record(state.sheet().run().id()), () -> form.busy(false));
     }
 }

@@ -64,7 +64,7 @@ class PdfRecordTest {
     void theTextCanBeReadOutAgain() throws IOException {
         String text = text(Scene.CONCEDED.evidence());
         assertTrue(text.contains("First-part record"), text.substring(0, 200));
-        assertTrue(text.contains("Released with one concession."), text.substring(0, 800));
+        assertTrue(text.contains("Conforms with one concession. Accepted by"), text.substring(0, 800));
     }
 
     private static String text(Evidence evidence) throws IOException {

@@ -19,7 +19,6 @@ import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.RecordingPen;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.record.Outcome;
 
 /** Laid out once a scene, then looked at from every side. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -78,8 +77,8 @@ class RecordPagesTest {
     @ParameterizedTest
     @EnumSource(Scene.class)
     void aRecordOfAnUnfinishedRunSaysSoOnEveryPage(Scene scene) {
-        boolean unfinished = scene.evidence().sheet().outcome() == Outcome.UNFINISHED;
-        drawn(scene).forEach(pen -> assertEquals(unfinished, text(pen).contains("Unfinished. ")));
+        boolean unfinished = scene.evidence().sheet().run().closed().isEmpty();
+        drawn(scene).forEach(pen -> assertEquals(unfinished, text(pen).contains("The run is not closed.")));
     }
 
     @ParameterizedTest
@@ -110,9 +109,9 @@ class RecordPagesTest {
     }
 
     @Test
-    void aReleaseWithAConcessionIsNeverCalledAPass() {
+    void aPartWithAConcessionIsNeverCalledAPass() {
         String first = text(drawn(Scene.CONCEDED).get(0));
-        assertTrue(first.contains("Released with one concession."), first);
+        assertTrue(first.contains("Conforms with one concession. Accepted by Inspector 1."), first);
         assertTrue(all(Scene.CONCEDED).contains("19 Pocket width: use as it is, by concession."), all(Scene.CONCEDED));
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
 
 class BeginViewModelTest {
 
@@ -94,7 +95,7 @@ class BeginViewModelTest {
 
     @Test
     void aClosedRunOfTheSerialIsNoneBegun() {
-        Workshop.must(() -> workshop.setUp("014").close("Inspector 1", "not released"));
+        Workshop.must(() -> workshop.setUp("014").close("Inspector 1", SignedAs.NOT_ACCEPTED));
         BeginViewModel model = model();
         type(model, "014");
         assertEquals("", model.noticeProperty().get());

@@ -22,6 +22,7 @@ import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.SignedAs;
 
 /** The card of a gauge: how it is set, and what can be done about it. */
 class GaugeViewModelTest {
@@ -56,7 +57,7 @@ class GaugeViewModelTest {
     @Test
     void aClosedRunHasItsSettingsStruckOutAndNothingElse() throws Exception {
         RunSession session = workshop.atTheBore("014", "0.013");
-        session.close("Inspector 1", "accepted");
+        session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         assertTrue(offered(card(session)).stream().allMatch(row -> row.startsWith("Told wrong") || row.startsWith("Wrong")));
         assertEquals(3, offered(card(session)).size());
     }

@@ -23,6 +23,7 @@ import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.model.run.SignedAs;
 
 class HomeViewModelTest {
 
@@ -74,7 +75,7 @@ class HomeViewModelTest {
     @Test
     void aClosedRunIsLookedAt() {
         RunSession session = workshop.setUp("014");
-        Workshop.must(() -> session.close("Inspector 1", "not released"));
+        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         HomeViewModel model = model(Catalogue::ofDemoParts);
         model.goOn(model.runsProperty().get().get(0));
         assertEquals(List.of("record " + session.id()), workshop.went());

@@ -14,6 +14,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.SignedAs;
 
 class RecordViewModelTest {
 
@@ -94,10 +95,10 @@ class RecordViewModelTest {
 
     @Test
     void aClosedRunIsCalledWhatItIs() {
-        Workshop.must(() -> session.close("Inspector 1", "not released"));
+        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         RecordViewModel model = model((run, as) -> folder);
         assertFalse(model.unfinishedValue().getValue());
-        assertEquals("Not released. 19 characteristics neither passed nor are conceded.", model.outcomeValue().getValue());
-        assertTrue(model.factsValue().getValue().contains("Signed by Inspector 1: not released, 25 Nov 2026, 09:31 +01:00"));
+        assertEquals("Does not conform: 1 of 14 characteristics out, 13 of 14 characteristics not settled, 3 set-up steps not settled, 2 steps in process not settled. Not accepted by Inspector 1.", model.outcomeValue().getValue());
+        assertTrue(model.factsValue().getValue().contains("Not accepted by Inspector 1. Closed with it, 25 Nov 2026, 09:31 +01:00"));
     }
 }

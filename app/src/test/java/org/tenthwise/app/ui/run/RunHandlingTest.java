@@ -16,6 +16,7 @@ import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.Standing;
 
 /** How the run screen handles: by its keys, by a keyboard and by a gauge that types. */
@@ -258,7 +259,7 @@ class RunHandlingTest extends RunAtHand {
 
     @Test
     void theLastCheckLeadsToTheSignature() throws Exception {
-        run.session.close("Inspector 1", "released");
+        run.session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         run(() -> press(opened().scene(), "commit-answered"));
         assertEquals(List.of("record " + run.session.id()), ways.asked);
     }

@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.run;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.SignedAs;
 
 /** The run screen in its states, on every display. */
 class RunScreenTest extends RunAtHand {
@@ -131,7 +132,7 @@ class RunScreenTest extends RunAtHand {
 
     @Test
     void aClosedRunHoldsEverywhere() throws Exception {
-        run.session.close("Inspector 1", "released");
+        run.session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         seen("closed");
     }
 

@@ -12,8 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
 
 class SignViewModelTest {
 
@@ -27,7 +29,7 @@ class SignViewModelTest {
     void aRunHalfDone() {
         workshop = new Workshop(folder);
         session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
-        model = new SignViewModel(workshop.inHand(session), workshop.words, workshop, Workshop.CLOCK);
+        model = new SignViewModel(workshop.inHand(session), false, workshop.words, workshop, Workshop.CLOCK);
         model.load();
     }
 
@@ -39,7 +41,13 @@ class SignViewModelTest {
     private void sign() {
         type("Inspector 1");
         model.form().goOn();
-        type("not released");
+        choose(1, SignedAs.NOT_ACCEPTED);
+        choose(2, SignViewModel.End.CLOSE);
+    }
+
+    @SuppressWarnings("unchecked")
+    private <T> void choose(int field, T thing) {
+        ((Field<T>) model.form().fields().get(field)).choice().choose(thing);
         model.form().goOn();
     }
 
@@ -49,9 +57,11 @@ class SignViewModelTest {
 
     @Test
     void itSaysBeforehandWhatTheRecordWillBeCalled() {
-        // 24 characteristics, of which the five of the set-up passed
-        assertEquals("The record will say: Not released. 19 characteristics neither passed nor are conceded.", model.willBeValue().getValue());
-        assertEquals("5 of 24 characteristics passed.", model.passedValue().getValue());
+        // 24 steps: 8 of the set-up, of which five passed, 2 in process, 14 of the drawing, of which one is out
+        assertEquals("Once closed, the record says: Does not conform: 1 of 14 characteristics out, 13 of 14 characteristics not settled, "
+                + "3 set-up steps not settled, 2 steps in process not settled.", model.willBeValue().getValue());
+        assertEquals("0 of 14 characteristics passed; beside them 5 of 8 set-up steps, 0 of 2 steps in process.", model.passedValue().getValue());
+        assertEquals("Not signed.", model.signedValue().getValue());
         assertEquals(19, model.mattersValue().getValue().size());
     }
 
@@ -65,14 +75,14 @@ class SignViewModelTest {
     void aScrappedPartIsCalledThat() {
         Workshop.must(() -> session.dispose(Disposition.SCRAP, "Past size", "Inspector 1"));
         model.load();
-        assertEquals("The record will say: Scrapped.", model.willBeValue().getValue());
+        assertTrue(model.willBeValue().getValue().endsWith(" Scrapped."));
     }
 
     @Test
     void anUnfinishedRunIsNotClosedBeforeTheWarningIsAnswered() {
         sign();
         assertEquals(Optional.empty(), session.state().sheet().run().closed());
-        assertEquals("Not every characteristic passed", workshop.told().get(0).title());
+        assertEquals("This does not conform as it is", workshop.told().get(0).title());
         workshop.reply("Leave it open");
         assertEquals(Optional.empty(), session.state().sheet().run().closed());
         assertEquals(List.of(), workshop.went());
@@ -82,7 +92,7 @@ class SignViewModelTest {
     void closedAllTheSameItLeadsToTheRecord() {
         sign();
         workshop.reply("Close it all the same");
-        assertEquals(Optional.of(new Event.Closed("Inspector 1", "not released")), session.state().sheet().run().closed());
+        assertEquals(Optional.of(new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED)), session.state().sheet().run().closed());
         assertEquals(List.of("record " + session.id()), workshop.went());
     }
 
@@ -95,7 +105,7 @@ class SignViewModelTest {
     @Test
     void aRunClosedElsewhereIsSaid() {
         sign();
-        Workshop.must(() -> session.close("Setter 1", "made and measured"));
+        Workshop.must(() -> session.close("Setter 1", SignedAs.MACHINED_AND_MEASURED));
         workshop.reply("Close it all the same");
         assertEquals("Not taken", workshop.told().get(0).title());
     }

@@ -13,6 +13,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.SignedAs;
 
 class StrikeViewModelTest {
 
@@ -73,10 +74,10 @@ class StrikeViewModelTest {
         which().choice().choose(which().choice().offeredProperty().get().get(0));
         model.form().goOn();
         model.form().character("x");
-        Workshop.must(() -> session.close("Inspector 1", "not released"));
+        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         model.form().goOn();
         assertEquals("Not taken", workshop.told().get(0).title());
-        assertEquals("The run is closed. Nothing but notes can be added to it.", workshop.told().get(0).words());
+        assertEquals("The run is closed. Nothing but notes and signatures can be added to it.", workshop.told().get(0).words());
         assertEquals(0, struck().size());
     }
 

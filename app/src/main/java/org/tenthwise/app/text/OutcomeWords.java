@@ -1,0 +1,136 @@
+package org.tenthwise.app.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Signature;
+import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.verdict.Standing;
+
+/** How a record is called: what the characteristics come to, and beside it who signed for what. */
+public final class OutcomeWords {
+
+    private final Words words;
+
+    public OutcomeWords(Words words) {
+        this.words = words;
+    }
+
+    /** "Conforms, one set-up step carried on. Accepted by Inspector 1." */
+    public String whole(Sheet sheet) {
+        return outcome(sheet) + " " + signed(sheet);
+    }
+
+    /** What the characteristics come to, with what must never go unsaid: scrapped, and what was carried on with. */
+    public String outcome(Sheet sheet) {
+        StringBuilder said = new StringBuilder(called(sheet));
+        Stream.of(StepClass.SET_UP, StepClass.IN_PROCESS).filter(of -> sheet.carriedOn(of) > 0)
+                .forEach(of -> said.append(", ").append(counted(words.key("outcome.one-carried-on", of), words.key("outcome.carried-on", of), sheet.carriedOn(of))));
+        List<String> left = left(sheet);
+        if (!left.isEmpty()) {
+            said.append(": ").append(String.join(", ", left));
+        }
+        said.append('.');
+        return sheet.scrapped() ? said.append(' ').append(words.say("outcome.scrapped")).toString() : said.toString();
+    }
+
+    private String called(Sheet sheet) {
+        return sheet.outcome() == Outcome.CONFORMS_WITH_CONCESSIONS
+                ? counted("outcome.one-concession", "outcome.concessions", sheet.concessions()) : words.say("outcome", sheet.outcome());
+    }
+
+    /** What keeps it from conforming. */
+    private List<String> left(Sheet sheet) {
+        List<String> left = new ArrayList<>();
+        if (sheet.outcome() != Outcome.DOES_NOT_CONFORM && sheet.outcome() != Outcome.NOT_COMPLETE) {
+            return left;
+        }
+        long all = sheet.characteristics().size();
+        long out = sheet.characteristics().stream().filter(sheet::isOut).count();
+        if (sheet.holdsWhatIsNotKnown()) {
+            left.add(words.say("outcome.newer"));
+        }
+        if (all == 0) {
+            left.add(words.say("outcome.no-characteristic"));
+        }
+        if (out > 0) {
+            left.add(words.say("outcome.out", out, all));
+        }
+        long unsettled = sheet.characteristics().stream().filter(line -> !line.settled() && !sheet.isOut(line)).count();
+        if (unsettled > 0) {
+            left.add(words.say("outcome.unsettled", unsettled, all));
+        }
+        Stream.of(StepClass.SET_UP, StepClass.IN_PROCESS).forEach(of -> {
+            long open = sheet.of(of).stream().filter(line -> !line.settled()).count();
+            if (open > 0) {
+                left.add(counted(words.key("outcome.one-unsettled", of), words.key("outcome.unsettled", of), open));
+            }
+        });
+        return left;
+    }
+
+    private String counted(String one, String several, long count) {
+        return count == 1 ? words.say(one) : words.say(several, count);
+    }
+
+    /** Who signed what: what speaks against the part first, then who accepted it, else what else is signed. */
+    public String signed(Sheet sheet) {
+        List<Signature> all = sheet.run().signatures();
+        List<String> said = new ArrayList<>(sheet.against().stream().map(this::signature).toList());
+        all.stream().filter(signature -> signature.meaning() == SignedAs.ACCEPTED && !signature.lapsed())
+                .map(this::signature).forEach(said::add);
+        if (!said.isEmpty()) {
+            return String.join(" ", said);
+        }
+        if (all.isEmpty()) {
+            return words.say("signed.nobody");
+        }
+        List<String> other = all.stream().filter(signature -> !signature.lapsed()).map(this::signature).toList();
+        return other.isEmpty() ? words.say("signed.lapsed-all", all.stream().map(Signature::signedBy).distinct().collect(Collectors.joining(", ")))
+                : String.join(" ", other) + " " + words.say("signed.not-yet-accepted");
+    }
+
+    /** "Accepted by Inspector 1." */
+    public String signature(Signature signature) {
+        String said = signature.meaning() == SignedAs.OTHER ? words.say("signed.other", signature.signedBy(), signature.words())
+                : words.say(words.key("signed", signature.meaning()), signature.signedBy());
+        return signature.lapse().map(why -> words.say(words.key("signed.lapsed", why), said)).orElse(words.say("signed.holds", said));
+    }
+
+    /** What a signature says: "accepted"; the words of an older run as they were typed. */
+    public String meaning(Signature signature) {
+        return signature.meaning() == SignedAs.OTHER ? signature.words() : words.say("signed-as", signature.meaning());
+    }
+
+    /** How many characteristics passed, and what there is beside them. */
+    public String counts(Sheet sheet) {
+        long passed = sheet.count(Standing.PASS);
+        String beside = Stream.of(StepClass.SET_UP, StepClass.IN_PROCESS).filter(of -> !sheet.of(of).isEmpty())
+                .map(of -> words.say(words.key("outcome.beside", of), sheet.of(of).stream().filter(line -> line.finding().verdict().passed()).count(),
+                        sheet.of(of).size())).collect(Collectors.joining(", "));
+        String counted = words.say("outcome.passed", passed, sheet.characteristics().size());
+        return beside.isEmpty() ? counted + "." : words.say("outcome.passed-beside", counted, beside);
+    }
+
+    /**
+     * The shape that may stand beside it. Only what passed whole and was signed against by nobody has that of a pass; what is
+     * conceded has none.
+     */
+    public static Optional<Standing> shape(Sheet sheet) {
+        if (!sheet.against().isEmpty()) {
+            return Optional.of(Standing.FAIL);
+        }
+        return switch (sheet.outcome()) {
+            case CONFORMS -> Optional.of(Standing.PASS);
+            case CONFORMS_WITH_CONCESSIONS -> Optional.empty();
+            case DOES_NOT_CONFORM -> Optional.of(Standing.FAIL);
+            case NOT_COMPLETE -> Optional.of(Standing.OPEN);
+        };
+    }
+}

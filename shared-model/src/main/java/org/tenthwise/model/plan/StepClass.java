@@ -1,0 +1,16 @@
+package org.tenthwise.model.plan;
+
+/** What a step is to the drawing. */
+public enum StepClass {
+    /** Something that must be so before work goes on: work-holding, lot, tools. */
+    SET_UP,
+    /** A size or a look on the way, which the finished part does not show any more. */
+    IN_PROCESS,
+    /** A requirement of the drawing: a characteristic. */
+    DRAWING;
+
+    /** Where a plan is silent: what is only confirmed is set-up, everything else is of the drawing. */
+    public static StepClass usual(Check check) {
+        return check instanceof Check.Confirm ? SET_UP : DRAWING;
+    }
+}
