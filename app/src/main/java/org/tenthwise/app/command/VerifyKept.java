@@ -28,6 +28,9 @@ import picocli.CommandLine.Spec;
         + "that is not. With a hash from a printed record it also tells whether the last entries were cut off since.")
 final class VerifyKept implements Callable<Integer> {
 
+    /** A hundred times the record of a long run. */
+    private static final long MOST_OF_A_RECORD = 64L << 20;
+
     @Parameters(paramLabel = "PATH", description = "Store or JSON record.")
     private Path path = Path.of("");
 
@@ -55,6 +58,10 @@ final class VerifyKept implements Callable<Integer> {
     private int record() throws CouldNotRun {
         if (Files.isRegularFile(path)) {
             try (InputStream in = Files.newInputStream(path); InputStream again = Files.newInputStream(path)) {
+                if (Files.size(path) > MOST_OF_A_RECORD) {
+                    throw new CouldNotRun("%s is larger than any record, so it was not read. Name a store, or a record in JSON."
+                            .formatted(path));
+                }
                 Verification found = new RecordCheck().check(in);
                 if (found.entries() > 0) {
                     return say(found, head.isPresent() ? RecordEntries.in(again) : List.of());

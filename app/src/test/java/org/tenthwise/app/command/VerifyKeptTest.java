@@ -4,8 +4,11 @@ import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,6 +19,7 @@ import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.sqlite.StoreOfBefore;
 
 class VerifyKeptTest {
 
@@ -85,6 +89,16 @@ class VerifyKeptTest {
     }
 
     @Test
+    void aFileLargerThanAnyRecordIsNotReadIntoMemory() throws Exception {
+        Path large = folder.resolve("large.json");
+        try (FileChannel channel = FileChannel.open(large, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            channel.write(ByteBuffer.wrap(new byte[] {'}'}), 200L << 20);
+        }
+        assertEquals("%s is larger than any record, so it was not read. Name a store, or a record in JSON.".formatted(large),
+                Typed.line("verify", large).trouble());
+    }
+
+    @Test
     void aMissingFileIsSaidToBeMissing() {
         assertEquals("There is no nowhere.db. Name a store, or a record in JSON.", Typed.line("verify", "nowhere.db").trouble());
     }
@@ -126,6 +140,27 @@ class VerifyKeptTest {
                 .formatted(last + 1), typed.out().get(1));
         assertTrue(typed.out().get(2).startsWith("Time runs backwards once: entry %d, of 2026-03-02T06:15:00Z, stands behind one of "
                 .formatted(last + 1)), typed.out()::toString);
+    }
+
+    /** Cut off or not, the file looks the same: nothing but a hash kept elsewhere can tell. */
+    @Test
+    void aStoreThatHadALogBesideItIsCalledWholeOnlyByAHashFromElsewhere() throws Exception {
+        Path old = folder.resolve("old.db");
+        try (StoreOfBefore before = StoreOfBefore.make(old)) {
+            before.add("run-1", "35.010");
+        }
+        String hash;
+        try (KeptEntries kept = SqliteLedger.openToRead(old)) {
+            hash = kept.head().hash();
+        }
+        Typed typed = Typed.line("verify", old);
+        assertEquals(1, typed.exit());
+        assertEquals(List.of("%s: every entry in it is as it was written: 1 entries, the last with hash %s.".formatted(old, hash),
+                "It was kept by an earlier release, which put its last entries into a file beside it (old.db-wal). If it was copied without "
+                + "that file, entries are missing at its end, and the store cannot tell. Compare it with a printed record: --head HASH."),
+                typed.out());
+        assertEquals(0, Typed.line("verify", old, "--head", hash).exit());
+        assertEquals(1, Typed.line("verify", old, "--head", "ab").exit());
     }
 
     private void assertHead(int exit, String hash, String said) {

@@ -14,10 +14,12 @@ final class Trouble {
     /** The low byte of an error says what it is; the rest says where in SQLite it came up. */
     private static final int WHAT = 0xFF;
 
+    private final StoreFile file;
     private final String name;
 
     /** @param file the store it is about */
     Trouble(StoreFile file) {
+        this.file = file;
         this.name = file.name();
     }
 
@@ -59,6 +61,10 @@ final class Trouble {
     CouldNotOpen opening(SQLException e) {
         if (is(e, SQLiteErrorCode.SQLITE_NOTADB)) {
             return notAStore();
+        }
+        if (isForWantOfRoom(e) && !file.exists()) {
+            return new CouldNotOpen(CouldNotOpen.Reason.DISK_FULL, "%s was not made: the disk is full. "
+                    .formatted(name) + "Nothing is kept yet. Free some space, then open it again.", e);
         }
         if (isForWantOfRoom(e)) {
             return new CouldNotOpen(CouldNotOpen.Reason.DISK_FULL, "%s was not opened: the disk is full. "

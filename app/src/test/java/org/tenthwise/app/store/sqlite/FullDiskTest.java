@@ -95,6 +95,18 @@ class FullDiskTest {
         assertTrue(refusal.getMessage().startsWith("The entry was not saved: "), refusal.getMessage());
     }
 
+    @Test
+    void aStoreThatIsNotThereYetIsNotSaidToHoldAnything() throws Exception {
+        Path store = folder.resolve("store.db");
+        SQLiteException full = new SQLiteException("", SQLiteErrorCode.SQLITE_FULL);
+        assertEquals("store.db was not made: the disk is full. Nothing is kept yet. Free some space, then open it again.",
+                new Trouble(StoreFile.of(store)).opening(full).getMessage());
+
+        SqliteLedger.open(store).close();
+        assertEquals("store.db was not opened: the disk is full. What is in it is safe. Free some space, then open it again.",
+                new Trouble(StoreFile.of(store)).opening(full).getMessage());
+    }
+
     private static void pages(Connection connection, int most) throws SQLException {
         assertEquals(Integer.toString(most), Connections.answer(connection, "PRAGMA max_page_count = " + most));
     }

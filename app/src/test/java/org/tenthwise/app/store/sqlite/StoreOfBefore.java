@@ -19,7 +19,7 @@ import org.tenthwise.app.store.StoredEntry;
  * A store as the first release made it: a log beside the file, entries that do not say what came before them in their run.
  * While it is open the log is there; closing folds it into the file, as that release did.
  */
-final class StoreOfBefore implements AutoCloseable {
+public final class StoreOfBefore implements AutoCloseable {
 
     private final Connection connection;
     private final LedgerTable table;
@@ -29,7 +29,7 @@ final class StoreOfBefore implements AutoCloseable {
         this.table = new LedgerTable(connection);
     }
 
-    static StoreOfBefore make(Path store) throws SQLException, IOException {
+    public static StoreOfBefore make(Path store) throws SQLException, IOException {
         Connection connection = DriverManager.getConnection("jdbc:sqlite:" + store);
         try (Statement statement = connection.createStatement(); InputStream step = Schema.class.getResourceAsStream("1.sql")) {
             statement.executeUpdate("PRAGMA journal_mode = WAL");
@@ -39,7 +39,7 @@ final class StoreOfBefore implements AutoCloseable {
         return new StoreOfBefore(connection);
     }
 
-    void add(String run, String figure) throws SQLException {
+    public void add(String run, String figure) throws SQLException {
         add(new NewEntry(run, Sample.AT, "A. Turner", Sample.reading(figure)));
     }
 
