@@ -25,7 +25,7 @@ class CommandLinesTest {
             --sotre=x.db                       | Unknown option: '--sotre=x.db'. Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify, compute, reference.
             check                              | Missing required parameter: 'PLAN'. Right is: tenthwise check PLAN...
             demo here                          | Unmatched argument at index 1: 'here'. Right is: tenthwise demo [--out DIR]
-            verify                             | Missing required parameter: 'PATH'. Right is: tenthwise verify PATH
+            verify                             | Missing required parameter: 'PATH'. Right is: tenthwise verify PATH [--head HASH]
             walk LG-2207 --store s --out o     | Missing required option: '--readings=FILE'. Right is: tenthwise walk PLAN --readings FILE --store DB --out DIR
             export --store s --run r --as csv  | Missing required option: '--out=DIR'. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
             export --store s --store t         | option '--store' (DB) should be specified only once. Right is: tenthwise export --store DB --run ID --as pdf,csv,json --out DIR
