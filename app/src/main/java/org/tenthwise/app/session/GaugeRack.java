@@ -20,30 +20,35 @@ public final class GaugeRack {
         this.kept = kept;
     }
 
+    /** Absent as well where what was told last is struck out: what was told before it is not believed again by itself. */
     public Optional<Gauge> find(String mark, GaugeKind kind) {
-        return gauges().filter(gauge -> gauge.id().equals(mark) && gauge.kind() == kind)
-                .reduce((earlier, later) -> later);
+        Set<Long> struck = struck();
+        return known().filter(entry -> gauge(entry).id().equals(mark) && gauge(entry).kind() == kind)
+                .reduce((earlier, later) -> later).filter(entry -> !struck.contains(entry.seq())).map(GaugeRack::gauge);
     }
 
     /** Gauges of a kind, each once, as told last. */
     public List<Gauge> ofKind(GaugeKind kind) {
-        return gauges().filter(gauge -> gauge.kind() == kind).map(Gauge::id).distinct()
+        return known().map(GaugeRack::gauge).filter(gauge -> gauge.kind() == kind).map(Gauge::id).distinct()
                 .flatMap(mark -> find(mark, kind).stream()).toList();
     }
 
-    /** The entries that tell just this of a gauge. */
+    /** The entries that tell just this of a gauge and are not struck out. */
     List<Entry> told(Gauge gauge) {
-        return counting().filter(entry -> ((Event.GaugeKnown) entry.event()).gauge().equals(gauge)).toList();
+        Set<Long> struck = struck();
+        return known().filter(entry -> gauge(entry).equals(gauge) && !struck.contains(entry.seq())).toList();
     }
 
-    private Stream<Gauge> gauges() {
-        return counting().map(entry -> ((Event.GaugeKnown) entry.event()).gauge());
+    private Stream<Entry> known() {
+        return kept.entries(Entry.SHOP).stream().filter(entry -> entry.event() instanceof Event.GaugeKnown);
     }
 
-    private Stream<Entry> counting() {
-        List<Entry> entries = kept.entries(Entry.SHOP);
-        Set<Long> struck = entries.stream().flatMap(entry -> entry.event() instanceof Event.StruckOut out
+    private Set<Long> struck() {
+        return kept.entries(Entry.SHOP).stream().flatMap(entry -> entry.event() instanceof Event.StruckOut out
                 ? Stream.of(out.entry()) : Stream.empty()).collect(Collectors.toSet());
-        return entries.stream().filter(entry -> entry.event() instanceof Event.GaugeKnown && !struck.contains(entry.seq()));
+    }
+
+    private static Gauge gauge(Entry known) {
+        return ((Event.GaugeKnown) known.event()).gauge();
     }
 }

@@ -72,6 +72,18 @@ class CsvRecordTest {
     }
 
     @Test
+    void whatWasReadUnderASettingStruckOutStaysWithItsReason() throws IOException {
+        Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE);
+        long setting = walk.evidence().sheet().run().settings().stream()
+                .filter(entry -> ((Event.GaugeSet) entry.event()).step() == 12).findFirst().orElseThrow().seq();
+        walk.add(new Event.StruckOut(setting, "found off"));
+        List<CSVRecord> rows = rows(walk.evidence()).stream().filter(r -> r.get("number").equals("12") && !r.get("reading").isEmpty()).toList();
+        assertFalse(rows.isEmpty());
+        rows.forEach(row -> assertEquals(List.of("found off", "Setter 2", ""),
+                List.of(row.get("struck-out"), row.get("struck-out-by"), row.get("value"))));
+    }
+
+    @Test
     void linesEndAndBeginAsTheFormatSays() throws IOException {
         String text = text(Records.whole(PART, sample));
         assertTrue(text.startsWith("part,revision,serial"), text.substring(0, 40));

@@ -87,6 +87,20 @@ class WrongSettingSessionTest {
     }
 
     @Test
+    void aSenseToldBeforeTheOneStruckOutIsNotBelievedAgainByItself() throws Exception {
+        RunSession here = workshop.atTheBore("014", "0.012");
+        here.gauge().setAnew(true);
+        here.gauge().tellSense(true);
+        here.enter("");
+        here.enter("");
+        here.gauge().confirmSense(true);
+        here.enter("-0.012");
+        here.gauge().strikeOut(setting(here), SettingFault.SENSE, "number goes the other way");
+        assertInstanceOf(Asked.WhichSense.class, here.state().asked());
+        assertEquals(1, here.state().pass().standing().size());
+    }
+
+    @Test
     void aSenseOfAnotherGaugeOrTheRightSenseStays() throws Exception {
         RunSession other = workshop.setUp("014");
         other.goTo(BORE);
