@@ -8,6 +8,7 @@ import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -63,7 +64,7 @@ final class JsonAttempt {
     }
 
     private void write(Warmth warmth, ObjectNode to) {
-        to.put("matters", warmth.matters()).put("asked", warmth.asked());
+        to.put("matters", warmth.matters()).put("asked", warmth.asked() != TemperatureAsked.NEVER);
         put("greatest-correction", warmth.worst().worst(), to);
         warmth.correction().ifPresent(correction -> {
             ObjectNode corrected = to.putObject("corrected-by");
@@ -101,6 +102,7 @@ final class JsonAttempt {
         }
         if (finding instanceof WiresFinding wires) {
             wires.rootClearance().ifPresent(room -> put("root-clearance", room, to));
+            wires.basicClearance().ifPresent(room -> put("basic-root-clearance", room, to));
             to.put("wire-on-root", wires.bottoms());
         }
     }

@@ -105,7 +105,7 @@ public final class Pictures {
 
     /** What makes a reading worth nothing. */
     private Stream<String> doubts(Finding finding) {
-        if (finding instanceof WiresFinding wires && wires.bottoms()) {
+        if (finding instanceof WiresFinding wires && (wires.bottoms() || wires.mayBottom())) {
             return Stream.of(sentences.rootClearance(wires));
         }
         return finding instanceof PlugFinding plug ? plug.contradiction().map(how -> words.say("contradiction", how)).stream()

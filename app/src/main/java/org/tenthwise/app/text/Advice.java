@@ -11,6 +11,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
+import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.WiresFinding;
@@ -51,8 +52,7 @@ public final class Advice {
         return switch (finding.verdict().standing()) {
             case PASS, OPEN -> "";
             case CUT_AGAIN -> cutAgain(finding);
-            case UNPROVEN -> finding instanceof WiresFinding wires && wires.bottoms() ? smallerWires(wires)
-                    : words.say("next.unproven");
+            case UNPROVEN -> unproven(finding);
             case FAIL -> finding instanceof RunOutFinding runOut ? trueUp(runOut) : words.say("next.fail");
         };
     }
@@ -75,9 +75,25 @@ public final class Advice {
         return figures.unit().symbol();
     }
 
-    private String smallerWires(WiresFinding finding) {
+    private String unproven(Finding finding) {
+        if (finding instanceof WiresFinding wires && (wires.bottoms() || wires.mayBottom())) {
+            return largerWires(wires);
+        }
+        if (finding instanceof PlugFinding) {
+            return words.say("next.contradiction");
+        }
+        if (finding instanceof RunOutFinding) {
+            return words.say("next.whole-turn");
+        }
+        boolean lightCut = finding instanceof SizeFinding size && size.lightCut() || finding instanceof WiresFinding wires && wires.lightCut();
+        return words.say(lightCut ? "next.unproven-light-cut" : "next.unproven");
+    }
+
+    /** A larger wire lies higher in the groove. */
+    private String largerWires(WiresFinding finding) {
         StepFigures figures = StepFigures.of(finding);
-        return words.say("next.smaller-wires", figures.plain(finding.sizes().least()), figures.withUnit(finding.wire().orElseThrow()));
+        return words.say(finding.bottoms() ? "next.larger-wires" : "next.measure-root", figures.withUnit(finding.wire().orElseThrow()),
+                figures.withUnit(finding.sizes().greatest()));
     }
 
     private String trueUp(RunOutFinding finding) {

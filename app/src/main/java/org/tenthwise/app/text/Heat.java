@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
@@ -28,6 +29,12 @@ public final class Heat {
 
     private String of(Finding finding, Warmth warmth) {
         String most = worst(finding, warmth.worst().worst());
+        if (warmth.needed() && warmth.missing() == 0) {
+            return corrected(finding, warmth);
+        }
+        if (warmth.asked() == TemperatureAsked.ALWAYS) {
+            return words.say("heat.missing-asked", most);
+        }
         if (warmth.tolerance().isEmpty()) {
             return words.say("heat.one-limit", most);
         }
@@ -35,10 +42,7 @@ public final class Heat {
         if (!warmth.matters()) {
             return words.say("heat.does-not-matter", most, tolerance);
         }
-        if (!warmth.asked()) {
-            return words.say("heat.not-asked", most, tolerance);
-        }
-        return warmth.missing() > 0 ? words.say("heat.missing", most, tolerance) : corrected(finding, warmth);
+        return words.say(warmth.asked() == TemperatureAsked.NEVER ? "heat.not-asked" : "heat.missing", most, tolerance);
     }
 
     private String corrected(Finding finding, Warmth warmth) {

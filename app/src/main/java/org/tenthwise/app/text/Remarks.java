@@ -12,6 +12,7 @@ import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
@@ -56,7 +57,7 @@ public final class Remarks {
 
     /** The same where room is short: that temperature does not matter is not said any more once something is read. */
     public List<String> inShort(Finding finding) {
-        boolean matters = finding.warmth().filter(warmth -> !warmth.matters()).isEmpty();
+        boolean matters = finding.warmth().filter(warmth -> !warmth.matters() && !warmth.needed()).isEmpty();
         return matters || StepFigures.measured(finding).isEmpty() ? of(finding)
                 : Stream.concat(farOff(finding), others(finding).stream()).toList();
     }
@@ -93,11 +94,16 @@ public final class Remarks {
         if (finding.measured().size() > 1) {
             said.add(words.say(words.key("combined", finding.check().combine()), finding.measured().size()));
         }
+        past(finding.past(), figures, said);
         if (finding.check().combine() != Combine.RANGE) {
             wall(finding, figures, said);
         }
         guardBand(finding.check().guardBand(), said);
         return said;
+    }
+
+    private void past(Optional<Measured> past, StepFigures figures, List<String> said) {
+        past.ifPresent(place -> said.add(words.say("size.past", figures.size(place.value()), place.slot().place().name())));
     }
 
     private void wall(SizeFinding finding, StepFigures figures, List<String> said) {
@@ -115,6 +121,7 @@ public final class Remarks {
         if (!root.isEmpty()) {
             said.add(root);
         }
+        past(finding.past(), figures, said);
         if (finding.readings().size() > 1) {
             said.add(words.say(words.key("combined", finding.check().combine()), finding.readings().size()));
         }

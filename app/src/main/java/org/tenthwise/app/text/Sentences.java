@@ -46,10 +46,13 @@ public final class Sentences {
         if (finding instanceof AnswerFinding && finding.verdict().standing() == Standing.OPEN) {
             return words.say("distance.not-answered");
         }
-        if (finding instanceof WiresFinding wires && wires.bottoms()) {
+        if (finding instanceof WiresFinding wires && (wires.bottoms() || wires.mayBottom())) {
             return rootClearance(wires);
         }
         if (finding.verdict().standing() == Standing.OPEN) {
+            if (finding.missing() == 0) {
+                return words.say("distance.waits-for", finding.step().check().restsOn().get(0));
+            }
             return words.say(finding.missing() == 1 ? "distance.one-missing" : "distance.missing", finding.missing());
         }
         if (finding instanceof PlugFinding plug && plug.feel().isPresent() && plug.feel().get() != plug.check().feel().answer()) {
@@ -157,9 +160,12 @@ public final class Sentences {
                 words.say("disposition", signed.disposition()), signed.signedBy())).orElse("");
     }
 
-    /** The room between wire and root, or how far short of it; empty where no minor diameter is known. */
+    /** The room between wire and root, or how far short of it; where the plan gives no root, that it cannot be told. */
     public String rootClearance(WiresFinding finding) {
         StepFigures figures = StepFigures.of(finding);
+        if (finding.basicClearance().isPresent()) {
+            return words.say(finding.mayBottom() ? "wires.may-bottom" : "wires.root-unknown");
+        }
         return finding.rootClearance().map((Length room) -> words.say(finding.bottoms() ? "wires.bottoms" : "wires.root-room",
                 figures.withUnit(room.abs()))).orElse("");
     }

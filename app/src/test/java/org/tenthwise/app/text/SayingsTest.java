@@ -48,7 +48,7 @@ class SayingsTest {
         8      | 48.2                   | Fail 0.10 mm below the lower limit.        | Stop. Do not cut here again: this needs a disposition.
         8      | 48.60                  | Pass Exactly on the upper limit.           |
         9      | 47.998 47.99           | Open 2 more to take.                       |
-        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. Measure again with a better gauge, or have it signed for.
+        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. There is metal left: take a light cut and measure again, measure again with a better gauge, or have it signed for.
         12     | 45.9                   | Cut again 0.10 mm below the lower limit.   | Go 0.15 mm deeper.
         13     | 0.012 0.011 0.013 0.015 | Pass 0.006 mm inside the upper limit.     |
         13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop. Do not cut here again: this needs a disposition.

@@ -2,9 +2,11 @@ package org.tenthwise.checklists.rules;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
@@ -23,6 +25,7 @@ import org.tenthwise.model.tolerance.Limits;
 /** <em>thread-over-wires</em>: pitch diameter of an external thread from a measurement over three wires. */
 final class OverWiresKind implements StepKind {
 
+    private static final Set<Combine> SPEAK_FOR_A_ROOT = EnumSet.of(Combine.EACH, Combine.LARGEST);
     private static final String THREADS_PER_INCH = "threads_per_inch";
 
     @Override
@@ -43,7 +46,7 @@ final class OverWiresKind implements StepKind {
         Optional<Written> wire = keys.size("wire", unit);
         thread.ifPresent(t -> wire.ifPresent(w -> judgeWire(keys, t, w)));
         Optional<Written> minorDiameter = keys.ifAny("minor_diameter", key -> keys.size(key, unit));
-        Optional<Integer> minorStep = keys.ifAny("minor_step", key -> soFar.earlier(keys, key, StepKinds.DIAMETER));
+        Optional<Integer> minorStep = keys.ifAny("minor_step", key -> minorStep(keys, key, soFar));
         List<Place> places = new PlaceRules(keys, unit).read();
         int readingsEach = rules.readingsEach();
         Combine combine = rules.combine(places, readingsEach);
@@ -54,6 +57,17 @@ final class OverWiresKind implements StepKind {
         return keys.built(() -> new Check.OverWires(thread.orElseThrow(), limits.orElseThrow(), minorDiameter, minorStep,
                 places, readingsEach, combine, cutAgain, guardBand,
                 new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire, uncertainty)));
+    }
+
+    /** The root of a thread is its largest anywhere: a mean, a smallest or a range says nothing of it. */
+    private static Optional<Integer> minorStep(Keys keys, String key, PlanSoFar soFar) {
+        Optional<Integer> number = soFar.earlier(keys, key, StepKinds.DIAMETER);
+        number.flatMap(soFar::step).flatMap(PlanSoFar.Known::check)
+                .filter(check -> check instanceof Check.Size size && !SPEAK_FOR_A_ROOT.contains(size.combine()))
+                .ifPresent(check -> keys.problemUnlessKept(key, ("\"%s\" names check %d, which is judged by the %s of its readings; "
+                        + "the root of a thread needs \"combine\" \"each\" or \"largest\" there").formatted(
+                                key, number.orElseThrow(), ((Check.Size) check).combine().key())));
+        return number;
     }
 
     /** A pitch diameter lies between the core and the crest. */

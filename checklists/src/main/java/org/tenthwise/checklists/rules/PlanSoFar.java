@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Uncertainty;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.quantity.Unit;
@@ -12,8 +13,11 @@ import org.tenthwise.model.quantity.Unit;
 /** What a step can refer to: what was read before it. Steps with problems are known by number and kind as well. */
 final class PlanSoFar {
 
-    /** @param line where the step begins */
-    record Known(String kind, int line) {
+    /**
+     * @param line  where the step begins
+     * @param check absent where it has problems
+     */
+    record Known(String kind, int line, Optional<Check> check) {
     }
 
     private final Unit unit;

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.compute.roundness.CircleFit;
+import org.tenthwise.model.compute.roundness.Refusal;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.quantity.Unit;
@@ -45,6 +47,7 @@ final class RunOutKind implements StepKind {
     }
 
     private static List<BigDecimal> angles(Keys keys) {
+        int before = keys.problemCount();
         List<BigDecimal> angles = new ArrayList<>();
         for (RawValue item : keys.list(ANGLES).map(RawList::items).orElse(List.of())) {
             if (!(item instanceof RawValue.Number number)) {
@@ -59,6 +62,10 @@ final class RunOutKind implements StepKind {
             }
             angles.add(angle);
         }
+        boolean sound = keys.problemCount() == before;
+        CircleFit.refusal(angles).filter(why -> sound).ifPresent(why -> keys.problemUnlessKept(ANGLES, ("%s: readings there say nothing of the whole turn; leave "
+                + "\"angles\" out and sweep a full turn by highest and lowest, or give three or more all round").formatted(
+                        why == Refusal.FEWER_THAN_THREE_ANGLES ? "fewer than three angles" : "half a turn or more without an angle")));
         return angles;
     }
 }

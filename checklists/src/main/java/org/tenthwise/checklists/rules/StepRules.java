@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.plan.TemperatureAsked;
 
 /** The steps of a plan: what all have in common here, the rest with their {@link StepKind}. */
 final class StepRules {
@@ -60,14 +61,15 @@ final class StepRules {
             kindName.ifPresent(n -> keys.problem("kind", "unknown kind \"%s\"; %s".formatted(n,
                     NearestWord.to(n, kinds.names()).map("did you mean \"%s\"?"::formatted)
                             .orElse("it is one of " + Keys.listed(kinds.names())))));
-            number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.orElse(""), keys.spot().line())));
+            number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.orElse(""), keys.spot().line(), Optional.empty())));
             return Optional.empty();
         }
         Optional<StepClass> stepClass = keys.ifAny("class", key -> keys.word(key, List.of(StepClass.values()), StepRules::word));
         Optional<Check> check = kind.get().read(keys, soFar);
-        boolean temperatureAsked = kind.get().feelsHeat() && TemperatureAsked.read(keys, temperaturesPlannedFor);
+        TemperatureAsked temperatureAsked = kind.get().feelsHeat()
+                ? TemperatureRules.read(keys, temperaturesPlannedFor, check) : TemperatureAsked.NEVER;
         keys.finish();
-        number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.get(), keys.spot().line())));
+        number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.get(), keys.spot().line(), check)));
         return keys.built(() -> number.map(n -> new Step(n, operation.orElseThrow(), name.orElseThrow(), drawing.orElse(""),
                 method.orElse(""), caution, hold.orElse(List.of()), mark, check.orElseThrow(), temperatureAsked,
                 stepClass.orElseGet(() -> StepClass.usual(check.get()))))).flatMap(step -> step);

@@ -27,6 +27,7 @@ import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
@@ -193,11 +194,11 @@ class PlanReaderTest {
 
     @Test
     void temperaturesAreAskedForUnlessThePlanHasNoSuchTableOrSaysOtherwise() {
-        assertTrue(heated("part_expansion = 13.0", "").step(5).temperatureAsked());
-        assertTrue(heated("part_expansion = 13.0", "temperature = \"ask\"\n").step(5).temperatureAsked());
-        assertFalse(heated("part_expansion = 13.0", "temperature = \"not-asked\"\n").step(5).temperatureAsked());
+        assertEquals(TemperatureAsked.WHERE_IT_MATTERS, heated("part_expansion = 13.0", "").step(5).temperatureAsked());
+        assertEquals(TemperatureAsked.ALWAYS, heated("part_expansion = 13.0", "temperature = \"ask\"\n").step(5).temperatureAsked());
+        assertEquals(TemperatureAsked.NEVER, heated("part_expansion = 13.0", "temperature = \"not-asked\"\n").step(5).temperatureAsked());
         Plan cold = plan(DEPTH);
-        assertFalse(cold.step(5).temperatureAsked());
+        assertEquals(TemperatureAsked.NEVER, cold.step(5).temperatureAsked());
         assertEquals(Optional.empty(), cold.climate());
     }
 

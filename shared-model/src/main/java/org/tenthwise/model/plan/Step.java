@@ -15,11 +15,11 @@ import java.util.Optional;
  * @param hold      hold point: nothing after this step is open until the steps named here have passed or are conceded;
  *                  empty if this step is no hold point
  * @param mark      where on the outline the characteristic sits
- * @param temperatureAsked whether temperatures are asked for where they matter; never where the plan says nothing of heat
+ * @param temperatureAsked never where the plan says nothing of heat
  * @param stepClass whether it is a characteristic of the drawing; only those are counted in the outcome
  */
 public record Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
-                   List<Integer> hold, Optional<Mark> mark, Check check, boolean temperatureAsked,
+                   List<Integer> hold, Optional<Mark> mark, Check check, TemperatureAsked temperatureAsked,
                    StepClass stepClass) {
 
     public Step {
@@ -28,13 +28,13 @@ public record Step(int number, int operation, String name, String drawing, Strin
 
     /** A step of the usual class of its kind. */
     public Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
-                List<Integer> hold, Optional<Mark> mark, Check check, boolean temperatureAsked) {
+                List<Integer> hold, Optional<Mark> mark, Check check, TemperatureAsked temperatureAsked) {
         this(number, operation, name, drawing, method, caution, hold, mark, check, temperatureAsked, StepClass.usual(check));
     }
 
     /** A step that asks for no temperature. */
     public Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
                 List<Integer> hold, Optional<Mark> mark, Check check) {
-        this(number, operation, name, drawing, method, caution, hold, mark, check, false);
+        this(number, operation, name, drawing, method, caution, hold, mark, check, TemperatureAsked.NEVER);
     }
 }

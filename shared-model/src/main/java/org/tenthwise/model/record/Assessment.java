@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
@@ -63,10 +64,15 @@ final class Assessment {
             return PlugSum.of(step, plugFit, pass, bore);
         }
         if (check instanceof Check.OverWires overWires) {
-            return WiresSum.of(plan, step, overWires, pass, overWires.minorStep().map(found::get)
-                    .flatMap(minor -> minor instanceof SizeFinding size ? size.value() : Optional.empty()), run);
+            return WiresSum.of(plan, step, overWires, pass, overWires.minorStep().flatMap(this::largest), run);
         }
         return answers(step, pass);
+    }
+
+    /** The largest size read at any place of another step; absent until all of them are read. */
+    private Optional<Length> largest(int step) {
+        return found.get(step) instanceof SizeFinding size && size.missing() == 0
+                ? Optional.of(Length.greatest(size.measured().stream().map(Measured::value).toList())) : Optional.empty();
     }
 
     private static AnswerFinding answers(Step step, Run.Pass pass) {

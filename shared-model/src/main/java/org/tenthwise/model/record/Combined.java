@@ -15,10 +15,16 @@ import org.tenthwise.model.verdict.Verdict;
  * <p>Where every reading must be inside, one that is out settles the check before the rest are taken; in every other case
  * a check stays open until its last reading.
  *
+ * <p>However they are combined, it is never <em>cut again</em> while one place is past size: a mean can still have metal
+ * left where the bore is scrap at one end, and a cut makes that end worse. The size judged is out and no cut puts it right,
+ * so it is a fail; where that place is past size by no more than the guard band, it is unproven until it is measured again.
+ *
  * @param value    absent before the first reading
  * @param deciding absent where no single reading decides
+ * @param past     the place furthest past size where the size judged still has metal left
+ * @param lightCut whether it is unproven for metal left, and no place stands in the way of a light cut
  */
-record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict verdict) {
+record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict verdict, Optional<Measured> past, boolean lightCut) {
 
     /** Worst first: past size, then still to cut, then unproven, then the least room. */
     private static final List<Standing> WORST_FIRST =
@@ -26,7 +32,7 @@ record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict ver
 
     static Combined of(Combine how, List<Measured> measured, int missing, Judge judge) {
         if (measured.isEmpty()) {
-            return new Combined(Optional.empty(), Optional.empty(), Verdict.plain(Standing.OPEN));
+            return new Combined(Optional.empty(), Optional.empty(), Verdict.plain(Standing.OPEN), Optional.empty(), false);
         }
         Comparator<Measured> bySize = Comparator.comparing(Measured::value);
         Optional<Measured> deciding = switch (how) {
@@ -41,20 +47,33 @@ record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict ver
             case RANGE -> Length.greatest(sizes).minus(Length.least(sizes));
             case EACH, LARGEST, SMALLEST -> deciding.orElseThrow().value();
         };
-        Verdict verdict = judge.of(value);
+        Verdict judged = judge.of(value);
+        Optional<Measured> past = judged.standing() == Standing.CUT_AGAIN ? furthestPast(measured, judge) : Optional.empty();
+        Verdict verdict = past.map(place -> new Verdict(judge.of(place.value()).standing(), judged.margin())).orElse(judged);
         boolean settled = missing == 0 || how == Combine.EACH && isOut(verdict);
-        return new Combined(Optional.of(value), deciding, settled ? verdict : Verdict.plain(Standing.OPEN));
+        return settled ? new Combined(Optional.of(value), deciding, verdict, past, lightCut(value, measured, judge))
+                : new Combined(Optional.of(value), deciding, verdict, past, false).stillOpen();
+    }
+
+    private static Optional<Measured> furthestPast(List<Measured> measured, Judge judge) {
+        return measured.stream().filter(place -> judge.isPast(place.value()))
+                .max(Comparator.comparing(place -> judge.of(place.value()).margin().orElseThrow().distance()));
+    }
+
+    private static boolean lightCut(Length value, List<Measured> measured, Judge judge) {
+        return judge.isUnprovenWithMetalLeft(value) && measured.stream().map(Measured::value)
+                .allMatch(size -> judge.of(size).passed() || judge.of(size).standing() == Standing.CUT_AGAIN || judge.isUnprovenWithMetalLeft(size));
     }
 
     /** The same without a verdict, where what the readings stand for is not known yet. */
     Combined stillOpen() {
-        return new Combined(value, deciding, Verdict.plain(Standing.OPEN));
+        return new Combined(value, deciding, Verdict.plain(Standing.OPEN), Optional.empty(), false);
     }
 
     /** The same with nothing shown by it, in or still to cut, where a figure of the pass is far off; what is past size stays so. */
     Combined provingNothingIf(boolean spoilt) {
         boolean shown = verdict.standing() == Standing.PASS || verdict.standing() == Standing.CUT_AGAIN;
-        return spoilt && shown ? new Combined(value, deciding, Verdict.plain(Standing.UNPROVEN)) : this;
+        return spoilt ? new Combined(value, deciding, shown ? Verdict.plain(Standing.UNPROVEN) : verdict, past, false) : this;
     }
 
     private static boolean isOut(Verdict verdict) {
@@ -62,7 +81,8 @@ record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict ver
     }
 
     private static Comparator<Measured> worstFirst(Judge judge) {
-        return Comparator.<Measured>comparingInt(m -> WORST_FIRST.indexOf(judge.of(m.value()).standing()))
+        return Comparator.<Measured, Boolean>comparing(m -> !judge.isPast(m.value()))
+                .thenComparingInt(m -> WORST_FIRST.indexOf(judge.of(m.value()).standing()))
                 .thenComparing(m -> room(judge.of(m.value()).margin().orElseThrow()));
     }
 

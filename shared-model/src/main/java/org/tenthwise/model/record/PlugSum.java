@@ -15,7 +15,10 @@ import org.tenthwise.model.verdict.Judge;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
 
-/** A plug fit: the clearance by the gauges beside what the hand found. The worse of the two is the verdict. */
+/**
+ * A plug fit: the clearance by the gauges beside what the hand found. The worse of the two is the verdict. Where they
+ * contradict each other one of the two is wrong, and nobody knows which: unproven until one of them is measured again.
+ */
 final class PlugSum {
 
     private PlugSum() {
@@ -29,8 +32,10 @@ final class PlugSum {
         boolean measured = !bores.isEmpty() && plug.size() == check.slots().size();
         Optional<Clearance> clearance = measured
                 ? Optional.of(Clearance.of(bores, plug.stream().map(Measured::value).toList())) : Optional.empty();
-        return new PlugFinding(step, check, bores, plug, clearance, feel, contradiction(clearance, feel),
-                verdict(check, clearance, feel), missing);
+        Optional<Contradiction> contradiction = contradiction(clearance, feel);
+        Verdict verdict = verdict(check, clearance, feel);
+        return new PlugFinding(step, check, bores, plug, clearance, feel, contradiction,
+                contradiction.isPresent() ? new Verdict(Standing.UNPROVEN, verdict.margin()) : verdict, missing);
     }
 
     private static Verdict verdict(Check.PlugFit check, Optional<Clearance> clearance, Optional<Answer> feel) {

@@ -19,7 +19,13 @@ import org.tenthwise.model.verdict.Judge;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
 
-/** Run-out: the movement against its limit, and where the readings allow it the circle and the moves of the jaws. */
+/**
+ * Run-out: the movement against its limit, and where the readings allow it the circle and the moves of the jaws.
+ *
+ * <p>Points can show that a movement is over its limit, wherever they are taken. That it is within the limit they show only
+ * where they go all round: with fewer than three angles, or half a turn without one, the high and the low side may both have
+ * been missed, and the check stays unproven. The highest and the lowest over a full turn speak for all of it.
+ */
 final class RunOutSum {
 
     private RunOutSum() {
@@ -47,14 +53,19 @@ final class RunOutSum {
         List<JawMove> moves = check.jaws() == 0 ? List.of()
                 : fit.map(circle -> JawMoves.of(circle, JawMoves.evenly(check.jaws(), check.firstJaw()))).orElse(List.of());
         return new RunOutFinding(step, check, measured, swept, movement, fit, refusal, moves,
-                verdict(check, movement, missing), missing);
+                verdict(check, movement, missing, swept || CircleFit.refusal(angles).isEmpty()), missing);
     }
 
-    /** A movement over the limit settles the check before the last reading: further readings can only add to it. */
-    private static Verdict verdict(Check.RunOut check, Optional<Length> movement, int missing) {
+    /**
+     * A movement over the limit settles the check before the last reading: further readings can only add to it.
+     *
+     * @param allRound whether the readings speak for the whole turn
+     */
+    private static Verdict verdict(Check.RunOut check, Optional<Length> movement, int missing, boolean allRound) {
         Judge judge = new Judge(Limits.atMost(check.limit()), Length.ZERO, Optional.empty());
         return movement.map(judge::of)
                 .filter(verdict -> missing == 0 || verdict.standing() == Standing.FAIL)
+                .map(verdict -> verdict.passed() && !allRound ? Verdict.plain(Standing.UNPROVEN) : verdict)
                 .orElse(Verdict.plain(Standing.OPEN));
     }
 }

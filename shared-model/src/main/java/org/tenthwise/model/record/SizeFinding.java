@@ -15,12 +15,15 @@ import org.tenthwise.model.verdict.Verdict;
  * @param measured readings that count, in slot order
  * @param value    the size judged; absent before the first reading
  * @param deciding the reading that decides, where one does (not for a mean or a range)
+ * @param past     a place past size while the size judged still has metal left: no cut puts that right
+ * @param lightCut whether a light cut is among what may be done about a size that is unproven
  * @param next     the cut that would bring the size to the middle of its limits; present with <em>cut again</em>
  * @param form     what the readings say about the wall
  * @param warmth   absent where the plan says nothing of heat, and for a range
  */
 public record SizeFinding(Step step, Check.Size check, List<Measured> measured, Optional<Length> value,
-                          Optional<Measured> deciding, Optional<NextCut> next, WallForm form, Verdict verdict,
+                          Optional<Measured> deciding, Optional<Measured> past, boolean lightCut,
+                          Optional<NextCut> next, WallForm form, Verdict verdict,
                           int missing, Optional<Warmth> warmth) implements Finding {
 
     public SizeFinding {

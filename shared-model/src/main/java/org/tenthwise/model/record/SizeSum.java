@@ -43,8 +43,8 @@ final class SizeSum {
         Combined combined = (temperatures == 0 ? read : read.stillOpen()).provingNothingIf(Plausible.spoils(check, measured, warmth));
         Optional<NextCut> next = combined.verdict().standing() == Standing.CUT_AGAIN
                 ? nextCut(check.feature(), check.limits(), measured) : Optional.empty();
-        return new SizeFinding(step, check, measured, combined.value(), combined.deciding(), next,
-                WallForm.of(wall(measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
+        return new SizeFinding(step, check, measured, combined.value(), combined.deciding(), combined.past(),
+                combined.lightCut(), next, WallForm.of(wall(measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
     }
 
     /** The readings of a pass that count, in slot order, each as the size it stands for. */

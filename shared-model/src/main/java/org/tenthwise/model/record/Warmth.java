@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
@@ -20,13 +21,13 @@ import org.tenthwise.model.tolerance.Limits;
  * What heat means to one pass of a characteristic. Nothing is corrected without both temperatures, and no verdict is given
  * without them where they matter.
  *
- * @param asked     whether the plan lets the temperatures be asked for
+ * @param asked     what the plan says of asking for the temperatures
  * @param worst     largest correction anywhere in the shop, at the greatest size that is allowed
- * @param tolerance absent where one limit is, and then nothing is asked for
+ * @param tolerance absent where one limit is: then nothing is asked for unless the plan wants it always
  * @param part      temperature of the part; absent until it is taken
  * @param gauge     temperature of the gauge; absent until it is taken
  */
-public record Warmth(Climate climate, boolean asked, WorstCorrection worst, Optional<Length> tolerance,
+public record Warmth(Climate climate, TemperatureAsked asked, WorstCorrection worst, Optional<Length> tolerance,
                      Optional<Celsius> part, Optional<Celsius> gauge) {
 
     /**
@@ -62,7 +63,7 @@ public record Warmth(Climate climate, boolean asked, WorstCorrection worst, Opti
 
     /** Whether both temperatures must be taken. */
     public boolean needed() {
-        return asked && matters();
+        return asked == TemperatureAsked.ALWAYS || asked == TemperatureAsked.WHERE_IT_MATTERS && matters();
     }
 
     public Optional<Celsius> of(Body body) {

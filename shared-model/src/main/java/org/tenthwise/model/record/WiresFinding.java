@@ -18,12 +18,15 @@ import org.tenthwise.model.verdict.Verdict;
  * @param sizes         best, least and greatest wire for the thread
  * @param leadAngle     degrees, at the basic pitch diameter
  * @param rootClearance least room between wire and root over the readings; absent where no minor diameter is known
+ * @param basicClearance the same over the basic root, where the plan gives no root: whether the wire rests on the one that was
+ *                      cut cannot be told then
  * @param bottoms       whether a wire touches the root: then the readings are too large, a thread to size or under would
  *                      seem too big, and the pitch diameter is unproven
  */
 public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReading> readings, Optional<Length> wire,
                            WireSizes sizes, BigDecimal leadAngle, Optional<Length> rootClearance,
-                           boolean bottoms, Optional<Length> value, Optional<Measured> deciding,
+                           Optional<Length> basicClearance, boolean bottoms, Optional<Length> value,
+                           Optional<Measured> deciding, Optional<Measured> past, boolean lightCut,
                            Optional<NextCut> next, Verdict verdict, int missing, Optional<Warmth> warmth)
         implements Finding {
 
@@ -39,6 +42,11 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
 
     public WiresFinding {
         readings = List.copyOf(readings);
+    }
+
+    /** Whether the wire is so small, or the root so flat, that even the basic root could touch it. */
+    public boolean mayBottom() {
+        return basicClearance.filter(room -> room.signum() <= 0).isPresent();
     }
 
     public List<Measured> measured() {

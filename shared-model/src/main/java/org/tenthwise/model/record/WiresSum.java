@@ -2,6 +2,7 @@ package org.tenthwise.model.record;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.compute.cutting.NextCut;
 import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.compute.thread.LeadAngle;
@@ -24,14 +25,15 @@ import org.tenthwise.model.verdict.Verdict;
 
 /**
  * Pitch diameter over wires, and whether the wires can be trusted on this thread: with a wire on the root no size is known,
- * so it is neither in nor out nor still to cut.
+ * so it is neither in nor out nor still to cut. Where the plan gives no root, that is so as soon as the basic one could touch
+ * the wire. A root that another step measures is waited for.
  */
 final class WiresSum {
 
     private WiresSum() {
     }
 
-    /** @param measuredMinor minor diameter as measured, which goes before the one of the plan */
+    /** @param measuredMinor largest minor diameter as measured; with the one of the plan beside it, the larger counts */
     static WiresFinding of(Plan plan, Step step, Check.OverWires check, Run.Pass pass, Optional<Length> measuredMinor, Run run) {
         Optional<Warmth> warmth = Warmth.of(plan, step, pass);
         List<OverWiresReading> readings = pass.standing().isEmpty() ? List.of()
@@ -42,23 +44,32 @@ final class WiresSum {
         Optional<Length> wire = readings.isEmpty() ? run.setting(step.number()).flatMap(Setting::certified).map(Written::length)
                 : measured.get(0).reading().setting().flatMap(Setting::certified).map(Written::length);
         WireSizes sizes = WireSizes.of(check.thread());
-        Optional<Length> minor = measuredMinor.or(() -> check.minorDiameter().map(Written::length));
-        Optional<Length> room = minor.flatMap(root -> readings.stream()
-                .map(reading -> RootClearance.of(reading.measured().raw(), wireOf(reading), root))
-                .min(Length::compareTo));
+        boolean rootAwaited = check.minorStep().isPresent() && measuredMinor.isEmpty();
+        Optional<Length> room = Stream.concat(measuredMinor.stream(), check.minorDiameter().map(Written::length).stream())
+                .max(Length::compareTo).flatMap(root -> room(readings, root));
+        boolean rootGiven = check.minorStep().isPresent() || check.minorDiameter().isPresent();
+        Optional<Length> basicRoom = rootGiven ? Optional.empty() : room(readings, check.thread().basicMinorDiameter());
         boolean bottoms = room.filter(least -> least.signum() <= 0).isPresent();
+        boolean untrusted = room.or(() -> basicRoom).filter(least -> least.signum() <= 0).isPresent();
 
         Judge judge = new Judge(check.pitchDiameter(), check.guardBand().length(),
                 check.cutAgain() ? Optional.of(Feature.DIAMETER.stillCutBeyond()) : Optional.empty());
         Combined read = Combined.of(check.combine(), measured, missing, judge);
-        Combined combined = (temperatures == 0 ? read : read.stillOpen()).provingNothingIf(Plausible.spoils(check, measured, warmth));
-        Verdict verdict = bottoms && combined.verdict().standing() != Standing.OPEN
+        Combined combined = (temperatures == 0 && !rootAwaited ? read : read.stillOpen())
+                .provingNothingIf(Plausible.spoils(check, measured, warmth));
+        Verdict verdict = untrusted && combined.verdict().standing() != Standing.OPEN
                 ? Verdict.plain(Standing.UNPROVEN) : combined.verdict();
         Optional<NextCut> next = verdict.standing() == Standing.CUT_AGAIN
                 ? SizeSum.nextCut(Feature.DIAMETER, check.pitchDiameter(), measured) : Optional.empty();
         return new WiresFinding(step, check, readings, wire, sizes,
-                LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, bottoms,
-                combined.value(), combined.deciding(), next, verdict, missing, warmth);
+                LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, bottoms,
+                combined.value(), combined.deciding(), combined.past(), combined.lightCut() && !untrusted, next, verdict, missing, warmth);
+    }
+
+    /** The least room over the readings; absent before the first. */
+    private static Optional<Length> room(List<OverWiresReading> readings, Length root) {
+        return readings.stream().map(reading -> RootClearance.of(reading.measured().raw(), wireOf(reading), root))
+                .min(Length::compareTo);
     }
 
     /**

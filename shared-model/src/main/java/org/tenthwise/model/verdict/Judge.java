@@ -10,8 +10,7 @@ import org.tenthwise.model.tolerance.Limits;
  *
  * <p>On a limit is a pass under no guard band. With a guard band g, inside by g or more is a pass, outside by more than g
  * is a fail, between the two is unproven (decision rule with guard band, ISO 14253-1; acceptance limit inside by g, JCGM
- * 106, 8.3.2). A size out on the side that can still be cut is <em>cut again</em>, whether proven to be out or not, as
- * taking off a little more is the safe thing to do there.
+ * 106, 8.3.2), whichever limit it is. A size proven to be out on the side that can still be cut is <em>cut again</em>.
  */
 public final class Judge {
 
@@ -51,9 +50,25 @@ public final class Judge {
         if (margin.inside()) {
             return margin.distance().isBelow(guardBand) ? Standing.UNPROVEN : Standing.PASS;
         }
-        if (stillCutBeyond.filter(limit -> limit == margin.limit()).isPresent()) {
-            return Standing.CUT_AGAIN;
+        if (!margin.distance().isAbove(guardBand)) {
+            return Standing.UNPROVEN;
         }
-        return margin.distance().isAbove(guardBand) ? Standing.FAIL : Standing.UNPROVEN;
+        return isMetalSide(margin.limit()) ? Standing.CUT_AGAIN : Standing.FAIL;
+    }
+
+    /** Whether a size lies outside on a side where nothing is left to cut, proven or not. */
+    public boolean isPast(Length size) {
+        Verdict.Margin margin = margin(size);
+        return !margin.inside() && !isMetalSide(margin.limit());
+    }
+
+    /** Whether a size is unproven at the limit beyond which there is metal left. */
+    public boolean isUnprovenWithMetalLeft(Length size) {
+        Verdict.Margin margin = margin(size);
+        return standing(margin) == Standing.UNPROVEN && isMetalSide(margin.limit());
+    }
+
+    private boolean isMetalSide(Limit limit) {
+        return stillCutBeyond.filter(metal -> metal == limit).isPresent();
     }
 }

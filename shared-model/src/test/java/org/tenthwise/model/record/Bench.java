@@ -20,6 +20,7 @@ import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -50,16 +51,17 @@ final class Bench {
 
     /** A step that asks for no temperature, whatever the shop. */
     Bench stepNotAsking(Check check) {
-        return step(check, false);
+        return step(check, TemperatureAsked.NEVER);
     }
 
     Bench step(Check check, Integer... hold) {
         int number = steps.size() + 1;
-        steps.add(new Step(number, 10, "Step " + number, "", "", Optional.empty(), List.of(hold), Optional.empty(), check, climate.isPresent()));
+        steps.add(new Step(number, 10, "Step " + number, "", "", Optional.empty(), List.of(hold), Optional.empty(), check,
+                climate.isPresent() ? TemperatureAsked.WHERE_IT_MATTERS : TemperatureAsked.NEVER));
         return this;
     }
 
-    private Bench step(Check check, boolean temperatureAsked) {
+    Bench step(Check check, TemperatureAsked temperatureAsked) {
         int number = steps.size() + 1;
         steps.add(new Step(number, 10, "Step " + number, "", "", Optional.empty(), List.of(), Optional.empty(), check, temperatureAsked));
         return this;

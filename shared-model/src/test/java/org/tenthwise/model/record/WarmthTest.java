@@ -21,6 +21,7 @@ import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Feel;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
@@ -117,6 +118,32 @@ class WarmthTest {
         Check atLeast = new Check.Size(Feature.BORE, new Limits(Optional.of(mm("30")), Optional.empty()), places(1), 1,
                 Combine.EACH, false, mm("0"), with(GaugeKind.CALIPER));
         assertFalse(new Bench().in(BRONZE).step(atLeast).finding(1).warmth().orElseThrow().needed());
+    }
+
+    /** 30 mm of bronze: where the plan says ask, one limit and a wide tolerance are asked for as well, and waited for. */
+    @Test
+    void whatThePlanAlwaysAsksForIsAskedForWhateverTheWidth() {
+        Check atLeast = new Check.Size(Feature.BORE, new Limits(Optional.of(mm("30")), Optional.empty()), places(1), 1,
+                Combine.EACH, false, mm("0"), with(GaugeKind.CALIPER));
+        for (Check check : List.of(atLeast, size(Feature.BORE, "30", "31", Combine.EACH, 1))) {
+            Bench bench = new Bench().in(BRONZE).step(check, TemperatureAsked.ALWAYS).read(1, "30.001");
+            assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+            assertEquals(2, bench.finding(1).missing());
+            bench.at(1, "25", "20");
+            assertFalse(bench.finding(1).verdict().passed(), "30.001 at 25 °C is 29.998569 at 20 °C");
+            assertTrue(bench.finding(1).warmth().orElseThrow().correction().isPresent());
+        }
+    }
+
+    @Test
+    void temperaturesOfAThreadAreCountedAsMissing() {
+        ScrewThread thread = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
+        Bench bench = new Bench().in(BRONZE).step(new Check.OverWires(thread, Limits.between(mm("18.2"), mm("18.21")), Optional.empty(),
+                Optional.empty(), places(1), 1, Combine.EACH, false, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)));
+        assertEquals(3, bench.finding(1).missing());
+        bench.did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
+        assertEquals(2, bench.finding(1).missing());
+        assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
     }
 
     @Test

@@ -78,12 +78,14 @@ class JudgeTest {
 
     @ParameterizedTest
     @CsvSource(textBlock = """
-        19.999, CUT_AGAIN
+        19.9979, CUT_AGAIN
+        19.998, UNPROVEN
+        19.999, UNPROVEN
         20.001, UNPROVEN
         20.022, UNPROVEN
         20.024, FAIL
         """)
-    void guardBandDoesNotStopAnotherCutButInsideItStaysUnproven(String size, Standing standing) {
+    void withinTheGuardBandASizeIsUnprovenAtEitherLimitWhetherMetalIsLeftOrNot(String size, Standing standing) {
         assertEquals(standing, new Judge(LIMITS, mm("0.002"), Optional.of(Limit.LOWER)).of(mm(size)).standing());
     }
 

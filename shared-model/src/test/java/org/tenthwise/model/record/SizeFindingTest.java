@@ -1,0 +1,78 @@
+package org.tenthwise.model.record;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.tenthwise.model.record.Bench.length;
+import static org.tenthwise.model.record.Bench.mm;
+import static org.tenthwise.model.record.Bench.places;
+import static org.tenthwise.model.record.Bench.with;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.compute.form.Shape;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Standing;
+
+/** Bores of 20.000 to 20.021 with a guard band of 0.002, read at two places; too small can be cut again. By hand. */
+class SizeFindingTest {
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        # combine, first,   second,  verdict,   past,    light cut
+        EACH,      19.999,  20.010,  UNPROVEN,  ,        true
+        EACH,      20.001,  20.010,  UNPROVEN,  ,        true
+        EACH,      19.999,  20.020,  UNPROVEN,  ,        false
+        EACH,      20.020,  20.010,  UNPROVEN,  ,        false
+        EACH,      19.990,  20.010,  CUT_AGAIN, ,        false
+        EACH,      19.990,  20.022,  UNPROVEN,  ,        false
+        EACH,      19.990,  20.024,  FAIL,      ,        false
+        MEAN,      19.980,  20.010,  CUT_AGAIN, ,        false
+        MEAN,      19.900,  20.050,  FAIL,      20.050,  false
+        MEAN,      19.900,  20.022,  UNPROVEN,  20.022,  false
+        MEAN,      19.970,  20.029,  UNPROVEN,  ,        false
+        SMALLEST,  19.990,  20.030,  FAIL,      20.030,  false
+        LARGEST,   19.990,  19.980,  CUT_AGAIN, ,        false
+        """)
+    void noCutIsAskedForWhileOnePlaceIsPastSize(Combine combine, String first, String second, Standing standing, String past,
+                                                boolean lightCut) {
+        SizeFinding found = (SizeFinding) new Bench().step(bore(places(2), combine, "0.002")).read(1, first, second).finding(1);
+        assertEquals(standing, found.verdict().standing());
+        assertEquals(Optional.ofNullable(past).map(Bench::length), found.past().map(Measured::value));
+        assertEquals(lightCut, found.lightCut());
+        assertEquals(standing == Standing.CUT_AGAIN, found.next().isPresent());
+    }
+
+    @Test
+    void aWallIsNamedFromATenthOfTheToleranceOn() {
+        assertEquals(Optional.of(Shape.TAPER_IN), wall("20.012", "20.009"));
+        assertEquals(Optional.of(Shape.TAPER_OUT), wall("20.009", "20.012"));
+        assertEquals(Optional.of(Shape.EVEN), wall("20.010", "20.009"));
+    }
+
+    @Test
+    void whatLiesRoundTheBoreIsComparedAtOneDepth() {
+        List<Place> round = List.of(new Place("0°", Optional.of(mm("5")), Optional.of(new BigDecimal("0"))),
+                new Place("90°", Optional.of(mm("5")), Optional.of(new BigDecimal("90"))));
+        SizeFinding found = (SizeFinding) new Bench().step(bore(round, Combine.EACH, "0")).read(1, "20.012", "20.009").finding(1);
+        assertEquals(Optional.of(length("0.003")), found.form().outOfRound());
+    }
+
+    private static Optional<Shape> wall(String mouth, String floor) {
+        List<Place> deep = List.of(new Place("mouth", Optional.of(mm("5")), Optional.empty()),
+                new Place("floor", Optional.of(mm("25")), Optional.empty()));
+        return ((SizeFinding) new Bench().step(bore(deep, Combine.EACH, "0")).read(1, mouth, floor).finding(1)).form().shape();
+    }
+
+    private static Check.Size bore(List<Place> places, Combine combine, String guardBand) {
+        return new Check.Size(Feature.BORE, Limits.between(mm("20.000"), mm("20.021")), places, 1, combine, true, mm(guardBand),
+                with(GaugeKind.INSIDE_MICROMETER));
+    }
+}

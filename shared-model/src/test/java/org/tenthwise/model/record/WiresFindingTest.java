@@ -1,0 +1,130 @@
+package org.tenthwise.model.record;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.record.Bench.length;
+import static org.tenthwise.model.record.Bench.mm;
+import static org.tenthwise.model.record.Bench.places;
+import static org.tenthwise.model.record.Bench.size;
+import static org.tenthwise.model.record.Bench.with;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.thread.ThreadForm;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Standing;
+
+/**
+ * A thread over wires, and whether the wires lie on its flanks.
+ *
+ * <p>1 1/2-4 Stub Acme over its best wire, 0.51645 pitch: by geometry the wire reaches 0.1936 pitch below the pitch line and
+ * the basic root is only 0.15 pitch deep. Over 3.280 the reading 40.280 leaves nothing under the wire at a root of
+ * 40.280 − 2 · 3.280 = 33.720.
+ */
+class WiresFindingTest {
+
+    private static final ScrewThread STUB = new ScrewThread(ThreadForm.STUB_ACME, length("38.1"), length("6.35"), 1);
+    private static final ScrewThread VEE = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        34.290, -0.285,  true
+        33.720,  0.000,  true
+        33.719,  0.0005, false
+        """)
+    void aWireThatTouchesTheRootLeavesThePitchDiameterUnproven(String root, String room, boolean bottoms) {
+        WiresFinding found = stub(Optional.of(root));
+        assertEquals(Optional.of(length(room)), found.rootClearance());
+        assertEquals(bottoms, found.bottoms());
+        assertEquals(bottoms, found.verdict().standing() == Standing.UNPROVEN);
+        assertEquals(!bottoms && found.verdict().standing() == Standing.CUT_AGAIN, found.next().isPresent());
+    }
+
+    @Test
+    void whereNobodyGivesTheRootAStubThreadOverItsBestWireIsUnproven() {
+        WiresFinding found = stub(Optional.empty());
+        assertTrue(found.mayBottom());
+        assertFalse(found.bottoms());
+        assertEquals(Optional.empty(), found.rootClearance());
+        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertFalse(found.lightCut());
+    }
+
+    @Test
+    void aDeepThreadIsJudgedAllTheSameAndItsRootIsSaidToBeUnknown() {
+        WiresFinding found = (WiresFinding) vee(true).read(1, "20.400").finding(1);
+        assertTrue(found.basicClearance().orElseThrow().signum() > 0);
+        assertFalse(found.mayBottom());
+        assertEquals(Standing.PASS, found.verdict().standing());
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"EACH", "LARGEST", "SMALLEST", "MEAN"})
+    void theLargestRootReadAnywhereRulesHoweverItIsJudgedThere(Combine combine) {
+        WiresFinding found = (WiresFinding) measured(combine, Optional.empty()).read(1, "33.000", "33.720").did(new Event.GaugeSet(2, Bench.wires("3.280")))
+                .read(2, "40.280").finding(2);
+        assertEquals(Optional.of(length("0")), found.rootClearance());
+        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+    }
+
+    @Test
+    void ofARootMeasuredAndOneGivenTheLargerRules() {
+        assertEquals(Optional.of(length("-0.285")), root("33.000", "34.290").rootClearance());
+        assertEquals(Optional.of(length("-0.285")), root("34.290", "33.000").rootClearance());
+    }
+
+    private static WiresFinding root(String measured, String planned) {
+        return (WiresFinding) measured(Combine.EACH, Optional.of(planned)).read(1, measured, measured)
+                .did(new Event.GaugeSet(2, Bench.wires("3.280"))).read(2, "40.280").finding(2);
+    }
+
+    @Test
+    void aRootThatIsStillToBeMeasuredIsWaitedFor() {
+        Bench bench = measured(Combine.EACH, Optional.of("30.000")).read(1, "33.000")
+                .did(new Event.GaugeSet(2, Bench.wires("3.280"))).read(2, "40.280");
+        assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
+        assertEquals(0, bench.finding(2).missing());
+    }
+
+    /** d2 = M + 0.866 · 2.5 − 3 · 1.443 to first order: 18.236 over 20.400, in limits of 18.2 to 18.3. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        20.400, true,  PASS
+        20.600, true,  CUT_AGAIN
+        20.600, false, FAIL
+        20.200, true,  FAIL
+        """)
+    void aThreadTooBigIsCutAgainWhereThePlanLetsItBeAndOneTooSmallNever(String over, boolean cutAgain, Standing standing) {
+        WiresFinding found = (WiresFinding) vee(cutAgain).read(1, over).finding(1);
+        assertEquals(standing, found.verdict().standing());
+        assertEquals(standing == Standing.CUT_AGAIN, found.next().isPresent());
+    }
+
+    private static WiresFinding stub(Optional<String> root) {
+        return (WiresFinding) new Bench().step(new Check.OverWires(STUB, Limits.between(mm("36.0"), mm("36.3")), root.map(Bench::mm),
+                Optional.empty(), places(1), 1, Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)))
+                .did(new Event.GaugeSet(1, Bench.wires("3.280"))).read(1, "40.280").finding(1);
+    }
+
+    private static Bench measured(Combine combine, Optional<String> planned) {
+        return new Bench().step(size(Feature.DIAMETER, "20", "40", combine, 2))
+                .step(new Check.OverWires(STUB, Limits.between(mm("36.0"), mm("36.3")), planned.map(Bench::mm), Optional.of(1), places(1), 1,
+                        Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)));
+    }
+
+    private static Bench vee(boolean cutAgain) {
+        return new Bench().step(new Check.OverWires(VEE, Limits.between(mm("18.2"), mm("18.3")), Optional.empty(), Optional.empty(),
+                places(1), 1, Combine.EACH, cutAgain, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)))
+                .did(new Event.GaugeSet(1, Bench.wires("1.443")));
+    }
+}
