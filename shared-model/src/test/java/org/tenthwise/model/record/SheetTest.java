@@ -49,15 +49,6 @@ class SheetTest {
     }
 
     @Test
-    void allPassedMeansEveryOne() {
-        answer(1, Answer.YES);
-        answer(2, Answer.YES);
-        assertFalse(bench.sheet().allPassed());
-        answer(3, Answer.YES);
-        assertTrue(bench.sheet().allPassed());
-    }
-
-    @Test
     void verdictsAreCounted() {
         answer(1, Answer.YES);
         answer(2, Answer.NO);
