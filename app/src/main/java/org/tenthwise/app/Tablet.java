@@ -14,6 +14,7 @@ import org.tenthwise.app.device.KeptLook;
 import org.tenthwise.app.device.Pauses;
 import org.tenthwise.app.device.Storage;
 import org.tenthwise.app.device.Windowing;
+import org.tenthwise.app.export.RecordName;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Words;
@@ -128,23 +129,24 @@ final class Tablet implements Client {
                 List<String> runs = opened.ledger().runs();
                 return Shop.sheet(opened.ledger(), runs.get(runs.size() - 1));
             });
+            Path record = folder.resolve(thread.ask(() -> RecordName.of(sheet.run().id(), opened.ledger().runHead(sheet.run().id()))));
             opened.end();
             if (!sheet.conformsUncontested()) {
                 throw new IllegalStateException("The walk ended with: " + new Sentences(words).outcome(sheet));
             }
-            return said(sheet, store, folder, pictures, taken);
+            return said(sheet, store, record, pictures, taken);
         } finally {
             thread.end();
             window.close();
         }
     }
 
-    private List<String> said(Sheet sheet, Path store, Path folder, Path pictures, List<Path> taken) {
-        String run = sheet.run().id();
+    /** @param record the name of its files without their endings */
+    private List<String> said(Sheet sheet, Path store, Path record, Path pictures, List<Path> taken) {
         return List.of("%s rev %s, serial %s: %d steps. %s".formatted(sheet.plan().part().number(),
                         sheet.plan().part().revision(), sheet.run().begun().serial(), sheet.lines().size(), new Sentences(words).outcome(sheet)),
                 "Store:    %s".formatted(store),
-                "Record:   %s".formatted(String.join(", ", Stream.of(".pdf", ".csv", ".json").map(ending -> folder.resolve(run + ending).toString()).toList())),
+                "Record:   %s".formatted(String.join(", ", Stream.of(".pdf", ".csv", ".json").map(ending -> record + ending).toList())),
                 "Pictures: %s (%d, by day and by night)".formatted(pictures, taken.size()));
     }
 

@@ -68,7 +68,7 @@ final class Wiring {
     }
 
     private Handout handout(Ledger ledger, Place place) {
-        Records records = new Records(clock, formats, version);
+        Records records = new Records(formats, version);
         return (run, as) -> records.write(ledger, run, List.of(switch (as) {
             case PDF -> pdf;
             case CSV -> csv;

@@ -88,8 +88,9 @@ class ProgramTest {
         assertTrue(ended.out().get(1).endsWith("Conforms. Accepted by Inspector 1."), ended.out()::toString);
         Path left = folder.resolve("left");
         assertEquals(0, run("verify", "left/demo.db").exit());
-        assertEquals(0, run("verify", "left/LG-2207-C-014.json").exit());
-        assertTrue(Files.size(left.resolve("LG-2207-C-014.pdf")) > 0);
+        List<String> record = List.of(ended.out().get(3).substring("Record:   ".length()).split(", "));
+        assertEquals(0, run("verify", record.get(2)).exit());
+        assertTrue(Files.size(folder.resolve(record.get(0))) > 0);
         List<Path> pictures;
         try (Stream<Path> all = Files.list(left.resolve("pictures"))) {
             pictures = all.sorted().toList();

@@ -1,8 +1,6 @@
 package org.tenthwise.app.command;
 
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -15,23 +13,20 @@ import org.tenthwise.app.store.KeptEntries;
 /** Writes the record of a run into a folder. */
 public final class Records {
 
-    private final Clock clock;
     private final List<RecordFormat> formats;
     private final String version;
 
     /**
-     * @param clock   its zone gives the offset that times are kept with
      * @param formats kinds of record that can be asked for
      * @param version of the program, as records name it
      */
-    public Records(Clock clock, List<RecordFormat> formats, String version) {
-        this.clock = clock;
+    public Records(List<RecordFormat> formats, String version) {
         this.formats = List.copyOf(formats);
         this.version = version;
     }
 
     Records(Tools with) {
-        this(with.clock(), with.formats(), with.version());
+        this(with.formats(), with.version());
     }
 
     List<RecordFormat> all() {
@@ -51,7 +46,6 @@ public final class Records {
 
     /** @return the files, in the order of {@code as} */
     public List<Path> write(KeptEntries kept, String run, List<RecordFormat> as, Path folder) throws CouldNotExport {
-        Evidence evidence = Evidence.of(kept, run, version, OffsetDateTime.now(clock));
-        return new Exporter().export(evidence, as, folder);
+        return new Exporter().export(Evidence.of(kept, run, version), as, folder);
     }
 }

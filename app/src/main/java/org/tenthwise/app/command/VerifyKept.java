@@ -62,8 +62,8 @@ final class VerifyKept implements Callable<Integer> {
                     throw new CouldNotRun("%s is larger than any record, so it was not read. Name a store, or a record in JSON."
                             .formatted(path));
                 }
-                Verification found = new RecordCheck().check(in);
-                if (found.entries() > 0) {
+                RecordCheck.Result found = new RecordCheck().check(in);
+                if (found.found().entries() > 0) {
                     return say(found, head.isPresent() ? RecordEntries.in(again) : List.of());
                 }
             } catch (IOException e) {
@@ -71,6 +71,15 @@ final class VerifyKept implements Callable<Integer> {
             }
         }
         throw new CouldNotRun("%s is neither a Tenthwise store nor a record in JSON that can be read. Name one of the two.".formatted(path));
+    }
+
+    private int say(RecordCheck.Result record, List<StoredEntry> entries) {
+        int exit = say(record.found(), entries);
+        if (record.found().whole() && head.isEmpty()) {
+            spec.commandLine().getOut().println("Its run head is %s after %d entries. It is complete if the printed record has the same; --head HASH compares them."
+                    .formatted(record.head().hash(), record.head().place()));
+        }
+        return exit;
     }
 
     /** @param entries to look for the hash in */

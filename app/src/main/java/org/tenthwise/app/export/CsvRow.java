@@ -82,10 +82,10 @@ final class CsvRow {
         text(REMARK, plan.remark());
         text(PLAN_ISSUE, plan.issue());
         text(PLAN_SHA256, begun.plan().sha256());
-        number(LEDGER_SEQ, BigDecimal.valueOf(evidence.head().seq()));
-        text(LEDGER_HASH, evidence.head().hash());
+        number(RUN_ENTRIES, BigDecimal.valueOf(evidence.head().place()));
+        number(LAST_ENTRY, BigDecimal.valueOf(evidence.head().seq()));
+        text(RUN_HASH, evidence.head().hash());
         text(TOOL, evidence.tool());
-        time(EXPORTED, evidence.exported());
         return this;
     }
 

@@ -3,22 +3,21 @@ package org.tenthwise.app.export;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.tenthwise.app.session.Shop;
-import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 
 /**
- * All that a record is written from.
+ * All that a record is written from. When it is written is no part of it: nothing could prove that, and the same run as it
+ * stood after the same entry is the same record, whenever it is asked for.
  *
- * @param entries  the entries of the run as they are stored, in order; those of {@code sheet.run()}
- * @param head     last entry of the whole ledger when the record is written, which need not belong to the run
- * @param version  of the tool that writes the record: {@code 0.1.0}
- * @param exported when the record is written, with the offset of the place
+ * @param entries the entries of the run as they are stored, in order; those of {@code sheet.run()}
+ * @param version of the tool that writes the record: {@code 0.1.0}
  */
-public record Evidence(Sheet sheet, List<StoredEntry> entries, Head head, String version, OffsetDateTime exported) {
+public record Evidence(Sheet sheet, List<StoredEntry> entries, String version) {
 
     public Evidence {
         entries = List.copyOf(entries);
@@ -29,11 +28,11 @@ public record Evidence(Sheet sheet, List<StoredEntry> entries, Head head, String
     }
 
     /** A run as it stands in a store now; entries that another adds meanwhile are left to the next record. */
-    public static Evidence of(KeptEntries kept, String run, String version, OffsetDateTime exported) {
-        Head head = kept.head();
-        List<Entry> entries = kept.entries(run).stream().filter(entry -> entry.seq() <= head.seq()).toList();
-        List<StoredEntry> stored = kept.stored(run).stream().filter(entry -> entry.seq() <= head.seq()).toList();
-        return new Evidence(Shop.sheet(new Run(entries)), stored, head, version, exported);
+    public static Evidence of(KeptEntries kept, String run, String version) {
+        List<StoredEntry> stored = kept.stored(run);
+        long last = stored.get(stored.size() - 1).seq();
+        List<Entry> entries = kept.entries(run).stream().filter(entry -> entry.seq() <= last).toList();
+        return new Evidence(Shop.sheet(new Run(entries)), stored, version);
     }
 
     /** The tool with its version, as records name it. */
@@ -47,5 +46,20 @@ public record Evidence(Sheet sheet, List<StoredEntry> entries, Head head, String
 
     public StoredEntry last() {
         return entries.get(entries.size() - 1);
+    }
+
+    /** Of the run after its last entry: what the record is known by. */
+    public RunHead head() {
+        RunHead head = RunHead.OF_NOTHING;
+        for (StoredEntry entry : entries) {
+            head = head.and(entry);
+        }
+        return head;
+    }
+
+    /** When the last entry was made: what the record says, it says of the run at that moment. */
+    public OffsetDateTime stands() {
+        List<Entry> entries = sheet.run().entries();
+        return entries.get(entries.size() - 1).at();
     }
 }

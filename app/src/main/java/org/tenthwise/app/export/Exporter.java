@@ -1,33 +1,22 @@
 package org.tenthwise.app.export;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.channels.Channels;
-import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.UUID;
 
 /**
  * Puts records into a folder.
  *
- * <p>Each file is written whole under a name of its own and is on the disk before it takes the place of one of the same
- * name. Where one format fails, no file of that call has taken its place yet.
+ * <p>The same run after the same entry gives the same bytes under the same name, so asking twice leaves one file. Whatever else lies
+ * under a name is never touched: the record goes beside it. Where one format fails, no file of that call has its name yet.
  */
 public final class Exporter {
-
-    private static final int LONGEST_NAME = 120;
 
     /**
      * @param folder made if it is not there
@@ -35,65 +24,44 @@ public final class Exporter {
      * @throws CouldNotExport if not all of them could be written; what was in the folder before is still there
      */
     public List<Path> export(Evidence evidence, List<RecordFormat> formats, Path folder) throws CouldNotExport {
-        Map<Path, Path> inTheMaking = new LinkedHashMap<>();
+        List<FileInTheMaking> inTheMaking = new ArrayList<>();
         try {
             Files.createDirectories(folder);
+            FileInTheMaking.clearLeftOver(folder);
             for (RecordFormat format : formats) {
-                Path file = folder.resolve(name(evidence) + "." + format.extension());
-                Path making = folder.resolve(".%s-%s.new".formatted(file.getFileName(), UUID.randomUUID()));
-                inTheMaking.put(making, file);
-                write(evidence, format, making);
+                FileInTheMaking file = new FileInTheMaking(folder, RecordName.of(evidence.sheet().run().id(), evidence.head()), format.extension());
+                inTheMaking.add(file);
+                file.write(format, evidence);
             }
-            for (Map.Entry<Path, Path> made : inTheMaking.entrySet()) {
-                move(made.getKey(), made.getValue());
+            List<Path> files = new ArrayList<>();
+            for (FileInTheMaking file : inTheMaking) {
+                files.add(file.put());
             }
-            return new ArrayList<>(inTheMaking.values());
+            return files;
         } catch (UncheckedIOException e) {
             throw trouble(folder, e.getCause());
         } catch (IOException e) {
             throw trouble(folder, e);
         } finally {
-            inTheMaking.keySet().forEach(Exporter::discard);
+            inTheMaking.forEach(Exporter::discard);
         }
     }
 
-    /** The name of a record's files without their ending: the run, in signs that every system takes in a name. */
-    public static String name(Evidence evidence) {
-        String name = evidence.sheet().run().id().replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[.-]+", "");
-        return name.isEmpty() ? "record" : name.substring(0, Math.min(LONGEST_NAME, name.length()));
-    }
-
-    private static void write(Evidence evidence, RecordFormat format, Path making) throws IOException {
-        try (FileChannel channel = FileChannel.open(making, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-                OutputStream out = Channels.newOutputStream(channel)) {
-            format.write(evidence, out);
-            out.flush();
-            channel.force(true);
-        }
-    }
-
-    private static void move(Path making, Path file) throws IOException {
-        if (Files.isDirectory(file)) {
-            throw new FileAlreadyExistsException(file.toString());
-        }
+    /** One that cannot be taken away now is taken away by the next export. */
+    private static void discard(FileInTheMaking file) {
         try {
-            Files.move(making, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(making, file, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    /** Takes away what is left of a file in the making; one that has been moved is not there any more. */
-    private static void discard(Path making) {
-        try {
-            Files.deleteIfExists(making);
+            file.close();
         } catch (IOException e) {
-            making.toFile().deleteOnExit();
+            // the disk is gone or full, which has been said
         }
     }
 
     private static CouldNotExport trouble(Path folder, IOException e) {
         String name = folder.toString();
+        if (e instanceof FileInTheMaking.BeingMade) {
+            return new CouldNotExport(CouldNotExport.Reason.OTHER, ("The record was not written: another is writing the same "
+                    + "record into %s at this moment. The run is safe in the store. Export again.").formatted(name), e);
+        }
         if (e instanceof FileAlreadyExistsException exists) {
             return new CouldNotExport(CouldNotExport.Reason.NOT_A_FOLDER, ("The record was not written: %s is in the way. "
                     + "The run is safe in the store. Name another folder.").formatted(exists.getFile()), e);

@@ -9,20 +9,22 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.time.format.DateTimeFormatter;
+import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.model.run.Event;
 
 /**
  * The record to keep: UTF-8, keys in one fixed order, sizes as text so that no reader rounds them.
  *
- * <p>It holds the plan to the byte with its hash, every entry of the run as it is stored with its hashes, the head of the
- * ledger, and what they come to. {@link RecordCheck} works the last out again from the first.
+ * <p>It holds the plan to the byte with its hash, every entry of the run as it is stored with its hashes, and what they come to. Nothing
+ * stands in it that the entries do not give, so that {@link RecordCheck} can make all of it again from them: not who wrote it, nor when.
  */
 public final class JsonRecord implements RecordFormat {
 
     /** What the file says it is, and by which rules. */
-    static final String FORMAT = "tenthwise-record-1";
+    static final String FORMAT = "tenthwise-record-2";
+    /** What files said of themselves before their entries proved that none is missing. */
+    static final String FIRST_FORMAT = "tenthwise-record-1";
 
     private final JsonMapper json = JsonMapper.builder().disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET).build();
 
@@ -41,19 +43,19 @@ public final class JsonRecord implements RecordFormat {
         out.write('\n');
     }
 
-    private static ObjectNode tree(Evidence evidence) {
+    /** All that the file says. */
+    static ObjectNode tree(Evidence evidence) {
         Event.Begun begun = evidence.sheet().run().begun();
         ObjectNode record = JsonNodeFactory.instance.objectNode();
         record.put("format", FORMAT);
-        record.put("tool", evidence.tool());
-        record.put("exported", evidence.exported().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
         record.set("result", JsonSheet.of(evidence.sheet()));
         ObjectNode plan = record.putObject("plan");
         plan.put("sha256", begun.plan().sha256());
         plan.put("text", begun.plan().text());
         ArrayNode entries = record.putArray("entries");
         evidence.entries().forEach(entry -> write(entry, entries.addObject()));
-        record.putObject("head").put("seq", evidence.head().seq()).put("hash", evidence.head().hash());
+        RunHead head = evidence.head();
+        record.putObject("head").put("entries", head.place()).put("last", head.seq()).put("hash", head.hash());
         return record;
     }
 

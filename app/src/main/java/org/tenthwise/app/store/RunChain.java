@@ -9,7 +9,7 @@ import org.tenthwise.app.store.Verification.Fault;
  * Walks the entries of one run, from its first, and tells whether one is missing, without the entries of other runs that
  * stand between them in the ledger.
  *
- * <p>R<sub>0</sub> is a start value, R<sub>i</sub> = SHA-256(R<sub>i-1</sub>, hash of entry i of the run). Each entry carries
+ * <p>R<sub>0</sub> is a start value, R<sub>i</sub> = SHA-256(R<sub>i-1</sub>, place in the ledger and hash of entry i of the run). Each entry carries
  * its place i and R<sub>i-1</sub>, see {@link Before}. Entries of releases that did not tie runs together carry nothing; the
  * first that does speaks for all before it. Whatever a run begins with, nothing that is not tied may follow.
  *
@@ -26,10 +26,11 @@ public final class RunChain {
 
     /**
      * @param before over the entries before, 64 hex digits
-     * @param entry  of the entry that comes next
+     * @param seq    place in the ledger of the entry that comes next: what strikes an entry out names it by that
+     * @param entry  its hash
      */
-    static String hash(String before, String entry) {
-        return Chain.hash(before, entry.getBytes(US_ASCII));
+    static String hash(String before, long seq, String entry) {
+        return Chain.hash(before, (seq + " " + entry).getBytes(US_ASCII));
     }
 
     /** Looks at the next entry. */

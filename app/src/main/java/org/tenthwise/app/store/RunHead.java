@@ -5,7 +5,7 @@ package org.tenthwise.app.store;
  *
  * @param place how many entries the run has; 0 where there is none
  * @param seq   place of the last one in the ledger; 0 where there is none
- * @param hash  over the hashes of all of them, {@link RunChain#START} where there is none
+ * @param hash  over the places in the ledger and the hashes of all of them, {@link RunChain#START} where there is none
  */
 public record RunHead(long place, long seq, String hash) {
 
@@ -13,6 +13,6 @@ public record RunHead(long place, long seq, String hash) {
 
     /** The head once an entry is added. */
     public RunHead and(StoredEntry entry) {
-        return new RunHead(place + 1, entry.seq(), RunChain.hash(hash, entry.hash()));
+        return new RunHead(place + 1, entry.seq(), RunChain.hash(hash, entry.seq(), entry.hash()));
     }
 }

@@ -1,9 +1,11 @@
 package org.tenthwise.app.command;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.store.CouldNotOpen;
@@ -30,6 +33,13 @@ import picocli.CommandLine;
 record Typed(int exit, List<String> out, List<String> err, List<String> opened) {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-02T08:15:00Z"), ZoneOffset.ofHours(1));
+
+    /** What lies in a folder, by name. */
+    static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().toList();
+        }
+    }
 
     /** Types a line where there is no display. */
     static Typed line(Object... words) {

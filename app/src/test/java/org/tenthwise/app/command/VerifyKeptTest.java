@@ -29,10 +29,10 @@ class VerifyKeptTest {
     private Path record;
 
     @BeforeEach
-    void walk() {
+    void walk() throws Exception {
         store = folder.resolve("s.db");
-        Typed.line("walk", "LG-2207", "--readings", "LG-2207-fail", "--store", store, "--out", folder);
-        record = folder.resolve("LG-2207-C-013.json");
+        Typed.line("walk", "LG-2207", "--readings", "LG-2207-fail", "--store", store, "--out", folder.resolve("out"));
+        record = Typed.files(folder.resolve("out")).get(1);
     }
 
     private List<StoredEntry> entries() throws Exception {
@@ -65,8 +65,14 @@ class VerifyKeptTest {
     }
 
     @Test
-    void aWholeRecordIsSaidToBeWhole() {
-        assertEquals(0, Typed.line("verify", record).exit());
+    void aWholeRecordIsSaidToBeWholeWithTheRunHeadToCompare() throws Exception {
+        Typed typed = Typed.line("verify", record);
+        assertEquals(0, typed.exit());
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            RunHead head = kept.runHead("LG-2207-C-013");
+            assertEquals("Its run head is %s after %d entries. It is complete if the printed record has the same; --head HASH compares them."
+                    .formatted(head.hash(), head.place()), typed.out().get(1));
+        }
     }
 
     @Test

@@ -27,8 +27,7 @@ public final class Records {
     /** An invented run, entry by entry, in a ledger that holds other things too. */
     public static final class Walk {
 
-        private static final String RUN = "LG-2207-C-014";
-
+        private final String name;
         private final Plan plan;
         private final String by;
         private final List<Entry> entries = new ArrayList<>();
@@ -38,17 +37,22 @@ public final class Records {
         private OffsetDateTime at = OffsetDateTime.parse("2026-11-25T07:31:12+01:00");
 
         public Walk(Plan plan, String by) {
+            this("LG-2207-C-014", plan, by);
+        }
+
+        private Walk(String name, Plan plan, String by) {
+            this.name = name;
             this.plan = plan;
             this.by = by;
         }
 
         /** Adds what happened, forty seconds after what happened before; something of the shop belongs to no run. */
         public Walk add(Event event) {
-            String run = event instanceof Event.GaugeKnown ? Entry.SHOP : RUN;
+            String run = event instanceof Event.GaugeKnown ? Entry.SHOP : name;
             NewEntry entry = new NewEntry(run, at, by, event);
             RunHead before = runs.getOrDefault(run, RunHead.OF_NOTHING);
             StoredEntry row = StoredEntry.behind(head, before, entry);
-            if (run.equals(RUN)) {
+            if (run.equals(name)) {
                 entries.add(new Entry(row.seq(), run, at, by, event));
                 stored.add(row);
             }
@@ -69,8 +73,7 @@ public final class Records {
         }
 
         public Evidence evidence() {
-            return new Evidence(Sheet.of(plan, new Run(entries)), stored, head, "0.1.0",
-                    OffsetDateTime.parse("2026-11-25T15:06:30+01:00"));
+            return new Evidence(Sheet.of(plan, new Run(entries)), stored, "0.1.0");
         }
     }
 
@@ -91,13 +94,24 @@ public final class Records {
                 .addAll(sample.events().subList(0, Math.min(events, sample.events().size())));
     }
 
+    /** The same as a run of another name. */
+    static Walk walk(String name, DemoPart part, Sample sample, int events) {
+        return new Walk(name, part.plan(), sample.by()).add(sample.begun())
+                .addAll(sample.events().subList(0, Math.min(events, sample.events().size())));
+    }
+
     public static Evidence whole(DemoPart part, Sample sample) {
         return walk(part, sample, Integer.MAX_VALUE).evidence();
     }
 
     /** The plan of a demo part with its text changed. */
     public static Plan changed(DemoPart part, String from, String to) {
-        PlanReading reading = new PlanReader().read(part.planText().replace(from, to));
+        return plan(part.planText().replace(from, to));
+    }
+
+    /** The plan a text says. */
+    static Plan plan(String text) {
+        PlanReading reading = new PlanReader().read(text);
         if (reading instanceof PlanReading.Good good) {
             return good.plan();
         }

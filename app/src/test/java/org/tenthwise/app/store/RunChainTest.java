@@ -25,13 +25,13 @@ class RunChainTest {
     private final List<StoredEntry> ledger = new ArrayList<>();
 
     @Test
-    void theHeadIsTheHashesOfAllEntriesOneAfterTheOther() throws NoSuchAlgorithmException {
+    void theHeadIsThePlacesAndTheHashesOfAllEntriesOneAfterTheOther() throws NoSuchAlgorithmException {
         add("run-1", "run-2", "run-1");
         List<StoredEntry> run = run("run-1");
 
         String start = sha256("Tenthwise run, first page");
-        String one = sha256(start + run.get(0).hash());
-        String two = sha256(one + run.get(1).hash());
+        String one = sha256(start + "1 " + run.get(0).hash());
+        String two = sha256(one + "3 " + run.get(1).hash());
 
         assertEquals(new RunHead(2, 3, two), walked(run).head());
         assertEquals(Optional.of(new Before(2, one)), Before.in(run.get(1).body()));

@@ -7,9 +7,6 @@ import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.time.OffsetDateTime;
-import java.util.Calendar;
-import java.util.GregorianCalendar;
 import java.util.zip.CRC32;
 import javax.xml.transform.TransformerException;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -22,7 +19,6 @@ import org.apache.xmpbox.XMPMetadata;
 import org.apache.xmpbox.schema.AdobePDFSchema;
 import org.apache.xmpbox.schema.DublinCoreSchema;
 import org.apache.xmpbox.schema.PDFAIdentificationSchema;
-import org.apache.xmpbox.schema.XMPBasicSchema;
 import org.apache.xmpbox.type.BadFieldValueException;
 import org.apache.xmpbox.xml.XmpSerializer;
 import org.tenthwise.app.export.Evidence;
@@ -30,8 +26,8 @@ import org.tenthwise.app.text.Words;
 
 /**
  * What makes a PDF an archival one besides embedded lettering: the colour space named and brought along, and the same
- * particulars in both places a reader may look for them. Dates and id come from the evidence, so that the same evidence
- * gives the same file.
+ * particulars in both places a reader may look for them. There is no date of making, and the id comes from the evidence, so that
+ * the same evidence gives the same file.
  */
 final class Archival {
 
@@ -63,8 +59,6 @@ final class Archival {
     private void information(PDDocumentInformation information) {
         information.setTitle(title);
         information.setProducer(producer());
-        information.setCreationDate(exported());
-        information.setModificationDate(exported());
     }
 
     private byte[] particulars() throws IOException {
@@ -75,9 +69,6 @@ final class Archival {
             archival.setConformance("B");
             DublinCoreSchema work = xmp.createAndAddDublinCoreSchema();
             work.setTitle(title);
-            XMPBasicSchema basic = xmp.createAndAddXMPBasicSchema();
-            basic.setCreateDate(exported());
-            basic.setModifyDate(exported());
             AdobePDFSchema pdf = xmp.createAndAddAdobePDFSchema();
             pdf.setProducer(producer());
             ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -102,15 +93,9 @@ final class Archival {
         return PrintableText.of(evidence.tool());
     }
 
-    /** To the second, as both places keep it. */
-    private Calendar exported() {
-        OffsetDateTime whole = evidence.exported().withNano(0);
-        return GregorianCalendar.from(whole.toZonedDateTime());
-    }
-
     private long id() {
         CRC32 sum = new CRC32();
-        sum.update((evidence.last().hash() + evidence.head().hash() + evidence.exported()).getBytes(UTF_8));
+        sum.update((evidence.head().hash() + evidence.tool()).getBytes(UTF_8));
         return sum.getValue();
     }
 }

@@ -32,8 +32,7 @@ final class Margins {
         this.name = wrapping.lines(matter.say("record.running", matter.part(), matter.sheet().run().begun().serial()),
                 Style.SMALL, HALF);
         this.outcome = wrapping.lines(unfinished ? matter.say("record.open", said) : said, style(), HALF - (unfinished ? 20 : 0));
-        String proof = matter.say("record.foot", evidence.first().seq(), evidence.last().seq(), evidence.head().seq(),
-                evidence.head().hash());
+        String proof = matter.say("record.foot", evidence.head().place(), evidence.head().seq(), evidence.head().hash());
         String remark = matter.plan().remark();
         this.foot = wrapping.lines(remark.isBlank() ? proof : proof + "\n" + remark, Style.SMALL, Flow.WIDTH - PAGE_WIDTH);
     }

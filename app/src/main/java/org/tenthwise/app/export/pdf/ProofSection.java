@@ -36,8 +36,9 @@ final class ProofSection {
         fact("record.proof.entries", matter.say("record.entries", evidence.entries().size(), evidence.first().seq(),
                 evidence.last().seq()));
         fact("record.proof.last-hash", matter.say("record.entry-hash", evidence.last().seq(), evidence.last().hash()));
-        fact("record.proof.head", matter.say("record.entry-hash", evidence.head().seq(), evidence.head().hash()));
-        fact("record.proof.exported", matter.say("record.exported", Matter.time(evidence.exported()), evidence.tool()));
+        fact("record.proof.head", matter.say("record.run-head", evidence.head().place(), evidence.head().hash()));
+        fact("record.proof.stands", Matter.time(evidence.stands()));
+        fact("record.proof.tool", evidence.tool());
         flow.down(6);
         flow.text(matter.say("record.proof.how"), Style.TEXT, Flow.LEFT, Flow.WIDTH);
         flow.down(6);

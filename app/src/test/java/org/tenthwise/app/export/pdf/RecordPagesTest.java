@@ -116,7 +116,7 @@ class RecordPagesTest {
     }
 
     @Test
-    void theRecordNamesItsPlanAndTheHeadOfTheLedgerWhole() {
+    void theRecordNamesItsPlanAndTheHeadOfItsRunWhole() {
         String text = all(Scene.PASSED);
         assertTrue(text.contains(Scene.PASSED.evidence().sheet().plan().source().sha256()), text);
         assertTrue(text.contains(Scene.PASSED.evidence().head().hash()), text);

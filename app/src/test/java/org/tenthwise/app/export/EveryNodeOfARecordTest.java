@@ -1,0 +1,181 @@
+package org.tenthwise.app.export;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
+import com.fasterxml.jackson.databind.node.IntNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.LongNode;
+import com.fasterxml.jackson.databind.node.NullNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Event;
+
+/** Walks over every node of a record: whatever is changed, taken out or put in there must be found. */
+class EveryNodeOfARecordTest {
+
+    private static final String PLAN = """
+            format = 1
+            part = "SP-1"
+            revision = "A"
+            issue = "1"
+            name = "Spacer"
+            material = "nickel alloy 718"
+            drawing = "SP-1"
+            unit = "mm"
+
+            [[operation]]
+            number = 10
+            name = "Bore"
+
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "confirm"
+            name = "Jaws"
+            what = "Jaws clean."
+
+            [[step]]
+            number = 2
+            operation = 10
+            kind = "bore"
+            name = "Bore"
+            drawing = "20 H7"
+            method = "Two ways."
+            lower = 20.000
+            upper = 20.021
+            places = ["0°", "90°"]
+            gauge_kind = "bore-gauge"
+            master = 20.000
+            uncertainty = "bore gauge on a ring"
+            guard_band = 0.001
+            temperature = "ask"
+
+            [[uncertainty]]
+            name = "bore gauge on a ring"
+            expanded = 0.002
+
+            [temperature]
+            part_expansion = 13.0
+            shop_least = 18
+            shop_greatest = 26
+            """;
+
+    private final ObjectMapper json = new ObjectMapper();
+    private final RecordCheck check = new RecordCheck();
+    private final ObjectNode record = record();
+    private final List<String> unseen = new ArrayList<>();
+    private int aimed;
+
+    /** A short run that has a little of everything: readings, a gauge set, answers, a strike, a doubt, a note, a second pass, a concession. */
+    private ObjectNode record() {
+        Setting bore = Setting.onMaster(new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "R-20",
+                mm("20.001"), mm("0.000"));
+        Plan plan = Records.plan(PLAN);
+        Evidence evidence = new Records.Walk(plan, "Setter 1").add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()))
+                .add(new Event.Answered(1, Question.CONFIRMED, Answer.YES)).add(new Event.GaugeSet(2, bore))
+                .add(new Event.ReadingTaken(2, "1.1", mm("-0.011"))).add(new Event.ReadingTaken(2, "1.1", mm("-0.012")))
+                .add(new Event.StruckOut(5, "Dirt.")).add(new Event.ReadingTaken(2, "2.1", mm("-0.004")))
+                .add(new Event.TemperatureTaken(2, Body.PART, Celsius.of("22.5"))).add(new Event.TemperatureTaken(2, Body.GAUGE, Celsius.of("20.5")))
+                .add(new Event.DoubtFlagged(2, "Which end?")).add(new Event.NoteMade(0, "Night shift."))
+                .add(new Event.PassBegun(2, Event.PassBegun.Why.CUT)).add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
+                .add(new Event.Disposed(2, Disposition.USE_AS_IS, "Agreed.", "Inspector 1")).evidence();
+        try {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            new JsonRecord().write(evidence, out);
+            return (ObjectNode) json.readTree(out.toByteArray());
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Written mm(String figure) {
+        return new Written(figure, Unit.MILLIMETRE);
+    }
+
+    @Test
+    void nothingIsChangedTakenOutOrPutInUnseen() throws IOException {
+        assertEquals(Optional.empty(), check.check(new ByteArrayInputStream(json.writeValueAsBytes(record))).found().fault());
+        walk("", record);
+        assertEquals(List.of(), unseen);
+        assertTrue(aimed > 1_000, () -> "only %d changes were made".formatted(aimed));
+    }
+
+    private void walk(String path, JsonNode node) throws IOException {
+        if (node instanceof ObjectNode object) {
+            object.put("approved", true);
+            seen(path + "/approved put in");
+            object.remove("approved");
+            List<String> names = new ArrayList<>();
+            object.fieldNames().forEachRemaining(names::add);
+            for (String name : names) {
+                walk(path + "/" + name, object.get(name));
+                JsonNode was = object.get(name);
+                for (JsonNode other : others(was)) {
+                    object.set(name, other);
+                    seen(path + "/" + name + " made " + other);
+                }
+                object.remove(name);
+                seen(path + "/" + name + " taken out");
+                object.set(name, was);
+            }
+        } else if (node instanceof ArrayNode array) {
+            array.add("approved");
+            seen(path + " added to");
+            array.remove(array.size() - 1);
+            for (int i = 0; i < array.size(); i++) {
+                walk(path + "/" + i, array.get(i));
+                JsonNode was = array.remove(i);
+                seen(path + "/" + i + " taken out");
+                array.insert(i, was);
+            }
+        }
+    }
+
+    private static List<JsonNode> others(JsonNode node) {
+        JsonNodeFactory make = JsonNodeFactory.instance;
+        if (node.isTextual()) {
+            String text = node.textValue();
+            return List.of(TextNode.valueOf(text + "0"), TextNode.valueOf(""), NullNode.instance, make.arrayNode().add(text));
+        }
+        if (node.isNumber()) {
+            return List.of(LongNode.valueOf(node.longValue() + 1), TextNode.valueOf(node.asText()), make.numberNode(node.doubleValue()));
+        }
+        if (node.isBoolean()) {
+            return List.of(BooleanNode.valueOf(!node.booleanValue()), TextNode.valueOf(node.asText()), IntNode.valueOf(node.booleanValue() ? 1 : 0));
+        }
+        return Stream.<JsonNode>of(NullNode.instance, make.objectNode(), make.arrayNode(), TextNode.valueOf(node.toString()))
+                .filter(other -> !other.equals(node)).toList();
+    }
+
+    private void seen(String change) throws IOException {
+        aimed++;
+        if (check.check(new ByteArrayInputStream(json.writeValueAsBytes(record))).found().whole()) {
+            unseen.add(change);
+        }
+    }
+}
