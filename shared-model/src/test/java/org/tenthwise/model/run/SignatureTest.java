@@ -84,6 +84,7 @@ class SignatureTest {
 
     static List<Event> whatChangesNone() {
         return List.of(new Event.NoteMade(0, "put away"), new Event.HandedOver("Setter 2"), new Event.DoubtFlagged(1, "chatter"),
+                new Event.TakenOver(),
                 new Event.Signed("Setter 2", SignedAs.MEASURED_AGAIN), new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED));
     }
 
