@@ -70,8 +70,13 @@ final class WalkPlan implements Callable<Integer> {
             agree(ledger, sample);
             Shop shop = new Shop(ledger, with.clock());
             List<String> before = shop.runsOf(sound.part(), sample.begun().serial());
+            Optional<String> otherwise = shop.runWithOtherText(sound);
+            if (otherwise.isPresent()) {
+                throw new CouldNotRun("Run %s was begun with another text of %s rev %s, issue %s. Give the changed plan an issue of its own; nothing was taken."
+                        .formatted(otherwise.get(), sound.part().number(), sound.part().revision(), sound.issue()));
+            }
             RunSession session = shop.begin(new Beginning(sound, sample.begun().serial(),
-                    sample.begun().lot(), sample.begun().machine(), sample.by()));
+                    sample.begun().lot(), sample.begun().machine(), sample.by(), sample.begun().noLot()));
             Replay replay = new Replay(session, with.words());
             replay.play(sample.events());
             Sheet sheet = session.state().sheet();

@@ -36,7 +36,9 @@ public record Objection(Kind kind, String detail, String expected) {
         /** What does not conform or is not complete cannot be accepted. */
         NOT_TO_BE_ACCEPTED,
         /** A characteristic cannot be carried on with; what is not of the drawing can only be that, or be put right. */
-        NOT_FOR_THIS_CLASS
+        NOT_FOR_THIS_CLASS,
+        /** A sign that nobody sees stands in a name; the detail says which. */
+        HIDDEN_SIGN
     }
 
     Objection(Kind kind, String detail) {

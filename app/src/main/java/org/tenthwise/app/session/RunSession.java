@@ -245,6 +245,10 @@ public final class RunSession {
     }
 
     public Reply handOver(String to) throws CouldNotSave {
+        Optional<Objection> hidden = Signing.inName(to);
+        if (hidden.isPresent()) {
+            return Reply.refused(state(), hidden.get());
+        }
         return to.isBlank() ? refuse(Objection.Kind.BLANK) : kept(new Event.HandedOver(to.strip()));
     }
 
@@ -253,7 +257,7 @@ public final class RunSession {
         if (reason.isBlank() || signedBy.isBlank()) {
             return refuse(Objection.Kind.BLANK);
         }
-        Optional<Objection> against = shut().or(() -> Gate.disposing(sheet().line(inHand.number()).finding(), disposition))
+        Optional<Objection> against = Signing.inName(signedBy).or(this::shut).or(() -> Gate.disposing(sheet().line(inHand.number()).finding(), disposition))
                 .or(() -> Dispositions.against(inHand.stepClass(), disposition));
         return against.isPresent() ? Reply.refused(state(), against.get())
                 : kept(new Event.Disposed(inHand.number(), disposition, reason.strip(), signedBy.strip()));

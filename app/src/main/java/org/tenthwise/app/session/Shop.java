@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
@@ -59,7 +60,7 @@ public final class Shop {
         Plan plan = beginning.plan();
         String id = freeId(plan.part(), beginning.serial());
         Entry entry = ledger.append(id, OffsetDateTime.now(clock), beginning.by(), new Event.Begun(plan.part(),
-                beginning.serial(), beginning.lot(), beginning.machine(), plan.source()));
+                beginning.serial(), beginning.lot(), beginning.machine(), plan.source(), beginning.noLot()));
         return new RunSession(ledger, clock, new GaugeRack(ledger), plan, List.of(entry));
     }
 
@@ -69,6 +70,13 @@ public final class Shop {
             Event.Begun begun = new Run(ledger.entries(id)).begun();
             return begun.part().equals(part) && begun.serial().equals(serial.strip());
         }).toList();
+    }
+
+    /** A run begun under the same part, revision and issue with another text of the plan: the last of them. */
+    public Optional<String> runWithOtherText(Plan plan) {
+        return ledger.runs().stream().map(id -> new Run(ledger.entries(id)))
+                .filter(run -> run.begun().part().equals(plan.part()) && !run.begun().plan().text().equals(plan.source().text()))
+                .filter(run -> planOf(run).issue().equals(plan.issue())).map(Run::id).reduce((earlier, later) -> later);
     }
 
     private RunSummary summary(String id) {

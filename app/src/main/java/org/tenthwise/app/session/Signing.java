@@ -1,6 +1,7 @@
 package org.tenthwise.app.session;
 
 import java.util.Optional;
+import org.tenthwise.model.plan.Signs;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Person;
@@ -18,7 +19,8 @@ final class Signing {
         if (signedBy.isBlank()) {
             return Optional.of(Objection.of(Objection.Kind.BLANK));
         }
-        return switch (meaning) {
+        Optional<Objection> hidden = inName(signedBy);
+        return hidden.isPresent() ? hidden : switch (meaning) {
             case MACHINED_AND_MEASURED -> hasSigned(sheet, signedBy, SignedAs.MEASURED_AGAIN) ? notASecondPerson(signedBy) : Optional.empty();
             case MEASURED_AGAIN -> hasSigned(sheet, signedBy, SignedAs.MACHINED_AND_MEASURED) || sheet.run().wasReadBy(signedBy)
                     ? notASecondPerson(signedBy) : Optional.empty();
@@ -26,6 +28,11 @@ final class Signing {
             case NOT_ACCEPTED -> Optional.empty();
             case OTHER -> Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
         };
+    }
+
+    /** Against a name that looks like another. */
+    static Optional<Objection> inName(String name) {
+        return Signs.hiddenIn(name.strip()).map(sign -> new Objection(Objection.Kind.HIDDEN_SIGN, sign));
     }
 
     private static Optional<Objection> notASecondPerson(String signedBy) {

@@ -30,9 +30,12 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                         to.put("lot", begun.lot());
                         to.put("machine", begun.machine());
                         Parts.write(begun.plan(), to.putObject("plan"));
+                        if (begun.noLot()) {
+                            to.put("no-lot", true);
+                        }
                     },
                     from -> new Event.Begun(Parts.part(from.object("part")), from.text("serial"), from.text("lot"),
-                            from.text("machine"), Parts.plan(from.object("plan")))),
+                            from.text("machine"), Parts.plan(from.object("plan")), from.isSo("no-lot"))),
             new EventKind<>("gauge-known", Event.GaugeKnown.class,
                     (known, to) -> Parts.write(known.gauge(), to.putObject("gauge")),
                     from -> new Event.GaugeKnown(Parts.gauge(from.object("gauge")))),

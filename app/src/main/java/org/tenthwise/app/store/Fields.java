@@ -30,6 +30,18 @@ final class Fields {
         return object.has(key) ? Optional.of(text(key)) : Optional.empty();
     }
 
+    /** Whether {@code key} is there and true; false is not written. */
+    boolean isSo(String key) throws UnreadableEntry {
+        if (!object.has(key)) {
+            return false;
+        }
+        JsonNode value = value(key);
+        if (!value.isBoolean() || !value.booleanValue()) {
+            throw new UnreadableEntry("\"%s\" is not true".formatted(key));
+        }
+        return true;
+    }
+
     long whole(String key) throws UnreadableEntry {
         JsonNode value = value(key);
         if (!value.isIntegralNumber() || !value.canConvertToLong()) {

@@ -53,7 +53,8 @@ public final class Advice {
             case PASS, OPEN -> "";
             case CUT_AGAIN -> cutAgain(finding);
             case UNPROVEN -> unproven(finding);
-            case FAIL -> finding instanceof RunOutFinding runOut ? trueUp(runOut) : words.say("next.fail");
+            case FAIL -> finding instanceof RunOutFinding runOut ? trueUp(runOut)
+                    : words.say(words.key("next.fail", finding.step().stepClass()));
         };
     }
 

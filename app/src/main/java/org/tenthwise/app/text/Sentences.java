@@ -19,6 +19,7 @@ import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
@@ -112,6 +113,11 @@ public final class Sentences {
     /** What a record says of its part, and who signed for it: "Conforms. Accepted by Inspector 1." */
     public String outcome(Sheet sheet) {
         return new OutcomeWords(words).whole(sheet);
+    }
+
+    /** The material lot, or that there is none; empty where nothing was said. */
+    public String lot(Event.Begun begun) {
+        return begun.noLot() ? words.say("lot.none") : begun.lot();
     }
 
     /** The limits as the plan writes them; empty for a step that only asks. */

@@ -97,6 +97,15 @@ class WalkPlanTest {
     }
 
     @Test
+    void aPlanWithAnotherTextUnderOneIssueIsNotWalked() throws Exception {
+        walk("LG-2207", "LG-2207-pass");
+        Path changed = Files.writeString(folder.resolve("changed.toml"), DemoPart.SCREW_CARRIER.planText() + "\n# changed\n");
+        Typed typed = walk(changed.toString(), "LG-2207-pass");
+        assertEquals(2, typed.exit());
+        assertTrue(typed.err().get(0).startsWith("Run LG-2207-C-014 was begun with another text of LG-2207 rev C, issue 5."), typed.err()::toString);
+    }
+
+    @Test
     void aPartThatPassedButIsNotAcceptedDoesNotEndWell() throws Exception {
         Path readings = Files.writeString(folder.resolve("r.toml"), DemoPart.SCREW_CARRIER.passingReadings()
                 .replace("meaning = \"accepted\"", "meaning = \"not accepted\""));

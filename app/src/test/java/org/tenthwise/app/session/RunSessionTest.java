@@ -68,7 +68,7 @@ class RunSessionTest {
     @Test
     void aSecondRunOfTheSameSerialGetsAnIdOfItsOwnAndTheFirstIsPointedOut() throws Exception {
         assertEquals(List.of("LG-2207-C-014"), shop.runsOf(session.state().sheet().plan().part(), "014"));
-        assertEquals("LG-2207-C-014-2", shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "014", "", "", "Setter 1")).id());
+        assertEquals("LG-2207-C-014-2", shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "014", "", "", "Setter 1", true)).id());
     }
 
     @Test
@@ -98,7 +98,7 @@ class RunSessionTest {
         session.enter("-0.013");
         assertEquals(Optional.of(mm("30.015")), size(BORE).value());
 
-        RunSession another = shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "015", "", "", "Setter 2"));
+        RunSession another = shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "015", "", "", "Setter 2", true));
         session = another;
         setUp();
         session.goTo(BORE);

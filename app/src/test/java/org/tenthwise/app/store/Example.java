@@ -32,6 +32,10 @@ record Example(String kind, Event event, String json) {
                         new PlanSource("[part]\nnumber = \"LG-2207\"\n", "ab".repeat(32))), """
                         {"part":{"number":"LG-2207","revision":"C"},"serial":"0041","lot":"lot 9","machine":"Lathe 3",\
                         "plan":{"text":"[part]\\nnumber = \\"LG-2207\\"\\n","sha256":"%s"}}""".formatted("ab".repeat(32))),
+                new Example("begun", new Event.Begun(new PartId("LG-2207", "C"), "0041", "", "Lathe 3",
+                        new PlanSource("x", "ab".repeat(32)), true), """
+                        {"part":{"number":"LG-2207","revision":"C"},"serial":"0041","lot":"","machine":"Lathe 3",\
+                        "plan":{"text":"x","sha256":"%s"},"no-lot":true}""".formatted("ab".repeat(32))),
                 new Example("gauge-known", new Event.GaugeKnown(BORE_GAUGE), """
                         {"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"}}"""),
                 new Example("gauge-known", new Event.GaugeKnown(DEPTH_GAUGE), """

@@ -45,7 +45,7 @@ class SayingsTest {
         # step | readings               | verdict, distance                          | what next
         8      | 48.31                  | Pass 0.01 mm inside the lower limit.       |
         8      | 48.7                   | Cut again 0.10 mm above the upper limit.   | Change the X offset by −0.25 mm on diameter (−0.125 on radius).
-        8      | 48.2                   | Fail 0.10 mm below the lower limit.        | Stop. Do not cut here again: this needs a disposition.
+        8      | 48.2                   | Fail 0.10 mm below the lower limit.        | Stop. Do not cut here again before it is clear that the drawing can still be met; then sign to carry on.
         8      | 48.60                  | Pass Exactly on the upper limit.           |
         9      | 47.998 47.99           | Open 2 more to take.                       |
         9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. There is metal left: take a light cut and measure again, measure again with a better gauge, or have it signed for.

@@ -16,7 +16,7 @@ final class HeaderRules {
 
     /** @param unit absent, as any other of them, where a problem was noted */
     record Header(Optional<PartId> part, Optional<String> issue, Optional<String> name, Optional<String> material,
-                  Optional<String> drawing, Optional<Unit> unit, String remark) {
+                  Optional<String> drawing, Optional<Unit> unit, String remark, boolean lotAsked) {
     }
 
     /** False, with the one problem noted, where the file is of a format not read here: nothing else in it is judged then. */
@@ -37,6 +37,6 @@ final class HeaderRules {
         Optional<String> revision = keys.text("revision");
         return new Header(number.flatMap(n -> revision.map(r -> new PartId(n, r))), keys.text("issue"), keys.text("name"),
                 keys.text("material"), keys.text("drawing"), keys.word("unit", List.of(Unit.values()), Unit::symbol),
-                keys.ifAny("remark", keys::prose).orElse(""));
+                keys.ifAny("remark", keys::prose).orElse(""), keys.ifAny("lot", keys::truth).orElse(false));
     }
 }

@@ -66,7 +66,7 @@ public final class PlanReader {
         keys.finish();
         return keys.built(() -> new Plan(header.part().orElseThrow(), header.issue().orElseThrow(),
                 header.name().orElseThrow(), header.material().orElseThrow(), header.drawing().orElseThrow(), unit,
-                header.remark(), operations, steps, outline, source, climate));
+                header.remark(), operations, steps, outline, source, climate, header.lotAsked()));
     }
 
     private static PlanSource source(String text) {

@@ -17,6 +17,8 @@ public final class SampleReader {
 
     private static final String STEP = "step";
     private static final String NUMBER = "number";
+    private static final String LOT = "lot";
+    private static final String NO_LOT = "no_lot";
 
     private final TomlText toml;
 
@@ -40,7 +42,11 @@ public final class SampleReader {
         }
         judgePart(keys, plan.part());
         Optional<String> serial = keys.text("serial");
-        Optional<String> lot = keys.text("lot");
+        boolean noLot = keys.ifAny(NO_LOT, keys::truth).orElse(false);
+        Optional<String> lot = noLot ? keys.ifAny(LOT, keys::text) : keys.text(LOT);
+        if (noLot && lot.isPresent()) {
+            keys.problem(NO_LOT, "a \"%s\" stands beside it; leave one of them out".formatted(LOT));
+        }
         Optional<String> machine = keys.text("machine");
         Optional<String> by = keys.text("by");
         SampleGauges gauges = SampleGauges.read(keys);
@@ -50,8 +56,8 @@ public final class SampleReader {
         SampleSignatures.read(keys).forEach(events::add);
         Expectations expected = Expectations.read(keys, plan);
         keys.finish();
-        return keys.built(() -> new Sample(new Event.Begun(plan.part(), serial.orElseThrow(), lot.orElseThrow(),
-                machine.orElseThrow(), plan.source()), by.orElseThrow(), events.events(), events.meant(), expected.standings(), expected.outcome()));
+        return keys.built(() -> new Sample(new Event.Begun(plan.part(), serial.orElseThrow(), lot.orElse(""),
+                machine.orElseThrow(), plan.source(), noLot), by.orElseThrow(), events.events(), events.meant(), expected.standings(), expected.outcome()));
     }
 
     private static void judgePart(Keys keys, PartId planned) {

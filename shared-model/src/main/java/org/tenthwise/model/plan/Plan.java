@@ -20,10 +20,11 @@ import org.tenthwise.model.quantity.Unit;
  * @param steps      in the order they are done, numbers rising; not empty
  * @param source     the text the plan was read from
  * @param climate    what it says of heat; absent if it says nothing, and then nothing is corrected
+ * @param lotAsked   whether no run begins before the material lot was given, or no lot was chosen on purpose
  */
 public record Plan(PartId part, String issue, String name, String material, String drawing, Unit unit, String remark,
                    List<Operation> operations, List<Step> steps, Optional<Outline> outline, PlanSource source,
-                   Optional<Climate> climate) {
+                   Optional<Climate> climate, boolean lotAsked) {
 
     public Plan {
         operations = List.copyOf(operations);
@@ -37,6 +38,12 @@ public record Plan(PartId part, String issue, String name, String material, Stri
                 throw new IllegalArgumentException("Step %d stands in the plan twice".formatted(step.number()));
             }
         }
+    }
+
+    /** A plan that does not ask for the lot. */
+    public Plan(PartId part, String issue, String name, String material, String drawing, Unit unit, String remark,
+                List<Operation> operations, List<Step> steps, Optional<Outline> outline, PlanSource source, Optional<Climate> climate) {
+        this(part, issue, name, material, drawing, unit, remark, operations, steps, outline, source, climate, false);
     }
 
     /** A plan that says nothing of heat. */

@@ -14,8 +14,23 @@ import org.tenthwise.model.quantity.Written;
 /** What can happen in a run. A correction is one more event; none is ever changed or taken away. */
 public sealed interface Event {
 
-    /** A run was begun on a part; the plan in force is kept with it. */
-    record Begun(PartId part, String serial, String lot, String machine, PlanSource plan) implements Event {
+    /**
+     * A run was begun on a part; the plan in force is kept with it.
+     *
+     * @param lot   material lot; empty where none was said
+     * @param noLot whether it was said on purpose that there is no lot
+     */
+    record Begun(PartId part, String serial, String lot, String machine, PlanSource plan, boolean noLot) implements Event {
+
+        public Begun {
+            if (noLot && !lot.isEmpty()) {
+                throw new IllegalArgumentException("There is either a lot or none");
+            }
+        }
+
+        public Begun(PartId part, String serial, String lot, String machine, PlanSource plan) {
+            this(part, serial, lot, machine, plan, false);
+        }
     }
 
     /** A gauge was made known to the shop, its sense asked where the kind has one. */

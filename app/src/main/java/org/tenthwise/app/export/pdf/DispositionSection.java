@@ -1,11 +1,15 @@
 package org.tenthwise.app.export.pdf;
 
+import java.util.List;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Signature;
+import org.tenthwise.model.verdict.Standing;
 
 /** What was signed for characteristics that did not pass, in force or lapsed, and who signed the whole. */
 final class DispositionSection {
@@ -48,14 +52,29 @@ final class DispositionSection {
         flow.need(60);
         flow.down(4);
         flow.rule(Strokes.THICK, Role.INK);
-        CellGrid grid = new CellGrid(flow, 180, 180, 338)
+        new CellGrid(flow, 180, 180, 338)
                 .cell(matter.say("record.begun-by"), matter.sheet().run().entries().get(0).by())
-                .cell(matter.say("record.in-hand"), matter.sheet().run().by());
-        matter.last(Event.Closed.class::isInstance).ifPresentOrElse(entry -> {
-            Event.Closed closed = (Event.Closed) entry.event();
-            grid.cell(matter.say("record.closed-by"),
-                    matter.say("record.closed", closed.signedBy(), closed.meaning(), Matter.time(entry.at()), entry.seq()));
-        }, () -> grid.cell(matter.say("record.closed-by"), matter.say("record.not-closed")));
-        grid.end();
+                .cell(matter.say("record.in-hand"), matter.sheet().run().by())
+                .cell(matter.say("record.closed-by"), matter.last(Event.Closed.class::isInstance)
+                        .map(entry -> matter.say("record.closed", Matter.time(entry.at()))).orElse(matter.say("record.not-closed")))
+                .end();
+        List<Signature> all = matter.sheet().run().signatures();
+        all.forEach(signature -> add(signature, signature.standsAgainst(all)));
+        if (all.isEmpty()) {
+            flow.text(matter.say("signed.nobody"), Style.BOLD, TEXT, Flow.RIGHT - TEXT);
+        }
+    }
+
+    /** What speaks against the part has the shape of what is out. */
+    private void add(Signature signature, boolean against) {
+        flow.need(2 * Style.TEXT.leading());
+        double middle = flow.y() + Style.BOLD.leading() / 2;
+        if (against) {
+            flow.leaf().add(drawing -> VerdictShape.draw(drawing, Standing.FAIL, new Point(Flow.LEFT + 8, middle), 6.5));
+        }
+        flow.text(new OutcomeWords(matter.words()).signature(signature), Style.BOLD, TEXT, Flow.RIGHT - TEXT);
+        flow.text(matter.say(signature.closed() ? "record.signature-closed" : "record.signature-when", Matter.time(signature.entry().at()),
+                signature.entry().seq()), Style.SMALL, TEXT, Flow.RIGHT - TEXT);
+        flow.down(4);
     }
 }

@@ -1,6 +1,7 @@
 package org.tenthwise.app.export.pdf;
 
 import java.util.List;
+import java.util.Optional;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
@@ -16,6 +17,7 @@ final class TitleSection {
     private static final double[] CELLS = {156, 84, 86, 186, 186};
     private static final double COUNTS_LEFT = 500;
     private static final double COUNT_WIDTH = 84;
+    private static final double SHAPE_ROOM = 24;
 
     private final Matter matter;
     private final Flow flow;
@@ -49,7 +51,7 @@ final class TitleSection {
         new CellGrid(flow, CELLS)
                 .cell(matter.say("record.cell.part"), plan.name())
                 .cell(matter.say("record.cell.serial"), begun.serial())
-                .cell(matter.say("record.cell.lot"), begun.lot())
+                .cell(matter.say("record.cell.lot"), matter.sentences().lot(begun))
                 .cell(matter.say("record.cell.material"), plan.material())
                 .cell(matter.say("record.cell.drawing"), plan.drawing()).end();
         new CellGrid(flow, CELLS)
@@ -64,8 +66,12 @@ final class TitleSection {
     private void outcome() {
         flow.down(16);
         double top = flow.y();
+        Optional<Standing> shape = OutcomeWords.shape(matter.sheet());
+        double indent = shape.isPresent() ? SHAPE_ROOM : 0;
         double width = COUNTS_LEFT - Flow.LEFT - 16;
-        flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, Flow.LEFT, width);
+        shape.ifPresent(standing -> flow.leaf().add(drawing -> VerdictShape.draw(drawing, standing,
+                new Point(Flow.LEFT + 9, top + Style.HEADING.leading() / 2), 8)));
+        flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, Flow.LEFT + indent, width - indent);
         flow.down(2);
         flow.text(matter.say("record.accounted", new OutcomeWords(matter.words()).counts(matter.sheet())), Style.STRONG.in(Role.INK2).regular(),
                 Flow.LEFT, width);

@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.begin;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.tenthwise.app.session.Beginning;
@@ -34,6 +35,7 @@ public final class BeginViewModel {
     private final FormViewModel form;
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
     private List<RunSummary> runs = List.of();
+    private Optional<String> withOtherText = Optional.empty();
 
     public BeginViewModel(Plan plan, Shop shop, Errands errands, Words words, Journey journey) {
         this.plan = plan;
@@ -42,7 +44,7 @@ public final class BeginViewModel {
         this.words = words;
         this.journey = journey;
         serial = field("serial", true);
-        lot = field("lot", false);
+        lot = field("lot", plan.lotAsked());
         machine = field("machine", false);
         person = field("person", true);
         form = new FormViewModel(List.of(serial, lot, machine, person), words, words.say("begin.act"), this::begin);
@@ -79,13 +81,18 @@ public final class BeginViewModel {
     }
 
     public void load() {
-        errands.run(shop::runs, this::loaded);
+        errands.run(() -> new Loaded(shop.runs(), shop.runWithOtherText(plan)), this::loaded);
     }
 
-    private void loaded(List<RunSummary> known) {
+    private record Loaded(List<RunSummary> runs, Optional<String> withOtherText) {
+    }
+
+    private void loaded(Loaded loaded) {
+        List<RunSummary> known = loaded.runs();
         runs = known;
+        withOtherText = loaded.withOtherText();
         Known ready = new Known(known);
-        lot.offer(ready.lots(plan.part()));
+        offerLots(ready.lots(plan.part()));
         machine.offer(ready.machines());
         person.offer(ready.people());
         known.stream().findFirst().ifPresent(last -> {
@@ -93,6 +100,14 @@ public final class BeginViewModel {
             preset(person, last.sheet().run().by());
         });
         weigh();
+    }
+
+    /** That there is no lot stands behind those known; where none is known, a lot is typed unless that is chosen. */
+    private void offerLots(List<String> known) {
+        lot.offer(plan.lotAsked() ? Stream.concat(known.stream(), Stream.of(words.say("begin.no-lot"))).toList() : known);
+        if (known.isEmpty() && lot.valueProperty().get().isEmpty()) {
+            lot.type();
+        }
     }
 
     private static void preset(Field<String> field, String value) {
@@ -116,6 +131,13 @@ public final class BeginViewModel {
     }
 
     private void begin() {
+        withOtherText.ifPresentOrElse(run -> journey.tell(new Message(words.say("begin.other-text.title"),
+                words.say("begin.other-text", run, plan.part().number(), plan.part().revision(), plan.issue()),
+                List.of(new Message.Reply(words.say("begin.other-text.go-on"), this::beginOrGoOn),
+                        new Message.Reply(words.say("begin.other-text.leave"), () -> { })))), this::beginOrGoOn);
+    }
+
+    private void beginOrGoOn() {
         begunAlready().ifPresentOrElse(run -> journey.tell(new Message(
                 words.say("begin.already.title", serial.reads()), notice.get() + " " + words.say("begin.already.ask"),
                 List.of(new Message.Reply(words.say("begin.anew"), this::beginAnew),
@@ -123,7 +145,8 @@ public final class BeginViewModel {
     }
 
     private void beginAnew() {
-        Beginning beginning = new Beginning(plan, serial.reads(), lot.reads(), machine.reads(), person.reads());
+        boolean noLot = plan.lotAsked() && lot.reads().equals(words.say("begin.no-lot"));
+        Beginning beginning = new Beginning(plan, serial.reads(), noLot ? "" : lot.reads(), machine.reads(), person.reads(), noLot);
         form.busy(true);
         errands.run(() -> shop.begin(beginning), journey::run, () -> form.busy(false));
     }

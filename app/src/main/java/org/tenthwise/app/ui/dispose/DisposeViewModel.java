@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.session.Dispositions;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.Remarks;
@@ -36,7 +37,6 @@ public final class DisposeViewModel {
         this.journey = journey;
         what = Field.choice("what", words.say("dispose.what"), words.say("dispose.what.question"),
                 disposition -> words.say("dispose.what", disposition));
-        what.offer(List.of(Disposition.values()));
         why = Field.words("why", words.say("dispose.why"), words.say("dispose.why.question"), true, MOST_REASON);
         who = Field.words("who", words.say("dispose.who"), words.say("dispose.who.question"), true, MOST_NAME);
         form = new FormViewModel(List.of(what, why, who), words, words.say("dispose.act"), this::dispose);
@@ -61,6 +61,10 @@ public final class DisposeViewModel {
 
     public void load() {
         inHand.load((state, known) -> {
+            what.offer(Dispositions.offeredTo(state.inHand().stepClass()));
+            if (what.choice().offeredProperty().get().size() == 1) {
+                what.choice().choose(what.choice().offeredProperty().get().get(0));
+            }
             who.offer(known.people());
             form.aboutProperty().set(words.say("words.about", state.inHand().number()));
         });

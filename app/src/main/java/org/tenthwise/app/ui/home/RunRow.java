@@ -9,6 +9,7 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Standing;
@@ -59,6 +60,9 @@ public record RunRow(RunSummary summary, String part, String revision, String se
     }
 
     private static String waits(Line line, Words words) {
+        if (line.disposed().isEmpty() && line.step().stepClass() == StepClass.SET_UP) {
+            return words.say("home.at-put-right", line.step().number(), line.step().name());
+        }
         return line.disposed().isPresent()
                 ? words.say("home.at-disposed", line.step().number(), new Advice(words).next(line))
                 : words.say("home.at-waits", line.step().number(), line.step().name());

@@ -8,6 +8,7 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import org.tenthwise.model.plan.Signs;
 
 /** A line of text as it is typed, on the letters of the screen or on a hardware keyboard. */
 public final class TextEntryViewModel implements Typing {
@@ -56,8 +57,7 @@ public final class TextEntryViewModel implements Typing {
 
     @Override
     public void character(String character) {
-        boolean control = character.codePoints().anyMatch(Character::isISOControl);
-        if (!control && typed.get().length() + character.length() <= most) {
+        if (Signs.hiddenIn(character).isEmpty() && typed.get().length() + character.length() <= most) {
             typed.set(typed.get() + character);
         }
     }

@@ -14,6 +14,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
+import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
@@ -113,7 +114,11 @@ public final class RecordView extends BorderPane implements Screen {
         List<Region> said = new ArrayList<>();
         Label outcome = label(model.outcomeValue().getValue(), "strong");
         outcome.setId("outcome");
-        said.add(outcome);
+        HBox heading = new HBox(12, outcome);
+        heading.setAlignment(Pos.CENTER_LEFT);
+        OutcomeWords.shape(sheet).ifPresent(shape -> heading.getChildren().add(0, rows.fixed(pictures.small(
+                new VerdictMark(shape, outcome.getText()), MARK, MARK, Role.PAPER))));
+        said.add(heading);
         for (RecordViewModel.Count count : model.countsValue().getValue()) {
             HBox line = new HBox(12, rows.fixed(pictures.small(new VerdictMark(count.standing(), count.words()), MARK, MARK,
                     Role.PAPER)), label(count.words(), "body"));
@@ -146,14 +151,12 @@ public final class RecordView extends BorderPane implements Screen {
         HBox onwards = new HBox(8, way("hand-over", Key.Kind.PLAIN, words.say("sheet.hand-over"), model::handOver),
                 way("sign", Key.Kind.PLAIN, words.say("sheet.sign"), model::sign),
                 way("go-on", Key.Kind.COMMIT, words.say("home.go-on"), model::goOn));
+        HBox further = new HBox(8, way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign));
         VBox foot = new VBox(8, files);
         foot.getStyleClass().add("record-foot");
         foot.setMinHeight(USE_PREF_SIZE);
         model.unfinishedValue().subscribe(unfinished -> {
-            foot.getChildren().remove(onwards);
-            if (unfinished) {
-                foot.getChildren().add(onwards);
-            }
+            foot.getChildren().setAll(files, unfinished ? onwards : further);
         });
         return foot;
     }

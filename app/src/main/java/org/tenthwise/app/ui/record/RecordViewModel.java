@@ -97,8 +97,9 @@ public final class RecordViewModel {
         if (!begun.machine().isEmpty()) {
             facts.add(words.say("sheet.machine", begun.machine()));
         }
-        if (!begun.lot().isEmpty()) {
-            facts.add(words.say("sheet.lot", begun.lot()));
+        String lot = new Sentences(words).lot(begun);
+        if (!lot.isEmpty()) {
+            facts.add(words.say("sheet.lot", lot));
         }
         for (Entry entry : kept.run().entries()) {
             if (entry.event() instanceof Event.HandedOver over) {

@@ -20,6 +20,7 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
@@ -173,6 +174,9 @@ final class Asking {
         if (standing == Standing.FAIL && finding.step().check() instanceof Check.RunOut runOut) {
             return Commit.of(Act.JAWS_MOVED, words.say(runOut.jaws() > 0 ? "run.jaws-moved" : "run.trued"),
                     words.say("run.jaws-moved.line"));
+        }
+        if (standing == Standing.FAIL && state.inHand().stepClass() == StepClass.SET_UP) {
+            return Commit.of(Act.READ_AGAIN, words.say("run.put-right"), words.say("run.put-right.line"));
         }
         if (standing == Standing.FAIL) {
             return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));

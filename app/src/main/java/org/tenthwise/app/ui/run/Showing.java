@@ -55,7 +55,7 @@ final class Showing {
     private Heads heads(State state) {
         Event.Begun begun = state.sheet().run().begun();
         Operation operation = state.sheet().plan().operation(state.inHand().operation());
-        return new Heads(words.say("run.part", begun.part().number(), begun.part().revision()), begun.serial(), begun.lot(),
+        return new Heads(words.say("run.part", begun.part().number(), begun.part().revision()), begun.serial(), new Sentences(words).lot(begun),
                 words.say("run.operation-of", operation.number(), operation.name()), state.sheet().run().by(),
                 words.say("run.open", state.open().size()));
     }

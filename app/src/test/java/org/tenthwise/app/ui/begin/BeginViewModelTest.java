@@ -1,6 +1,8 @@
 package org.tenthwise.app.ui.begin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -9,7 +11,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
 
@@ -40,6 +46,13 @@ class BeginViewModelTest {
         text.chars().mapToObj(Character::toString).forEach(model.form()::character);
     }
 
+    @SuppressWarnings("unchecked")
+    private static void noLot(BeginViewModel model) {
+        Field<String> lot = (Field<String>) model.form().fields().get(1);
+        lot.choose();
+        lot.choice().choose("No lot");
+    }
+
     private Event.Begun begun(String run) {
         return workshop.shop.open(run).state().sheet().run().begun();
     }
@@ -62,6 +75,7 @@ class BeginViewModelTest {
         BeginViewModel model = model();
         type(model, "015");
         model.form().goOn();
+        noLot(model);
         model.form().goOn();
         assertEquals(List.of("run LG-2207-C-015"), workshop.went());
         assertEquals("Lathe 4", begun("LG-2207-C-015").machine());
@@ -75,6 +89,7 @@ class BeginViewModelTest {
         type(model, "014");
         assertEquals("Serial 014 is begun already and stands at 6 Coolant and chips.", model.noticeProperty().get());
         model.form().goOn();
+        noLot(model);
         model.form().goOn();
         assertEquals("Serial 014 is begun already", workshop.told().get(0).title());
         workshop.reply("Go on with it");
@@ -88,9 +103,43 @@ class BeginViewModelTest {
         BeginViewModel model = model();
         type(model, "014");
         model.form().goOn();
+        noLot(model);
         model.form().goOn();
         workshop.reply("Begin another run");
         assertEquals(List.of("run LG-2207-C-014-2"), workshop.went());
+    }
+
+    @Test
+    void theLotIsNotPassedByInSilence() {
+        workshop.setUp("013");
+        BeginViewModel model = model();
+        type(model, "014");
+        model.form().goOn();
+        assertFalse(model.form().readyProperty().get());
+        model.form().goOn();
+        assertEquals(List.of(), workshop.went());
+        noLot(model);
+        model.form().goOn();
+        assertTrue(begun("LG-2207-C-014").noLot());
+        assertEquals("", begun("LG-2207-C-014").lot());
+    }
+
+    @Test
+    void aPlanThatReadsOtherwiseUnderTheSameIssueIsBegunOnlyOnPurpose() {
+        workshop.setUp("013");
+        Plan changed = ((PlanReading.Good) new PlanReader().read(DemoPart.SCREW_CARRIER.planText() + "\n# changed\n")).plan();
+        BeginViewModel model = new BeginViewModel(changed, workshop.shop, workshop.errands, workshop.words, workshop);
+        model.load();
+        type(model, "014");
+        model.form().goOn();
+        noLot(model);
+        model.form().goOn();
+        assertTrue(workshop.told().get(0).words().startsWith("Run LG-2207-C-013 was begun with another text of LG-2207 rev C, issue 5."));
+        workshop.reply("Do not begin");
+        assertEquals(List.of(), workshop.went());
+        model.form().goOn();
+        workshop.reply("Begin with this text");
+        assertEquals(List.of("run LG-2207-C-014"), workshop.went());
     }
 
     @Test

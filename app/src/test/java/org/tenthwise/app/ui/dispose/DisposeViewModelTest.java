@@ -13,6 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 
@@ -68,6 +70,16 @@ class DisposeViewModelTest {
                 session.state().line().disposed());
         assertTrue(session.state().line().settled());
         assertEquals(List.of("back"), workshop.went());
+    }
+
+    @Test
+    void aSetUpThatFailedIsOnlyCarriedOnHere() {
+        RunSession setUp = workshop.begin(DemoPart.SCREW_CARRIER, "020");
+        Workshop.must(() -> setUp.answer(Answer.NO));
+        DisposeViewModel other = new DisposeViewModel(workshop.inHand(setUp), workshop.words, workshop);
+        other.load();
+        assertEquals(Optional.of(Disposition.CARRY_ON), other.form().fields().get(0).valueProperty().get());
+        assertEquals(1, other.form().fields().get(0).choice().offeredProperty().get().size());
     }
 
     @Test

@@ -1,0 +1,195 @@
+package org.tenthwise.app.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.text.OutcomeWords;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
+
+/** A plan of one set-up confirmation and one look of the drawing, which asks for the lot. */
+class SigningSessionTest {
+
+    private static final String PLAN = """
+            format = 1
+            part = "S-1"
+            revision = "A"
+            issue = "1"
+            name = "Spacer"
+            material = "steel C45"
+            drawing = "S-1 sheet 1"
+            unit = "mm"
+            lot = true
+
+            [[operation]]
+            number = 10
+            name = "Turn"
+
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "confirm"
+            name = "Gripped"
+            what = "The jaws are tight."
+            hold = [1]
+
+            [[step]]
+            number = 2
+            operation = 10
+            kind = "look"
+            name = "Edges"
+            what = "Edges are broken."
+            """;
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+    private RunSession session;
+
+    @BeforeEach
+    void aRun() {
+        workshop = new Workshop(folder);
+        session = begin(PLAN, "001");
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private RunSession begin(String plan, String serial) {
+        return Workshop.must(() -> workshop.shop.begin(new Beginning(plan(plan), serial, "L-1", "Lathe 4", "Setter 2")));
+    }
+
+    private static Plan plan(String text) {
+        return ((PlanReading.Good) new PlanReader().read(text)).plan();
+    }
+
+    private void passed() throws Exception {
+        session.answer(Answer.YES);
+        session.goTo(2);
+        session.answer(Answer.YES);
+    }
+
+    private static Objection.Kind refused(Reply reply) {
+        return reply.objection().orElseThrow().kind();
+    }
+
+    private String heading() {
+        return new OutcomeWords(workshop.words).whole(session.state().sheet());
+    }
+
+    @Test
+    void aPartConformsByItselfAndIsAcceptedOnlyByASignature() throws Exception {
+        passed();
+        assertEquals("Conforms. Not signed.", heading());
+        session.close("Setter 2", SignedAs.MACHINED_AND_MEASURED);
+        assertEquals("Conforms. Machined and measured by Setter 2. Not yet accepted.", heading());
+        session.sign("Inspector 1", SignedAs.ACCEPTED);
+        assertEquals("Conforms. Accepted by Inspector 1.", heading());
+        session.sign("Inspector 2", SignedAs.NOT_ACCEPTED);
+        assertEquals("Conforms. Not accepted by Inspector 2. Accepted by Inspector 1.", heading());
+    }
+
+    @Test
+    void theSecondPersonIsAnotherThanWhoMadeItOrReadIt() throws Exception {
+        passed();
+        assertEquals(Objection.Kind.NOT_A_SECOND_PERSON, refused(session.sign("setter  2", SignedAs.MEASURED_AGAIN)));
+        session.sign("Setter 1", SignedAs.MACHINED_AND_MEASURED);
+        assertEquals(Objection.Kind.NOT_A_SECOND_PERSON, refused(session.sign("SETTER1", SignedAs.MEASURED_AGAIN)));
+        assertTrue(session.sign("Inspector 1", SignedAs.MEASURED_AGAIN).objection().isEmpty());
+        assertEquals(Objection.Kind.NOT_A_SECOND_PERSON, refused(session.sign("Inspector 1", SignedAs.MACHINED_AND_MEASURED)));
+    }
+
+    @Test
+    void whatDoesNotConformOrIsNotCompleteCannotBeAccepted() throws Exception {
+        assertEquals(Objection.Kind.NOT_TO_BE_ACCEPTED, refused(session.close("Inspector 1", SignedAs.ACCEPTED)));
+        session.answer(Answer.YES);
+        session.goTo(2);
+        session.answer(Answer.NO);
+        assertEquals(Objection.Kind.NOT_TO_BE_ACCEPTED, refused(session.sign("Inspector 1", SignedAs.ACCEPTED)));
+        assertTrue(session.sign("Inspector 1", SignedAs.NOT_ACCEPTED).objection().isEmpty());
+    }
+
+    @Test
+    void aSignatureLapsesVisiblyWhenSomethingIsReadAnew() throws Exception {
+        passed();
+        session.sign("Inspector 1", SignedAs.ACCEPTED);
+        session.again(Event.PassBegun.Why.MEASURED_AGAIN);
+        session.answer(Answer.YES);
+        assertEquals("Conforms. Not signed: what Inspector 1 signed has lapsed.", heading());
+    }
+
+    @Test
+    void aClosedRunTakesFurtherSignaturesAndIsNotClosedTwice() throws Exception {
+        passed();
+        session.close("Setter 2", SignedAs.MACHINED_AND_MEASURED);
+        assertEquals(Objection.Kind.CLOSED, refused(session.close("Inspector 1", SignedAs.ACCEPTED)));
+        assertTrue(session.sign("Inspector 1", SignedAs.ACCEPTED).objection().isEmpty());
+        assertEquals(2, session.state().sheet().run().signatures().size());
+    }
+
+    @Test
+    void aSetUpIsCarriedOnWithAReasonAndSaidInTheHeading() throws Exception {
+        session.answer(Answer.NO);
+        assertEquals(List.of(Disposition.CARRY_ON), Dispositions.offeredTo(StepClass.SET_UP));
+        assertEquals(Objection.Kind.BLANK, refused(session.dispose(Disposition.CARRY_ON, " ", "Foreman 1")));
+        session.dispose(Disposition.CARRY_ON, "Held by hand", "Foreman 1");
+        session.goTo(2);
+        session.answer(Answer.YES);
+        assertEquals("Conforms, one set-up step carried on. Not signed.", heading());
+    }
+
+    @Test
+    void aCharacteristicIsNotCarriedOn() throws Exception {
+        session.answer(Answer.YES);
+        session.goTo(2);
+        session.answer(Answer.NO);
+        assertEquals(Objection.Kind.NOT_FOR_THIS_CLASS, refused(session.dispose(Disposition.CARRY_ON, "because", "Foreman 1")));
+        session.dispose(Disposition.SCRAP, "Broken", "Inspector 1");
+        assertEquals("Does not conform: 1 of 1 characteristics out. Scrapped. Not signed.", heading());
+    }
+
+    @Test
+    void aNameWithASignThatNobodySeesIsRefused() throws Exception {
+        passed();
+        assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.sign("Inspector\u202e1", SignedAs.ACCEPTED)));
+        assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.close("Inspector\u00071", SignedAs.ACCEPTED)));
+        assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.handOver("Setter\u200b2")));
+        assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.dispose(Disposition.USE_AS_IS, "why", "Inspector\u202e1")));
+        assertThrows(IllegalArgumentException.class, () -> new Beginning(plan(PLAN), "0\u202e01", "L-1", "", "Setter 2"));
+    }
+
+    @Test
+    void aLotThatThePlanAsksForIsGivenOrThereIsNoneOnPurpose() throws Exception {
+        assertThrows(IllegalArgumentException.class, () -> new Beginning(plan(PLAN), "002", " ", "", "Setter 2"));
+        RunSession without = workshop.shop.begin(new Beginning(plan(PLAN), "002", "", "", "Setter 2", true));
+        assertTrue(workshop.shop.sheet(without.id()).run().begun().noLot());
+        assertTrue(new Beginning(plan(PLAN.replace("lot = true\n", "")), "003", "", "", "Setter 2").lot().isEmpty());
+    }
+
+    @Test
+    void aPlanWithAnotherTextUnderOneIssueIsNoticed() {
+        assertEquals(Optional.empty(), workshop.shop.runWithOtherText(plan(PLAN)));
+        String changed = PLAN.replace("Edges are broken.", "Edges are sharp.");
+        assertEquals(Optional.of(session.id()), workshop.shop.runWithOtherText(plan(changed)));
+        assertEquals(Optional.empty(), workshop.shop.runWithOtherText(plan(changed.replace("issue = \"1\"", "issue = \"2\""))));
+        assertEquals(Optional.empty(), workshop.shop.runWithOtherText(DemoPart.SCREW_CARRIER.plan()));
+    }
+}
