@@ -73,13 +73,19 @@ final class StepSheet extends VBox {
     /**
      * Gauge, method and caution, for a place where there is more room than on the sheet.
      *
-     * @param remarksToo whether the remarks go there as well, which take the place of gauge and method once they come
+     * @param remarksToo whether the remarks go there as well, which take the place of the method once they come; the gauge
+     *                   stays on the sheet then
      */
     Region takeHow(boolean remarksToo) {
         howHere.getChildren().clear();
         said.getChildren().setAll(sentence, next);
-        how.getChildren().setAll(gauge, method, caution);
-        (remarksToo ? how : said).getChildren().add(2, remarks);
+        how.getChildren().setAll(method, caution);
+        if (remarksToo) {
+            howHere.getChildren().setAll(gauge);
+        } else {
+            how.getChildren().add(0, gauge);
+        }
+        (remarksToo ? how.getChildren() : said.getChildren()).add(remarksToo ? 1 : 2, remarks);
         methodGivesWay = remarksToo;
         return how;
     }
@@ -94,7 +100,7 @@ final class StepSheet extends VBox {
         name.setText(step.name());
         drawing.setText(step.drawing());
         boolean givesWay = methodGivesWay && !found.remarks().isEmpty();
-        gauge.setText(givesWay ? "" : step.gauge());
+        gauge.setText(step.gauge());
         method.setText(givesWay ? "" : step.method());
         cautionWords.setText(step.caution());
         caution.setVisible(!step.caution().isEmpty());
