@@ -1,6 +1,7 @@
 package org.tenthwise.model.record;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,9 +60,7 @@ final class Assessment {
             return SizeSum.of(plan, step, size, pass);
         }
         if (check instanceof Check.PlugFit plugFit) {
-            List<Measured> bore = found.get(plugFit.boreStep()) instanceof SizeFinding size && size.missing() == 0
-                    ? size.measured() : List.of();
-            return PlugSum.of(step, plugFit, pass, bore);
+            return PlugSum.of(plan, step, plugFit, pass, sizes(plugFit.boreStep()));
         }
         if (check instanceof Check.OverWires overWires) {
             return WiresSum.of(plan, step, overWires, pass, overWires.minorStep().flatMap(this::largest), run);
@@ -69,10 +68,15 @@ final class Assessment {
         return answers(step, pass);
     }
 
-    /** The largest size read at any place of another step; absent until all of them are read. */
+    /** The largest size read at any place of another step; absent where {@link #sizes} has none. */
     private Optional<Length> largest(int step) {
-        return found.get(step) instanceof SizeFinding size && size.missing() == 0
-                ? Optional.of(Length.greatest(size.measured().stream().map(Measured::value).toList())) : Optional.empty();
+        return sizes(step).stream().max(Comparator.naturalOrder());
+    }
+
+    /** The sizes of another step; none until all of them are read, and none while a figure there is far off. */
+    private List<Length> sizes(int step) {
+        return found.get(step) instanceof SizeFinding size && size.missing() == 0 && !Plausible.spoils(size)
+                ? size.measured().stream().map(Measured::value).toList() : List.of();
     }
 
     private static AnswerFinding answers(Step step, Run.Pass pass) {

@@ -135,7 +135,15 @@ public final class Plausible {
         if (finding instanceof SizeFinding size) {
             return farOff(size.check(), size.measured());
         }
+        if (finding instanceof PlugFinding plug) {
+            return plug.farOff();
+        }
         return finding instanceof WiresFinding wires ? farOff(wires.check(), wires.measured()) : List.of();
+    }
+
+    /** The same of a plug before there is a finding: what it can be, its bore says. */
+    static List<Measured> farOff(Plan plan, Check.PlugFit fit, List<Measured> plug) {
+        return plug.stream().filter(read -> isFarOff(fit, read, reading(plan, fit, read.reading().setting(), List.of()))).toList();
     }
 
     /** The temperatures of a finding that are far off. */
@@ -160,11 +168,12 @@ public final class Plausible {
 
     private static List<Measured> farOff(Check check, List<Measured> measured) {
         List<Length> before = measured.stream().map(Measured::raw).toList();
-        return measured.stream().filter(read -> {
-            Optional<Setting> setting = read.reading().setting();
-            return setting.filter(set -> !set(check, set)).isPresent() || isImpossible(check, read)
-                    || reading(check, setting, before).filter(expected -> !expected.fits(read.raw())).isPresent();
-        }).toList();
+        return measured.stream().filter(read -> isFarOff(check, read, reading(check, read.reading().setting(), before))).toList();
+    }
+
+    private static boolean isFarOff(Check check, Measured read, Optional<Expected> wanted) {
+        return read.reading().setting().filter(set -> !set(check, set)).isPresent() || isImpossible(check, read)
+                || wanted.filter(expected -> !expected.fits(read.raw())).isPresent();
     }
 
     /** Nothing that was ever cut has a size of nought or less. */

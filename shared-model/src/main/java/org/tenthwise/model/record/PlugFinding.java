@@ -12,14 +12,15 @@ import org.tenthwise.model.verdict.Verdict;
 /**
  * A plug in its bore, measured and felt.
  *
- * @param bore          sizes of the bore, from the step that measured it; empty before that
+ * @param bore          sizes of the bore, from the step that measured it; empty before that, and while a figure there is far off
  * @param plug          the plug as measured
+ * @param farOff        those of them that no such plug can have
  * @param clearance     absent until both are measured
  * @param feel          what the hand found; absent until it was asked
  * @param contradiction where hand and gauges cannot both be right
  */
 public record PlugFinding(Step step, Check.PlugFit check, List<Length> bore, List<Measured> plug,
-                          Optional<Clearance> clearance, Optional<Answer> feel,
+                          List<Measured> farOff, Optional<Clearance> clearance, Optional<Answer> feel,
                           Optional<Contradiction> contradiction, Verdict verdict, int missing) implements Finding {
 
     /** How hand and gauges can contradict each other. */
@@ -33,5 +34,6 @@ public record PlugFinding(Step step, Check.PlugFit check, List<Length> bore, Lis
     public PlugFinding {
         bore = List.copyOf(bore);
         plug = List.copyOf(plug);
+        farOff = List.copyOf(farOff);
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.tenthwise.model.compute.fit.Clearance;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -17,25 +18,28 @@ import org.tenthwise.model.verdict.Verdict;
 
 /**
  * A plug fit: the clearance by the gauges beside what the hand found. The worse of the two is the verdict. Where they
- * contradict each other one of the two is wrong, and nobody knows which: unproven until one of them is measured again.
+ * contradict each other one of the two is wrong, and nobody knows which: unproven until one of them is measured again. Nothing
+ * passes by a figure that is far off.
  */
 final class PlugSum {
 
     private PlugSum() {
     }
 
-    static PlugFinding of(Step step, Check.PlugFit check, Run.Pass pass, List<Measured> bore) {
+    /** @param bores sizes of the bore, as far as they can be used */
+    static PlugFinding of(Plan plan, Step step, Check.PlugFit check, Run.Pass pass, List<Length> bores) {
         List<Measured> plug = SizeSum.measure(check.slots(), pass);
         Optional<Answer> feel = pass.answer(Question.PLUG_FEELS);
         int missing = check.slots().size() - plug.size() + (feel.isPresent() ? 0 : 1);
-        List<Length> bores = bore.stream().map(Measured::value).toList();
         boolean measured = !bores.isEmpty() && plug.size() == check.slots().size();
         Optional<Clearance> clearance = measured
                 ? Optional.of(Clearance.of(bores, plug.stream().map(Measured::value).toList())) : Optional.empty();
         Optional<Contradiction> contradiction = contradiction(clearance, feel);
+        List<Measured> farOff = Plausible.farOff(plan, check, plug);
         Verdict verdict = verdict(check, clearance, feel);
-        return new PlugFinding(step, check, bores, plug, clearance, feel, contradiction,
-                contradiction.isPresent() ? new Verdict(Standing.UNPROVEN, verdict.margin()) : verdict, missing);
+        boolean unproven = contradiction.isPresent() || verdict.passed() && !farOff.isEmpty();
+        return new PlugFinding(step, check, bores, plug, farOff, clearance, feel, contradiction,
+                unproven ? new Verdict(Standing.UNPROVEN, verdict.margin()) : verdict, missing);
     }
 
     private static Verdict verdict(Check.PlugFit check, Optional<Clearance> clearance, Optional<Answer> feel) {

@@ -109,6 +109,26 @@ class PlugFindingTest {
         assertEquals(Standing.OPEN, found.verdict().standing());
     }
 
+    /** 2.999 for 29.990: the clearance of 27 is more than is wanted at the least, and no limit stands on the other side. */
+    @Test
+    void aPlugTypedWithItsPointInTheWrongPlacePassesNothing() {
+        PlugFinding found = (PlugFinding) new Bench().step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1))
+                .step(plug(new Limits(Optional.of(mm("0.005")), Optional.empty()), 1)).read(1, "30.010").read(2, "2.999")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY)).finding(2);
+        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(1, Plausible.farOff(found).size());
+    }
+
+    @Test
+    void aPlugIsNotSetAgainstABoreThatIsFarOff() {
+        Bench bench = new Bench().step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1))
+                .step(plug(new Limits(Optional.of(mm("0.005")), Optional.empty()), 1)).read(1, "300.10").read(2, "29.990")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
+        assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
+        assertEquals(Standing.PASS, bench.did(new Event.StruckOut(2, "point missed")).read(1, "30.010").read(2, "29.990")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY)).finding(2).verdict().standing());
+    }
+
     private static PlugFinding found(String least, String greatest, Answer felt, String plug) {
         return (PlugFinding) fit(least, greatest, plug).did(new Event.Answered(2, Question.PLUG_FEELS, felt)).finding(2);
     }

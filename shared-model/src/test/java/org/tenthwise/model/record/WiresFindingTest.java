@@ -96,6 +96,12 @@ class WiresFindingTest {
         assertEquals(0, bench.finding(2).missing());
     }
 
+    /** 3.300 for 33.000: a root so thin would leave any wire room. */
+    @Test
+    void aRootThatIsFarOffIsWaitedForToo() {
+        assertEquals(Standing.OPEN, root("3.300", "30.000").verdict().standing());
+    }
+
     /** d2 = M + 0.866 · 2.5 − 3 · 1.443 to first order: 18.236 over 20.400, in limits of 18.2 to 18.3. */
     @ParameterizedTest
     @CsvSource(textBlock = """
