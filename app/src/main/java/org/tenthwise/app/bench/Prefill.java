@@ -114,7 +114,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         Filled placed = evenly ? even : even.with(RunOut.PLACES, RunOut.OTHER)
                 .with(RunOut.ANGLES, String.join(" ", angles.stream().map(BigDecimal::toPlainString).toList()));
         List<String> read = check.slots().stream().flatMap(slot -> Optional.ofNullable(state.pass().standing().get(slot.key())).stream())
-                .map(reading -> reading.typed().text()).toList();
+                .map(reading -> text(reading.typed(), state.sheet().plan().unit())).toList();
         return read.isEmpty() || Plausible.spoils(state.line().finding()) ? placed : placed.with(RunOut.READINGS, String.join(" ", read));
     }
 

@@ -2,11 +2,11 @@ package org.tenthwise.app.command;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.Reply;
@@ -14,16 +14,19 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.text.Objections;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
 /**
- * Does in a run what a readings file says, by the same verbs the screens use. A step that a hold point keeps shut is passed
- * over, as it would be at the machine. A figure far off what is expected is refused: a file has no fingers to slip, but who
- * wrote it has. Wires of another size than the plan's are a choice, and taken.
+ * Does in a run what a readings file says, by the same verbs the screens use. What a step that a hold point keeps shut was
+ * read to be is refused, as it would be at the machine; so is a figure far off what is expected, unless the file says that it
+ * is meant. Wires of another size than the plan's are a choice, and taken. What was taken before stays.
  */
 final class Replay {
 
@@ -34,7 +37,7 @@ final class Replay {
     private final Words words;
     private final Objections objections;
     private final Map<String, Gauge> gauges = new HashMap<>();
-    private final Set<Integer> shut = new HashSet<>();
+    private final Map<Long, Long> entries = new HashMap<>();
     private final List<String> notTaken = new ArrayList<>();
     private int step = NONE;
 
@@ -44,34 +47,55 @@ final class Replay {
         this.objections = new Objections(words);
     }
 
-    /** @param events of a readings file, from its first on */
-    void play(List<Event> events) throws CouldNotRun, CouldNotSave {
-        for (Event event : events) {
+    void play(Sample sample) throws CouldNotRun, CouldNotSave {
+        List<Event> events = sample.events();
+        for (int i = 0; i < events.size(); i++) {
+            Event event = events.get(i);
             int next = stepOf(event);
             if (next != NONE && next != step) {
                 step = next;
                 session.goTo(next);
-                if (session.state().asked() instanceof Asked.Held) {
-                    shut.add(next);
-                }
             }
-            if (!shut.contains(next)) {
-                play(event);
+            if (next == NONE || !isPassedOver(event)) {
+                play(event, sample.meant().contains(i));
+                entries.put(Sample.place(i), lastEntry());
             }
         }
     }
 
-    private void play(Event event) throws CouldNotRun, CouldNotSave {
+    private long lastEntry() {
+        List<Entry> kept = session.state().sheet().run().entries();
+        return kept.get(kept.size() - 1).seq();
+    }
+
+    /** A gauge laid ready for a step that is still shut does no harm; whatever was done with it there is refused aloud. */
+    private boolean isPassedOver(Event event) throws CouldNotRun {
+        boolean remark = event instanceof Event.NoteMade || event instanceof Event.DoubtFlagged;
+        if (remark || !(session.state().asked() instanceof Asked.Held held)) {
+            return false;
+        }
+        if (event instanceof Event.GaugeSet) {
+            return true;
+        }
+        String awaited = held.waitingFor().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        throw refused("A hold point keeps this step shut until %s %s passed or %s conceded, and the readings file has readings of it."
+                .formatted(awaited, held.waitingFor().size() == 1 ? "has" : "have", held.waitingFor().size() == 1 ? "is" : "are"));
+    }
+
+    /** @param meant whether the figure of the event is meant although far off */
+    private void play(Event event, boolean meant) throws CouldNotRun, CouldNotSave {
         if (event instanceof Event.GaugeKnown known) {
             gauges.put(known.gauge().id(), known.gauge());
         } else if (event instanceof Event.GaugeSet set) {
             set(set.setting());
         } else if (event instanceof Event.ReadingTaken taken) {
-            read(taken);
+            read(taken, meant);
         } else if (event instanceof Event.TemperatureTaken taken) {
-            taken(session.temperature(taken.of(), taken.read().text()));
+            taken(meant ? session.keepTemperature(taken.of(), taken.read().text()) : session.temperature(taken.of(), taken.read().text()));
         } else if (event instanceof Event.Answered answered) {
             answer(answered);
+        } else if (event instanceof Event.StruckOut out) {
+            taken(session.strikeOut(entries.get(out.entry()), out.reason()));
         } else if (event instanceof Event.PassBegun pass) {
             taken(session.again(pass.why()));
         } else if (event instanceof Event.DoubtFlagged doubt) {
@@ -96,17 +120,21 @@ final class Replay {
             taken(session.gauge().tellSense(sense == Sense.FALLS_WITH_SIZE));
         }
         if (setting.zero().isPresent()) {
-            taken(session.enter(setting.certified().orElseThrow().text()));
-            taken(session.enter(setting.zero().get().text()));
+            taken(enter(setting.certified().orElseThrow()));
+            taken(enter(setting.zero().get()));
             if (session.state().asked() instanceof Asked.SenseInFigures) {
                 taken(session.gauge().confirmSense(true));
             }
         } else if (setting.certified().isPresent()) {
-            taken(session.keep(setting.certified().get().text()));
+            taken(session.keep(setting.certified().get().text(), setting.certified().get().unit()));
         }
     }
 
-    private void read(Event.ReadingTaken taken) throws CouldNotRun, CouldNotSave {
+    private Reply enter(Written figure) throws CouldNotSave {
+        return session.enter(figure.text(), figure.unit());
+    }
+
+    private void read(Event.ReadingTaken taken, boolean meant) throws CouldNotRun, CouldNotSave {
         if (SWEPT.contains(taken.slot()) && !session.state().sweep()) {
             taken(session.sweep(true));
         }
@@ -116,7 +144,7 @@ final class Replay {
         if (!(session.state().asked() instanceof Asked.Reading asked) || !asked.slot().key().equals(taken.slot())) {
             throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE) + " (%s)".formatted(taken.typed().text()));
         }
-        taken(session.enter(taken.typed().text()));
+        taken(meant ? session.keep(taken.typed().text(), taken.typed().unit()) : enter(taken.typed()));
     }
 
     private void answer(Event.Answered answered) throws CouldNotRun, CouldNotSave {

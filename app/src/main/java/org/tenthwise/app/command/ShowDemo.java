@@ -79,7 +79,7 @@ final class ShowDemo implements Callable<Integer> {
         try (Ledger ledger = SqliteLedger.open(store)) {
             RunSession session = new Shop(ledger, with.clock()).begin(new Beginning(plan, sample.begun().serial(),
                     sample.begun().lot(), sample.begun().machine(), sample.by(), sample.begun().noLot()));
-            new Replay(session, with.words()).play(sample.events().subList(0, sample.events().size() / 2));
+            new Replay(session, with.words()).play(sample.begunWith(sample.events().size() / 2));
         }
     }
 

@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
         description = "Walks a part through its checks with the readings of a file, prints a line for every "
         + "characteristic and leaves the record.",
         footer = {"", "Demo readings that come along: LG-2207-pass, LG-2207-fail, WB-118-pass, WB-118-fail.",
-            "Exit codes: 0 it conforms and nobody signed against it; 1 not so, or by concession; 2 it could not be done."})
+            "Exit codes: 0 it conforms and nobody signed against it; 1 not so, by concession, or not as expected; 2 it could not be done."})
 final class WalkPlan implements Callable<Integer> {
 
     private final Tools with;
@@ -78,7 +78,7 @@ final class WalkPlan implements Callable<Integer> {
             RunSession session = shop.begin(new Beginning(sound, sample.begun().serial(),
                     sample.begun().lot(), sample.begun().machine(), sample.by(), sample.begun().noLot()));
             Replay replay = new Replay(session, with.words());
-            replay.play(sample.events());
+            replay.play(sample);
             Sheet sheet = session.state().sheet();
             say(sheet, records.write(ledger, session.id(), records.all(), out));
             if (!before.isEmpty()) {
@@ -86,7 +86,9 @@ final class WalkPlan implements Callable<Integer> {
                         .formatted(sample.begun().serial(), String.join(", ", before)));
             }
             replay.notTaken().forEach(spec.commandLine().getOut()::println);
-            return sheet.conformsUncontested() && replay.notTaken().isEmpty() ? Exit.WELL : Exit.NOT_WELL;
+            List<Sample.Unlike> unlike = sample.unlike(sheet);
+            unlike.forEach(this::say);
+            return sheet.conformsUncontested() && replay.notTaken().isEmpty() && unlike.isEmpty() ? Exit.WELL : Exit.NOT_WELL;
         }
     }
 
@@ -119,6 +121,11 @@ final class WalkPlan implements Callable<Integer> {
                 }
             }
         }
+    }
+
+    private void say(Sample.Unlike unlike) {
+        spec.commandLine().getOut().println("%s: the readings file expects \"%s\", and it came to \"%s\".".formatted(
+                unlike.step().map("Check %d"::formatted).orElse("The outcome"), unlike.expected(), unlike.found()));
     }
 
     private void say(Sheet sheet, List<Path> files) {

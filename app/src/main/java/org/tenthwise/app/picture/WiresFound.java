@@ -47,7 +47,7 @@ final class WiresFound {
         return new WirePicture(thread, drawn(finding, shown), minor(finding),
                 new WirePicture.Wire(finding.wire().orElse(finding.sizes().best()), finding.wire().isPresent()),
                 shown.map(reading -> new WirePicture.Shown(words.say("picture.true-to-scale", reading.slot().place().name()),
-                        Figures.written(reading.reading().typed()),
+                        Figures.read(reading.reading().typed(), figures.unit()),
                         finding.bottoms() ? Optional.empty() : Optional.of(figures.size(reading.value())))),
                 finding.bottoms() ? Optional.of(words.say("picture.wire-bottoms")) : Optional.empty(),
                 notes(finding, figures), Optional.of(strip(line, finding, figures)), spoken);

@@ -33,26 +33,26 @@ final class Gate {
     }
 
     /** Against the certified size of a master or of wires whose nominal is {@code nominal}. */
-    Optional<Objection> certified(Step step, String text, Written nominal) {
+    Optional<Objection> certified(Step step, String text, Unit unit, Written nominal) {
         if (!Written.isPlainDecimal(text)) {
             return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
         }
-        Length size = new Written(text, plan.unit()).length();
+        Length size = new Written(text, unit).length();
         if (size.signum() <= 0) {
             return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
         }
-        return unfitWires(step, size).or(() -> farOff(text, List.of(Plausible.certified(nominal.length()))));
+        return unfitWires(step, size).or(() -> farOff(text, unit, List.of(Plausible.certified(nominal.length()))));
     }
 
     /** Against what a gauge reads on a master of that size. */
-    Optional<Objection> zero(String text, Written certified) {
-        return Written.isPlainDecimal(text) ? farOff(text, Plausible.zero(certified.length()))
+    Optional<Objection> zero(String text, Unit unit, Written certified) {
+        return Written.isPlainDecimal(text) ? farOff(text, unit, Plausible.zero(certified.length()))
                 : Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
     }
 
     /** Where a figure fits none of what is expected, the last of them is named. */
-    private Optional<Objection> farOff(String text, List<Plausible.Expected> expected) {
-        Length figure = new Written(text, plan.unit()).length();
+    private Optional<Objection> farOff(String text, Unit unit, List<Plausible.Expected> expected) {
+        Length figure = new Written(text, unit).length();
         boolean fits = expected.isEmpty() || expected.stream().anyMatch(one -> one.fits(figure));
         return fits ? Optional.empty() : Optional.of(new Objection(Objection.Kind.FAR_OFF, text,
                 about(expected.get(expected.size() - 1).about())));
@@ -75,11 +75,11 @@ final class Gate {
     }
 
     /** Against a reading with a gauge set as {@code setting} says. */
-    Optional<Objection> reading(Step step, String text, Optional<Setting> setting, Run.Pass pass) {
+    Optional<Objection> reading(Step step, String text, Unit unit, Optional<Setting> setting, Run.Pass pass) {
         if (!Written.isPlainDecimal(text)) {
             return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
         }
-        Length read = new Written(text, plan.unit()).length();
+        Length read = new Written(text, unit).length();
         Optional<Length> zero = setting.flatMap(Setting::zero).map(Written::length);
         boolean signed = zero.isPresent() || step.check() instanceof Check.RunOut;
         if (!signed && read.signum() <= 0) {
@@ -90,7 +90,7 @@ final class Gate {
             return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
         }
         List<Length> before = pass.standing().values().stream().map(reading -> reading.typed().length()).toList();
-        return farOff(text, Plausible.reading(plan, step.check(), setting, before).stream().toList());
+        return farOff(text, unit, Plausible.reading(plan, step.check(), setting, before).stream().toList());
     }
 
     /** Against a highest and a lowest over a turn that are the wrong way round. */

@@ -182,7 +182,8 @@ final class GaugeAtHand {
         Written nominal = means.reference().orElseThrow();
         return settings().filter(setting -> setting.gauge().id().equals(mark)
                         && setting.reference().equals(Optional.of(nominal.text())))
-                .reduce((earlier, later) -> later).flatMap(Setting::certified).orElse(nominal);
+                .reduce((earlier, later) -> later).flatMap(Setting::certified)
+                .filter(size -> size.unit() == nominal.unit()).orElse(nominal);
     }
 
     /** Those that count: what was struck out is not offered again. */

@@ -15,6 +15,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.Warmth;
@@ -110,15 +111,29 @@ public final class RunSession {
     }
 
     private Reply take(String text, boolean onPurpose) throws CouldNotSave {
+        return take(text, plan.unit(), onPurpose);
+    }
+
+    /** As {@link #enter(String)}, read on a gauge in that unit; kept as typed, with its unit. */
+    public Reply enter(String text, Unit unit) throws CouldNotSave {
+        return take(text, unit, false);
+    }
+
+    /** As {@link #keep(String)}, read on a gauge in that unit; kept as typed, with its unit. */
+    public Reply keep(String text, Unit unit) throws CouldNotSave {
+        return take(text, unit, true);
+    }
+
+    private Reply take(String text, Unit unit, boolean onPurpose) throws CouldNotSave {
         Asked asked = asked();
         if (asked instanceof Asked.Certified wanted) {
-            return takeCertified(text.isEmpty() ? wanted.suggested().text() : text, wanted, onPurpose);
+            return takeCertified(text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
         }
         if (asked instanceof Asked.Zero wanted) {
-            return takeZero(text.isEmpty() ? wanted.suggested().text() : text, wanted, onPurpose);
+            return takeZero(text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
         }
         if (asked instanceof Asked.Reading wanted) {
-            return takeReading(text, wanted.slot(), onPurpose);
+            return takeReading(text, unit, wanted.slot(), onPurpose);
         }
         if (asked instanceof Asked.Temperature wanted) {
             return takeTemperature(wanted.of(), text.isEmpty() ? wanted.suggested().map(Celsius::text).orElse("") : text, onPurpose);
@@ -128,32 +143,32 @@ public final class RunSession {
                 : asked instanceof Asked.Nothing ? Objection.Kind.NOTHING_ASKED : Objection.Kind.NOT_ASKED_HERE);
     }
 
-    private Reply takeCertified(String text, Asked.Certified wanted, boolean onPurpose) throws CouldNotSave {
-        Optional<Objection> objection = standing(gate.certified(inHand, text, wanted.suggested()), onPurpose);
+    private Reply takeCertified(String text, Unit unit, Asked.Certified wanted, boolean onPurpose) throws CouldNotSave {
+        Optional<Objection> objection = standing(gate.certified(inHand, text, unit, wanted.suggested()), onPurpose);
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
-        gauge.certify(inHand, new Written(text, plan.unit()));
+        gauge.certify(inHand, new Written(text, unit));
         return Reply.taken(state());
     }
 
-    private Reply takeZero(String text, Asked.Zero wanted, boolean onPurpose) throws CouldNotSave {
-        Optional<Objection> objection = standing(gate.zero(text, wanted.certified()), onPurpose);
+    private Reply takeZero(String text, Unit unit, Asked.Zero wanted, boolean onPurpose) throws CouldNotSave {
+        Optional<Objection> objection = standing(gate.zero(text, unit, wanted.certified()), onPurpose);
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
-        gauge.zero(inHand, new Written(text, plan.unit()));
+        gauge.zero(inHand, new Written(text, unit));
         return Reply.taken(state());
     }
 
-    private Reply takeReading(String text, Slot slot, boolean onPurpose) throws CouldNotSave {
+    private Reply takeReading(String text, Unit unit, Slot slot, boolean onPurpose) throws CouldNotSave {
         Optional<Setting> toSet = gauge.settingToMake(inHand);
         Optional<Setting> setting = toSet.or(() -> sheet().run().setting(inHand.number()));
-        Optional<Objection> objection = standing(gate.reading(inHand, text, setting, pass()), onPurpose);
+        Optional<Objection> objection = standing(gate.reading(inHand, text, unit, setting, pass()), onPurpose);
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
-        Event.ReadingTaken taken = new Event.ReadingTaken(inHand.number(), slot.key(), new Written(text, plan.unit()));
+        Event.ReadingTaken taken = new Event.ReadingTaken(inHand.number(), slot.key(), new Written(text, unit));
         Optional<Objection> noSum = Gate.turn(pass(), taken).or(() -> gate.sum(sheet().run().entries(), toSet, taken));
         if (noSum.isPresent()) {
             return Reply.refused(state(), noSum.get());

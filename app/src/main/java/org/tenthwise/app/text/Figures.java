@@ -45,6 +45,11 @@ public final class Figures {
         return sign(written.text());
     }
 
+    /** A reading as it was typed, among figures of {@code unit}: one in the other unit says so. */
+    public static String read(Written typed, Unit unit) {
+        return typed.unit() == unit ? written(typed) : written(typed) + " " + typed.unit().symbol();
+    }
+
     /** An angle, or any other plain number. */
     public static String number(BigDecimal number) {
         return sign(number.toPlainString());

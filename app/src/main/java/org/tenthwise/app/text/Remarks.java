@@ -40,7 +40,8 @@ public final class Remarks {
 
     /** Why nothing is advised: the first figure that cannot well be. */
     private Stream<String> farOff(Finding finding) {
-        Stream<String> read = Plausible.farOff(finding).stream().map(measured -> Figures.written(measured.reading().typed()));
+        Stream<String> read = Plausible.farOff(finding).stream().map(measured ->
+                Figures.read(measured.reading().typed(), StepFigures.of(finding).unit()));
         Stream<String> temperatures = Plausible.farOffTemperatures(finding).stream().map(Celsius::toString);
         return Stream.concat(read, temperatures).limit(1).map(figure -> words.say("far-off", figure));
     }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,8 +23,15 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Standing;
 
 class WalkPlanTest {
 
@@ -85,13 +93,30 @@ class WalkPlanTest {
     }
 
     @Test
-    void aStepBehindAHoldPointIsPassedOverAndSaysWhatItWaitsFor() throws Exception {
+    void readingsOfAStepBehindAShutHoldPointAreRefusedAloudAndWhatWasTakenBeforeIsKept() throws Exception {
         Path readings = Files.writeString(folder.resolve("r.toml"), DemoPart.SCREW_CARRIER.passingReadings()
                 .replaceFirst("number = 3\\s+answers = \\[\"yes\"\\]", "number = 3\nanswers = [\"no\"]"));
         Typed typed = walk("LG-2207", readings);
+        assertEquals(2, typed.exit());
+        assertEquals("Check 6: A hold point keeps this step shut until 3 has passed or is conceded, and the readings file has readings of "
+                + "it. What was taken before it is kept as run LG-2207-C-014. Put the readings file right.", typed.trouble());
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            Sheet sheet = Shop.sheet(kept, "LG-2207-C-014");
+            assertEquals(Standing.FAIL, sheet.line(3).finding().verdict().standing());
+            assertTrue(sheet.line(6).passes().stream().allMatch(pass -> pass.isEmpty()));
+        }
+    }
+
+    @Test
+    void aStepBehindAShutHoldPointThatTheFileSaysNothingOfIsHeld() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"), head() + """
+                [[step]]
+                number = 1
+                answers = ["no"]
+                """);
+        Typed typed = walk("LG-2207", readings);
         assertEquals(1, typed.exit());
-        assertEquals("3|Tips, new|not so|Fail", columns(typed.out().get(2)));
-        assertEquals("6|Coolant and chips|Open|Held: waits for 3.", columns(typed.out().get(5)));
+        assertEquals("6|Coolant and chips|Open|Held: waits for 1, 2, 3, 4, 5.", columns(typed.out().get(5)));
         assertTrue(typed.out().contains("The signature of Inspector 1 was not taken. What does not conform, or is not complete, cannot be accepted."),
                 typed.out()::toString);
     }
@@ -135,30 +160,87 @@ class WalkPlanTest {
     }
 
     @Test
+    void whatDoesNotComeToWhatTheFileExpectsIsPrintedAndTheExitCodeSaysSo() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"), DemoPart.SCREW_CARRIER.passingReadings()
+                .replace("13 = \"pass\"", "13 = \"cut again\"").replace("outcome = \"conforms\"", "outcome = \"does not conform\""));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals(1, typed.exit());
+        assertEquals(List.of("Check 13: the readings file expects \"cut again\", and it came to \"pass\".",
+                "The outcome: the readings file expects \"does not conform\", and it came to \"conforms\"."),
+                typed.out().subList(typed.out().size() - 2, typed.out().size()));
+    }
+
+    @Test
+    void aReadingIsStruckOutAndTakenAgain() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"), DemoPart.SCREW_CARRIER.passingReadings()
+                .replace("\"70.04\", \"70.02\"", "{ reading = \"70.40\", struck = \"Jaws not closed.\" }, \"70.04\", \"70.02\""));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals(0, typed.exit(), typed::toString);
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            assertEquals(List.of("70.40 struck", "70.04", "70.02"), Shop.sheet(kept, "LG-2207-C-014").line(7).passes().get(0).readings().stream()
+                    .map(reading -> reading.typed().text() + (reading.struck().isPresent() ? " struck" : "")).toList());
+        }
+    }
+
+    private static String upToTheBore() {
+        String sample = DemoPart.SCREW_CARRIER.passingReadings();
+        return sample.substring(0, sample.indexOf("[[step]]\nnumber = 14"));
+    }
+
+    private static String head() {
+        String sample = DemoPart.SCREW_CARRIER.passingReadings();
+        return sample.substring(0, sample.indexOf("[[step]]"));
+    }
+
+    @Test
     void withoutTheTemperaturesThatMatterACheckStaysOpen() throws Exception {
         Path readings = Files.writeString(folder.resolve("r.toml"),
-                DemoPart.SCREW_CARRIER.passingReadings().replaceAll("(part|gauge)_temperature = .*\n", ""));
+                upToTheBore().replaceAll("(part|gauge)_temperature = .*\n", ""));
         Typed typed = walk("LG-2207", readings);
         assertEquals(1, typed.exit());
         assertEquals("13|Bore Ø30 H7|30.015 so far|Open|2 more to take.", columns(typed.out().get(12)));
     }
 
     @Test
-    void aTemperatureThatLooksLikeASlipIsRefusedAndNamesTheShop() throws Exception {
-        Path readings = Files.writeString(folder.resolve("r.toml"),
-                DemoPart.SCREW_CARRIER.passingReadings().replace("\"22.8\"", "\"73.0\""));
+    void aTemperatureThatLooksLikeASlipIsRefusedUnlessTheFileSaysThatItIsMeant() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"), upToTheBore().replace("\"22.8\"", "\"73.0\""));
         Typed typed = walk("LG-2207", readings);
         assertEquals(2, typed.exit(), typed::toString);
         assertTrue(typed.trouble().contains(" is far off: about 18\u201323 is expected."), typed.trouble());
+        Files.writeString(readings, upToTheBore().replace("\"22.8\"", "{ reading = \"73.0\", keep = true }"));
+        assertEquals(1, walk("LG-2207", readings).exit());
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            assertEquals(Optional.of(Celsius.of("73.0")), Shop.sheet(kept, "LG-2207-C-014-2").line(13).passes().get(1).temperature(Body.PART));
+        }
     }
 
     @Test
-    void aReadingThatLooksLikeASlipIsRefusedAndNamesWhatIsExpected() throws Exception {
+    void aReadingThatLooksLikeASlipIsRefusedUnlessTheFileSaysThatItIsMeant() throws Exception {
         Path readings = Files.writeString(folder.resolve("r.toml"),
                 DemoPart.SCREW_CARRIER.passingReadings().replace("\"70.04\", \"70.02\"", "\"7.004\", \"70.02\""));
         Typed typed = walk("LG-2207", readings);
         assertEquals(2, typed.exit(), typed::toString);
         assertTrue(typed.trouble().startsWith("Check 7: 7.004 is far off: about 70.000 is expected."), typed.trouble());
+        Files.writeString(readings, DemoPart.SCREW_CARRIER.passingReadings()
+                .replace("\"70.04\", \"70.02\"", "{ reading = \"7.004\", keep = true }, \"70.02\""));
+        Typed kept = walk("LG-2207", readings);
+        assertEquals(1, kept.exit(), kept::toString);
+        assertTrue(kept.out().get(6).contains(" 7.004 "), kept.out().get(6));
+    }
+
+    @Test
+    void aFigureInTheOtherUnitIsKeptAsTypedAndConvertedExactly() throws Exception {
+        Path readings = Files.writeString(folder.resolve("r.toml"), DemoPart.SCREW_CARRIER.passingReadings()
+                .replace("\"70.04\", \"70.02\"", "{ reading = \"2.7575\", unit = \"in\" }, \"70.02\""));
+        Typed typed = walk("LG-2207", readings);
+        assertEquals(0, typed.exit(), typed::toString);
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            Run.Reading read = Shop.sheet(kept, "LG-2207-C-014").line(7).passes().get(0).readings().get(0);
+            assertEquals(new Written("2.7575", Unit.INCH), read.typed());
+            // 2.7575 × 25.4 = 70.0405, by hand
+            assertEquals(Length.of("70.0405", Unit.MILLIMETRE), read.typed().length());
+        }
+        assertTrue(typed.out().get(6).contains(" 70.041 ") || typed.out().get(6).contains(" 70.0405 "), typed.out().get(6));
     }
 
     @Test

@@ -34,7 +34,7 @@ record Expectations(Map<Integer, Standing> standings, Optional<Outcome> outcome)
     }
 
     /** The name in small letters, blanks between its words: "cut again", "released with concession". */
-    private static String word(Enum<?> thing) {
+    static String word(Enum<?> thing) {
         return thing.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

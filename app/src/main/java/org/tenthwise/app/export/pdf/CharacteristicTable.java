@@ -93,7 +93,7 @@ final class CharacteristicTable {
                     matter.words().say(matter.words().key("answered", Question.PLUG_FEELS), feel), Style.SMALL));
         } else {
             StepFigures.deciding(finding).ifPresentOrElse(
-                    measured -> row.text(READ, figure.read(measured), Style.TEXT)
+                    measured -> row.text(READ, figure.read(finding, measured), Style.TEXT)
                             .text(CORRECTION, figure.correction(finding, measured), Style.TEXT),
                     () -> several(finding, row));
             row.text(VALUE, value, Style.BOLD);

@@ -39,8 +39,8 @@ final class Figure {
                 .orElseGet(() -> words.say("record.at-least", lower.orElseThrow())));
     }
 
-    String read(Measured measured) {
-        return Figures.written(measured.reading().typed());
+    String read(Finding finding, Measured measured) {
+        return Figures.read(measured.reading().typed(), StepFigures.of(finding).unit());
     }
 
     /** What was added to the reading; nought where nothing was. */

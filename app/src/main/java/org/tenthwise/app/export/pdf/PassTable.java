@@ -94,7 +94,7 @@ final class PassTable {
                 .text(PLACE, slot.repeat() > 1 ? matter.say("record.repeat", slot.place().name(), slot.repeat())
                         : slot.place().name(), Style.TEXT)
                 .text(GAUGE, reading.setting().map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
-        cell(row, READ, Figures.written(reading.typed()), Style.TEXT, counts);
+        cell(row, READ, Figures.read(reading.typed(), matter.plan().unit()), Style.TEXT, counts);
         attempt.measured(reading).ifPresent(measured -> {
             Finding finding = attempt.finding().orElseThrow();
             cell(row, CORRECTION, figure.correction(finding, measured), Style.TEXT, counts);

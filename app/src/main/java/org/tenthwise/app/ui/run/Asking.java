@@ -95,7 +95,7 @@ final class Asking {
         }
         return last(state).<Panel>map(measured -> new Panel.Pad(
                 words.say("run.taken", measured.slot().place().name()), unit, corrected(state, measured),
-                measured.reading().typed().text())).orElseGet(() -> new Panel.Ask(words.say("run.taken-all"), List.of()));
+                Figures.read(measured.reading().typed(), state.sheet().plan().unit()))).orElseGet(() -> new Panel.Ask(words.say("run.taken-all"), List.of()));
     }
 
     private Panel question(Question question) {
@@ -114,8 +114,9 @@ final class Asking {
     }
 
     private String comesTo(State state, Measured measured) {
-        String typed = measured.reading().typed().text().replace('-', '\u2212');
-        return measured.correction().signum() == 0 ? typed
+        String typed = Figures.read(measured.reading().typed(), state.sheet().plan().unit());
+        boolean asRead = measured.correction().signum() == 0 && measured.reading().typed().unit() == state.sheet().plan().unit();
+        return asRead ? typed
                 : words.say("run.typed-is", typed, StepFigures.of(state.line().finding()).size(measured.value()));
     }
 
