@@ -1,0 +1,149 @@
+package org.tenthwise.app.session.hostile;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Question;
+
+/**
+ * What a step of a plan demands. All sizes in millimetres.
+ *
+ * @param drawing whether it is a characteristic of the drawing; a set-up or in-process step otherwise
+ * @param hold    nothing after this step is open until these are settled
+ */
+record Facts(int number, boolean drawing, List<Integer> hold, What what) {
+
+    /** What is read or asked, and what it must come to. */
+    sealed interface What {
+    }
+
+    /** @param wanted the answer to each question */
+    record Asks(String kind, Map<Question, Answer> wanted) implements What {
+    }
+
+    /** @param angles none for the eight that a plan without angles has */
+    record RunOut(BigDecimal limit, List<Integer> angles) implements What {
+
+        List<Integer> read() {
+            return angles.isEmpty() ? IntStream.range(0, 8).map(i -> 45 * i).boxed().toList() : angles;
+        }
+    }
+
+    /**
+     * @param kind     bore or diameter
+     * @param combine  each, mean, largest, smallest or range
+     * @param compared whether the gauge is set on a master
+     * @param warm     whether temperatures are taken
+     */
+    record Size(String kind, Optional<BigDecimal> lower, Optional<BigDecimal> upper, int places, int each, String combine,
+                boolean cutAgain, BigDecimal guard, boolean compared, boolean warm) implements What {
+
+        BigDecimal about() {
+            return lower.or(() -> upper).orElseThrow();
+        }
+    }
+
+    record Plug(int bore, BigDecimal least, BigDecimal greatest, int places, Answer feel) implements What {
+    }
+
+    /** M10 x 1.5 over wires. @param minorStep 0 where none measures the root; @param minor absent where the plan gives none */
+    record Thread(BigDecimal lower, BigDecimal upper, BigDecimal wire, int minorStep, Optional<BigDecimal> minor,
+                  BigDecimal guard) implements What {
+    }
+
+    /** Steps whose readings this one uses. */
+    Set<Integer> restsOn() {
+        if (what instanceof Plug plug) {
+            return Set.of(plug.bore());
+        }
+        return what instanceof Thread thread && thread.minorStep() > 0 ? Set.of(thread.minorStep()) : Set.of();
+    }
+
+    /** The step as a plan file has it. */
+    String toml() {
+        Map<String, Object> keys = new LinkedHashMap<>();
+        keys.put("number", number);
+        keys.put("operation", 10);
+        keys.put("name", quoted("Check " + number));
+        keys.put("method", quoted("As usual."));
+        if (!hold.isEmpty()) {
+            keys.put("hold", new TreeSet<>(hold));
+        }
+        String kind = what instanceof Asks asks ? asks.kind() : what instanceof RunOut ? "run-out"
+                : what instanceof Size size ? size.kind() : what instanceof Plug ? "plug-fit" : "thread-over-wires";
+        keys.put("kind", quoted(kind));
+        if (drawing == kind.equals("confirm")) {
+            keys.put("class", quoted(drawing ? "drawing" : number % 2 == 0 ? "set-up" : "in-process"));
+        }
+        if (what instanceof Asks) {
+            if (kind.equals("go-not-go")) {
+                keys.put("go", quoted("Enters."));
+                keys.put("not_go", quoted("Does not enter."));
+            } else {
+                keys.put("what", quoted("It is so."));
+            }
+        } else if (what instanceof RunOut runOut) {
+            keys.put("limit", runOut.limit());
+            keys.put("jaws", number % 2 == 0 ? 4 : 3);
+            keys.put("gauge_kind", quoted("dial-indicator"));
+            if (!runOut.angles().isEmpty()) {
+                keys.put("angles", runOut.angles());
+            }
+        } else if (what instanceof Size size) {
+            size.lower().ifPresent(lower -> keys.put("lower", lower));
+            size.upper().ifPresent(upper -> keys.put("upper", upper));
+            keys.put("places", places(size.places()));
+            keys.put("readings_each", size.each());
+            keys.put("combine", quoted(size.combine()));
+            if (size.cutAgain()) {
+                keys.put("cut_again", quoted(size.kind().equals("bore") ? "too small" : "too big"));
+            }
+            keys.put("guard_band", size.guard());
+            keys.put("gauge_kind", quoted(size.compared() ? "bore-gauge" : size.kind().equals("bore") ? "inside-micrometer" : "micrometer"));
+            if (size.compared()) {
+                keys.put("master", size.about());
+            }
+            keys.put("temperature", quoted(size.warm() ? "ask" : "not-asked"));
+        } else if (what instanceof Plug plug) {
+            keys.put("bore_step", plug.bore());
+            keys.put("clearance_least", plug.least());
+            keys.put("clearance_greatest", plug.greatest());
+            keys.put("places", places(plug.places()));
+            keys.put("feel", quoted(plug.feel().name().toLowerCase(Locale.ROOT).replace('_', '-')));
+            keys.put("gauge_kind", quoted("micrometer"));
+        } else if (what instanceof Thread thread) {
+            keys.put("form", quoted("metric"));
+            keys.put("diameter", 10);
+            keys.put("pitch", "1.5");
+            keys.put("lower", thread.lower());
+            keys.put("upper", thread.upper());
+            keys.put("wire", thread.wire());
+            keys.put("guard_band", thread.guard());
+            keys.put("places", places(2));
+            keys.put("cut_again", quoted("too big"));
+            keys.put("temperature", quoted("not-asked"));
+            if (thread.minorStep() > 0) {
+                keys.put("minor_step", thread.minorStep());
+            }
+            thread.minor().ifPresent(minor -> keys.put("minor_diameter", minor));
+        }
+        return keys.entrySet().stream().map(key -> key.getKey() + " = " + key.getValue())
+                .collect(Collectors.joining("\n", "\n[[step]]\n", "\n"));
+    }
+
+    private static String quoted(String text) {
+        return "\"" + text + "\"";
+    }
+
+    private static List<String> places(int count) {
+        return IntStream.rangeClosed(1, count).mapToObj(i -> quoted("place " + i)).toList();
+    }
+}

@@ -1,0 +1,206 @@
+package org.tenthwise.app.session.hostile;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.Objection;
+import org.tenthwise.app.session.Reply;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
+
+/**
+ * Does the next thing to a run: mostly what is asked, mostly with a figure that is in, and again and again something else.
+ * No two hands with the same random numbers do anything different.
+ */
+final class Hand {
+
+    private static final List<String> PERSONS = List.of("Setter 1", "Setter 2", "Inspector 1");
+
+    private final RandomPlan plan;
+    private final Shop shop;
+    private final Random random;
+    private RunSession session;
+
+    Hand(RandomPlan plan, Shop shop, RunSession session, Random random) {
+        this.plan = plan;
+        this.shop = shop;
+        this.session = session;
+        this.random = random;
+    }
+
+    RunSession session() {
+        return session;
+    }
+
+    void deed() throws CouldNotSave {
+        int dice = random.nextInt(100);
+        if (dice < 72) {
+            whatIsAsked();
+        } else if (dice < 82) {
+            session.goTo(1 + random.nextInt(plan.facts().size()));
+        } else if (dice < 86) {
+            session.again(Event.PassBegun.Why.values()[random.nextInt(3)]);
+        } else if (dice < 90) {
+            strike();
+        } else if (dice < 93) {
+            dispose();
+        } else {
+            somethingElse(random.nextInt(10));
+        }
+    }
+
+    private void somethingElse(int which) throws CouldNotSave {
+        switch (which) {
+            case 0, 1 -> session.gauge().choose("G-" + random.nextInt(3), Optional.empty());
+            case 2 -> session.gauge().setAnew(random.nextBoolean());
+            case 3 -> session.handOver(person());
+            case 4 -> session.sign(person(), SignedAs.values()[random.nextInt(4)]);
+            case 5 -> {
+                if (random.nextInt(4) == 0) {
+                    session.close(person(), SignedAs.values()[random.nextInt(4)]);
+                }
+            }
+            case 6 -> session = shop.open(session.id());
+            case 7 -> session.sweep(random.nextBoolean());
+            case 8 -> session.readingsFirst(random.nextBoolean());
+            default -> session.temperature(random.nextBoolean() ? Body.PART : Body.GAUGE, degrees());
+        }
+    }
+
+    private String person() {
+        return PERSONS.get(random.nextInt(PERSONS.size()));
+    }
+
+    private void strike() throws CouldNotSave {
+        List<Entry> entries = session.state().sheet().run().entries();
+        session.strikeOut(entries.get(random.nextInt(entries.size())).seq(), "Gauge slipped");
+    }
+
+    private void dispose() throws CouldNotSave {
+        session.dispose(Disposition.values()[random.nextInt(Disposition.values().length)], "Agreed", person());
+    }
+
+    // what is asked
+
+    private void whatIsAsked() throws CouldNotSave {
+        Asked asked = session.state().asked();
+        if (asked instanceof Asked.WhichGauge) {
+            session.gauge().choose("G-1", Optional.empty());
+        } else if (asked instanceof Asked.WhichSense) {
+            session.gauge().tellSense(random.nextBoolean());
+        } else if (asked instanceof Asked.SenseInFigures) {
+            session.gauge().confirmSense(random.nextInt(5) > 0);
+        } else if (asked instanceof Asked.Certified certified) {
+            enter(new BigDecimal(certified.suggested().text()).add(thousandths(3)).toPlainString());
+        } else if (asked instanceof Asked.Zero) {
+            enter(thousandths(5).toPlainString());
+        } else if (asked instanceof Asked.Reading reading) {
+            enter(figure(reading.slot().key()));
+        } else if (asked instanceof Asked.Temperature) {
+            enter(degrees());
+        } else if (asked instanceof Asked.Answering answering) {
+            session.answer(answer(answering.question()));
+        } else {
+            session.goOn();
+        }
+    }
+
+    private void enter(String text) throws CouldNotSave {
+        Reply reply = session.enter(text);
+        if (reply.objection().filter(Objection::mayBeKept).isPresent() && random.nextInt(3) == 0) {
+            session.keep(text);
+        }
+    }
+
+    private Answer answer(Question question) {
+        List<Answer> answers = question.answers();
+        return random.nextInt(4) == 0 ? answers.get(random.nextInt(answers.size()))
+                : wanted(question).orElse(answers.get(0));
+    }
+
+    private Optional<Answer> wanted(Question question) {
+        Facts.What what = here().what();
+        return what instanceof Facts.Plug plug ? Optional.of(plug.feel())
+                : what instanceof Facts.Asks asks ? Optional.of(asks.wanted().get(question)) : Optional.empty();
+    }
+
+    private Facts here() {
+        return plan.facts(session.state().inHand().number());
+    }
+
+    // figures
+
+    private String degrees() {
+        return BigDecimal.valueOf(180 + random.nextInt(100), 1).toPlainString();
+    }
+
+    private String figure(String slot) {
+        if (random.nextInt(60) == 0) {
+            return List.of("29991", "0", "-3", "1.181", "0.0020003").get(random.nextInt(5));
+        }
+        Facts.What what = here().what();
+        if (what instanceof Facts.RunOut) {
+            return BigDecimal.valueOf(random.nextInt(random.nextInt(5) == 0 ? 30 : 20) + (slot.equals("highest") ? 8 : 0), 3).toPlainString();
+        }
+        BigDecimal size = what instanceof Facts.Size bore ? size(bore)
+                : what instanceof Facts.Plug plug ? plug(plug) : overWires((Facts.Thread) what);
+        return asRead(size).toPlainString();
+    }
+
+    private BigDecimal size(Facts.Size bore) {
+        BigDecimal low = bore.lower().orElseThrow();
+        int width = bore.upper().map(upper -> upper.subtract(low).movePointRight(3).intValueExact()).orElse(20);
+        int guard = bore.guard().movePointRight(3).intValueExact();
+        return low.add(BigDecimal.valueOf(inOrNear(guard, width - guard), 3));
+    }
+
+    private BigDecimal plug(Facts.Plug plug) {
+        return new BigDecimal("30.005").subtract(plug.least()).subtract(BigDecimal.valueOf(inOrNear(-2, 6), 3));
+    }
+
+    /** A measurement that means a pitch diameter somewhere about the limits. */
+    private BigDecimal overWires(Facts.Thread thread) {
+        BigDecimal pitchDiameter = thread.lower().add(BigDecimal.valueOf(inOrNear(10, 122), 3));
+        return pitchDiameter.add(thread.wire().multiply(new BigDecimal("3"))).subtract(new BigDecimal("1.299038"))
+                .setScale(3, RoundingMode.HALF_EVEN);
+    }
+
+    /** Mostly from least to most, at times a little outside, at the ends rather more often than between. */
+    private int inOrNear(int least, int most) {
+        return switch (random.nextInt(12)) {
+            case 0 -> least - 1 - random.nextInt(6);
+            case 1 -> most + 1 + random.nextInt(6);
+            case 2 -> least;
+            case 3 -> most;
+            default -> least + random.nextInt(most - least + 1);
+        };
+    }
+
+    /** What the gauge in hand shows on a size. */
+    private BigDecimal asRead(BigDecimal size) {
+        Optional<Setting> setting = session.state().setting().filter(set -> set.zero().isPresent());
+        if (setting.isEmpty()) {
+            return size;
+        }
+        BigDecimal over = size.subtract(new BigDecimal(setting.get().certified().orElseThrow().text()));
+        boolean falls = setting.get().gauge().sense().orElseThrow() == Sense.FALLS_WITH_SIZE;
+        return new BigDecimal(setting.get().zero().get().text()).add(falls ? over.negate() : over);
+    }
+
+    private BigDecimal thousandths(int most) {
+        return BigDecimal.valueOf(random.nextInt(2 * most + 1) - most, 3);
+    }
+}

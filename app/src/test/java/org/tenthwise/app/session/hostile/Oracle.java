@@ -1,0 +1,382 @@
+package org.tenthwise.app.session.hostile;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+
+/**
+ * What may be said of a run, from its entries alone.
+ *
+ * <p>The rules, in words. An entry that was struck out counts for nothing, nor does what was read under the setting of a gauge
+ * that was struck out, or with a gauge that was taken and not yet set. What was read before a step was begun anew, sent to
+ * rework, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
+ * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every place
+ * (or as a mean, largest, smallest, where it is so combined), a run-out's movement not over its limit, a plug's play inside
+ * at both ends and felt as wanted and not against what the gauges say, a pitch diameter inside with no wire on the root at the
+ * largest root that was read, every answer the wanted one. A concession holds for what it was signed for: any later reading,
+ * answer, temperature, strike or new pass of the step, or of what it rests on, ends it; so does another disposition. What is
+ * no characteristic of the drawing can be carried on with, not conceded. A part conforms when every characteristic has
+ * passed and every other step has passed or is carried on with, and nothing is scrapped.
+ */
+final class Oracle {
+
+    /** What an oracle answers where a figure lies so near a limit that rounding decides. */
+    enum Says { PASSED, NOT_PASSED, EITHER }
+
+    private static final MathContext EXACT = MathContext.DECIMAL64;
+    private static final BigDecimal HAIR = new BigDecimal("0.000005");
+    private static final BigDecimal TWENTY = new BigDecimal("20");
+    private static final BigDecimal PER_DEGREE = new BigDecimal("0.000001");
+    private static final BigDecimal PART_EXPANSION = new BigDecimal("23");
+    /** Steel, what a plan that says nothing of its gauges takes. */
+    private static final BigDecimal GAUGE_EXPANSION = new BigDecimal("11.5");
+    private static final BigDecimal PITCH = new BigDecimal("1.5");
+    private static final BigDecimal ROOT_OF_THREE = new BigDecimal("1.7320508075688772");
+    /** Basic minor diameter of M10 x 1.5: 10 less 1.082532 times the pitch (ISO 68-1). */
+    private static final BigDecimal BASIC_MINOR = new BigDecimal("8.376202");
+
+    private final List<Facts> plan;
+    private final List<Entry> entries;
+    private final Set<Long> struck = new HashSet<>();
+
+    Oracle(List<Facts> plan, List<Entry> entries) {
+        this.plan = plan;
+        this.entries = entries;
+        entries.forEach(entry -> {
+            if (entry.event() instanceof Event.StruckOut out) {
+                struck.add(out.entry());
+            }
+        });
+    }
+
+    // the part
+
+    boolean conforms() {
+        return plan.stream().allMatch(step -> passed(step) != Says.NOT_PASSED || !step.drawing() && conceded(step)) && !scrapped();
+    }
+
+    boolean conformsWithConcessions() {
+        return plan.stream().allMatch(this::settled) && !scrapped();
+    }
+
+    boolean scrapped() {
+        return plan.stream().anyMatch(step -> disposition(step).filter(Disposition.SCRAP::equals).isPresent());
+    }
+
+    boolean settled(Facts step) {
+        return passed(step) != Says.NOT_PASSED || conceded(step);
+    }
+
+    /** The steps that a hold point before {@code step} still waits for. */
+    List<Integer> waitingFor(Facts step) {
+        List<Integer> waiting = new ArrayList<>();
+        for (Facts before : plan.subList(0, plan.indexOf(step))) {
+            before.hold().stream().filter(number -> !settled(plan.get(number - 1))).forEach(waiting::add);
+        }
+        return waiting;
+    }
+
+    // dispositions
+
+    private boolean conceded(Facts step) {
+        return disposition(step).filter((step.drawing() ? Disposition.USE_AS_IS : Disposition.CARRY_ON)::equals).isPresent();
+    }
+
+    private Optional<Disposition> disposition(Facts step) {
+        Optional<Disposition> inForce = Optional.empty();
+        for (Entry entry : entries) {
+            if (entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()) {
+                inForce = Optional.of(disposed.disposition());
+            } else if (changes(entry, step.number()) || step.restsOn().stream().anyMatch(on -> changes(entry, on))) {
+                inForce = Optional.empty();
+            }
+        }
+        return inForce;
+    }
+
+    /** Whether an entry changes what a step came to. */
+    private boolean changes(Entry entry, int step) {
+        Event event = entry.event();
+        return event instanceof Event.ReadingTaken read && read.step() == step
+                || event instanceof Event.TemperatureTaken taken && taken.step() == step
+                || event instanceof Event.Answered answered && answered.step() == step
+                || event instanceof Event.PassBegun begun && begun.step() == step
+                || event instanceof Event.Disposed disposed && disposed.step() == step && disposed.disposition() == Disposition.REWORK
+                || event instanceof Event.StruckOut out && stepOf(out.entry()) == step;
+    }
+
+    private int stepOf(long seq) {
+        for (Entry entry : entries) {
+            if (entry.seq() == seq) {
+                Event event = entry.event();
+                return event instanceof Event.ReadingTaken read ? read.step()
+                        : event instanceof Event.TemperatureTaken taken ? taken.step()
+                        : event instanceof Event.Answered answered ? answered.step()
+                        : event instanceof Event.GaugeSet set ? set.step() : 0;
+            }
+        }
+        return 0;
+    }
+
+    // what counts
+
+    /** The entries that may count for a step: those after the last thing that began it anew. */
+    private List<Entry> counting(Facts step) {
+        int start = 0;
+        for (int i = 0; i < entries.size(); i++) {
+            Entry entry = entries.get(i);
+            boolean anew = entry.event() instanceof Event.PassBegun begun && begun.step() == step.number()
+                    || entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()
+                    && disposed.disposition() == Disposition.REWORK
+                    || step.restsOn().stream().anyMatch(on -> changes(entry, on));
+            start = anew ? i + 1 : start;
+        }
+        return entries.subList(start, entries.size()).stream().filter(entry -> !struck.contains(entry.seq())).toList();
+    }
+
+    /** The readings that count, as the sizes they stand for, by slot. */
+    private Map<String, Read> readings(Facts step) {
+        Map<String, Read> readings = new LinkedHashMap<>();
+        for (Entry entry : counting(step)) {
+            if (entry.event() instanceof Event.ReadingTaken taken && taken.step() == step.number()) {
+                setting(step, entry).ifPresent(setting -> readings.put(taken.slot(), new Read(millimetres(taken.typed()), setting)));
+            }
+        }
+        return readings;
+    }
+
+    /** What a reading was made with; absent where that is struck out, or a gauge was taken after it and not set. */
+    private Optional<Setting> setting(Facts step, Entry reading) {
+        Optional<Setting> setting = Optional.empty();
+        for (Entry entry : entries) {
+            if (entry.seq() > reading.seq()) {
+                break;
+            }
+            if (entry.event() instanceof Event.GaugeSet set && set.step() == step.number()) {
+                setting = struck.contains(entry.seq()) ? Optional.empty() : Optional.of(set.setting());
+            } else if (entry.event() instanceof Event.GaugeChosen chosen && chosen.step() == step.number()) {
+                setting = Optional.empty();
+            }
+        }
+        return setting;
+    }
+
+    private record Read(BigDecimal figure, Setting setting) {
+
+        BigDecimal size() {
+            if (setting.zero().isEmpty()) {
+                return figure;
+            }
+            BigDecimal moved = figure.subtract(millimetres(setting.zero().get()));
+            boolean falls = setting.gauge().sense().orElseThrow() == Sense.FALLS_WITH_SIZE;
+            return millimetres(setting.certified().orElseThrow()).add(falls ? moved.negate() : moved);
+        }
+    }
+
+    private static BigDecimal millimetres(Written written) {
+        BigDecimal figure = new BigDecimal(written.text());
+        return written.unit() == Unit.INCH ? figure.multiply(new BigDecimal("25.4")) : figure;
+    }
+
+    private Map<Question, Answer> answers(Facts step) {
+        Map<Question, Answer> answers = new EnumMap<>(Question.class);
+        for (Entry entry : counting(step)) {
+            if (entry.event() instanceof Event.Answered answered && answered.step() == step.number()) {
+                answers.put(answered.question(), answered.answer());
+            }
+        }
+        return answers;
+    }
+
+    private Map<Body, BigDecimal> temperatures(Facts step) {
+        Map<Body, BigDecimal> temperatures = new EnumMap<>(Body.class);
+        for (Entry entry : counting(step)) {
+            if (entry.event() instanceof Event.TemperatureTaken taken && taken.step() == step.number()) {
+                temperatures.put(taken.of(), taken.read().degrees());
+            }
+        }
+        return temperatures;
+    }
+
+    // the steps
+
+    Says passed(Facts step) {
+        if (step.what() instanceof Facts.Asks asks) {
+            return says(answers(step).equals(asks.wanted()));
+        }
+        if (step.what() instanceof Facts.RunOut runOut) {
+            return runOut(step, runOut);
+        }
+        if (step.what() instanceof Facts.Size size) {
+            return size(step, size);
+        }
+        return step.what() instanceof Facts.Plug plug ? plug(step, plug) : thread(step, (Facts.Thread) step.what());
+    }
+
+    private static Says says(boolean passed) {
+        return passed ? Says.PASSED : Says.NOT_PASSED;
+    }
+
+    private Says runOut(Facts step, Facts.RunOut demanded) {
+        Map<String, Read> read = readings(step);
+        boolean swept = read.containsKey("highest") || read.containsKey("lowest");
+        List<String> slots = new ArrayList<>();
+        if (swept) {
+            slots.addAll(List.of("highest", "lowest"));
+        } else {
+            for (int i = 1; i <= demanded.read().size(); i++) {
+                slots.add(i + ".1");
+            }
+        }
+        if (!read.keySet().containsAll(slots)) {
+            return Says.NOT_PASSED;
+        }
+        List<BigDecimal> figures = slots.stream().map(slot -> read.get(slot).figure()).toList();
+        return says(greatest(figures).subtract(least(figures)).compareTo(demanded.limit()) <= 0);
+    }
+
+    /** The sizes at 20 °C, in the order of the slots; absent while a reading or a temperature is missing. */
+    private Optional<List<BigDecimal>> sizes(Facts step, Facts.Size demanded) {
+        Map<String, Read> read = readings(step);
+        Map<Body, BigDecimal> warm = temperatures(step);
+        if (demanded.warm() && warm.size() < 2) {
+            return Optional.empty();
+        }
+        List<BigDecimal> sizes = new ArrayList<>();
+        for (int place = 1; place <= demanded.places(); place++) {
+            for (int repeat = 1; repeat <= demanded.each(); repeat++) {
+                Read one = read.get(place + "." + repeat);
+                if (one == null) {
+                    return Optional.empty();
+                }
+                sizes.add(demanded.warm() ? atTwenty(one.size(), warm) : one.size());
+            }
+        }
+        return Optional.of(sizes);
+    }
+
+    /** A gauge that has grown shows too little, a part that has grown is too big. */
+    private static BigDecimal atTwenty(BigDecimal size, Map<Body, BigDecimal> warm) {
+        BigDecimal part = BigDecimal.ONE.add(PART_EXPANSION.multiply(PER_DEGREE).multiply(warm.get(Body.PART).subtract(TWENTY)));
+        BigDecimal gauge = BigDecimal.ONE.add(GAUGE_EXPANSION.multiply(PER_DEGREE).multiply(warm.get(Body.GAUGE).subtract(TWENTY)));
+        return size.multiply(gauge).divide(part, EXACT);
+    }
+
+    private Says size(Facts step, Facts.Size demanded) {
+        Optional<List<BigDecimal>> sizes = sizes(step, demanded);
+        if (sizes.isEmpty()) {
+            return Says.NOT_PASSED;
+        }
+        List<BigDecimal> judged = switch (demanded.combine()) {
+            case "mean" -> List.of(sizes.get().stream().reduce(BigDecimal.ZERO, BigDecimal::add)
+                    .divide(BigDecimal.valueOf(sizes.get().size()), 12, RoundingMode.HALF_EVEN));
+            case "largest" -> List.of(greatest(sizes.get()));
+            case "smallest" -> List.of(least(sizes.get()));
+            default -> sizes.get();
+        };
+        boolean rounded = demanded.warm() || demanded.combine().equals("mean");
+        return inside(judged, demanded.lower().map(demanded.guard()::add), demanded.upper().map(upper -> upper.subtract(demanded.guard())),
+                rounded);
+    }
+
+    /** @param rounded whether what is judged was rounded on the way, so that a hair's breadth decides nothing */
+    private static Says inside(List<BigDecimal> judged, Optional<BigDecimal> least, Optional<BigDecimal> most, boolean rounded) {
+        Says says = Says.PASSED;
+        for (BigDecimal one : judged) {
+            BigDecimal room = least.map(one::subtract).orElse(BigDecimal.ONE).min(most.map(m -> m.subtract(one)).orElse(BigDecimal.ONE));
+            if (rounded && room.abs().compareTo(HAIR) < 0) {
+                says = says == Says.NOT_PASSED ? says : Says.EITHER;
+            } else if (room.signum() < 0) {
+                says = Says.NOT_PASSED;
+            }
+        }
+        return says;
+    }
+
+    private Says plug(Facts step, Facts.Plug demanded) {
+        Facts bore = plan.get(demanded.bore() - 1);
+        Optional<List<BigDecimal>> bores = sizes(bore, (Facts.Size) bore.what());
+        Map<String, Read> read = readings(step);
+        Answer felt = answers(step).get(Question.PLUG_FEELS);
+        if (bores.isEmpty() || felt != demanded.feel() || read.size() < demanded.places()) {
+            return Says.NOT_PASSED;
+        }
+        List<BigDecimal> plugs = read.values().stream().map(Read::size).toList();
+        BigDecimal least = least(bores.get()).subtract(greatest(plugs));
+        BigDecimal most = greatest(bores.get()).subtract(least(plugs));
+        boolean enters = felt != Answer.NOT_AT_ALL;
+        if (enters && most.signum() < 0 || !enters && least.signum() > 0) {
+            return Says.NOT_PASSED;
+        }
+        return inside(List.of(least, most), Optional.of(demanded.least()), Optional.of(demanded.greatest()),
+                ((Facts.Size) bore.what()).warm());
+    }
+
+    /**
+     * Pitch diameter from the measurement M over wires w: M − 3w + P·√3/2, less half the wire times the square of the tangent of
+     * the lead angle times cos 30° cot 30° (Machinery's Handbook, measuring screw threads by wires, from memory); good to a
+     * tenth of a micrometre here. Room at the root: half of M − 2w − root.
+     */
+    private Says thread(Facts step, Facts.Thread demanded) {
+        Map<String, Read> read = readings(step);
+        if (read.size() < 2) {
+            return Says.NOT_PASSED;
+        }
+        Optional<BigDecimal> root = root(demanded);
+        if (root.isEmpty()) {
+            return Says.NOT_PASSED;
+        }
+        List<BigDecimal> pitchDiameters = new ArrayList<>();
+        Says says = Says.PASSED;
+        for (Read one : read.values()) {
+            BigDecimal wire = millimetres(one.setting().certified().orElseThrow());
+            BigDecimal room = one.figure().subtract(wire.add(wire)).subtract(root.get());
+            if (room.signum() <= 0) {
+                says = Says.NOT_PASSED;
+            }
+            BigDecimal pitchDiameter = one.figure().subtract(wire.multiply(new BigDecimal("3")))
+                    .add(PITCH.multiply(ROOT_OF_THREE).divide(new BigDecimal("2"), EXACT));
+            double tangent = PITCH.doubleValue() / (Math.PI * 9.026);
+            pitchDiameters.add(pitchDiameter.subtract(BigDecimal.valueOf(wire.doubleValue() / 2 * tangent * tangent * 1.5)));
+        }
+        return says == Says.NOT_PASSED ? says
+                : inside(pitchDiameters, Optional.of(demanded.lower().add(demanded.guard())),
+                Optional.of(demanded.upper().subtract(demanded.guard())), true);
+    }
+
+    /** The largest root there can be; absent while the step that measures it is not whole. */
+    private Optional<BigDecimal> root(Facts.Thread demanded) {
+        if (demanded.minorStep() == 0) {
+            return Optional.of(demanded.minor().orElse(BASIC_MINOR));
+        }
+        Facts step = plan.get(demanded.minorStep() - 1);
+        return sizes(step, (Facts.Size) step.what()).map(Oracle::greatest)
+                .map(largest -> demanded.minor().map(largest::max).orElse(largest));
+    }
+
+    private static BigDecimal greatest(List<BigDecimal> figures) {
+        return figures.stream().max(BigDecimal::compareTo).orElseThrow();
+    }
+
+    private static BigDecimal least(List<BigDecimal> figures) {
+        return figures.stream().min(BigDecimal::compareTo).orElseThrow();
+    }
+}

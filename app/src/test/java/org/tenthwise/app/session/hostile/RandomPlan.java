@@ -1,0 +1,112 @@
+package org.tenthwise.app.session.hostile;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Collectors;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Question;
+
+/** A plan of a few steps of any kind, with what the oracle knows of it. */
+record RandomPlan(List<Facts> facts, Plan plan) {
+
+    private static final String HEAD = """
+            format = 1
+            part = "H-1"
+            revision = "A"
+            issue = "1"
+            name = "Invented part"
+            material = "aluminium alloy"
+            drawing = "H-1"
+            unit = "mm"
+            [temperature]
+            part_expansion = 23
+            shop_least = 10
+            shop_greatest = 35
+            [[operation]]
+            number = 10
+            name = "All of it"
+            """;
+
+    static RandomPlan of(Random random) {
+        List<Facts> facts = new ArrayList<>();
+        int steps = 3 + random.nextInt(4);
+        for (int number = 1; number <= steps; number++) {
+            facts.add(step(number, facts, random));
+        }
+        String text = HEAD + facts.stream().map(Facts::toml).collect(Collectors.joining());
+        PlanReading reading = new PlanReader().read(text);
+        if (reading instanceof PlanReading.Good good) {
+            return new RandomPlan(List.copyOf(facts), good.plan());
+        }
+        throw new IllegalStateException(text + ((PlanReading.Bad) reading).problems());
+    }
+
+    private static Facts step(int number, List<Facts> before, Random random) {
+        Facts.What what = what(before, random);
+        boolean confirm = what instanceof Facts.Asks asks && asks.kind().equals("confirm");
+        boolean drawing = confirm == (random.nextInt(5) == 0);
+        List<Integer> hold = new ArrayList<>();
+        if (random.nextInt(3) == 0) {
+            hold.add(1 + random.nextInt(number));
+        }
+        return new Facts(number, drawing, hold, what);
+    }
+
+    private static Facts.What what(List<Facts> before, Random random) {
+        List<Integer> bores = numbers(before, "bore");
+        List<Integer> roots = numbers(before, "diameter");
+        return switch (random.nextInt(9)) {
+            case 0 -> new Facts.Asks("confirm", Map.of(Question.CONFIRMED, Answer.YES));
+            case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
+            case 2 -> new Facts.Asks("go-not-go", new EnumMap<>(Map.of(Question.GO_ENTERS, Answer.YES,
+                    Question.NOT_GO_ENTERS, Answer.NO)));
+            case 3 -> new Facts.RunOut(dec("0.020"), random.nextBoolean() ? List.of() : List.of(0, 90, 180, 270));
+            case 4, 5 -> bores.isEmpty() ? bore(random) : new Facts.Plug(bores.get(random.nextInt(bores.size())),
+                    dec("0.002"), dec("0.012"), 1 + random.nextInt(2), random.nextBoolean() ? Answer.FREELY : Answer.WITH_DRAG);
+            case 6 -> diameter(random);
+            case 7 -> thread(roots, random);
+            default -> bore(random);
+        };
+    }
+
+    private static Facts.What bore(Random random) {
+        String combine = List.of("each", "each", "each", "mean", "largest", "smallest").get(random.nextInt(6));
+        return new Facts.Size("bore", Optional.of(dec("30.000")), random.nextInt(6) == 0 ? Optional.empty() : Optional.of(dec("30.021")),
+                1 + random.nextInt(2), 1 + random.nextInt(2), combine, random.nextBoolean(),
+                random.nextBoolean() ? dec("0") : dec("0.003"), random.nextInt(3) > 0, random.nextInt(3) == 0);
+    }
+
+    /** A root, a diameter such as a thread has at its root, so that it can serve a thread too. */
+    private static Facts.What diameter(Random random) {
+        return new Facts.Size("diameter", Optional.of(dec("8.000")), Optional.of(dec("8.160")), 1 + random.nextInt(3), 1,
+                random.nextBoolean() ? "each" : "largest", random.nextBoolean(), dec("0"), false, false);
+    }
+
+    /** Limits of M10x1.5-6g, pitch diameter 8.862 to 8.994 (ISO 965-2); the least wire takes 0.757, the best 0.866. */
+    private static Facts.What thread(List<Integer> roots, Random random) {
+        int root = roots.isEmpty() || random.nextBoolean() ? 0 : roots.get(random.nextInt(roots.size()));
+        return new Facts.Thread(dec("8.862"), dec("8.994"), dec("0.895"), root,
+                random.nextBoolean() ? Optional.of(dec("8.160")) : Optional.empty(), random.nextBoolean() ? dec("0") : dec("0.010"));
+    }
+
+    private static List<Integer> numbers(List<Facts> before, String kind) {
+        return before.stream().filter(step -> step.what() instanceof Facts.Size size && size.kind().equals(kind)
+                && !size.combine().equals("range")).map(Facts::number).toList();
+    }
+
+    static BigDecimal dec(String figure) {
+        return new BigDecimal(figure);
+    }
+
+    Facts facts(int number) {
+        return facts.get(number - 1);
+    }
+}
