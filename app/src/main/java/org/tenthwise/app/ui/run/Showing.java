@@ -127,7 +127,7 @@ final class Showing {
         long struck = state.line().passes().stream().flatMap(Run.Pass::struckOut)
                 .filter(out -> !run.settingsStruck().containsValue(out)).count();
         String withdrawn = String.join(" ", new GaugeWords(words).withdrawn(run, state.inHand().number()));
-        return Stream.of(withdrawn, sentences.lapsed(state.line()), doubt.orElse(""), struck > 0 ? words.say("run.struck", struck) : "")
+        return Stream.of(withdrawn, state.line().lapsed().isPresent() ? words.say("run.lapsed") : "", doubt.orElse(""), struck > 0 ? words.say("run.struck", struck) : "")
                 .filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
     }
 

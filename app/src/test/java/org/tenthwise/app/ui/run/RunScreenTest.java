@@ -1,7 +1,10 @@
 package org.tenthwise.app.ui.run;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
 
@@ -112,6 +115,27 @@ class RunScreenTest extends RunAtHand {
     void aContradictionHoldsEverywhere() throws Exception {
         aPlugThatEnters("30.020");
         seen("plug-contradiction");
+    }
+
+    @Test
+    void aPlugTriedBeforeItsBoreWasCutAgainHoldsEverywhere() throws Exception {
+        aPlugThatEnters("29.990");
+        run.session.goTo(ARun.BORE);
+        run.session.again(Why.CUT);
+        run.enter("20", "20", "0.015", "0.014", "0.011", "0.013");
+        run.session.goTo(ARun.PLUG);
+        assertTrue(run.session.state().pass().isEmpty());
+        seen("plug-before-the-cut");
+    }
+
+    @Test
+    void aConcessionThatLapsedHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.0245", "0.014", "0.011", "0.013");
+        run.session.dispose(Disposition.USE_AS_IS, "Key fitted by hand", "Inspector 1");
+        run.session.strikeOut(run.session.state().pass().readings().get(0).entry().seq(), "Misread");
+        run.enter("0.0265");
+        assertTrue(run.session.state().line().lapsed().isPresent());
+        seen("concession-lapsed");
     }
 
     @Test
