@@ -5,8 +5,8 @@ import java.util.Locale;
 
 /** The columns of the table, in their order. */
 enum CsvColumn {
-    PART, REVISION, SERIAL, LOT, MACHINE, RUN, OUTCOME, REMARK,
-    NUMBER, CHARACTERISTIC, CHECK, OPERATION, UNIT, LOWER_LIMIT, UPPER_LIMIT, LIMITS_OF, LIMITS_BY, GUARD_BAND,
+    PART, REVISION, SERIAL, LOT, MACHINE, RUN, OUTCOME, SIGNATURES, REMARK,
+    NUMBER, CHARACTERISTIC, CHECK, CLASS, OPERATION, UNIT, LOWER_LIMIT, UPPER_LIMIT, LIMITS_OF, LIMITS_BY, GUARD_BAND,
     /** Expanded, with its coverage factor. */
     UNCERTAINTY, COVERAGE_FACTOR, UNCERTAINTY_OF,
     /** What the characteristic came to in this pass. */

@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Body;
@@ -27,6 +28,8 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Signature;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.Verdict;
 
 /** One row of the table in the making. */
@@ -75,10 +78,11 @@ final class CsvRow {
         text(PART, begun.part().number());
         text(REVISION, begun.part().revision());
         text(SERIAL, begun.serial());
-        text(LOT, begun.lot());
+        text(LOT, begun.noLot() ? "none" : begun.lot());
         text(MACHINE, begun.machine());
         text(RUN, evidence.sheet().run().id());
         text(OUTCOME, Codes.of(evidence.sheet().outcome()));
+        text(SIGNATURES, evidence.sheet().run().signatures().stream().map(CsvRow::signature).collect(Collectors.joining("; ")));
         text(REMARK, plan.remark());
         text(PLAN_ISSUE, plan.issue());
         text(PLAN_SHA256, begun.plan().sha256());
@@ -89,6 +93,11 @@ final class CsvRow {
         return this;
     }
 
+    private static String signature(Signature signature) {
+        String said = signature.meaning() == SignedAs.OTHER ? signature.words() : signature.meaning().word();
+        return "%s by %s%s".formatted(said, signature.signedBy(), signature.lapsed() ? " (lapsed)" : "");
+    }
+
     private CsvRow under(Line line) {
         Step step = line.step();
         CsvRow row = new CsvRow(cells, StepFigures.limits(step).map(limits -> limits.unit()).orElse(unit),
@@ -96,6 +105,7 @@ final class CsvRow {
         row.number(NUMBER, BigDecimal.valueOf(step.number()));
         row.text(CHARACTERISTIC, step.name());
         row.text(CHECK, Codes.of(step.check()));
+        row.text(CLASS, Codes.of(step.stepClass()));
         row.number(OPERATION, BigDecimal.valueOf(step.operation()));
         StepFigures.limits(step).ifPresent(limits -> {
             row.text(UNIT, row.unit.symbol());

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
@@ -16,6 +17,8 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.Signature;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 
@@ -34,9 +37,13 @@ final class JsonSheet {
         ObjectNode result = JsonNodeFactory.instance.objectNode();
         result.put("run", sheet.run().id());
         result.put("outcome", Codes.of(sheet.outcome()));
-        result.putObject("part").put("number", plan.part().number()).put("revision", plan.part().revision())
+        ObjectNode part = result.putObject("part");
+        part.put("number", plan.part().number()).put("revision", plan.part().revision())
                 .put("name", plan.name()).put("material", plan.material()).put("drawing", plan.drawing())
                 .put("serial", begun.serial()).put("lot", begun.lot());
+        if (begun.noLot()) {
+            part.put("no-lot", true);
+        }
         result.put("machine", begun.machine());
         result.put("plan-issue", plan.issue());
         result.put("unit", plan.unit().symbol());
@@ -44,14 +51,27 @@ final class JsonSheet {
             result.put("remark", plan.remark());
         }
         ObjectNode count = result.putObject("count");
-        count.put("characteristics", sheet.lines().size());
+        count.put("characteristics", sheet.characteristics().size());
+        count.put("set-up", sheet.of(StepClass.SET_UP).size()).put("in-process", sheet.of(StepClass.IN_PROCESS).size());
+        count.put("carried-on", sheet.carriedOn(StepClass.SET_UP) + sheet.carriedOn(StepClass.IN_PROCESS));
         Stream.of(Standing.values()).forEach(standing -> count.put(Codes.of(standing), sheet.count(standing)));
         count.put("concessions", sheet.concessions());
-        sheet.run().closed().ifPresent(closed -> result.putObject("closed").put("signed-by", closed.signedBy())
-                .put("meaning", closed.meaning()));
+        result.put("scrapped", sheet.scrapped());
+        ArrayNode signatures = result.putArray("signatures");
+        List<Signature> all = sheet.run().signatures();
+        all.forEach(signature -> write(signature, signature.standsAgainst(all), signatures.addObject()));
         ArrayNode characteristics = result.putArray("characteristics");
         sheet.lines().forEach(line -> write(sheet.run(), line, plan.unit(), characteristics.addObject()));
         return result;
+    }
+
+    private static void write(Signature signature, boolean against, ObjectNode to) {
+        to.put("signed-by", signature.signedBy()).put("meaning", Codes.of(signature.meaning()));
+        if (signature.meaning() == SignedAs.OTHER) {
+            to.put("words", signature.words());
+        }
+        to.put("entry", signature.entry().seq()).put("closes", signature.closed()).put("against", against);
+        signature.lapse().ifPresent(why -> to.put("lapsed", Codes.of(why)));
     }
 
     private static void write(Run run, Line line, Unit unit, ObjectNode to) {
@@ -59,6 +79,7 @@ final class JsonSheet {
         to.put("name", line.step().name());
         to.put("operation", line.step().operation());
         to.put("check", Codes.of(line.step().check()));
+        to.put("class", Codes.of(line.step().stepClass()));
         StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
         guardBand(line.step().check()).filter(band -> band.figure().signum() > 0)
                 .ifPresent(band -> to.put(GUARD_BAND, band.text()));

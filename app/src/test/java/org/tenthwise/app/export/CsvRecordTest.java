@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
@@ -22,6 +23,7 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
 
 class CsvRecordTest {
 
@@ -34,6 +36,27 @@ class CsvRecordTest {
         Set<String> numbers = rows(Records.walk(PART, sample, 12).evidence()).stream().map(row -> row.get("number"))
                 .collect(Collectors.toSet());
         assertEquals(PART.plan().steps().stream().map(Step::number).map(String::valueOf).collect(Collectors.toSet()), numbers);
+    }
+
+    @Test
+    void everyRowSaysTheOutcomeWhoSignedAndTheClass() throws IOException {
+        int all = sample.events().size();
+        Evidence against = Records.walk(PART, sample, all - 1).add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
+                .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED)).evidence();
+        for (CSVRecord row : rows(against)) {
+            assertEquals(List.of("conforms", "machined and measured by Setter 2; not accepted by Inspector 1"),
+                    List.of(row.get("outcome"), row.get("signatures")));
+        }
+        assertEquals(List.of("set-up", "in-process", "drawing"), List.of("1", "8", "13").stream().map(number ->
+                classOf(against, number)).toList());
+    }
+
+    private static String classOf(Evidence evidence, String number) {
+        try {
+            return rows(evidence).stream().filter(row -> row.get("number").equals(number)).findFirst().orElseThrow().get("class");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test

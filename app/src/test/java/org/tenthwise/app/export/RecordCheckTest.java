@@ -125,6 +125,12 @@ class RecordCheckTest {
     }
 
     @Test
+    void aSignatureThatTheEntriesDoNotGiveIsSaid() throws IOException {
+        ((ObjectNode) record.at("/result/signatures/0")).put("signed-by", "Somebody else");
+        assertSays("What the record says under \"result/signatures/0/signed-by\" is not what its entries come to.");
+    }
+
+    @Test
     void anOutcomeThatTheEntriesDoNotGiveIsSaid() throws IOException {
         ((ObjectNode) record.path("result")).put("outcome", "scrapped");
         assertSays("What the record says under \"result/outcome\" is not what its entries come to.");

@@ -13,12 +13,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.Records;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.RecordingPen;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
 
 /** Laid out once a scene, then looked at from every side. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -113,6 +119,19 @@ class RecordPagesTest {
         String first = text(drawn(Scene.CONCEDED).get(0));
         assertTrue(first.contains("Conforms with one concession. Accepted by Inspector 1."), first);
         assertTrue(all(Scene.CONCEDED).contains("19 Pocket width: use as it is, by concession."), all(Scene.CONCEDED));
+    }
+
+    @Test
+    void whatIsSignedAgainstSaysSoInItsHeadingOnEveryPageAndAmongTheSignatures() {
+        Sample sample = Records.passing(DemoPart.SCREW_CARRIER);
+        Evidence against = Records.walk(DemoPart.SCREW_CARRIER, sample, sample.events().size() - 1)
+                .add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
+                .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED)).evidence();
+        List<RecordingPen> drawn = pages.of(against).stream().map(leaf -> RecordingPen.of(new Page(leaf), Leaf.FRAME)).toList();
+        drawn.forEach(pen -> assertTrue(text(pen).contains("Conforms. Not accepted by Inspector 1."), text(pen)));
+        String all = drawn.stream().map(RecordPagesTest::text).collect(Collectors.joining(" "));
+        assertTrue(all.contains("Machined and measured by Setter 2."), all);
+        assertTrue(all.contains("14 of 14 characteristics passed; beside them 8 of 8 set-up steps, 2 of 2 steps in process."), all);
     }
 
     @Test
