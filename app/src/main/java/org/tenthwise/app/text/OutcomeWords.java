@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Outcome;
@@ -15,6 +14,9 @@ import org.tenthwise.model.verdict.Standing;
 
 /** How a record is called: what the characteristics come to, and beside it who signed for what. */
 public final class OutcomeWords {
+
+    /** What is not of the drawing. */
+    private static final List<StepClass> BESIDE = List.of(StepClass.SET_UP, StepClass.IN_PROCESS);
 
     private final Words words;
 
@@ -30,19 +32,21 @@ public final class OutcomeWords {
     /** What the characteristics come to, with what must never go unsaid: scrapped, and what was carried on with. */
     public String outcome(Sheet sheet) {
         StringBuilder said = new StringBuilder(called(sheet));
-        Stream.of(StepClass.SET_UP, StepClass.IN_PROCESS).filter(of -> sheet.carriedOn(of) > 0)
-                .forEach(of -> said.append(", ").append(counted(words.key("outcome.one-carried-on", of), words.key("outcome.carried-on", of), sheet.carriedOn(of))));
+        BESIDE.stream().filter(of -> sheet.carriedOn(of) > 0)
+                .forEach(of -> said.append(", ").append(words.say("outcome.carried-on", steps(of, sheet.carriedOn(of)))));
         List<String> left = left(sheet);
         if (!left.isEmpty()) {
-            said.append(": ").append(String.join(", ", left));
+            said.append(": ").append(String.join("; ", left));
         }
         said.append('.');
         return sheet.scrapped() ? said.append(' ').append(words.say("outcome.scrapped")).toString() : said.toString();
     }
 
     private String called(Sheet sheet) {
-        return sheet.outcome() == Outcome.CONFORMS_WITH_CONCESSIONS
-                ? counted("outcome.one-concession", "outcome.concessions", sheet.concessions()) : words.say("outcome", sheet.outcome());
+        if (sheet.outcome() != Outcome.CONFORMS_WITH_CONCESSIONS) {
+            return words.say("outcome", sheet.outcome());
+        }
+        return sheet.concessions() == 1 ? words.say("outcome.one-concession") : words.say("outcome.concessions", sheet.concessions());
     }
 
     /** What keeps it from conforming. */
@@ -51,7 +55,7 @@ public final class OutcomeWords {
         if (sheet.outcome() != Outcome.DOES_NOT_CONFORM && sheet.outcome() != Outcome.NOT_COMPLETE) {
             return left;
         }
-        long all = sheet.characteristics().size();
+        int all = sheet.characteristics().size();
         long out = sheet.characteristics().stream().filter(sheet::isOut).count();
         if (sheet.holdsWhatIsNotKnown()) {
             left.add(words.say("outcome.newer"));
@@ -60,23 +64,32 @@ public final class OutcomeWords {
             left.add(words.say("outcome.no-characteristic"));
         }
         if (out > 0) {
-            left.add(words.say("outcome.out", out, all));
+            left.add(words.say("outcome.out", words.say("outcome.characteristics", out, all)));
         }
-        long unsettled = sheet.characteristics().stream().filter(line -> !line.settled() && !sheet.isOut(line)).count();
-        if (unsettled > 0) {
-            left.add(words.say("outcome.unsettled", unsettled, all));
+        List<String> unsettled = unsettled(sheet, all);
+        if (!unsettled.isEmpty()) {
+            left.add(words.say("outcome.not-settled", String.join(", ", unsettled)));
         }
-        Stream.of(StepClass.SET_UP, StepClass.IN_PROCESS).forEach(of -> {
-            long open = sheet.of(of).stream().filter(line -> !line.settled()).count();
-            if (open > 0) {
-                left.add(counted(words.key("outcome.one-unsettled", of), words.key("outcome.unsettled", of), open));
-            }
-        });
         return left;
     }
 
-    private String counted(String one, String several, long count) {
-        return count == 1 ? words.say(one) : words.say(several, count);
+    private List<String> unsettled(Sheet sheet, int all) {
+        List<String> unsettled = new ArrayList<>();
+        long open = sheet.characteristics().stream().filter(line -> !line.settled() && !sheet.isOut(line)).count();
+        if (open > 0) {
+            unsettled.add(words.say("outcome.characteristics", open, all));
+        }
+        for (StepClass of : BESIDE) {
+            long steps = sheet.of(of).stream().filter(line -> !line.settled()).count();
+            if (steps > 0) {
+                unsettled.add(steps(of, steps));
+            }
+        }
+        return unsettled;
+    }
+
+    private String steps(StepClass of, long count) {
+        return count == 1 ? words.say("one-step", of) : words.say(words.key("steps", of), count);
     }
 
     /** Who signed what: what speaks against the part first, then who accepted it, else what else is signed. */
@@ -111,10 +124,10 @@ public final class OutcomeWords {
     /** How many characteristics passed, and what there is beside them. */
     public String counts(Sheet sheet) {
         long passed = sheet.count(Standing.PASS);
-        String beside = Stream.of(StepClass.SET_UP, StepClass.IN_PROCESS).filter(of -> !sheet.of(of).isEmpty())
+        String beside = BESIDE.stream().filter(of -> !sheet.of(of).isEmpty())
                 .map(of -> words.say(words.key("outcome.beside", of), sheet.of(of).stream().filter(line -> line.finding().verdict().passed()).count(),
                         sheet.of(of).size())).collect(Collectors.joining(", "));
-        String counted = words.say("outcome.passed", passed, sheet.characteristics().size());
+        String counted = words.say("outcome.passed", words.say("outcome.characteristics", passed, sheet.characteristics().size()));
         return beside.isEmpty() ? counted + "." : words.say("outcome.passed-beside", counted, beside);
     }
 

@@ -104,7 +104,7 @@ class SayingsTest {
     @Test
     void anUnfinishedRunSaysHowMuchIsOpen() {
         add(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
-        assertEquals("Not complete: 14 of 14 characteristics not settled, 7 set-up steps not settled, 2 steps in process not settled. Not signed.", new Sentences(WORDS).outcome(sheet()));
+        assertEquals("Not complete: 14 of 14 characteristics, 7 set-up steps, 2 steps in process not settled. Not signed.", new Sentences(WORDS).outcome(sheet()));
     }
 
     /** With part and gauge at 20 °C, where that is asked. */

@@ -115,7 +115,7 @@ public final class RecordView extends BorderPane implements Screen {
         Label outcome = label(model.outcomeValue().getValue(), "strong");
         outcome.setId("outcome");
         HBox heading = new HBox(12, outcome);
-        heading.setAlignment(Pos.CENTER_LEFT);
+        heading.setAlignment(Pos.TOP_LEFT);
         OutcomeWords.shape(sheet).ifPresent(shape -> heading.getChildren().add(0, rows.fixed(pictures.small(
                 new VerdictMark(shape, outcome.getText()), MARK, MARK, Role.PAPER))));
         said.add(heading);
