@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -168,6 +169,20 @@ class WalkPlanTest {
         assertEquals(List.of("Check 13: the readings file expects \"cut again\", and it came to \"pass\".",
                 "The outcome: the readings file expects \"does not conform\", and it came to \"conforms\"."),
                 typed.out().subList(typed.out().size() - 2, typed.out().size()));
+    }
+
+    /** The fourth example is conceded, which ends with 1; both come to what they expect. */
+    @Test
+    void theExamplesOfTheGuideAreWalkedAsTheyStand() throws Exception {
+        String guide = Files.readString(Path.of("../checklists/plan-file.md"));
+        List<String> examples = Pattern.compile("```toml\n(.*?)```", Pattern.DOTALL).matcher(guide).results().map(found -> found.group(1)).toList();
+        for (int i = 0; i < examples.size(); i += 2) {
+            Path plan = Files.writeString(folder.resolve("plan-%d.toml".formatted(i)), examples.get(i));
+            Path readings = Files.writeString(folder.resolve("r-%d.toml".formatted(i)), examples.get(i + 1));
+            Typed typed = walk(plan, readings);
+            assertEquals(i == 0 ? 0 : 1, typed.exit(), typed::toString);
+            assertTrue(typed.out().stream().noneMatch(line -> line.contains("expects")), typed.out()::toString);
+        }
     }
 
     @Test
