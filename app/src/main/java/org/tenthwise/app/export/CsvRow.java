@@ -26,6 +26,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.Signature;
@@ -82,7 +83,7 @@ final class CsvRow {
         text(MACHINE, begun.machine());
         text(RUN, evidence.sheet().run().id());
         text(OUTCOME, Codes.of(evidence.sheet().outcome()));
-        text(SIGNATURES, evidence.sheet().run().signatures().stream().map(CsvRow::signature).collect(Collectors.joining("; ")));
+        text(SIGNATURES, evidence.sheet().run().signatures().stream().map(signature -> signature(signature, evidence.sheet())).collect(Collectors.joining("; ")));
         text(REMARK, plan.remark());
         text(PLAN_ISSUE, plan.issue());
         text(PLAN_SHA256, begun.plan().sha256());
@@ -93,9 +94,11 @@ final class CsvRow {
         return this;
     }
 
-    private static String signature(Signature signature) {
+    /** A refusal after which something was changed and that nobody has overcome since is not called lapsed. */
+    private static String signature(Signature signature, Sheet sheet) {
         String said = signature.meaning() == SignedAs.OTHER ? signature.words() : signature.meaning().word();
-        return "%s by %s%s".formatted(said, signature.signedBy(), signature.lapsed() ? " (lapsed)" : "");
+        boolean gone = signature.lapsed() && !sheet.against().contains(signature);
+        return "%s by %s%s".formatted(said, signature.signedBy(), gone ? " (lapsed)" : "");
     }
 
     private CsvRow under(Line line) {

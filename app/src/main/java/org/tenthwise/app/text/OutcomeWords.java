@@ -95,24 +95,27 @@ public final class OutcomeWords {
     /** Who signed what: what speaks against the part first, then who accepted it, else what else is signed. */
     public String signed(Sheet sheet) {
         List<Signature> all = sheet.run().signatures();
-        List<String> said = new ArrayList<>(sheet.against().stream().map(this::signature).toList());
+        List<String> said = new ArrayList<>(sheet.against().stream().map(signature -> signature(signature, sheet)).toList());
         all.stream().filter(signature -> signature.meaning() == SignedAs.ACCEPTED && !signature.lapsed())
-                .map(this::signature).forEach(said::add);
+                .map(signature -> signature(signature, sheet)).forEach(said::add);
         if (!said.isEmpty()) {
             return String.join(" ", said);
         }
         if (all.isEmpty()) {
             return words.say("signed.nobody");
         }
-        List<String> other = all.stream().filter(signature -> !signature.lapsed()).map(this::signature).toList();
+        List<String> other = all.stream().filter(signature -> !signature.lapsed()).map(signature -> signature(signature, sheet)).toList();
         return other.isEmpty() ? words.say("signed.lapsed-all", all.stream().map(Signature::signedBy).distinct().collect(Collectors.joining(", ")))
                 : String.join(" ", other) + " " + words.say("signed.not-yet-accepted");
     }
 
-    /** "Accepted by Inspector 1." */
-    public String signature(Signature signature) {
+    /** "Accepted by Inspector 1." A refusal after which something was changed still stands until somebody accepts. */
+    public String signature(Signature signature, Sheet sheet) {
         String said = signature.meaning() == SignedAs.OTHER ? words.say("signed.other", signature.signedBy(), signature.words())
                 : words.say(words.key("signed", signature.meaning()), signature.signedBy());
+        if (signature.lapsed() && sheet.against().contains(signature)) {
+            return words.say("signed.not-overcome", said);
+        }
         return signature.lapse().map(why -> words.say(words.key("signed.lapsed", why), said)).orElse(words.say("signed.holds", said));
     }
 

@@ -137,6 +137,17 @@ class SigningSessionTest {
     }
 
     @Test
+    void aRefusalIsNotSaidToHaveLapsedBecauseSomethingWasReadAnew() throws Exception {
+        passed();
+        session.sign("Inspector 1", SignedAs.NOT_ACCEPTED);
+        session.again(Event.PassBegun.Why.MEASURED_AGAIN);
+        session.answer(Answer.YES);
+        assertEquals("Conforms. Not accepted by Inspector 1; nobody has accepted it since something was changed.", heading());
+        session.sign("Inspector 2", SignedAs.ACCEPTED);
+        assertEquals("Conforms. Accepted by Inspector 2.", heading());
+    }
+
+    @Test
     void aClosedRunTakesFurtherSignaturesAndIsNotClosedTwice() throws Exception {
         passed();
         session.close("Setter 2", SignedAs.MACHINED_AND_MEASURED);

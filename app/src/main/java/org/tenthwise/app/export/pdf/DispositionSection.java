@@ -72,7 +72,7 @@ final class DispositionSection {
         if (against) {
             flow.leaf().add(drawing -> VerdictShape.draw(drawing, Standing.FAIL, new Point(Flow.LEFT + 8, middle), 6.5));
         }
-        flow.text(new OutcomeWords(matter.words()).signature(signature), Style.BOLD, TEXT, Flow.RIGHT - TEXT);
+        flow.text(new OutcomeWords(matter.words()).signature(signature, matter.sheet()), Style.BOLD, TEXT, Flow.RIGHT - TEXT);
         flow.text(matter.say(signature.closed() ? "record.signature-closed" : "record.signature-when", Matter.time(signature.entry().at()),
                 signature.entry().seq()), Style.SMALL, TEXT, Flow.RIGHT - TEXT);
         flow.down(4);

@@ -107,7 +107,7 @@ public final class RecordViewModel {
             }
         }
         OutcomeWords said = new OutcomeWords(words);
-        kept.run().signatures().forEach(signature -> facts.add(words.say("sheet.signed", said.signature(signature),
+        kept.run().signatures().forEach(signature -> facts.add(words.say("sheet.signed", said.signature(signature, kept),
                 words.say(signature.closed() ? "sheet.closed-with-it" : "sheet.signed-then"), signature.entry().at().format(moment))));
         return facts;
     }
