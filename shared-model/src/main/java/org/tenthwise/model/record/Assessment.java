@@ -65,6 +65,9 @@ final class Assessment {
         if (check instanceof Check.OverWires overWires) {
             return WiresSum.of(plan, step, overWires, pass, overWires.minorStep().flatMap(this::largest), run);
         }
+        if (!check.slots().isEmpty()) {
+            throw new IllegalStateException("Nothing works out what is read at a " + check.getClass().getSimpleName());
+        }
         return answers(step, pass);
     }
 

@@ -12,7 +12,6 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.verdict.Standing;
@@ -98,7 +97,7 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
 
     /** Whether a newer release wrote entries that may mean anything. */
     public boolean holdsWhatIsNotKnown() {
-        return run.entries().stream().anyMatch(entry -> entry.event() instanceof Event.Unknown);
+        return !run.unknown().isEmpty();
     }
 
     /** Out, with no concession; what could still have been cut is out once nothing more will be cut. */

@@ -1,0 +1,74 @@
+package org.tenthwise.model.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+
+/** What changes a finding, and what does not: every kind of event is one or the other, a new one must be entered here. */
+class ChangesTest {
+
+    private static final OffsetDateTime AT = OffsetDateTime.parse("2026-11-25T07:31:00+01:00");
+    private static final Gauge MICROMETER = new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty());
+    private static final Entry SET = entry(1, new Event.GaugeSet(7, Setting.direct(MICROMETER)));
+    private static final Entry READ = entry(2, new Event.ReadingTaken(7, "1.1", new Written("30.010", Unit.MILLIMETRE)));
+
+    static List<Event> thoseThatDo() {
+        return List.of(READ.event(), new Event.TemperatureTaken(7, Body.PART, Celsius.of("21")), new Event.Answered(7, Question.CONFIRMED, Answer.YES),
+                new Event.StruckOut(READ.seq(), "slipped"), new Event.StruckOut(SET.seq(), "wrong ring"),
+                new Event.PassBegun(7, Event.PassBegun.Why.CUT), new Event.Disposed(7, Disposition.REWORK, "burr", "Inspector 1"));
+    }
+
+    /** What a newer release means by its entries nobody knows: such a run never conforms, whatever they change. */
+    static List<Event> thoseThatDoNot() {
+        return List.of(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")), new Event.GaugeKnown(MICROMETER),
+                new Event.GaugeChosen(7, "MC-2", Optional.empty()), SET.event(), new Event.DoubtFlagged(7, "chatter"), new Event.NoteMade(7, "cool"),
+                new Event.Disposed(7, Disposition.USE_AS_IS, "will do", "Inspector 1"), new Event.Disposed(7, Disposition.SCRAP, "thin", "Inspector 1"),
+                new Event.HandedOver("Setter 2"), new Event.Signed("Inspector 1", SignedAs.ACCEPTED), new Event.Closed("Inspector 1", SignedAs.ACCEPTED),
+                new Event.TakenOver(), new Event.Unknown("from-later", "{}"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("thoseThatDo")
+    void whatIsFoundAtAStepChangesIt(Event event) {
+        assertEquals(Optional.of(7), changed(event));
+    }
+
+    @ParameterizedTest
+    @MethodSource("thoseThatDoNot")
+    void whatIsSaidOrMadeReadyDoesNot(Event event) {
+        assertEquals(Optional.empty(), changed(event));
+    }
+
+    @Test
+    void everyKindOfEventIsAmongThem() {
+        assertEquals(Set.of(Event.class.getPermittedSubclasses()), Stream.concat(thoseThatDo().stream(), thoseThatDoNot().stream())
+                .map(Object::getClass).collect(Collectors.toSet()));
+    }
+
+    private static Optional<Integer> changed(Event event) {
+        return new Changes(List.of(SET, READ)).step(entry(3, event));
+    }
+
+    private static Entry entry(long seq, Event event) {
+        return new Entry(seq, "r", AT, "Setter 1", event);
+    }
+}
