@@ -59,8 +59,7 @@ public final class RecordCheck {
         } catch (JsonProcessingException e) {
             return nothing("This is not a Tenthwise record in JSON, or it is damaged.");
         }
-        List<StoredEntry> entries = new ArrayList<>();
-        record.path("entries").forEach(entry -> entries.add(stored(entry)));
+        List<StoredEntry> entries = RecordEntries.of(record);
         String format = record.path("format").asText();
         if (format.equals(JsonRecord.FIRST_FORMAT) && !entries.isEmpty()) {
             return new Result(new Verification(entries.size(), Head.OF_NOTHING, because("It has the first form of a record, which cannot prove "
@@ -133,7 +132,7 @@ public final class RecordCheck {
         JsonNode due;
         try {
             due = JsonRecord.tree(new Evidence(Sheet.of(good.plan(), run), stored, ""));
-        } catch (IllegalArgumentException | NoSuchElementException e) {
+        } catch (IllegalArgumentException | ArithmeticException | NoSuchElementException e) {
             return because("The entries of the record are not those of a run: nothing can be worked out from them.");
         }
         return Difference.between(record, asRead(due)).map(why -> new Fault(Optional.empty(), why));
@@ -142,12 +141,6 @@ public final class RecordCheck {
     /** The tree as it comes back from a file: whole numbers have no width there. */
     private JsonNode asRead(JsonNode tree) throws IOException {
         return json.readTree(json.writeValueAsBytes(tree));
-    }
-
-    private static StoredEntry stored(JsonNode entry) {
-        return new StoredEntry(entry.path("seq").asLong(), entry.path("run").asText(), entry.path("kind").asText(),
-                entry.path("at").asText(), entry.path("by").asText(), entry.path("body").asText(),
-                entry.path("previous").asText(), entry.path("hash").asText());
     }
 
     private static Optional<Fault> because(String why) {

@@ -16,8 +16,12 @@ public final class RecordEntries {
 
     /** @throws IOException if the stream cannot be read or holds no JSON */
     public static List<StoredEntry> in(InputStream record) throws IOException {
+        return of(JsonMapper.builder().build().readTree(record));
+    }
+
+    static List<StoredEntry> of(JsonNode record) {
         List<StoredEntry> entries = new ArrayList<>();
-        for (JsonNode entry : JsonMapper.builder().build().readTree(record).path("entries")) {
+        for (JsonNode entry : record.path("entries")) {
             entries.add(new StoredEntry(entry.path("seq").asLong(), entry.path("run").asText(), entry.path("kind").asText(),
                     entry.path("at").asText(), entry.path("by").asText(), entry.path("body").asText(),
                     entry.path("previous").asText(), entry.path("hash").asText()));

@@ -9,8 +9,7 @@ import org.tenthwise.model.run.Entry;
 
 /**
  * What can be done with the gauge of the step in hand: another one taken, its sense told and confirmed, set anew, a wrong
- * setting struck out. As with
- * the verbs of the run, one that is not taken says why and changes nothing.
+ * setting struck out. As with the verbs of the run, one that is not taken says why and changes nothing.
  */
 public final class GaugeVerbs {
 

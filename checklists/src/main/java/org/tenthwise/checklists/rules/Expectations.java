@@ -33,7 +33,7 @@ record Expectations(Map<Integer, Standing> standings, Optional<Outcome> outcome)
         return new Expectations(standings, outcome);
     }
 
-    /** The name in small letters, blanks between its words: "cut again", "released with concession". */
+    /** The name in small letters, blanks between its words: "cut again", "conforms with concessions". */
     static String word(Enum<?> thing) {
         return thing.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }

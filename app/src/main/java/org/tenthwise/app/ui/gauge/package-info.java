@@ -1,5 +1,5 @@
 /**
- * Another gauge for the step in hand: one the shop has used, or the mark of one it has not. Null is not passed and not
+ * The gauge of the step in hand: how it is set, set anew, another one taken, a wrong setting struck out. Null is not passed and not
  * returned.
  */
 package org.tenthwise.app.ui.gauge;
