@@ -57,7 +57,8 @@ final class RunOutSum {
     }
 
     /**
-     * A movement over the limit settles the check before the last reading: further readings can only add to it.
+     * A movement over the limit settles the check before the last reading: further readings can only add to it. One point
+     * alone, which older plans can ask for, shows no movement at all.
      *
      * @param allRound whether the readings speak for the whole turn
      */
@@ -66,6 +67,6 @@ final class RunOutSum {
         return movement.map(judge::of)
                 .filter(verdict -> missing == 0 || verdict.standing() == Standing.FAIL)
                 .map(verdict -> verdict.passed() && !allRound ? Verdict.plain(Standing.UNPROVEN) : verdict)
-                .orElse(Verdict.plain(Standing.OPEN));
+                .orElse(Verdict.plain(missing == 0 ? Standing.UNPROVEN : Standing.OPEN));
     }
 }

@@ -20,6 +20,13 @@ import org.tenthwise.model.verdict.Standing;
 class RunOutFindingTest {
 
     @Test
+    void onePointAloneShowsNothing() {
+        Finding found = new Bench().step(runOut("0.020", 0, "0")).read(1, "0.005").finding(1);
+        assertEquals(0, found.missing());
+        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+    }
+
+    @Test
     void aMovementOverTheLimitFailsBeforeTheLastReading() {
         assertEquals(Standing.FAIL, allRound("0", "0.021").verdict().standing());
     }

@@ -144,8 +144,7 @@ final class Asking {
             return Commit.of(Act.OTHER_GAUGE, words.say("run.other-gauge"), "");
         }
         if (asked instanceof Asked.Held held) {
-            int step = held.waitingFor().get(0);
-            return new Commit(Act.GO_TO, words.say("run.go-to", step), state.sheet().plan().step(step).name(), step);
+            return goTo(held.waitingFor().get(0), state);
         }
         if (asked instanceof Asked.Closed) {
             return Commit.of(Act.RECORD, words.say("run.record"), "");
@@ -185,7 +184,14 @@ final class Asking {
         if (standing == Standing.UNPROVEN) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
+        if (state.asked() instanceof Asked.Nothing && !finding.step().check().restsOn().isEmpty()) {
+            return goTo(finding.step().check().restsOn().get(0), state);
+        }
         return Commit.of(Act.WAIT, words.say(state.asked().takesFigure() ? "run.enter" : "run.next"), "");
+    }
+
+    private Commit goTo(int step, State state) {
+        return new Commit(Act.GO_TO, words.say("run.go-to", step), state.sheet().plan().step(step).name(), step);
     }
 
     Allowed allowed(State state) {

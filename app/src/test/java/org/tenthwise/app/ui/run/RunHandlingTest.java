@@ -15,6 +15,7 @@ import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.Standing;
@@ -112,6 +113,15 @@ class RunHandlingTest extends RunAtHand {
     void aStepWithoutWordsOfTheDrawingShowsItsLimits() throws Exception {
         run.setUpAndGoTo(8);
         assertEquals("48.30 to 48.60 mm", new Showing(words).of(run.session.state()).inHand().drawing());
+    }
+
+    @Test
+    void aPlugThatWaitsForItsBoreLeadsThere() throws Exception {
+        run.setUpAndGoTo(ARun.PLUG).enter("29.990", "29.990");
+        run.session.answer(Answer.FREELY);
+        RunShown.Commit commit = new Showing(words).of(run.session.state()).first();
+        assertEquals(RunShown.Act.GO_TO, commit.act());
+        assertEquals(ARun.BORE, commit.step());
     }
 
     @Test
