@@ -50,6 +50,12 @@ final class Gate {
                 : Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
     }
 
+    /** Whether a figure nobody asked for is plainly the first reading of {@code step}: within a few tolerances of it. */
+    boolean opens(Step step, String text, Optional<Setting> setting) {
+        return Written.isPlainDecimal(text) && Plausible.opening(plan, step.check(), setting)
+                .filter(expected -> expected.fits(new Written(text, plan.unit()).length())).isPresent();
+    }
+
     /** Where a figure fits none of what is expected, the last of them is named. */
     private Optional<Objection> farOff(String text, Unit unit, List<Plausible.Expected> expected) {
         Length figure = new Written(text, unit).length();

@@ -17,6 +17,8 @@ public record Objection(Kind kind, String detail, String expected) {
         NO_SUCH_SIZE,
         /** No such gauge, unit or feature gives it; {@link RunSession#keep} takes it where it is really meant. */
         FAR_OFF,
+        /** Read when a check was full already, and not plainly the first reading of the next. */
+        OPENS_NEXT,
         /** The sum cannot be done with it; the detail says why. */
         NO_SUM,
         /** The lowest of a turn lies above its highest. */

@@ -2,7 +2,6 @@ package org.tenthwise.app.session;
 
 import java.time.Clock;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
@@ -11,7 +10,6 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Celsius;
@@ -103,6 +101,29 @@ public final class RunSession {
      */
     public Reply enter(String text) throws CouldNotSave {
         return take(text, false);
+    }
+
+    /** The same for a step as whoever typed it saw it: where another is in hand by now, nothing is taken. */
+    public Reply enter(int step, String text) throws CouldNotSave {
+        return inHand.number() == step ? enter(text) : refuse(Objection.Kind.NOT_ASKED_HERE);
+    }
+
+    /**
+     * Takes a figure as the first of the next check, where that asks for a reading and the figure lies within a few tolerances
+     * of it; otherwise stays, and asks.
+     *
+     * @param step the one in hand as whoever typed it saw it
+     */
+    public Reply enterNext(int step, String text) throws CouldNotSave {
+        Step before = inHand;
+        if (before.number() == step && state().figureBeginsNext()) {
+            goOn();
+            if (asked() instanceof Asked.Reading && gate.opens(inHand, text, sheet().run().setting(inHand.number()))) {
+                return enter(text);
+            }
+        }
+        inHand = before;
+        return Reply.refused(state(), new Objection(Objection.Kind.OPENS_NEXT, text));
     }
 
     /** Takes a figure on purpose although it is far off; in everything else as {@link #enter}. */
@@ -294,24 +315,9 @@ public final class RunSession {
     }
 
     Asked asked() {
-        Optional<Objection> shut = shut();
-        if (shut.isPresent()) {
-            return shut.get().kind() == Objection.Kind.CLOSED ? new Asked.Closed()
-                    : new Asked.Held(sheet().line(inHand.number()).waitingFor());
-        }
-        Map<String, Run.Reading> standing = pass().standing();
-        List<Slot> slots = way.slots(inHand, pass());
-        List<Slot> missing = slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
-        Optional<Asked> temperature = Thermometer.asked(sheet().line(inHand.number()), sheet().run())
-                .filter(wanted -> missing.isEmpty() || !way.readingsFirst(pass()));
-        Optional<Question> question = inHand.check().questions().stream()
-                .filter(q -> pass().answer(q).isEmpty()).findFirst();
-        if (missing.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
-            return gauge.asked(inHand).filter(any -> sheet().run().chosen(inHand.number()).isPresent()).orElseGet(Asked.Nothing::new);
-        }
-        return gauge.asked(inHand).or(() -> temperature).orElseGet(() -> missing.isEmpty()
-                ? new Asked.Answering(question.orElseThrow())
-                : new Asked.Reading(missing.get(0), slots.size() - missing.size(), slots.size(), plan.unit()));
+        return shut().<Asked>map(why -> why.kind() == Objection.Kind.CLOSED ? new Asked.Closed()
+                        : new Asked.Held(sheet().line(inHand.number()).waitingFor()))
+                .orElseGet(() -> Asking.next(sheet(), inHand, way, gauge));
     }
 
     Optional<Objection> shut() {

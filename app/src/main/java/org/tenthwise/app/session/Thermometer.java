@@ -9,6 +9,9 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.Run;
 
 /** The temperatures of a pass: which is wanted, what to suggest, and what is said against one that is typed. */
@@ -22,9 +25,11 @@ final class Thermometer {
         return line.finding().warmth().flatMap(Warmth::wanted).map(body -> new Asked.Temperature(body, suggested(body, run)));
     }
 
-    /** What was read last of {@code body} in the run and was not struck out, at whatever check. */
+    /** What was read last of {@code body} in the run and was not struck out, at whatever check; nothing from before a cut, which warms. */
     private static Optional<Celsius> suggested(Body body, Run run) {
-        return run.temperatures().filter(taken -> taken.of() == body && taken.struck().isEmpty())
+        long cut = run.entries().stream().filter(entry -> entry.event() instanceof Event.PassBegun pass && pass.why() == Why.CUT)
+                .mapToLong(Entry::seq).max().orElse(0);
+        return run.temperatures().filter(taken -> taken.of() == body && taken.struck().isEmpty() && taken.entry().seq() > cut)
                 .reduce((earlier, later) -> later).map(Run.Temperature::read);
     }
 

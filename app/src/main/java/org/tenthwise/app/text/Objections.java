@@ -16,10 +16,10 @@ public final class Objections {
                 : words.say("refused", why.kind());
     }
 
-    /** The same where it must be short. */
+    /** The same where it must be short, beside the figure itself. */
     public String inShort(Objection why) {
         return why.kind() == Objection.Kind.FAR_OFF
-                ? words.say("run.objection.far-off", figure(why.detail()), figure(why.expected()))
+                ? words.say("run.objection.far-off", figure(why.expected()))
                 : words.say("run.objection", why.kind());
     }
 

@@ -113,7 +113,7 @@ public final class Screens implements Journey {
     public void run(RunSession session) {
         errands.run(session::state, state -> {
             home();
-            shell.show(new RunScreen(new RunViewModel(session, state, errands, this, words), pictures, words));
+            shell.show(new RunScreen(new RunViewModel(session, state, errands, this, words, clock), pictures, words));
             new GaugeWords(words).withdrawnLast(state.sheet().run()).ifPresent(said ->
                     tell(Message.plain(words.say("run.withdrawn"), said, words.say("shell.understood"))));
         });

@@ -140,10 +140,15 @@ class TemperatureSessionTest {
     }
 
     @Test
-    void aNewPassAsksAnewAndSuggestsTheLast() throws Exception {
+    void aPassReadAgainSuggestsTheLastTemperatureAndOneAfterACutNone() throws Exception {
         enter("24", "21", "29.9");
-        session.again(Event.PassBegun.Why.CUT);
+        session.again(Event.PassBegun.Why.MEASURED_AGAIN);
         assertEquals(new Asked.Temperature(Body.PART, Optional.of(Celsius.of("24"))), session.state().asked());
+        enter("", "", "29.9");
+        session.again(Event.PassBegun.Why.CUT);
+        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
+        session.goTo(2);
+        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
     }
 
     /** Degrees Fahrenheit, frost, a figure of another gauge, much colder than the shop. */

@@ -13,6 +13,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.application.Platform;
@@ -112,11 +113,17 @@ public abstract class ScreenTest {
      * @param made makes the screen and brings it into the state to see; on the screen thread
      */
     protected final void seen(String screen, String state, Function<Window, Screen> made) {
+        seen(screen, state, made, window -> { });
+    }
+
+    /** @param then what is done to it once it is shown */
+    protected final void seen(String screen, String state, Function<Window, Screen> made, Consumer<Window> then) {
         List<String> faults = new ArrayList<>();
         for (Display display : Display.ALL) {
             run(() -> {
                 Window window = window(display);
                 window.shell().show(made.apply(window));
+                then.accept(window);
                 lookAt(window, screen + "-" + state + "-" + display.name()).forEach(
                         fault -> faults.add(display.name() + ": " + fault));
             });
@@ -167,6 +174,11 @@ public abstract class ScreenTest {
     protected static void strike(Scene scene, KeyCode code) {
         Event.fireEvent(target(scene), new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false));
         Event.fireEvent(target(scene), new KeyEvent(KeyEvent.KEY_RELEASED, "", "", code, false, false, false, false));
+    }
+
+    /** Presses from the keyboard the key that has the focus. */
+    protected static void pressFocused(Scene scene) {
+        Event.fireEvent(target(scene), new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, true, false, false));
     }
 
     private static Node target(Scene scene) {

@@ -32,6 +32,7 @@ public final class Plausible {
     private static final BigDecimal QUARTER = new BigDecimal("0.25");
     private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
     private static final BigDecimal HUNDRED = new BigDecimal("100");
+    private static final BigDecimal A_FEW = new BigDecimal("5");
     private static final Length ONE_TURN = Length.of("1", Unit.MILLIMETRE);
     private static final Length LEAST_ROOM_OF_A_MASTER = Length.of("0.02", Unit.MILLIMETRE);
     private static final BigDecimal COLDEST = BigDecimal.ZERO;
@@ -69,6 +70,26 @@ public final class Plausible {
                     ? Optional.of(compared(bore.limits().middle(), setting).orElseGet(() -> near(bore.limits()))) : Optional.empty();
         }
         return reading(check, setting, before);
+    }
+
+    /** Where a reading that nobody asked for must lie to be taken for the first of a check: within a few tolerances. */
+    public static Optional<Expected> opening(Plan plan, Check check, Optional<Setting> setting) {
+        return tolerance(plan, check).flatMap(width -> reading(plan, check, setting, List.of())
+                .map(expected -> new Expected(expected.about(), width.times(A_FEW))));
+    }
+
+    /** Absent where one limit is, and for a range, whose limits say nothing of a reading. */
+    private static Optional<Length> tolerance(Plan plan, Check check) {
+        if (check instanceof Check.RunOut runOut) {
+            return Optional.of(runOut.limit().length());
+        }
+        if (check instanceof Check.Size size) {
+            return size.combine() == Combine.RANGE ? Optional.empty() : size.limits().width();
+        }
+        if (check instanceof Check.PlugFit fit) {
+            return tolerance(plan, plan.step(fit.boreStep()).check());
+        }
+        return check instanceof Check.OverWires wires ? wires.pitchDiameter().width() : Optional.empty();
     }
 
     private static Optional<Expected> reading(Check check, Optional<Setting> setting, List<Length> before) {

@@ -119,11 +119,6 @@ public final class FormViewModel implements Typing {
     }
 
     @Override
-    public boolean takesWords() {
-        return inHand.get().typing().isPresent();
-    }
-
-    @Override
     public void takeBack() {
         Field<?> field = inHand.get();
         if (field.wayProperty().get() == Field.Way.TYPE) {

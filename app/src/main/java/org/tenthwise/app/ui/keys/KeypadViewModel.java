@@ -1,12 +1,14 @@
 package org.tenthwise.app.ui.keys;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import org.tenthwise.model.quantity.Written;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 
 /**
  * What has been typed on the number pad, and whether it can be entered.
@@ -16,9 +18,6 @@ import org.tenthwise.model.quantity.Written;
  * taken.
  */
 public final class KeypadViewModel implements Typing {
-
-    /** Most digits of a figure. */
-    public static final int MOST_DIGITS = 10;
 
     /** Why what stands on the pad can be entered or not. */
     public enum State {
@@ -33,12 +32,13 @@ public final class KeypadViewModel implements Typing {
 
     private final ReadOnlyStringWrapper typed = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(State.EMPTY);
+    private final StringProperty unit = new SimpleStringProperty("");
     private final Consumer<String> onEnter;
 
     /** @param onEnter is handed a plain decimal number as typed */
     public KeypadViewModel(Consumer<String> onEnter) {
         this.onEnter = onEnter;
-        state.bind(Bindings.createObjectBinding(() -> stateOf(typed.get()), typed));
+        state.bind(Bindings.createObjectBinding(() -> typedFigure().state(), typed, unit));
     }
 
     public ReadOnlyStringProperty typedProperty() {
@@ -47,6 +47,20 @@ public final class KeypadViewModel implements Typing {
 
     public ReadOnlyObjectProperty<State> stateProperty() {
         return state.getReadOnlyProperty();
+    }
+
+    /** Symbol of the unit that may stand behind a figure. */
+    public StringProperty unitProperty() {
+        return unit;
+    }
+
+    /** What is wrong with what stands on the pad, where it can be no figure any more. */
+    public Optional<TypedFigure.Unfit> unfit() {
+        return typedFigure().unfit();
+    }
+
+    private TypedFigure typedFigure() {
+        return new TypedFigure(typed.get(), unit.get());
     }
 
     public void digit(int digit) {
@@ -68,18 +82,14 @@ public final class KeypadViewModel implements Typing {
     }
 
     /**
-     * Takes a character as it comes. Blanks are passed over; what cannot stand in a figure at its place is kept, shown and
-     * makes the whole not enterable, since a figure with a part left out is another figure.
+     * Takes a character as it comes. Blanks before the figure are passed over; what cannot stand in a figure at its place is
+     * kept, shown and makes the whole not enterable.
      */
     @Override
     public void character(String character) {
         String text = typed.get();
         String next = character.equals(",") ? "." : character.replace('\u2212', '-');
-        if (next.isBlank()) {
-            return;
-        }
-        boolean digit = next.length() == 1 && next.charAt(0) >= '0' && next.charAt(0) <= '9';
-        if (digit && digits(text) >= MOST_DIGITS || next.equals(".") && text.contains(".")) {
+        if (text.isEmpty() && next.isBlank()) {
             return;
         }
         boolean bare = text.isEmpty() || text.equals("-") || text.equals("+");
@@ -99,21 +109,7 @@ public final class KeypadViewModel implements Typing {
     @Override
     public void enter() {
         if (state.get() == State.ENTERABLE) {
-            onEnter.accept(typed.get());
+            onEnter.accept(typedFigure().figure());
         }
-    }
-
-    private static State stateOf(String text) {
-        if (text.isEmpty()) {
-            return State.EMPTY;
-        }
-        if (Written.isPlainDecimal(text)) {
-            return State.ENTERABLE;
-        }
-        return text.matches("[+-]?(\\d+\\.?)?") ? State.UNFINISHED : State.NO_FIGURE;
-    }
-
-    private static long digits(String text) {
-        return text.chars().filter(c -> c >= '0' && c <= '9').count();
     }
 }

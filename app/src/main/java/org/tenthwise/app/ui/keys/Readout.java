@@ -4,6 +4,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
+import javafx.scene.control.OverrunStyle;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -16,7 +17,9 @@ public final class Readout extends VBox {
     private static final PseudoClass LONGER = PseudoClass.getPseudoClass("longer");
     private static final PseudoClass LONGEST = PseudoClass.getPseudoClass("longest");
     private static final int LONG = 7;
-    private static final int VERY_LONG = 10;
+    private static final int VERY_LONG = 9;
+    /** No figure is longer; what is may lose its beginning, so that the keys keep their places. */
+    private static final int LONGEST_FIGURE = 13;
 
     private final Label prompt = new Label();
     private final HBox row = new HBox(12);
@@ -33,9 +36,10 @@ public final class Readout extends VBox {
         Label reading = new Label();
         reading.setId("reading");
         reading.getStyleClass().add("reading");
-        reading.setMinWidth(Label.USE_PREF_SIZE);
+        reading.setTextOverrun(OverrunStyle.LEADING_ELLIPSIS);
         reading.textProperty().bind(figure.map(text -> text.replace('-', '\u2212')));
         reading.textProperty().subscribe(text -> {
+            reading.setMinWidth(text.length() > LONGEST_FIGURE ? 0 : USE_PREF_SIZE);
             reading.pseudoClassStateChanged(LONGER, text.length() > LONG && text.length() <= VERY_LONG);
             reading.pseudoClassStateChanged(LONGEST, text.length() > VERY_LONG);
         });

@@ -11,14 +11,14 @@ public interface Typing {
 
     void takeBack();
 
-    /** Whether words are being typed, in which a space is a space. */
-    default boolean takesWords() {
-        return false;
-    }
-
     void enter();
 
-    /** For a screen that takes no typing. */
+    /** Something comes between: hands out what is half typed, which then is not here any more. */
+    default String interrupted() {
+        return "";
+    }
+
+    /** For a screen that takes no typing; whoever feeds it tells that nothing was taken. */
     Typing NONE = new Typing() {
         @Override
         public void character(String character) {

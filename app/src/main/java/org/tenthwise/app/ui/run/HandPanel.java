@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.run;
 
 import java.util.List;
 import java.util.function.Function;
+import javafx.animation.PauseTransition;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -9,6 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Keypad;
@@ -20,6 +22,9 @@ import org.tenthwise.app.ui.run.RunShown.Reply;
 
 /** What lies under the hand: the number pad with its readout, or a question with its answers; the commit key at the same height in both. */
 final class HandPanel extends StackPane {
+
+    /** A little longer than the model is deaf, which has the last word. */
+    private static final Duration DEAF = Duration.millis(450);
 
     private final RunViewModel model;
     private final VBox padSide;
@@ -83,8 +88,16 @@ final class HandPanel extends StackPane {
             Key key = new Key(Key.Kind.PLAIN, reply.label(), () -> model.reply(reply.meaning()));
             key.getStyleClass().add("answer");
             key.setId("reply-" + offered.indexOf(reply));
+            deafForAMoment(key, new PauseTransition(DEAF));
             return key;
         }).toList();
+    }
+
+    /** A press is not even shown while the key does not act yet. */
+    private static void deafForAMoment(Key key, PauseTransition deaf) {
+        key.setMouseTransparent(true);
+        deaf.setOnFinished(event -> key.setMouseTransparent(false));
+        deaf.playFromStart();
     }
 
     private ObservableValue<String> pad(Function<Panel.Pad, String> part) {
@@ -95,6 +108,8 @@ final class HandPanel extends StackPane {
         Key key = new Key(Key.Kind.COMMIT, model.commitProperty().map(Commit::word), model.commitProperty().map(Commit::line),
                 model::press);
         key.setId(id);
+        PauseTransition deaf = new PauseTransition(DEAF);
+        model.commitProperty().map(now -> now.word() + now.line()).subscribe(now -> deafForAMoment(key, deaf));
         key.disableProperty().bind(model.commitProperty().map(commit -> commit.act() == Act.WAIT));
         key.disabledProperty().subscribe(disabled -> {
             if (disabled && holdsFocus(key)) {

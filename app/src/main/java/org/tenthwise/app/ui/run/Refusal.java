@@ -1,46 +1,38 @@
 package org.tenthwise.app.ui.run;
 
-/**
- * The figure refused last. While it stands on the pad the next character begins another figure, and only the key insists on
- * it; the same figure sent again by a gauge is refused again.
- */
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+
+/** Whether what stands on the pad was refused: the next character then begins another figure. What comes on its heels is no answer to it. */
 final class Refusal {
 
-    private boolean standing;
-    private String figure = "";
-    private String why = "";
+    /** Nobody has read a sentence and measured anew in less. */
+    private static final Duration HEELS = Duration.ofSeconds(1);
 
-    void of(String refused, String reason) {
-        standing = true;
-        figure = refused;
-        why = reason;
+    private final Clock clock;
+    private boolean standing;
+    private Instant at = Instant.MIN;
+
+    Refusal(Clock clock) {
+        this.clock = clock;
     }
 
-    /** What stands on the pad is no figure that could be entered. */
     void ofWhatStands() {
         standing = true;
+        at = clock.instant();
     }
 
-    /** The figure is being changed or insisted on; sent again as it was it is still refused. */
     void lift() {
         standing = false;
-    }
-
-    void forget() {
-        standing = false;
-        figure = "";
-        why = "";
     }
 
     boolean stands() {
         return standing;
     }
 
-    boolean isOf(String typed) {
-        return typed.equals(figure);
-    }
-
-    String why() {
-        return why;
+    /** Whether something that comes now comes too soon to be an answer. */
+    boolean onItsHeels() {
+        return standing && clock.instant().isBefore(at.plus(HEELS));
     }
 }

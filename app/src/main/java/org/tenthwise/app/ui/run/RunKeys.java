@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.run;
 
 import java.util.List;
 import java.util.function.Function;
+import javafx.beans.binding.Bindings;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -19,10 +20,20 @@ final class RunKeys {
     private final HBox recording;
 
     RunKeys(RunViewModel model, Words words) {
-        Key again = new Key(Key.Kind.PLAIN, "", model::againOrOtherWay);
-        again.textProperty().bind(model.shownProperty().map(shown -> shown.allowed().otherWay().map(OtherWay::label)
-                .orElseGet(() -> words.say("run.read-again"))));
-        allow(model, again, "again", allowed -> allowed.again() || allowed.otherWay().isPresent());
+        Key again = new Key(Key.Kind.PLAIN, "", model::keepOrAgain);
+        again.setId("again");
+        again.textProperty().bind(Bindings.createStringBinding(() -> model.keepableProperty().get()
+                .map(figure -> words.say("run.keep", figure.replace('-', '\u2212')))
+                .or(() -> model.shownProperty().get().allowed().otherWay().map(OtherWay::label))
+                .orElseGet(() -> words.say("run.read-again")), model.keepableProperty(), model.shownProperty()));
+        again.disableProperty().bind(Bindings.createBooleanBinding(() -> {
+            Allowed allowed = model.shownProperty().get().allowed();
+            return !allowed.again() && allowed.otherWay().isEmpty() && model.keepableProperty().get().isEmpty();
+        }, model.keepableProperty(), model.shownProperty()));
+        model.keepableProperty().subscribe(figure -> {
+            again.getStyleClass().removeAll("plain", "stop");
+            again.getStyleClass().add(figure.isPresent() ? "stop" : "plain");
+        });
         Key gauge = new Key(Key.Kind.PLAIN, words.say("gauge.card"), model::gauge);
         allow(model, gauge, "gauge", Allowed::gauge);
         Key dispose = new Key(Key.Kind.PLAIN, words.say("run.sign-for"), model::dispose);

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.run;
 
+import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.beans.binding.Bindings;
@@ -9,11 +10,9 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.text.Objections;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.Typing;
@@ -23,14 +22,12 @@ import org.tenthwise.app.ui.run.RunShown.Meaning;
 import org.tenthwise.app.ui.run.RunShown.Panel;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Journey;
-import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 
 /**
  * The run in hand. Screen thread only; the session itself is used on the thread of the ledger, in the order of the verbs.
  *
- * <p>A figure leaves the pad the moment it is entered and comes back to it if it was not taken or could not be kept, so that a
- * second Enter on its heels cannot take it twice and nothing typed is lost.
+ * <p>What is typed goes through {@link Figures}. A key whose meaning has just changed is deaf for a moment, see {@link Settling}.
  */
 public final class RunViewModel implements Typing {
 
@@ -38,37 +35,40 @@ public final class RunViewModel implements Typing {
     private final Errands errands;
     private final Journey journey;
     private final Words words;
-    private final Objections objections;
     private final Showing showing;
-    private final KeypadViewModel pad = new KeypadViewModel(this::take);
+    private final Figures figures;
+    private final Settling committing;
+    private final Settling replying;
     private final ReadOnlyObjectWrapper<State> state;
     private final ReadOnlyObjectWrapper<RunShown> shown;
     private final ReadOnlyObjectWrapper<Commit> commit = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper takesFigures = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyStringWrapper objection = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper prompt = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper figure = new ReadOnlyStringWrapper("");
-    private boolean taking;
-    private boolean givenBack;
-    private final Refusal refusal = new Refusal();
-    /** What was typed while nothing took figures. */
-    private String passedBy = "";
 
-    /** @param start state of {@code session} when the screen is made */
-    public RunViewModel(RunSession session, State start, Errands errands, Journey journey, Words words) {
+    /**
+     * @param start state of {@code session} when the screen is made
+     * @param clock tells what comes too soon
+     */
+    public RunViewModel(RunSession session, State start, Errands errands, Journey journey, Words words, Clock clock) {
         this.session = session;
         this.errands = errands;
         this.journey = journey;
         this.words = words;
-        this.objections = new Objections(words);
         this.showing = new Showing(words);
         this.state = new ReadOnlyObjectWrapper<>(start);
         this.shown = new ReadOnlyObjectWrapper<>(showing.of(start));
-        commit.bind(Bindings.createObjectBinding(this::commitNow, shown, pad.stateProperty()));
+        this.figures = new Figures(session, errands, journey, words, clock, state::get, this::show);
+        this.committing = new Settling(clock);
+        this.replying = new Settling(clock);
+        pad().unitProperty().bind(shown.map(now -> now.panel() instanceof Panel.Pad pad ? pad.unit() : ""));
+        commit.bind(Bindings.createObjectBinding(this::commitNow, shown, pad().stateProperty()));
         takesFigures.bind(Bindings.createBooleanBinding(
                 () -> state.get().asked().takesFigure() || state.get().figureBeginsNext(), state));
-        prompt.bind(Bindings.createStringBinding(this::promptNow, shown, objection, pad.stateProperty()));
-        figure.bind(Bindings.createStringBinding(this::figureNow, shown, pad.typedProperty()));
+        prompt.bind(Bindings.createStringBinding(this::promptNow, shown, figures.objectionProperty(), pad().stateProperty(), pad().typedProperty()));
+        figure.bind(Bindings.createStringBinding(this::figureNow, shown, pad().typedProperty()));
+        commit.subscribe(now -> committing.means(now.word() + now.line()));
+        shown.subscribe(now -> replying.means(now.panel()));
     }
 
     public ReadOnlyObjectProperty<State> stateProperty() {
@@ -80,7 +80,7 @@ public final class RunViewModel implements Typing {
     }
 
     public KeypadViewModel pad() {
-        return pad;
+        return figures.pad();
     }
 
     public ReadOnlyObjectProperty<Commit> commitProperty() {
@@ -110,15 +110,19 @@ public final class RunViewModel implements Typing {
     // what the keys of the screen do
 
     public void goTo(int step) {
-        pad.clear();
+        figures.leave();
         ask(() -> session.goTo(step));
     }
 
+    /** The commit key. While figures are on their way it does nothing but enter one more. */
     public void press() {
         Commit now = commit.get();
+        if (!committing.settled() || figures.areOnTheirWay() && now.act() != Act.ENTER) {
+            return;
+        }
         switch (now.act()) {
             case WAIT -> { }
-            case ENTER -> enterTypedOrSuggested();
+            case ENTER -> figures.press();
             case NEXT -> ask(session::goOn);
             case CUT_TAKEN -> ask(() -> session.again(Why.CUT));
             case JAWS_MOVED -> ask(() -> session.again(Why.MOVED));
@@ -131,7 +135,14 @@ public final class RunViewModel implements Typing {
         }
     }
 
+    /** A key that answers. */
     public void reply(Meaning meaning) {
+        if (replying.settled()) {
+            act(meaning);
+        }
+    }
+
+    private void act(Meaning meaning) {
         if (meaning instanceof Meaning.Answered answered) {
             ask(() -> session.answer(answered.answer()));
         } else if (meaning instanceof Meaning.Sense sense) {
@@ -147,9 +158,21 @@ public final class RunViewModel implements Typing {
         }
     }
 
-    /** Measures the step anew; where the pass is not begun and can be read in another way, does that instead. */
-    public void againOrOtherWay() {
-        shown.get().allowed().otherWay().ifPresentOrElse(way -> reply(way.meaning()), this::again);
+    /**
+     * Keeps the figure that is far off, on purpose. Where there is none, measures the step anew; where the pass is not begun
+     * and can be read in another way, does that instead.
+     */
+    public void keepOrAgain() {
+        if (keepableProperty().get().isPresent()) {
+            figures.keep();
+        } else if (!figures.areOnTheirWay()) {
+            shown.get().allowed().otherWay().ifPresentOrElse(way -> act(way.meaning()), this::again);
+        }
+    }
+
+    /** The figure far off that can be kept on purpose; absent where none was refused. */
+    public ReadOnlyObjectProperty<Optional<String>> keepableProperty() {
+        return figures.keepableProperty();
     }
 
     private void again() {
@@ -193,106 +216,27 @@ public final class RunViewModel implements Typing {
     // what is typed
 
     public void sign() {
-        if (pad.typedProperty().get().isEmpty()) {
-            character("-");
-        } else {
-            objection.set("");
-            refusal.lift();
-            pad.sign();
-        }
+        figures.sign();
     }
 
-    /** A character typed when all is taken begins the next check, where that one takes figures. */
     @Override
     public void character(String character) {
-        if (refusal.stands()) {
-            pad.clear();
-            refusal.lift();
-        }
-        boolean on = pad.typedProperty().get().isEmpty() && state.get().figureBeginsNext();
-        if (on) {
-            ask(session::goOn);
-        }
-        boolean begun = !pad.typedProperty().get().isEmpty();
-        if (on || begun || state.get().asked().takesFigure()) {
-            objection.set("");
-            pad.character(character);
-        } else {
-            passedBy += character;
-        }
+        figures.character(character);
     }
 
     @Override
     public void takeBack() {
-        objection.set("");
-        refusal.lift();
-        pad.takeBack();
+        figures.takeBack();
     }
 
-    /**
-     * Enters what is typed, as a gauge does at the end of its figure. A figure that was refused is not insisted on by it,
-     * and one that nothing takes is told of. With nothing typed it goes on to the next check, and does nothing else.
-     */
     @Override
     public void enter() {
-        if (!pad.typedProperty().get().isEmpty()) {
-            enterOnce();
-        } else if (!passedBy.isBlank()) {
-            journey.tell(Message.plain(words.say("run.passed-by"), words.say("run.passed-by.line", passedBy.strip()),
-                    words.say("shell.understood")));
-            passedBy = "";
-        } else if (commit.get().act() == Act.NEXT && state.get().figureBeginsNext()) {
-            press();
-        }
+        figures.enter();
     }
 
-    private void enterOnce() {
-        if (pad.stateProperty().get() != KeypadViewModel.State.ENTERABLE) {
-            refusal.ofWhatStands();
-        } else if (refusal.isOf(pad.typedProperty().get())) {
-            refusal.ofWhatStands();
-            objection.set(refusal.why());
-        } else if (!refusal.stands()) {
-            pad.enter();
-        }
-    }
-
-    private void enterTypedOrSuggested() {
-        if (pad.typedProperty().get().isEmpty()) {
-            take("");
-        } else {
-            pad.enter();
-        }
-    }
-
-    /** One figure at a time: while one is on its way to the ledger, the next stays on the pad until it is entered again. */
-    private void take(String text) {
-        if (taking) {
-            return;
-        }
-        taking = true;
-        refusal.lift();
-        pad.clear();
-        errands.run(() -> session.enter(text), reply -> took(reply, text), () -> {
-            taking = false;
-            giveBack(text);
-        });
-    }
-
-    /** Puts the figure back on the pad until it is known to be taken, unless something else is being typed there by now. */
-    private void giveBack(String text) {
-        givenBack = pad.typedProperty().get().isEmpty();
-        if (givenBack) {
-            text.chars().mapToObj(Character::toString).forEach(pad::character);
-        }
-    }
-
-    private void took(Reply reply, String text) {
-        if (reply.objection().isEmpty() && givenBack && pad.typedProperty().get().equals(text)) {
-            pad.clear();
-        }
-        took(reply);
-        reply.objection().ifPresent(why -> refusal.of(text, objection.get()));
+    @Override
+    public String interrupted() {
+        return figures.interrupted();
     }
 
     private void ask(Callable<Reply> verb) {
@@ -301,33 +245,18 @@ public final class RunViewModel implements Typing {
 
     private void took(Reply reply) {
         show(reply.state());
-        reply.objection().ifPresent(this::object);
-    }
-
-    private void object(Objection why) {
-        if (why.kind() == Objection.Kind.NO_SUM) {
-            journey.tell(Message.plain(words.say("run.no-sum"), why.detail(), words.say("shell.understood")));
-        }
-        objection.set(objections.inShort(why));
+        reply.objection().ifPresent(figures::object);
     }
 
     private void show(State now) {
         boolean sameStep = now.inHand().equals(state.get().inHand());
-        if (refusal.stands()) {
-            pad.clear();
-        }
-        refusal.forget();
-        passedBy = "";
-        objection.set("");
         state.set(now);
         shown.set(showing.of(now));
-        if (!now.asked().takesFigure() && !sameStep) {
-            pad.clear();
-        }
+        figures.shown(now, sameStep);
     }
 
     private Commit commitNow() {
-        return switch (pad.stateProperty().get()) {
+        return switch (pad().stateProperty().get()) {
             case EMPTY -> shown.get().first();
             case ENTERABLE -> Commit.of(Act.ENTER, words.say("run.enter"), "");
             case UNFINISHED, NO_FIGURE -> Commit.of(Act.WAIT, words.say("run.enter"), "");
@@ -335,17 +264,13 @@ public final class RunViewModel implements Typing {
     }
 
     private String promptNow() {
-        if (!objection.get().isEmpty()) {
-            return objection.get();
-        }
-        if (pad.stateProperty().get() == KeypadViewModel.State.NO_FIGURE) {
-            return words.say("run.objection", Objection.Kind.NOT_A_NUMBER);
-        }
-        return padShown().map(Panel.Pad::prompt).orElse("");
+        String objection = figures.objectionProperty().get();
+        return objection.isEmpty() ? pad().unfit().map(why -> words.say("run.unfit", why))
+                .orElseGet(() -> padShown().map(Panel.Pad::prompt).orElse("")) : objection;
     }
 
     private String figureNow() {
-        String typed = pad.typedProperty().get();
+        String typed = pad().typedProperty().get();
         return typed.isEmpty() ? padShown().map(Panel.Pad::last).orElse("") : typed;
     }
 

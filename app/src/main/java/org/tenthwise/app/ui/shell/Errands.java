@@ -40,6 +40,14 @@ public final class Errands {
         });
     }
 
+    /** @param failed on the screen thread, when the work could not be done; the message is told first */
+    public <T> void runOr(Callable<T> work, Consumer<T> done, Runnable failed) {
+        background.run(work, done, failure -> {
+            journey.tell(message(failure));
+            failed.run();
+        });
+    }
+
     /**
      * Asks something of the run in hand. A refusal is told as a message too.
      *

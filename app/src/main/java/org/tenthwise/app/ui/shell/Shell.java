@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.shell;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
@@ -22,31 +23,10 @@ public final class Shell {
     private final Deque<Screen> screens = new ArrayDeque<>();
     private final Deque<Message> waiting = new ArrayDeque<>();
     private Optional<MessageSheet> told = Optional.empty();
-    private boolean focusMoved;
-    /** What was typed while a message stood. */
-    private String passedBy = "";
-
-    /** Nothing is typed into a message; what a gauge sends meanwhile is told of and not lost in silence. */
-    private final Typing whileTold = new Typing() {
-        @Override
-        public void character(String character) {
-            passedBy += character;
-        }
-
-        @Override
-        public void takeBack() {
-            passedBy = "";
-        }
-
-        @Override
-        public void enter() {
-            if (!passedBy.isBlank()) {
-                tell(Message.plain(words.say("shell.passed-by"), words.say("shell.passed-by.next", passedBy.strip()),
-                        words.say("shell.understood")));
-            }
-            passedBy = "";
-        }
-    };
+    /** Nothing is typed into a message; what a gauge sends meanwhile is told of after it. */
+    private final PassedBy whileTold = new PassedBy(() -> { });
+    /** Nor into a screen that takes no typing; that is told of at once. */
+    private final PassedBy unheard = new PassedBy(this::tellUnheard);
 
     /** @param width width of the scene to begin with; the display has the last word */
     public Shell(Theme theme, Words words, double width, double height) {
@@ -54,6 +34,7 @@ public final class Shell {
         scene = new Scene(pane, width, height);
         theme.dress(scene);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        scene.addEventFilter(KeyEvent.KEY_RELEASED, this::released);
         scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
         pane.arrangementProperty().subscribe(
                 arrangement -> screens.forEach(screen -> screen.arrange(arrangement)));
@@ -113,7 +94,6 @@ public final class Shell {
     }
 
     private void take() {
-        focusMoved = false;
         Screen screen = screens.getFirst();
         screen.root().setAccessibleText(screen.title());
         desk.getChildren().setAll(screen.root());
@@ -126,6 +106,7 @@ public final class Shell {
         if (message == null) {
             return;
         }
+        whileTold.begin(inHand().map(Screen::typing).map(Typing::interrupted).orElse(""));
         MessageSheet sheet = new MessageSheet(message, this::answered);
         told = Optional.of(sheet);
         desk.getChildren().add(sheet);
@@ -136,55 +117,71 @@ public final class Shell {
         told.ifPresent(desk.getChildren()::remove);
         told = Optional.empty();
         waiting.remove();
+        List<String> passedBy = whileTold.takeOut();
         reply.then().run();
+        if (!passedBy.isEmpty()) {
+            tell(notTaken("shell.passed-by.next", passedBy));
+        }
         if (told.isEmpty()) {
             tellNext();
         }
+        if (told.isEmpty()) {
+            whileTold.half().codePoints().mapToObj(Character::toString).forEach(half -> typing().character(half));
+        }
+    }
+
+    private void tellUnheard() {
+        tell(notTaken("shell.unheard", unheard.takeOut()));
+    }
+
+    private Message notTaken(String why, List<String> figures) {
+        return Message.plain(words.say("shell.passed-by"), words.say(why, String.join(", ", figures)), words.say("shell.understood"));
     }
 
     private Typing typing() {
-        return told.isPresent() ? whileTold : inHand().map(Screen::typing).orElse(Typing.NONE);
+        Typing wanted = inHand().map(Screen::typing).orElse(Typing.NONE);
+        return told.isPresent() ? whileTold : wanted == Typing.NONE ? unheard : wanted;
     }
 
     /**
-     * Enter and backspace go to what is typed; escape goes back. Tab and arrows are the controls' own, and so is a space
-     * but where words are being typed.
+     * What a gauge can send is typed and nothing else: figures, letters, blanks and Enter press no key of the screen. A key is
+     * pressed from the keyboard by Ctrl and Enter, once Tab or an arrow has moved the focus to it; Escape goes back.
      */
     private void pressed(KeyEvent event) {
         KeyCode code = event.getCode();
-        if (code == KeyCode.TAB || code.isArrowKey()) {
-            focusMoved = true;
-        }
-        if (code == KeyCode.SPACE && spaceIsTyped()) {
-            event.consume();
-            return;
-        }
-        if (code == KeyCode.ENTER) {
+        if (code == KeyCode.ENTER && event.isControlDown()) {
+            pressFocused();
+        } else if (code == KeyCode.ENTER) {
             typing().enter();
         } else if (code == KeyCode.BACK_SPACE) {
             typing().takeBack();
         } else if (code == KeyCode.ESCAPE && told.isEmpty()) {
             back();
-        } else {
+        } else if (code != KeyCode.SPACE) {
             return;
         }
         event.consume();
     }
 
-    /** In words a space is a space, until the focus is moved to a key: then it presses that key. */
-    private boolean spaceIsTyped() {
-        return typing().takesWords() && !focusMoved;
+    private void pressFocused() {
+        if (scene.getFocusOwner() instanceof ButtonBase key && !key.isDisabled()
+                && !(told.isPresent() && key.isMouseTransparent())) {
+            key.fire();
+        }
     }
 
-    /** Elsewhere a space presses the key that has the focus, and is typed only where none has. */
+    private void released(KeyEvent event) {
+        if (event.getCode() == KeyCode.SPACE || event.getCode() == KeyCode.ENTER) {
+            event.consume();
+        }
+    }
+
     private void typed(KeyEvent event) {
         String character = event.getCharacter();
         boolean shortcut = event.isControlDown() || event.isAltDown() || event.isMetaDown();
-        boolean pressing = character.equals(" ") && scene.getFocusOwner() instanceof ButtonBase && !spaceIsTyped();
-        if (shortcut || pressing || character.isEmpty() || Character.isISOControl(character.charAt(0))) {
+        if (shortcut || character.isEmpty() || Character.isISOControl(character.charAt(0))) {
             return;
         }
-        focusMoved = false;
         typing().character(character);
         event.consume();
     }

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class KeypadViewModelTest {
 
@@ -26,9 +28,9 @@ class KeypadViewModelTest {
             '30,013',       30.013,         ENTERABLE
             .5,             0.5,            ENTERABLE
             -.5,            -0.5,           ENTERABLE
-            ' 12.5 ',       12.5,           ENTERABLE
-            1..5,           1.5,            ENTERABLE
-            12345678901,    1234567890,     ENTERABLE
+            ' 12.5 ',       '12.5 ',        ENTERABLE
+            .1800,          0.1800,         ENTERABLE
+            1234567890,     1234567890,     ENTERABLE
             30.,            30.,            UNFINISHED
             -,              -,              UNFINISHED
             1.2E-3,         1.2E-3,         NO_FIGURE
@@ -40,6 +42,35 @@ class KeypadViewModelTest {
         type(typed);
         assertEquals(shown, pad.typedProperty().get());
         assertEquals(state, pad.stateProperty().get());
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            # typed on a plan in mm, what is wrong with it
+            1..5,           SECOND_POINT
+            0.0020.003,     SECOND_POINT
+            12.5in,         OTHER_UNIT
+            12.5 °C,        OTHER_UNIT
+            '12 5',         BLANK_INSIDE
+            12345678901,    TOO_MANY_DIGITS
+            12.5x,          NO_NUMBER
+            mm,             NO_NUMBER
+            """)
+    void whatIsNoFigureSaysWhyAndIsNotEntered(String typed, TypedFigure.Unfit why) {
+        pad.unitProperty().set("mm");
+        type(typed);
+        pad.enter();
+        assertEquals(Optional.of(why), pad.unfit());
+        assertEquals(List.of(), entered);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"12.50", " 12.50", "12.50 ", "12.50mm", "12.50 mm ", "12.50MM"})
+    void blanksRoundAFigureAndTheUnitOfThePlanBehindItAreNothing(String typed) {
+        pad.unitProperty().set("mm");
+        type(typed);
+        pad.enter();
+        assertEquals(List.of("12.50"), entered);
     }
 
     @Test

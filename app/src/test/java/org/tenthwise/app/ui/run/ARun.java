@@ -23,6 +23,7 @@ final class ARun implements AutoCloseable {
 
     private final SqliteLedger ledger;
     final RunSession session;
+    private boolean open = true;
 
     ARun(Path store) throws Exception {
         ledger = SqliteLedger.open(store);
@@ -65,6 +66,9 @@ final class ARun implements AutoCloseable {
 
     @Override
     public void close() {
-        ledger.close();
+        if (open) {
+            ledger.close();
+        }
+        open = false;
     }
 }

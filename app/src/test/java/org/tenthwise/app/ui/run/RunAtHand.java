@@ -19,6 +19,8 @@ abstract class RunAtHand extends ScreenTest {
     private Path dir;
     ARun run;
     final Ways ways = new Ways();
+    /** Time enough has passed whenever it is looked at, unless a test holds it. */
+    final Watch clock = new Watch();
 
     @BeforeEach
     void beginARun() throws Exception {
@@ -33,7 +35,7 @@ abstract class RunAtHand extends ScreenTest {
     final RunScreen screen(Window window) {
         Pictures pictures = new Pictures(new ScreenFaces(), new Lettering(), window.look());
         Errands errands = new Errands(new Background(Runnable::run, Runnable::run), words, ways);
-        RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words);
+        RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words, clock);
         return new RunScreen(model, pictures, words);
     }
 

@@ -2,7 +2,10 @@ package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import javafx.css.PseudoClass;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
@@ -66,7 +69,7 @@ class RunScreenTest extends RunAtHand {
     @Test
     void theTemperatureOfTheGaugeWithTheOneTakenLastHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("-0.142");
-        run.session.again(Why.CUT);
+        run.session.again(Why.MEASURED_AGAIN);
         run.enter("22.8");
         seen("temperature-gauge");
     }
@@ -158,6 +161,41 @@ class RunScreenTest extends RunAtHand {
     void aClosedRunHoldsEverywhere() throws Exception {
         run.session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         seen("closed");
+    }
+
+    @Test
+    void aFigureFarOffWithTheKeyThatKeepsItHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        seen("run", "far-off", this::screen, window -> type(window.scene(), "47990\n"));
+    }
+
+    @Test
+    void aFigureFarOffThatWasKeptHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).session.keep("47990");
+        seen("far-off-kept");
+    }
+
+    @Test
+    void aFigureThatIsNoneHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        seen("run", "unfit", this::screen, window -> type(window.scene(), "0.0020.003"));
+    }
+
+    @Test
+    void aStoppedQueueHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        seen("run", "queue-stopped", this::screen, window -> window.shell().tell(new Message("Not taken",
+                "Something else is asked now. Look at it, then read again. Not taken: 47.990, 47.991, 47.992, 47.993, 47.994.",
+                List.of(new Message.Reply("Understood", () -> { })))));
+    }
+
+    @Test
+    void theRingRoundTheKeyTheFocusIsMovedToHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        seen("run", "focus", this::screen, window -> {
+            PseudoClass ring = PseudoClass.getPseudoClass("focus-visible");
+            List.of("digit-5", "note", "back").forEach(id -> window.scene().lookup("#" + id).pseudoClassStateChanged(ring, true));
+        });
     }
 
     private void aPlugThatEnters(String size) throws Exception {

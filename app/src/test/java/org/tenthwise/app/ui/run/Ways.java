@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.ui.shell.Journey;
@@ -14,6 +15,8 @@ final class Ways implements Journey {
 
     final List<String> asked = new ArrayList<>();
     final List<Message> told = new ArrayList<>();
+    /** Where a message is shown besides. */
+    Consumer<Message> passedOn = message -> { };
 
     @Override
     public void home() {
@@ -98,5 +101,6 @@ final class Ways implements Journey {
     @Override
     public void tell(Message message) {
         told.add(message);
+        passedOn.accept(message);
     }
 }

@@ -85,14 +85,14 @@ class WholePartTest extends ScreenTest {
         }
     };
 
-    /** Goes from key to key with the tabulator and presses with the space bar; figures are typed. */
+    /** Goes from key to key with the tabulator and presses with Ctrl and Enter; figures are typed. */
     private static final Hand KEYBOARD = new Hand() {
         @Override
         public void press(Scene scene, String key) {
             settle(scene);
             for (int struck = 0; struck < MOST_KEYS; struck++) {
                 if (scene.getFocusOwner() != null && key.equals(scene.getFocusOwner().getId())) {
-                    strike(scene, KeyCode.SPACE);
+                    pressFocused(scene);
                     return;
                 }
                 strike(scene, KeyCode.TAB);
@@ -164,7 +164,7 @@ class WholePartTest extends ScreenTest {
     private Scene opened(ARun run) {
         Window window = window(Display.DAY);
         Errands errands = new Errands(new Background(Runnable::run, Runnable::run), words, ways);
-        RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words);
+        RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words, new Watch());
         window.shell().show(new RunScreen(model, new Pictures(new ScreenFaces(), new Lettering(), window.look()), words));
         settle(window.scene());
         return window.scene();

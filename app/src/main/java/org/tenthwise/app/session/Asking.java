@@ -1,0 +1,33 @@
+package org.tenthwise.app.session;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Run;
+
+/** What a step that is not shut wants next: its gauge, its temperatures, its readings, its questions. */
+final class Asking {
+
+    private Asking() {
+    }
+
+    static Asked next(Sheet sheet, Step step, WayOfReading way, GaugeAtHand gauge) {
+        Run.Pass pass = sheet.run().pass(step);
+        Map<String, Run.Reading> standing = pass.standing();
+        List<Slot> slots = way.slots(step, pass);
+        List<Slot> missing = slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
+        Optional<Asked> temperature = Thermometer.asked(sheet.line(step.number()), sheet.run())
+                .filter(wanted -> missing.isEmpty() || !way.readingsFirst(pass));
+        Optional<Question> question = step.check().questions().stream().filter(q -> pass.answer(q).isEmpty()).findFirst();
+        if (missing.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
+            return gauge.asked(step).filter(any -> sheet.run().chosen(step.number()).isPresent()).orElseGet(Asked.Nothing::new);
+        }
+        return gauge.asked(step).or(() -> temperature).orElseGet(() -> missing.isEmpty()
+                ? new Asked.Answering(question.orElseThrow())
+                : new Asked.Reading(missing.get(0), slots.size() - missing.size(), slots.size(), sheet.plan().unit()));
+    }
+}

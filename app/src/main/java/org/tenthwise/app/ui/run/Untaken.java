@@ -1,0 +1,41 @@
+package org.tenthwise.app.ui.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Message;
+
+/** Tells of figures that were sent and not taken. */
+final class Untaken {
+
+    private final Journey journey;
+    private final Words words;
+
+    Untaken(Journey journey, Words words) {
+        this.journey = journey;
+        this.words = words;
+    }
+
+    void tell(String first, List<String> others, String why) {
+        List<String> all = new ArrayList<>(List.of(first));
+        all.addAll(others);
+        tell(all, why);
+    }
+
+    void tell(List<String> figures, String why) {
+        journey.tell(Message.plain(words.say("run.untaken"), words.say("run.untaken.line", why, String.join(", ", figures)),
+                words.say("shell.understood")));
+    }
+
+    void tellWhyNoSum(String why) {
+        journey.tell(Message.plain(words.say("run.no-sum"), why, words.say("shell.understood")));
+    }
+
+    /** @param opens what is done where it is the first of the next check */
+    void askWhetherItOpens(String figure, int here, int next, Runnable opens) {
+        journey.tell(new Message(words.say("run.opens", next), words.say("run.opens.line", figure, here, next), List.of(
+                new Message.Reply(words.say("run.opens.yes", next), opens),
+                new Message.Reply(words.say("run.opens.no"), () -> { }))));
+    }
+}

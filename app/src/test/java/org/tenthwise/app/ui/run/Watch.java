@@ -1,0 +1,40 @@
+package org.tenthwise.app.ui.run;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+
+/** A clock that goes on by two seconds whenever it is looked at, until it is held; then it is moved by hand. */
+final class Watch extends Clock {
+
+    private static final Duration UNHURRIED = Duration.ofSeconds(2);
+
+    private Instant now = Instant.parse("2026-11-25T06:31:00Z");
+    private boolean held;
+
+    void hold() {
+        held = true;
+    }
+
+    void pass(long millis) {
+        now = now.plusMillis(millis);
+    }
+
+    @Override
+    public Instant instant() {
+        now = held ? now : now.plus(UNHURRIED);
+        return now;
+    }
+
+    @Override
+    public ZoneId getZone() {
+        return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+        return this;
+    }
+}
