@@ -45,7 +45,6 @@ final class Figures implements Typing {
     private final KeypadViewModel pad = new KeypadViewModel(this::entered);
     private final FigureQueue queue = new FigureQueue();
     private final Refusal refusal;
-    private final Settling keeping;
     private final ReadOnlyStringWrapper objection = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<String>> keepable = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Instant arrived = Instant.MIN;
@@ -64,7 +63,6 @@ final class Figures implements Typing {
         this.state = state;
         this.show = show;
         this.refusal = new Refusal(clock);
-        this.keeping = new Settling(clock);
     }
 
     KeypadViewModel pad() {
@@ -214,7 +212,7 @@ final class Figures implements Typing {
 
     /** Takes the figure that is far off, on purpose. */
     void keep() {
-        if (keepable.get().isEmpty() || !keeping.settled()) {
+        if (keepable.get().isEmpty()) {
             return;
         }
         String figure = keepable.get().get();
@@ -233,13 +231,11 @@ final class Figures implements Typing {
     }
 
     private void taken(Reply reply, boolean reading) {
-        int step = state.get().inHand().number();
         arrived = clock.instant();
         show.accept(reply.state());
-        boolean sameStep = reply.state().inHand().number() == step || reading;
         if (queue.waiting() == 0) {
             queue.stop();
-        } else if (reading && sameStep && reply.state().asked() instanceof Asked.Reading) {
+        } else if (reading && reply.state().asked() instanceof Asked.Reading) {
             sendNext();
         } else {
             List<String> left = queue.stop();
@@ -273,7 +269,6 @@ final class Figures implements Typing {
             refusal.ofWhatStands();
             objection.set(objections.inShort(why));
             if (why.mayBeKept()) {
-                keeping.means(clock.instant());
                 keepable.set(Optional.of(figure.isEmpty() ? why.detail() : figure));
             }
             if (why.kind() == Objection.Kind.NO_SUM) {

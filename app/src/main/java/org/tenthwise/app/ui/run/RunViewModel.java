@@ -39,6 +39,7 @@ public final class RunViewModel implements Typing {
     private final Figures figures;
     private final Settling committing;
     private final Settling replying;
+    private final Settling keepingOrAgain;
     private final ReadOnlyObjectWrapper<State> state;
     private final ReadOnlyObjectWrapper<RunShown> shown;
     private final ReadOnlyObjectWrapper<Commit> commit = new ReadOnlyObjectWrapper<>();
@@ -61,6 +62,7 @@ public final class RunViewModel implements Typing {
         this.figures = new Figures(session, errands, journey, words, clock, state::get, this::show);
         this.committing = new Settling(clock);
         this.replying = new Settling(clock);
+        this.keepingOrAgain = new Settling(clock);
         pad().unitProperty().bind(shown.map(now -> now.panel() instanceof Panel.Pad pad ? pad.unit() : ""));
         commit.bind(Bindings.createObjectBinding(this::commitNow, shown, pad().stateProperty()));
         takesFigures.bind(Bindings.createBooleanBinding(
@@ -69,6 +71,8 @@ public final class RunViewModel implements Typing {
         figure.bind(Bindings.createStringBinding(this::figureNow, shown, pad().typedProperty()));
         commit.subscribe(now -> committing.means(now.word() + now.line()));
         shown.subscribe(now -> replying.means(now.panel()));
+        shown.subscribe(now -> keepingOrAgain.means(keepsOrDoes()));
+        keepableProperty().subscribe(figure -> keepingOrAgain.means(keepsOrDoes()));
     }
 
     public ReadOnlyObjectProperty<State> stateProperty() {
@@ -163,11 +167,19 @@ public final class RunViewModel implements Typing {
      * and can be read in another way, does that instead.
      */
     public void keepOrAgain() {
+        if (!keepingOrAgain.settled()) {
+            return;
+        }
         if (keepableProperty().get().isPresent()) {
             figures.keep();
         } else if (!figures.areOnTheirWay()) {
             shown.get().allowed().otherWay().ifPresentOrElse(way -> act(way.meaning()), this::again);
         }
+    }
+
+    /** The figure that key keeps, or the other way it turns to; that it measures anew is neither. */
+    private Optional<Object> keepsOrDoes() {
+        return keepableProperty().get().<Object>map(figure -> figure).or(() -> shown.get().allowed().otherWay().map(way -> way.meaning()));
     }
 
     /** The figure far off that can be kept on purpose; absent where none was refused. */

@@ -238,6 +238,22 @@ class RunHandlingTest extends RunAtHand {
     }
 
     @Test
+    void aSecondTapOnKeepBeginsNoPass() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        clock.hold();
+        RunViewModel model = slow(null);
+        sends(model, "47990\n");
+        clock.pass(400);
+        model.keepOrAgain();
+        clock.pass(399);
+        model.keepOrAgain();
+        assertEquals(List.of("47990"), readings());
+        clock.pass(1);
+        model.keepOrAgain();
+        assertEquals(List.of(), readings());
+    }
+
+    @Test
     void aSecondTapOnNextCheckTakesNoSuggestion() throws Exception {
         run.setUpAndGoTo(12).enter("46.05");
         clock.hold();
