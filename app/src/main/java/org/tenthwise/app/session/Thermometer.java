@@ -9,6 +9,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Event.PassBegun.Why;
@@ -25,12 +26,16 @@ final class Thermometer {
         return line.finding().warmth().flatMap(Warmth::wanted).map(body -> new Asked.Temperature(body, suggested(body, run)));
     }
 
-    /** What was read last of {@code body} in the run and was not struck out, at whatever check; nothing from before a cut, which warms. */
+    /** What was read last of {@code body} in the run and was not struck out, at whatever check; nothing from before work that warms. */
     private static Optional<Celsius> suggested(Body body, Run run) {
-        long cut = run.entries().stream().filter(entry -> entry.event() instanceof Event.PassBegun pass && pass.why() == Why.CUT)
-                .mapToLong(Entry::seq).max().orElse(0);
+        long cut = run.entries().stream().filter(entry -> warms(entry.event())).mapToLong(Entry::seq).max().orElse(0);
         return run.temperatures().filter(taken -> taken.of() == body && taken.struck().isEmpty() && taken.entry().seq() > cut)
                 .reduce((earlier, later) -> later).map(Run.Temperature::read);
+    }
+
+    private static boolean warms(Event event) {
+        return event instanceof Event.PassBegun pass && pass.why() == Why.CUT
+                || event instanceof Event.Disposed disposed && disposed.disposition() == Disposition.REWORK;
     }
 
     static Optional<Objection> objection(String text, Climate climate) {

@@ -25,6 +25,7 @@ import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Standing;
 
@@ -148,6 +149,13 @@ class TemperatureSessionTest {
         session.again(Event.PassBegun.Why.CUT);
         assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
         session.goTo(2);
+        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
+    }
+
+    @Test
+    void noTemperatureFromBeforeReworkIsSuggested() throws Exception {
+        enter("24", "21", "30.100");
+        assertEquals(Optional.empty(), session.dispose(Disposition.REWORK, "Honed to the next size", "Inspector 1").objection());
         assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
     }
 
