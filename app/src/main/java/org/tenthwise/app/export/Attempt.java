@@ -18,6 +18,8 @@ import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.Verdict;
 
 /**
  * One pass of a characteristic, with what it came to.
@@ -41,6 +43,17 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
     /** Whether a reading is one of those the pass is judged by: neither struck out nor taken again. */
     public boolean counts(Run.Reading reading) {
         return counting(reading).isPresent();
+    }
+
+    /** Whether an answer is one of those the pass is judged by: neither struck out nor given again. */
+    public boolean counts(Run.Answering answering) {
+        return answering.struck().isEmpty() && pass.answers().stream().noneMatch(later -> later.question() == answering.question()
+                && later.struck().isEmpty() && later.entry().seq() > answering.entry().seq());
+    }
+
+    /** The verdict on a reading by itself; absent for one that does not count, and where the check judges several together. */
+    Optional<Standing> standing(Run.Reading reading) {
+        return counting(reading).flatMap(measured -> finding.flatMap(of -> of.alone(measured))).map(Verdict::standing);
     }
 
     /**

@@ -10,10 +10,14 @@ enum CsvColumn {
     /** Expanded, with its coverage factor. */
     UNCERTAINTY, COVERAGE_FACTOR, UNCERTAINTY_OF,
     /** What the characteristic came to in this pass. */
-    VERDICT, JUDGED, LEAST, GREATEST, DISTANCE, FROM_LIMIT,
+    VERDICT, JUDGED_BY, JUDGED, LEAST, GREATEST, DISTANCE, FROM_LIMIT,
     PASS, PASS_BEGUN_FOR, ENTRY, PLACE, REPEAT,
     /** As typed. */
-    READING, READING_UNIT, CORRECTION, VALUE, QUESTION, ANSWER,
+    READING, READING_UNIT, CORRECTION, VALUE,
+    /** Of the reading by itself; {@code together} where the check judges several together. */
+    PLACE_VERDICT, QUESTION, ANSWER,
+    /** In a row of its own, behind the readings of its characteristic; for the whole run without a number, at the end. */
+    DOUBT, NOTE,
     /** In °C, and what of the correction is for them; expansion in 1e-6 per °C. */
     PART_TEMPERATURE, GAUGE_TEMPERATURE, TEMPERATURE_CORRECTION, PART_EXPANSION, PART_EXPANSION_FROM, GAUGE_EXPANSION, GAUGE_EXPANSION_FROM,
     GAUGE, GAUGE_KIND, REFERENCE, CERTIFIED, CERTIFIED_UNIT, ZERO, ZERO_UNIT, SENSE,

@@ -40,7 +40,7 @@ final class CsvRow {
     private final Unit unit;
     private final int places;
 
-    /** @param places sizes are written with at least so many */
+    /** @param places those the sizes of the characteristic are known to */
     private CsvRow(Map<CsvColumn, String> cells, Unit unit, int places) {
         this.cells = new EnumMap<>(cells);
         this.unit = unit;
@@ -61,8 +61,18 @@ final class CsvRow {
                 attempt.pass().answers().forEach(answering -> taken.add(pass.copy().answer(attempt, answering)));
             }
             rows.addAll(taken.isEmpty() ? List.of(characteristic.copy().finding(line.finding())) : taken);
+            rows.addAll(remarks(evidence, line.step().number(), characteristic));
         }
+        rows.addAll(remarks(evidence, 0, run));
         return rows;
+    }
+
+    private static List<CsvRow> remarks(Evidence evidence, int step, CsvRow beginning) {
+        return Remark.of(evidence.sheet().run()).stream().filter(remark -> remark.step() == step).map(remark -> {
+            CsvRow row = beginning.copy();
+            row.text(remark.kind().equals("doubt") ? DOUBT : NOTE, remark.words());
+            return row.entry(remark.entry().seq(), remark.entry().by(), remark.entry().at(), Optional.empty());
+        }).toList();
     }
 
     List<String> cells() {
@@ -143,6 +153,7 @@ final class CsvRow {
     private CsvRow finding(Finding finding) {
         Verdict verdict = finding.verdict();
         text(VERDICT, Codes.of(verdict.standing()));
+        Codes.judgedBy(finding.step().check()).ifPresent(what -> text(JUDGED_BY, what));
         StepFigures.value(finding).ifPresent(value -> size(JUDGED, value));
         if (finding instanceof PlugFinding plug) {
             plug.clearance().ifPresent(clearance -> {
@@ -165,10 +176,12 @@ final class CsvRow {
         text(READING_UNIT, reading.typed().unit().symbol());
         if (attempt.counts(reading)) {
             attempt.measured(reading).ifPresent(measured -> {
-                size(CORRECTION, measured.correction());
-                size(VALUE, measured.value());
-                measured.forTemperature().ifPresent(correction -> heat(attempt, correction));
+                int known = StepFigures.of(attempt.finding().orElseThrow(), measured).places();
+                size(CORRECTION, measured.correction(), known);
+                size(VALUE, measured.value(), known);
+                measured.forTemperature().ifPresent(correction -> heat(attempt, correction, known));
             });
+            text(PLACE_VERDICT, attempt.standing(reading).map(Codes::of).orElse("together"));
         } else {
             text(TAKEN_AGAIN, reading.struck().isEmpty() ? "yes" : "");
         }
@@ -176,8 +189,8 @@ final class CsvRow {
         return entry(reading.entry().seq(), reading.entry().by(), reading.entry().at(), reading.struck());
     }
 
-    private void heat(Attempt attempt, Length correction) {
-        size(TEMPERATURE_CORRECTION, correction);
+    private void heat(Attempt attempt, Length correction, int known) {
+        size(TEMPERATURE_CORRECTION, correction, known);
         attempt.warmth().ifPresent(warmth -> {
             warmth.part().ifPresent(part -> number(PART_TEMPERATURE, part.degrees()));
             warmth.gauge().ifPresent(gauge -> number(GAUGE_TEMPERATURE, gauge.degrees()));
@@ -199,9 +212,7 @@ final class CsvRow {
         text(QUESTION, Codes.of(answering.question()));
         text(ANSWER, Codes.of(answering.answer()));
         attempt.setting(answering).ifPresent(this::setting);
-        boolean later = attempt.pass().answers().stream().anyMatch(other -> other.question() == answering.question()
-                && other.struck().isEmpty() && other.entry().seq() > answering.entry().seq());
-        text(TAKEN_AGAIN, answering.struck().isEmpty() && later ? "yes" : "");
+        text(TAKEN_AGAIN, answering.struck().isEmpty() && !attempt.counts(answering) ? "yes" : "");
         return entry(answering.entry().seq(), answering.entry().by(), answering.entry().at(), answering.struck());
     }
 
@@ -237,8 +248,11 @@ final class CsvRow {
     }
 
     private void size(CsvColumn column, Length length) {
-        BigDecimal figure = length.in(unit);
-        number(column, figure.scale() < places ? figure.setScale(places) : figure);
+        size(column, length, places);
+    }
+
+    private void size(CsvColumn column, Length length, int known) {
+        number(column, WorkedOut.figure(length, unit, known));
     }
 
     private void number(CsvColumn column, BigDecimal number) {

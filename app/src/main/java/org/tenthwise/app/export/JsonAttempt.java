@@ -20,7 +20,7 @@ import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 
-/** One pass of a characteristic as JSON. Sizes worked out are in the unit of the limits, exactly. */
+/** One pass of a characteristic as JSON. Sizes worked out are in the unit of the limits, see {@link WorkedOut}. */
 final class JsonAttempt {
 
     private final Attempt attempt;
@@ -44,6 +44,7 @@ final class JsonAttempt {
             write(answering.entry(), answer);
             answer.put("question", Codes.of(answering.question()));
             answer.put("answer", Codes.of(answering.answer()));
+            answer.put("counts", attempt.counts(answering));
             attempt.setting(answering).ifPresent(setting -> write(setting, answer.putObject("gauge")));
             struck(answering.struck(), answer);
         });
@@ -78,6 +79,7 @@ final class JsonAttempt {
 
     private void write(Finding finding, ObjectNode to) {
         to.put("verdict", Codes.of(finding.verdict().standing()));
+        Codes.judgedBy(attempt.step().check()).ifPresent(what -> to.put("judged-by", what));
         to.put("missing", finding.missing());
         StepFigures.value(finding).ifPresent(value -> put("value", value, to));
         finding.verdict().margin().ifPresent(margin -> {
@@ -114,11 +116,13 @@ final class JsonAttempt {
         write("reading", reading.typed(), to);
         reading.setting().ifPresent(setting -> write(setting, to.putObject("gauge")));
         attempt.measured(reading).ifPresent(measured -> {
-            put("correction", measured.correction(), to);
-            measured.forTemperature().ifPresent(correction -> put("correction-for-temperature", correction, to));
-            put("value", measured.value(), to);
+            int known = StepFigures.of(attempt.finding().orElseThrow(), measured).places();
+            put("correction", measured.correction(), known, to);
+            measured.forTemperature().ifPresent(correction -> put("correction-for-temperature", correction, known, to));
+            put("value", measured.value(), known, to);
         });
         to.put("counts", attempt.counts(reading));
+        attempt.standing(reading).ifPresent(standing -> to.put("verdict", Codes.of(standing)));
         struck(reading.struck(), to);
     }
 
@@ -150,6 +154,11 @@ final class JsonAttempt {
     }
 
     private void put(String key, Length length, ObjectNode to) {
-        to.put(key, length.in(unit).toPlainString());
+        put(key, length, attempt.finding().filter(finding -> StepFigures.limits(finding.step()).isPresent())
+                .map(finding -> StepFigures.of(finding).places()).orElse(0), to);
+    }
+
+    private void put(String key, Length length, int known, ObjectNode to) {
+        to.put(key, WorkedOut.figure(length, unit, known).toPlainString());
     }
 }

@@ -3,6 +3,7 @@ package org.tenthwise.app.export;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,9 +25,6 @@ import org.tenthwise.model.verdict.Standing;
 
 /** What a run comes to, as JSON: all of it follows from the plan and the entries. */
 final class JsonSheet {
-
-    /** Not in the records of the first version. */
-    static final String GUARD_BAND = "guard-band";
 
     private JsonSheet() {
     }
@@ -62,6 +60,7 @@ final class JsonSheet {
         all.forEach(signature -> write(signature, signature.standsAgainst(all), signatures.addObject()));
         ArrayNode characteristics = result.putArray("characteristics");
         sheet.lines().forEach(line -> write(sheet.run(), line, plan.unit(), characteristics.addObject()));
+        notes(sheet.run(), result.putArray("notes"));
         return result;
     }
 
@@ -74,6 +73,13 @@ final class JsonSheet {
         signature.lapse().ifPresent(why -> to.put("lapsed", Codes.of(why)));
     }
 
+    /** Doubts and notes, in the order they were entered; step 0 is the whole run. */
+    private static void notes(Run run, ArrayNode to) {
+        Remark.of(run).forEach(remark -> to.addObject().put("entry", remark.entry().seq()).put("step", remark.step())
+                .put(remark.kind(), remark.words()).put("by", remark.entry().by())
+                .put("at", remark.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME)));
+    }
+
     private static void write(Run run, Line line, Unit unit, ObjectNode to) {
         to.put("number", line.step().number());
         to.put("name", line.step().name());
@@ -82,7 +88,7 @@ final class JsonSheet {
         to.put("class", Codes.of(line.step().stepClass()));
         StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
         guardBand(line.step().check()).filter(band -> band.figure().signum() > 0)
-                .ifPresent(band -> to.put(GUARD_BAND, band.text()));
+                .ifPresent(band -> to.put("guard-band", band.text()));
         line.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> to.putObject("uncertainty")
                 .put("of", uncertainty.name()).put("expanded", uncertainty.expanded().text())
                 .put("unit", uncertainty.expanded().unit().symbol())

@@ -60,16 +60,27 @@ final class StripScale {
                 .toList();
     }
 
-    /** Upper less lower limit. With one limit, how far the sizes lie from it; with no size either, a hundredth of it. */
+    /**
+     * Upper less lower limit. With one limit, how far the sizes lie from it; with no size either, a hundredth of it.
+     * With one limit never less than its figures can tell apart.
+     */
     private static Length toleranceWidth(SizePicture picture) {
         List<Length> limits = limits(picture);
         Length between = Length.greatest(limits).minus(Length.least(limits));
         if (between.signum() > 0) {
             return between;
         }
-        return wanted(picture).stream().map(size -> size.minus(limits.get(0)).abs()).filter(length -> length.signum() > 0)
+        Length found = wanted(picture).stream().map(size -> size.minus(limits.get(0)).abs()).filter(length -> length.signum() > 0)
                 .min(Length::compareTo).orElse(limits.get(0).signum() == 0 ? Length.of("0.01", Unit.MILLIMETRE)
                         : limits.get(0).abs().times(new BigDecimal("0.01")));
+        return Length.greatest(List.of(found, leastWidth(picture)));
+    }
+
+    /** Ten steps of the last place the limit is written with: lines finer than a tenth of that place say nothing. */
+    private static Length leastWidth(SizePicture picture) {
+        String limit = picture.lower().or(picture::upper).orElseThrow().figures();
+        int places = limit.indexOf('.') < 0 ? 0 : limit.length() - limit.indexOf('.') - 1;
+        return Length.of(BigDecimal.TEN.scaleByPowerOfTen(-places), picture.unit());
     }
 
     double y(Length size) {

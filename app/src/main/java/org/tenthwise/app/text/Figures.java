@@ -31,8 +31,7 @@ public final class Figures {
 
     /** A size to be read beside its limits. */
     public static String beside(Limits limits, Length length, Unit unit, int places) {
-        return show(length, unit, places, Stream.of(limits.lower(), limits.upper())
-                .flatMap(Optional::stream).map(Written::length).toList());
+        return show(length, unit, places, neighbours(limits));
     }
 
     /** With a plus where it is more than nought. */
@@ -55,13 +54,31 @@ public final class Figures {
         return sign(number.toPlainString());
     }
 
+    /** How many places a size is shown with beside its limits, where {@code places} are asked for. */
+    static int places(Limits limits, Length length, Unit unit, int places) {
+        return places(length, unit, places, neighbours(limits));
+    }
+
+    /** How many places keep a length that is not nought from reading as nought. */
+    static int places(Length length, Unit unit, int places) {
+        return places(length, unit, places, List.of(Length.ZERO));
+    }
+
+    private static List<Length> neighbours(Limits limits) {
+        return Stream.of(limits.lower(), limits.upper()).flatMap(Optional::stream).map(Written::length).toList();
+    }
+
     private static String show(Length length, Unit unit, int places, List<Length> neighbours) {
+        return sign(length.in(unit).setScale(places(length, unit, places, neighbours), RoundingMode.HALF_UP).toPlainString());
+    }
+
+    private static int places(Length length, Unit unit, int places, List<Length> neighbours) {
         BigDecimal exact = length.in(unit);
         int shown = places;
         while (shown < MOST_PLACES && neighbours.stream().anyMatch(crossed(exact, unit, shown))) {
             shown++;
         }
-        return sign(exact.setScale(shown, RoundingMode.HALF_UP).toPlainString());
+        return shown;
     }
 
     private static Predicate<Length> crossed(BigDecimal exact, Unit unit, int places) {

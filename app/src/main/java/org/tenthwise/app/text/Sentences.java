@@ -172,7 +172,7 @@ public final class Sentences {
         if (finding.basicClearance().isPresent()) {
             return words.say(finding.mayBottom() ? "wires.may-bottom" : "wires.root-unknown");
         }
-        return finding.rootClearance().map((Length room) -> words.say(finding.bottoms() ? "wires.bottoms" : "wires.root-room",
+        return finding.rootClearance().map((Length room) -> words.say(room.signum() == 0 ? "wires.on-root" : finding.bottoms() ? "wires.bottoms" : "wires.root-room",
                 figures.withUnit(room.abs()))).orElse("");
     }
 }

@@ -1,12 +1,16 @@
 package org.tenthwise.app.text;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.PlugFinding;
@@ -35,6 +39,27 @@ public final class StepFigures {
                 "Step %d measures nothing".formatted(finding.step().number())));
         int read = measured(finding).stream().mapToInt(m -> m.reading().typed().places()).max().orElse(0);
         return new StepFigures(limits, IntStream.of(limits.places(), read).max().getAsInt());
+    }
+
+    /** The same for one of the readings, with the places its own figures are known to. */
+    public static StepFigures of(Finding finding, Measured measured) {
+        StepFigures all = of(finding);
+        return new StepFigures(all.limits, known(measured, all.unit()));
+    }
+
+    /** To how many places a size is known: as many as the reading, the certificate of its master and its zero were written with. */
+    private static int known(Measured measured, Unit unit) {
+        return Stream.concat(Stream.of(measured.reading().typed()), measured.reading().setting().stream()
+                .flatMap(setting -> Stream.concat(setting.certified().stream(), setting.zero().stream())))
+                .mapToInt(written -> places(written, unit)).max().orElseThrow();
+    }
+
+    /** A place of an inch is 25 times as coarse as the same place of a millimetre. */
+    private static int places(Written written, Unit unit) {
+        if (written.unit() == unit) {
+            return written.places();
+        }
+        return unit == Unit.INCH ? written.places() + 2 : Math.max(0, written.places() - 1);
     }
 
     /** The limits a step is judged against; absent for one that only asks. */
@@ -96,6 +121,25 @@ public final class StepFigures {
     /** A size to be read beside the limits; never shown on a limit it does not lie on. */
     public String size(Length size) {
         return Figures.beside(limits, size, unit(), places);
+    }
+
+    /**
+     * The value of a reading and what was added to it, in the places both are printed with, so that the printed figures add up.
+     *
+     * @param correction signed; nought where nothing was added
+     */
+    public record Sum(String correction, String value) {
+    }
+
+    /** For a reading in another unit the correction is what was added once it was brought to this one. */
+    public Sum sum(Measured measured) {
+        BigDecimal read = measured.raw().in(unit());
+        int shown = Figures.places(limits, measured.value(), unit(), places);
+        int added = measured.correction().signum() == 0 ? shown : Figures.places(measured.correction(), unit(), shown);
+        BigDecimal value = measured.value().in(unit()).setScale(added, RoundingMode.HALF_UP);
+        BigDecimal correction = value.subtract(read.setScale(added, RoundingMode.HALF_UP));
+        return new Sum(measured.correction().signum() == 0 ? "0" : (correction.signum() > 0 ? "+" : "") + Figures.number(correction),
+                Figures.number(value));
     }
 
     /** A distance, a change, a correction. */

@@ -18,6 +18,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.Sample;
@@ -64,7 +65,7 @@ class CsvRecordTest {
         long taken = sample.events().stream()
                 .filter(event -> event instanceof Event.ReadingTaken
                         || event instanceof Event.TemperatureTaken || event instanceof Event.Answered).count();
-        assertEquals(taken, rows(Records.whole(PART, sample)).stream().filter(row -> !row.get("entry").isEmpty()).count());
+        assertEquals(taken, rows(Records.whole(PART, sample)).stream().filter(row -> !row.get("entry").isEmpty() && row.get("note").isEmpty()).count());
     }
 
     /**
@@ -80,6 +81,42 @@ class CsvRecordTest {
                         row.get("certified"), row.get("gauge"), row.get("reference")));
         assertEquals(List.of("22.8", "20.5", "-0.001189", "16.2", "11.5"), List.of(row.get("part-temperature"),
                 row.get("gauge-temperature"), row.get("temperature-correction"), row.get("part-expansion"), row.get("gauge-expansion")));
+    }
+
+    /** The plan's limits and the values of the table, compared here; a check that judges a mean or a movement has no verdict for a place. */
+    @ParameterizedTest
+    @EnumSource(DemoPart.class)
+    void everyReadingThatCountsHasTheVerdictOfItsOwnSize(DemoPart part) throws IOException {
+        int alone = 0;
+        for (CSVRecord row : rows(Records.whole(part, Records.failing(part)))) {
+            boolean counts = !row.get("reading").isEmpty() && row.get("struck-out").isEmpty() && row.get("taken-again").isEmpty();
+            boolean each = row.get("judged-by").equals("each");
+            assertEquals(counts, !row.get("place-verdict").isEmpty(), row::toString);
+            if (counts && !each) {
+                assertEquals("together", row.get("place-verdict"));
+            } else if (counts && row.get("guard-band").matches("0?\\.?0*") && !row.get("verdict").matches("unproven|open")) {
+                boolean inside = (row.get("lower-limit").isEmpty() || decimal(row, "value").compareTo(decimal(row, "lower-limit")) >= 0)
+                        && (row.get("upper-limit").isEmpty() || decimal(row, "value").compareTo(decimal(row, "upper-limit")) <= 0);
+                assertEquals(inside, row.get("place-verdict").equals("pass"), row::toString);
+                alone++;
+            }
+        }
+        assertTrue(alone > 5, alone + " places were judged by themselves");
+    }
+
+    private static BigDecimal decimal(CSVRecord row, String column) {
+        return new BigDecimal(row.get(column));
+    }
+
+    @Test
+    void everyDoubtAndEveryNoteHasARow() throws IOException {
+        Evidence evidence = Records.walk(PART, sample, 12).add(new Event.DoubtFlagged(12, "Which end?"))
+                .add(new Event.NoteMade(12, "=Night shift")).add(new Event.NoteMade(0, "Coolant 21 °C")).evidence();
+        List<CSVRecord> said = rows(evidence).stream().filter(row -> !row.get("doubt").isEmpty() || !row.get("note").isEmpty()).toList();
+        assertEquals(List.of("12|Which end?|", "12||'=Night shift", "||Coolant 21 °C"), said.stream()
+                .map(row -> row.get("number") + "|" + row.get("doubt") + "|" + row.get("note")).toList());
+        assertTrue(said.stream().allMatch(row -> row.get("person").equals("Setter 2") && !row.get("time").isEmpty()
+                && row.get("verdict").isEmpty()));
     }
 
     @Test

@@ -15,6 +15,15 @@ public sealed interface Finding
     /** Readings, temperatures and answers still to come in this pass. */
     int missing();
 
+    /**
+     * The verdict on one of the readings that count by itself; absent where a check judges several of them together.
+     *
+     * @param measured one of those behind the finding
+     */
+    default Optional<Verdict> alone(Measured measured) {
+        return Optional.empty();
+    }
+
     /** What heat means to it; absent where the plan says nothing of heat, and for what it does not touch. */
     default Optional<Warmth> warmth() {
         return Optional.empty();

@@ -29,4 +29,10 @@ public record SizeFinding(Step step, Check.Size check, List<Measured> measured, 
     public SizeFinding {
         measured = List.copyOf(measured);
     }
+
+    @Override
+    public Optional<Verdict> alone(Measured reading) {
+        return ByItself.of(check.combine(), SizeSum.judge(check), reading, warmth.filter(heat -> heat.missing() > 0).isPresent(),
+                false, Plausible.spoils(this));
+    }
 }

@@ -37,14 +37,18 @@ final class SizeSum {
                 .map(read -> toTwenty.map(read::corrected).orElse(read)).toList();
         int temperatures = warmth.map(Warmth::missing).orElse(0);
         int missing = check.slots().size() - measured.size() + temperatures;
-        Judge judge = new Judge(check.limits(), check.guardBand().length(),
-                check.cutAgain() ? Optional.of(check.feature().stillCutBeyond()) : Optional.empty());
+        Judge judge = judge(check);
         Combined read = Combined.of(check.combine(), measured, missing, judge);
         Combined combined = (temperatures == 0 ? read : read.stillOpen()).provingNothingIf(Plausible.spoils(check, measured, warmth));
         Optional<NextCut> next = combined.verdict().standing() == Standing.CUT_AGAIN
                 ? nextCut(check.feature(), check.limits(), measured) : Optional.empty();
         return new SizeFinding(step, check, measured, combined.value(), combined.deciding(), combined.past(),
                 combined.lightCut(), next, WallForm.of(wall(measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
+    }
+
+    static Judge judge(Check.Size check) {
+        return new Judge(check.limits(), check.guardBand().length(),
+                check.cutAgain() ? Optional.of(check.feature().stillCutBeyond()) : Optional.empty());
     }
 
     /** The readings of a pass that count, in slot order, each as the size it stands for. */

@@ -44,6 +44,13 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
         readings = List.copyOf(readings);
     }
 
+    @Override
+    public Optional<Verdict> alone(Measured reading) {
+        boolean rootAwaited = check.minorStep().isPresent() && rootClearance.isEmpty();
+        return ByItself.of(check.combine(), WiresSum.judge(check), reading,
+                rootAwaited || warmth.filter(heat -> heat.missing() > 0).isPresent(), bottoms || mayBottom(), Plausible.spoils(this));
+    }
+
     /** Whether the wire is so small, or the root so flat, that even the basic root could touch it. */
     public boolean mayBottom() {
         return basicClearance.filter(room -> room.signum() <= 0).isPresent();

@@ -52,8 +52,7 @@ final class WiresSum {
         boolean bottoms = room.filter(least -> least.signum() <= 0).isPresent();
         boolean untrusted = room.or(() -> basicRoom).filter(least -> least.signum() <= 0).isPresent();
 
-        Judge judge = new Judge(check.pitchDiameter(), check.guardBand().length(),
-                check.cutAgain() ? Optional.of(Feature.DIAMETER.stillCutBeyond()) : Optional.empty());
+        Judge judge = judge(check);
         Combined read = Combined.of(check.combine(), measured, missing, judge);
         Combined combined = (temperatures == 0 && !rootAwaited ? read : read.stillOpen())
                 .provingNothingIf(Plausible.spoils(check, measured, warmth));
@@ -64,6 +63,11 @@ final class WiresSum {
         return new WiresFinding(step, check, readings, wire, sizes,
                 LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, bottoms,
                 combined.value(), combined.deciding(), combined.past(), combined.lightCut() && !untrusted, next, verdict, missing, warmth);
+    }
+
+    static Judge judge(Check.OverWires check) {
+        return new Judge(check.pitchDiameter(), check.guardBand().length(),
+                check.cutAgain() ? Optional.of(Feature.DIAMETER.stillCutBeyond()) : Optional.empty());
     }
 
     /** The least room over the readings; absent before the first. */

@@ -7,6 +7,7 @@ import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
+import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
@@ -93,18 +94,24 @@ final class CharacteristicTable {
                     matter.words().say(matter.words().key("answered", Question.PLUG_FEELS), feel), Style.SMALL));
         } else {
             StepFigures.deciding(finding).ifPresentOrElse(
-                    measured -> row.text(READ, figure.read(finding, measured), Style.TEXT)
-                            .text(CORRECTION, figure.correction(finding, measured), Style.TEXT),
-                    () -> several(finding, row));
-            row.text(VALUE, value, Style.BOLD);
+                    measured -> row.text(READ, Figures.read(measured.reading().typed(), StepFigures.of(finding).unit()), Style.TEXT)
+                            .text(CORRECTION, Figure.sum(finding, measured).correction(), Style.TEXT)
+                            .text(VALUE, value(finding, measured), Style.BOLD),
+                    () -> several(finding, value, row));
         }
     }
 
-    private void several(Finding finding, Row row) {
+    private String value(Finding finding, Measured measured) {
+        String value = Figure.sum(finding, measured).value();
+        return finding.verdict().standing() == Standing.OPEN ? matter.say("value.so-far", value) : value;
+    }
+
+    private void several(Finding finding, String value, Row row) {
         int taken = StepFigures.measured(finding).size();
         if (taken > 0) {
             row.text(READ, matter.say("record.readings", taken), Style.SMALL);
         }
+        row.text(VALUE, value, Style.BOLD);
     }
 
     /** The gauges in hand, or the kind that is asked for while there is none; nothing for what is only looked at. */

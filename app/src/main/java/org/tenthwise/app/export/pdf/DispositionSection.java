@@ -54,7 +54,7 @@ final class DispositionSection {
         flow.rule(Strokes.THICK, Role.INK);
         new CellGrid(flow, 180, 180, 338)
                 .cell(matter.say("record.begun-by"), matter.sheet().run().entries().get(0).by())
-                .cell(matter.say("record.in-hand"), matter.sheet().run().by())
+                .cell(matter.say("record.in-hand"), matter.sheet().run().last().by())
                 .cell(matter.say("record.closed-by"), matter.last(Event.Closed.class::isInstance)
                         .map(entry -> matter.say("record.closed", Matter.time(entry.at()))).orElse(matter.say("record.not-closed")))
                 .end();

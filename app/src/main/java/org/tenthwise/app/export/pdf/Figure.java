@@ -39,17 +39,9 @@ final class Figure {
                 .orElseGet(() -> words.say("record.at-least", lower.orElseThrow())));
     }
 
-    String read(Finding finding, Measured measured) {
-        return Figures.read(measured.reading().typed(), StepFigures.of(finding).unit());
-    }
-
-    /** What was added to the reading; nought where nothing was. */
-    String correction(Finding finding, Measured measured) {
-        return measured.correction().signum() == 0 ? "0" : StepFigures.of(finding).signed(measured.correction());
-    }
-
-    String value(Finding finding, Measured measured) {
-        return StepFigures.of(finding).size(measured.value());
+    /** What was added to the reading, and what that makes. */
+    static StepFigures.Sum sum(Finding finding, Measured measured) {
+        return StepFigures.of(finding, measured).sum(measured);
     }
 
     /** How far from which limit in two words; what is missing or held; what was signed. */

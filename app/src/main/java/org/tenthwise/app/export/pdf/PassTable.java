@@ -5,8 +5,9 @@ import java.util.Optional;
 import org.tenthwise.app.export.Attempt;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Slot;
-import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.AnswerFinding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -28,12 +29,10 @@ final class PassTable {
 
     private final Matter matter;
     private final Flow flow;
-    private final Figure figure;
 
     PassTable(Matter matter, Flow flow) {
         this.matter = matter;
         this.flow = flow;
-        this.figure = new Figure(matter.words());
     }
 
     void add(Line line) {
@@ -78,7 +77,8 @@ final class PassTable {
                 .orElse(matter.say("record.pass", attempt.pass().number()));
         String value = attempt.finding().map(finding -> matter.sentences().value(finding)).orElse("");
         String standing = attempt.finding().map(finding -> matter.sentences().standing(finding)).orElse("");
-        String said = value.isEmpty() ? number + " " + standing + "." : matter.say("record.pass-came-to", number, value, standing);
+        String said = value.isEmpty() ? number + " " + standing + "." : matter.say(
+                attempt.finding().filter(AnswerFinding.class::isInstance).isPresent() ? "record.pass-answered" : "record.pass-came-to", number, value, standing);
         return attempt.pass().ended().filter(ended -> ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED)
                 .map(ended -> matter.say(cut(ended) ? "record.pass.before-cut" : "record.pass.before-change", said, ended.step())).orElse(said);
     }
@@ -94,11 +94,12 @@ final class PassTable {
                 .text(PLACE, slot.repeat() > 1 ? matter.say("record.repeat", slot.place().name(), slot.repeat())
                         : slot.place().name(), Style.TEXT)
                 .text(GAUGE, reading.setting().map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
-        cell(row, READ, Figures.read(reading.typed(), matter.plan().unit()), Style.TEXT, counts);
+        cell(row, READ, StepFigures.limits(attempt.step()).map(limits -> Figures.read(reading.typed(), limits.unit()))
+                .orElseGet(() -> Figures.written(reading.typed())), Style.TEXT, counts);
         attempt.measured(reading).ifPresent(measured -> {
-            Finding finding = attempt.finding().orElseThrow();
-            cell(row, CORRECTION, figure.correction(finding, measured), Style.TEXT, counts);
-            cell(row, VALUE, figure.value(finding, measured), counts ? Style.BOLD : Style.TEXT, counts);
+            StepFigures.Sum sum = Figure.sum(attempt.finding().orElseThrow(), measured);
+            cell(row, CORRECTION, sum.correction(), Style.TEXT, counts);
+            cell(row, VALUE, sum.value(), counts ? Style.BOLD : Style.TEXT, counts);
         });
         row.into(flow, () -> head(true));
         gone(reading.struck(), counts, true);
@@ -115,9 +116,7 @@ final class PassTable {
 
     private void answer(Attempt attempt, Run.Answering answering) {
         String said = matter.words().say(matter.words().key("answered", answering.question()), answering.answer());
-        boolean counts = answering.struck().isEmpty() && attempt.pass().answers().stream().noneMatch(later ->
-                later.question() == answering.question() && later.struck().isEmpty()
-                        && later.entry().seq() > answering.entry().seq());
+        boolean counts = attempt.counts(answering);
         Row row = row(answering.entry())
                 .text(GAUGE, attempt.setting(answering).map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
         cell(row, SAID, said, counts ? Style.BOLD : Style.TEXT, counts);

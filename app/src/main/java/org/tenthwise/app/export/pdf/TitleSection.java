@@ -56,7 +56,7 @@ final class TitleSection {
                 .cell(matter.say("record.cell.drawing"), plan.drawing()).end();
         new CellGrid(flow, CELLS)
                 .cell(matter.say("record.cell.plan"), matter.say("record.plan-issue", matter.part(), plan.issue()))
-                .cell(matter.say("record.cell.unit"), matter.say("record.unit", plan.unit().symbol()))
+                .cell(matter.say("record.cell.unit"), plan.unit().symbol())
                 .cell(matter.say("record.cell.machine"), begun.machine())
                 .cell(matter.say("record.cell.begun"), Matter.time(matter.sheet().run().entries().get(0).at()))
                 .cell(matter.say("record.cell.ended"), matter.last(Event.Closed.class::isInstance)

@@ -1,0 +1,29 @@
+package org.tenthwise.app.export;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+
+/**
+ * A doubt or a note, as files that programs read have it.
+ *
+ * @param step 0 for the whole run
+ * @param kind {@code doubt} or {@code note}
+ */
+record Remark(Entry entry, int step, String kind, String words) {
+
+    /** Those of a run, in the order they were entered. */
+    static List<Remark> of(Run run) {
+        return run.entries().stream().map(Remark::of).flatMap(Optional::stream).toList();
+    }
+
+    private static Optional<Remark> of(Entry entry) {
+        if (entry.event() instanceof Event.DoubtFlagged doubt) {
+            return Optional.of(new Remark(entry, doubt.step(), "doubt", doubt.words()));
+        }
+        return entry.event() instanceof Event.NoteMade note ? Optional.of(new Remark(entry, note.step(), "note", note.words()))
+                : Optional.empty();
+    }
+}

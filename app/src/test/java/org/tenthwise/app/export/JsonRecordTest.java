@@ -1,0 +1,94 @@
+package org.tenthwise.app.export;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.run.Event;
+
+class JsonRecordTest {
+
+    private static final DemoPart PART = DemoPart.SCREW_CARRIER;
+
+    @Test
+    void everyReadingThatCountsHasAVerdictWhereEachIsJudged() {
+        int alone = 0;
+        for (JsonNode pass : nodes(tree(Records.whole(PART, Records.failing(PART))), node -> node.has("readings"))) {
+            boolean each = pass.path("judged-by").asText().equals("each");
+            for (JsonNode reading : pass.path("readings")) {
+                assertEquals(each && reading.path("counts").booleanValue(), reading.has("verdict"), reading::toString);
+                alone += reading.has("verdict") ? 1 : 0;
+            }
+            if (each && pass.path("verdict").asText().equals("pass")) {
+                pass.path("readings").forEach(reading -> assertEquals(reading.path("counts").booleanValue() ? "pass" : "",
+                        reading.path("verdict").asText()));
+            }
+        }
+        assertTrue(alone > 10, alone + " places were judged by themselves");
+    }
+
+    @Test
+    void anAnswerSaysWhetherItCounts() {
+        Records.Walk walk = new Records.Walk(PART.plan(), "Setter 1").add(Records.passing(PART).begun())
+                .add(new Event.Answered(3, Question.CONFIRMED, Answer.NO));
+        walk.add(new Event.StruckOut(walk.seq(), "Slip.")).add(new Event.Answered(3, Question.CONFIRMED, Answer.NO))
+                .add(new Event.Answered(3, Question.CONFIRMED, Answer.YES));
+        JsonNode answers = tree(walk.evidence()).at("/result/characteristics/2/passes/0/answers");
+        List<Boolean> counts = new ArrayList<>();
+        answers.forEach(answer -> counts.add(answer.path("counts").booleanValue()));
+        assertEquals(List.of(false, false, true), counts);
+    }
+
+    @Test
+    void doubtsAndNotesStandInTheResult() {
+        JsonNode notes = tree(Records.walk(PART, Records.passing(PART), 12).add(new Event.DoubtFlagged(12, "Which end?"))
+                .add(new Event.NoteMade(0, "Coolant 21 °C")).evidence()).at("/result/notes");
+        assertEquals(2, notes.size());
+        assertEquals("Which end?", notes.path(0).path("doubt").textValue());
+        assertEquals(12, notes.path(0).path("step").intValue());
+        assertEquals("Coolant 21 °C", notes.path(1).path("note").textValue());
+        assertEquals("Setter 2", notes.path(1).path("by").textValue());
+    }
+
+    @Test
+    void noInchCarriesDigitsNobodyKnew() {
+        DemoPart barrel = DemoPart.WINCH_BARREL_END;
+        for (JsonNode text : nodes(tree(Records.whole(barrel, Records.failing(barrel))).path("result"), JsonNode::isTextual)) {
+            assertFalse(text.textValue().matches("-?\\d+\\.\\d{9,}"), text::toString);
+        }
+    }
+
+    /** 0.000014406 mm are 0.000000567165354… in. */
+    @ParameterizedTest
+    @CsvSource({"0.0144060000,MILLIMETRE,3,0.014406", "0.014406,INCH,4,0.00056717", "30,MILLIMETRE,3,30.000", "30.0100,MILLIMETRE,2,30.01",
+        "25.4,INCH,4,1.0000", "30.012345678901,MILLIMETRE,3,30.012346", "30.0000004,MILLIMETRE,3,30.000"})
+    void aSizeWorkedOutHasThePlacesItIsKnownTo(String millimetres, Unit unit, int known, String figure) {
+        assertEquals(figure, WorkedOut.figure(Length.of(millimetres, Unit.MILLIMETRE), unit, known).toPlainString());
+    }
+
+    private static JsonNode tree(Evidence evidence) {
+        return new ObjectMapper().valueToTree(JsonRecord.tree(evidence));
+    }
+
+    private static List<JsonNode> nodes(JsonNode tree, Predicate<JsonNode> wanted) {
+        List<JsonNode> found = new ArrayList<>();
+        if (wanted.test(tree)) {
+            found.add(tree);
+        }
+        tree.forEach(child -> found.addAll(nodes(child, wanted)));
+        return found;
+    }
+}

@@ -1,0 +1,29 @@
+package org.tenthwise.app.picture;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+class StripScaleTest {
+
+    /** A range that lies on its one limit, or next to nothing beside it: a tick is never finer than one place behind the last of the limit. */
+    @ParameterizedTest
+    @CsvSource({"0.0005,0.0005,INCH", "0.0005,0.0005000001,INCH", "0.005,0.005,MILLIMETRE", "35.000,35.000,MILLIMETRE", "0.02,0.0199999,MILLIMETRE"})
+    void besideOneLimitNoTickIsFinerThanItsFiguresCanTellApart(String limit, String size, Unit unit) {
+        SizePicture.Sized judged = new SizePicture.Sized(Length.of(size, unit), size);
+        SizePicture picture = new SizePicture(Feature.DIAMETER, unit, Optional.empty(),
+                Optional.of(new SizePicture.Sized(Length.of(limit, unit), limit)), Length.ZERO, List.of(), Optional.of(judged),
+                Optional.empty(), Optional.empty(), Optional.empty(),
+                new SizePicture.Said("", "", "", step -> step), "");
+        BigDecimal lastPlace = BigDecimal.ONE.scaleByPowerOfTen(-new BigDecimal(limit).scale());
+        BigDecimal step = new StripScale(picture, 0, 300).step();
+        assertTrue(step.compareTo(lastPlace.movePointLeft(1)) >= 0, step + " beside " + limit);
+    }
+}
