@@ -49,14 +49,16 @@ public final class OutcomeWords {
         return sheet.concessions() == 1 ? words.say("outcome.one-concession") : words.say("outcome.concessions", sheet.concessions());
     }
 
-    /** What keeps it from conforming. */
+    /** What keeps it from conforming, so that with what passed it adds up to all. */
     private List<String> left(Sheet sheet) {
         List<String> left = new ArrayList<>();
         if (sheet.outcome() != Outcome.DOES_NOT_CONFORM && sheet.outcome() != Outcome.NOT_COMPLETE) {
             return left;
         }
         int all = sheet.characteristics().size();
-        long out = sheet.characteristics().stream().filter(sheet::isOut).count();
+        long uncut = sheet.characteristics().stream().filter(sheet::isOut)
+                .filter(line -> line.finding().verdict().standing() == Standing.CUT_AGAIN).count();
+        long out = sheet.characteristics().stream().filter(sheet::isOut).count() - uncut;
         if (sheet.holdsWhatIsNotKnown()) {
             left.add(words.say("outcome.newer"));
         }
@@ -65,6 +67,12 @@ public final class OutcomeWords {
         }
         if (out > 0) {
             left.add(words.say("outcome.out", words.say("outcome.characteristics", out, all)));
+        }
+        if (uncut > 0) {
+            left.add(words.say("outcome.uncut", words.say("outcome.characteristics", uncut, all)));
+        }
+        if (sheet.concessions() > 0) {
+            left.add(words.say("outcome.conceded", words.say("outcome.characteristics", sheet.concessions(), all)));
         }
         List<String> unsettled = unsettled(sheet, all);
         if (!unsettled.isEmpty()) {

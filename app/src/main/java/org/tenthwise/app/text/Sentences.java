@@ -15,6 +15,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.AnswerFinding;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
@@ -59,7 +60,8 @@ public final class Sentences {
         if (finding instanceof PlugFinding plug && plug.feel().isPresent() && plug.feel().get() != plug.check().feel().answer()) {
             return words.say("distance.felt", felt(plug.feel().get()), felt(plug.check().feel().answer()));
         }
-        return finding.verdict().margin().map(margin -> distance(finding, margin)).orElse("");
+        return finding.verdict().margin().map(margin -> distance(finding, margin))
+                .orElseGet(() -> Plausible.spoils(finding) ? words.say("distance.far-off") : "");
     }
 
     private String felt(Answer answer) {

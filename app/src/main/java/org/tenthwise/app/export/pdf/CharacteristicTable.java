@@ -114,7 +114,7 @@ final class CharacteristicTable {
         row.text(VALUE, value, Style.BOLD);
     }
 
-    /** The gauges in hand, or the kind that is asked for while there is none; nothing for what is only looked at. */
+    /** What is no characteristic is called by its class; the gauges in hand, or the kind that is asked for while there is none. */
     private String means(Finding finding) {
         List<String> marks = Stream.concat(
                 StepFigures.measured(finding).stream().map(Measured::reading).flatMap(reading -> reading.setting().stream()),
@@ -122,7 +122,7 @@ final class CharacteristicTable {
                 .map(setting -> setting.gauge().id()).distinct().toList();
         String gauge = marks.isEmpty()
                 ? finding.step().check().means().map(means -> matter.kind(means.kind())).orElse("") : String.join(", ", marks);
-        return Stream.of(gauge, together(finding)).filter(part -> !part.isEmpty()).reduce((a, b) -> a + ", " + b).orElse("");
+        return Stream.of(matter.aside(finding.step()), gauge, together(finding)).filter(part -> !part.isEmpty()).reduce((a, b) -> a + ", " + b).orElse("");
     }
 
     /** How several readings become one size. */

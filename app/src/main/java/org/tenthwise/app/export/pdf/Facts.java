@@ -38,6 +38,7 @@ final class Facts {
         add(facts, "record.fact.limits-from", matter.sentences().limitsFrom(step));
         add(facts, "record.fact.method", step.method());
         Operation operation = matter.plan().operation(step.operation());
+        add(facts, "record.fact.class", matter.aside(step));
         add(facts, "record.fact.operation", matter.say("record.operation", operation.number(), operation.name()));
         settings(line).forEach(setting -> add(facts, "record.fact.gauge", gauge(setting)));
         if (settings(line).isEmpty()) {

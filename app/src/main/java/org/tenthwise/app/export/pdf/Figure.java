@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
@@ -49,11 +50,23 @@ final class Figure {
         List<String> said = new ArrayList<>();
         Verdict verdict = line.finding().verdict();
         if (verdict.standing() == Standing.OPEN) {
-            said.add(line.held() ? words.say("record.held") : words.say("record.to-take", line.finding().missing()));
+            said.add(open(line));
+        }
+        if (Plausible.spoils(line.finding())) {
+            said.add(words.say("record.far-off"));
         }
         verdict.margin().ifPresent(margin -> said.add(margin(line.finding(), margin)));
         line.disposed().ifPresent(disposed -> said.add(words.say("record.short-disposition", disposed.disposition())));
         return said;
+    }
+
+    /** Why it is open: shut, readings to take, or another check that has to come first. */
+    private String open(Line line) {
+        if (line.held()) {
+            return words.say("record.held");
+        }
+        int missing = line.finding().missing();
+        return missing > 0 ? words.say("record.to-take", missing) : words.say("record.waits-for", line.step().check().restsOn().get(0));
     }
 
     private String margin(Finding finding, Verdict.Margin margin) {

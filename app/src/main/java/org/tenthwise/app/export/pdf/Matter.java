@@ -10,6 +10,8 @@ import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -65,6 +67,11 @@ final class Matter {
 
     String kind(GaugeKind kind) {
         return words.say("gauge-kind", kind);
+    }
+
+    /** What a step is that is no characteristic; nothing for one that is. */
+    String aside(Step step) {
+        return step.stepClass() == StepClass.DRAWING ? "" : words.say("record.class", step.stepClass());
     }
 
     /** Who, when, and where in the ledger. */

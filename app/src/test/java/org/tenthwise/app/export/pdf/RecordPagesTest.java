@@ -135,6 +135,33 @@ class RecordPagesTest {
     }
 
     @Test
+    void whatPassedWhatIsOutLeftUncutConcededAndUnsettledAddUpToAllCharacteristics() {
+        String first = text(drawn(Scene.FAILED).get(0));
+        assertTrue(first.contains("Does not conform, 2 set-up steps carried on: 3 of 14 characteristics out; 1 of 14 characteristics still to be cut; "
+                + "6 of 14 characteristics by concession; 3 of 14 characteristics, one step in process not settled."), first);
+        assertTrue(first.contains("1 of 14 characteristics passed"), first);
+    }
+
+    @Test
+    void aStepThatIsNoCharacteristicIsCalledByItsClass() {
+        String all = all(Scene.FAILED);
+        assertTrue(all.contains("3 Tips, new set-up"), all);
+        assertTrue(all.contains("8 Outside, roughed in process, MC-3"), all);
+        assertTrue(all.contains("Class in process"), all);
+    }
+
+    @Test
+    void whatLapsedAndWhyACheckIsOpenOrUnprovenAreSaidBesideIt() {
+        String all = all(Scene.LAPSED);
+        assertTrue(all.contains("Open 3 to take"), all);
+        assertTrue(all.contains("Unproven: 4.60. A figure is far off: nothing is judged from it."), all);
+        assertTrue(all.contains("Unproven far off"), all);
+        assertTrue(all.contains("Fail far off over 936.5"), all);
+        assertTrue(all.contains("19 Pocket width: use as it is, by concession. Lapsed with entry"), all);
+        assertTrue(all.contains("Not signed: what Setter 2, Inspector 2, Inspector 1 signed has lapsed."), all);
+    }
+
+    @Test
     void theRecordNamesItsPlanAndTheHeadOfItsRunWhole() {
         String text = all(Scene.PASSED);
         assertTrue(text.contains(Scene.PASSED.evidence().sheet().plan().source().sha256()), text);

@@ -1,5 +1,6 @@
 package org.tenthwise.app.export.pdf;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -9,16 +10,19 @@ import java.util.stream.IntStream;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.SignedAs;
 
 /** Invented runs to write records of, from the plain one to the worst a tablet may be given. */
 enum Scene {
@@ -27,6 +31,7 @@ enum Scene {
     FAILED(() -> Records.whole(DemoPart.SCREW_CARRIER, Records.failing(DemoPart.SCREW_CARRIER))),
     UNFINISHED(Scene::unfinished),
     CONCEDED(Scene::conceded),
+    LAPSED(Scene::lapsed),
     NOT_BEGUN(() -> Records.walk(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER), 0).evidence()),
     INCH_PASSED(() -> Records.whole(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END))),
     INCH_FAILED(() -> Records.whole(DemoPart.WINCH_BARREL_END, Records.failing(DemoPart.WINCH_BARREL_END))),
@@ -73,6 +78,25 @@ enum Scene {
         }
         return new Records.Walk(DemoPart.SCREW_CARRIER.plan(), "Setter 2")
                 .add(Records.passing(DemoPart.SCREW_CARRIER).begun()).addAll(events).evidence();
+    }
+
+    /** Accepted with a concession; then the pocket is corrected, the bore cut again before the plug is tried anew, and two figures far off are kept. */
+    private static Evidence lapsed() {
+        Records.Walk walk = new Records.Walk(DemoPart.SCREW_CARRIER.plan(), "Setter 2")
+                .add(Records.passing(DemoPart.SCREW_CARRIER).begun());
+        for (Event event : Records.passing(DemoPart.SCREW_CARRIER).events()) {
+            boolean pocket = event instanceof Event.ReadingTaken taken && taken.step() == 19 && taken.slot().equals("3.1");
+            walk.add(event instanceof Event.Closed ? new Event.Disposed(19, Disposition.USE_AS_IS, "Key fitted by hand.", "Design office")
+                    : pocket ? new Event.ReadingTaken(19, "3.1", mm("12.046")) : event);
+        }
+        walk.add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED)).add(new Event.Signed("Inspector 2", SignedAs.MEASURED_AGAIN))
+                .add(new Event.Signed("Inspector 1", SignedAs.ACCEPTED)).add(new Event.HandedOver("Setter 1"))
+                .add(new Event.ReadingTaken(19, "3.1", mm("12.047")))
+                .add(new Event.PassBegun(13, Event.PassBegun.Why.CUT))
+                .add(new Event.TemperatureTaken(13, Body.PART, new Celsius(new BigDecimal("21.0"))))
+                .add(new Event.TemperatureTaken(13, Body.GAUGE, new Celsius(new BigDecimal("20.5"))));
+        List.of("1.1", "2.1", "3.1", "4.1").forEach(place -> walk.add(new Event.ReadingTaken(13, place, mm("0.018"))));
+        return walk.add(new Event.ReadingTaken(12, "1.1", mm("4.60"))).add(new Event.ReadingTaken(22, "1.1", mm("1041"))).evidence();
     }
 
     /** Forty steps with names of sixty letters, no outline, and free text with any sign there is. */
