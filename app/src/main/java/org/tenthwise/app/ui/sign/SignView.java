@@ -1,7 +1,9 @@
 package org.tenthwise.app.ui.sign;
 
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -29,23 +31,26 @@ public final class SignView extends FormView {
                 matters(model, words, pictures), model::load);
     }
 
+    /** What it will be called, who signed so far, and what did not pass: a page at a time where room is short. */
     private static Region matters(SignViewModel model, Words words, Pictures pictures) {
-        Label willBe = label("strong");
-        willBe.setId("will-be");
-        willBe.textProperty().bind(model.willBeValue());
-        Label passed = label("body", "second");
-        passed.textProperty().bind(model.passedValue());
         PagedRows rows = new PagedRows(words, 0);
         rows.setMinHeight(0);
         VBox.setVgrow(rows, Priority.ALWAYS);
         ObservableValue<List<Matter>> matters = model.mattersValue();
-        matters.subscribe(all -> rows.show(all.stream().map(matter -> row(matter, pictures)).toList()));
-        Label signed = label("body", "bold");
-        signed.setId("signed");
-        signed.textProperty().bind(model.signedValue());
-        VBox side = new VBox(8, willBe, signed, passed, rows);
+        matters.subscribe(all -> rows.show(Stream.concat(Stream.of(said("will-be", model.willBeValue(), "strong"),
+                said("signed", model.signedValue(), "body", "bold"), said("passed", model.passedValue(), "body", "second")),
+                all.stream().map(matter -> row(matter, pictures))).toList()));
+        VBox side = new VBox(rows);
         side.setUserData(matters);
         return side;
+    }
+
+    private static Region said(String id, ObservableValue<String> words, String... styles) {
+        Label label = label(styles);
+        label.setId(id);
+        label.setText(words.getValue());
+        label.setPadding(new Insets(0, 0, 8, 0));
+        return label;
     }
 
     private static Region row(Matter matter, Pictures pictures) {
