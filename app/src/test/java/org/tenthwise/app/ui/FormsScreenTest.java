@@ -199,6 +199,12 @@ class FormsScreenTest extends ScreenTest {
         seen("sign", "further", window -> sign(window, session, true, 1));
     }
 
+    @Test
+    void whatIsSignedForIsSeenAtOnceEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        seenAtOnce("will-be", window -> sign(window, session, false, 0));
+    }
+
     private Screen sign(Window window, RunSession session, boolean closed, int presses) {
         SignViewModel model = new SignViewModel(workshop.inHand(session), closed, words, workshop, Workshop.CLOCK);
         SignView view = new SignView(model, words, pictures(window), workshop);

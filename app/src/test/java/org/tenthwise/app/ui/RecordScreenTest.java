@@ -44,6 +44,13 @@ class RecordScreenTest extends ScreenTest {
     }
 
     @Test
+    void whatTheRecordSaysIsSeenAtOnceEverywhere() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
+        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
+        seenAtOnce("outcome", window -> record(window, session.id()));
+    }
+
+    @Test
     void aClosedRecordHoldsEverywhere() {
         RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
         Workshop.must(() -> {

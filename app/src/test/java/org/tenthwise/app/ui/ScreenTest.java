@@ -131,6 +131,23 @@ public abstract class ScreenTest {
         assertEquals("", String.join("\n", faults), screen + " " + state);
     }
 
+    /** Fails where what has the id {@code id} is not to be seen on one of the displays as soon as the screen is shown. */
+    protected final void seenAtOnce(String id, Function<Window, Screen> made) {
+        List<String> missing = new ArrayList<>();
+        for (Display display : Display.ALL) {
+            run(() -> {
+                Window window = window(display);
+                window.shell().show(made.apply(window));
+                settle(window.scene());
+                Node node = window.scene().lookup("#" + id);
+                if (node == null || !shown(node)) {
+                    missing.add(display.name());
+                }
+            });
+        }
+        assertEquals(List.of(), missing, id);
+    }
+
     /** Lays out what {@code window} shows, saves a picture of it and hands back its faults; on the screen thread. */
     protected final List<String> lookAt(Window window, String name) {
         Scene scene = window.scene();

@@ -26,7 +26,7 @@ public class FormView extends BorderPane implements Screen {
     private static final double SIDE = 440;
     private static final double UPPER = 500;
     private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
-    private static final int FEW = 4;
+    private static final int FEW = 3;
     /** On one line at any text size, so that no key moves while words are typed. */
     private static final int LONGEST = 28;
 

@@ -117,8 +117,9 @@ public final class RecordView extends BorderPane implements Screen {
         HBox heading = new HBox(12, outcome);
         heading.setAlignment(Pos.TOP_LEFT);
         OutcomeWords.shape(sheet).ifPresent(shape -> heading.getChildren().add(0, rows.fixed(pictures.small(
-                new VerdictMark(shape, outcome.getText()), MARK, MARK, Role.PAPER))));
+                new VerdictMark(shape, outcome.getText() + " " + model.signedValue().getValue()), MARK, MARK, Role.PAPER))));
         said.add(heading);
+        said.add(label(model.signedValue().getValue(), "body", "bold"));
         for (RecordViewModel.Count count : model.countsValue().getValue()) {
             HBox line = new HBox(12, rows.fixed(pictures.small(new VerdictMark(count.standing(), count.words()), MARK, MARK,
                     Role.PAPER)), label(count.words(), "body"));
@@ -129,7 +130,7 @@ public final class RecordView extends BorderPane implements Screen {
         new org.tenthwise.app.picture.Pictures(words).numbered(sheet.plan()).ifPresent(part -> {
             if (wide) {
                 said.add(pictures.small(part, SIDE, OUTLINE_HEIGHT, Role.PAPER));
-            } else {
+            } else if (!large) {
                 left.getChildren().add(rows.fixed(pictures.small(part, OUTLINE_BESIDE, OUTLINE_HEIGHT, Role.PAPER)));
             }
         });

@@ -54,9 +54,14 @@ public final class RecordViewModel {
         return sheet.getReadOnlyProperty();
     }
 
-    /** What the record says of its part. */
+    /** What the record says of the characteristics of its part. */
     public ObservableValue<String> outcomeValue() {
-        return sheet.map(kept -> kept.map(new Sentences(words)::outcome).orElse(""));
+        return sheet.map(kept -> kept.map(new OutcomeWords(words)::outcome).orElse(""));
+    }
+
+    /** Who signed for it, or that nobody did. */
+    public ObservableValue<String> signedValue() {
+        return sheet.map(kept -> kept.map(new OutcomeWords(words)::signed).orElse(""));
     }
 
     /** Whether something of the run is still to be done. */

@@ -37,8 +37,8 @@ public final class SignView extends FormView {
         rows.setMinHeight(0);
         VBox.setVgrow(rows, Priority.ALWAYS);
         ObservableValue<List<Matter>> matters = model.mattersValue();
-        matters.subscribe(all -> rows.show(Stream.concat(Stream.of(said("will-be", model.willBeValue(), "strong"),
-                said("signed", model.signedValue(), "body", "bold"), said("passed", model.passedValue(), "body", "second")),
+        matters.subscribe(all -> rows.show(Stream.concat(Stream.of(said("will-be", model.willBeValue(), "body", "bold"),
+                said("signed", model.signedValue(), "body"), said("passed", model.passedValue(), "body", "second")),
                 all.stream().map(matter -> row(matter, pictures))).toList()));
         VBox side = new VBox(rows);
         side.setUserData(matters);

@@ -98,7 +98,8 @@ class RecordViewModelTest {
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         RecordViewModel model = model((run, as) -> folder);
         assertFalse(model.unfinishedValue().getValue());
-        assertEquals("Does not conform: 1 of 14 characteristics out; 13 of 14 characteristics, 3 set-up steps, 2 steps in process not settled. Not accepted by Inspector 1.", model.outcomeValue().getValue());
+        assertEquals("Does not conform: 1 of 14 characteristics out; 13 of 14 characteristics, 3 set-up steps, 2 steps in process not settled.", model.outcomeValue().getValue());
+        assertEquals("Not accepted by Inspector 1.", model.signedValue().getValue());
         assertTrue(model.factsValue().getValue().contains("Not accepted by Inspector 1. Closed with it, 25 Nov 2026, 09:31 +01:00"));
     }
 }
