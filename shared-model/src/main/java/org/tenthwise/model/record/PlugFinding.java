@@ -25,7 +25,10 @@ public record PlugFinding(Step step, Check.PlugFit check, List<Length> bore, Lis
 
     /** How hand and gauges can contradict each other. */
     public enum Contradiction {
-        /** It went in, yet by the gauges every bore reading is smaller than the plug. */
+        /**
+         * It went in, yet by the gauges every bore reading is smaller than the plug; or it would pass as going in freely, yet
+         * one of them is.
+         */
         ENTERS_YET_MEASURES_TIGHT,
         /** It did not go in, yet by the gauges every bore reading is bigger than the plug. */
         STICKS_YET_MEASURES_CLEAR

@@ -34,9 +34,9 @@ final class PlugSum {
         boolean measured = !bores.isEmpty() && plug.size() == check.slots().size();
         Optional<Clearance> clearance = measured
                 ? Optional.of(Clearance.of(bores, plug.stream().map(Measured::value).toList())) : Optional.empty();
-        Optional<Contradiction> contradiction = contradiction(clearance, feel);
         List<Measured> farOff = Plausible.farOff(plan, check, plug);
         Verdict verdict = verdict(check, clearance, feel);
+        Optional<Contradiction> contradiction = contradiction(clearance, feel, verdict.passed());
         boolean unproven = contradiction.isPresent() || verdict.passed() && !farOff.isEmpty();
         return new PlugFinding(step, check, bores, plug, farOff, clearance, feel, contradiction,
                 unproven ? new Verdict(Standing.UNPROVEN, verdict.margin()) : verdict, missing);
@@ -64,14 +64,15 @@ final class PlugSum {
         return leastIsNearer == least.passed() ? least : greatest;
     }
 
-    private static Optional<Contradiction> contradiction(Optional<Clearance> clearance, Optional<Answer> feel) {
+    private static Optional<Contradiction> contradiction(Optional<Clearance> clearance, Optional<Answer> feel, boolean passes) {
         return clearance.flatMap(found -> feel.flatMap(felt -> Stream.of(Contradiction.values())
-                .filter(possible -> holds(possible, found, felt)).findFirst()));
+                .filter(possible -> holds(possible, found, felt, passes)).findFirst()));
     }
 
-    private static boolean holds(Contradiction possible, Clearance found, Answer felt) {
+    private static boolean holds(Contradiction possible, Clearance found, Answer felt, boolean passes) {
         return switch (possible) {
-            case ENTERS_YET_MEASURES_TIGHT -> felt != Answer.NOT_AT_ALL && found.greatest().signum() < 0;
+            case ENTERS_YET_MEASURES_TIGHT -> felt != Answer.NOT_AT_ALL && found.greatest().signum() < 0
+                    || passes && felt == Answer.FREELY && found.least().signum() < 0;
             case STICKS_YET_MEASURES_CLEAR -> felt == Answer.NOT_AT_ALL && found.least().signum() > 0;
         };
     }

@@ -59,6 +59,16 @@ class PlugFindingTest {
         assertEquals(Optional.of(Contradiction.ENTERS_YET_MEASURES_TIGHT), found.contradiction());
     }
 
+    /** Bore 20.000 at one place and 20.030 at the other, plug 20.016, and no clearance is too small for the plan. */
+    @Test
+    void aPlugThatGoesInFreelyDoesNotPassWhileOnePlaceMeasuresSmaller() {
+        PlugFinding found = (PlugFinding) new Bench().step(size(Feature.BORE, "20.000", "20.040", Combine.EACH, 2))
+                .step(plug(Limits.atMost(mm("0.030")), 1)).read(1, "20.000", "20.030").read(2, "20.016")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY)).finding(2);
+        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(Optional.of(Contradiction.ENTERS_YET_MEASURES_TIGHT), found.contradiction());
+    }
+
     @Test
     void sizeForSizeContradictsNoHand() {
         assertEquals(Optional.empty(), found("30.010", "30.010", Answer.FREELY, "30.010").contradiction());
