@@ -24,7 +24,8 @@ import org.tenthwise.model.verdict.Verdict;
  *
  * <p>Points can show that a movement is over its limit, wherever they are taken. That it is within the limit they show only
  * where they go all round: with fewer than three angles, or half a turn without one, the high and the low side may both have
- * been missed, and the check stays unproven. The highest and the lowest over a full turn speak for all of it.
+ * been missed, and the check stays unproven. The highest and the lowest over a full turn speak for all of it. Nor is
+ * anything within the limit by a figure that is far off: two that are far off alike differ by nothing.
  */
 final class RunOutSum {
 
@@ -45,7 +46,8 @@ final class RunOutSum {
         Optional<Length> movement = sizes.size() < 2
                 ? Optional.empty() : Optional.of(FullIndicatorMovement.of(sizes));
 
-        boolean whole = !swept && missing == 0 && !Plausible.spoils(check, measured, Optional.empty());
+        boolean sound = !Plausible.spoils(check, measured, Optional.empty());
+        boolean whole = !swept && missing == 0 && sound;
         List<BigDecimal> angles = check.angles();
         Optional<Refusal> refusal = whole ? CircleFit.refusal(angles) : Optional.empty();
         Optional<CircleFit> fit = whole && refusal.isEmpty()
@@ -53,20 +55,20 @@ final class RunOutSum {
         List<JawMove> moves = check.jaws() == 0 ? List.of()
                 : fit.map(circle -> JawMoves.of(circle, JawMoves.evenly(check.jaws(), check.firstJaw()))).orElse(List.of());
         return new RunOutFinding(step, check, measured, swept, movement, fit, refusal, moves,
-                verdict(check, movement, missing, swept || CircleFit.refusal(angles).isEmpty()), missing);
+                verdict(check, movement, missing, sound && (swept || CircleFit.refusal(angles).isEmpty())), missing);
     }
 
     /**
      * A movement over the limit settles the check before the last reading: further readings can only add to it. One point
      * alone, which older plans can ask for, shows no movement at all.
      *
-     * @param allRound whether the readings speak for the whole turn
+     * @param proves whether the readings speak for the whole turn, and none is far off
      */
-    private static Verdict verdict(Check.RunOut check, Optional<Length> movement, int missing, boolean allRound) {
+    private static Verdict verdict(Check.RunOut check, Optional<Length> movement, int missing, boolean proves) {
         Judge judge = new Judge(Limits.atMost(check.limit()), Length.ZERO, Optional.empty());
         return movement.map(judge::of)
                 .filter(verdict -> missing == 0 || verdict.standing() == Standing.FAIL)
-                .map(verdict -> verdict.passed() && !allRound ? Verdict.plain(Standing.UNPROVEN) : verdict)
+                .map(verdict -> verdict.passed() && !proves ? Verdict.plain(Standing.UNPROVEN) : verdict)
                 .orElse(Verdict.plain(missing == 0 ? Standing.UNPROVEN : Standing.OPEN));
     }
 }

@@ -173,6 +173,15 @@ class PlausibleTest {
         assertEquals(Standing.FAIL, spoilt.verdict().standing());
     }
 
+    @Test
+    void aRunOutDoesNotPassByTwoFiguresThatAreFarOffAlike() {
+        Bench bench = new Bench().step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))
+                .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("29991"))).did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("29991")));
+        assertEquals(Standing.UNPROVEN, bench.finding(1).verdict().standing());
+        Bench points = new Bench().step(Bench.runOut("0.02", 4, "0", "90", "180", "270")).read(1, "29991", "29991", "29991", "29991");
+        assertEquals(Standing.UNPROVEN, points.finding(1).verdict().standing());
+    }
+
     private static Plausible.Expected expected(Check check) {
         return Plausible.reading(null, check, Optional.empty(), List.of()).orElseThrow();
     }
