@@ -87,7 +87,7 @@ final class Replay {
         if (event instanceof Event.GaugeKnown known) {
             gauges.put(known.gauge().id(), known.gauge());
         } else if (event instanceof Event.GaugeSet set) {
-            set(set.setting());
+            set(set.setting(), meant);
         } else if (event instanceof Event.ReadingTaken taken) {
             read(taken, meant);
         } else if (event instanceof Event.TemperatureTaken taken) {
@@ -113,7 +113,7 @@ final class Replay {
         }
     }
 
-    private void set(Setting setting) throws CouldNotRun, CouldNotSave {
+    private void set(Setting setting, boolean meant) throws CouldNotRun, CouldNotSave {
         taken(session.gauge().choose(setting.gauge().id(), setting.reference()));
         if (session.state().asked() instanceof Asked.WhichSense) {
             Sense sense = gauges.get(setting.gauge().id()).sense().orElseThrow();
@@ -126,7 +126,8 @@ final class Replay {
                 taken(session.gauge().confirmSense(true));
             }
         } else if (setting.certified().isPresent()) {
-            taken(session.keep(setting.certified().get().text(), setting.certified().get().unit()));
+            Written wires = setting.certified().get();
+            taken(meant ? session.keep(wires.text(), wires.unit()) : enter(wires));
         }
     }
 

@@ -268,6 +268,19 @@ class WalkPlanTest {
         assertTrue(typed.trouble().startsWith("Check 13: 30.900 is far off: about 30.000 is expected."), typed.trouble());
     }
 
+    /** Wires 0.080 larger than they are said to be make every size come out 0.240 too large. */
+    @Test
+    void wiresFarOffThePlansAreTakenOnlyWhereTheyAreMeant() throws Exception {
+        String sample = DemoPart.SCREW_CARRIER.passingReadings();
+        Typed typed = walk("LG-2207", Files.writeString(folder.resolve("r.toml"), sample.replace("certified = \"3.620\"", "certified = \"3.700\"")));
+        assertEquals(2, typed.exit(), typed::toString);
+        assertTrue(typed.trouble().startsWith("Check 17: 3.700 is far off: about 3.620 is expected."), typed.trouble());
+        Typed meant = walk("LG-2207", Files.writeString(folder.resolve("r.toml"),
+                sample.replace("certified = \"3.620\"", "certified = \"3.700\", keep = true").replace("\"40.742\", \"40.755\", \"40.749\"",
+                        "\"40.982\", \"40.995\", \"40.989\"")));
+        assertEquals(0, meant.exit(), meant::toString);
+    }
+
     @Test
     void aReadingNoSumCanBeDoneWithStopsTheWalkAndKeepsWhatWasTaken() throws Exception {
         Path readings = Files.writeString(folder.resolve("r.toml"),

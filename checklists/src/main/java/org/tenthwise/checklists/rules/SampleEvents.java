@@ -25,9 +25,12 @@ final class SampleEvents {
     }
 
     /** The gauge of a step as it is set from here on; nothing where it is set so already. */
-    void set(int step, Setting setting) {
-        if (!setting.equals(standing.put(step, setting))) {
-            events.add(new Event.GaugeSet(step, setting));
+    void set(int step, SampleGauges.Laid laid) {
+        if (!laid.setting().equals(standing.put(step, laid.setting()))) {
+            events.add(new Event.GaugeSet(step, laid.setting()));
+            if (laid.meant()) {
+                lastIsMeant();
+            }
         }
     }
 

@@ -24,8 +24,18 @@ final class SampleGauges {
     private static final String SENSE = "sense";
     private static final String MASTER = "master";
     private static final String WIRES = "wires";
+    /** Says of a figure that it is meant although far off. */
+    static final String KEEP = "keep";
 
     private final Map<String, Gauge> gauges;
+
+    /**
+     * A gauge as it was set for a step.
+     *
+     * @param meant whether its wires are meant as they are, however far from those of the plan
+     */
+    record Laid(Setting setting, boolean meant) {
+    }
 
     private SampleGauges(Map<String, Gauge> gauges) {
         this.gauges = gauges;
@@ -71,7 +81,7 @@ final class SampleGauges {
     }
 
     /** The gauge of a step as it was set; absent where a problem was noted. */
-    Optional<Setting> setting(Keys step, Check.Means means, Unit unit) {
+    Optional<Laid> setting(Keys step, Check.Means means, Unit unit) {
         Optional<String> id = step.text(GAUGE);
         Optional<Gauge> gauge = id.map(gauges::get);
         if (id.isPresent() && gauge.isEmpty()) {
@@ -81,8 +91,8 @@ final class SampleGauges {
                 "the plan wants %s, and %s is %s".formatted(
                 MeansRules.named(means.kind()), g.id(), MeansRules.named(g.kind()))));
         return switch (means.kind().reference()) {
-            case NONE -> gauge.filter(g -> g.kind() == means.kind()).map(Setting::direct);
-            case MASTER -> onMaster(step, gauge.filter(g -> g.kind() == means.kind()), unit);
+            case NONE -> gauge.filter(g -> g.kind() == means.kind()).map(g -> new Laid(Setting.direct(g), false));
+            case MASTER -> onMaster(step, gauge.filter(g -> g.kind() == means.kind()), unit).map(set -> new Laid(set, false));
             case WIRES -> overWires(step, gauge.filter(g -> g.kind() == means.kind()), unit);
         };
     }
@@ -100,14 +110,15 @@ final class SampleGauges {
         });
     }
 
-    private static Optional<Setting> overWires(Keys step, Optional<Gauge> gauge, Unit unit) {
+    private static Optional<Laid> overWires(Keys step, Optional<Gauge> gauge, Unit unit) {
         return step.table(WIRES).flatMap(table -> {
             Keys keys = step.inside(WIRES, table);
             Optional<String> mark = keys.text("mark");
             Optional<Written> certified = certified(keys, Typed.unit(keys, unit));
+            boolean meant = keys.ifAny(KEEP, keys::truth).orElse(false);
             keys.finish();
             return gauge.flatMap(g -> keys.built(
-                    () -> Setting.overWires(g, mark.orElseThrow(), certified.orElseThrow())));
+                    () -> new Laid(Setting.overWires(g, mark.orElseThrow(), certified.orElseThrow()), meant)));
         });
     }
 

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
@@ -29,7 +28,6 @@ final class SamplePass {
     private static final String ANSWERS = "answers";
     private static final String READING = "reading";
     private static final String ANSWER = "answer";
-    private static final String KEEP = "keep";
     private static final String STRUCK = "struck";
     private static final Map<Body, String> TEMPERATURES = Map.of(Body.PART, "part_temperature", Body.GAUGE, "gauge_temperature");
 
@@ -102,7 +100,7 @@ final class SamplePass {
 
     /** What a table says of the event added last; whether it was struck out. */
     private boolean more(Keys keys) {
-        if (keys.ifAny(KEEP, keys::truth).orElse(false)) {
+        if (keys.ifAny(SampleGauges.KEEP, keys::truth).orElse(false)) {
             events.lastIsMeant();
         }
         Optional<String> struck = keys.ifAny(STRUCK, keys::prose);
@@ -119,8 +117,7 @@ final class SamplePass {
             return;
         }
         Keys keys = pass.inside("another gauge", table);
-        Optional<Setting> setting = gauges.setting(keys, means.get(), plan.unit());
-        setting.ifPresent(set -> events.set(step.number(), set));
+        gauges.setting(keys, means.get(), plan.unit()).ifPresent(laid -> events.set(step.number(), laid));
         keys.finish();
     }
 

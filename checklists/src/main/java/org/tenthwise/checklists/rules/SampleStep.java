@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.checklists.format.RawTable;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
@@ -33,7 +32,7 @@ final class SampleStep {
 
     void read(SampleGauges gauges, SampleEvents events) {
         int number = step.number();
-        Optional<Setting> usual = setting(keys, gauges);
+        Optional<SampleGauges.Laid> usual = setting(keys, gauges);
         List<RawTable> earlier = keys.has(PASS) ? keys.tables(PASS) : List.of();
         for (RawTable table : earlier) {
             Keys pass = keys.inside(PASS, table);
@@ -53,7 +52,7 @@ final class SampleStep {
         keys.finish();
     }
 
-    private Optional<Setting> setting(Keys of, SampleGauges gauges) {
+    private Optional<SampleGauges.Laid> setting(Keys of, SampleGauges gauges) {
         return step.check().means().flatMap(means -> gauges.setting(of, means, plan.unit()));
     }
 
