@@ -62,25 +62,24 @@ public record Run(List<Entry> entries) {
         /** Of a step at which nothing was taken yet. */
         public static final Pass NOTHING = new Pass(1, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
 
-        /** The readings that count, one a slot, the latest. */
+        /** The readings that count, one a slot: the latest, unless it was struck out. One that was replaced never comes back. */
         public Map<String, Reading> standing() {
             Map<String, Reading> standing = new LinkedHashMap<>();
-            readings.stream().filter(reading -> reading.struck().isEmpty())
-                    .forEach(reading -> standing.put(reading.slot(), reading));
+            readings.forEach(reading -> standing.put(reading.slot(), reading));
+            standing.values().removeIf(last -> last.struck().isPresent());
             return standing;
         }
 
-        /** The answer that counts, the latest. */
+        /** The answer that counts: the latest, unless it was struck out. One that was replaced never comes back. */
         public Optional<Answer> answer(Question question) {
-            return answers.stream()
-                    .filter(answering -> answering.question() == question && answering.struck().isEmpty())
-                    .reduce((earlier, later) -> later).map(Answering::answer);
+            return answers.stream().filter(answering -> answering.question() == question)
+                    .reduce((earlier, later) -> later).filter(last -> last.struck().isEmpty()).map(Answering::answer);
         }
 
-        /** The temperature that counts, the latest. */
+        /** The temperature that counts: the latest, unless it was struck out. One that was replaced never comes back. */
         public Optional<Celsius> temperature(Body of) {
-            return temperatures.stream().filter(taken -> taken.of() == of && taken.struck().isEmpty())
-                    .reduce((earlier, later) -> later).map(Temperature::read);
+            return temperatures.stream().filter(taken -> taken.of() == of)
+                    .reduce((earlier, later) -> later).filter(last -> last.struck().isEmpty()).map(Temperature::read);
         }
 
         /** What was struck out, in no order. */

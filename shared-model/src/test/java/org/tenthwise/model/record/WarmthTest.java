@@ -63,6 +63,17 @@ class WarmthTest {
         assertEquals(length("0.001199"), found.verdict().margin().orElseThrow().distance());
     }
 
+    /** A part read at 35 °C, corrected to 21 °C, and that struck out: the 35 °C of before would bring 30.0275 to size. */
+    @Test
+    void aTemperatureThatWasReplacedDoesNotComeBackWhenTheOneInItsPlaceIsStruckOut() {
+        Bench bench = bore().at(1, "35", "20").did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("21"))).read(1, "30.0275");
+        assertEquals(Standing.FAIL, bench.finding(1).verdict().standing());
+        bench.did(new Event.StruckOut(4, "wrong part"));
+        assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+        assertEquals(Optional.of(Body.PART), bench.finding(1).warmth().orElseThrow().wanted());
+        assertEquals(Standing.PASS, bench.did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("35"))).finding(1).verdict().standing());
+    }
+
     @Test
     void withoutBothTemperaturesNothingIsCorrectedAndTheCheckStaysOpenHoweverFarOutItReads() {
         SizeFinding found = (SizeFinding) bore().read(1, "29.5").finding(1);
@@ -82,7 +93,7 @@ class WarmthTest {
         Bench bench = bore().at(1, "21", "20").at(1, "22", "21");
         assertEquals(Optional.of(Celsius.of("22")), bench.finding(1).warmth().orElseThrow().part());
         bench.did(new Event.StruckOut(4, "hand on the thermometer"));
-        assertEquals(Optional.of(Celsius.of("21")), bench.finding(1).warmth().orElseThrow().part());
+        assertEquals(Optional.empty(), bench.finding(1).warmth().orElseThrow().part(), "the 21 °C it took the place of stay replaced");
         assertEquals(1, bench.sheet().line(1).passes().get(0).struckOut().count());
     }
 

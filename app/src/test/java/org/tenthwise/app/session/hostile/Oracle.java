@@ -26,10 +26,11 @@ import org.tenthwise.model.run.Event;
  * What may be said of a run, from its entries alone.
  *
  * <p>The rules, in words. An entry that was struck out counts for nothing, nor does what was read under the setting of a gauge
- * that was struck out, or with a gauge that was taken and not yet set. What was read before a step was begun anew, sent to
+ * that was struck out, or with a gauge that was taken and not yet set. What was replaced by a later one counts for nothing, also
+ * where the later one is struck out. What was read before a step was begun anew, sent to
  * rework, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
  * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every place
- * (or as a mean, largest, smallest, where it is so combined), a run-out's movement not over its limit, a plug's play inside
+ * (or as a mean, largest, smallest, where it is so combined), a run-out's movement not over its limit nor by figures a hundred times as large, a plug's play inside
  * at both ends and felt as wanted and not against what the gauges say, a pitch diameter inside with no wire on the root at the
  * largest root that was read, every answer the wanted one. A concession holds for what it was signed for: any later reading,
  * answer, temperature, strike or new pass of the step, or of what it rests on, ends it; so does another disposition. What is
@@ -138,6 +139,10 @@ final class Oracle {
 
     // what counts
 
+    private boolean counts(Entry entry) {
+        return !struck.contains(entry.seq());
+    }
+
     /** The entries that may count for a step: those after the last thing that began it anew. */
     private List<Entry> counting(Facts step) {
         int start = 0;
@@ -149,7 +154,7 @@ final class Oracle {
                     || step.restsOn().stream().anyMatch(on -> changes(entry, on));
             start = anew ? i + 1 : start;
         }
-        return entries.subList(start, entries.size()).stream().filter(entry -> !struck.contains(entry.seq())).toList();
+        return entries.subList(start, entries.size());
     }
 
     /** The readings that count, as the sizes they stand for, by slot. */
@@ -157,7 +162,9 @@ final class Oracle {
         Map<String, Read> readings = new LinkedHashMap<>();
         for (Entry entry : counting(step)) {
             if (entry.event() instanceof Event.ReadingTaken taken && taken.step() == step.number()) {
-                setting(step, entry).ifPresent(setting -> readings.put(taken.slot(), new Read(millimetres(taken.typed()), setting)));
+                readings.remove(taken.slot());
+                setting(step, entry).filter(any -> counts(entry)).ifPresent(setting ->
+                        readings.put(taken.slot(), new Read(millimetres(taken.typed()), setting)));
             }
         }
         return readings;
@@ -201,6 +208,7 @@ final class Oracle {
         for (Entry entry : counting(step)) {
             if (entry.event() instanceof Event.Answered answered && answered.step() == step.number()) {
                 answers.put(answered.question(), answered.answer());
+                answers.keySet().removeIf(question -> question == answered.question() && !counts(entry));
             }
         }
         return answers;
@@ -211,6 +219,7 @@ final class Oracle {
         for (Entry entry : counting(step)) {
             if (entry.event() instanceof Event.TemperatureTaken taken && taken.step() == step.number()) {
                 temperatures.put(taken.of(), taken.read().degrees());
+                temperatures.keySet().removeIf(body -> body == taken.of() && !counts(entry));
             }
         }
         return temperatures;
@@ -250,7 +259,8 @@ final class Oracle {
             return Says.NOT_PASSED;
         }
         List<BigDecimal> figures = slots.stream().map(slot -> read.get(slot).figure()).toList();
-        return says(greatest(figures).subtract(least(figures)).compareTo(demanded.limit()) <= 0);
+        boolean farOff = figures.stream().anyMatch(figure -> figure.abs().compareTo(demanded.limit().movePointRight(2)) > 0);
+        return says(!farOff && greatest(figures).subtract(least(figures)).compareTo(demanded.limit()) <= 0);
     }
 
     /** The sizes at 20 °C, in the order of the slots; absent while a reading or a temperature is missing. */
