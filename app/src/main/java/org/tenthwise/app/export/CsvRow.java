@@ -56,11 +56,14 @@ final class CsvRow {
             List<CsvRow> taken = new ArrayList<>();
             for (Attempt attempt : Attempt.of(evidence.sheet().run(), line)) {
                 CsvRow pass = characteristic.copy().pass(attempt);
+                if (attempt.pass().number() == line.passes().size()) {
+                    pass.disposed(line);
+                }
                 attempt.pass().temperatures().forEach(temperature -> taken.add(pass.copy().temperature(attempt, temperature)));
                 attempt.pass().readings().forEach(reading -> taken.add(pass.copy().reading(attempt, reading)));
                 attempt.pass().answers().forEach(answering -> taken.add(pass.copy().answer(attempt, answering)));
             }
-            rows.addAll(taken.isEmpty() ? List.of(characteristic.copy().finding(line.finding())) : taken);
+            rows.addAll(taken.isEmpty() ? List.of(characteristic.copy().finding(line.finding()).disposed(line)) : taken);
             rows.addAll(remarks(evidence, line.step().number(), characteristic));
         }
         rows.addAll(remarks(evidence, 0, run));
@@ -135,12 +138,17 @@ final class CsvRow {
             row.number(COVERAGE_FACTOR, uncertainty.coverageFactor());
             row.text(UNCERTAINTY_OF, uncertainty.name());
         });
-        line.disposed().ifPresent(disposed -> {
-            row.text(DISPOSITION, Codes.of(disposed.disposition()));
-            row.text(DISPOSITION_REASON, disposed.reason());
-            row.text(DISPOSITION_SIGNED_BY, disposed.signedBy());
-        });
         return row;
+    }
+
+    /** What was signed for the pass in hand; an earlier pass had another size. */
+    private CsvRow disposed(Line line) {
+        line.disposed().ifPresent(disposed -> {
+            text(DISPOSITION, Codes.of(disposed.disposition()));
+            text(DISPOSITION_REASON, disposed.reason());
+            text(DISPOSITION_SIGNED_BY, disposed.signedBy());
+        });
+        return this;
     }
 
     private CsvRow pass(Attempt attempt) {

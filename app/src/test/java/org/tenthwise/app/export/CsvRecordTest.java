@@ -52,6 +52,21 @@ class CsvRecordTest {
                 classOf(against, number)).toList());
     }
 
+    /** The failing sample concedes the second pass of its bore; the first pass had been cut again. */
+    @Test
+    void aDispositionStandsInTheRowsOfThePassItWasSignedForAlone() throws IOException {
+        List<CSVRecord> conceded = rows(Records.whole(PART, Records.failing(PART))).stream()
+                .filter(row -> row.get("disposition").equals("use-as-is")).toList();
+        assertFalse(conceded.isEmpty());
+        for (CSVRecord row : rows(Records.whole(PART, Records.failing(PART)))) {
+            boolean ofStep = conceded.stream().anyMatch(other -> other.get("number").equals(row.get("number")));
+            if (ofStep && !row.get("pass").isEmpty()) {
+                String last = conceded.stream().filter(other -> other.get("number").equals(row.get("number"))).findFirst().orElseThrow().get("pass");
+                assertEquals(row.get("pass").equals(last), row.get("disposition").equals("use-as-is"), row.toString());
+            }
+        }
+    }
+
     private static String classOf(Evidence evidence, String number) {
         try {
             return rows(evidence).stream().filter(row -> row.get("number").equals(number)).findFirst().orElseThrow().get("class");
