@@ -66,14 +66,18 @@ final class SizeSum {
 
     /**
      * The cut that brings the middle of the readings to the middle of the limits, so that a wall that is not quite even
-     * keeps as much room on either side. None where that would mean putting metal on.
+     * keeps as much room on either side. None where that would mean putting metal on, nor where the readings differ by more
+     * than the limits are apart: whatever is cut then, one place stays outside or goes past size.
      */
     static Optional<NextCut> nextCut(Feature feature, Limits limits, List<Measured> measured) {
         List<Length> sizes = measured.stream().map(Measured::value).toList();
-        Length between = Length.greatest(sizes).plus(Length.least(sizes)).half();
+        Length greatest = Length.greatest(sizes);
+        Length least = Length.least(sizes);
+        Length between = greatest.plus(least).half();
         Length aim = limits.middle();
         boolean metalLeft = feature == Feature.DIAMETER ? between.isAbove(aim) : between.isBelow(aim);
-        return metalLeft ? Optional.of(NextCut.of(feature, between, aim)) : Optional.empty();
+        boolean tooUneven = limits.width().filter(width -> greatest.minus(least).isAbove(width)).isPresent();
+        return metalLeft && !tooUneven ? Optional.of(NextCut.of(feature, between, aim)) : Optional.empty();
     }
 
     private static Length noticeable(Limits limits) {
