@@ -16,6 +16,8 @@ import org.tenthwise.app.ui.theme.Theme;
 /** The window's one scene. Screens lie on one another; the topmost is in hand. Screen thread only. */
 public final class Shell {
 
+    private static final List<String> BETWEEN = List.of("\t", "\n");
+
     private final Words words;
     private final StackPane desk = new StackPane();
     private final ScaledPane pane = new ScaledPane(desk);
@@ -145,7 +147,8 @@ public final class Shell {
 
     /**
      * What a gauge can send is typed and nothing else: figures, letters, blanks and Enter press no key of the screen. A key is
-     * pressed from the keyboard by Ctrl and Enter, once Tab or an arrow has moved the focus to it; Escape goes back.
+     * pressed from the keyboard by Ctrl and Enter, once Tab or an arrow has moved the focus to it; Escape goes back. A gauge may end
+     * its figure by Tab or a line feed: that counts as a blank, so that the next figure is not glued to it.
      */
     private void pressed(KeyEvent event) {
         KeyCode code = event.getCode();
@@ -177,7 +180,7 @@ public final class Shell {
     }
 
     private void typed(KeyEvent event) {
-        String character = event.getCharacter();
+        String character = BETWEEN.contains(event.getCharacter()) ? " " : event.getCharacter();
         boolean shortcut = event.isControlDown() || event.isAltDown() || event.isMetaDown();
         if (shortcut || character.isEmpty() || Character.isISOControl(character.charAt(0))) {
             return;

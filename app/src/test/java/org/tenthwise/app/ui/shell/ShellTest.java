@@ -7,21 +7,25 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.css.PseudoClass;
+import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
 import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.KeypadViewModel;
+import org.tenthwise.app.ui.keys.Typing;
 
 class ShellTest extends ScreenTest {
 
     private final List<String> happened = new ArrayList<>();
 
-    private final class Plain implements Screen {
+    private class Plain implements Screen {
 
         private final String title;
         private final StackPane root = new StackPane();
@@ -140,6 +144,27 @@ class ShellTest extends ScreenTest {
             shell.trouble();
             assertTrue(key(shell.scene(), 0).isMouseTransparent());
         });
+    }
+
+    @Test
+    void aFigureEndedByTabOrALineFeedIsNotGluedToTheNext() {
+        for (String between : List.of("\t", "\n")) {
+            KeypadViewModel pad = new KeypadViewModel(happened::add);
+            run(() -> {
+                Shell shell = window(Display.DAY).shell();
+                shell.show(new Plain("figures") {
+                    @Override
+                    public Typing typing() {
+                        return pad;
+                    }
+                });
+                type(shell.scene(), "4");
+                Event.fireEvent(shell.scene().getRoot(), new KeyEvent(KeyEvent.KEY_TYPED, between, "", KeyCode.UNDEFINED,
+                        false, false, false, false));
+                type(shell.scene(), "6");
+            });
+            assertEquals(KeypadViewModel.State.NO_FIGURE, pad.stateProperty().get());
+        }
     }
 
     @Test
