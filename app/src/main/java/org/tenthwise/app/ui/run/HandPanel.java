@@ -31,6 +31,7 @@ final class HandPanel extends StackPane {
     private final VBox askSide;
     private final Label asked = new Label();
     private final VBox replies = new VBox(8);
+    private final PauseTransition padDeaf = new PauseTransition(DEAF);
 
     HandPanel(RunViewModel model, Words words) {
         this.model = model;
@@ -43,6 +44,7 @@ final class HandPanel extends StackPane {
         VBox.setVgrow(readout, Priority.ALWAYS);
         padSide = new VBox(8, readout, keypad);
         askSide = askSide();
+        askSide.setVisible(false);
         getChildren().addAll(padSide, askSide);
         model.shownProperty().subscribe(shown -> show(shown.panel()));
     }
@@ -63,6 +65,9 @@ final class HandPanel extends StackPane {
     private void show(Panel panel) {
         boolean focusHere = holdsFocus(this);
         boolean asks = panel instanceof Panel.Ask;
+        if (!asks && askSide.isVisible()) {
+            deafForAMoment(padSide, padDeaf);
+        }
         padSide.setVisible(!asks);
         askSide.setVisible(asks);
         if (panel instanceof Panel.Ask ask) {
@@ -93,10 +98,10 @@ final class HandPanel extends StackPane {
         }).toList();
     }
 
-    /** A press is not even shown while the key does not act yet. */
-    private static void deafForAMoment(Key key, PauseTransition deaf) {
-        key.setMouseTransparent(true);
-        deaf.setOnFinished(event -> key.setMouseTransparent(false));
+    /** A press is not even shown while what lies under the finger does not act yet: the second tap on an answer types no figure. */
+    private static void deafForAMoment(Node keys, PauseTransition deaf) {
+        keys.setMouseTransparent(true);
+        deaf.setOnFinished(event -> keys.setMouseTransparent(false));
         deaf.playFromStart();
     }
 

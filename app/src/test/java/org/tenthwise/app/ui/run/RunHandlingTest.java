@@ -434,6 +434,17 @@ class RunHandlingTest extends RunAtHand {
     }
 
     @Test
+    void theSecondTapOnAnAnswerTypesNoFigure() throws Exception {
+        run.setUpAndGoTo(ARun.BORE);
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "reply-1");
+            assertTrue(run.session.state().asked() instanceof Asked.Certified);
+            assertTrue(scene.lookup("#digit-0").getParent().getParent().isMouseTransparent());
+        });
+    }
+
+    @Test
     void whenAQuestionIsAnsweredTheFocusStaysUnderTheHand() {
         run.session.goTo(2);
         run(() -> {
