@@ -47,7 +47,7 @@ public final class GaugeViewModel {
 
     private StepCard card(State state) {
         return StepCard.of(state, words,
-                List.of(new GaugeWords(words).line(state.sheet().run(), state.inHand()), words.say("gauge.kept")));
+                List.of(new GaugeWords(words).line(state.sheet().run(), state.inHand()), words.say("gauge.card.kept")));
     }
 
     private void goOn() {

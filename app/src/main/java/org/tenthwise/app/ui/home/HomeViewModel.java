@@ -2,9 +2,12 @@ package org.tenthwise.app.ui.home;
 
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -15,6 +18,7 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.checklists.catalogue.Catalogue;
+import org.tenthwise.model.plan.Plan;
 
 /** Runs begun and parts to begin one on. Both are looked up anew each time the screen is shown. */
 public final class HomeViewModel {
@@ -68,7 +72,7 @@ public final class HomeViewModel {
         return refused.getReadOnlyProperty();
     }
 
-    /** What the plans say of themselves, each remark once. */
+    /** What the plans say of themselves, each remark once and with the parts it is of, a line each. */
     public ReadOnlyStringProperty remarkProperty() {
         return remark.getReadOnlyProperty();
     }
@@ -99,10 +103,18 @@ public final class HomeViewModel {
     private void show(Catalogue catalogue) {
         int unsound = catalogue.refused().size();
         refused.set(unsound == 0 ? "" : words.say("home.refused", unsound));
-        Stream<String> remarks = catalogue.plans().stream().map(plan -> plan.remark().strip());
-        remark.set(String.join(" ", remarks.filter(text -> !text.isEmpty()).distinct().toList()));
+        remark.set(remarks(catalogue.plans()));
         parts.set(catalogue.plans().stream().map(plan -> PartRow.of(plan, words)).toList());
         folder.set(Looked.DONE);
+    }
+
+    private String remarks(List<Plan> plans) {
+        Map<String, List<String>> parts = new LinkedHashMap<>();
+        plans.stream().filter(plan -> !plan.remark().isBlank()).forEach(plan -> parts
+                .computeIfAbsent(plan.remark().strip(), remark -> new ArrayList<>())
+                .add(words.say("run.part", plan.part().number(), plan.part().revision())));
+        return parts.entrySet().stream().map(said -> words.say("home.remark", String.join(", ", said.getValue()), said.getKey()))
+                .collect(Collectors.joining("\n"));
     }
 
     /** Goes on with a run; one that is closed is looked at. */

@@ -6,10 +6,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,6 +25,8 @@ import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.run.SignedAs;
 
 class HomeViewModelTest {
@@ -118,6 +122,38 @@ class HomeViewModelTest {
         assertEquals(1, workshop.told().size());
         assertEquals(1, model.runsProperty().get().size());
         assertEquals(List.of(Looked.DONE, Looked.FAILED), List.of(model.storeProperty().get(), model.folderProperty().get()));
+    }
+
+    @Test
+    void aRemarkNamesThePartsItIsOf() {
+        String plan = """
+                format = 1
+                part = "%s"
+                revision = "A"
+                issue = "1"
+                name = "Ring"
+                material = "steel C45"
+                drawing = "1"
+                unit = "mm"
+                remark = "%s"
+                [[operation]]
+                number = 10
+                name = "Turn"
+                [[step]]
+                number = 1
+                operation = 10
+                kind = "look"
+                name = "Edges"
+                what = "No burr."
+                """;
+        List<String> numbers = new ArrayList<>();
+        List<Catalogue.Listed> listed = Stream.of("Invented", "Keep the drawing shut away", "Invented").map(remark -> {
+            String number = "R-" + numbers.size();
+            numbers.add(number);
+            return new Catalogue.Listed(number + ".toml", ((PlanReading.Good) new PlanReader().read(plan.formatted(number, remark))).plan());
+        }).toList();
+        assertEquals("R-0 rev A, R-2 rev A: Invented\nR-1 rev A: Keep the drawing shut away",
+                model(() -> new Catalogue(listed, List.of())).remarkProperty().get());
     }
 
     /** The clock stands at Wednesday, 25 November 2026, 09:31 at +01:00. */
