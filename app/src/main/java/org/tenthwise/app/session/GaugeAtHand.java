@@ -14,7 +14,6 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.run.Run;
 
 /**
  * The gauge of a step while it is being set: which one, its sense, its master or wires, its zero.
@@ -55,7 +54,7 @@ final class GaugeAtHand {
      * @param senseToo whether its sense is asked as well, as if the shop did not know it
      */
     void setAnew(Step step, boolean senseToo) throws CouldNotSave {
-        choose(step, mark(means(step), step).orElseThrow(), Optional.empty());
+        choose(step, book.run().gaugeMark(step).orElseThrow(), Optional.empty());
         halfSet.put(step.number(), senseToo ? HalfSet.SENSE_TOO : HalfSet.NOTHING);
     }
 
@@ -65,7 +64,7 @@ final class GaugeAtHand {
             return Optional.empty();
         }
         Check.Means means = means(step);
-        Optional<String> mark = mark(means, step);
+        Optional<String> mark = book.run().gaugeMark(step);
         if (mark.isEmpty()) {
             return Optional.of(new Asked.WhichGauge(means.kind(), rack.ofKind(means.kind())));
         }
@@ -90,7 +89,7 @@ final class GaugeAtHand {
         if (step.check().means().isEmpty() || isSet(step)) {
             return Optional.empty();
         }
-        return Optional.of(Setting.direct(new Gauge(mark(means(step), step).orElseThrow(), means(step).kind(), Optional.empty())));
+        return Optional.of(Setting.direct(new Gauge(book.run().gaugeMark(step).orElseThrow(), means(step).kind(), Optional.empty())));
     }
 
     /** What was typed and not kept is forgotten, in every step. */
@@ -106,7 +105,7 @@ final class GaugeAtHand {
     void certify(Step step, Written size) throws CouldNotSave {
         Check.Means means = means(step);
         if (means.kind().reference() == GaugeKind.Reference.WIRES) {
-            Gauge gauge = new Gauge(mark(means, step).orElseThrow(), means.kind(), Optional.empty());
+            Gauge gauge = new Gauge(book.run().gaugeMark(step).orElseThrow(), means.kind(), Optional.empty());
             set(step, Setting.overWires(gauge, reference(means, step), size));
         } else {
             halfSet.put(step.number(), half(step).on(size));
@@ -144,7 +143,7 @@ final class GaugeAtHand {
 
     private Setting onMaster(Step step, Written zero) {
         Check.Means means = means(step);
-        String mark = mark(means, step).orElseThrow();
+        String mark = book.run().gaugeMark(step).orElseThrow();
         return Setting.onMaster(new Gauge(mark, means.kind(), sense(step, mark)), reference(means, step),
                 half(step).certified().orElseThrow(), zero);
     }
@@ -166,15 +165,6 @@ final class GaugeAtHand {
 
     private boolean isSet(Step step) {
         return book.run().setting(step.number()).isPresent();
-    }
-
-    /** The gauge taken for the step, the one the plan names, or the last of its kind used in this run. */
-    private Optional<String> mark(Check.Means means, Step step) {
-        Run run = book.run();
-        return run.setting(step.number()).map(setting -> setting.gauge().id())
-                .or(() -> run.chosen(step.number()).map(Event.GaugeChosen::mark)).or(means::gauge)
-                .or(() -> settings().filter(setting -> setting.gauge().kind() == means.kind())
-                        .reduce((earlier, later) -> later).map(setting -> setting.gauge().id()));
     }
 
     /** The certified size the same gauge was set on in this run for the same nominal, otherwise the nominal. */

@@ -27,8 +27,7 @@ public final class GaugeWords {
         if (means.isEmpty()) {
             return "";
         }
-        Optional<String> mark = run.chosen(step.number()).map(Event.GaugeChosen::mark).or(means.get()::gauge);
-        return run.setting(step.number()).map(this::line).orElseGet(() -> notSet(means.get().kind(), mark));
+        return run.setting(step.number()).map(this::line).orElseGet(() -> notSet(means.get().kind(), run.gaugeMark(step)));
     }
 
     public String line(Setting setting) {

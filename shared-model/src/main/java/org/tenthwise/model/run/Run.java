@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
@@ -144,6 +146,21 @@ public record Run(List<Entry> entries) {
         return setting(step).isPresent() ? Optional.empty() : lastGauge(step).map(Entry::event)
                 .map(event -> event instanceof Event.GaugeSet set
                         ? new Event.GaugeChosen(step, set.setting().gauge().id(), Optional.empty()) : (Event.GaugeChosen) event);
+    }
+
+    /**
+     * Mark of the gauge under which the next reading of a step is kept: the one set or taken for it, the one the plan names, or
+     * the last of its kind used in this run; absent where none of these is known.
+     */
+    public Optional<String> gaugeMark(Step step) {
+        return setting(step.number()).map(setting -> setting.gauge().id())
+                .or(() -> chosen(step.number()).map(Event.GaugeChosen::mark))
+                .or(() -> step.check().means().flatMap(means -> means.gauge().or(() -> lastOf(means.kind()))));
+    }
+
+    private Optional<String> lastOf(GaugeKind kind) {
+        return settings().stream().map(entry -> ((Event.GaugeSet) entry.event()).setting().gauge())
+                .filter(gauge -> gauge.kind() == kind).reduce((earlier, later) -> later).map(Gauge::id);
     }
 
     private Optional<Entry> lastGauge(int step) {

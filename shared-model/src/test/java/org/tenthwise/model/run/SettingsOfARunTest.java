@@ -52,6 +52,22 @@ class SettingsOfARunTest {
     }
 
     @Test
+    void theGaugeToReadWithIsTheOneTakenOrOfThePlanOrTheLastOfItsKind() {
+        assertEquals(Optional.empty(), run().gaugeMark(thread(Optional.empty())));
+        did(new Event.GaugeSet(BORE, LIMIT_GAUGE));
+        did(new Event.GaugeSet(BORE + 1, WITH_FIRST));
+        assertEquals(Optional.of("LG-3"), run().gaugeMark(thread(Optional.empty())));
+        assertEquals(Optional.of("LG-9"), run().gaugeMark(thread(Optional.of("LG-9"))));
+        did(new Event.GaugeChosen(BORE + 2, "LG-4", Optional.empty()));
+        assertEquals(Optional.of("LG-4"), run().gaugeMark(thread(Optional.of("LG-9"))));
+    }
+
+    private static Step thread(Optional<String> gauge) {
+        return new Step(BORE + 2, 10, "Thread", "", "", Optional.empty(), List.of(), Optional.empty(),
+                new Check.GoNotGo("goes in", "does not", gauge));
+    }
+
+    @Test
     void aGaugeTakenForOneStepSaysNothingOfAnother() {
         did(new Event.GaugeSet(BORE, WITH_FIRST));
         did(new Event.GaugeChosen(BORE + 1, "BG-2", Optional.empty()));
