@@ -26,10 +26,6 @@ import org.tenthwise.model.verdict.Verdict;
  */
 record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict verdict, Optional<Measured> past, boolean lightCut) {
 
-    /** Worst first: past size, then still to cut, then unproven, then the least room. */
-    private static final List<Standing> WORST_FIRST =
-            List.of(Standing.FAIL, Standing.CUT_AGAIN, Standing.UNPROVEN, Standing.PASS);
-
     static Combined of(Combine how, List<Measured> measured, int missing, Judge judge) {
         if (measured.isEmpty()) {
             return new Combined(Optional.empty(), Optional.empty(), Verdict.plain(Standing.OPEN), Optional.empty(), false);
@@ -80,9 +76,9 @@ record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict ver
         return verdict.standing() == Standing.FAIL || verdict.standing() == Standing.CUT_AGAIN;
     }
 
+    /** Past size before all else, then the least room: still to cut, unproven and passed follow each other by it. */
     private static Comparator<Measured> worstFirst(Judge judge) {
         return Comparator.<Measured, Boolean>comparing(m -> !judge.isPast(m.value()))
-                .thenComparingInt(m -> WORST_FIRST.indexOf(judge.of(m.value()).standing()))
                 .thenComparing(m -> room(judge.of(m.value()).margin().orElseThrow()));
     }
 

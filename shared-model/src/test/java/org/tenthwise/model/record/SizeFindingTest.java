@@ -18,6 +18,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 
@@ -48,6 +49,35 @@ class SizeFindingTest {
         assertEquals(Optional.ofNullable(past).map(Bench::length), found.past().map(Measured::value));
         assertEquals(lightCut, found.lightCut());
         assertEquals(standing == Standing.CUT_AGAIN, found.next().isPresent());
+    }
+
+    /** The mean, 59.880/3 = 19.960, still has metal left; 20.050 is further past 20.021 than 20.030 is. */
+    @ParameterizedTest
+    @CsvSource({"19.800, 20.030, 20.050", "19.800, 20.050, 20.030", "20.050, 20.030, 19.800"})
+    void ofSeveralPlacesPastSizeTheFurthestIsTold(String first, String second, String third) {
+        SizeFinding found = (SizeFinding) new Bench().step(bore(places(3), Combine.MEAN, "0.002")).read(1, first, second, third).finding(1);
+        assertEquals(Standing.FAIL, found.verdict().standing());
+        assertEquals(Optional.of(length("20.050")), found.past().map(Measured::value));
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        # the second decides, whichever was read first
+        20.010, 20.019
+        20.019, 20.020
+        20.020, 20.021
+        20.001, 19.997
+        19.990, 20.022
+        20.022, 20.024
+        """)
+    void theWorstPlaceDecidesAndWhatIsPastSizeBeforeAllElse(String better, String worse) {
+        assertEquals(Optional.of(length(worse)), deciding(better, worse));
+        assertEquals(Optional.of(length(worse)), deciding(worse, better));
+    }
+
+    private static Optional<Length> deciding(String first, String second) {
+        return ((SizeFinding) new Bench().step(bore(places(2), Combine.EACH, "0.002")).read(1, first, second).finding(1))
+                .deciding().map(Measured::value);
     }
 
     @Test
