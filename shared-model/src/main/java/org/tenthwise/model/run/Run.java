@@ -257,7 +257,6 @@ public record Run(List<Entry> entries) {
     }
 
     private <T> Optional<T> last(Function<Event, Optional<T>> pick) {
-        return Stream.iterate(entries.size() - 1, i -> i >= 0, i -> i - 1)
-                .map(i -> pick.apply(entries.get(i).event())).flatMap(Optional::stream).findFirst();
+        return entries.stream().map(Entry::event).map(pick).flatMap(Optional::stream).reduce((earlier, later) -> later);
     }
 }

@@ -120,6 +120,12 @@ class SignatureTest {
     }
 
     @Test
+    void whoMadeOrMeasuredItSaysNeitherYesNorNoAndTakesNothingBack() {
+        signed("Setter 1", SignedAs.MACHINED_AND_MEASURED).signed("Setter 1", SignedAs.ACCEPTED).signed("Setter 1", SignedAs.MEASURED_AGAIN);
+        assertEquals(List.of(Optional.empty(), Optional.empty(), Optional.empty()), lapses());
+    }
+
+    @Test
     void anAcceptanceThatLapsedItselfOvercomesNoRefusal() {
         signed("Inspector 1", SignedAs.NOT_ACCEPTED).changed().signed("Inspector 2", SignedAs.ACCEPTED).changed();
         assertEquals(1, against());

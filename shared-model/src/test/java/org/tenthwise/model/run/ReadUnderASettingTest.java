@@ -1,0 +1,108 @@
+package org.tenthwise.model.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Celsius;
+
+/** What hangs on a setting that may have been wrong: what was read under it, no more and no less. */
+class ReadUnderASettingTest {
+
+    private static final int BORE = 2;
+    private static final int OTHER = 3;
+    private static final Setting FIRST = Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()));
+    private static final Setting SECOND = Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()));
+
+    private final Happened happened = new Happened();
+
+    @Test
+    void whatWasReadBeforeTheSettingOrAtAnotherStepDoesNotHangOnIt() {
+        happened.read(BORE, "20.001");
+        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry first = happened.read(BORE, "20.002");
+        happened.read(OTHER, "35.000");
+        happened.did(new Event.PassBegun(BORE, Event.PassBegun.Why.CUT));
+        Entry second = happened.read(BORE, "20.003");
+        assertEquals(List.of(first, second), happened.run().under(set));
+    }
+
+    @Test
+    void whatALimitGaugeSaidHangsOnItAndAFeelATemperatureAndANoteDoNot() {
+        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry go = happened.did(new Event.Answered(BORE, Question.GO_ENTERS, Answer.YES));
+        happened.did(new Event.Answered(OTHER, Question.GO_ENTERS, Answer.YES));
+        happened.did(new Event.Answered(BORE, Question.PLUG_FEELS, Answer.FREELY));
+        happened.did(new Event.TemperatureTaken(BORE, Body.PART, Celsius.of("21")));
+        happened.did(new Event.NoteMade(BORE, "looks well"));
+        assertEquals(List.of(go), happened.run().under(set));
+    }
+
+    @Test
+    void theNextSettingOfThatStepEndsItAndOneOfAnotherStepDoesNot() {
+        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry first = happened.read(BORE, "20.002");
+        Entry elsewhere = happened.did(new Event.GaugeSet(OTHER, FIRST));
+        Entry second = happened.read(BORE, "20.003");
+        Entry next = happened.did(new Event.GaugeSet(BORE, SECOND));
+        Entry third = happened.read(BORE, "20.004");
+        assertEquals(List.of(first, second), happened.run().under(set));
+        assertEquals(List.of(third), happened.run().under(next));
+        assertEquals(List.of(), happened.run().under(elsewhere));
+    }
+
+    @Test
+    void aGaugeThatIsTakenEndsItBeforeItIsSet() {
+        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry first = happened.read(BORE, "20.002");
+        happened.did(new Event.GaugeChosen(OTHER, "M-2", Optional.empty()));
+        Entry second = happened.read(BORE, "20.003");
+        happened.did(new Event.GaugeChosen(BORE, "M-2", Optional.empty()));
+        happened.read(BORE, "20.004");
+        assertEquals(List.of(first, second), happened.run().under(set));
+    }
+
+    @Test
+    void whatWasStruckOutForItselfHungOnItAndCountsNoMore() {
+        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry slipped = happened.read(BORE, "20.200");
+        Entry sound = happened.read(BORE, "20.002");
+        happened.struckOut(slipped, "slipped");
+        assertEquals(List.of(slipped, sound), happened.run().under(set));
+        assertEquals(List.of(sound), happened.run().countingUnder(set));
+    }
+
+    @Test
+    void settingsThatCountAndThoseStruckOutAreToldApartInTheirOrder() {
+        Entry first = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry reading = happened.read(BORE, "20.002");
+        Entry elsewhere = happened.did(new Event.GaugeSet(OTHER, FIRST));
+        Entry second = happened.did(new Event.GaugeSet(BORE, SECOND));
+        assertEquals(List.of(first, elsewhere, second), happened.run().settings());
+        assertEquals(Map.of(), happened.run().settingsStruck());
+
+        happened.struckOut(reading, "slipped");
+        Entry later = happened.struckOut(second, "anvil chipped");
+        Entry out = happened.struckOut(first, "nought was off");
+        assertEquals(List.of(elsewhere), happened.run().settings());
+        Map<Entry, Run.Struck> struck = happened.run().settingsStruck();
+        assertEquals(List.of(first, second), List.copyOf(struck.keySet()));
+        assertEquals(List.of(new Run.Struck(out, "nought was off"), new Run.Struck(later, "anvil chipped")), List.copyOf(struck.values()));
+    }
+
+    @Test
+    void anEntryStruckOutTwiceKeepsTheFirstReason() {
+        Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
+        Entry out = happened.struckOut(set, "anvil chipped");
+        happened.struckOut(set, "once more");
+        assertEquals(Map.of(set, new Run.Struck(out, "anvil chipped")), happened.run().settingsStruck());
+    }
+}

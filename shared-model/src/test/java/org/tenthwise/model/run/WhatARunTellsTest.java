@@ -1,0 +1,155 @@
+package org.tenthwise.model.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Celsius;
+
+/** What a run says of itself: what it is, in whose hands, who measured, how warm it was, what was done last. */
+class WhatARunTellsTest {
+
+    private static final Step STEP = new Step(1, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new Check.Confirm("bored"));
+
+    private final Happened happened = new Happened();
+
+    @Test
+    void aRunIsKnownByItsBeginning() {
+        assertEquals("r", happened.run().id());
+        assertEquals(Happened.BEGUN, happened.run().begun());
+    }
+
+    @Test
+    void entriesWithoutABeginningAreNoRun() {
+        Entry reading = happened.read(1, "30.010");
+        assertThrows(IllegalArgumentException.class, () -> new Run(List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new Run(List.of(reading)));
+    }
+
+    @Test
+    void whoBeganARunHasItInHandUntilItIsHandedOver() {
+        happened.did("Setter 2", new Event.NoteMade(0, "looked at it"));
+        assertEquals("Setter 1", happened.run().by());
+        happened.did(new Event.HandedOver("Setter 2"));
+        assertEquals("Setter 2", happened.run().by());
+        happened.did("Setter 2", new Event.HandedOver("Setter 3"));
+        happened.did("Setter 2", new Event.NoteMade(0, "went home"));
+        assertEquals("Setter 3", happened.run().by());
+    }
+
+    static List<Event> whatMeasures() {
+        return List.of(new Event.ReadingTaken(1, "1.1", Happened.mm("30.010")), new Event.TemperatureTaken(1, Body.PART, Celsius.of("21")),
+                new Event.Answered(1, Question.GO_ENTERS, Answer.YES));
+    }
+
+    @ParameterizedTest
+    @MethodSource("whatMeasures")
+    void whoTookAnythingOfThePartHasMeasuredIt(Event measuring) {
+        happened.did("Setter 2", measuring);
+        assertTrue(happened.run().wasReadBy("setter 2"));
+        assertFalse(happened.run().wasReadBy("Setter 1"), "beginning a run is no measuring");
+    }
+
+    static List<Event> whatMeasuresNothing() {
+        return List.of(new Event.NoteMade(1, "looks well"), new Event.DoubtFlagged(1, "a score?"), new Event.StruckOut(2, "slipped"),
+                new Event.GaugeSet(1, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))),
+                new Event.Signed("Inspector 1", SignedAs.MEASURED_AGAIN), new Event.HandedOver("Inspector 1"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("whatMeasuresNothing")
+    void whoReadNothingMayMeasureAgainAsASecondPerson(Event other) {
+        happened.read(1, "30.010");
+        happened.did("Inspector 1", other);
+        assertFalse(happened.run().wasReadBy("Inspector 1"));
+    }
+
+    @Test
+    void everyTemperatureIsToldWhateverTheStepAndWhetherItStillCounts() {
+        Entry part = happened.did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("23.5")));
+        happened.read(1, "30.010");
+        Entry gauge = happened.did(new Event.TemperatureTaken(2, Body.GAUGE, Celsius.of("20.5")));
+        assertEquals(List.of(part, gauge), happened.run().temperatures().map(Run.Temperature::entry).toList());
+
+        Entry out = happened.struckOut(part, "thermometer lay on the chips");
+        List<Run.Temperature> temperatures = happened.run().temperatures().toList();
+        assertEquals(new Run.Temperature(part, Body.PART, Celsius.of("23.5"),
+                Optional.of(new Run.Struck(out, "thermometer lay on the chips"))), temperatures.get(0));
+        assertEquals(new Run.Temperature(gauge, Body.GAUGE, Celsius.of("20.5"), Optional.empty()), temperatures.get(1));
+    }
+
+    @Test
+    void theTemperatureThatCountsIsTheLatestOfThatBodyThatWasNotStruckOut() {
+        happened.did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("23.5")));
+        happened.did(new Event.TemperatureTaken(1, Body.GAUGE, Celsius.of("20.5")));
+        Entry later = happened.did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("24.0")));
+        assertEquals(Optional.of(Celsius.of("24.0")), happened.run().pass(STEP).temperature(Body.PART));
+        happened.struckOut(later, "read too soon");
+        assertEquals(Optional.of(Celsius.of("23.5")), happened.run().pass(STEP).temperature(Body.PART));
+        assertEquals(Optional.of(Celsius.of("20.5")), happened.run().pass(STEP).temperature(Body.GAUGE));
+    }
+
+    @Test
+    void thatAStoreWasTakenOverIsNothingDoneInTheRun() {
+        Entry reading = happened.read(1, "30.010");
+        happened.did(new Event.TakenOver());
+        assertEquals(reading, happened.run().last());
+        Entry note = happened.did(new Event.NoteMade(0, "put away"));
+        assertEquals(note, happened.run().last());
+    }
+
+    @Test
+    void entriesOfANewerReleaseAreToldApart() {
+        happened.read(1, "30.010");
+        assertEquals(List.of(), happened.run().unknown());
+        Entry unknown = happened.did(new Event.Unknown("recut", "{}"));
+        happened.read(1, "30.011");
+        assertEquals(List.of(unknown), happened.run().unknown());
+    }
+
+    @Test
+    void aRunIsClosedFromItsClosingOn() {
+        happened.read(1, "30.010");
+        assertEquals(Optional.empty(), happened.run().closed());
+        Entry closing = happened.did(new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED));
+        happened.did(new Event.NoteMade(0, "put away"));
+        assertEquals(Optional.of(closing.event()), happened.run().closed());
+        assertEquals(Optional.empty(), happened.run().before(closing).closed());
+    }
+
+    @Test
+    void aDispositionIsInForceUntilWhatItWasSignedForChanges() {
+        happened.did(new Event.Answered(1, Question.CONFIRMED, Answer.NO));
+        assertEquals(Optional.empty(), happened.run().disposed(STEP));
+        Event.Disposed carryOn = new Event.Disposed(1, Disposition.CARRY_ON, "tip held", "Foreman");
+        happened.did(carryOn);
+        assertEquals(Optional.of(carryOn), happened.run().disposed(STEP));
+        happened.did(new Event.Answered(1, Question.CONFIRMED, Answer.NO));
+        assertEquals(Optional.empty(), happened.run().disposed(STEP));
+        assertEquals(1, happened.run().dispositions(STEP).size(), "what lapsed is told all the same");
+    }
+
+    @Test
+    void passesAreNumberedFromOne() {
+        happened.read(1, "30.010");
+        happened.did(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        happened.read(1, "30.020");
+        happened.did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN));
+        assertEquals(List.of(1, 2, 3), happened.run().passes(STEP).stream().map(Run.Pass::number).toList());
+        assertEquals(3, happened.run().pass(STEP).number());
+    }
+}
