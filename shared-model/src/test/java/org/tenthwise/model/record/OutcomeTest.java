@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tenthwise.model.record.Bench.runOut;
 import static org.tenthwise.model.record.Bench.size;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
@@ -15,6 +16,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
 
 /** Step 1 is a set-up confirmation, step 2 a diameter of 47.980 to 48.000 that can be cut again when too big. */
@@ -160,5 +162,13 @@ class OutcomeTest {
         assertEquals(Outcome.CONFORMS, outcome());
         assertFalse(bench.sheet().conformsUncontested());
         assertEquals(1, bench.sheet().against().size());
+    }
+
+    @Test
+    void onlyWhatSpeaksAgainstThePartIsToldAsAgainstIt() {
+        confirmed(Answer.YES).measured("47.990");
+        bench.did(new Event.Signed("Setter 1", SignedAs.MACHINED_AND_MEASURED)).did(new Event.Signed("Inspector 2", SignedAs.NOT_ACCEPTED))
+                .did(new Event.Signed("Inspector 1", SignedAs.ACCEPTED));
+        assertEquals(List.of("Inspector 2"), bench.sheet().against().stream().map(Signature::signedBy).toList());
     }
 }

@@ -116,6 +116,20 @@ class WiresFindingTest {
         assertEquals(standing == Standing.CUT_AGAIN, found.next().isPresent());
     }
 
+    /**
+     * 18.311 over 20.475: past 18.3 by less than the guard band of 0.02. The wire of 1.443 has its bottom at
+     * 20.475 − 2 · 1.443 = 17.589.
+     */
+    @ParameterizedTest
+    @CsvSource({"17.589, false", "17.588, true"})
+    void aLightCutIsOfferedOnlyWhereTheWireIsOffTheRoot(String root, boolean lightCut) {
+        WiresFinding found = (WiresFinding) new Bench().step(new Check.OverWires(VEE, Limits.between(mm("18.2"), mm("18.3")),
+                Optional.of(mm(root)), Optional.empty(), places(1), 1, Combine.EACH, true, mm("0.02"), with(GaugeKind.MICROMETER_OVER_WIRES)))
+                .did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.475").finding(1);
+        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(lightCut, found.lightCut());
+    }
+
     private static WiresFinding stub(Optional<String> root) {
         return (WiresFinding) new Bench().step(new Check.OverWires(STUB, Limits.between(mm("36.0"), mm("36.3")), root.map(Bench::mm),
                 Optional.empty(), places(1), 1, Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)))
