@@ -58,6 +58,7 @@ final class DispositionSection {
                 .cell(matter.say("record.closed-by"), matter.last(Event.Closed.class::isInstance)
                         .map(entry -> matter.say("record.closed", Matter.time(entry.at()))).orElse(matter.say("record.not-closed")))
                 .end();
+        flow.down(6);
         List<Signature> all = matter.sheet().run().signatures();
         all.forEach(signature -> add(signature, signature.standsAgainst(all)));
         if (all.isEmpty()) {
