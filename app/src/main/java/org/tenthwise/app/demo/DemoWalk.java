@@ -191,7 +191,7 @@ public final class DemoWalk {
     }
 
     private void commit() {
-        finger.press(finger.sees("commit-answered") ? "commit-answered" : "commit");
+        finger.pressEither("commit-answered", "commit");
     }
 
     private Check check() {

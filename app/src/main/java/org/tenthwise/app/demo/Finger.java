@@ -39,6 +39,11 @@ final class Finger {
         press("key " + id, node -> id.equals(node.getId()));
     }
 
+    /** Presses whichever of two keys can be pressed first. */
+    void pressEither(String one, String other) {
+        press("key %s or %s".formatted(one, other), node -> one.equals(node.getId()) || other.equals(node.getId()));
+    }
+
     /** Returns when a key of that id could be pressed. */
     void await(String id) {
         await("key " + id, node -> id.equals(node.getId()));
@@ -49,7 +54,7 @@ final class Finger {
         press("key \"" + words + "\"", node -> words.equals(node.getAccessibleText()));
     }
 
-    /** Whether a key of that id could be pressed now. */
+    /** Whether there is a key of that id that could be pressed, now or in a moment. */
     boolean sees(String id) {
         rest.run();
         return look(node -> id.equals(node.getId())).isPresent();
@@ -93,7 +98,7 @@ final class Finger {
     private Node await(String what, Predicate<Node> wanted) {
         for (int looks = 0; looks < MOST_LOOKS; looks++) {
             rest.run();
-            Optional<Node> key = look(wanted);
+            Optional<Node> key = look(wanted).filter(seen -> !onScreen(() -> deaf(seen)));
             if (key.isPresent()) {
                 return key.get();
             }
@@ -123,12 +128,16 @@ final class Finger {
     }
 
     private static boolean shown(Node node) {
-        for (Node at = node; at != null; at = at.getParent()) {
-            if (!at.isVisible() || at.isMouseTransparent() && at instanceof ButtonBase) {
-                return false;
-            }
-        }
-        return true;
+        return upwards(node).allMatch(Node::isVisible);
+    }
+
+    /** A key that has just come under the finger takes no press for a moment, by itself or with all that it lies in. */
+    private static boolean deaf(Node node) {
+        return upwards(node).anyMatch(Node::isMouseTransparent);
+    }
+
+    private static Stream<Node> upwards(Node node) {
+        return Stream.iterate(node, at -> at != null, Node::getParent);
     }
 
     private static Stream<Node> all(Node node) {
