@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -93,13 +94,13 @@ class WhatARunTellsTest {
     }
 
     @Test
-    void theTemperatureThatCountsIsTheLatestOfThatBodyThatWasNotStruckOut() {
+    void theTemperatureThatCountsIsTheLatestOfThatBodyAndNoneOnceThatIsStruckOut() {
         happened.did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("23.5")));
         happened.did(new Event.TemperatureTaken(1, Body.GAUGE, Celsius.of("20.5")));
         Entry later = happened.did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("24.0")));
         assertEquals(Optional.of(Celsius.of("24.0")), happened.run().pass(STEP).temperature(Body.PART));
         happened.struckOut(later, "read too soon");
-        assertEquals(Optional.of(Celsius.of("23.5")), happened.run().pass(STEP).temperature(Body.PART));
+        assertEquals(Optional.empty(), happened.run().pass(STEP).temperature(Body.PART));
         assertEquals(Optional.of(Celsius.of("20.5")), happened.run().pass(STEP).temperature(Body.GAUGE));
     }
 
@@ -141,6 +142,12 @@ class WhatARunTellsTest {
         happened.did(new Event.Answered(1, Question.CONFIRMED, Answer.NO));
         assertEquals(Optional.empty(), happened.run().disposed(STEP));
         assertEquals(1, happened.run().dispositions(STEP).size(), "what lapsed is told all the same");
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"RESTED_ON_CHANGED", "REWORKED"})
+    void aPassThatBeginsByItselfIsNoEntry(Event.PassBegun.Why byItself) {
+        assertThrows(IllegalArgumentException.class, () -> new Event.PassBegun(1, byItself));
     }
 
     @Test
