@@ -20,12 +20,13 @@ import org.tenthwise.model.verdict.Verdict;
  * @param rootClearance least room between wire and root over the readings; absent where no minor diameter is known
  * @param basicClearance the same over the basic root, where the plan gives no root: whether the wire rests on the one that was
  *                      cut cannot be told then
+ * @param rootAwaited   whether another step is still to measure the root: until then no reading proves anything
  * @param bottoms       whether a wire touches the root: then the readings are too large, a thread to size or under would
  *                      seem too big, and the pitch diameter is unproven
  */
 public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReading> readings, Optional<Length> wire,
                            WireSizes sizes, BigDecimal leadAngle, Optional<Length> rootClearance,
-                           Optional<Length> basicClearance, boolean bottoms, Optional<Length> value,
+                           Optional<Length> basicClearance, boolean rootAwaited, boolean bottoms, Optional<Length> value,
                            Optional<Measured> deciding, Optional<Measured> past, boolean lightCut,
                            Optional<NextCut> next, Verdict verdict, int missing, Optional<Warmth> warmth)
         implements Finding {
@@ -46,7 +47,6 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
 
     @Override
     public Optional<Verdict> alone(Measured reading) {
-        boolean rootAwaited = check.minorStep().isPresent() && rootClearance.isEmpty();
         return ByItself.of(check.combine(), WiresSum.judge(check), reading,
                 rootAwaited || warmth.filter(heat -> heat.missing() > 0).isPresent(), bottoms || mayBottom(), Plausible.spoils(this));
     }

@@ -61,7 +61,7 @@ final class WiresSum {
         Optional<NextCut> next = verdict.standing() == Standing.CUT_AGAIN
                 ? SizeSum.nextCut(Feature.DIAMETER, check.pitchDiameter(), measured) : Optional.empty();
         return new WiresFinding(step, check, readings, wire, sizes,
-                LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, bottoms,
+                LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, rootAwaited, bottoms,
                 combined.value(), combined.deciding(), combined.past(), combined.lightCut() && !untrusted, next, verdict, missing, warmth);
     }
 
