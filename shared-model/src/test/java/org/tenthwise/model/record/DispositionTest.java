@@ -114,6 +114,15 @@ class DispositionTest {
     }
 
     @Test
+    void ofSeveralThatLapsedTheOneSignedLastIsTold() {
+        sign(Disposition.SCRAP);
+        sign(Disposition.USE_AS_IS);
+        bench.read(BORE, "22.000");
+        assertEquals(Disposition.USE_AS_IS, line().lapsed().orElseThrow().disposed().disposition());
+        assertEquals(5, line().lapsed().orElseThrow().lapsed().orElseThrow().seq());
+    }
+
+    @Test
     void afterReworkTheCheckIsOpenUntilItIsMeasuredAnew() {
         sign(Disposition.REWORK);
         assertEquals(Standing.OPEN, line().finding().verdict().standing());

@@ -80,6 +80,17 @@ class SizeFindingTest {
                 .deciding().map(Measured::value);
     }
 
+    /** Limit 30.000 alone, and so the aim: a cut that brings 29.990 to it takes the other place along. */
+    @ParameterizedTest
+    @CsvSource({"29.990, 30.010, false", "29.990, 30.011, false", "29.990, 30.009, true"})
+    void noCutIsAdvisedWhereTheMiddleOfTheReadingsIsAtItsAimAlready(String small, String large, boolean cut) {
+        SizeFinding found = (SizeFinding) new Bench().step(new Check.Size(Feature.BORE,
+                new Limits(Optional.of(mm("30.000")), Optional.empty()), places(2), 1, Combine.EACH, true, mm("0"),
+                with(GaugeKind.INSIDE_MICROMETER))).read(1, small, large).finding(1);
+        assertEquals(Standing.CUT_AGAIN, found.verdict().standing());
+        assertEquals(cut, found.next().isPresent());
+    }
+
     @Test
     void aWallIsNamedFromATenthOfTheToleranceOn() {
         assertEquals(Optional.of(Shape.TAPER_IN), wall("20.012", "20.009"));

@@ -125,6 +125,12 @@ class WarmthTest {
     }
 
     @Test
+    void whetherAStepNeedsTemperaturesIsKnownBeforeAnythingIsRead() {
+        Sheet sheet = bore().stepNotAsking(BORE).step(new Check.Confirm("a"), TemperatureAsked.ALWAYS).sheet();
+        assertEquals(List.of(true, false, false), sheet.lines().stream().map(line -> Warmth.isNeeded(sheet.plan(), line.step())).toList());
+    }
+
+    @Test
     void oneLimitHasNoToleranceToSetItAgainst() {
         Check atLeast = new Check.Size(Feature.BORE, new Limits(Optional.of(mm("30")), Optional.empty()), places(1), 1,
                 Combine.EACH, false, mm("0"), with(GaugeKind.CALIPER));
