@@ -35,7 +35,7 @@ class SizeFindingTest {
         EACH,      19.990,  20.010,  CUT_AGAIN, ,        false
         EACH,      19.990,  20.022,  UNPROVEN,  ,        false
         EACH,      19.990,  20.024,  FAIL,      ,        false
-        MEAN,      19.980,  20.010,  CUT_AGAIN, ,        false
+        MEAN,      19.985,  20.005,  CUT_AGAIN, ,        false
         MEAN,      19.900,  20.050,  FAIL,      20.050,  false
         MEAN,      19.900,  20.022,  UNPROVEN,  20.022,  false
         MEAN,      19.970,  20.029,  UNPROVEN,  ,        false
@@ -87,6 +87,15 @@ class SizeFindingTest {
         SizeFinding found = (SizeFinding) new Bench().step(new Check.Size(Feature.BORE,
                 new Limits(Optional.of(mm("30.000")), Optional.empty()), places(2), 1, Combine.EACH, true, mm("0"),
                 with(GaugeKind.INSIDE_MICROMETER))).read(1, small, large).finding(1);
+        assertEquals(Standing.CUT_AGAIN, found.verdict().standing());
+        assertEquals(cut, found.next().isPresent());
+    }
+
+    /** The limits are 0.021 apart: no cut brings 19.995 and 20.017 in at once. */
+    @ParameterizedTest
+    @CsvSource({"19.995, 20.016, true", "19.995, 20.017, false"})
+    void noCutIsAdvisedForAWallMoreUnevenThanTheLimitsAreApart(String small, String large, boolean cut) {
+        SizeFinding found = (SizeFinding) new Bench().step(bore(places(2), Combine.EACH, "0.002")).read(1, small, large).finding(1);
         assertEquals(Standing.CUT_AGAIN, found.verdict().standing());
         assertEquals(cut, found.next().isPresent());
     }
