@@ -4,20 +4,12 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import org.tenthwise.model.gauge.Sense;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -56,16 +48,12 @@ final class Oracle {
 
     private final List<Facts> plan;
     private final List<Entry> entries;
-    private final Set<Long> struck = new HashSet<>();
+    private final Counting counting;
 
     Oracle(List<Facts> plan, List<Entry> entries) {
         this.plan = plan;
         this.entries = entries;
-        entries.forEach(entry -> {
-            if (entry.event() instanceof Event.StruckOut out) {
-                struck.add(out.entry());
-            }
-        });
+        this.counting = new Counting(entries);
     }
 
     // the part
@@ -106,130 +94,18 @@ final class Oracle {
         for (Entry entry : entries) {
             if (entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()) {
                 inForce = Optional.of(disposed.disposition());
-            } else if (changes(entry, step.number()) || step.restsOn().stream().anyMatch(on -> changes(entry, on))) {
+            } else if (counting.changes(entry, step.number()) || step.restsOn().stream().anyMatch(on -> counting.changes(entry, on))) {
                 inForce = Optional.empty();
             }
         }
         return inForce;
     }
 
-    /** Whether an entry changes what a step came to. */
-    private boolean changes(Entry entry, int step) {
-        Event event = entry.event();
-        return event instanceof Event.ReadingTaken read && read.step() == step
-                || event instanceof Event.TemperatureTaken taken && taken.step() == step
-                || event instanceof Event.Answered answered && answered.step() == step
-                || event instanceof Event.PassBegun begun && begun.step() == step
-                || event instanceof Event.Disposed disposed && disposed.step() == step && disposed.disposition() == Disposition.REWORK
-                || event instanceof Event.StruckOut out && stepOf(out.entry()) == step;
-    }
-
-    private int stepOf(long seq) {
-        for (Entry entry : entries) {
-            if (entry.seq() == seq) {
-                Event event = entry.event();
-                return event instanceof Event.ReadingTaken read ? read.step()
-                        : event instanceof Event.TemperatureTaken taken ? taken.step()
-                        : event instanceof Event.Answered answered ? answered.step()
-                        : event instanceof Event.GaugeSet set ? set.step() : 0;
-            }
-        }
-        return 0;
-    }
-
-    // what counts
-
-    private boolean counts(Entry entry) {
-        return !struck.contains(entry.seq());
-    }
-
-    /** The entries that may count for a step: those after the last thing that began it anew. */
-    private List<Entry> counting(Facts step) {
-        int start = 0;
-        for (int i = 0; i < entries.size(); i++) {
-            Entry entry = entries.get(i);
-            boolean anew = entry.event() instanceof Event.PassBegun begun && begun.step() == step.number()
-                    || entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()
-                    && disposed.disposition() == Disposition.REWORK
-                    || step.restsOn().stream().anyMatch(on -> changes(entry, on));
-            start = anew ? i + 1 : start;
-        }
-        return entries.subList(start, entries.size());
-    }
-
-    /** The readings that count, as the sizes they stand for, by slot. */
-    private Map<String, Read> readings(Facts step) {
-        Map<String, Read> readings = new LinkedHashMap<>();
-        for (Entry entry : counting(step)) {
-            if (entry.event() instanceof Event.ReadingTaken taken && taken.step() == step.number()) {
-                readings.remove(taken.slot());
-                setting(step, entry).filter(any -> counts(entry)).ifPresent(setting ->
-                        readings.put(taken.slot(), new Read(millimetres(taken.typed()), setting)));
-            }
-        }
-        return readings;
-    }
-
-    /** What a reading was made with; absent where that is struck out, or a gauge was taken after it and not set. */
-    private Optional<Setting> setting(Facts step, Entry reading) {
-        Optional<Setting> setting = Optional.empty();
-        for (Entry entry : entries) {
-            if (entry.seq() > reading.seq()) {
-                break;
-            }
-            if (entry.event() instanceof Event.GaugeSet set && set.step() == step.number()) {
-                setting = struck.contains(entry.seq()) ? Optional.empty() : Optional.of(set.setting());
-            } else if (entry.event() instanceof Event.GaugeChosen chosen && chosen.step() == step.number()) {
-                setting = Optional.empty();
-            }
-        }
-        return setting;
-    }
-
-    private record Read(BigDecimal figure, Setting setting) {
-
-        BigDecimal size() {
-            if (setting.zero().isEmpty()) {
-                return figure;
-            }
-            BigDecimal moved = figure.subtract(millimetres(setting.zero().get()));
-            boolean falls = setting.gauge().sense().orElseThrow() == Sense.FALLS_WITH_SIZE;
-            return millimetres(setting.certified().orElseThrow()).add(falls ? moved.negate() : moved);
-        }
-    }
-
-    private static BigDecimal millimetres(Written written) {
-        BigDecimal figure = new BigDecimal(written.text());
-        return written.unit() == Unit.INCH ? figure.multiply(new BigDecimal("25.4")) : figure;
-    }
-
-    private Map<Question, Answer> answers(Facts step) {
-        Map<Question, Answer> answers = new EnumMap<>(Question.class);
-        for (Entry entry : counting(step)) {
-            if (entry.event() instanceof Event.Answered answered && answered.step() == step.number()) {
-                answers.put(answered.question(), answered.answer());
-                answers.keySet().removeIf(question -> question == answered.question() && !counts(entry));
-            }
-        }
-        return answers;
-    }
-
-    private Map<Body, BigDecimal> temperatures(Facts step) {
-        Map<Body, BigDecimal> temperatures = new EnumMap<>(Body.class);
-        for (Entry entry : counting(step)) {
-            if (entry.event() instanceof Event.TemperatureTaken taken && taken.step() == step.number()) {
-                temperatures.put(taken.of(), taken.read().degrees());
-                temperatures.keySet().removeIf(body -> body == taken.of() && !counts(entry));
-            }
-        }
-        return temperatures;
-    }
-
     // the steps
 
     Says passed(Facts step) {
         if (step.what() instanceof Facts.Asks asks) {
-            return says(answers(step).equals(asks.wanted()));
+            return says(counting.answers(step).equals(asks.wanted()));
         }
         if (step.what() instanceof Facts.RunOut runOut) {
             return runOut(step, runOut);
@@ -245,7 +121,7 @@ final class Oracle {
     }
 
     private Says runOut(Facts step, Facts.RunOut demanded) {
-        Map<String, Read> read = readings(step);
+        Map<String, Counting.Read> read = counting.readings(step);
         boolean swept = read.containsKey("highest") || read.containsKey("lowest");
         List<String> slots = new ArrayList<>();
         if (swept) {
@@ -265,15 +141,15 @@ final class Oracle {
 
     /** The sizes at 20 °C, in the order of the slots; absent while a reading or a temperature is missing. */
     private Optional<List<BigDecimal>> sizes(Facts step, Facts.Size demanded) {
-        Map<String, Read> read = readings(step);
-        Map<Body, BigDecimal> warm = temperatures(step);
+        Map<String, Counting.Read> read = counting.readings(step);
+        Map<Body, BigDecimal> warm = counting.temperatures(step);
         if (demanded.warm() && warm.size() < 2) {
             return Optional.empty();
         }
         List<BigDecimal> sizes = new ArrayList<>();
         for (int place = 1; place <= demanded.places(); place++) {
             for (int repeat = 1; repeat <= demanded.each(); repeat++) {
-                Read one = read.get(place + "." + repeat);
+                Counting.Read one = read.get(place + "." + repeat);
                 if (one == null) {
                     return Optional.empty();
                 }
@@ -324,12 +200,12 @@ final class Oracle {
     private Says plug(Facts step, Facts.Plug demanded) {
         Facts bore = plan.get(demanded.bore() - 1);
         Optional<List<BigDecimal>> bores = sizes(bore, (Facts.Size) bore.what());
-        Map<String, Read> read = readings(step);
-        Answer felt = answers(step).get(Question.PLUG_FEELS);
+        Map<String, Counting.Read> read = counting.readings(step);
+        Answer felt = counting.answers(step).get(Question.PLUG_FEELS);
         if (bores.isEmpty() || felt != demanded.feel() || read.size() < demanded.places()) {
             return Says.NOT_PASSED;
         }
-        List<BigDecimal> plugs = read.values().stream().map(Read::size).toList();
+        List<BigDecimal> plugs = read.values().stream().map(Counting.Read::size).toList();
         BigDecimal least = least(bores.get()).subtract(greatest(plugs));
         BigDecimal most = greatest(bores.get()).subtract(least(plugs));
         boolean enters = felt != Answer.NOT_AT_ALL;
@@ -346,7 +222,7 @@ final class Oracle {
      * tenth of a micrometre here. Room at the root: half of M − 2w − root.
      */
     private Says thread(Facts step, Facts.Thread demanded) {
-        Map<String, Read> read = readings(step);
+        Map<String, Counting.Read> read = counting.readings(step);
         if (read.size() < 2) {
             return Says.NOT_PASSED;
         }
@@ -356,8 +232,8 @@ final class Oracle {
         }
         List<BigDecimal> pitchDiameters = new ArrayList<>();
         Says says = Says.PASSED;
-        for (Read one : read.values()) {
-            BigDecimal wire = millimetres(one.setting().certified().orElseThrow());
+        for (Counting.Read one : read.values()) {
+            BigDecimal wire = Counting.millimetres(one.setting().certified().orElseThrow());
             BigDecimal room = one.figure().subtract(wire.add(wire)).subtract(root.get());
             if (room.signum() <= 0) {
                 says = Says.NOT_PASSED;

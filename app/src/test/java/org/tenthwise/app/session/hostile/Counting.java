@@ -1,0 +1,146 @@
+package org.tenthwise.app.session.hostile;
+
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+
+/** What of the entries of a run still counts for a step, by the rules of the {@link Oracle}. */
+final class Counting {
+
+    private final List<Entry> entries;
+    private final Set<Long> struck = new HashSet<>();
+
+    Counting(List<Entry> entries) {
+        this.entries = entries;
+        entries.forEach(entry -> {
+            if (entry.event() instanceof Event.StruckOut out) {
+                struck.add(out.entry());
+            }
+        });
+    }
+
+    /** Whether an entry changes what a step came to. */
+    boolean changes(Entry entry, int step) {
+        Event event = entry.event();
+        return event instanceof Event.ReadingTaken read && read.step() == step
+                || event instanceof Event.TemperatureTaken taken && taken.step() == step
+                || event instanceof Event.Answered answered && answered.step() == step
+                || event instanceof Event.PassBegun begun && begun.step() == step
+                || event instanceof Event.Disposed disposed && disposed.step() == step && disposed.disposition() == Disposition.REWORK
+                || event instanceof Event.StruckOut out && stepOf(out.entry()) == step;
+    }
+
+    private int stepOf(long seq) {
+        for (Entry entry : entries) {
+            if (entry.seq() == seq) {
+                Event event = entry.event();
+                return event instanceof Event.ReadingTaken read ? read.step()
+                        : event instanceof Event.TemperatureTaken taken ? taken.step()
+                        : event instanceof Event.Answered answered ? answered.step()
+                        : event instanceof Event.GaugeSet set ? set.step() : 0;
+            }
+        }
+        return 0;
+    }
+
+    private boolean counts(Entry entry) {
+        return !struck.contains(entry.seq());
+    }
+
+    /** The entries that may count for a step: those after the last thing that began it anew. */
+    List<Entry> counting(Facts step) {
+        int start = 0;
+        for (int i = 0; i < entries.size(); i++) {
+            Entry entry = entries.get(i);
+            boolean anew = entry.event() instanceof Event.PassBegun begun && begun.step() == step.number()
+                    || entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()
+                    && disposed.disposition() == Disposition.REWORK
+                    || step.restsOn().stream().anyMatch(on -> changes(entry, on));
+            start = anew ? i + 1 : start;
+        }
+        return entries.subList(start, entries.size());
+    }
+
+    /** The readings that count, as the sizes they stand for, by slot. */
+    Map<String, Read> readings(Facts step) {
+        Map<String, Read> readings = new LinkedHashMap<>();
+        for (Entry entry : counting(step)) {
+            if (entry.event() instanceof Event.ReadingTaken taken && taken.step() == step.number()) {
+                readings.remove(taken.slot());
+                setting(step, entry).filter(any -> counts(entry)).ifPresent(setting ->
+                        readings.put(taken.slot(), new Read(millimetres(taken.typed()), setting)));
+            }
+        }
+        return readings;
+    }
+
+    /** What a reading was made with; absent where that is struck out, or a gauge was taken after it and not set. */
+    private Optional<Setting> setting(Facts step, Entry reading) {
+        Optional<Setting> setting = Optional.empty();
+        for (Entry entry : entries) {
+            if (entry.seq() > reading.seq()) {
+                break;
+            }
+            if (entry.event() instanceof Event.GaugeSet set && set.step() == step.number()) {
+                setting = struck.contains(entry.seq()) ? Optional.empty() : Optional.of(set.setting());
+            } else if (entry.event() instanceof Event.GaugeChosen chosen && chosen.step() == step.number()) {
+                setting = Optional.empty();
+            }
+        }
+        return setting;
+    }
+
+    record Read(BigDecimal figure, Setting setting) {
+
+        BigDecimal size() {
+            if (setting.zero().isEmpty()) {
+                return figure;
+            }
+            BigDecimal moved = figure.subtract(millimetres(setting.zero().get()));
+            boolean falls = setting.gauge().sense().orElseThrow() == Sense.FALLS_WITH_SIZE;
+            return millimetres(setting.certified().orElseThrow()).add(falls ? moved.negate() : moved);
+        }
+    }
+
+    static BigDecimal millimetres(Written written) {
+        BigDecimal figure = new BigDecimal(written.text());
+        return written.unit() == Unit.INCH ? figure.multiply(new BigDecimal("25.4")) : figure;
+    }
+
+    Map<Question, Answer> answers(Facts step) {
+        Map<Question, Answer> answers = new EnumMap<>(Question.class);
+        for (Entry entry : counting(step)) {
+            if (entry.event() instanceof Event.Answered answered && answered.step() == step.number()) {
+                answers.put(answered.question(), answered.answer());
+                answers.keySet().removeIf(question -> question == answered.question() && !counts(entry));
+            }
+        }
+        return answers;
+    }
+
+    Map<Body, BigDecimal> temperatures(Facts step) {
+        Map<Body, BigDecimal> temperatures = new EnumMap<>(Body.class);
+        for (Entry entry : counting(step)) {
+            if (entry.event() instanceof Event.TemperatureTaken taken && taken.step() == step.number()) {
+                temperatures.put(taken.of(), taken.read().degrees());
+                temperatures.keySet().removeIf(body -> body == taken.of() && !counts(entry));
+            }
+        }
+        return temperatures;
+    }
+}
