@@ -30,6 +30,7 @@ public interface KeptEntries extends AutoCloseable {
     /** Walks all entries and says whether the chain is whole. Never throws for what it finds. */
     Verification verify();
 
+    /** Does nothing where it is closed already. */
     @Override
     void close();
 }

@@ -122,7 +122,9 @@ public final class SqliteLedger implements Ledger {
     @Override
     public void close() {
         try (lock; connection) {
-            Connections.leaveNothingBeside(connection);
+            if (!connection.isClosed()) {
+                Connections.leaveNothingBeside(connection);
+            }
         } catch (SQLException | IOException e) {
             throw trouble.reading(e);
         }
