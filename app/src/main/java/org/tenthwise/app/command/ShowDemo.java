@@ -52,7 +52,7 @@ final class ShowDemo implements Callable<Integer> {
         }
         Folders.make(out);
         PrintWriter to = spec.commandLine().getOut();
-        to.println("No display here: walking a demo part through the screens, which takes about half a minute.");
+        to.println("No display here: walking a demo part through the screens, which takes about a minute.");
         to.flush();
         with.client().walkDemo(out).forEach(to::println);
         return Exit.WELL;

@@ -68,7 +68,7 @@ class CommandLinesTest {
         Path out = folder.resolve("left");
         Typed typed = Typed.line("demo", "--out", out);
         assertEquals(List.of("walk " + out), typed.opened());
-        assertEquals(List.of("No display here: walking a demo part through the screens, which takes about half a minute.", "a picture"), typed.out());
+        assertEquals(List.of("No display here: walking a demo part through the screens, which takes about a minute.", "a picture"), typed.out());
         assertTrue(Files.isDirectory(out));
     }
 
