@@ -94,10 +94,12 @@ public sealed interface Check {
      *
      * @param limit         greatest full indicator movement
      * @param angles        degrees, in the order they come under the indicator; at least one
-     * @param jaws          0 where nothing can be moved, otherwise 3 or 4
+     * @param holding       what holds the work
      * @param firstJaw      degrees at which jaw 1 stands; the others follow evenly, in the direction of rising angle
+     * @param sections      where along the part it is read, the one nearest to the jaws first; empty where the plan does not say,
+     *                      and then it is read at one
      */
-    record RunOut(Written limit, List<BigDecimal> angles, int jaws, BigDecimal firstJaw, Means with)
+    record RunOut(Written limit, List<BigDecimal> angles, Holding holding, BigDecimal firstJaw, List<Section> sections, Means with)
             implements Check {
 
         /** Slot of the highest reading over a full turn. */
@@ -107,6 +109,17 @@ public sealed interface Check {
 
         public RunOut {
             angles = List.copyOf(angles);
+            sections = List.copyOf(sections);
+        }
+
+        /** At one section. @param jaws 0 where nothing can be moved, otherwise 3 or 4 */
+        public RunOut(Written limit, List<BigDecimal> angles, int jaws, BigDecimal firstJaw, Means with) {
+            this(limit, angles, Holding.ofJaws(jaws), firstJaw, List.of(), with);
+        }
+
+        /** 3 or 4; 0 where there are none. */
+        public int jaws() {
+            return holding.jaws();
         }
 
         @Override
@@ -137,12 +150,22 @@ public sealed interface Check {
      * @param readingsEach readings at every place, one or more
      * @param cutAgain     whether a size out on the side where metal is left may be cut again
      * @param guardBand    taken off inside both limits; nought for none
+     * @param cutting      what the plan says of the next cut
+     * @param drawingSays  the modifier of the drawing; absent for two-point sizes that it does not mention, and in older plans
+     * @param contact      what a reading is of
      */
     record Size(Feature feature, Limits limits, List<Place> places, int readingsEach, Combine combine,
-                boolean cutAgain, Written guardBand, Means with) implements Check {
+                boolean cutAgain, Written guardBand, Means with, Cutting cutting, Optional<SizeModifier> drawingSays,
+                Contact contact) implements Check {
 
         public Size {
             places = List.copyOf(places);
+        }
+
+        /** Read square across, with nothing said of the next cut nor of a modifier. */
+        public Size(Feature feature, Limits limits, List<Place> places, int readingsEach, Combine combine,
+                    boolean cutAgain, Written guardBand, Means with) {
+            this(feature, limits, places, readingsEach, combine, cutAgain, guardBand, with, Cutting.UNSAID, Optional.empty(), Contact.SQUARE);
         }
 
         @Override
@@ -197,13 +220,24 @@ public sealed interface Check {
      * @param pitchDiameter limits of the pitch diameter
      * @param minorDiameter greatest minor diameter, for the room between wire and root; absent if the drawing gives none
      * @param minorStep     number of the step that measured the minor diameter, which then serves instead
+     * @param cutting       what the plan says of the next cut
+     * @param drawingSays   as for {@link Size}
      */
     record OverWires(ScrewThread thread, Limits pitchDiameter, Optional<Written> minorDiameter,
                      Optional<Integer> minorStep, List<Place> places, int readingsEach, Combine combine,
-                     boolean cutAgain, Written guardBand, Means with) implements Check {
+                     boolean cutAgain, Written guardBand, Means with, Cutting cutting, Optional<SizeModifier> drawingSays)
+            implements Check {
 
         public OverWires {
             places = List.copyOf(places);
+        }
+
+        /** With nothing said of the next cut nor of a modifier. */
+        public OverWires(ScrewThread thread, Limits pitchDiameter, Optional<Written> minorDiameter,
+                         Optional<Integer> minorStep, List<Place> places, int readingsEach, Combine combine,
+                         boolean cutAgain, Written guardBand, Means with) {
+            this(thread, pitchDiameter, minorDiameter, minorStep, places, readingsEach, combine, cutAgain, guardBand, with,
+                    Cutting.UNSAID, Optional.empty());
         }
 
         @Override

@@ -17,13 +17,20 @@ import java.util.Optional;
  * @param mark      where on the outline the characteristic sits
  * @param temperatureAsked never where the plan says nothing of heat
  * @param stepClass whether it is a characteristic of the drawing; only those are counted in the outcome
+ * @param clamping  whether the part is read held or let go; absent where the plan does not say
  */
 public record Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
                    List<Integer> hold, Optional<Mark> mark, Check check, TemperatureAsked temperatureAsked,
-                   StepClass stepClass) {
+                   StepClass stepClass, Optional<Clamping> clamping) {
 
     public Step {
         hold = List.copyOf(hold);
+    }
+
+    /** A step of which the plan does not say whether the part is held. */
+    public Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
+                List<Integer> hold, Optional<Mark> mark, Check check, TemperatureAsked temperatureAsked, StepClass stepClass) {
+        this(number, operation, name, drawing, method, caution, hold, mark, check, temperatureAsked, stepClass, Optional.empty());
     }
 
     /** A step of the usual class of its kind. */

@@ -1,5 +1,6 @@
 package org.tenthwise.model.tolerance;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
@@ -13,6 +14,8 @@ import org.tenthwise.model.quantity.Written;
  * @param origin what they were worked out from; absent if they stand in the plan as the drawing writes them
  */
 public record Limits(Optional<Written> lower, Optional<Written> upper, Optional<Origin> origin) {
+
+    private static final BigDecimal THREE = new BigDecimal("3");
 
     public Limits {
         if (lower.isEmpty() && upper.isEmpty()) {
@@ -52,6 +55,13 @@ public record Limits(Optional<Written> lower, Optional<Written> upper, Optional<
         Length low = lower.or(() -> upper).orElseThrow().length();
         Length high = upper.or(() -> lower).orElseThrow().length();
         return low.plus(high).half();
+    }
+
+    /** A third of the tolerance in from one of the limits; the only limit there is where one is missing. */
+    public Length third(Limit from) {
+        Length near = at(from).or(() -> lower).or(() -> upper).orElseThrow().length();
+        Length far = at(from == Limit.LOWER ? Limit.UPPER : Limit.LOWER).map(Written::length).orElse(near);
+        return near.plus(far.minus(near).dividedBy(THREE));
     }
 
     /** The most places either limit is written with. */

@@ -1,0 +1,18 @@
+package org.tenthwise.model.plan;
+
+import java.util.Optional;
+import org.tenthwise.model.quantity.Written;
+
+/**
+ * What a plan says of the cut that brings a size in.
+ *
+ * @param aim        absent where the plan leaves it to the machine's usual one, and where that is not known to the middle
+ * @param leastCut   least depth of cut, on the radius or a wall, under which this tool rubs in this material; more than nought;
+ *                   absent where the plan does not say
+ * @param offsetStep least step of the register, as the register counts; more than nought; absent where the plan does not say
+ */
+public record Cutting(Optional<Aim> aim, Optional<Written> leastCut, Optional<Written> offsetStep) {
+
+    /** Nothing said. */
+    public static final Cutting UNSAID = new Cutting(Optional.empty(), Optional.empty(), Optional.empty());
+}

@@ -1,0 +1,55 @@
+package org.tenthwise.model.plan;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** What holds the work, and so what can be moved to true it up. */
+public enum Holding {
+
+    /** Four jaws that move each by itself. */
+    FOUR_JAW("four-jaw", 4, true),
+    /** Three jaws that a scroll moves together. */
+    THREE_JAW("three-jaw", 3, false),
+    /** Three jaws that power moves together. */
+    POWER_CHUCK("power-chuck", 3, false),
+    COLLET("collet", 0, false),
+    CENTRES("centres", 0, false),
+    FACE_PLATE("face-plate", 0, false),
+    STEADY("steady", 0, false),
+    /** The plan does not say. */
+    UNSAID("", 0, false);
+
+    private final String key;
+    private final int jaws;
+    private final boolean jawsMoveAlone;
+
+    Holding(String key, int jaws, boolean jawsMoveAlone) {
+        this.key = key;
+        this.jaws = jaws;
+        this.jawsMoveAlone = jawsMoveAlone;
+    }
+
+    /** How plan files name it. */
+    public String key() {
+        return key;
+    }
+
+    /** 3 or 4; 0 for what has none. */
+    public int jaws() {
+        return jaws;
+    }
+
+    /** Whether a jaw can be moved by itself. */
+    public boolean jawsMoveAlone() {
+        return jawsMoveAlone;
+    }
+
+    public static Optional<Holding> ofKey(String key) {
+        return Arrays.stream(values()).filter(holding -> holding != UNSAID && holding.key.equals(key)).findFirst();
+    }
+
+    /** What plans that only give the number of jaws mean: four move each by itself, three together. */
+    public static Holding ofJaws(int jaws) {
+        return jaws == 4 ? FOUR_JAW : jaws == 3 ? THREE_JAW : UNSAID;
+    }
+}
