@@ -1,0 +1,81 @@
+package org.tenthwise.model.compute.cutting;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.tolerance.Limits;
+
+/**
+ * Between which two cuts every size is inside. All lengths are what comes off the size, so that more metal gone is always more.
+ *
+ * @param middle   middle between the greatest and the least size
+ * @param pastSize whether a size has passed its limit already
+ * @param least    what must come off before the size with most metal is inside; nought or more
+ * @param most     what may come off before the size with least metal is outside, less than nought where it is already; absent where
+ *                 no limit bounds it
+ */
+record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, Optional<Length> most) {
+
+    static CutRoom of(Feature feature, Limits limits, Length guardBand, List<Length> sizes) {
+        Limit metalSide = feature.stillCutBeyond();
+        Length greatest = Length.greatest(sizes);
+        Length smallest = Length.least(sizes);
+        Length mostMetal = metalSide == Limit.UPPER ? greatest : smallest;
+        Length leastMetal = metalSide == Limit.UPPER ? smallest : greatest;
+        Optional<Length> toPastSize = limits.at(metalSide.other()).map(limit -> comesOff(feature, leastMetal, limit.length()));
+        Length least = limits.at(metalSide).map(limit -> comesOff(feature, mostMetal, limit.length()).plus(guardBand))
+                .filter(needed -> needed.signum() > 0).orElse(Length.ZERO);
+        return new CutRoom(feature, greatest.plus(smallest).half(), toPastSize.filter(room -> room.signum() < 0).isPresent(),
+                least, toPastSize.map(room -> room.minus(guardBand)));
+    }
+
+    EvenCut cut(Length aim, Optional<Length> leastCut, Optional<Length> step) {
+        if (pastSize) {
+            return new EvenCut.Refused(EvenCut.Reason.PAST_SIZE, Optional.of(Length.ZERO));
+        }
+        Length cut = stepped(between(comesOff(feature, middle, aim)), step);
+        if (most.filter(cut::isAbove).isPresent()) {
+            return new EvenCut.Refused(EvenCut.Reason.UNEVEN, safe(step));
+        }
+        if (cut.signum() == 0 || leastCut.filter(depth(cut)::isBelow).isPresent()) {
+            return new EvenCut.Refused(EvenCut.Reason.BELOW_LEAST_CUT, safe(step));
+        }
+        return new EvenCut.Offered(aim, feature.stillCutBeyond() == Limit.UPPER ? cut.negated() : cut);
+    }
+
+    /** The cut wanted as far as both bounds let it; the least one, which is then too much, where they leave nothing between them. */
+    private Length between(Length wanted) {
+        Length bounded = most.filter(wanted::isAbove).orElse(wanted);
+        return bounded.isBelow(least) ? least : bounded;
+    }
+
+    private Length stepped(Length cut, Optional<Length> step) {
+        Length rounded = down(cut, step);
+        return rounded.isBelow(least) ? down(least, step).plus(step.orElse(Length.ZERO)) : rounded;
+    }
+
+    private Optional<Length> safe(Optional<Length> step) {
+        return most.map(room -> room.signum() > 0 ? down(room, step) : Length.ZERO);
+    }
+
+    /** @param length nought or more */
+    private static Length down(Length length, Optional<Length> step) {
+        return step.map(one -> {
+            BigDecimal steps = length.millimetres().divideToIntegralValue(one.millimetres());
+            return one.times(steps);
+        }).orElse(length);
+    }
+
+    /** Depth of cut: half of a change that is made on two sides. */
+    private Length depth(Length cut) {
+        return feature == Feature.DEPTH ? cut : cut.half();
+    }
+
+    /** What comes off between two sizes; less than nought where metal would have to be put on. */
+    private static Length comesOff(Feature feature, Length from, Length to) {
+        return feature.stillCutBeyond() == Limit.UPPER ? from.minus(to) : to.minus(from);
+    }
+}
