@@ -3,17 +3,20 @@ package org.tenthwise.app.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.model.compute.cutting.NextCut;
+import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.tolerance.Limit;
 
@@ -35,7 +38,7 @@ final class SizeFound {
                 finding.value().map(size -> sized(size, figures)),
                 finding.verdict().margin()
                         .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.plain(margin.distance()))),
-                finding.next().map(next -> stock(next, check.feature(), figures)), Optional.empty(), said(check), spoken);
+                stock(finding, check.feature(), figures), Optional.empty(), said(check), spoken);
     }
 
     static SizePicture.Sized written(Written limit) {
@@ -46,10 +49,16 @@ final class SizeFound {
         return new SizePicture.Sized(size, figures.size(size));
     }
 
-    private SizePicture.Stock stock(NextCut next, Feature feature, StepFigures figures) {
+    private Optional<SizePicture.Stock> stock(SizeFinding finding, Feature feature, StepFigures figures) {
         boolean round = feature == Feature.BORE || feature == Feature.DIAMETER;
-        return new SizePicture.Stock(new SizePicture.Sized(next.aim(), figures.amount(next.aim())), next.stockLeft(), figures.amount(next.stockLeft()),
-                round ? words.say("picture.offset", figures.change(next.changeOnDiameter())) : "");
+        return stock(finding, figures, change -> round ? words.say("picture.offset", figures.change(change)) : "");
+    }
+
+    /** @param offset from the change of the size to what is typed for it */
+    static Optional<SizePicture.Stock> stock(Finding finding, StepFigures figures, Function<Length, String> offset) {
+        return finding.proposal().map(Proposal::cut).flatMap(cut -> cut instanceof EvenCut.Offered offered
+                ? Optional.of(new SizePicture.Stock(new SizePicture.Sized(offered.aim(), figures.amount(offered.aim())),
+                        offered.change().abs(), figures.amount(offered.change().abs()), offset.apply(offered.change()))) : Optional.empty());
     }
 
     private SizePicture.Said said(Check.Size check) {

@@ -103,8 +103,7 @@ final class WiresFound {
                 check.guardBand().length(), columns, finding.value().map(size -> new SizePicture.Sized(size, figures.size(size))),
                 finding.verdict().margin()
                         .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.plain(margin.distance()))),
-                finding.next().map(next -> new SizePicture.Stock(new SizePicture.Sized(next.aim(), figures.amount(next.aim())),
-                        next.stockLeft(), figures.amount(next.stockLeft()), "")),
+                SizeFound.stock(finding, figures, change -> ""),
                 Optional.empty(), new SizePicture.Said(check.cutAgain() ? words.say("picture.still-to-cut") : "",
                         check.cutAgain() ? words.say("picture.past-size") : "", words.say("picture.stock-left"),
                         step -> words.say("picture.scale", step)), "");

@@ -7,6 +7,7 @@ import java.util.function.BiConsumer;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
@@ -39,6 +40,14 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
             new EventKind<>("gauge-known", Event.GaugeKnown.class,
                     (known, to) -> Parts.write(known.gauge(), to.putObject("gauge")),
                     from -> new Event.GaugeKnown(Parts.gauge(from.object("gauge")))),
+            new EventKind<>("machine-known", Event.MachineKnown.class,
+                    (known, to) -> to.put("machine", known.machine()).put("register", Fields.word(known.register()))
+                            .put("usual-aim", Parts.usualAim(known.usual())),
+                    from -> new Event.MachineKnown(from.text("machine"), from.word("register", Register.class),
+                            Parts.usualAim(from.text("usual-aim")))),
+            new EventKind<>("cut-on-these", Event.CutOnThese.class,
+                    (signed, to) -> to.put("step", signed.step()).put("reason", signed.reason()),
+                    from -> new Event.CutOnThese(from.step("step"), from.text("reason"))),
             new EventKind<>("gauge-chosen", Event.GaugeChosen.class,
                     (chosen, to) -> {
                         to.put("step", chosen.step()).put("mark", chosen.mark());

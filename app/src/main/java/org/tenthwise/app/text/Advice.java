@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.compute.cutting.NextCut;
 import org.tenthwise.model.compute.roundness.JawMove;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
@@ -12,6 +11,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.WiresFinding;
@@ -59,16 +59,15 @@ public final class Advice {
     }
 
     private String cutAgain(Finding finding) {
-        Optional<NextCut> next = finding instanceof SizeFinding size ? size.next()
-                : finding instanceof WiresFinding wires ? wires.next() : Optional.empty();
+        if (finding.proposal().isEmpty()) {
+            return "";
+        }
         Feature feature = finding instanceof SizeFinding size ? size.check().feature() : Feature.DIAMETER;
         StepFigures figures = StepFigures.of(finding);
-        return next.map(cut -> switch (feature) {
-            case DIAMETER, BORE -> words.say("next.offset", figures.change(cut.changeOnDiameter()), unit(figures),
-                    figures.change(cut.changeOnRadius()));
-            case WIDTH -> words.say("next.width", figures.amount(cut.stockLeft()), unit(figures),
-                    figures.amount(cut.stockLeft().half()));
-            case DEPTH -> words.say("next.depth", figures.amount(cut.stockLeft()), unit(figures));
+        return finding.proposal().flatMap(Proposal::change).map(change -> switch (feature) {
+            case DIAMETER, BORE -> words.say("next.offset", figures.change(change), unit(figures), figures.change(change.half()));
+            case WIDTH -> words.say("next.width", figures.amount(change), unit(figures), figures.amount(change.half()));
+            case DEPTH -> words.say("next.depth", figures.amount(change), unit(figures));
         }).orElseGet(() -> words.say("next.uneven"));
     }
 

@@ -6,11 +6,13 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -40,6 +42,12 @@ record Example(String kind, Event event, String json) {
                         {"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"}}"""),
                 new Example("gauge-known", new Event.GaugeKnown(DEPTH_GAUGE), """
                         {"gauge":{"id":"DG-01","kind":"depth-gauge"}}"""),
+                new Example("machine-known", new Event.MachineKnown("Lathe 3", Register.RADIUS, new Aim.Third()), """
+                        {"machine":"Lathe 3","register":"radius","usual-aim":"third"}"""),
+                new Example("machine-known", new Event.MachineKnown("", Register.DIAMETER, new Aim.Middle()), """
+                        {"machine":"","register":"diameter","usual-aim":"middle"}"""),
+                new Example("cut-on-these", new Event.CutOnThese(3, "floor is behind a shoulder until it is cut"), """
+                        {"step":3,"reason":"floor is behind a shoulder until it is cut"}"""),
                 new Example("gauge-chosen", new Event.GaugeChosen(3, "BG-04", Optional.of("RING-35")), """
                         {"step":3,"mark":"BG-04","reference":"RING-35"}"""),
                 new Example("gauge-chosen", new Event.GaugeChosen(4, "MW-2", Optional.empty()), """

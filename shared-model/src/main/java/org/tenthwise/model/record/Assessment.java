@@ -57,7 +57,7 @@ final class Assessment {
             return RunOutSum.of(step, runOut, pass);
         }
         if (check instanceof Check.Size size) {
-            return SizeSum.of(plan, step, size, pass);
+            return SizeSum.of(plan, step, size, pass, run);
         }
         if (check instanceof Check.PlugFit plugFit) {
             return PlugSum.of(plan, step, plugFit, pass, sizes(plugFit.boreStep()));

@@ -13,9 +13,10 @@ import org.tenthwise.model.verdict.Verdict;
  * Several readings of one size, combined and judged.
  *
  * <p>Where every reading must be inside, one that is out settles the check before the rest are taken; in every other case
- * a check stays open until its last reading.
+ * a check stays open until its last reading ({@link #with}).
  *
- * <p>However they are combined, it is never <em>cut again</em> while one place is past size: a mean can still have metal
+ * <p>Where the drawing makes one size of all readings, that alone is bound by the limits. Everywhere else each of them is, however
+ * a plan combines them, and it is never <em>cut again</em> while one place is past size: a mean can still have metal
  * left where the bore is scrap at one end, and a cut makes that end worse. The size judged is out and no cut puts it right,
  * so it is a fail; where that place is past size by no more than the guard band, it is unproven until it is measured again.
  *
@@ -26,29 +27,34 @@ import org.tenthwise.model.verdict.Verdict;
  */
 record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict verdict, Optional<Measured> past, boolean lightCut) {
 
-    static Combined of(Combine how, List<Measured> measured, int missing, Judge judge) {
+    /** As if nothing were missing. */
+    static Combined of(Sized asked, List<Measured> measured) {
+        Judge judge = asked.judge();
         if (measured.isEmpty()) {
             return new Combined(Optional.empty(), Optional.empty(), Verdict.plain(Standing.OPEN), Optional.empty(), false);
         }
         Comparator<Measured> bySize = Comparator.comparing(Measured::value);
-        Optional<Measured> deciding = switch (how) {
+        Optional<Measured> deciding = switch (asked.combine()) {
             case EACH -> measured.stream().min(worstFirst(judge));
             case LARGEST -> measured.stream().max(bySize);
             case SMALLEST -> measured.stream().min(bySize);
             case MEAN, RANGE -> Optional.empty();
         };
         List<Length> sizes = measured.stream().map(Measured::value).toList();
-        Length value = switch (how) {
+        Length value = switch (asked.combine()) {
             case MEAN -> Length.mean(sizes);
             case RANGE -> Length.greatest(sizes).minus(Length.least(sizes));
             case EACH, LARGEST, SMALLEST -> deciding.orElseThrow().value();
         };
         Verdict judged = judge.of(value);
-        Optional<Measured> past = judged.standing() == Standing.CUT_AGAIN ? furthestPast(measured, judge) : Optional.empty();
+        Optional<Measured> past = judged.standing() == Standing.CUT_AGAIN && !asked.isOne() ? furthestPast(measured, judge) : Optional.empty();
         Verdict verdict = past.map(place -> new Verdict(judge.of(place.value()).standing(), judged.margin())).orElse(judged);
-        boolean settled = missing == 0 || how == Combine.EACH && isOut(verdict);
-        return settled ? new Combined(Optional.of(value), deciding, verdict, past, lightCut(value, measured, judge))
-                : new Combined(Optional.of(value), deciding, verdict, past, false).stillOpen();
+        return new Combined(Optional.of(value), deciding, verdict, past, lightCut(value, asked.isOne() ? List.of() : sizes, judge));
+    }
+
+    /** The same with so many readings still to come. */
+    Combined with(int missing, Combine how) {
+        return missing == 0 || how == Combine.EACH && isOut(verdict) ? this : stillOpen();
     }
 
     private static Optional<Measured> furthestPast(List<Measured> measured, Judge judge) {
@@ -56,8 +62,8 @@ record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict ver
                 .max(Comparator.comparing(place -> judge.of(place.value()).margin().orElseThrow().distance()));
     }
 
-    private static boolean lightCut(Length value, List<Measured> measured, Judge judge) {
-        return judge.isUnprovenWithMetalLeft(value) && measured.stream().map(Measured::value)
+    private static boolean lightCut(Length value, List<Length> bound, Judge judge) {
+        return judge.isUnprovenWithMetalLeft(value) && bound.stream()
                 .allMatch(size -> judge.of(size).passed() || judge.of(size).standing() == Standing.CUT_AGAIN || judge.isUnprovenWithMetalLeft(size));
     }
 

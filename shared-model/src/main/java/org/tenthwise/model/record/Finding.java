@@ -24,6 +24,11 @@ public sealed interface Finding
         return Optional.empty();
     }
 
+    /** What may be cut next; absent where nothing may, or nobody can tell yet, and for what is not a size. */
+    default Optional<Proposal> proposal() {
+        return Optional.empty();
+    }
+
     /** What heat means to it; absent where the plan says nothing of heat, and for what it does not touch. */
     default Optional<Warmth> warmth() {
         return Optional.empty();

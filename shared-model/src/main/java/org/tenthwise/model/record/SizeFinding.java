@@ -2,7 +2,6 @@ package org.tenthwise.model.record;
 
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.compute.cutting.NextCut;
 import org.tenthwise.model.compute.form.WallForm;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
@@ -15,15 +14,17 @@ import org.tenthwise.model.verdict.Verdict;
  * @param measured readings that count, in slot order
  * @param value    the size judged; absent before the first reading
  * @param deciding the reading that decides, where one does (not for a mean or a range)
- * @param past     a place past size while the size judged still has metal left: no cut puts that right
+ * @param past     a place past size while the size judged still has metal left: no cut puts that right. Never where the drawing
+ *                 makes one size of all readings
  * @param lightCut whether a light cut is among what may be done about a size that is unproven
- * @param next     the cut that would bring the size to the middle of its limits; present with <em>cut again</em>
+ * @param proposal what may be cut next; absent until every place is read or someone signed to cut on what is there, and where there
+ *                 is nothing to cut
  * @param form     what the readings say about the wall
  * @param warmth   absent where the plan says nothing of heat, and for a range
  */
 public record SizeFinding(Step step, Check.Size check, List<Measured> measured, Optional<Length> value,
                           Optional<Measured> deciding, Optional<Measured> past, boolean lightCut,
-                          Optional<NextCut> next, WallForm form, Verdict verdict,
+                          Optional<Proposal> proposal, WallForm form, Verdict verdict,
                           int missing, Optional<Warmth> warmth) implements Finding {
 
     public SizeFinding {
@@ -32,7 +33,7 @@ public record SizeFinding(Step step, Check.Size check, List<Measured> measured, 
 
     @Override
     public Optional<Verdict> alone(Measured reading) {
-        return ByItself.of(check.combine(), SizeSum.judge(check), reading, warmth.filter(heat -> heat.missing() > 0).isPresent(),
+        return ByItself.of(check.combine(), Sized.of(check).judge(), reading, warmth.filter(heat -> heat.missing() > 0).isPresent(),
                 false, Plausible.spoils(this));
     }
 }

@@ -3,7 +3,6 @@ package org.tenthwise.model.record;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.compute.cutting.NextCut;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
@@ -28,7 +27,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
                            WireSizes sizes, BigDecimal leadAngle, Optional<Length> rootClearance,
                            Optional<Length> basicClearance, boolean rootAwaited, boolean bottoms, Optional<Length> value,
                            Optional<Measured> deciding, Optional<Measured> past, boolean lightCut,
-                           Optional<NextCut> next, Verdict verdict, int missing, Optional<Warmth> warmth)
+                           Optional<Proposal> proposal, Verdict verdict, int missing, Optional<Warmth> warmth)
         implements Finding {
 
     /**
@@ -47,7 +46,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
 
     @Override
     public Optional<Verdict> alone(Measured reading) {
-        return ByItself.of(check.combine(), WiresSum.judge(check), reading,
+        return ByItself.of(check.combine(), Sized.of(check).judge(), reading,
                 rootAwaited || warmth.filter(heat -> heat.missing() > 0).isPresent(), bottoms || mayBottom(), Plausible.spoils(this));
     }
 

@@ -3,7 +3,6 @@ package org.tenthwise.model.record;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.tenthwise.model.compute.cutting.NextCut;
 import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.compute.thread.LeadAngle;
 import org.tenthwise.model.compute.thread.OverWires;
@@ -11,7 +10,6 @@ import org.tenthwise.model.compute.thread.RootClearance;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -19,7 +17,6 @@ import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.WiresFinding.OverWiresReading;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.verdict.Judge;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
 
@@ -52,22 +49,17 @@ final class WiresSum {
         boolean bottoms = room.filter(least -> least.signum() <= 0).isPresent();
         boolean untrusted = room.or(() -> basicRoom).filter(least -> least.signum() <= 0).isPresent();
 
-        Judge judge = judge(check);
-        Combined read = Combined.of(check.combine(), measured, missing, judge);
-        Combined combined = (temperatures == 0 && !rootAwaited ? read : read.stillOpen())
-                .provingNothingIf(Plausible.spoils(check, measured, warmth));
+        Sized asked = Sized.of(check);
+        boolean spoilt = Plausible.spoils(check, measured, warmth);
+        boolean settled = temperatures == 0 && !rootAwaited;
+        Combined read = Combined.of(asked, measured);
+        Combined combined = (settled ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
         Verdict verdict = untrusted && combined.verdict().standing() != Standing.OPEN
                 ? Verdict.plain(Standing.UNPROVEN) : combined.verdict();
-        Optional<NextCut> next = verdict.standing() == Standing.CUT_AGAIN
-                ? SizeSum.nextCut(Feature.DIAMETER, check.pitchDiameter(), measured) : Optional.empty();
+        Optional<Proposal> proposal = settled && !untrusted && !spoilt ? ProposalSum.of(asked, measured, read, pass, run) : Optional.empty();
         return new WiresFinding(step, check, readings, wire, sizes,
                 LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, rootAwaited, bottoms,
-                combined.value(), combined.deciding(), combined.past(), combined.lightCut() && !untrusted, next, verdict, missing, warmth);
-    }
-
-    static Judge judge(Check.OverWires check) {
-        return new Judge(check.pitchDiameter(), check.guardBand().length(),
-                check.cutAgain() ? Optional.of(Feature.DIAMETER.stillCutBeyond()) : Optional.empty());
+                combined.value(), combined.deciding(), combined.past(), combined.lightCut() && !untrusted, proposal, verdict, missing, warmth);
     }
 
     /** The least room over the readings; absent before the first. */

@@ -3,11 +3,13 @@ package org.tenthwise.model.run;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Written;
 
@@ -35,6 +37,35 @@ public sealed interface Event {
 
     /** A gauge was made known to the shop, its sense asked where the kind has one. */
     record GaugeKnown(Gauge gauge) implements Event {
+    }
+
+    /**
+     * How the register of a machine counts across the axis, and the aim that is usual on it: kept in a run of that machine, and
+     * for the shop, so that the next run on it need not ask.
+     *
+     * @param machine as the run names it; may be empty in a run that names none
+     * @param usual   the middle or a third in; a size belongs to a plan
+     */
+    record MachineKnown(String machine, Register register, Aim usual) implements Event {
+
+        public MachineKnown {
+            if (usual instanceof Aim.Size) {
+                throw new IllegalArgumentException("No size is usual on a machine");
+            }
+        }
+    }
+
+    /**
+     * Someone takes it upon himself to cut on what is read so far, though places or temperatures of the pass are missing. It
+     * holds until anything of the step changes.
+     */
+    record CutOnThese(int step, String reason) implements Event {
+
+        public CutOnThese {
+            if (reason.isBlank()) {
+                throw new IllegalArgumentException("A cut on what is read so far has a reason");
+            }
+        }
     }
 
     /**

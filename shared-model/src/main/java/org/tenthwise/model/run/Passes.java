@@ -31,6 +31,7 @@ final class Passes {
     private final List<Answering> answers = new ArrayList<>();
     private final List<Temperature> temperatures = new ArrayList<>();
     private Optional<Why> why = Optional.empty();
+    private Optional<Entry> onThese = Optional.empty();
     private Optional<Setting> setting = Optional.empty();
     private Optional<Struck> settingGone = Optional.empty();
 
@@ -52,7 +53,12 @@ final class Passes {
     private void add(Entry entry) {
         Optional<Struck> gone = Optional.ofNullable(struck.get(entry.seq()));
         Event event = entry.event();
-        if (event instanceof Event.GaugeSet set && set.step() == step) {
+        if (changesWhatIsCutOn(entry)) {
+            onThese = Optional.empty();
+        }
+        if (event instanceof Event.CutOnThese signed && signed.step() == step) {
+            onThese = Optional.of(entry);
+        } else if (event instanceof Event.GaugeSet set && set.step() == step) {
             setting = Optional.of(set.setting());
             settingGone = gone;
         } else if (event instanceof Event.GaugeChosen chosen && chosen.step() == step) {
@@ -70,6 +76,14 @@ final class Passes {
         } else {
             endByItself(entry);
         }
+    }
+
+    /** A new pass is none: it is what was signed for. */
+    private boolean changesWhatIsCutOn(Entry entry) {
+        Event event = entry.event();
+        return event instanceof Event.GaugeSet set && set.step() == step || event instanceof Event.GaugeChosen chosen && chosen.step() == step
+                || event instanceof Event.Disposed disposed && disposed.step() == step
+                || !(event instanceof Event.PassBegun) && changes.step(entry).filter(changed -> changed == step).isPresent();
     }
 
     private void endByItself(Entry entry) {
@@ -90,10 +104,11 @@ final class Passes {
         readings.clear();
         answers.clear();
         temperatures.clear();
+        onThese = Optional.empty();
         why = Optional.of(next);
     }
 
     private Pass inHand(Optional<Ended> end) {
-        return new Pass(ended.size() + 1, why, end, List.copyOf(readings), List.copyOf(answers), List.copyOf(temperatures));
+        return new Pass(ended.size() + 1, why, end, List.copyOf(readings), List.copyOf(answers), List.copyOf(temperatures), onThese);
     }
 }

@@ -10,9 +10,11 @@ import java.util.stream.Stream;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Written;
@@ -57,12 +59,15 @@ public record Run(List<Entry> entries) {
      * @param number 1 for the first pass
      * @param why    absent for the first pass
      * @param ended  absent for the pass in hand
+     * @param onThese by which someone signed to cut on what is read so far, with the {@link Event.CutOnThese} in it; absent once
+     *               anything of the step changed
      */
     public record Pass(int number, Optional<Event.PassBegun.Why> why, Optional<Ended> ended, List<Reading> readings,
-                       List<Answering> answers, List<Temperature> temperatures) {
+                       List<Answering> answers, List<Temperature> temperatures, Optional<Entry> onThese) {
 
         /** Of a step at which nothing was taken yet. */
-        public static final Pass NOTHING = new Pass(1, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
+        public static final Pass NOTHING = new Pass(1, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(),
+                Optional.empty());
 
         /** The readings that count, one a slot: the latest, unless it was struck out. One that was replaced never comes back. */
         public Map<String, Reading> standing() {
@@ -108,6 +113,22 @@ public record Run(List<Entry> entries) {
 
     public Event.Begun begun() {
         return (Event.Begun) entries.get(0).event();
+    }
+
+    /** How the register of its machine counts; absent until somebody says so. */
+    public Optional<Register> register() {
+        return machineKnown().map(Event.MachineKnown::register);
+    }
+
+    /** The aim that is usual on its machine; absent until somebody says so. */
+    public Optional<Aim> usualAim() {
+        return machineKnown().map(Event.MachineKnown::usual);
+    }
+
+    /** What was said last of the machine the run was begun on. */
+    public Optional<Event.MachineKnown> machineKnown() {
+        return last(event -> event instanceof Event.MachineKnown known && known.machine().equals(begun().machine())
+                ? Optional.of(known) : Optional.empty());
     }
 
     /** All passes of a step, the one in hand last; at least one. */

@@ -78,6 +78,6 @@ public record Signature(Entry entry, String signedBy, SignedAs meaning, String w
     private static boolean changesAFinding(Event event) {
         return !(event instanceof Event.Signed || event instanceof Event.Closed || event instanceof Event.NoteMade
                 || event instanceof Event.DoubtFlagged || event instanceof Event.HandedOver || event instanceof Event.Begun
-                || event instanceof Event.GaugeKnown || event instanceof Event.TakenOver);
+                || event instanceof Event.GaugeKnown || event instanceof Event.MachineKnown || event instanceof Event.TakenOver);
     }
 }

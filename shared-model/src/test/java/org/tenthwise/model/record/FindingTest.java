@@ -79,28 +79,6 @@ class FindingTest {
     }
 
     @Test
-    void theNextCutBringsTheMiddleOfTheReadingsToTheMiddleOfTheLimits() {
-        SizeFinding found = (SizeFinding) new Bench().step(size(Feature.BORE, "30.000", "30.020", Combine.EACH, 2))
-                .read(1, "29.960", "29.970").finding(1);
-        // middle of readings 29.965, of limits 30.010
-        assertEquals(length("0.045"), found.next().orElseThrow().changeOnDiameter());
-    }
-
-    @Test
-    void noNextCutIsMadeOfAWallMoreUnevenThanTheLimitsAreApart() {
-        // 30.012 and 29.990 differ by 0.022 and the limits by 0.020: −0.011 would leave 30.001 and make 29.979
-        assertEquals(Optional.empty(), turned("30.012", "29.990").next());
-        assertEquals(Standing.CUT_AGAIN, turned("30.012", "29.990").verdict().standing());
-        // as far apart as the limits: 30.010 and 29.990 become 30.000 and 29.980, both on a limit
-        assertEquals(length("-0.010"), turned("30.010", "29.990").next().orElseThrow().changeOnDiameter());
-    }
-
-    private static SizeFinding turned(String... readings) {
-        return (SizeFinding) new Bench().step(size(Feature.DIAMETER, "29.980", "30.000", Combine.EACH, readings.length))
-                .read(1, readings).finding(1);
-    }
-
-    @Test
     void goMustEnterAndNotGoMustNot() {
         Check check = new Check.GoNotGo("goes", "does not", Optional.empty());
         assertEquals(Standing.OPEN, answered(check, Answer.YES).verdict().standing());

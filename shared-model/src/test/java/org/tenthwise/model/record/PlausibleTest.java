@@ -108,16 +108,21 @@ class PlausibleTest {
         SizeFinding finding = (SizeFinding) new Bench().step(JOURNAL).read(1, "39991").finding(1);
         assertEquals(Standing.UNPROVEN, finding.verdict().standing());
         assertEquals(Optional.empty(), finding.verdict().margin());
-        assertEquals(Optional.empty(), finding.next());
+        assertEquals(Optional.empty(), finding.proposal());
         assertEquals(finding.measured(), Plausible.farOff(finding));
     }
 
     @Test
     void noCutIsAdvisedFromASoundReadingBesideOneThatIsFarOff() {
         Finding sound = new Bench().step(JOURNAL).read(1, "40.100", "40.090").finding(1);
-        assertTrue(((SizeFinding) sound).next().isPresent());
+        assertTrue(sound.proposal().isPresent());
         Finding spoilt = new Bench().step(JOURNAL).read(1, "40.100", "400.90").finding(1);
-        assertEquals(Optional.empty(), ((SizeFinding) spoilt).next());
+        assertEquals(Optional.empty(), spoilt.proposal());
+    }
+
+    @Test
+    void noCutIsAdvisedFromAJournalReadWithoutItsPointAtBothPlaces() {
+        assertEquals(Optional.empty(), new Bench().step(JOURNAL).read(1, "39991", "39992").finding(1).proposal());
     }
 
     @Test
@@ -140,7 +145,7 @@ class PlausibleTest {
     void noCutIsAdvisedFromAGaugeSetOnAnotherMaster(String certified) {
         Bench bench = new Bench().step(BORE).did(new Event.GaugeSet(1, set(Sense.RISES_WITH_SIZE, certified, "0"))).read(1, "-0.100", "-0.100");
         SizeFinding finding = (SizeFinding) bench.finding(1);
-        assertEquals(Optional.empty(), finding.next());
+        assertEquals(Optional.empty(), finding.proposal());
         assertTrue(Plausible.spoils(finding));
     }
 
@@ -150,7 +155,7 @@ class PlausibleTest {
         SizeFinding finding = (SizeFinding) bench.finding(1);
         assertEquals(length("-979969.979"), finding.value().orElseThrow());
         assertTrue(Plausible.spoils(finding));
-        assertEquals(Optional.empty(), finding.next());
+        assertEquals(Optional.empty(), finding.proposal());
     }
 
     @Test

@@ -48,7 +48,7 @@ class SizeFindingTest {
         assertEquals(standing, found.verdict().standing());
         assertEquals(Optional.ofNullable(past).map(Bench::length), found.past().map(Measured::value));
         assertEquals(lightCut, found.lightCut());
-        assertEquals(standing == Standing.CUT_AGAIN, found.next().isPresent());
+        assertEquals(standing == Standing.CUT_AGAIN || lightCut, found.proposal().isPresent());
     }
 
     /** The mean, 59.880/3 = 19.960, still has metal left; 20.050 is further past 20.021 than 20.030 is. */
@@ -78,26 +78,6 @@ class SizeFindingTest {
     private static Optional<Length> deciding(String first, String second) {
         return ((SizeFinding) new Bench().step(bore(places(2), Combine.EACH, "0.002")).read(1, first, second).finding(1))
                 .deciding().map(Measured::value);
-    }
-
-    /** Limit 30.000 alone, and so the aim: a cut that brings 29.990 to it takes the other place along. */
-    @ParameterizedTest
-    @CsvSource({"29.990, 30.010, false", "29.990, 30.011, false", "29.990, 30.009, true"})
-    void noCutIsAdvisedWhereTheMiddleOfTheReadingsIsAtItsAimAlready(String small, String large, boolean cut) {
-        SizeFinding found = (SizeFinding) new Bench().step(new Check.Size(Feature.BORE,
-                new Limits(Optional.of(mm("30.000")), Optional.empty()), places(2), 1, Combine.EACH, true, mm("0"),
-                with(GaugeKind.INSIDE_MICROMETER))).read(1, small, large).finding(1);
-        assertEquals(Standing.CUT_AGAIN, found.verdict().standing());
-        assertEquals(cut, found.next().isPresent());
-    }
-
-    /** The limits are 0.021 apart: no cut brings 19.995 and 20.017 in at once. */
-    @ParameterizedTest
-    @CsvSource({"19.995, 20.016, true", "19.995, 20.017, false"})
-    void noCutIsAdvisedForAWallMoreUnevenThanTheLimitsAreApart(String small, String large, boolean cut) {
-        SizeFinding found = (SizeFinding) new Bench().step(bore(places(2), Combine.EACH, "0.002")).read(1, small, large).finding(1);
-        assertEquals(Standing.CUT_AGAIN, found.verdict().standing());
-        assertEquals(cut, found.next().isPresent());
     }
 
     @Test

@@ -79,7 +79,7 @@ class WarmthTest {
         SizeFinding found = (SizeFinding) bore().read(1, "29.5").finding(1);
         assertEquals(Standing.OPEN, found.verdict().standing());
         assertEquals(Optional.of(length("29.5")), found.value());
-        assertEquals(Optional.empty(), found.next());
+        assertEquals(Optional.empty(), found.proposal());
         assertEquals(2, found.missing());
         assertEquals(Optional.of(Body.PART), found.warmth().orElseThrow().wanted());
         Finding half = bore().read(1, "29.5").did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("22"))).finding(1);

@@ -47,7 +47,7 @@ class WiresFindingTest {
         assertEquals(Optional.of(length(room)), found.rootClearance());
         assertEquals(bottoms, found.bottoms());
         assertEquals(bottoms, found.verdict().standing() == Standing.UNPROVEN);
-        assertEquals(!bottoms && found.verdict().standing() == Standing.CUT_AGAIN, found.next().isPresent());
+        assertEquals(!bottoms && found.verdict().standing() == Standing.CUT_AGAIN, found.proposal().isPresent());
     }
 
     @Test
@@ -113,7 +113,7 @@ class WiresFindingTest {
     void aThreadTooBigIsCutAgainWhereThePlanLetsItBeAndOneTooSmallNever(String over, boolean cutAgain, Standing standing) {
         WiresFinding found = (WiresFinding) vee(cutAgain).read(1, over).finding(1);
         assertEquals(standing, found.verdict().standing());
-        assertEquals(standing == Standing.CUT_AGAIN, found.next().isPresent());
+        assertEquals(standing == Standing.CUT_AGAIN, found.proposal().isPresent());
     }
 
     /**

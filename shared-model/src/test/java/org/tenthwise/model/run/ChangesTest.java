@@ -14,11 +14,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -40,7 +42,8 @@ class ChangesTest {
     /** What a newer release means by its entries nobody knows: such a run never conforms, whatever they change. */
     static List<Event> thoseThatDoNot() {
         return List.of(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")), new Event.GaugeKnown(MICROMETER),
-                new Event.GaugeChosen(7, "MC-2", Optional.empty()), SET.event(), new Event.DoubtFlagged(7, "chatter"), new Event.NoteMade(7, "cool"),
+                new Event.GaugeChosen(7, "MC-2", Optional.empty()), SET.event(),
+                new Event.MachineKnown("Lathe 3", Register.RADIUS, new Aim.Third()), new Event.CutOnThese(7, "third place is under the clamp"), new Event.DoubtFlagged(7, "chatter"), new Event.NoteMade(7, "cool"),
                 new Event.Disposed(7, Disposition.USE_AS_IS, "will do", "Inspector 1"), new Event.Disposed(7, Disposition.SCRAP, "thin", "Inspector 1"),
                 new Event.HandedOver("Setter 2"), new Event.Signed("Inspector 1", SignedAs.ACCEPTED), new Event.Closed("Inspector 1", SignedAs.ACCEPTED),
                 new Event.TakenOver(), new Event.Unknown("from-later", "{}"));

@@ -1,0 +1,74 @@
+package org.tenthwise.model.record;
+
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.tolerance.Limit;
+
+/**
+ * What one of the cuts so far took off a size or a thread, by the places that were read before it and after it.
+ *
+ * @param number  1 for the first cut of the step
+ * @param before  mean over those places
+ * @param after   the same
+ * @param asked   what was offered before it, on the size, more than nought; absent where nothing was
+ * @param cameOff mean of what came off, on the size; nought where the size went the other way
+ */
+public record CutSoFar(int number, Length before, Length after, Optional<Length> asked, Length cameOff) {
+
+    /**
+     * In the order they were made. A cut without a place that was read before it and after it is left out, and so is one beside
+     * a figure that is far off or a temperature still missing: nobody can tell what it took off. So is every cut before a range.
+     */
+    public static List<CutSoFar> of(Line line) {
+        List<CutSoFar> cuts = new ArrayList<>();
+        Iterator<Finding> found = line.earlier().iterator();
+        Optional<Finding> before = Optional.empty();
+        int number = 0;
+        for (Run.Pass pass : line.passes()) {
+            boolean inHand = pass.ended().isEmpty();
+            Optional<Finding> here = inHand ? Optional.of(line.finding()) : pass.isEmpty() ? Optional.empty() : Optional.of(found.next());
+            if (pass.why().filter(Event.PassBegun.Why.CUT::equals).isPresent()) {
+                number++;
+                between(number, before, here).ifPresent(cuts::add);
+            }
+            before = here;
+        }
+        return List.copyOf(cuts);
+    }
+
+    private static Optional<CutSoFar> between(int number, Optional<Finding> before, Optional<Finding> after) {
+        Map<Slot, Length> then = before.map(CutSoFar::sizes).orElse(Map.of());
+        Map<Slot, Length> now = after.map(CutSoFar::sizes).orElse(Map.of());
+        List<Slot> both = then.keySet().stream().filter(now::containsKey).toList();
+        if (both.isEmpty()) {
+            return Optional.empty();
+        }
+        Length was = Length.mean(both.stream().map(then::get).toList());
+        Length is = Length.mean(both.stream().map(now::get).toList());
+        Length off = feature(after.orElseThrow()).stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
+        return Optional.of(new CutSoFar(number, was, is, before.orElseThrow().proposal().flatMap(Proposal::change).map(Length::abs),
+                off.signum() > 0 ? off : Length.ZERO));
+    }
+
+    /** None where they say nothing. */
+    private static Map<Slot, Length> sizes(Finding finding) {
+        List<Measured> measured = finding instanceof SizeFinding size && size.check().combine() != Combine.RANGE ? size.measured()
+                : finding instanceof WiresFinding wires && !wires.bottoms() && !wires.mayBottom() ? wires.measured() : List.of();
+        boolean telling = !Plausible.spoils(finding) && finding.warmth().filter(heat -> heat.missing() > 0).isEmpty();
+        return telling ? measured.stream().collect(Collectors.toMap(Measured::slot, Measured::value)) : Map.of();
+    }
+
+    private static Feature feature(Finding finding) {
+        return finding instanceof SizeFinding size ? size.check().feature() : Feature.DIAMETER;
+    }
+}

@@ -1,0 +1,56 @@
+package org.tenthwise.model.record;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.verdict.Standing;
+
+/** What may be cut next on the strength of what was read. */
+final class ProposalSum {
+
+    /** The least step of the register of most machines; common practice. */
+    private static final Map<Unit, Length> USUAL_STEP = Map.of(
+            Unit.MILLIMETRE, Length.of("0.001", Unit.MILLIMETRE), Unit.INCH, Length.of("0.0001", Unit.INCH));
+
+    private ProposalSum() {
+    }
+
+    /**
+     * Nothing before every place of the pass is read, unless someone signed to cut on what is there, and nothing where no metal is
+     * left to take. A range of sizes is brought in by no even cut.
+     *
+     * @param measured at 20 °C where that is asked for
+     * @param read     what they come to by themselves, were nothing missing
+     */
+    static Optional<Proposal> of(Sized asked, List<Measured> measured, Combined read, Run.Pass pass, Run run) {
+        List<Slot> taken = measured.stream().map(Measured::slot).toList();
+        List<Slot> unread = asked.slots().stream().filter(slot -> !taken.contains(slot)).toList();
+        boolean metalLeft = read.verdict().standing() == Standing.CUT_AGAIN || read.lightCut();
+        if (!metalLeft || asked.combine() == Combine.RANGE || !unread.isEmpty() && pass.onThese().isEmpty()) {
+            return Optional.empty();
+        }
+        Limit metalSide = asked.feature().stillCutBeyond();
+        Optional<Register> register = run.register().filter(any -> asked.isTurned());
+        Length aim = asked.cutting().aim().or(run::usualAim).orElseGet(Aim.Middle::new).of(asked.limits(), metalSide);
+        EvenCut cut = EvenCut.of(asked.feature(), asked.limits(), asked.guardBand(), aim, asked.cutting().leastCut().map(Written::length),
+                Optional.of(stepOfSize(asked, register)), asked.isOne() ? List.of(read.value().orElseThrow())
+                        : measured.stream().map(Measured::value).toList());
+        return Optional.of(new Proposal(cut, register, unread));
+    }
+
+    /** The least change of the size that can be typed; while nobody said how the register counts, as if it counted diameters. */
+    private static Length stepOfSize(Sized asked, Optional<Register> register) {
+        Length counted = asked.cutting().offsetStep().map(Written::length).orElseGet(() -> USUAL_STEP.get(asked.limits().unit()));
+        return register.map(counting -> counting.onDiameter(counted)).orElse(counted);
+    }
+}

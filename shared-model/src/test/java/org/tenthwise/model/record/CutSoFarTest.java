@@ -1,0 +1,83 @@
+package org.tenthwise.model.record;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.tenthwise.model.record.Bench.length;
+import static org.tenthwise.model.record.Bench.mm;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.run.Event;
+
+/** What was asked for and what came off, cut by cut. Bore of 30.000 to 30.021, outside of 47.980 to 48.000. */
+class CutSoFarTest {
+
+    private static final Event CUT = new Event.PassBegun(1, Event.PassBegun.Why.CUT);
+
+    @Test
+    void nothingIsToldBeforeTheFirstCut() {
+        assertEquals(List.of(), cuts(bore(1).read(1, "29.900")));
+        assertEquals(List.of(), cuts(bore(1).read(1, "29.900").did(CUT)));
+    }
+
+    /** 29.860 asks for 0.150 to 30.0105 by whole steps; 30.003 − 29.860 = 0.143, then 0.007 is asked and 0.006 comes off. */
+    @Test
+    void everyCutIsToldWithWhatItWasToTakeOff() {
+        Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.990").did(CUT).read(1, "30.009");
+        assertEquals(List.of(new CutSoFar(1, length("29.860"), length("29.990"), Optional.of(length("0.150")), length("0.130")),
+                new CutSoFar(2, length("29.990"), length("30.009"), Optional.of(length("0.020")), length("0.019"))), cuts(bench));
+    }
+
+    @Test
+    void whatComesOffAnOutsideMakesItSmaller() {
+        Bench bench = new Bench().step(Bench.size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1)).read(1, "48.190").did(CUT).read(1, "47.995");
+        assertEquals(List.of(new CutSoFar(1, length("48.190"), length("47.995"), Optional.of(length("0.200")), length("0.195"))), cuts(bench));
+    }
+
+    /** Nobody offered a cut on one of two places; it is told by the place that was read both times. */
+    @Test
+    void onlyPlacesThatWereReadBothTimesTell() {
+        Bench bench = bore(2).read(1, "29.860").did(CUT).read(1, "29.960", "29.700");
+        assertEquals(List.of(new CutSoFar(1, length("29.860"), length("29.960"), Optional.empty(), length("0.100"))), cuts(bench));
+        bench = bore(2).read(1, "29.860").did(CUT).did(new Event.ReadingTaken(1, "2.1", mm("29.960")));
+        assertEquals(List.of(), cuts(bench));
+    }
+
+    @Test
+    void ofSeveralPlacesTheMeanIsTold() {
+        Bench bench = bore(2).read(1, "29.860", "29.864").did(CUT).read(1, "29.960", "29.968");
+        assertEquals(List.of(new CutSoFar(1, length("29.862"), length("29.964"), Optional.of(length("0.148")), length("0.102"))), cuts(bench));
+    }
+
+    @Test
+    void aSizeThatWentTheOtherWayHadNothingComeOff() {
+        Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.858");
+        assertEquals(List.of(new CutSoFar(1, length("29.860"), length("29.858"), Optional.of(length("0.150")), length("0"))), cuts(bench));
+    }
+
+    @Test
+    void measuringAgainIsNoCutAndACutBesideAFigureFarOffTellsNothing() {
+        Event again = new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN);
+        assertEquals(List.of(), cuts(bore(1).read(1, "29.860").did(again).read(1, "29.862")));
+        Bench bench = bore(1).read(1, "2986.0").did(CUT).read(1, "29.960").did(CUT).read(1, "30.001");
+        assertEquals(List.of(new CutSoFar(2, length("29.960"), length("30.001"), Optional.of(length("0.050")), length("0.041"))), cuts(bench));
+    }
+
+    /** What is said of the machine after a cut does not change what was asked for before it. */
+    @Test
+    void whatWasAskedIsToldAsItWasOfferedThen() {
+        Bench bench = bore(1).read(1, "29.860").did(CUT)
+                .did(new Event.MachineKnown("", org.tenthwise.model.plan.Register.RADIUS, new org.tenthwise.model.plan.Aim.Third())).read(1, "29.990");
+        assertEquals(Optional.of(length("0.150")), cuts(bench).get(0).asked());
+    }
+
+    private static Bench bore(int places) {
+        return new Bench().step(Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, places));
+    }
+
+    private static List<CutSoFar> cuts(Bench bench) {
+        return CutSoFar.of(bench.sheet().line(1));
+    }
+}
