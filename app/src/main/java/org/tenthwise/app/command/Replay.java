@@ -103,7 +103,7 @@ final class Replay {
         } else if (event instanceof Event.NoteMade note) {
             taken(session.note(note.words()));
         } else if (event instanceof Event.Disposed disposed) {
-            taken(session.dispose(disposed.disposition(), disposed.reason(), disposed.signedBy()));
+            taken(session.dispose(disposed.disposition(), disposed.reason(), disposed.signedBy(), disposed.document().orElse("")));
         } else if (event instanceof Event.Signed signed) {
             signed(session.sign(signed.signedBy(), signed.meaning()), signed.signedBy());
         } else if (event instanceof Event.Closed closed) {

@@ -2,6 +2,7 @@ package org.tenthwise.app.command;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.record.Line;
@@ -34,6 +35,7 @@ final class Verdicts {
         }
         String distance = sentences.distance(line.finding());
         String disposed = sentences.disposition(line);
-        return disposed.isEmpty() ? distance : (distance + " " + words.say("walk.signed", disposed)).strip();
+        return Stream.of(distance, disposed.isEmpty() ? "" : words.say("walk.signed", disposed), sentences.repaired(line))
+                .filter(said -> !said.isEmpty()).collect(Collectors.joining(" "));
     }
 }

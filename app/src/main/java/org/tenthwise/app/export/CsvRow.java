@@ -123,6 +123,7 @@ final class CsvRow {
         row.text(CHECK, Codes.of(step.check()));
         row.text(CLASS, Codes.of(step.stepClass()));
         row.number(OPERATION, BigDecimal.valueOf(step.operation()));
+        row.text(REPAIRED, line.repaired() ? "yes" : "");
         StepFigures.limits(step).ifPresent(limits -> {
             row.text(UNIT, row.unit.symbol());
             limits.lower().ifPresent(lower -> row.number(LOWER_LIMIT, lower.figure()));
@@ -147,6 +148,7 @@ final class CsvRow {
             text(DISPOSITION, Codes.of(disposed.disposition()));
             text(DISPOSITION_REASON, disposed.reason());
             text(DISPOSITION_SIGNED_BY, disposed.signedBy());
+            disposed.document().ifPresent(number -> text(DISPOSITION_NUMBER, number));
         });
         return this;
     }

@@ -53,7 +53,7 @@ final class JsonSheet {
         count.put("set-up", sheet.of(StepClass.SET_UP).size()).put("in-process", sheet.of(StepClass.IN_PROCESS).size());
         count.put("carried-on", sheet.carriedOn(StepClass.SET_UP) + sheet.carriedOn(StepClass.IN_PROCESS));
         Stream.of(Standing.values()).forEach(standing -> count.put(Codes.of(standing), sheet.count(standing)));
-        count.put("concessions", sheet.concessions());
+        count.put("concessions", sheet.concessions()).put("repaired", sheet.repaired());
         result.put("scrapped", sheet.scrapped());
         ArrayNode signatures = result.putArray("signatures");
         List<Signature> all = sheet.run().signatures();
@@ -94,8 +94,10 @@ final class JsonSheet {
                 .put("unit", uncertainty.expanded().unit().symbol())
                 .put("coverage-factor", uncertainty.coverageFactor().toPlainString()));
         to.put("verdict", Codes.of(line.finding().verdict().standing()));
-        line.disposed().ifPresent(disposed -> to.putObject("disposition").put("what", Codes.of(disposed.disposition()))
-                .put("reason", disposed.reason()).put("signed-by", disposed.signedBy()));
+        if (line.repaired()) {
+            to.put("repaired", true);
+        }
+        line.disposed().ifPresent(disposed -> write(disposed, to.putObject("disposition")));
         lapsed(line, to);
         if (line.held()) {
             ArrayNode waiting = to.putArray("held-until");
@@ -111,10 +113,15 @@ final class JsonSheet {
         List<Disposing> lapsed = line.dispositions().stream().filter(signed -> !signed.inForce()).toList();
         if (!lapsed.isEmpty()) {
             ArrayNode all = to.putArray("lapsed-dispositions");
-            lapsed.forEach(signed -> all.addObject().put("entry", signed.entry().seq())
-                    .put("what", Codes.of(signed.disposed().disposition())).put("reason", signed.disposed().reason())
-                    .put("signed-by", signed.disposed().signedBy()).put("lapsed-with", signed.lapsed().orElseThrow().seq()));
+            lapsed.forEach(signed -> write(signed.disposed(), all.addObject().put("entry", signed.entry().seq()))
+                    .put("lapsed-with", signed.lapsed().orElseThrow().seq()));
         }
+    }
+
+    private static ObjectNode write(Event.Disposed disposed, ObjectNode to) {
+        to.put("what", Codes.of(disposed.disposition())).put("reason", disposed.reason()).put("signed-by", disposed.signedBy());
+        disposed.document().ifPresent(number -> to.put("number", number));
+        return to;
     }
 
     private static void write(Limits limits, ObjectNode to) {

@@ -288,15 +288,15 @@ public final class RunSession {
         return to.isBlank() ? refuse(Objection.Kind.BLANK) : kept(new Event.HandedOver(to.strip()));
     }
 
-    /** Signs for the finding as it stands: what changes it later, or what it rests on, makes the signature lapse. */
-    public Reply dispose(Disposition disposition, String reason, String signedBy) throws CouldNotSave {
-        if (reason.isBlank() || signedBy.isBlank()) {
-            return refuse(Objection.Kind.BLANK);
-        }
-        Optional<Objection> against = Signing.inName(signedBy).or(this::shut).or(() -> Gate.disposing(sheet().line(inHand.number()).finding(), disposition))
-                .or(() -> Dispositions.against(inHand.stepClass(), disposition));
-        return against.isPresent() ? Reply.refused(state(), against.get())
-                : kept(new Event.Disposed(inHand.number(), disposition, reason.strip(), signedBy.strip()));
+    /**
+     * Signs for the finding as it stands: what changes it later, or what it rests on, makes the signature lapse.
+     *
+     * @param number of the concession, the approval or the nonconformance; a blank one is none. What departs from the drawing needs one
+     */
+    public Reply dispose(Disposition disposition, String reason, String signedBy, String number) throws CouldNotSave {
+        Event.Disposed disposed = Dispositions.signed(inHand, disposition, reason, signedBy, number);
+        Optional<Objection> against = shut().or(() -> Dispositions.against(sheet().line(inHand.number()).finding(), disposed));
+        return against.isPresent() ? Reply.refused(state(), against.get()) : kept(disposed);
     }
 
     /** Signs and leaves the run as open or as closed as it is. */

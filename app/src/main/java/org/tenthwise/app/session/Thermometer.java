@@ -9,7 +9,6 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Warmth;
-import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Event.PassBegun.Why;
@@ -35,7 +34,7 @@ final class Thermometer {
 
     private static boolean warms(Event event) {
         return event instanceof Event.PassBegun pass && pass.why() == Why.CUT
-                || event instanceof Event.Disposed disposed && disposed.disposition() == Disposition.REWORK;
+                || event instanceof Event.Disposed disposed && disposed.disposition().changesTheWork();
     }
 
     static Optional<Objection> objection(String text, Climate climate) {

@@ -91,12 +91,13 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     (note, to) -> to.put("step", note.step()).put("words", note.words()),
                     from -> new Event.NoteMade(from.step("step"), from.text("words"))),
             new EventKind<>("disposed", Event.Disposed.class,
-                    (disposed, to) -> to.put("step", disposed.step())
-                            .put("disposition", Fields.word(disposed.disposition()))
-                            .put("reason", disposed.reason())
-                            .put("signed-by", disposed.signedBy()),
+                    (disposed, to) -> {
+                        to.put("step", disposed.step()).put("disposition", Fields.word(disposed.disposition()))
+                                .put("reason", disposed.reason()).put("signed-by", disposed.signedBy());
+                        disposed.document().ifPresent(number -> to.put("number", number));
+                    },
                     from -> new Event.Disposed(from.step("step"), from.word("disposition", Disposition.class),
-                            from.text("reason"), from.text("signed-by"))),
+                            from.text("reason"), from.text("signed-by"), from.textIfAny("number"))),
             new EventKind<>("handed-over", Event.HandedOver.class,
                     (over, to) -> to.put("to", over.to()),
                     from -> new Event.HandedOver(from.text("to"))),

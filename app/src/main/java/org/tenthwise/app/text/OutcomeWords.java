@@ -138,7 +138,8 @@ public final class OutcomeWords {
         String beside = BESIDE.stream().filter(of -> !sheet.of(of).isEmpty())
                 .map(of -> words.say(words.key("outcome.beside", of), sheet.of(of).stream().filter(line -> line.finding().verdict().passed()).count(),
                         sheet.of(of).size())).collect(Collectors.joining(", "));
-        String counted = words.say("outcome.passed", words.say("outcome.characteristics", passed, sheet.characteristics().size()));
+        String all = words.say("outcome.characteristics", passed, sheet.characteristics().size());
+        String counted = sheet.repaired() == 0 ? words.say("outcome.passed", all) : words.say("outcome.passed-repaired", all, sheet.repaired());
         return beside.isEmpty() ? counted + "." : words.say("outcome.passed-beside", counted, beside);
     }
 

@@ -162,10 +162,22 @@ public final class Sentences {
         return line.disposed().map(d -> words.say("disposition", d.disposition())).orElse("");
     }
 
+    /** The number a disposition was signed under, or that none was given where one belongs to it; empty where none does. */
+    public String document(Event.Disposed disposed) {
+        String name = words.say("disposition.number", disposed.disposition());
+        return disposed.document().map(number -> words.say("disposition.document", name, number))
+                .orElse(disposed.disposition().departsFromTheDrawing() ? words.say("disposition.no-document", name) : "");
+    }
+
     /** What was signed last for a characteristic and does not hold any more; empty where nothing was or it still holds. */
     public String lapsed(Line line) {
-        return line.lapsed().map(Disposing::disposed).map(signed -> words.say("signed.lapsed",
+        return line.lapsed().map(Disposing::disposed).map(signed -> words.say(signed.disposition().changesTheWork() ? "signed.done" : "signed.lapsed",
                 words.say("disposition", signed.disposition()), signed.signedBy())).orElse("");
+    }
+
+    /** That a characteristic was ever repaired, which no later reading undoes; empty where it was not. */
+    public String repaired(Line line) {
+        return line.repaired() ? words.say("disposition.repaired") : "";
     }
 
     /** The room between wire and root, or how far short of it; where the plan gives no root, that it cannot be told. */

@@ -11,6 +11,7 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
@@ -23,6 +24,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
 
@@ -156,6 +160,19 @@ class CsvRecordTest {
         assertFalse(rows.isEmpty());
         rows.forEach(row -> assertEquals(List.of("found off", "Setter 2", ""),
                 List.of(row.get("struck-out"), row.get("struck-out-by"), row.get("value"))));
+    }
+
+    @Test
+    void aRepairStaysInEveryRowOfItsCharacteristicAndADispositionHasItsNumber() throws IOException {
+        Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE)
+                .add(new Event.Disposed(12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
+                .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
+                .add(new Event.Disposed(19, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
+        List<CSVRecord> rows = rows(walk.evidence()).stream().filter(row -> !row.get("repaired").isEmpty()).toList();
+        assertEquals(Set.of("12"), rows.stream().map(row -> row.get("number")).collect(Collectors.toSet()));
+        assertEquals("repaired", rows.get(rows.size() - 1).get("pass-begun-for"));
+        assertTrue(rows(walk.evidence()).stream().filter(row -> row.get("number").equals("19") && !row.get("disposition").isEmpty())
+                .allMatch(row -> row.get("disposition-number").equals("C-117")));
     }
 
     @Test

@@ -91,7 +91,7 @@ class EveryNodeOfARecordTest {
     private final List<String> unseen = new ArrayList<>();
     private int aimed;
 
-    /** A short run that has a little of everything: readings, a gauge set, answers, a strike, a doubt, a note, a second pass, a concession. */
+    /** A short run that has a little of everything: readings, a gauge set, answers, a strike, a doubt, a note, a second pass, a repair, a concession. */
     private ObjectNode record() {
         Setting bore = Setting.onMaster(new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "R-20",
                 mm("20.001"), mm("0.000"));
@@ -103,7 +103,9 @@ class EveryNodeOfARecordTest {
                 .add(new Event.TemperatureTaken(2, Body.PART, Celsius.of("22.5"))).add(new Event.TemperatureTaken(2, Body.GAUGE, Celsius.of("20.5")))
                 .add(new Event.DoubtFlagged(2, "Which end?")).add(new Event.NoteMade(0, "Night shift."))
                 .add(new Event.PassBegun(2, Event.PassBegun.Why.CUT)).add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
-                .add(new Event.Disposed(2, Disposition.USE_AS_IS, "Agreed.", "Inspector 1")).evidence();
+                .add(new Event.Disposed(2, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")))
+                .add(new Event.ReadingTaken(2, "1.1", mm("-0.060"))).add(new Event.ReadingTaken(2, "2.1", mm("-0.061")))
+                .add(new Event.Disposed(2, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-1"))).evidence();
         try {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             new JsonRecord().write(evidence, out);

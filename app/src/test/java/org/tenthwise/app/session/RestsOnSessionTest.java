@@ -92,7 +92,7 @@ class RestsOnSessionTest {
     @Test
     void aConcessionLapsesWithTheReadingItWasSignedForAndTheHoldPointIsShutAgain() throws Exception {
         enter("20.033");
-        taken(session.dispose(Disposition.USE_AS_IS, "Does no harm", "Inspector 1"));
+        taken(session.dispose(Disposition.USE_AS_IS, "Does no harm", "Inspector 1", "C-1"));
         session.goTo(AFTER);
         assertFalse(session.state().line().held());
         session.goTo(BORE);
@@ -108,16 +108,16 @@ class RestsOnSessionTest {
     @Test
     void nothingIsSignedForACheckThatIsOpenAndNoConcessionForOneThatPassed() throws Exception {
         for (Disposition disposition : Disposition.values()) {
-            assertEquals(Objection.Kind.STILL_OPEN, refused(session.dispose(disposition, "because", "Inspector 1")));
+            assertEquals(Objection.Kind.STILL_OPEN, refused(session.dispose(disposition, "because", "Inspector 1", "C-1")));
         }
         enter("20.010");
-        assertEquals(Objection.Kind.PASSED, refused(session.dispose(Disposition.USE_AS_IS, "because", "Inspector 1")));
+        assertEquals(Objection.Kind.PASSED, refused(session.dispose(Disposition.USE_AS_IS, "because", "Inspector 1", "C-1")));
     }
 
     @Test
     void afterReworkTheCheckIsAskedAnew() throws Exception {
         enter("20.033");
-        taken(session.dispose(Disposition.REWORK, "Sleeve it", "Inspector 1"));
+        taken(session.dispose(Disposition.REWORK, "Sleeve it", "Inspector 1", ""));
         assertEquals(Standing.OPEN, standing());
         assertInstanceOf(Asked.Reading.class, session.state().asked());
         enter("20.010");

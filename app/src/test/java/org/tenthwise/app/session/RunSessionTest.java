@@ -255,9 +255,9 @@ class RunSessionTest {
         session.goTo(RUN_OUT);
         for (Disposition unfit : List.of(Disposition.USE_AS_IS, Disposition.SCRAP)) {
             assertEquals(Objection.Kind.NOT_FOR_THIS_CLASS,
-                    session.dispose(unfit, "Turned true in operation 20", "Inspector 1").objection().orElseThrow().kind());
+                    session.dispose(unfit, "Turned true in operation 20", "Inspector 1", "C-1").objection().orElseThrow().kind());
         }
-        session.dispose(Disposition.CARRY_ON, "Turned true in operation 20", "Foreman 1");
+        session.dispose(Disposition.CARRY_ON, "Turned true in operation 20", "Foreman 1", "");
         session.goTo(6);
         assertInstanceOf(Asked.Answering.class, session.state().asked());
         assertEquals(1, session.state().sheet().carriedOn(StepClass.SET_UP));

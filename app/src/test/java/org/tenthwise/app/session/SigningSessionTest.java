@@ -160,8 +160,8 @@ class SigningSessionTest {
     void aSetUpIsCarriedOnWithAReasonAndSaidInTheHeading() throws Exception {
         session.answer(Answer.NO);
         assertEquals(List.of(Disposition.CARRY_ON), Dispositions.offeredTo(StepClass.SET_UP));
-        assertEquals(Objection.Kind.BLANK, refused(session.dispose(Disposition.CARRY_ON, " ", "Foreman 1")));
-        session.dispose(Disposition.CARRY_ON, "Held by hand", "Foreman 1");
+        assertEquals(Objection.Kind.BLANK, refused(session.dispose(Disposition.CARRY_ON, " ", "Foreman 1", "")));
+        session.dispose(Disposition.CARRY_ON, "Held by hand", "Foreman 1", "");
         session.goTo(2);
         session.answer(Answer.YES);
         assertEquals("Conforms, one set-up step carried on. Not signed.", heading());
@@ -172,8 +172,8 @@ class SigningSessionTest {
         session.answer(Answer.YES);
         session.goTo(2);
         session.answer(Answer.NO);
-        assertEquals(Objection.Kind.NOT_FOR_THIS_CLASS, refused(session.dispose(Disposition.CARRY_ON, "because", "Foreman 1")));
-        session.dispose(Disposition.SCRAP, "Broken", "Inspector 1");
+        assertEquals(Objection.Kind.NOT_FOR_THIS_CLASS, refused(session.dispose(Disposition.CARRY_ON, "because", "Foreman 1", "")));
+        session.dispose(Disposition.SCRAP, "Broken", "Inspector 1", "");
         assertEquals("Does not conform: 1 of 1 characteristics out. Scrapped. Not signed.", heading());
     }
 
@@ -183,7 +183,10 @@ class SigningSessionTest {
         assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.sign("Inspector\u202e1", SignedAs.ACCEPTED)));
         assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.close("Inspector\u00071", SignedAs.ACCEPTED)));
         assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.handOver("Setter\u200b2")));
-        assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.dispose(Disposition.USE_AS_IS, "why", "Inspector\u202e1")));
+        assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.dispose(Disposition.USE_AS_IS, "why", "Design office", "C-1\u200b")));
+        assertEquals(Objection.Kind.BLANK, refused(session.dispose(Disposition.USE_AS_IS, "why", "Design office", " ")));
+        assertEquals(Objection.Kind.BLANK, refused(session.dispose(Disposition.REPAIR, "why", "Design office", "")));
+        assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.dispose(Disposition.USE_AS_IS, "why", "Inspector\u202e1", "C-1")));
         assertThrows(IllegalArgumentException.class, () -> new Beginning(plan(PLAN), "0\u202e01", "L-1", "", "Setter 2"));
     }
 

@@ -155,7 +155,7 @@ class TemperatureSessionTest {
     @Test
     void noTemperatureFromBeforeReworkIsSuggested() throws Exception {
         enter("24", "21", "30.100");
-        assertEquals(Optional.empty(), session.dispose(Disposition.REWORK, "Honed to the next size", "Inspector 1").objection());
+        assertEquals(Optional.empty(), session.dispose(Disposition.REWORK, "Honed to the next size", "Inspector 1", "").objection());
         assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
     }
 

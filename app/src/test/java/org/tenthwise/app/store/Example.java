@@ -79,6 +79,8 @@ record Example(String kind, Event event, String json) {
                         {"step":3,"words":"coolant 21 °C"}"""),
                 new Example("disposed", new Event.Disposed(3, Disposition.USE_AS_IS, "no load there", "Q. Miller"), """
                         {"step":3,"disposition":"use-as-is","reason":"no load there","signed-by":"Q. Miller"}"""),
+                new Example("disposed", new Event.Disposed(3, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-7")), """
+                        {"step":3,"disposition":"repair","reason":"sleeved","signed-by":"Design office","number":"A-7"}"""),
                 new Example("handed-over", new Event.HandedOver("B. Fitter"), """
                         {"to":"B. Fitter"}"""),
                 new Example("taken-over", new Event.TakenOver(), "{}"),

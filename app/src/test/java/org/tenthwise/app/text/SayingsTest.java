@@ -28,6 +28,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -99,6 +100,16 @@ class SayingsTest {
         add(new Event.Answered(18, Question.GO_ENTERS, Answer.YES));
         add(new Event.Answered(18, Question.NOT_GO_ENTERS, Answer.YES));
         assertEquals("go enters, not-go does too", new Sentences(WORDS).value(finding(18)));
+    }
+
+    @Test
+    void ofWhatPassedItIsSaidHowManyWereRepaired() {
+        read(13, "30.010", "30.010", "30.010", "30.025");
+        add(new Event.Disposed(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")));
+        assertEquals("0 of 14 characteristics passed; beside them 0 of 8 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
+        read(13, "0.010", "0.010", "0.010", "0.010");
+        assertEquals("1 of 14 characteristics passed, 1 of them after a repair; beside them 0 of 8 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
+        assertEquals("Repaired: it counts among the concessions.", new Sentences(WORDS).repaired(sheet().line(13)));
     }
 
     @Test

@@ -114,7 +114,8 @@ class FormsScreenTest extends ScreenTest {
         RunSession session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
         seen("dispose", "what", window -> dispose(window, session, 0));
         seen("dispose", "why", window -> dispose(window, session, 1));
-        seen("dispose", "who", window -> dispose(window, session, 2));
+        seen("dispose", "number", window -> dispose(window, session, 2));
+        seen("dispose", "who", window -> dispose(window, session, 3));
     }
 
     private Screen dispose(Window window, RunSession session, int presses) {

@@ -56,7 +56,7 @@ class RecordScreenTest extends ScreenTest {
         Workshop.must(() -> {
             session.strikeOut(session.state().pass().readings().get(0).entry().seq(), "Chip under the gauge");
             session.enter("0.012");
-            session.dispose(Disposition.USE_AS_IS, "Key fitted by hand", "Inspector 1");
+            session.dispose(Disposition.USE_AS_IS, "Key fitted by hand", "Inspector 1", "C-1");
             return session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         });
         seen("record", "closed", window -> record(window, session.id()));

@@ -16,6 +16,12 @@ final class SampleStep {
     private static final String PASS = "pass";
     private static final String CONCESSION = "concession";
     private static final String CARRY_ON = "carry_on";
+    private static final String REWORK = "rework";
+    private static final String REPAIR = "repair";
+    private static final String SCRAP = "scrap";
+    private static final String OF_DRAWING = "only a check of the drawing is conceded, reworked, repaired or scrapped; write \"carry_on\"";
+    /** What stands for the number of a document that departs from the drawing, where the file gives none. */
+    private static final String NONE_YET = "None yet";
     /** Those a person chooses; the others come by themselves. */
     private static final List<Event.PassBegun.Why> WHYS =
             Stream.of(Event.PassBegun.Why.values()).filter(Event.PassBegun.Why::isSaid).toList();
@@ -38,7 +44,7 @@ final class SampleStep {
             Keys pass = keys.inside(PASS, table);
             (pass.has(SampleGauges.GAUGE) ? setting(pass, gauges) : usual).ifPresent(set -> events.set(number, set));
             new SamplePass(pass, step, plan, gauges, events).read();
-            pass.word("why", WHYS, SamplePass::word).ifPresent(why -> events.add(new Event.PassBegun(number, why)));
+            ended(pass).ifPresent(events::add);
             pass.finish();
         }
         keys.ifAny(PASS, key -> Optional.empty());
@@ -46,9 +52,11 @@ final class SampleStep {
         new SamplePass(keys, step, plan, gauges, events).read();
         keys.ifAny("doubt", keys::prose).ifPresent(words -> events.add(new Event.DoubtFlagged(number, words)));
         keys.ifAny("note", keys::prose).ifPresent(words -> events.add(new Event.NoteMade(number, words)));
-        boolean ofDrawing = step.stepClass() == StepClass.DRAWING;
-        disposed(CONCESSION, Disposition.USE_AS_IS, ofDrawing, "only a check of the drawing is conceded; write \"carry_on\"").ifPresent(events::add);
-        disposed(CARRY_ON, Disposition.CARRY_ON, !ofDrawing, "a check of the drawing cannot be carried on with; write \"concession\"").ifPresent(events::add);
+        disposed(keys, CONCESSION, Disposition.USE_AS_IS).ifPresent(events::add);
+        disposed(keys, CARRY_ON, Disposition.CARRY_ON).ifPresent(events::add);
+        disposed(keys, REWORK, Disposition.REWORK).ifPresent(events::add);
+        disposed(keys, REPAIR, Disposition.REPAIR).ifPresent(events::add);
+        disposed(keys, SCRAP, Disposition.SCRAP).ifPresent(events::add);
         keys.finish();
     }
 
@@ -56,16 +64,27 @@ final class SampleStep {
         return step.check().means().flatMap(means -> gauges.setting(of, means, plan.unit()));
     }
 
-    private Optional<Event> disposed(String key, Disposition disposition, boolean fits, String otherwise) {
-        return keys.ifAny(key, keys::table).flatMap(table -> {
-            if (!fits) {
-                keys.problem(key, otherwise);
+    /** What an earlier pass ended with: the work was cut, moved or measured again, or given into rework or repair. */
+    private Optional<Event> ended(Keys pass) {
+        if (pass.has(REWORK) || pass.has(REPAIR)) {
+            return disposed(pass, REWORK, Disposition.REWORK).or(() -> disposed(pass, REPAIR, Disposition.REPAIR));
+        }
+        return pass.word("why", WHYS, SamplePass::word).map(why -> new Event.PassBegun(step.number(), why));
+    }
+
+    private Optional<Event> disposed(Keys of, String key, Disposition disposition) {
+        boolean carriesOn = disposition == Disposition.CARRY_ON;
+        return of.ifAny(key, of::table).flatMap(table -> {
+            if (carriesOn == (step.stepClass() == StepClass.DRAWING)) {
+                of.problem(key, carriesOn ? "a check of the drawing cannot be carried on with; write \"concession\"" : OF_DRAWING);
             }
-            Keys signed = keys.inside(key, table);
+            Keys signed = of.inside(key, table);
             Optional<String> by = signed.text("by");
             Optional<String> reason = signed.prose("reason");
+            Optional<String> number = carriesOn ? Optional.empty() : signed.ifAny("number", signed::text);
             signed.finish();
-            return signed.built(() -> new Event.Disposed(step.number(), disposition, reason.orElseThrow(), by.orElseThrow()));
+            return signed.built(() -> new Event.Disposed(step.number(), disposition, reason.orElseThrow(), by.orElseThrow(),
+                    disposition.departsFromTheDrawing() ? number.or(() -> Optional.of(NONE_YET)) : number));
         });
     }
 }

@@ -101,6 +101,14 @@ class SampleReaderTest {
                 [[step.pass]]
                 readings = ["+0.150"]
                 why = "cut"
+
+                [[step.pass]]
+                readings = ["+0.151"]
+                repair = { by = "Design office", reason = "Sleeved.", number = "A-7" }
+
+                [[step.pass]]
+                readings = ["+0.152"]
+                rework = { by = "Inspector 1", reason = "Burr." }
                 """);
         Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
         assertEquals(List.of(
@@ -109,10 +117,14 @@ class SampleReaderTest {
                 new Event.GaugeSet(13, Setting.onMaster(gauge, "MR-30", mm("30.0010"), mm("-0.000"))),
                 new Event.ReadingTaken(13, "1.1", mm("+0.150")),
                 new Event.PassBegun(13, Event.PassBegun.Why.CUT),
+                new Event.ReadingTaken(13, "1.1", mm("+0.151")),
+                new Event.Disposed(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")),
+                new Event.ReadingTaken(13, "1.1", mm("+0.152")),
+                new Event.Disposed(13, Disposition.REWORK, "Burr.", "Inspector 1"),
                 new Event.ReadingTaken(13, "1.1", mm("+0.010")),
                 new Event.ReadingTaken(13, "2.1", mm("0.0")),
                 new Event.NoteMade(13, "Rocked twice."),
-                new Event.Disposed(13, Disposition.USE_AS_IS, "It will do.", "Inspector 1")), sample.events());
+                new Event.Disposed(13, Disposition.USE_AS_IS, "It will do.", "Inspector 1", Optional.of("None yet"))), sample.events());
     }
 
     @Test

@@ -58,6 +58,16 @@ public record Line(Step step, Finding finding, List<Finding> earlier, List<Run.P
         return isOfDrawing() && isDisposed(Disposition.USE_AS_IS);
     }
 
+    /** Whether it was ever given into repair, which no later entry undoes; only a characteristic can be. */
+    public boolean repaired() {
+        return isOfDrawing() && dispositions.stream().anyMatch(signed -> signed.disposed().disposition() == Disposition.REPAIR);
+    }
+
+    /** Settled, yet not as the drawing has it: conceded, or passed after a repair. */
+    public boolean byConcession() {
+        return finding.verdict().passed() ? repaired() : conceded();
+    }
+
     /** Gone on with though it did not pass; only what is not of the drawing can be. Runs of older plans have it as used as it is. */
     public boolean carriedOn() {
         return !isOfDrawing() && !finding.verdict().passed()

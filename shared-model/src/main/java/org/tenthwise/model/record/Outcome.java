@@ -2,9 +2,9 @@ package org.tenthwise.model.record;
 
 /** What the characteristics of a part come to. Who signed for it stands beside it and does not change it. */
 public enum Outcome {
-    /** Every characteristic passed. */
+    /** Every characteristic passed, none of them after a repair. */
     CONFORMS,
-    /** What did not pass is used as it is, by concession. */
+    /** What did not pass is used as it is, by concession; or something passed after a repair. */
     CONFORMS_WITH_CONCESSIONS,
     /** Scrapped, or out with no concession; once the run is closed, also what could still have been cut. */
     DOES_NOT_CONFORM,

@@ -60,14 +60,19 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
         return lines.stream().filter(line -> line.step().stepClass() == wanted).toList();
     }
 
-    /** How many characteristics stand so. */
+    /** How many characteristics stand so, repaired or not. */
     public long count(Standing standing) {
         return characteristics().stream().filter(line -> line.finding().verdict().standing() == standing).count();
     }
 
-    /** How many characteristics did not pass and are used as they are. */
+    /** How many characteristics are not as the drawing has them and are used: conceded, or repaired and in by measurement. */
     public long concessions() {
-        return characteristics().stream().filter(line -> line.conceded() && !line.finding().verdict().passed()).count();
+        return characteristics().stream().filter(Line::byConcession).count();
+    }
+
+    /** How many characteristics passed that were repaired before. */
+    public long repaired() {
+        return characteristics().stream().filter(line -> line.finding().verdict().passed() && line.repaired()).count();
     }
 
     /** How many steps of a class were gone on with though they did not pass. */

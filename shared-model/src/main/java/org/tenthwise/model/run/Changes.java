@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 
 /**
  * Which step an entry changes the finding of: by what was read or answered there, by what of it was struck out, by a new
- * pass, by rework. A note, a doubt, a gauge taken or set and any other signature change none.
+ * pass, by rework or repair. A note, a doubt, a gauge taken or set and any other signature change none.
  */
 final class Changes {
 
@@ -26,7 +26,7 @@ final class Changes {
         if (entry.event() instanceof Event.PassBegun pass) {
             return Optional.of(pass.step());
         }
-        return entry.event() instanceof Event.Disposed disposed && disposed.disposition() == Disposition.REWORK
+        return entry.event() instanceof Event.Disposed disposed && disposed.disposition().changesTheWork()
                 ? Optional.of(disposed.step()) : taken(entry.event());
     }
 

@@ -123,11 +123,13 @@ public sealed interface Event {
             /** Another step whose value it uses was measured anew or corrected. Follows by itself, is never an entry. */
             RESTED_ON_CHANGED,
             /** It was given into rework. Follows by itself, is never an entry. */
-            REWORKED;
+            REWORKED,
+            /** It was given into repair. Follows by itself, is never an entry. */
+            REPAIRED;
 
             /** Whether a person says so, as an entry of its own. */
             public boolean isSaid() {
-                return this != RESTED_ON_CHANGED && this != REWORKED;
+                return this == CUT || this == MOVED || this == MEASURED_AGAIN;
             }
         }
     }
@@ -139,8 +141,23 @@ public sealed interface Event {
     record NoteMade(int step, String words) implements Event {
     }
 
-    /** What is to happen to a step that did not pass, signed by someone with the right. */
-    record Disposed(int step, Disposition disposition, String reason, String signedBy) implements Event {
+    /**
+     * What is to happen to a step that did not pass, signed by someone with the right.
+     *
+     * @param document number of the concession, of the approval or of the nonconformance, or the words said in its place; absent where
+     *                 none was given
+     */
+    record Disposed(int step, Disposition disposition, String reason, String signedBy, Optional<String> document) implements Event {
+
+        public Disposed {
+            if (document.filter(String::isBlank).isPresent()) {
+                throw new IllegalArgumentException("A number of a document is given or is absent");
+            }
+        }
+
+        public Disposed(int step, Disposition disposition, String reason, String signedBy) {
+            this(step, disposition, reason, signedBy, Optional.empty());
+        }
     }
 
     /** Another person took the run over. */

@@ -16,7 +16,7 @@ import org.tenthwise.model.run.Run.Temperature;
 
 /**
  * The passes of one step, one entry after the other. A pass ends where someone begins the next, and by itself where the step
- * is given into rework or a step it rests on changes: what was found with the size of before says nothing of the size of now.
+ * is given into rework or repair, or a step it rests on changes: what was found with the size of before says nothing of the size of now.
  * A pass with nothing in it does not end by itself.
  */
 final class Passes {
@@ -94,8 +94,8 @@ final class Passes {
         }
         if (restsOn.contains(changed.get())) {
             end(entry, Why.RESTED_ON_CHANGED, changed.get());
-        } else if (changed.get() == step && entry.event() instanceof Event.Disposed) {
-            end(entry, Why.REWORKED, step);
+        } else if (changed.get() == step && entry.event() instanceof Event.Disposed disposed) {
+            end(entry, disposed.disposition() == Disposition.REPAIR ? Why.REPAIRED : Why.REWORKED, step);
         }
     }
 

@@ -138,6 +138,59 @@ class DispositionTest {
     }
 
     @Test
+    void whatPassesAfterARepairIsSettledAndCountsAmongTheConcessions() {
+        sign(Disposition.REPAIR);
+        assertEquals(Standing.OPEN, line().finding().verdict().standing());
+        assertEquals(Optional.of(Why.REPAIRED), line().pass().why());
+        assertTrue(bench.sheet().line(AFTER).held());
+        assertEquals(0, bench.sheet().concessions());
+
+        bench.read(BORE, "20.010").did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
+        assertEquals(Standing.PASS, line().finding().verdict().standing());
+        assertTrue(line().settled());
+        assertFalse(bench.sheet().line(AFTER).held());
+        assertEquals(1, bench.sheet().repaired());
+        assertEquals(1, bench.sheet().concessions());
+        assertEquals(Outcome.CONFORMS_WITH_CONCESSIONS, bench.sheet().outcome());
+        assertFalse(bench.sheet().conformsUncontested());
+    }
+
+    @Test
+    void aRepairIsNeverUndoneByWhatComesAfter() {
+        sign(Disposition.REPAIR);
+        bench.read(BORE, "20.010").did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
+        sign(Disposition.REWORK);
+        bench.read(BORE, "20.011").did(new Event.PassBegun(BORE, Why.CUT)).read(BORE, "20.012");
+        assertEquals(Standing.PASS, line().finding().verdict().standing());
+        assertTrue(line().repaired());
+        assertEquals(Outcome.CONFORMS_WITH_CONCESSIONS, bench.sheet().outcome());
+    }
+
+    @Test
+    void whatIsStillOutAfterARepairFailsUntilItIsConcededAndCountsOnce() {
+        sign(Disposition.REPAIR);
+        bench.read(BORE, "20.030").did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
+        assertEquals(Outcome.DOES_NOT_CONFORM, bench.sheet().outcome());
+        assertEquals(0, bench.sheet().concessions());
+        sign(Disposition.USE_AS_IS);
+        assertEquals(1, bench.sheet().concessions());
+        assertEquals(0, bench.sheet().repaired());
+        assertEquals(Outcome.CONFORMS_WITH_CONCESSIONS, bench.sheet().outcome());
+    }
+
+    @Test
+    void aRepairOfTheBoreOpensItsPlugWhichIsNoConcessionForThat() {
+        Bench plug = new Bench().step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
+                .step(new Check.PlugFit(BORE, Limits.atMost(mm("0.020")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
+                .read(BORE, "20.019").read(2, "20.000").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .did(new Event.Disposed(BORE, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-1")));
+        assertEquals(Standing.OPEN, plug.sheet().line(2).finding().verdict().standing());
+        plug.read(BORE, "20.019").read(2, "20.000").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
+        assertFalse(plug.sheet().line(2).byConcession());
+        assertEquals(1, plug.sheet().concessions());
+    }
+
+    @Test
     void aConcessionOnWhatIsNotFoundOutSettlesNothing() {
         Bench open = new Bench().step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE).step(new Check.Confirm("b"))
                 .did(new Event.Disposed(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"));

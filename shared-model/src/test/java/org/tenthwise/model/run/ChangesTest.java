@@ -36,7 +36,8 @@ class ChangesTest {
     static List<Event> thoseThatDo() {
         return List.of(READ.event(), new Event.TemperatureTaken(7, Body.PART, Celsius.of("21")), new Event.Answered(7, Question.CONFIRMED, Answer.YES),
                 new Event.StruckOut(READ.seq(), "slipped"), new Event.StruckOut(SET.seq(), "wrong ring"),
-                new Event.PassBegun(7, Event.PassBegun.Why.CUT), new Event.Disposed(7, Disposition.REWORK, "burr", "Inspector 1"));
+                new Event.PassBegun(7, Event.PassBegun.Why.CUT), new Event.Disposed(7, Disposition.REWORK, "burr", "Inspector 1"),
+                new Event.Disposed(7, Disposition.REPAIR, "sleeved", "Design office"));
     }
 
     /** What a newer release means by its entries nobody knows: such a run never conforms, whatever they change. */

@@ -145,7 +145,7 @@ class WhatARunTellsTest {
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"RESTED_ON_CHANGED", "REWORKED"})
+    @EnumSource(names = {"RESTED_ON_CHANGED", "REWORKED", "REPAIRED"})
     void aPassThatBeginsByItselfIsNoEntry(Event.PassBegun.Why byItself) {
         assertThrows(IllegalArgumentException.class, () -> new Event.PassBegun(1, byItself));
     }

@@ -67,8 +67,9 @@ final class CourseSection {
             return Optional.of(matter.say("record.course.note", step(note.step()), note.words()));
         }
         if (event instanceof Event.Disposed disposed) {
-            return Optional.of(matter.say("record.course.disposed", step(disposed.step()),
-                    matter.words().say("disposition", disposed.disposition()), disposed.reason(), disposed.signedBy()));
+            return Optional.of((matter.say("record.course.disposed", step(disposed.step()),
+                    matter.words().say("disposition", disposed.disposition()), disposed.reason(), disposed.signedBy())
+                    + " " + matter.sentences().document(disposed)).strip());
         }
         if (event instanceof Event.HandedOver over) {
             return Optional.of(matter.say("record.course.handed-over", over.to()));

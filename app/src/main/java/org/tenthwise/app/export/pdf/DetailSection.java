@@ -66,6 +66,7 @@ final class DetailSection {
         if (line.disposed().isPresent()) {
             said.add(matter.say("record.signed-for", matter.sentences().disposition(line)));
         }
+        said.add(matter.sentences().repaired(line));
         return String.join(" ", said.stream().filter(part -> !part.isEmpty()).toList());
     }
 

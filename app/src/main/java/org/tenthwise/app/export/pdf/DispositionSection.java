@@ -7,6 +7,7 @@ import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Disposing;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.verdict.Standing;
@@ -39,11 +40,18 @@ final class DispositionSection {
                     new Point(Flow.LEFT + 8, middle), 6.5));
         }
         String what = matter.words().say("disposition", disposed.disposition());
+        String lapsed = disposed.disposition().changesTheWork() ? "record.disposed-done" : "record.disposed-lapsed";
         flow.text(signed.lapsed()
-                .map(with -> matter.say("record.disposed-lapsed", line.step().number(), line.step().name(), what, with.seq()))
+                .map(with -> matter.say(lapsed, line.step().number(), line.step().name(), what, with.seq()))
                 .orElseGet(() -> matter.say("record.disposed", line.step().number(), line.step().name(), what)),
                 Style.BOLD, TEXT, Flow.RIGHT - TEXT);
         flow.text(disposed.reason(), Style.TEXT, TEXT, Flow.RIGHT - TEXT);
+        for (String more : List.of(matter.sentences().document(disposed),
+                disposed.disposition() == Disposition.REPAIR ? matter.sentences().repaired(line) : "")) {
+            if (!more.isEmpty()) {
+                flow.text(more, Style.TEXT, TEXT, Flow.RIGHT - TEXT);
+            }
+        }
         flow.text(matter.signed(disposed.signedBy(), signed.entry()), Style.SMALL, TEXT, Flow.RIGHT - TEXT);
         flow.down(6);
     }

@@ -107,9 +107,9 @@ final class Facts {
             } else if (entry.event() instanceof Event.NoteMade note && note.step() == step) {
                 said.add(new Fact("record.fact.note", noted(note.words(), entry)));
             } else if (entry.event() instanceof Event.Disposed disposed && disposed.step() == step) {
-                said.add(new Fact("record.fact.disposition", matter.say("record.disposition",
+                said.add(new Fact("record.fact.disposition", (matter.say("record.disposition",
                         matter.words().say("disposition", disposed.disposition()), disposed.reason(),
-                        matter.signed(disposed.signedBy(), entry))));
+                        matter.signed(disposed.signedBy(), entry)) + " " + matter.sentences().document(disposed)).strip()));
             }
         }
         return said;

@@ -12,6 +12,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
@@ -57,6 +58,9 @@ final class Figure {
         }
         verdict.margin().ifPresent(margin -> said.add(margin(line.finding(), margin)));
         line.disposed().ifPresent(disposed -> said.add(words.say("record.short-disposition", disposed.disposition())));
+        if (line.repaired() && line.disposed().filter(disposed -> disposed.disposition() == Disposition.REPAIR).isEmpty()) {
+            said.add(words.say("record.repaired"));
+        }
         return said;
     }
 

@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.dispose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.Dispositions;
 import org.tenthwise.app.session.State;
@@ -16,6 +17,9 @@ import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepCard;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
 
 /** What becomes of the step in hand, why, and who signs. */
 public final class DisposeViewModel {
@@ -28,6 +32,9 @@ public final class DisposeViewModel {
     private final Journey journey;
     private final Field<Disposition> what;
     private final Field<String> why;
+    private final Field<String> concession;
+    private final Field<String> approval;
+    private final Field<String> nonconformance;
     private final Field<String> who;
     private final FormViewModel form;
 
@@ -39,12 +46,45 @@ public final class DisposeViewModel {
                 disposition -> words.say("dispose.what", disposition));
         why = Field.words("why", words.say("dispose.why"), words.say("dispose.why.question"), true, MOST_REASON);
         who = Field.words("who", words.say("dispose.who"), words.say("dispose.who.question"), true, MOST_NAME);
-        form = new FormViewModel(List.of(what, why, who), words, words.say("dispose.act"), this::dispose);
-        what.valueProperty().subscribe(chosen -> chosen.ifPresent(this::offerReasons));
+        concession = number("concession", Disposition.USE_AS_IS);
+        approval = number("approval", Disposition.REPAIR);
+        nonconformance = number("nonconformance", Disposition.SCRAP);
+        form = new FormViewModel(List.of(what, why, concession, approval, nonconformance, who), words, words.say("dispose.act"), this::dispose);
+        numbers().forEach(number -> number.askedProperty().set(false));
+        what.valueProperty().subscribe(chosen -> chosen.ifPresent(this::chosen));
     }
 
-    private void offerReasons(Disposition disposition) {
+    private Field<String> number(String id, Disposition disposition) {
+        return Field.words(id, words.say("disposition.number", disposition), words.say("dispose.number.question", disposition),
+                disposition.departsFromTheDrawing(), MOST_NAME);
+    }
+
+    private Stream<Field<String>> numbers() {
+        return Stream.of(concession, approval, nonconformance);
+    }
+
+    /** The number that belongs to a disposition; absent where none does. */
+    private Optional<Field<String>> number(Disposition disposition) {
+        return switch (disposition) {
+            case USE_AS_IS -> Optional.of(concession);
+            case REPAIR -> Optional.of(approval);
+            case REWORK, SCRAP -> Optional.of(nonconformance);
+            case CARRY_ON -> Optional.empty();
+        };
+    }
+
+    private void chosen(Disposition disposition) {
         why.offer(Known.ready(words, words.key("dispose.why.ready", disposition)));
+        numbers().forEach(number -> number.askedProperty().set(number(disposition).filter(number::equals).isPresent()));
+    }
+
+    /** One document often covers several findings: the numbers given in the run are ready, and that there is none yet where one is needed. */
+    private void offerNumbers(Run run) {
+        List<Event.Disposed> before = run.entries().stream().map(Entry::event)
+                .flatMap(event -> event instanceof Event.Disposed disposed ? Stream.of(disposed) : Stream.empty()).toList();
+        numbers().forEach(field -> field.offer(Stream.concat(field.required() ? Stream.of(words.say("dispose.number.none-yet")) : Stream.empty(),
+                before.stream().filter(disposed -> number(disposed.disposition()).filter(field::equals).isPresent())
+                        .flatMap(disposed -> disposed.document().stream())).distinct().toList()));
     }
 
     public FormViewModel form() {
@@ -65,6 +105,7 @@ public final class DisposeViewModel {
             if (what.choice().offeredProperty().get().size() == 1) {
                 what.choice().choose(what.choice().offeredProperty().get().get(0));
             }
+            offerNumbers(state.sheet().run());
             who.offer(known.people());
             form.aboutProperty().set(words.say("words.about", state.inHand().number()));
         });
@@ -84,8 +125,9 @@ public final class DisposeViewModel {
         Disposition disposition = what.valueProperty().get().orElseThrow();
         String reason = why.reads();
         String signedBy = who.reads();
+        String number = number(disposition).map(Field::reads).orElse("");
         form.busy(true);
-        inHand.errands().ask(() -> inHand.session().dispose(disposition, reason, signedBy), state -> journey.back(),
+        inHand.errands().ask(() -> inHand.session().dispose(disposition, reason, signedBy, number), state -> journey.back(),
                 () -> form.busy(false));
     }
 }

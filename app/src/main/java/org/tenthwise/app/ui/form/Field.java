@@ -3,8 +3,10 @@ package org.tenthwise.app.ui.form;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import org.tenthwise.app.ui.keys.ChoiceViewModel;
 import org.tenthwise.app.ui.keys.TextEntryViewModel;
 
@@ -27,6 +29,7 @@ public final class Field<T> {
     private final Optional<TextEntryViewModel> typing;
     private final Function<String, T> understood;
     private final ReadOnlyObjectWrapper<Way> way;
+    private final BooleanProperty asked = new SimpleBooleanProperty(true);
     private final ReadOnlyObjectWrapper<Optional<T>> value = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     private Field(String id, String name, String question, boolean required, Function<T, String> shown,
@@ -89,6 +92,11 @@ public final class Field<T> {
 
     public boolean required() {
         return required;
+    }
+
+    /** Whether it is asked for at all, as things stand; what is not is neither shown nor missed. */
+    public BooleanProperty askedProperty() {
+        return asked;
     }
 
     public ChoiceViewModel<T> choice() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
@@ -39,6 +40,7 @@ public class FormView extends BorderPane implements Screen {
     private final GridPane fields = new GridPane();
     private final VBox side;
     private final BorderPane body = new BorderPane();
+    private boolean wide = true;
 
     /**
      * @param about what the form is about; takes what room the fields leave
@@ -59,6 +61,7 @@ public class FormView extends BorderPane implements Screen {
         setTop(heading);
         setCenter(body);
         model.inHandProperty().subscribe(this::show);
+        model.fields().forEach(field -> field.askedProperty().subscribe(this::lay));
     }
 
     @Override
@@ -83,8 +86,15 @@ public class FormView extends BorderPane implements Screen {
 
     @Override
     public final void arrange(Arrangement arrangement) {
-        boolean wide = arrangement == Arrangement.LANDSCAPE;
-        int across = wide || keys.size() < FEW ? 1 : 2;
+        wide = arrangement == Arrangement.LANDSCAPE;
+        lay();
+        new SidePart(side, SIDE, UPPER).place(body, arrangement);
+    }
+
+    /** Puts the keys of the fields that are asked for beside or under each other. */
+    private void lay() {
+        List<Key> asked = IntStream.range(0, keys.size()).filter(i -> model.fields().get(i).askedProperty().get()).mapToObj(keys::get).toList();
+        int across = wide || asked.size() < FEW ? 1 : 2;
         fields.getChildren().clear();
         fields.getColumnConstraints().clear();
         for (int column = 0; column < across; column++) {
@@ -92,10 +102,9 @@ public class FormView extends BorderPane implements Screen {
             share.setPercentWidth(100.0 / across);
             fields.getColumnConstraints().add(share);
         }
-        for (int i = 0; i < keys.size(); i++) {
-            fields.add(keys.get(i), i % across, i / across);
+        for (int i = 0; i < asked.size(); i++) {
+            fields.add(asked.get(i), i % across, i / across);
         }
-        new SidePart(side, SIDE, UPPER).place(body, arrangement);
     }
 
     private void show(Field<?> field) {

@@ -53,6 +53,7 @@ public final class FormViewModel implements Typing {
         lookedAt.add(inHand.get());
         this.fields.forEach(field -> field.valueProperty().subscribe(this::weigh));
         this.fields.forEach(field -> field.wayProperty().subscribe(this::weigh));
+        this.fields.forEach(field -> field.askedProperty().subscribe(this::weigh));
         about.subscribe(this::weigh);
         weigh();
     }
@@ -145,7 +146,7 @@ public final class FormViewModel implements Typing {
         int at = fields.indexOf(inHand.get());
         for (int step = 1; step < fields.size(); step++) {
             Field<?> field = fields.get((at + step) % fields.size());
-            if (isEmpty(field) && (field.required() || !lookedAt.contains(field))) {
+            if (field.askedProperty().get() && isEmpty(field) && (field.required() || !lookedAt.contains(field))) {
                 return Optional.of(field);
             }
         }

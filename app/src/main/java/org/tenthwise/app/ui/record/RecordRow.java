@@ -45,12 +45,13 @@ public record RecordRow(String number, String name, String limits, String value,
 
     private static String after(Line line, Run run, Words words) {
         List<String> said = new ArrayList<>();
+        Sentences sentences = new Sentences(words);
         line.disposed().ifPresent(disposed -> said.add(words.say("sheet.disposed",
                 words.say("disposition", disposed.disposition()), disposed.reason(), disposed.signedBy())));
-        String lapsed = new Sentences(words).lapsed(line);
-        if (!lapsed.isEmpty()) {
-            said.add(lapsed);
-        }
+        line.disposed().map(sentences::document).ifPresent(said::add);
+        said.add(sentences.lapsed(line));
+        said.add(sentences.repaired(line));
+        said.removeIf(String::isEmpty);
         long passes = line.passes().stream().filter(pass -> !pass.isEmpty()).count();
         if (passes > 1) {
             said.add(words.say("sheet.passes", passes));

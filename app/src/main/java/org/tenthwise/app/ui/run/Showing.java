@@ -127,7 +127,8 @@ final class Showing {
         long struck = state.line().passes().stream().flatMap(Run.Pass::struckOut)
                 .filter(out -> !run.settingsStruck().containsValue(out)).count();
         String withdrawn = String.join(" ", new GaugeWords(words).withdrawn(run, state.inHand().number()));
-        return Stream.of(withdrawn, state.line().lapsed().isPresent() ? words.say("run.lapsed") : "", doubt.orElse(""), struck > 0 ? words.say("run.struck", struck) : "")
+        boolean lapsed = state.line().lapsed().filter(signed -> !signed.disposed().disposition().changesTheWork()).isPresent();
+        return Stream.of(withdrawn, lapsed ? words.say("run.lapsed") : "", sentences.repaired(state.line()), doubt.orElse(""), struck > 0 ? words.say("run.struck", struck) : "")
                 .filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
     }
 

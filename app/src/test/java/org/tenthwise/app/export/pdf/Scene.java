@@ -72,7 +72,7 @@ enum Scene {
             boolean pocket = event instanceof Event.ReadingTaken taken && taken.step() == 19 && taken.slot().equals("3.1");
             if (event instanceof Event.Closed) {
                 events.add(new Event.Disposed(19, Disposition.USE_AS_IS,
-                        "Over by 0.003 at one of six places; key fitted by hand.", "Inspector 1"));
+                        "Over by 0.003 at one of six places; key fitted by hand.", "Design office", Optional.of("C-117")));
             }
             events.add(pocket ? new Event.ReadingTaken(19, "3.1", mm("12.046")) : event);
         }

@@ -22,6 +22,8 @@ import org.tenthwise.model.run.Event;
 /** What of the entries of a run still counts for a step, by the rules of the {@link Oracle}. */
 final class Counting {
 
+    private static final Set<Disposition> CHANGING = Set.of(Disposition.REWORK, Disposition.REPAIR);
+
     private final List<Entry> entries;
     private final Set<Long> struck = new HashSet<>();
 
@@ -41,7 +43,7 @@ final class Counting {
                 || event instanceof Event.TemperatureTaken taken && taken.step() == step
                 || event instanceof Event.Answered answered && answered.step() == step
                 || event instanceof Event.PassBegun begun && begun.step() == step
-                || event instanceof Event.Disposed disposed && disposed.step() == step && disposed.disposition() == Disposition.REWORK
+                || event instanceof Event.Disposed disposed && disposed.step() == step && CHANGING.contains(disposed.disposition())
                 || event instanceof Event.StruckOut out && stepOf(out.entry()) == step;
     }
 
@@ -69,7 +71,7 @@ final class Counting {
             Entry entry = entries.get(i);
             boolean anew = entry.event() instanceof Event.PassBegun begun && begun.step() == step.number()
                     || entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()
-                    && disposed.disposition() == Disposition.REWORK
+                    && CHANGING.contains(disposed.disposition())
                     || step.restsOn().stream().anyMatch(on -> changes(entry, on));
             start = anew ? i + 1 : start;
         }

@@ -90,7 +90,8 @@ final class Hand {
     }
 
     private void dispose() throws CouldNotSave {
-        session.dispose(Disposition.values()[random.nextInt(Disposition.values().length)], "Agreed", person());
+        session.dispose(Disposition.values()[random.nextInt(Disposition.values().length)], "Agreed", person(),
+                random.nextBoolean() ? "D-1" : "");
     }
 
     // what is asked

@@ -20,14 +20,14 @@ import org.tenthwise.model.run.Event;
  * <p>The rules, in words. An entry that was struck out counts for nothing, nor does what was read under the setting of a gauge
  * that was struck out, or with a gauge that was taken and not yet set. What was replaced by a later one counts for nothing, also
  * where the later one is struck out. What was read before a step was begun anew, sent to
- * rework, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
+ * rework or repair, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
  * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every place
  * (or as a mean, largest, smallest, where it is so combined), a run-out's movement not over its limit nor by figures a hundred times as large, a plug's play inside
  * at both ends and felt as wanted and not against what the gauges say, a pitch diameter inside with no wire on the root at the
  * largest root that was read, every answer the wanted one. A concession holds for what it was signed for: any later reading,
  * answer, temperature, strike or new pass of the step, or of what it rests on, ends it; so does another disposition. What is
  * no characteristic of the drawing can be carried on with, not conceded. A part conforms when every characteristic has
- * passed and every other step has passed or is carried on with, and nothing is scrapped.
+ * passed and none was ever repaired, every other step has passed or is carried on with, and nothing is scrapped.
  */
 final class Oracle {
 
@@ -59,7 +59,7 @@ final class Oracle {
     // the part
 
     boolean conforms() {
-        return plan.stream().allMatch(step -> passed(step) != Says.NOT_PASSED || !step.drawing() && conceded(step)) && !scrapped();
+        return plan.stream().allMatch(step -> (passed(step) != Says.NOT_PASSED || !step.drawing() && conceded(step)) && !repaired(step)) && !scrapped();
     }
 
     boolean conformsWithConcessions() {
@@ -87,6 +87,11 @@ final class Oracle {
 
     private boolean conceded(Facts step) {
         return disposition(step).filter((step.drawing() ? Disposition.USE_AS_IS : Disposition.CARRY_ON)::equals).isPresent();
+    }
+
+    private boolean repaired(Facts step) {
+        return entries.stream().anyMatch(entry -> entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()
+                && disposed.disposition() == Disposition.REPAIR);
     }
 
     private Optional<Disposition> disposition(Facts step) {

@@ -64,12 +64,66 @@ class DisposeViewModelTest {
         model.form().goOn();
         type("Key is fitted to it");
         model.form().goOn();
-        type("Inspector 1");
+        assertEquals("Number of the concession", model.form().inHandProperty().get().name());
         model.form().goOn();
-        assertEquals(Optional.of(new Event.Disposed(13, Disposition.USE_AS_IS, "Key is fitted to it", "Inspector 1")),
+        assertEquals("Number of the concession", model.form().inHandProperty().get().name(), "it is needed");
+        type("C-117");
+        model.form().goOn();
+        type("Design office");
+        model.form().goOn();
+        assertEquals(Optional.of(new Event.Disposed(13, Disposition.USE_AS_IS, "Key is fitted to it", "Design office", Optional.of("C-117"))),
                 session.state().line().disposed());
         assertTrue(session.state().line().settled());
         assertEquals(List.of("back"), workshop.went());
+    }
+
+    @Test
+    void thatThereIsNoNumberYetIsReadyAndRecordedAsSaid() {
+        choose(Disposition.REPAIR);
+        model.form().goOn();
+        type("Sleeved");
+        model.form().goOn();
+        assertEquals(List.of("None yet"), number("approval").choice().offeredProperty().get());
+        number("approval").choice().choose("None yet");
+        model.form().goOn();
+        type("Design office");
+        model.form().goOn();
+        assertEquals(Optional.of("None yet"), session.state().line().disposed().orElseThrow().document());
+        assertTrue(session.state().line().repaired());
+    }
+
+    @Test
+    void theNumberAskedForBelongsToTheDispositionAndAScrapMayGoWithout() {
+        choose(Disposition.USE_AS_IS);
+        assertEquals(List.of("concession"), asked());
+        number("concession").type();
+        choose(Disposition.SCRAP);
+        assertEquals(List.of("nonconformance"), asked());
+        model.form().goOn();
+        type("Past size");
+        model.form().goOn();
+        model.form().goOn();
+        assertEquals("who", model.form().inHandProperty().get().id());
+        type("Inspector 1");
+        model.form().goOn();
+        assertEquals(Optional.of(new Event.Disposed(13, Disposition.SCRAP, "Past size", "Inspector 1")), session.state().line().disposed());
+    }
+
+    @Test
+    void aNumberGivenInTheRunIsReadyForTheNextFinding() {
+        Workshop.must(() -> session.dispose(Disposition.USE_AS_IS, "Key is fitted to it", "Design office", "C-117"));
+        model.load();
+        assertEquals(List.of("None yet", "C-117"), number("concession").choice().offeredProperty().get());
+        assertEquals(List.of("None yet"), number("approval").choice().offeredProperty().get());
+    }
+
+    private List<String> asked() {
+        return model.form().fields().subList(2, 5).stream().filter(field -> field.askedProperty().get()).map(Field::id).toList();
+    }
+
+    @SuppressWarnings("unchecked")
+    private Field<String> number(String id) {
+        return (Field<String>) model.form().fields().stream().filter(field -> field.id().equals(id)).findFirst().orElseThrow();
     }
 
     @Test
@@ -79,6 +133,7 @@ class DisposeViewModelTest {
         DisposeViewModel other = new DisposeViewModel(workshop.inHand(setUp), workshop.words, workshop);
         other.load();
         assertEquals(Optional.of(Disposition.CARRY_ON), other.form().fields().get(0).valueProperty().get());
+        assertTrue(other.form().fields().subList(2, 5).stream().noneMatch(field -> field.askedProperty().get()));
         assertEquals(1, other.form().fields().get(0).choice().offeredProperty().get().size());
     }
 

@@ -55,12 +55,25 @@ class RecordViewModelTest {
     void whatWasSignedStruckOutAndDoubtedStandsWithItsCharacteristic() {
         Workshop.must(() -> {
             session.strikeOut(session.state().pass().readings().get(0).entry().seq(), "Misread");
-            session.dispose(Disposition.USE_AS_IS, "Key fitted", "Inspector 1");
+            session.dispose(Disposition.USE_AS_IS, "Key fitted", "Inspector 1", "C-1");
             session.flagDoubt("Tip worn?");
             return session.note("Cold start");
         });
-        assertEquals("Signed: use as it is, by concession. Key fitted. Inspector 1. One entry struck out. "
+        assertEquals("Signed: use as it is, by concession. Key fitted. Inspector 1. Number of the concession: C-1. One entry struck out. "
                 + "Doubt: Tip worn? (Setter 2). Note: Cold start (Setter 2).", model((run, as) -> folder).rowsValue().getValue().get(12).after());
+    }
+
+    @Test
+    void aRepairIsSaidForGoodWithItsNumberWhileItIsInForce() {
+        Workshop.must(() -> session.dispose(Disposition.REPAIR, "Sleeved", "Design office", "A-7"));
+        assertEquals("Signed: repair. Sleeved. Design office. Number of the approval: A-7. Repaired: it counts among the concessions.",
+                model((run, as) -> folder).rowsValue().getValue().get(12).after());
+        Workshop.must(() -> {
+            session.readingsFirst(true);
+            return session.enter("0.013");
+        });
+        assertEquals("Signed by Design office: repair. Measured or changed since. Repaired: it counts among the concessions. Measured in 2 passes.",
+                model((run, as) -> folder).rowsValue().getValue().get(12).after());
     }
 
     @Test

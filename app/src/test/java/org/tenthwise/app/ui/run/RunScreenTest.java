@@ -134,7 +134,7 @@ class RunScreenTest extends RunAtHand {
     @Test
     void aConcessionThatLapsedHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.0245", "0.014", "0.011", "0.013");
-        run.session.dispose(Disposition.USE_AS_IS, "Key fitted by hand", "Inspector 1");
+        run.session.dispose(Disposition.USE_AS_IS, "Key fitted by hand", "Inspector 1", "C-1");
         run.session.strikeOut(run.session.state().pass().readings().get(0).entry().seq(), "Misread");
         run.enter("0.0265");
         assertTrue(run.session.state().line().lapsed().isPresent());

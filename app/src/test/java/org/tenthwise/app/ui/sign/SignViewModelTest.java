@@ -72,7 +72,7 @@ class SignViewModelTest {
 
     @Test
     void aScrappedPartIsCalledThat() {
-        Workshop.must(() -> session.dispose(Disposition.SCRAP, "Past size", "Inspector 1"));
+        Workshop.must(() -> session.dispose(Disposition.SCRAP, "Past size", "Inspector 1", ""));
         model.load();
         assertTrue(model.willBeValue().getValue().endsWith(" Scrapped."));
     }
