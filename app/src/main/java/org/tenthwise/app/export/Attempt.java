@@ -89,9 +89,7 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
 
     /** Where a reading was taken. */
     public Slot slot(Run.Reading reading) {
-        Check check = step.check();
-        Stream<Slot> sweep = check instanceof Check.RunOut runOut ? runOut.sweepSlots().stream() : Stream.empty();
-        return Stream.concat(check.slots().stream(), sweep).filter(slot -> slot.key().equals(reading.slot())).findFirst()
+        return step.check().everySlot().stream().filter(slot -> slot.key().equals(reading.slot())).findFirst()
                 .orElseGet(() -> new Slot(reading.slot(), Place.named(reading.slot()), 1));
     }
 

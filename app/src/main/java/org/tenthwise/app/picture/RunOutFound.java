@@ -14,6 +14,7 @@ import org.tenthwise.model.compute.roundness.JawMove;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.RunOutFinding;
 
 /** Turns what was found about a run-out into its picture. */
@@ -32,7 +33,7 @@ final class RunOutFound {
                         words.say("picture.limit", Figures.written(finding.check().limit()))),
                 finding.movement().map(movement -> new RunOutPicture.Sized(movement,
                         words.say("picture.movement", figures.size(movement)))),
-                finding.swept() ? List.of() : readings(finding, figures),
+                finding.swept() && finding.near().byAngle().isEmpty() ? List.of() : readings(finding, figures),
                 finding.swept() ? Optional.of(sweep(finding, figures)) : Optional.empty(),
                 finding.fit().map(fit -> new RunOutPicture.Fit(fit.mean(), fit.eccentricity(), fit.highAtDegrees(),
                         List.of(words.say("picture.off-centre"), figures.plain(fit.eccentricity())))),
@@ -48,10 +49,11 @@ final class RunOutFound {
     private static List<RunOutPicture.Reading> readings(RunOutFinding finding, StepFigures figures) {
         Map<String, Length> taken = taken(finding);
         List<RunOutPicture.Reading> readings = new ArrayList<>();
-        for (Slot slot : finding.check().slots()) {
+        for (Slot slot : finding.check().rounds().get(0).byAngle()) {
             Optional<Length> value = Optional.ofNullable(taken.get(slot.key()));
-            boolean extreme = value.filter(length -> length.equals(Length.greatest(taken.values()))
-                    || length.equals(Length.least(taken.values()))).isPresent();
+            List<Length> byAngle = finding.near().byAngle().stream().map(Measured::value).toList();
+            boolean extreme = value.filter(length -> length.equals(Length.greatest(byAngle))
+                    || length.equals(Length.least(byAngle))).isPresent();
             readings.add(new RunOutPicture.Reading(slot.place().angle().orElseThrow(), slot.place().name(),
                     value.map(length -> new RunOutPicture.Sized(length, figures.plain(length))), extreme));
         }
@@ -96,7 +98,7 @@ final class RunOutFound {
     private List<String> notes(RunOutFinding finding, StepFigures figures) {
         List<String> notes = new ArrayList<>();
         finding.refusal().ifPresent(why -> notes.add(words.say("run-out.refusal", why)));
-        finding.fit().filter(fit -> finding.measured().size() > 3).ifPresent(fit -> {
+        finding.fit().filter(fit -> finding.near().byAngle().size() > 3).ifPresent(fit -> {
             notes.add(words.say("picture.out-of-round", figures.plain(fit.residual())));
             notes.add(words.say("picture.stays"));
         });

@@ -28,7 +28,7 @@ final class WayOfReading {
     /** Whether a run-out is read as highest and lowest. */
     boolean sweeping(Step step, Run.Pass pass) {
         return step.check() instanceof Check.RunOut runOut && (sweep
-                || runOut.sweepSlots().stream().anyMatch(slot -> pass.standing().containsKey(slot.key())));
+                || runOut.rounds().get(0).sweep().stream().anyMatch(slot -> pass.standing().containsKey(slot.key())));
     }
 
     /** Whether the temperatures wait until everything is read. */
@@ -37,6 +37,6 @@ final class WayOfReading {
     }
 
     List<Slot> slots(Step step, Run.Pass pass) {
-        return step.check() instanceof Check.RunOut runOut && sweeping(step, pass) ? runOut.sweepSlots() : step.check().slots();
+        return step.check() instanceof Check.RunOut runOut && sweeping(step, pass) ? runOut.rounds().get(0).sweep() : step.check().slots();
     }
 }

@@ -83,7 +83,7 @@ public final class Remarks {
         finding.fit().ifPresent(fit -> {
             said.add(words.say("run-out.off-centre", figures.withUnit(fit.eccentricity()),
                     Figures.number(fit.highAtDegrees().setScale(0, RoundingMode.HALF_EVEN))));
-            said.add(finding.measured().size() == 3 ? words.say("run-out.form-unknown")
+            said.add(finding.near().byAngle().size() == 3 ? words.say("run-out.form-unknown")
                     : words.say("run-out.form", figures.withUnit(fit.residual())));
         });
         return said;

@@ -52,7 +52,7 @@ final class SamplePass {
             pass.ifAny(READINGS, pass::list).ifPresent(list -> readings(READINGS, list.items(), check.slots()));
         }
         if (check instanceof Check.RunOut runOut) {
-            runOut.sweepSlots().forEach(slot -> pass.ifAny(slot.key(), pass::any)
+            runOut.rounds().get(0).sweep().forEach(slot -> pass.ifAny(slot.key(), pass::any)
                     .ifPresent(value -> readings(slot.key(), items(value), List.of(slot))));
             if (pass.has(READINGS) && (pass.has(Check.RunOut.HIGHEST) || pass.has(Check.RunOut.LOWEST))) {
                 pass.problem(READINGS, "give the readings at the angles, or \"highest\" and \"lowest\", not both");

@@ -1,7 +1,6 @@
 package org.tenthwise.model.plan;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -17,6 +16,11 @@ public sealed interface Check {
     /** Room for the readings of one pass, in the order they are taken; empty for a kind that only asks. */
     default List<Slot> slots() {
         return List.of();
+    }
+
+    /** The same with what can be read instead or beside: the sweep of a run-out. */
+    default List<Slot> everySlot() {
+        return slots();
     }
 
     /** Questions answered by a tap, in the order they are asked; empty for a kind that only measures. */
@@ -89,8 +93,8 @@ public sealed interface Check {
     /**
      * Run-out of a round surface.
      *
-     * <p>Two ways to read it: at every angle, or the highest and the lowest over a full turn ({@link #HIGHEST},
-     * {@link #LOWEST}). The way is chosen by the first reading of a pass.
+     * <p>It is judged by a full slow turn, {@link #HIGHEST} and {@link #LOWEST}. Readings by angle, in the same pass, tell to
+     * which side the work stands.
      *
      * @param limit         greatest full indicator movement
      * @param angles        degrees, in the order they come under the indicator; at least one
@@ -106,6 +110,8 @@ public sealed interface Check {
         public static final String HIGHEST = "highest";
         /** Slot of the lowest reading over a full turn. */
         public static final String LOWEST = "lowest";
+        /** Stands before the slots of the second section. */
+        private static final String FAR = "far:";
 
         public RunOut {
             angles = List.copyOf(angles);
@@ -122,20 +128,30 @@ public sealed interface Check {
             return holding.jaws();
         }
 
-        @Override
-        public List<Slot> slots() {
-            List<Slot> slots = new ArrayList<>();
-            for (int i = 0; i < angles.size(); i++) {
-                BigDecimal angle = angles.get(i);
-                slots.add(new Slot((i + 1) + ".1",
-                        new Place(angle.toPlainString() + "°", Optional.empty(), Optional.of(angle)), 1));
-            }
-            return slots;
+        /** The room at each section, the one nearest to the jaws first; one where the plan names no section. */
+        public List<Round> rounds() {
+            return sections.isEmpty() ? List.of(round(0, Optional.empty()))
+                    : IntStream.range(0, sections.size()).mapToObj(i -> round(i, Optional.of(sections.get(i)))).toList();
         }
 
-        /** The two slots of the short way. */
-        public List<Slot> sweepSlots() {
-            return List.of(new Slot(HIGHEST, Place.named(HIGHEST), 1), new Slot(LOWEST, Place.named(LOWEST), 1));
+        private Round round(int which, Optional<Section> section) {
+            String before = which == 0 ? "" : FAR;
+            String where = sections.size() < 2 ? "" : ", " + sections.get(which).name();
+            List<Slot> byAngle = IntStream.range(0, angles.size()).mapToObj(i -> new Slot(before + (i + 1) + ".1",
+                    new Place(angles.get(i).toPlainString() + "°" + where, Optional.empty(), Optional.of(angles.get(i))), 1)).toList();
+            return new Round(section, new Slot(before + HIGHEST, Place.named(HIGHEST + where), 1),
+                    new Slot(before + LOWEST, Place.named(LOWEST + where), 1), byAngle);
+        }
+
+        /** The slots by angle, at every section. */
+        @Override
+        public List<Slot> slots() {
+            return rounds().stream().flatMap(round -> round.byAngle().stream()).toList();
+        }
+
+        @Override
+        public List<Slot> everySlot() {
+            return rounds().stream().flatMap(Round::slots).toList();
         }
 
         @Override

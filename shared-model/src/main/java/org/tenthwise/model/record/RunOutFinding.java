@@ -2,9 +2,10 @@ package org.tenthwise.model.record;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.CircleFit;
-import org.tenthwise.model.compute.roundness.Refusal;
 import org.tenthwise.model.compute.roundness.JawMove;
+import org.tenthwise.model.compute.roundness.Refusal;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -13,18 +14,41 @@ import org.tenthwise.model.verdict.Verdict;
 /**
  * A run-out check.
  *
- * @param swept    whether it was read as the highest and the lowest over a full turn
- * @param movement full indicator movement over the readings so far; absent under two readings
- * @param fit      the circle fitted to the readings; absent while readings are missing, for a sweep, and where refused
- * @param refusal  why no circle was fitted to a full set of readings
- * @param jawMoves how to move the jaws; empty where there is no fit or nothing can be moved
+ * @param sections what was read at each, the one nearest to the jaws first; at least one
+ * @param movement the greatest full indicator movement at any section, over a turn or by points; absent before there is one
+ * @param jawMoves how to move the jaws by the circle at the section nearest to them; empty without one, and where there are no jaws
+ * @param missing  readings still to come for a verdict
  */
-public record RunOutFinding(Step step, Check.RunOut check, List<Measured> measured, boolean swept,
-                            Optional<Length> movement, Optional<CircleFit> fit, Optional<Refusal> refusal,
+public record RunOutFinding(Step step, Check.RunOut check, List<AtSection> sections, Optional<Length> movement,
                             List<JawMove> jawMoves, Verdict verdict, int missing) implements Finding {
 
     public RunOutFinding {
-        measured = List.copyOf(measured);
+        sections = List.copyOf(sections);
         jawMoves = List.copyOf(jawMoves);
+    }
+
+    /** The readings that count, section by section, the sweep before the readings by angle. */
+    public List<Measured> measured() {
+        return sections.stream().flatMap(at -> Stream.concat(at.swept().stream(), at.byAngle().stream())).toList();
+    }
+
+    /** The section nearest to the jaws. */
+    public AtSection near() {
+        return sections.get(0);
+    }
+
+    /** Whether a full turn was begun or swept at any section. */
+    public boolean swept() {
+        return sections.stream().anyMatch(at -> !at.swept().isEmpty());
+    }
+
+    /** The circle at the section nearest to the jaws. */
+    public Optional<CircleFit> fit() {
+        return near().fit();
+    }
+
+    /** Why there is no circle at the section nearest to the jaws. */
+    public Optional<Refusal> refusal() {
+        return near().refusal();
     }
 }

@@ -1,15 +1,18 @@
 package org.tenthwise.model.record;
 
-import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.CircleFit;
 import org.tenthwise.model.compute.roundness.FullIndicatorMovement;
 import org.tenthwise.model.compute.roundness.JawMove;
 import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.compute.roundness.Refusal;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Round;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -22,53 +25,89 @@ import org.tenthwise.model.verdict.Verdict;
 /**
  * Run-out: the movement against its limit, and where the readings allow it the circle and the moves of the jaws.
  *
- * <p>Points can show that a movement is over its limit, wherever they are taken. That it is within the limit they show only
- * where they go all round: with fewer than three angles, or half a turn without one, the high and the low side may both have
- * been missed, and the check stays unproven. The highest and the lowest over a full turn speak for all of it. Nor is
- * anything within the limit by a figure that is far off: two that are far off alike differ by nothing.
+ * <p>The highest and the lowest over a full turn speak for all of it. Points can show that a movement is over its limit,
+ * wherever they are taken. That it is within the limit they show only where they go all round, and where twice the
+ * eccentricity of their circle and what it leaves are within it too ({@link AtSection#wholeTurn}); elsewhere the check stays
+ * unproven. Nor is anything within the limit by a figure that is far off: two that are far off alike differ by nothing.
  */
 final class RunOutSum {
 
-    private RunOutSum() {
+    private final Check.RunOut check;
+    private final Map<String, Run.Reading> standing;
+    private final Judge judge;
+    private final boolean sound;
+
+    private RunOutSum(Check.RunOut check, Run.Pass pass) {
+        this.check = check;
+        this.standing = pass.standing();
+        this.judge = new Judge(Limits.atMost(check.limit()), Length.ZERO, Optional.empty());
+        this.sound = !Plausible.spoils(check, check.rounds().stream()
+                .flatMap(round -> Stream.concat(read(round.sweep()), read(round.byAngle()))).toList(), Optional.empty());
     }
 
     static RunOutFinding of(Step step, Check.RunOut check, Run.Pass pass) {
-        Map<String, Run.Reading> standing = pass.standing();
-        boolean swept = check.sweepSlots().stream().anyMatch(slot -> standing.containsKey(slot.key()));
-        List<Slot> slots = swept ? check.sweepSlots() : check.slots();
-        List<Measured> measured = slots.stream().filter(slot -> standing.containsKey(slot.key()))
-                .map(slot -> {
-                    Run.Reading reading = standing.get(slot.key());
-                    return new Measured(reading, slot, reading.typed().length());
-                }).toList();
-        int missing = slots.size() - measured.size();
-        List<Length> sizes = measured.stream().map(Measured::value).toList();
-        Optional<Length> movement = sizes.size() < 2
-                ? Optional.empty() : Optional.of(FullIndicatorMovement.of(sizes));
-
-        boolean sound = !Plausible.spoils(check, measured, Optional.empty());
-        boolean whole = !swept && missing == 0 && sound;
-        List<BigDecimal> angles = check.angles();
-        Optional<Refusal> refusal = whole ? CircleFit.refusal(angles) : Optional.empty();
-        Optional<CircleFit> fit = whole && refusal.isEmpty()
-                ? Optional.of(CircleFit.of(angles, sizes)) : Optional.empty();
-        List<JawMove> moves = check.jaws() == 0 ? List.of()
-                : fit.map(circle -> JawMoves.of(circle, JawMoves.evenly(check.jaws(), check.firstJaw()))).orElse(List.of());
-        return new RunOutFinding(step, check, measured, swept, movement, fit, refusal, moves,
-                verdict(check, movement, missing, sound && (swept || CircleFit.refusal(angles).isEmpty())), missing);
+        return new RunOutSum(check, pass).of(step);
     }
 
-    /**
-     * A movement over the limit settles the check before the last reading: further readings can only add to it. One point
-     * alone, which older plans can ask for, shows no movement at all.
-     *
-     * @param proves whether the readings speak for the whole turn, and none is far off
-     */
-    private static Verdict verdict(Check.RunOut check, Optional<Length> movement, int missing, boolean proves) {
-        Judge judge = new Judge(Limits.atMost(check.limit()), Length.ZERO, Optional.empty());
-        return movement.map(judge::of)
-                .filter(verdict -> missing == 0 || verdict.standing() == Standing.FAIL)
-                .map(verdict -> verdict.passed() && !proves ? Verdict.plain(Standing.UNPROVEN) : verdict)
-                .orElse(Verdict.plain(missing == 0 ? Standing.UNPROVEN : Standing.OPEN));
+    private RunOutFinding of(Step step) {
+        List<AtSection> sections = check.rounds().stream().map(this::at).toList();
+        Optional<Length> movement = sections.stream().flatMap(at -> at.movement().stream()).max(Comparator.naturalOrder());
+        List<JawMove> moves = check.jaws() == 0 ? List.of() : sections.get(0).fit()
+                .map(circle -> JawMoves.of(circle, JawMoves.evenly(check.jaws(), check.firstJaw()))).orElse(List.of());
+        return new RunOutFinding(step, check, sections, movement, moves, verdict(sections, movement),
+                sections.stream().mapToInt(this::missing).sum());
+    }
+
+    private AtSection at(Round round) {
+        List<Measured> swept = read(round.sweep()).toList();
+        List<Measured> byAngle = read(round.byAngle()).toList();
+        boolean whole = byAngle.size() == check.angles().size() && sound;
+        Optional<Refusal> refusal = whole ? CircleFit.refusal(check.angles()) : Optional.empty();
+        Optional<CircleFit> fit = whole && refusal.isEmpty()
+                ? Optional.of(CircleFit.of(check.angles(), byAngle.stream().map(Measured::value).toList())) : Optional.empty();
+        return new AtSection(round.section(), swept, byAngle, movement(swept), movement(byAngle), fit, refusal);
+    }
+
+    /** What stands in these slots, of the gauge that was read last: figures of another differ from its by nothing of the work. */
+    private Stream<Measured> read(List<Slot> slots) {
+        Optional<Optional<Setting>> last = slots.stream().filter(slot -> standing.containsKey(slot.key())).map(slot -> standing.get(slot.key()))
+                .max(Comparator.comparingLong(reading -> reading.entry().seq())).map(Run.Reading::setting);
+        return slots.stream().filter(slot -> standing.containsKey(slot.key()))
+                .map(slot -> new Measured(standing.get(slot.key()), slot, standing.get(slot.key()).typed().length()))
+                .filter(measured -> last.filter(measured.reading().setting()::equals).isPresent());
+    }
+
+    private static Optional<Length> movement(List<Measured> read) {
+        return read.size() < 2 ? Optional.empty() : Optional.of(FullIndicatorMovement.of(read.stream().map(Measured::value).toList()));
+    }
+
+    /** Where nothing was read, the sweep; it is the shorter way, and the one that is judged. */
+    private int missing(AtSection at) {
+        boolean sweeping = !at.swept().isEmpty() || at.byAngle().isEmpty();
+        return sweeping ? 2 - at.swept().size() : check.angles().size() - at.byAngle().size();
+    }
+
+    /** A movement over the limit settles the check before the last reading: further readings can only add to it. */
+    private Verdict verdict(List<AtSection> sections, Optional<Length> movement) {
+        List<Standing> standings = sections.stream().map(this::standing).toList();
+        if (standings.contains(Standing.FAIL) || standings.stream().allMatch(Standing.PASS::equals)) {
+            return judge.of(movement.orElseThrow());
+        }
+        return Verdict.plain(standings.contains(Standing.OPEN) ? Standing.OPEN : Standing.UNPROVEN);
+    }
+
+    private Standing standing(AtSection at) {
+        if (at.movement().filter(this::isOver).isPresent()) {
+            return Standing.FAIL;
+        }
+        if (missing(at) > 0) {
+            return Standing.OPEN;
+        }
+        boolean proven = at.isSwept() || at.wholeTurn().filter(turn -> !isOver(turn)).isPresent();
+        return proven && sound ? Standing.PASS : Standing.UNPROVEN;
+    }
+
+    private boolean isOver(Length movement) {
+        return movement.isAbove(check.limit().length());
     }
 }

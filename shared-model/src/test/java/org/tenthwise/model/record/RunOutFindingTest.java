@@ -1,18 +1,28 @@
 package org.tenthwise.model.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tenthwise.model.record.Bench.length;
 import static org.tenthwise.model.record.Bench.mm;
 import static org.tenthwise.model.record.Bench.runOut;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.compute.roundness.Refusal;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.Section;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Standing;
 
@@ -87,6 +97,166 @@ class RunOutFindingTest {
         assertTrue(found(0, quarters, "0", "0.030", "0", "-0.030").jawMoves().isEmpty());
         assertEquals(4, found(4, quarters, "0", "0.030", "0", "-0.030").jawMoves().size());
         assertTrue(found(4, quarters, "0", "0.030", "0").jawMoves().isEmpty(), "a reading is missing");
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        # Limit 0.0005, in inches. Highest less lowest 0.00048. By hand, sixty degrees apart: parts 2/6 Σ r cos t = 0.00016 and
+        # 2/6 Σ r sin t = 0.000277128, eccentricity 0.00032, twice 0.00064; four, a quarter apart: parts 0.00024 and 0.00024,
+        # eccentricity 0.000339411, twice 0.00067882
+        0 60 120 180 240 300, 0.00024 0.00024 0 -0.00024 -0.00024 0,   UNPROVEN
+        0 90 180 270,         0.00024 0.00024 -0.00024 -0.00024,       UNPROVEN
+        # 0.0002 cos t: twice the eccentricity is 0.0004, and nothing is left
+        0 60 120 180 240 300, 0.0002 0.0001 -0.0001 -0.0002 -0.0001 0.0001, PASS
+        # the same, 0.0001 more at one of six: 2e + residual is past the limit, the movement read and 2e alone are not
+        0 60 120 180 240 300, 0.0003 0.0001 -0.0001 -0.0002 -0.0001 0.0001, UNPROVEN
+        """)
+    void pointsPassOnlyWhereTwiceTheEccentricityAndWhatItLeavesAreInside(String angles, String read, Standing standing) {
+        Check.RunOut check = new Check.RunOut(inch("0.0005"), figures(angles), 4, BigDecimal.ZERO, Bench.with(GaugeKind.LEVER_INDICATOR));
+        Bench bench = new Bench().step(check);
+        String[] typed = read.split(" ");
+        for (int i = 0; i < typed.length; i++) {
+            bench.did(new Event.ReadingTaken(1, check.slots().get(i).key(), inch(typed[i])));
+        }
+        assertEquals(standing, bench.finding(1).verdict().standing());
+        assertFalse(((RunOutFinding) bench.finding(1)).movement().orElseThrow().isAbove(check.limit().length()));
+        // a full turn settles it
+        sweep(bench, "", "0.010", "0");
+        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+    }
+
+    @Test
+    void threePointsShowNothingOfTheForm() {
+        // a part with three lobes reads alike at all of them
+        assertEquals(Standing.UNPROVEN, found(3, new String[] {"0", "120", "240"}, "0", "0", "0").verdict().standing());
+    }
+
+    @Test
+    void aSweepInsideAndPointsOverFail() {
+        Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.010", "0").read(1, "0", "0.021");
+        RunOutFinding found = (RunOutFinding) bench.finding(1);
+        assertEquals(Standing.FAIL, found.verdict().standing());
+        assertEquals(Optional.of(length("0.021")), found.movement());
+        assertEquals(Optional.of(length("0.010")), found.near().sweptMovement());
+    }
+
+    @Test
+    void readingsByAngleBesideASweepAreNotWaitedFor() {
+        Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.010", "0").read(1, "0", "0.010");
+        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        assertEquals(0, bench.finding(1).missing());
+    }
+
+    @Test
+    void aHalfDoneSweepIsOpenWhateverThePointsShow() {
+        Bench bench = new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")).read(1, "0", "0", "0", "0");
+        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        bench.did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.001")));
+        assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+        assertEquals(1, bench.finding(1).missing());
+    }
+
+    @Test
+    void jawsAreMovedByThePointsBesideASweep() {
+        RunOutFinding found = (RunOutFinding) sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.031", "-0.031")
+                .read(1, "0", "0.030", "0", "-0.030").finding(1);
+        assertEquals(Optional.of(length("0.062")), found.movement());
+        assertEquals(length("0.030"), found.jawMoves().get(1).in());
+    }
+
+    // two sections
+
+    @Test
+    void bothSectionsMustBeProven() {
+        Bench bench = sweep(atTwoSections(), "", "0.010", "0");
+        assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+        assertEquals(2, bench.finding(1).missing());
+        sweep(bench, "far:", "0.020", "0");
+        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        assertEquals(Optional.of(length("0.020")), ((RunOutFinding) bench.finding(1)).movement());
+    }
+
+    @Test
+    void oneSectionOverFailsBeforeTheOtherIsRead() {
+        RunOutFinding far = (RunOutFinding) sweep(atTwoSections(), "far:", "0.021", "0").finding(1);
+        assertEquals(Standing.FAIL, far.verdict().standing());
+        assertEquals(Optional.of(length("0.021")), far.sections().get(1).movement());
+        assertEquals(Optional.empty(), far.near().movement());
+        assertEquals(Standing.FAIL, sweep(atTwoSections(), "", "0.021", "0").finding(1).verdict().standing());
+    }
+
+    @Test
+    void aSectionSweptAndOneProvenByPointsPass() {
+        Bench bench = sweep(atTwoSections(), "", "0.010", "0");
+        for (String slot : List.of("far:1.1", "far:2.1", "far:3.1", "far:4.1")) {
+            assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+            bench.did(new Event.ReadingTaken(1, slot, mm("0.001")));
+        }
+        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+    }
+
+    @Test
+    void figuresOfTwoSectionsAreNeverSetAgainstEachOther() {
+        Bench bench = sweep(sweep(atTwoSections(), "", "0.010", "0"), "far:", "0.110", "0.100");
+        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+    }
+
+    @Test
+    void jawsAreMovedByTheSectionNearestToThem() {
+        Bench bench = sweep(sweep(atTwoSections(), "", "0.060", "0"), "far:", "0.060", "0");
+        for (String slot : List.of("far:1.1", "far:2.1", "far:3.1", "far:4.1")) {
+            bench.did(new Event.ReadingTaken(1, slot, mm(slot.equals("far:1.1") ? "0.030" : "0")));
+        }
+        assertEquals(List.of(), ((RunOutFinding) bench.finding(1)).jawMoves());
+        assertEquals(4, ((RunOutFinding) bench.read(1, "0", "0.030", "0", "-0.030").finding(1)).jawMoves().size());
+    }
+
+    // another gauge
+
+    @Test
+    void aHighestAndALowestOfTwoGaugesAreNoMovement() {
+        Bench bench = gauge(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "IN-1")
+                .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.500")));
+        gauge(bench, "IN-2").did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("0.490")));
+        RunOutFinding found = (RunOutFinding) bench.finding(1);
+        assertEquals(Standing.OPEN, found.verdict().standing());
+        assertEquals(1, found.missing());
+        assertEquals(List.of(mm("0.490")), found.measured().stream().map(read -> read.reading().typed()).toList());
+        bench.did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.515")));
+        assertEquals(Standing.FAIL, bench.finding(1).verdict().standing());
+    }
+
+    @Test
+    void aSweepOfOneGaugeAndPointsOfAnotherStandBesideEachOther() {
+        Bench bench = gauge(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "IN-1");
+        gauge(sweep(bench, "", "0.030", "0"), "IN-2").read(1, "0.115", "0.100", "0.085", "0.100");
+        RunOutFinding found = (RunOutFinding) bench.finding(1);
+        assertEquals(Standing.FAIL, found.verdict().standing());
+        assertEquals(length("0.030"), found.movement().orElseThrow());
+        assertEquals(length("0.015"), found.jawMoves().get(0).in());
+    }
+
+    private static Bench gauge(Bench bench, String mark) {
+        return bench.did(new Event.GaugeSet(1, Setting.direct(new Gauge(mark, GaugeKind.DIAL_INDICATOR, Optional.empty()))));
+    }
+
+    private static Bench atTwoSections() {
+        return new Bench().step(new Check.RunOut(mm("0.020"), figures("0 90 180 270"), Holding.FOUR_JAW, BigDecimal.ZERO,
+                List.of(new Section("near the jaws", mm("30")), new Section("far out", mm("140"))), Bench.with(GaugeKind.DIAL_INDICATOR)));
+    }
+
+    /** @param at what stands before the slots of the section */
+    private static Bench sweep(Bench bench, String at, String highest, String lowest) {
+        return bench.did(new Event.ReadingTaken(1, at + Check.RunOut.HIGHEST, mm(highest)))
+                .did(new Event.ReadingTaken(1, at + Check.RunOut.LOWEST, mm(lowest)));
+    }
+
+    private static List<BigDecimal> figures(String angles) {
+        return Arrays.stream(angles.split(" ")).map(BigDecimal::new).toList();
+    }
+
+    private static Written inch(String figure) {
+        return new Written(figure, Unit.INCH);
     }
 
     private static RunOutFinding allRound(String... read) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.Words;
@@ -53,7 +52,6 @@ record Strikable(long entry, String reads) {
     }
 
     private static Optional<Slot> slot(Check check, String key) {
-        Stream<Slot> sweep = check instanceof Check.RunOut runOut ? runOut.sweepSlots().stream() : Stream.empty();
-        return Stream.concat(check.slots().stream(), sweep).filter(slot -> slot.key().equals(key)).findFirst();
+        return check.everySlot().stream().filter(slot -> slot.key().equals(key)).findFirst();
     }
 }
