@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.Touch;
 import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -45,10 +46,9 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
         return counting(reading).isPresent();
     }
 
-    /** Whether an answer is one of those the pass is judged by: neither struck out nor given again. */
+    /** Whether an answer is one of those the pass is judged by: neither struck out nor given again, nor read on after it was given for all readings. */
     public boolean counts(Run.Answering answering) {
-        return answering.struck().isEmpty() && pass.answers().stream().noneMatch(later -> later.question() == answering.question()
-                && later.struck().isEmpty() && later.entry().seq() > answering.entry().seq());
+        return pass.answering(answering.question()).filter(answering::equals).isPresent();
     }
 
     /** The verdict on a reading by itself; absent for one that does not count, and where the check judges several together. */
@@ -68,7 +68,8 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
 
     private Measured alone(Run.Reading reading) {
         Measured read = Measured.of(reading, slot(reading));
-        return warmth().flatMap(Warmth::correction).map(read::corrected).orElse(read);
+        Measured atTwenty = warmth().flatMap(Warmth::correction).map(read::corrected).orElse(read);
+        return step.check() instanceof Check.Size size ? atTwenty.corrected(Touch.of(size, pass)) : atTwenty;
     }
 
     /** What heat means to it; absent where the plan says nothing of heat. */

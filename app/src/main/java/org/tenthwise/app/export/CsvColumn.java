@@ -6,7 +6,7 @@ import java.util.Locale;
 /** The columns of the table, in their order. */
 enum CsvColumn {
     PART, REVISION, SERIAL, LOT, MACHINE, RUN, OUTCOME, SIGNATURES, REMARK,
-    NUMBER, CHARACTERISTIC, CHECK, CLASS, OPERATION, UNIT, LOWER_LIMIT, UPPER_LIMIT, LIMITS_OF, LIMITS_BY, GUARD_BAND,
+    NUMBER, CHARACTERISTIC, CHECK, CLASS, CLAMPING, OPERATION, UNIT, LOWER_LIMIT, UPPER_LIMIT, LIMITS_OF, LIMITS_BY, GUARD_BAND,
     /** Expanded, with its coverage factor. */
     UNCERTAINTY, COVERAGE_FACTOR, UNCERTAINTY_OF,
     /** What the characteristic came to in this pass. */
@@ -14,6 +14,8 @@ enum CsvColumn {
     PASS, PASS_BEGUN_FOR, ENTRY, PLACE, REPEAT,
     /** As typed. */
     READING, READING_UNIT, CORRECTION, VALUE,
+    /** What of the correction is for how the gauge touched the work. */
+    CONTACT_CORRECTION,
     /** Of the reading by itself; {@code together} where the check judges several together. */
     PLACE_VERDICT, QUESTION, ANSWER,
     /** In a row of its own, behind the readings of its characteristic; for the whole run without a number, at the end. */

@@ -122,6 +122,7 @@ final class CsvRow {
         row.text(CHARACTERISTIC, step.name());
         row.text(CHECK, Codes.of(step.check()));
         row.text(CLASS, Codes.of(step.stepClass()));
+        step.clamping().ifPresent(clamping -> row.text(CLAMPING, clamping.key()));
         row.number(OPERATION, BigDecimal.valueOf(step.operation()));
         row.text(REPAIRED, line.repaired() ? "yes" : "");
         StepFigures.limits(step).ifPresent(limits -> {
@@ -189,6 +190,7 @@ final class CsvRow {
                 int known = StepFigures.of(attempt.finding().orElseThrow(), measured).places();
                 size(CORRECTION, measured.correction(), known);
                 size(VALUE, measured.value(), known);
+                measured.forContact().ifPresent(correction -> size(CONTACT_CORRECTION, correction, known));
                 measured.forTemperature().ifPresent(correction -> heat(attempt, correction, known));
             });
             text(PLACE_VERDICT, attempt.standing(reading).map(Codes::of).orElse("together"));

@@ -118,6 +118,7 @@ final class JsonAttempt {
         attempt.measured(reading).ifPresent(measured -> {
             int known = StepFigures.of(attempt.finding().orElseThrow(), measured).places();
             put("correction", measured.correction(), known, to);
+            measured.forContact().ifPresent(correction -> put("correction-for-contact", correction, known, to));
             measured.forTemperature().ifPresent(correction -> put("correction-for-temperature", correction, known, to));
             put("value", measured.value(), known, to);
         });

@@ -86,6 +86,7 @@ final class JsonSheet {
         to.put("operation", line.step().operation());
         to.put("check", Codes.of(line.step().check()));
         to.put("class", Codes.of(line.step().stepClass()));
+        line.step().clamping().ifPresent(clamping -> to.put("clamping", clamping.key()));
         StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
         guardBand(line.step().check()).filter(band -> band.figure().signum() > 0)
                 .ifPresent(band -> to.put("guard-band", band.text()));

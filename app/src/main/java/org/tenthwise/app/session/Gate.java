@@ -17,6 +17,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.record.Touch;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -93,6 +94,9 @@ final class Gate {
         }
         if (zero.isPresent() && FromMaster.size(setting.get().certified().orElseThrow().length(),
                 setting.get().gauge().sense().orElseThrow(), read, zero.get()).signum() <= 0) {
+            return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
+        }
+        if (step.check() instanceof Check.Size size && !signed && !read.isAbove(Touch.most(size.contact()))) {
             return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
         }
         List<Length> before = pass.standing().values().stream().map(reading -> reading.typed().length()).toList();

@@ -26,11 +26,13 @@ public final class Remarks {
     private final Words words;
     private final Sentences sentences;
     private final Heat heat;
+    private final TouchWords touch;
 
     public Remarks(Words words) {
         this.words = words;
         this.sentences = new Sentences(words);
         this.heat = new Heat(words);
+        this.touch = new TouchWords(words);
     }
 
     /** Short sentences, the weightiest first. */
@@ -92,6 +94,7 @@ public final class Remarks {
     private List<String> of(SizeFinding finding) {
         List<String> said = new ArrayList<>();
         StepFigures figures = StepFigures.of(finding);
+        Stream.of(touch.of(finding)).filter(sentence -> !sentence.isEmpty()).forEach(said::add);
         if (finding.measured().size() > 1) {
             said.add(words.say(words.key("combined", finding.check().combine()), finding.measured().size()));
         }

@@ -1,6 +1,5 @@
 package org.tenthwise.checklists.rules;
 
-import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.EnumSet;
 import java.util.List;
@@ -12,6 +11,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -26,7 +26,8 @@ import org.tenthwise.model.tolerance.Limits;
 final class OverWiresKind implements StepKind {
 
     private static final Set<Combine> SPEAK_FOR_A_ROOT = EnumSet.of(Combine.EACH, Combine.LARGEST);
-    private static final String THREADS_PER_INCH = "threads_per_inch";
+    /** A pitch that was rounded differs by less. */
+    private static final Length ROUNDED = Length.of("0.01", Unit.MILLIMETRE);
 
     @Override
     public boolean feelsHeat() {
@@ -47,6 +48,7 @@ final class OverWiresKind implements StepKind {
         thread.ifPresent(t -> wire.ifPresent(w -> judgeWire(keys, t, w)));
         Optional<Written> minorDiameter = keys.ifAny("minor_diameter", key -> keys.size(key, unit));
         Optional<Integer> minorStep = keys.ifAny("minor_step", key -> minorStep(keys, key, soFar));
+        thread.ifPresent(t -> minorStep.ifPresent(number -> judgeGrooves(keys, t, number, soFar)));
         List<Place> places = new PlaceRules(keys, unit).read();
         int readingsEach = rules.readingsEach();
         Combine combine = rules.combine(places, readingsEach);
@@ -68,6 +70,15 @@ final class OverWiresKind implements StepKind {
                         + "the root of a thread needs \"combine\" \"each\" or \"largest\" there").formatted(
                                 key, number.orElseThrow(), ((Check.Size) check).combine().key())));
         return number;
+    }
+
+    /** The grooves a root was read across are those of this thread. */
+    private static void judgeGrooves(Keys keys, ScrewThread thread, int number, PlanSoFar soFar) {
+        soFar.step(number).flatMap(PlanSoFar.Known::check)
+                .filter(check -> check instanceof Check.Size size && size.contact() instanceof Contact.AcrossGrooves grooves
+                        && (grooves.starts() != thread.starts() || grooves.pitch().minus(thread.pitch()).abs().isAbove(ROUNDED)))
+                .ifPresent(check -> keys.problemUnlessKept("minor_step",
+                        "\"minor_step\" names check %d, whose \"grooves\" have another pitch or other starts than this thread".formatted(number)));
     }
 
     /** A pitch diameter lies between the core and the crest. */
@@ -102,35 +113,11 @@ final class OverWiresKind implements StepKind {
     private static Optional<ScrewThread> thread(Keys keys, Unit unit) {
         Optional<ThreadForm> form = keys.word("form", List.of(ThreadForm.values()), ThreadForm::key);
         Optional<Written> diameter = keys.size("diameter", unit);
-        Optional<Length> pitch = pitch(keys, unit);
-        int starts = keys.ifAny("starts", keys::whole).orElse(1);
-        if (starts < 1) {
-            keys.problem("starts", "a thread has one start or more, not %d".formatted(starts));
-        }
+        Optional<Length> pitch = PitchRules.pitch(keys, unit);
+        int starts = PitchRules.starts(keys);
         if (form.isEmpty() || diameter.isEmpty() || pitch.isEmpty() || starts < 1) {
             return Optional.empty();
         }
         return keys.sensible("diameter", () -> new ScrewThread(form.get(), diameter.get().length(), pitch.get(), starts));
-    }
-
-    private static Optional<Length> pitch(Keys keys, Unit unit) {
-        Optional<Length> pitch = keys.ifAny("pitch", key -> keys.size(key, unit)).map(Written::length);
-        Optional<Length> fromCount = keys.ifAny(THREADS_PER_INCH, keys::number).flatMap(count -> pitch(keys, count));
-        if (keys.has("pitch") == keys.has(THREADS_PER_INCH)) {
-            keys.problem(THREADS_PER_INCH, keys.has("pitch")
-                    ? "\"pitch\" and \"threads_per_inch\" are both given; give one of them"
-                    : "\"pitch\" is missing; give it, or \"threads_per_inch\"");
-            return Optional.empty();
-        }
-        return pitch.or(() -> fromCount);
-    }
-
-    private static Optional<Length> pitch(Keys keys, BigDecimal threadsPerInch) {
-        if (threadsPerInch.signum() <= 0) {
-            keys.problem(THREADS_PER_INCH, "\"%s\" must be more than nought, not %s".formatted(
-                    THREADS_PER_INCH, threadsPerInch.toPlainString()));
-            return Optional.empty();
-        }
-        return Optional.of(Length.of("1", Unit.INCH).dividedBy(threadsPerInch));
     }
 }

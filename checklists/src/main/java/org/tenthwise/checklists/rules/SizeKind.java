@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.quantity.Written;
@@ -39,7 +41,8 @@ final class SizeKind implements StepKind {
         boolean cutAgain = rules.cutAgain(word, feature.stillCutBeyond(), limits, combine);
         Optional<Check.Means> means = MeansRules.read(keys, soFar, "a " + word, able);
         Written guardBand = rules.guardBand(limits, means.flatMap(Check.Means::uncertainty));
+        Contact contact = ContactRules.read(keys, feature, soFar.unit(), limits, combine);
         return keys.built(() -> new Check.Size(feature, limits.orElseThrow(), places, readingsEach, combine, cutAgain,
-                guardBand, means.orElseThrow()));
+                guardBand, means.orElseThrow(), Cutting.UNSAID, Optional.empty(), contact));
     }
 }

@@ -13,13 +13,14 @@ final class StepKinds {
 
     static final String BORE = "bore";
     static final String DIAMETER = "diameter";
+    static final String RUN_OUT = "run-out";
 
     private final Map<String, StepKind> kinds = new LinkedHashMap<>();
 
     StepKinds() {
         kinds.put("confirm", new AskingKind(Check.Confirm::new));
         kinds.put("look", new AskingKind(Check.Look::new));
-        kinds.put("run-out", new RunOutKind());
+        kinds.put(RUN_OUT, new RunOutKind());
         kinds.put(BORE, new SizeKind(Feature.BORE,
                 List.of(GaugeKind.BORE_GAUGE, GaugeKind.INSIDE_MICROMETER, GaugeKind.CALIPER)));
         kinds.put("width", new SizeKind(Feature.WIDTH,

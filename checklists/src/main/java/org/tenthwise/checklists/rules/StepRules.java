@@ -9,6 +9,7 @@ import java.util.Set;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
@@ -18,6 +19,7 @@ import org.tenthwise.model.plan.TemperatureAsked;
 final class StepRules {
 
     private static final String NUMBER = "number";
+    private static final String CLAMPING = "clamping";
 
     private final StepKinds kinds = new StepKinds();
     private final PlanSoFar soFar;
@@ -68,11 +70,26 @@ final class StepRules {
         Optional<Check> check = kind.get().read(keys, soFar);
         TemperatureAsked temperatureAsked = kind.get().feelsHeat()
                 ? TemperatureRules.read(keys, temperaturesPlannedFor, check) : TemperatureAsked.NEVER;
+        Optional<Clamping> clamping = kind.get().needsMethod() ? clamping(keys, kindName.get()) : Optional.empty();
         keys.finish();
         number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.get(), keys.spot().line(), check)));
         return keys.built(() -> number.map(n -> new Step(n, operation.orElseThrow(), name.orElseThrow(), drawing.orElse(""),
                 method.orElse(""), caution, hold.orElse(List.of()), mark, check.orElseThrow(), temperatureAsked,
-                stepClass.orElseGet(() -> StepClass.usual(check.get()))))).flatMap(step -> step);
+                stepClass.orElseGet(() -> StepClass.usual(check.get())), clamping))).flatMap(step -> step);
+    }
+
+    private static Optional<Clamping> clamping(Keys keys, String kind) {
+        Optional<Clamping> clamping = keys.ifAny(CLAMPING, keys::text).flatMap(word -> {
+            Optional<Clamping> meant = Clamping.ofKey(word);
+            if (meant.isEmpty()) { // the nearest word to "unclamped" is the wrong one
+                keys.problem(CLAMPING, "\"clamping\" is \"clamped\" or \"released\", not \"%s\"".formatted(word));
+            }
+            return meant;
+        });
+        if (kind.equals(StepKinds.RUN_OUT) && clamping.filter(Clamping.RELEASED::equals).isPresent()) {
+            keys.problem(CLAMPING, "a run-out is read while the part is held, not released");
+        }
+        return clamping;
     }
 
     private static String word(StepClass stepClass) {

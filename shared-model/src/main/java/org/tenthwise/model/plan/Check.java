@@ -190,6 +190,12 @@ public sealed interface Check {
         }
 
         @Override
+        public List<Question> questions() {
+            return contact instanceof Contact.AcrossGrooves grooves && grooves.standsAskew()
+                    ? List.of(Question.GROOVES_TOUCHED) : List.of();
+        }
+
+        @Override
         public Optional<Means> means() {
             return Optional.of(with);
         }

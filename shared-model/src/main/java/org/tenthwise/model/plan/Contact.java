@@ -1,6 +1,7 @@
 package org.tenthwise.model.plan;
 
 import java.math.BigDecimal;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 
 /** How a gauge touches the work, and so what its reading is of. */
@@ -14,21 +15,46 @@ public sealed interface Contact {
     }
 
     /**
-     * Points in two grooves of a thread, opposite each other. With an odd number of starts they stand half a pitch along from
-     * each other, and the reading is askew.
+     * The grooves of a thread. Points in two of them, opposite each other, stand half a pitch along from each other where the
+     * number of starts is odd, and the reading is askew.
      *
      * @param pitch  from one groove to the next, more than nought
      * @param starts one or more
      */
-    record AcrossGrooves(Written pitch, int starts) implements Contact {
+    record AcrossGrooves(Length pitch, int starts) implements Contact {
+
+        /** Whether opposite grooves lie askew, so that it matters how the gauge touches. */
+        public boolean standsAskew() {
+            return starts % 2 == 1;
+        }
     }
 
     /**
-     * A rod on the point of a drilled hole, where the drawing means the depth of the full diameter.
+     * A drilled hole, of which the drawing means the depth of the full diameter.
      *
      * @param diameter   of the drill, more than nought
      * @param pointAngle degrees, more than nought and less than 180
+     * @param readTo     where the rod stands
      */
-    record AtDrillPoint(Written diameter, BigDecimal pointAngle) implements Contact {
+    record DrilledHole(Written diameter, BigDecimal pointAngle, ReadTo readTo) implements Contact {
+    }
+
+    /** How deep into a drilled hole a rod goes. */
+    enum ReadTo {
+        /** A thin rod, on the point the drill left. */
+        POINT("point"),
+        /** A rod or pin as wide as the hole. */
+        FULL_DIAMETER("full-diameter");
+
+        private final String key;
+
+        ReadTo(String key) {
+            this.key = key;
+        }
+
+        /** How plan files name it. */
+        public String key() {
+            return key;
+        }
     }
 }

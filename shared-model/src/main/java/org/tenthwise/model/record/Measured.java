@@ -14,8 +14,15 @@ import org.tenthwise.model.run.Run;
  *
  * @param value          the size it stands for: the reading and its correction
  * @param forTemperature what of the correction brings it to 20 °C; absent where nothing was corrected for temperature
+ * @param forContact     what of the correction is for how the gauge touched the work; absent where that changes nothing, and
+ *                       where nobody has said yet how it touched
  */
-public record Measured(Run.Reading reading, Slot slot, Length value, Optional<Length> forTemperature) {
+public record Measured(Run.Reading reading, Slot slot, Length value, Optional<Length> forTemperature, Optional<Length> forContact) {
+
+    /** The reading as the size, however the gauge touched. */
+    public Measured(Run.Reading reading, Slot slot, Length value, Optional<Length> forTemperature) {
+        this(reading, slot, value, forTemperature, Optional.empty());
+    }
 
     /** As it was read, at whatever temperature. */
     public Measured(Run.Reading reading, Slot slot, Length value) {
@@ -34,6 +41,12 @@ public record Measured(Run.Reading reading, Slot slot, Length value, Optional<Le
     public Measured corrected(AtTwenty sum) {
         Length correction = Nanometres.round(sum.correction(value));
         return new Measured(reading, slot, value.plus(correction), Optional.of(correction));
+    }
+
+    /** The same for how the gauge touched the work; as it is while nobody has said how. */
+    public Measured corrected(Touch touch) {
+        return touch.correction(value).map(correction ->
+                new Measured(reading, slot, value.plus(correction), forTemperature, Optional.of(correction))).orElse(this);
     }
 
     /** As typed. */

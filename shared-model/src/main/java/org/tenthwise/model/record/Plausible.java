@@ -9,6 +9,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Length;
@@ -98,7 +99,7 @@ public final class Plausible {
         }
         if (check instanceof Check.Size size) {
             return size.combine() == Combine.RANGE ? range(size, before)
-                    : Optional.of(compared(size.limits().middle(), setting).orElseGet(() -> near(size.limits())));
+                    : Optional.of(compared(size.limits().middle(), setting).orElseGet(() -> near(size)));
         }
         return check instanceof Check.OverWires wires ? Optional.of(overWires(wires, setting)) : Optional.empty();
     }
@@ -121,6 +122,13 @@ public final class Plausible {
         Length nominal = setting.flatMap(Setting::certified).map(wire -> new OverWires(wires.thread(), wire.length())
                 .overWires(wires.pitchDiameter().middle())).orElse(wires.thread().diameter());
         return new Expected(nominal, nominal.times(QUARTER));
+    }
+
+    /** A rod on the point of a drilled hole reads deeper than the size by the length of the point. */
+    private static Expected near(Check.Size size) {
+        Expected near = near(size.limits());
+        return size.contact() instanceof Contact.DrilledHole hole
+                ? new Expected(near.about().plus(Touch.most(hole)), near.room()) : near;
     }
 
     private static Expected near(Limits limits) {

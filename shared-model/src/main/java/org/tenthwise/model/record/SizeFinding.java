@@ -31,9 +31,14 @@ public record SizeFinding(Step step, Check.Size check, List<Measured> measured, 
         measured = List.copyOf(measured);
     }
 
+    /** Whether nobody has said yet how the gauge touched the work, though the size hangs on it. */
+    private boolean touchUnsaid() {
+        return !check.questions().isEmpty() && measured.stream().anyMatch(read -> read.forContact().isEmpty());
+    }
+
     @Override
     public Optional<Verdict> alone(Measured reading) {
-        return ByItself.of(check.combine(), Sized.of(check).judge(), reading, warmth.filter(heat -> heat.missing() > 0).isPresent(),
+        return ByItself.of(check.combine(), Sized.of(check).judge(), reading, warmth.filter(heat -> heat.missing() > 0).isPresent() || touchUnsaid(),
                 false, Plausible.spoils(this));
     }
 }

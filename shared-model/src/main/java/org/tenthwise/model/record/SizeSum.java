@@ -30,14 +30,15 @@ final class SizeSum {
         Sized asked = Sized.of(check);
         Optional<Warmth> warmth = Warmth.of(plan, step, pass);
         Optional<AtTwenty> toTwenty = warmth.flatMap(Warmth::correction);
+        Touch touch = Touch.of(check, pass);
         List<Measured> measured = measure(check.slots(), pass).stream()
-                .map(read -> toTwenty.map(read::corrected).orElse(read)).toList();
-        int temperatures = warmth.map(Warmth::missing).orElse(0);
-        int missing = check.slots().size() - measured.size() + temperatures;
+                .map(read -> toTwenty.map(read::corrected).orElse(read)).map(read -> read.corrected(touch)).toList();
+        int unsaid = warmth.map(Warmth::missing).orElse(0) + touch.missing();
+        int missing = check.slots().size() - measured.size() + unsaid;
         boolean spoilt = Plausible.spoils(check, measured, warmth);
         Combined read = Combined.of(asked, measured);
-        Combined combined = (temperatures == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
-        Optional<Proposal> proposal = temperatures == 0 && !spoilt ? ProposalSum.of(asked, measured, read, pass, run) : Optional.empty();
+        Combined combined = (unsaid == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
+        Optional<Proposal> proposal = unsaid == 0 && !spoilt ? ProposalSum.of(asked, measured, read, pass, run) : Optional.empty();
         return new SizeFinding(step, check, measured, combined.value(), combined.deciding(), combined.past(),
                 combined.lightCut(), proposal, WallForm.of(wall(measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
     }

@@ -77,10 +77,22 @@ public record Run(List<Entry> entries) {
             return standing;
         }
 
-        /** The answer that counts: the latest, unless it was struck out. One that was replaced never comes back. */
+        /** The answer that counts: the one {@link #answering} has. */
         public Optional<Answer> answer(Question question) {
-            return answers.stream().filter(answering -> answering.question() == question)
-                    .reduce((earlier, later) -> later).filter(last -> last.struck().isEmpty()).map(Answering::answer);
+            return answering(question).map(Answering::answer);
+        }
+
+        /**
+         * The answer that counts, with its entry: the latest, unless it was struck out. One that was replaced never comes back.
+         * One about the readings does not speak for a reading taken after it.
+         */
+        public Optional<Answering> answering(Question question) {
+            return answers.stream().filter(answering -> answering.question() == question).reduce((earlier, later) -> later)
+                    .filter(last -> last.struck().isEmpty() && !(question.isOfReadings() && isReadAfter(last.entry())));
+        }
+
+        private boolean isReadAfter(Entry entry) {
+            return readings.stream().anyMatch(reading -> reading.entry().seq() > entry.seq());
         }
 
         /** The temperature that counts: the latest, unless it was struck out. One that was replaced never comes back. */

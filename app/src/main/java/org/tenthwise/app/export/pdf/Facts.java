@@ -37,6 +37,7 @@ final class Facts {
         add(facts, "record.fact.limits", matter.sentences().limits(step));
         add(facts, "record.fact.limits-from", matter.sentences().limitsFrom(step));
         add(facts, "record.fact.method", step.method());
+        step.clamping().ifPresent(clamping -> add(facts, "record.fact.clamping", matter.words().say("record.clamping", clamping)));
         Operation operation = matter.plan().operation(step.operation());
         add(facts, "record.fact.class", matter.aside(step));
         add(facts, "record.fact.operation", matter.say("record.operation", operation.number(), operation.name()));

@@ -12,6 +12,7 @@ import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.app.text.TouchWords;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.run.RunShown.Found;
 import org.tenthwise.app.ui.run.RunShown.Heads;
@@ -91,7 +92,7 @@ final class Showing {
         Step step = state.inHand();
         String drawing = StepFigures.limits(step).flatMap(Limits::origin).map(origin -> worked(step, origin))
                 .orElseGet(() -> step.drawing().isEmpty() ? sentences.limits(step) : step.drawing());
-        return new InHand(step.number(), step.name(), drawing, new GaugeWords(words).line(state.sheet().run(), step), step.method(),
+        return new InHand(step.number(), step.name(), drawing, new TouchWords(words).withGauge(step, new GaugeWords(words).line(state.sheet().run(), step)), step.method(),
                 step.caution().orElse(""), statement(step.check()));
     }
 

@@ -1,0 +1,59 @@
+package org.tenthwise.app.text;
+
+import java.util.Optional;
+import org.tenthwise.model.compute.drilling.DrillPoint;
+import org.tenthwise.model.compute.thread.AcrossGrooves;
+import org.tenthwise.model.plan.Clamping;
+import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.SizeFinding;
+
+/** How the part is read: held or let go, square across or askew, to the point of a drill or not, and what that took off. */
+public final class TouchWords {
+
+    private final Words words;
+
+    public TouchWords(Words words) {
+        this.words = words;
+    }
+
+    /** What must be done before it is read; empty where the plan says nothing of holding the part. */
+    public String clamping(Step step) {
+        return step.clamping().map(clamping -> words.say("touch.clamping", clamping)).orElse("");
+    }
+
+    /** The same, with the line of the gauge behind it. */
+    public String withGauge(Step step, String gauge) {
+        return String.join(" ", clamping(step), gauge).strip();
+    }
+
+    /** How the gauge touches and what is taken off for it, in a sentence; empty where contact changes nothing. */
+    String of(SizeFinding finding) {
+        if (finding.check().contact() instanceof Contact.DrilledHole hole) {
+            Length point = DrillPoint.length(hole.diameter().length(), hole.pointAngle());
+            return words.say(words.key("touch.drill", hole.readTo()), StepFigures.of(finding).withUnit(point));
+        }
+        return finding.check().contact() instanceof Contact.AcrossGrooves grooves ? across(finding, grooves) : "";
+    }
+
+    private String across(SizeFinding finding, Contact.AcrossGrooves grooves) {
+        if (!grooves.standsAskew()) {
+            return words.say("touch.grooves.even", grooves.starts());
+        }
+        Optional<Measured> shown = StepFigures.deciding(finding).or(() -> finding.measured().stream().findFirst());
+        if (shown.isEmpty()) {
+            return words.say("touch.grooves.asked");
+        }
+        return shown.flatMap(Measured::forContact).map(correction -> correction.signum() == 0 ? words.say("touch.grooves.square")
+                        : words.say("touch.grooves.askew", Heat.signed(finding, correction)))
+                .orElseGet(() -> unsaid(finding, grooves, shown.orElseThrow()));
+    }
+
+    private String unsaid(SizeFinding finding, Contact.AcrossGrooves grooves, Measured shown) {
+        Length askew = AcrossGrooves.askew(grooves.pitch(), grooves.starts());
+        return shown.value().isAbove(askew) ? words.say("touch.grooves.unsaid", StepFigures.of(finding).withUnit(
+                shown.value().minus(AcrossGrooves.diameter(shown.value(), grooves.pitch(), grooves.starts())))) : words.say("touch.grooves.asked");
+    }
+}
