@@ -4,6 +4,7 @@ import java.util.Map;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Length;
 
 /** What the sums about cuts are given alike: which side of the work is cut, the limits, the register. */
@@ -12,7 +13,7 @@ final class Cut {
     private static final String LOWER = "lower";
     private static final String UPPER = "upper";
     private static final Map<String, Feature> SIDES = Map.of("outside", Feature.DIAMETER, "inside", Feature.BORE);
-    private static final Map<String, Boolean> REGISTERS = Map.of("diameter", true, "radius", false);
+    private static final Map<String, Register> REGISTERS = Map.of("diameter", Register.DIAMETER, "radius", Register.RADIUS);
 
     private Cut() {
     }
@@ -21,8 +22,8 @@ final class Cut {
         return given.choice("side", SIDES);
     }
 
-    /** Whether the offset register counts in diameters; in radii otherwise. */
-    static boolean registerIsInDiameters(Given given) {
+    /** How the offset register counts. */
+    static Register register(Given given) {
         return given.choice("register", REGISTERS);
     }
 

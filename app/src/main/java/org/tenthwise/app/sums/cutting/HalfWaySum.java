@@ -34,7 +34,7 @@ final class HalfWaySum implements Sum {
         }
         HalfWay half = HalfWay.of(side, measured, aim);
         return Answer.in(given.inUnit())
-                .length("offset_change", Cut.registerIsInDiameters(given) ? half.changeOnDiameter() : half.changeOnRadius())
+                .length("offset_change", Cut.register(given).counts(half.changeOnDiameter()))
                 .length("expected_size", half.expectedSize())
                 .note("Measure after this cut: what differs from expected_size will differ again by as much in the second, like cut.")
                 .on("Half of what is left, then the rest: common practice");

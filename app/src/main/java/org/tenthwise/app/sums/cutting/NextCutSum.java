@@ -1,5 +1,6 @@
 package org.tenthwise.app.sums.cutting;
 
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import org.tenthwise.app.sums.Answer;
@@ -11,7 +12,10 @@ import org.tenthwise.model.compute.cutting.NextCut;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 
-/** What to type into the offset register, and whether there is metal left for another cut. */
+/**
+ * What to type into the offset register, and whether there is metal left for another cut: the way from one size to the aim, or one
+ * even cut that brings every size in.
+ */
 final class NextCutSum implements Sum {
 
     @Override
@@ -21,11 +25,17 @@ final class NextCutSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return Set.of("side", "lower", "upper", "aim", "measured", "register");
+        Set<String> keys = new HashSet<>(Set.of("side", "lower", "upper", "aim", "measured", "register"));
+        keys.addAll(EvenCutAnswer.KEYS);
+        return keys;
     }
 
     @Override
     public Answer of(Given given) {
+        return EvenCutAnswer.isAsked(given) ? new EvenCutAnswer(given).answer() : ofOneSize(given);
+    }
+
+    private static Answer ofOneSize(Given given) {
         Feature side = Cut.side(given);
         Length lower = Cut.lower(given);
         Length upper = Cut.upper(given);
@@ -39,7 +49,7 @@ final class NextCutSum implements Sum {
         NextCut cut = NextCut.of(side, measured, aim);
         CutState state = CutState.of(side, lower, upper, measured);
         Answer.Writing answer = Answer.in(given.inUnit())
-                .length("offset_change", Cut.registerIsInDiameters(given) ? cut.changeOnDiameter() : cut.changeOnRadius())
+                .length("offset_change", Cut.register(given).counts(cut.changeOnDiameter()))
                 .length("stock_left", cut.stockLeft())
                 .word("state", state.name().toLowerCase(Locale.ROOT).replace('_', '-'))
                 .note("The change is for an X offset that counts away from the axis, outside and inside alike; stock_left is on diameter.");

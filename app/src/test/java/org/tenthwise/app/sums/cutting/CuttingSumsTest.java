@@ -44,6 +44,76 @@ class CuttingSumsTest {
         assertTrue(answer.notes().stream().anyMatch(note -> note.startsWith("The aim leaves metal on")));
     }
 
+    @ParameterizedTest
+    @CsvSource(nullValues = "-", delimiter = '|', textBlock = """
+        # an even cut, by hand: side, register, limits, sizes and the rest | change, state, safe cut, reason
+        side=inside; register=diameter; lower=30.000; upper=30.021; sizes=29.900 29.910                          | 0.105500  | cut-again | -        | -
+        side=inside; register=radius; lower=30.000; upper=30.021; sizes=29.900 29.910                            | 0.052750  | cut-again | -        | -
+        side=inside; register=diameter; lower=30.000; upper=30.021; sizes=29.854 29.990                          | -         | uneven    | 0.031000 | uneven
+        # the safe cut is on diameter, whatever the register counts
+        side=inside; register=radius; lower=30.000; upper=30.021; sizes=29.900 29.950; aim=third                 | -         | uneven    | 0.071000 | uneven
+        side=outside; register=diameter; lower=47.980; upper=48.000; guard_band=0.003; sizes=48.004 47.986       | -         | uneven    | 0.003000 | uneven
+        # a third in from the metal side: 30.007, and 47.993 in 47.979 to 48.000
+        side=inside; register=diameter; lower=30.000; upper=30.021; measured=29.900; aim=third                   | 0.107000  | cut-again | -        | -
+        side=outside; register=diameter; lower=47.979; upper=48.000; measured=48.100; aim=third                  | -0.107000 | cut-again | -        | -
+        side=inside; register=diameter; lower=30.000; upper=30.021; sizes=29.900 29.904; aim=30.005              | 0.103000  | cut-again | -        | -
+        # 0.1565 on diameter, 0.07825 on radius: rounded with metal left, in the steps of the register
+        side=inside; register=diameter; lower=30.000; upper=30.021; measured=29.854; offset_step=0.001           | 0.156000  | cut-again | -        | -
+        side=inside; register=radius; lower=30.000; upper=30.021; measured=29.854; offset_step=0.001             | 0.078000  | cut-again | -        | -
+        side=outside; register=diameter; lower=47.980; upper=48.000; measured=48.0045; offset_step=0.001         | -0.014000 | cut-again | -        | -
+        # the mean of five times 15.000 and 15.060 is 15.010, the middle 14.996
+        side=outside; register=diameter; lower=14.990; upper=15.002; sizes=15.000 15.000 15.000 15.000 15.000 15.060; combine=mean | -0.014000 | cut-again | - | -
+        side=outside; register=diameter; lower=14.990; upper=15.002; sizes=15.000 15.000 15.000 15.000 15.000 15.060; combine=each | - | uneven | 0.010000 | uneven
+        side=inside; register=diameter; lower=10.000; upper=10.020; sizes=9.900 9.950; combine=largest           | 0.060000  | cut-again | -        | -
+        side=inside; register=diameter; lower=10.000; upper=10.020; sizes=9.900 9.950; combine=smallest          | 0.110000  | cut-again | -        | -
+        # 0.0115 on diameter is 0.00575 deep; it may go to 0.022
+        side=inside; register=diameter; lower=30.000; upper=30.021; measured=29.999; least_cut=0.01              | -         | cut-again | 0.022000 | below-least-cut
+        side=inside; register=diameter; lower=30.000; upper=30.021; measured=29.999; least_cut=0.005             | 0.011500  | cut-again | -        | -
+        side=inside; register=diameter; lower=30.000; upper=30.021; sizes=29.999 30.022                          | -         | past-size | 0.000000 | past-size
+        # inside already: towards the aim, or nothing
+        side=inside; register=diameter; lower=30.000; upper=30.021; sizes=30.001 30.003; guard_band=0.003        | 0.008500  | in-size   | -        | -
+        side=inside; register=diameter; lower=30.000; upper=30.021; sizes=30.011 30.012                          | -         | in-size   | 0.009000 | -
+        side=inside; register=diameter; lower=30.000; upper=30.021; measured=30.009; least_cut=0.01; offset_step=1 | -         | in-size   | 0.000000 | below-least-cut
+        side=inside; register=diameter; lower=30.000; upper=30.021; sizes=30.001 30.020; guard_band=0.003        | -         | in-size   | 0.000000 | uneven
+        """)
+    void oneEvenCutForEverySizeOrTheSafeCutAndWhy(String given, String change, String state, String safe, String reason) {
+        Answer answer = sums.answer(Unit.MILLIMETRE, "next-cut", given);
+        assertEquals(change, word(answer, "offset_change"));
+        assertEquals(state, word(answer, "state"));
+        assertEquals(safe, word(answer, "safe_cut"));
+        assertEquals(reason, word(answer, "reason"));
+        assertTrue(answer.at("stock_left").isEmpty());
+    }
+
+    private static String word(Answer answer, String key) {
+        return answer.at(key).map(worked -> ((Answer.Worked.Plain) worked).text()).orElse(null);
+    }
+
+    /** By hand, in inches: a third of 0.0010 in from 1.0000 is 0.99966…; a step of 0.0001 on radius is 0.0002 on diameter. */
+    @Test
+    void anEvenCutInInches() {
+        Answer answer = sums.answer(Unit.INCH, "next-cut",
+                "side=outside; register=radius; lower=0.9990; upper=1.0000; aim=third; sizes=1.0120 1.0122; offset_step=0.0001");
+        assertEquals("-0.00620000", at(answer, "offset_change"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        sizes=29.900 29.910 | It takes for granted that as much comes off as is asked
+        sizes=29.900 29.910 | No offset_step was given
+        sizes=29.900 29.950 | Uneven by 0.05: no even cut
+        sizes=29.900 29.918; aim=third | The middle of the sizes comes to 30.009, not to the aim, 30.007
+        measured=29.900; guard_band=0 | One size was given
+        sizes=29.900 29.910; combine=mean | The limits bind the mean of the sizes, 29.905
+        sizes=30.001 30.002; guard_band=0.003 | In size, but within the guard band: a light cut, or a better gauge.
+        sizes=30.001 30.002 | In size: the cut is not needed.
+        sizes=29.999 29.999; least_cut=0.01 | Below the least cut: a spring pass at the same offset, a fresh edge, hone
+        """)
+    void notesSayWhatIsTakenForGranted(String given, String note) {
+        Answer answer = sums.answer(Unit.MILLIMETRE, "next-cut", "side=inside; register=diameter; lower=30.000; upper=30.021; " + given);
+        assertTrue(answer.notes().stream().anyMatch(said -> said.startsWith(note)), answer.notes()::toString);
+    }
+
     /** By hand: stages of 100 from 30, 20 of flute outside. */
     @Test
     void stagesSayHowLongEachDrillMustBe() {
@@ -92,6 +162,16 @@ class CuttingSumsTest {
         next-cut | side=inside; lower=1; upper=2; aim=2.1; measured=3; register=radius | aim | aim is 2.1
         next-cut | side=top; lower=1; upper=2; measured=3; register=radius | side | side is "top"
         next-cut | side=inside; lower=1; upper=2; measured=3 | register | register is missing
+        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; measured=0.8; register=radius | sizes | one of them is enough
+        next-cut | side=inside; lower=1; upper=2; guard_band=0; register=radius | sizes | sizes is missing
+        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; guard_band=0.6; register=radius | guard_band | leaves nothing between them
+        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; guard_band=-1; register=radius | guard_band | guard_band is -1
+        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; least_cut=0; register=radius | least_cut | least_cut is 0
+        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; offset_step=0; register=radius | offset_step | offset_step is 0
+        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; aim=0.9; register=radius | aim | it lies outside the limits
+        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; aim=half; register=radius | aim | aim is "half"
+        next-cut | side=inside; lower=1; upper=2; sizes=0.8 0.9; combine=range; register=radius | combine | one of each, largest, mean, smallest
+        next-cut | side=inside; lower=2; upper=1; sizes=0.8 0.9; register=radius | upper | it is below lower
         half-way | side=outside; aim=30; measured=30; register=radius | measured | measured is 30
         wear-aim | side=outside; lower=1; upper=1.01; sd=0.002; expanded_uncertainty=0 | sd | sd is 0.002
         wear-aim | side=outside; lower=1; upper=1.01; sd=-1; expanded_uncertainty=0 | sd | sd is -1
