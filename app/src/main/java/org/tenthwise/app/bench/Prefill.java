@@ -10,12 +10,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -24,6 +28,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
@@ -41,6 +46,9 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
     private static final String ZONE = "(\\d+(?:\\.\\d+)?)\\s+([A-Za-z]{1,2})(\\d{1,2})\\b";
     private static final Pattern ON_A_DIAMETER = Pattern.compile("[⌀Øø]\\s*" + ZONE);
     private static final Pattern NAMED = Pattern.compile("[⌀Øø]?\\s*" + ZONE);
+
+    private static final Map<Combine, String> COMBINED = Map.of(Combine.EACH, "each", Combine.MEAN, "mean", Combine.LARGEST, "largest",
+            Combine.SMALLEST, "smallest");
 
     public Prefill {
         filled = Map.copyOf(filled);
@@ -83,8 +91,27 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         Filled filled = empty.with(StockLeft.SIDE, size.feature() == Feature.DIAMETER ? StockLeft.OUTSIDE : StockLeft.INSIDE);
         filled = size.limits().lower().isPresent() ? filled.with(StockLeft.LOWER, size.limits().lower().get().text()) : filled;
         filled = size.limits().upper().isPresent() ? filled.with(StockLeft.UPPER, size.limits().upper().get().text()) : filled;
-        Optional<String> last = lastSize(state, filled.unit());
-        return last.isPresent() ? filled.with(StockLeft.MEASURED, last.get()) : filled;
+        filled = size.guardBand().length().signum() > 0 ? filled.with(StockLeft.GUARD_BAND, text(size.guardBand(), filled.unit())) : filled;
+        filled = COMBINED.containsKey(size.combine()) ? filled.with(StockLeft.COMBINE, COMBINED.get(size.combine())) : filled;
+        filled = aim(size.cutting(), filled);
+        filled = size.cutting().leastCut().isPresent() ? filled.with(StockLeft.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit())) : filled;
+        filled = size.cutting().offsetStep().isPresent() ? filled.with(StockLeft.OFFSET_STEP, text(size.cutting().offsetStep().get(), filled.unit())) : filled;
+        SizeFinding finding = (SizeFinding) state.line().finding();
+        return finding.missing() > 0 || size.combine() == Combine.RANGE || Plausible.spoils(finding) ? filled
+                : filled.with(StockLeft.SIZES, sizes(finding, filled.unit()));
+    }
+
+    private static Filled aim(Cutting cutting, Filled filled) {
+        if (cutting.aim().filter(Aim.Size.class::isInstance).isPresent()) {
+            return filled.with(StockLeft.AIM_BY, StockLeft.SIZE)
+                    .with(StockLeft.AIM, text(((Aim.Size) cutting.aim().get()).size(), filled.unit()));
+        }
+        return filled.with(StockLeft.AIM_BY, cutting.aim().filter(Aim.Third.class::isInstance).isPresent() ? StockLeft.THIRD : StockLeft.MIDDLE);
+    }
+
+    /** All of them, as no cut is worked out from some. */
+    private static String sizes(SizeFinding finding, Unit unit) {
+        return finding.measured().stream().map(read -> Filled.typed(read.value(), unit)).collect(Collectors.joining(" "));
     }
 
     /** The last size before it was corrected for temperature, and what plan and pass say of heat. */
@@ -162,10 +189,6 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
     private static Optional<Measured> last(State state) {
         Finding finding = state.line().finding();
         return Plausible.spoils(finding) ? Optional.empty() : StepFigures.measured(finding).stream().max(Comparator.comparing(read -> read.reading().entry().seq()));
-    }
-
-    private static Optional<String> lastSize(State state, Unit unit) {
-        return state.inHand().check() instanceof Check.Size ? last(state).map(read -> Filled.typed(read.value(), unit)) : Optional.empty();
     }
 
     private static String text(Written written, Unit unit) {

@@ -25,10 +25,10 @@ public final class Results {
             "clearance_greatest", "clearance_least", "clearance_now",
             "clearance_now_greatest", "clearance_now_least", "mean", "cos_part", "sin_part");
     private static final Set<String> ANGLES = Set.of("lead_angle", "high_at");
-    private static final Set<String> WORDS = Set.of("state", "kind", "standing");
+    private static final Set<String> WORDS = Set.of("state", "reason", "kind", "standing");
     private static final Set<String> COUNTS = Set.of("drills");
     private static final Set<String> LENGTHS = Set.of("pitch_diameter", "over_wires", "simple", "corrected", "best_wire", "wire_least",
-            "wire_greatest", "root_clearance", "stock_left", "tir", "eccentricity", "residual", "eccentric_run_out", "size", "u",
+            "wire_greatest", "root_clearance", "safe_cut", "tir", "eccentricity", "residual", "eccentric_run_out", "size", "u",
             "greatest", "least", "major_max", "major_min", "pitch_max", "pitch_min", "minor_max", "minor_min", "allowance", "ovality",
             "opposites_differ", "pitch_tolerance", "major_tolerance", "minor_tolerance", "pitch_basic", "minor_basic");
 

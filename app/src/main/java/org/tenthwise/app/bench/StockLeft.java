@@ -1,16 +1,24 @@
 package org.tenthwise.app.bench;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.SizePicture;
 import org.tenthwise.app.picture.SizePicture.Sized;
 import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.sums.Typed;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.tolerance.Limits;
 
-/** The change of the offset for the next cut, and what is left to come off. */
+/** The even cut that brings every size in, as the register counts it, or what may come off at the most. */
 final class StockLeft implements BenchSum {
 
     static final String SIDE = "side";
@@ -18,7 +26,17 @@ final class StockLeft implements BenchSum {
     static final String OUTSIDE = "outside";
     static final String LOWER = "lower";
     static final String UPPER = "upper";
-    static final String MEASURED = "measured";
+    static final String SIZES = "sizes";
+    static final String AIM_BY = "aim_by";
+    static final String MIDDLE = "middle";
+    static final String THIRD = "third";
+    static final String SIZE = "size";
+    static final String AIM = "aim";
+    static final String GUARD_BAND = "guard_band";
+    static final String LEAST_CUT = "least_cut";
+    static final String OFFSET_STEP = "offset_step";
+    static final String COMBINE = "combine";
+    static final String REGISTER = "register";
 
     @Override
     public BenchKind kind() {
@@ -32,38 +50,69 @@ final class StockLeft implements BenchSum {
 
     @Override
     public List<Ask> asks(Filled filled) {
-        return List.of(Ask.choice(SIDE, OUTSIDE, INSIDE), Ask.length(UPPER), Ask.length(LOWER), Ask.length(MEASURED),
-                Ask.length("aim").optional(), Ask.choice("register", "diameter", "radius"));
+        List<Ask> asks = new ArrayList<>(List.of(Ask.choice(SIDE, OUTSIDE, INSIDE), Ask.length(UPPER), Ask.length(LOWER),
+                Ask.of(Ask.Kind.LENGTHS, SIZES), Ask.choice(REGISTER, "diameter", "radius"), Ask.choice(AIM_BY, MIDDLE, THIRD, SIZE).aside()));
+        if (filled.is(AIM_BY, SIZE)) {
+            asks.add(Ask.length(AIM));
+        }
+        asks.addAll(List.of(Ask.length(GUARD_BAND).optional(), Ask.length(LEAST_CUT).optional(), Ask.length(OFFSET_STEP).optional(),
+                Ask.choice(COMBINE, "each", "mean", "largest", "smallest")));
+        return asks;
+    }
+
+    @Override
+    public Map<String, Typed> made(Filled filled) {
+        return filled.is(AIM_BY, SIZE) ? Map.of() : Map.of(AIM, new Typed.Plain(filled.text(AIM_BY)));
     }
 
     @Override
     public List<String> first(Filled filled) {
-        return List.of("offset_change", "stock_left", "state");
+        return List.of("offset_change", "safe_cut", "state", "reason");
     }
 
     @Override
     public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
-        return filled.length(LOWER).flatMap(lower -> filled.length(UPPER).flatMap(upper -> filled.length(MEASURED)
-                .map(measured -> drawn(filled, answer, said, lower, upper, measured))));
+        return filled.length(LOWER).flatMap(lower -> filled.length(UPPER).map(upper -> drawn(filled, answer, said, lower, upper)));
     }
 
-    private static Picture drawn(Filled filled, Answer answer, Said said, Length lower, Length upper, Length measured) {
+    private static Picture drawn(Filled filled, Answer answer, Said said, Length lower, Length upper) {
         boolean outside = filled.is(SIDE, OUTSIDE);
-        Length toUpper = upper.minus(measured).abs();
-        Length toLower = measured.minus(lower).abs();
+        List<Sized> sizes = filled.several(SIZES).stream().map(text -> new Sized(Length.of(text, filled.unit()), text)).toList();
+        Sized judged = sizes.stream().max((one, other) -> beyond(one.size(), lower, upper).compareTo(beyond(other.size(), lower, upper))).orElseThrow();
+        Length toUpper = upper.minus(judged.size()).abs();
+        Length toLower = judged.size().minus(lower).abs();
         Limit near = toUpper.isBelow(toLower) ? Limit.UPPER : Limit.LOWER;
         Length distance = near == Limit.UPPER ? toUpper : toLower;
-        Length aim = filled.length("aim").orElse(lower.plus(upper).half());
         String cut = said.words().say("picture.still-to-cut");
         String past = said.words().say("picture.past-size");
-        Sized judged = new Sized(measured, filled.text(MEASURED));
         return new SizePicture(outside ? Feature.DIAMETER : Feature.BORE, filled.unit(), Optional.of(new Sized(lower, filled.text(LOWER))),
-                Optional.of(new Sized(upper, filled.text(UPPER))), Length.ZERO,
-                List.of(new SizePicture.Column(SizePicture.Kind.TAKEN, "", "", Optional.of(judged), true, Optional.empty(), Optional.empty())),
-                Optional.of(judged), Optional.of(new SizePicture.Distance(distance, near, said.length(distance))),
-                said.length(answer, "stock_left").filter(stock -> stock.signum() > 0)
-                        .map(stock -> new SizePicture.Stock(said.sized(aim), stock, said.length(stock), "")),
-                Optional.empty(), new SizePicture.Said(outside ? cut : past, outside ? past : cut, said.words().say("picture.stock-left"),
-                        step -> said.words().say("picture.scale", step)), said.words().say("bench.picture.size", said.length(measured)));
+                Optional.of(new Sized(upper, filled.text(UPPER))), filled.length(GUARD_BAND).orElse(Length.ZERO),
+                IntStream.range(0, sizes.size()).mapToObj(i -> new SizePicture.Column(SizePicture.Kind.TAKEN, sizes.size() == 1 ? "" : String.valueOf(i + 1), "",
+                        Optional.of(sizes.get(i)), sizes.get(i).equals(judged), Optional.empty(), Optional.empty())).toList(),
+                Optional.of(judged), Optional.of(new SizePicture.Distance(distance, near, said.length(distance))), cut(filled, answer, said, lower, upper),
+                Optional.empty(), new SizePicture.Said(outside ? cut : past, outside ? past : cut, said.words().say("picture.next-cut"),
+                        step -> said.words().say("picture.scale", step)), said.words().say("bench.picture.size", filled.text(SIZES)));
+    }
+
+    private static Optional<SizePicture.Cut> cut(Filled filled, Answer answer, Said said, Length lower, Length upper) {
+        Register register = filled.is(REGISTER, "radius") ? Register.RADIUS : Register.DIAMETER;
+        return said.length(answer, "offset_change").map(change -> new SizePicture.Cut(said.sized(aim(filled, lower, upper)),
+                register.onDiameter(change.abs()), said.words().say("picture.offset", said.signed(change))));
+    }
+
+    private static Length aim(Filled filled, Length lower, Length upper) {
+        Limit metalSide = (filled.is(SIDE, OUTSIDE) ? Feature.DIAMETER : Feature.BORE).stillCutBeyond();
+        Limits limits = Limits.between(written(lower, filled), written(upper, filled));
+        return filled.length(AIM).filter(typed -> filled.is(AIM_BY, SIZE))
+                .orElseGet(() -> (filled.is(AIM_BY, THIRD) ? new Aim.Third() : new Aim.Middle()).of(limits, metalSide));
+    }
+
+    private static Written written(Length limit, Filled filled) {
+        return Written.of(limit.in(filled.unit()), filled.unit());
+    }
+
+    /** How far a size is out of its limits; less than nought inside. */
+    private static Length beyond(Length size, Length lower, Length upper) {
+        return Length.greatest(List.of(size.minus(upper), lower.minus(size)));
     }
 }

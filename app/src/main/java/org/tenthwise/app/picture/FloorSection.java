@@ -65,12 +65,12 @@ final class FloorSection {
     }
 
     private void stock(double floor) {
-        picture.stock().ifPresent(stock -> {
-            double aim = x(scale.share(stock.aim().size()));
-            List<Point> left = new Box(aim, upper, floor, lower).corners();
-            drawing.area(left, drawing.frame().ground());
-            drawing.stock(left);
-            drawing.line(new Point(aim, upper), new Point(aim, lower), Stroke.AIM, Role.LINE);
+        picture.judged().filter(judged -> picture.cut().isPresent()).ifPresent(judged -> {
+            double then = x(scale.share(picture.afterCut(judged.size())));
+            List<Point> comesOff = new Box(then, upper, floor, lower).corners();
+            drawing.area(comesOff, drawing.frame().ground());
+            drawing.stock(comesOff);
+            drawing.line(new Point(then, upper), new Point(then, lower), Stroke.AIM, Role.LINE);
         });
     }
 

@@ -1,18 +1,20 @@
 package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.tenthwise.model.quantity.Length;
 
 /**
- * An outside diameter in its jaws, seen from the side: the surface as it is now, what is left to cut drawn large, the aim,
- * and the insert with what its offset is to change by. The free end is at the right.
+ * An outside diameter in its jaws, seen from the side: the surface as it is now, what the next cut takes off drawn large, the aim,
+ * and the insert. The free end is at the right.
  */
 final class ShaftSection {
 
     /** Pixels for the width of the tolerance. */
     private static final double TOLERANCE = 16;
-    private static final double OFFSET_TEXT = 20;
     private static final String DIAMETER = "\u2300";
 
     private final SizePicture picture;
@@ -43,14 +45,14 @@ final class ShaftSection {
     void draw() {
         double chuck = left - (left - 1) * 0.42;
         jaws(chuck);
-        List<Point> upper = surface(true);
-        List<Point> lower = surface(false);
+        List<Point> upper = surface(true, UnaryOperator.identity());
+        List<Point> lower = surface(false, UnaryOperator.identity());
         double collar = Math.min(half + 2.2 * tolerance, (bottom - top) / 2);
         drawing.ring(List.of(new Point(chuck, middle() - collar), new Point(left, middle() - collar),
                 new Point(left, middle() + collar), new Point(chuck, middle() + collar)), Stroke.OUTLINE, Role.LINE);
         stock(upper, true);
         stock(lower, false);
-        if (picture.stock().isEmpty()) {
+        if (picture.cut().isEmpty()) {
             limitLines();
         }
         boolean read = picture.judged().isPresent();
@@ -79,16 +81,16 @@ final class ShaftSection {
         return column.flatMap(SizePicture.Column::size).or(picture::judged).map(size -> scale.share(size.size())).orElse(0.0);
     }
 
-    /** From the collar to the free end, through what was read. */
-    private List<Point> surface(boolean above) {
+    /** From the collar to the free end, through what was read, each size as {@code of} makes it. */
+    private List<Point> surface(boolean above, UnaryOperator<Length> of) {
         List<Point> read = new ArrayList<>();
         for (SectionPlaces.Station station : places.stations()) {
             Optional<SizePicture.Column> column = above || places.angles().isEmpty() ? station.first() : station.second();
-            column.flatMap(SizePicture.Column::size).ifPresent(size -> read.add(new Point(x(station), y(scale.share(size.size()), above))));
+            column.flatMap(SizePicture.Column::size).ifPresent(size -> read.add(new Point(x(station), y(scale.share(of.apply(size.size())), above))));
         }
         read.sort((one, other) -> Double.compare(one.x(), other.x()));
         if (read.isEmpty()) {
-            read.add(new Point(right, y(share(Optional.empty()), above)));
+            read.add(new Point(right, y(picture.judged().map(size -> scale.share(of.apply(size.size()))).orElse(0.0), above)));
         }
         List<Point> whole = new ArrayList<>();
         whole.add(new Point(left, read.get(0).y()));
@@ -112,14 +114,15 @@ final class ShaftSection {
     }
 
     private void stock(List<Point> surface, boolean above) {
-        picture.stock().ifPresent(stock -> {
-            double aim = y(scale.share(stock.aim().size()), above);
-            List<Point> ring = new ArrayList<>(surface);
-            ring.add(new Point(right, aim));
-            ring.add(new Point(left, aim));
-            drawing.stock(ring);
-            drawing.line(new Point(left, aim), new Point(right + 20, aim), Stroke.AIM, Role.LINE);
-        });
+        if (picture.cut().isEmpty()) {
+            return;
+        }
+        List<Point> then = new ArrayList<>(surface(above, picture::afterCut));
+        Collections.reverse(then);
+        List<Point> ring = new ArrayList<>(surface);
+        ring.addAll(then);
+        drawing.stock(ring);
+        drawing.chain(then, Stroke.AIM, Role.LINE);
     }
 
     private void limitLines() {
@@ -133,7 +136,7 @@ final class ShaftSection {
         }
     }
 
-    /** The insert at the free end, and the way and the length it has to go. */
+    /** The insert at the free end, and the way it has to go. */
     private void insert(Point corner) {
         double x = corner.x() + 4;
         double y = corner.y() - 3;
@@ -143,16 +146,11 @@ final class ShaftSection {
         drawing.area(diamond, Role.PAPER);
         drawing.ring(diamond, Stroke.NEIGHBOUR, Role.LINE);
         drawing.circle(new Point(x + size / 2, y - size / 2), size * 0.14, Stroke.NEIGHBOUR, Role.LINE);
-        picture.stock().filter(stock -> !stock.offset().isEmpty()).ifPresent(stock -> {
+        picture.cut().ifPresent(cut -> {
             Point tip = new Point(x - 22, corner.y() - 5);
             Point tail = new Point(tip.x(), Math.max(2, tip.y() - 46));
             drawing.line(tail, tail.towards(tip, 0.7), Stroke.OUTLINE, Role.CUT);
             drawing.head(tail, tip, 16, 14, Role.CUT);
-            Label label = Label.of(stock.offset(), OFFSET_TEXT, Role.CUT).bold();
-            double width = drawing.width(label);
-            if (tip.x() - 12 - width >= 0) {
-                drawing.text(label, new Point(tip.x() - 12, (tail.y() + tip.y()) / 2 - 2), Anchor.RIGHT);
-            }
         });
     }
 
@@ -164,7 +162,7 @@ final class ShaftSection {
                     .ifPresent(column -> size(station, column, labels)));
         }
         labels.letter();
-        picture.stock().ifPresent(stock -> aim(stock, free));
+        picture.cut().ifPresent(cut -> aim(cut, free));
     }
 
     private void size(SectionPlaces.Station station, SizePicture.Column column, SectionLabels labels) {
@@ -182,14 +180,14 @@ final class ShaftSection {
                 new Point(x, middle() + side * half * 0.2), new Point(x, middle() - side * half * 0.42), new Point(x, middle() - side * half * 0.75));
     }
 
-    private void aim(SizePicture.Stock stock, FreeRoom free) {
+    private void aim(SizePicture.Cut cut, FreeRoom free) {
         double x = left + (right - left) * 0.78;
         boolean clear = places.stations().stream().allMatch(station -> Math.abs(x(station) - x) > 12);
-        Label label = Label.of(DIAMETER + stock.aim().figures(), 20, Role.INK).onGround();
+        Label label = Label.of(DIAMETER + cut.aim().figures(), 20, Role.INK).onGround();
         if (clear) {
             free.place(drawing.width(label) + 8, drawing.height(label) + 8, List.of(new Point(x, middle() + half * 0.42),
                     new Point(x, middle() + half * 0.75), new Point(x, middle() - half * 0.75))).ifPresent(box -> {
-                        double share = scale.share(stock.aim().size());
+                        double share = scale.share(cut.aim().size());
                         drawing.dimension(new Point(x, y(share, true)), new Point(x, y(share, false)), Role.LINE);
                         drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE);
                     });

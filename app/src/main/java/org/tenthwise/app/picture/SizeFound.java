@@ -3,20 +3,17 @@ package org.tenthwise.app.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
-import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.tolerance.Limit;
 
@@ -38,7 +35,7 @@ final class SizeFound {
                 finding.value().map(size -> sized(size, figures)),
                 finding.verdict().margin()
                         .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.plain(margin.distance()))),
-                stock(finding, check.feature(), figures), Optional.empty(), said(check), spoken);
+                cut(finding, figures, words), Optional.empty(), said(check), spoken);
     }
 
     static SizePicture.Sized written(Written limit) {
@@ -49,22 +46,18 @@ final class SizeFound {
         return new SizePicture.Sized(size, figures.size(size));
     }
 
-    private Optional<SizePicture.Stock> stock(SizeFinding finding, Feature feature, StepFigures figures) {
-        boolean round = feature == Feature.BORE || feature == Feature.DIAMETER;
-        return stock(finding, figures, change -> round ? words.say("picture.offset", figures.change(change)) : "");
-    }
-
-    /** @param offset from the change of the size to what is typed for it */
-    static Optional<SizePicture.Stock> stock(Finding finding, StepFigures figures, Function<Length, String> offset) {
-        return finding.proposal().map(Proposal::cut).flatMap(cut -> cut instanceof EvenCut.Offered offered
-                ? Optional.of(new SizePicture.Stock(new SizePicture.Sized(offered.aim(), figures.amount(offered.aim())),
-                        offered.change().abs(), figures.amount(offered.change().abs()), offset.apply(offered.change()))) : Optional.empty());
+    /** The cut that is proposed, by the one figure it is typed with; without a register, by what comes off. */
+    static Optional<SizePicture.Cut> cut(Finding finding, StepFigures figures, Words words) {
+        return finding.proposal().flatMap(proposal -> proposal.cut() instanceof EvenCut.Offered offered
+                ? Optional.of(new SizePicture.Cut(new SizePicture.Sized(offered.aim(), figures.amount(offered.aim())), offered.change().abs(),
+                        proposal.offset().map(change -> words.say("picture.offset", figures.change(change)))
+                                .orElseGet(() -> figures.amount(offered.change().abs())))) : Optional.empty());
     }
 
     private SizePicture.Said said(Check.Size check) {
         Limit beyond = check.feature().stillCutBeyond();
         return new SizePicture.Said(beyond(check, beyond == Limit.UPPER), beyond(check, beyond == Limit.LOWER),
-                words.say("picture.stock-left"), step -> words.say("picture.scale", step));
+                words.say("picture.next-cut"), step -> words.say("picture.scale", step));
     }
 
     private String beyond(Check.Size check, boolean metalIsLeft) {

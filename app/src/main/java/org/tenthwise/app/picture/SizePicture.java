@@ -19,11 +19,11 @@ import org.tenthwise.model.tolerance.Limit;
  * @param columns   earlier cuts first, then the readings in the order they are taken
  * @param judged    the size that is judged; absent before there is one
  * @param distance  from the judged size to the limit that counts
- * @param stock     what is left to cut; absent where nothing is
+ * @param cut       the cut that is proposed; absent where none is
  * @param mate      surface of what goes in, its metal below it; absent where nothing does
  */
 public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Optional<Sized> upper, Length guardBand,
-                          List<Column> columns, Optional<Sized> judged, Optional<Distance> distance, Optional<Stock> stock,
+                          List<Column> columns, Optional<Sized> judged, Optional<Distance> distance, Optional<Cut> cut,
                           Optional<Length> mate, Said said, String spoken) implements Picture {
 
     /** A size with the figures that write it. */
@@ -54,8 +54,14 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     public record Distance(Length length, Limit from, String figures) {
     }
 
-    /** What is left to cut, and what to type for it; {@code offset} may be empty. */
-    public record Stock(Sized aim, Length left, String figures, String offset) {
+    /**
+     * A cut that is proposed: the same comes off everywhere.
+     *
+     * @param aim     where the middle of the sizes is wanted
+     * @param off     what comes off the size; more than nought
+     * @param figures the one figure it is known by, as the register counts it
+     */
+    public record Cut(Sized aim, Length off, String figures) {
     }
 
     /**
@@ -65,7 +71,7 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
      * @param below what a size below the lower limit is
      * @param scale from the step of the ticks as figures to "1 line 0.001"
      */
-    public record Said(String above, String below, String stockLeft, UnaryOperator<String> scale) {
+    public record Said(String above, String below, String nextCut, UnaryOperator<String> scale) {
     }
 
     /** Marks the spot of the wall and the strip that magnifies it. */
@@ -94,6 +100,11 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     /** Whether metal lies on the side of greater sizes: beyond the wall of a bore, a slot, a floor. */
     boolean metalAbove() {
         return feature.stillCutBeyond() == Limit.LOWER;
+    }
+
+    /** What a size is after the cut that is proposed; itself where none is. */
+    Length afterCut(Length size) {
+        return cut.map(proposed -> metalAbove() ? size.plus(proposed.off()) : size.minus(proposed.off())).orElse(size);
     }
 
     Stream<Column> taken() {

@@ -3,6 +3,7 @@ package org.tenthwise.app.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.quantity.Length;
 
 /** The wall of a section magnified: one column a reading or a cut, limits, guard band, stock, and ticks at the side. */
 final class Strip {
@@ -130,7 +131,7 @@ final class Strip {
             drawing.line(new Point(box.left(), bottom), new Point(box.right(), top), Stroke.RULE, Role.INK2);
             return;
         }
-        Box stock = stock(column, box, y);
+        Box stock = stock(column, box);
         double edge = stock.height() > 0 ? picture.metalAbove() ? stock.top() : stock.bottom() : y;
         Box metal = picture.metalAbove() ? new Box(box.left(), top, box.right(), edge) : new Box(box.left(), edge, box.right(), bottom);
         drawing.metal(List.of(metal.corners()));
@@ -139,12 +140,12 @@ final class Strip {
         }
     }
 
-    /** From a reading of the pass in hand to the aim; without height where nothing is left to cut. */
-    private Box stock(SizePicture.Column column, Box box, double y) {
-        double aim = picture.stock().filter(stock -> column.kind() == SizePicture.Kind.TAKEN)
-                .map(stock -> scale.clamped(stock.aim().size())).orElse(y);
-        boolean metalIsLeft = picture.metalAbove() ? aim < y : aim > y;
-        return metalIsLeft ? new Box(box.left(), Math.min(y, aim), box.right(), Math.max(y, aim)) : new Box(box.left(), y, box.right(), y);
+    /** What the cut takes off at a reading of the pass in hand; without height where nothing comes off. */
+    private Box stock(SizePicture.Column column, Box box) {
+        Length size = column.size().orElseThrow().size();
+        double now = scale.clamped(size);
+        double then = column.kind() == SizePicture.Kind.TAKEN ? scale.clamped(picture.afterCut(size)) : now;
+        return new Box(box.left(), Math.min(now, then), box.right(), Math.max(now, then));
     }
 
     private void mate() {
@@ -177,9 +178,9 @@ final class Strip {
         List.of(picture.lower(), picture.upper()).forEach(limit -> limit.ifPresent(sized -> drawing.line(
                 new Point(left - ticksWidth(drawing), scale.y(sized.size())), new Point(room.right(), scale.y(sized.size())),
                 Stroke.OUTLINE, Role.INK)));
-        picture.stock().filter(stock -> !scale.isAbove(stock.aim().size()) && !scale.isBelow(stock.aim().size()))
-                .ifPresent(stock -> drawing.line(new Point(left - ticksWidth(drawing) * 0.5, scale.y(stock.aim().size())),
-                        new Point(right + 10, scale.y(stock.aim().size())), Stroke.AIM, Role.LINE));
+        picture.cut().filter(cut -> !scale.isAbove(cut.aim().size()) && !scale.isBelow(cut.aim().size()))
+                .ifPresent(cut -> drawing.line(new Point(left - ticksWidth(drawing) * 0.5, scale.y(cut.aim().size())),
+                        new Point(right + 10, scale.y(cut.aim().size())), Stroke.AIM, Role.LINE));
     }
 
     private void surfaces(List<Box> boxes) {

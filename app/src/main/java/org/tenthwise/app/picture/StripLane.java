@@ -3,9 +3,10 @@ package org.tenthwise.app.picture;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limit;
 
-/** The sizes at the right of a strip: limits, the size judged, the distance as a dimension, stock left, aim. */
+/** The sizes at the right of a strip: limits, the size judged, the distance as a dimension, the next cut, its aim. */
 final class StripLane {
 
     private static final double SIZE_TEXT = 24;
@@ -41,8 +42,8 @@ final class StripLane {
                         Stream.of(picture.lower(), picture.upper(), picture.judged()).flatMap(Optional::stream)
                                 .map(sized -> Label.of(sized.figures(), SIZE_TEXT, Role.INK).bold()),
                         picture.distance().stream().map(distance -> Label.of(distance.figures(), TEXT, Role.INK)),
-                        picture.stock().stream().flatMap(stock -> Stream.of(Label.of(stock.figures(), TEXT, Role.CUT).bold(),
-                                Label.of(picture.said().stockLeft(), SMALL_TEXT, Role.CUT), Label.of(stock.aim().figures(), SMALL_TEXT, Role.INK))))
+                        picture.cut().stream().flatMap(cut -> Stream.of(Label.of(cut.figures(), TEXT, Role.CUT).bold(),
+                                Label.of(picture.said().nextCut(), SMALL_TEXT, Role.CUT), Label.of(cut.aim().figures(), SMALL_TEXT, Role.INK))))
                 .flatMap(labels -> labels).mapToDouble(drawing::width).max().orElse(0);
         return dimension(drawing) + widest + 4;
     }
@@ -55,8 +56,8 @@ final class StripLane {
         });
         limits();
         picture.judged().ifPresent(this::judged);
-        if (picture.stock().isPresent()) {
-            stock(picture.stock().get());
+        if (picture.cut().isPresent()) {
+            cut(picture.cut().get());
         } else {
             picture.distance().filter(distance -> distance.length().signum() > 0).ifPresent(this::distance);
         }
@@ -124,13 +125,15 @@ final class StripLane {
                 .ifPresent(box -> drawing.text(label, new Point(box.left(), box.centreY()), Anchor.LEFT));
     }
 
-    private void stock(SizePicture.Stock stock) {
-        double from = scale.clamped(picture.metalAbove() ? stock.aim().size().minus(stock.left()) : stock.aim().size().plus(stock.left()));
-        double to = scale.clamped(stock.aim().size());
+    /** From the size judged to what the cut makes of it. */
+    private void cut(SizePicture.Cut cut) {
+        Length judged = picture.judged().orElseThrow().size();
+        double from = scale.clamped(judged);
+        double to = scale.clamped(picture.afterCut(judged));
         double x = lane.left() - dimension(drawing) / 2;
         drawing.dimension(new Point(x, from), new Point(x, to), Role.CUT);
-        Label length = Label.of(stock.figures(), TEXT, Role.CUT).bold();
-        Label words = Label.of(picture.said().stockLeft(), SMALL_TEXT, Role.CUT);
+        Label length = Label.of(cut.figures(), TEXT, Role.CUT).bold();
+        Label words = Label.of(picture.said().nextCut(), SMALL_TEXT, Role.CUT);
         double width = Math.max(drawing.width(length), drawing.width(words));
         double line = drawing.lettered(23);
         Point middle = new Point(lane.right() - width / 2, (from + to) / 2);
@@ -144,10 +147,20 @@ final class StripLane {
             place(drawing.width(length), drawing.height(length) + 4, List.of(right), right)
                     .ifPresent(box -> drawing.text(length, new Point(box.right(), box.centreY()), Anchor.RIGHT));
         }
-        Label aim = Label.of(stock.aim().figures(), SMALL_TEXT, Role.INK);
-        Point at = new Point(lane.right() - drawing.width(aim) / 2, to);
-        place(drawing.width(aim), drawing.height(aim) + 4, List.of(at), at)
-                .ifPresent(box -> drawing.text(aim, new Point(box.right(), box.centreY()), Anchor.RIGHT));
+        aim(cut.aim());
+    }
+
+    /** Beside its line, between the limits: a figure outside them would read as a size that is out. Left away where there is no room. */
+    private void aim(SizePicture.Sized aim) {
+        Label label = Label.of(aim.figures(), SMALL_TEXT, Role.INK);
+        double height = drawing.height(label) + 4;
+        double line = scale.clamped(aim.size());
+        double highest = picture.upper().map(limit -> scale.clamped(limit.size())).orElse(top) + height / 2;
+        double lowest = picture.lower().map(limit -> scale.clamped(limit.size())).orElse(bottom) - height / 2;
+        double x = lane.right() - drawing.width(label) / 2;
+        List<Point> beside = Stream.of(line, line - height / 2, line + height / 2).filter(y -> y >= highest && y <= lowest)
+                .map(y -> new Point(x, y)).toList();
+        free.place(drawing.width(label), height, beside).ifPresent(box -> drawing.text(label, new Point(box.right(), box.centreY()), Anchor.RIGHT));
     }
 
     /** What it means to lie beyond a limit, where there is still room for the words. */

@@ -56,7 +56,7 @@ final class StripScale {
     private static List<Length> wanted(SizePicture picture) {
         return Stream.of(picture.columns().stream().filter(column -> column.kind() == SizePicture.Kind.TAKEN)
                         .flatMap(column -> column.size().stream()), picture.judged().stream(),
-                picture.stock().stream().map(SizePicture.Stock::aim)).flatMap(sizes -> sizes).map(SizePicture.Sized::size)
+                picture.cut().stream().map(SizePicture.Cut::aim)).flatMap(sizes -> sizes).map(SizePicture.Sized::size)
                 .toList();
     }
 

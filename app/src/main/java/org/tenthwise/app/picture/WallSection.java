@@ -1,9 +1,12 @@
 package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
 
 /**
  * A bore or a pocket cut open: two walls, drawn through what was read, the limits as thin lines along them. Off the limits'
@@ -52,8 +55,8 @@ final class WallSection {
     }
 
     void draw() {
-        List<Point> upper = wall(true);
-        List<Point> lower = wall(false);
+        List<Point> upper = wall(true, UnaryOperator.identity());
+        List<Point> lower = wall(false, UnaryOperator.identity());
         metal(upper, true);
         metal(lower, false);
         stock(true);
@@ -89,16 +92,16 @@ final class WallSection {
         return above || places.angles().isEmpty() ? station.first() : station.second();
     }
 
-    /** From the mouth inwards. */
-    private List<Point> wall(boolean above) {
+    /** From the mouth inwards, each size as {@code of} makes it. */
+    private List<Point> wall(boolean above, UnaryOperator<Length> of) {
         List<Point> wall = new ArrayList<>();
         for (SectionPlaces.Station station : places.stations()) {
             reading(station, above).flatMap(SizePicture.Column::size)
-                    .ifPresent(size -> wall.add(new Point(x(station), y(scale.share(size.size()), above))));
+                    .ifPresent(size -> wall.add(new Point(x(station), y(scale.share(of.apply(size.size())), above))));
         }
         wall.sort((one, other) -> Double.compare(other.x(), one.x()));
         if (wall.isEmpty()) {
-            double share = picture.judged().map(judged -> scale.share(judged.size())).orElse(0.0);
+            double share = picture.judged().map(judged -> scale.share(of.apply(judged.size()))).orElse(0.0);
             wall.add(new Point(right, y(share, above)));
         }
         List<Point> whole = new ArrayList<>();
@@ -122,19 +125,20 @@ final class WallSection {
         drawing.chain(wall, Stroke.WALL, Role.LINE);
     }
 
-    /** What is left to cut lies between the wall and the aim. */
+    /** What the next cut takes off the wall. */
     private void stock(boolean above) {
-        picture.stock().ifPresent(stock -> {
-            double aim = y(scale.share(stock.aim().size()), above);
-            List<Point> wall = wall(above);
-            List<Point> ring = new ArrayList<>(wall);
-            ring.add(new Point(left + 10, aim));
-            ring.add(new Point(right, aim));
-            drawing.area(ring, drawing.frame().ground());
-            drawing.stock(ring);
-            drawing.chain(wall, Stroke.WALL, Role.ACCENT);
-            drawing.line(new Point(left + 10, aim), new Point(right, aim), Stroke.AIM, Role.LINE);
-        });
+        if (picture.cut().isEmpty()) {
+            return;
+        }
+        List<Point> wall = wall(above, UnaryOperator.identity());
+        List<Point> then = new ArrayList<>(wall(above, picture::afterCut));
+        List<Point> ring = new ArrayList<>(wall);
+        Collections.reverse(then);
+        ring.addAll(then);
+        drawing.area(ring, drawing.frame().ground());
+        drawing.stock(ring);
+        drawing.chain(wall, Stroke.WALL, Role.ACCENT);
+        drawing.chain(then, Stroke.AIM, Role.LINE);
     }
 
     private void limitLines() {

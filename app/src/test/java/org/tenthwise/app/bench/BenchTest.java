@@ -115,6 +115,30 @@ class BenchTest {
         assertTrue(size.endsWith(" mm"), size);
     }
 
+    /** By hand: needs 0.146 at the mouth, has 0.031 at the floor. */
+    @Test
+    void aWallNoEvenCutBringsInIsToldWithWhatMayComeOff() {
+        BenchSum sum = Bench.of(BenchKind.NEXT_CUT);
+        Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE).with("side", "inside").with("lower", "30.000").with("upper", "30.021")
+                .with("sizes", "29.854 29.990").with("register", "radius"));
+        Bench.Outcome.Done done = assertInstanceOf(Bench.Outcome.Done.class, bench.work(sum, filled));
+        Results read = new Results(words, Unit.MILLIMETRE);
+        assertEquals(List.of("may come off 0.031 mm", "state Uneven", "reason Uneven"),
+                read.of(done.answer(), sum.first(filled)).stream().map(row -> row.name() + " " + row.value()).toList());
+        assertEquals("Uneven by 0.136: no even cut brings every size in. At most 0.031 may come off without a size passing its limit.",
+                read.notes(done.answer()).get(0));
+    }
+
+    @Test
+    void aCutIsOneFigureAsTheRegisterCountsIt() {
+        BenchSum sum = Bench.of(BenchKind.NEXT_CUT);
+        Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE).with("side", "inside").with("lower", "30.000").with("upper", "30.021")
+                .with("sizes", "29.900 29.910").with("register", "radius").with("aim_by", "third").with("offset_step", "0.001"));
+        Bench.Outcome.Done done = assertInstanceOf(Bench.Outcome.Done.class, bench.work(sum, filled));
+        assertEquals(List.of("change of the offset +0.051 mm", "state Cut again"), new Results(words, Unit.MILLIMETRE)
+                .of(done.answer(), sum.first(filled)).stream().map(row -> row.name() + " " + row.value()).toList());
+    }
+
     @Test
     void aClassNamedByTheDrawingStaysThoughItIsNotOftenNamed() {
         BenchSum sum = Bench.of(BenchKind.THREAD_LIMITS);

@@ -39,13 +39,14 @@ class PrefillTest {
     }
 
     @Test
-    void aBoreFillsInItsLimitsAndItsLastSizeAndItsZone() {
+    void aBoreFillsInItsLimitsAndItsZone() {
         RunSession session = workshop.atTheBore("014", "0.013");
         Prefill prefill = Prefill.of(session.state());
         assertEquals(Optional.of(BenchKind.NEXT_CUT), prefill.fitting());
         Filled cut = of(prefill, BenchKind.NEXT_CUT);
-        assertEquals(List.of("inside", "30.000", "30.021", "30.013"),
-                List.of(cut.text("side"), cut.text("lower"), cut.text("upper"), cut.text("measured")));
+        assertEquals(List.of("inside", "30.000", "30.021", "each", "middle"),
+                List.of(cut.text("side"), cut.text("lower"), cut.text("upper"), cut.text("combine"), cut.text("aim_by")));
+        assertEquals("", cut.text("sizes"), "one place of four: no cut follows from it");
         Filled zone = of(prefill, BenchKind.ZONE);
         assertEquals(List.of("30", "hole", "H", "7"), List.of(zone.text("diameter"), zone.text("part"), zone.text("letter"), zone.text("grade")));
         Filled warm = of(prefill, BenchKind.TEMPERATURE);
@@ -53,6 +54,15 @@ class PrefillTest {
         Climate climate = session.state().sheet().plan().climate().orElseThrow();
         assertEquals(List.of(climate.part().expansion().millionths().toPlainString(), climate.gauge().expansion().millionths().toPlainString()),
                 List.of(warm.text("part_alpha"), warm.text("gauge_alpha")));
+    }
+
+    @Test
+    void theSizesAreFilledInOnceEveryPlaceIsRead() {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        for (String entered : List.of("0.011", "0.012", "0.010")) {
+            Workshop.must(() -> session.enter(entered));
+        }
+        assertEquals("30.013 30.011 30.012 30.01", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("sizes"));
     }
 
     /** A size corrected for temperature is not corrected a second time. */

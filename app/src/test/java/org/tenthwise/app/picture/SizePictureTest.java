@@ -30,12 +30,12 @@ class SizePictureTest {
 
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("everySceneAndFrame")
-    void limitsTheSizeJudgedAndWhatIsLeftAreWritten(String scene, String size, SizePicture picture, Frame frame) {
+    void limitsTheSizeJudgedAndTheNextCutAreWritten(String scene, String size, SizePicture picture, Frame frame) {
         List<String> texts = RecordingPen.of(picture, frame).texts();
         picture.lower().ifPresent(limit -> assertTrue(texts.contains(limit.figures()), texts::toString));
         picture.upper().ifPresent(limit -> assertTrue(texts.contains(limit.figures()), texts::toString));
         picture.judged().ifPresent(judged -> assertTrue(texts.contains(judged.figures()), texts::toString));
-        picture.stock().ifPresentOrElse(stock -> assertTrue(texts.contains(stock.figures()), texts::toString),
+        picture.cut().ifPresentOrElse(cut -> assertTrue(texts.contains(cut.figures()), texts::toString),
                 () -> picture.distance().filter(distance -> distance.length().signum() > 0).ifPresent(distance -> assertTrue(texts.contains(distance.figures()), texts::toString)));
     }
 

@@ -24,7 +24,7 @@ final class SizeScenes {
     private Optional<SizePicture.Sized> upper = Optional.empty();
     private Length guardBand = Length.ZERO;
     private Optional<SizePicture.Sized> judged = Optional.empty();
-    private Optional<SizePicture.Stock> stock = Optional.empty();
+    private Optional<SizePicture.Cut> cut = Optional.empty();
 
     private SizeScenes(Feature feature, Unit unit, int places) {
         this.feature = feature;
@@ -41,17 +41,17 @@ final class SizeScenes {
         scenes.put("bore-past-size", bore().taken("0°", "8", "30.024", true).taken("90°", "8", "30.019", false)
                 .taken("0°", "38", "30.020", false).taken("90°", "38", "30.021", false).picture());
         scenes.put("bore-cut-again", bore().earlier("29.780").taken("0°", "8", "29.982", true).taken("90°", "8", "29.985", false)
-                .stock("30.0105", "0.027").picture());
+                .cut("30.0105", "0.027").picture());
         scenes.put("bore-struck", bore().taken("0°", "8", "30.015", true).struck("8", "30.055").taken("90°", "8", "30.014", false)
                 .taken("0°", "38", "30.011", false).missing("90°", "38").picture());
         scenes.put("bore-guarded", bore().guard("0.003").taken("0°", "8", "30.0195", true).taken("90°", "8", "30.012", false)
                 .taken("0°", "38", "30.0095", false).taken("90°", "38", "30.011", false).picture());
         scenes.put("outside-cut-again", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("47.980", "48.000")
-                .earlier("48.312").earlier("48.098").taken("1", "", "48.032", true).stock("47.990", "0.042").picture());
+                .earlier("48.312").earlier("48.098").taken("1", "", "48.032", true).cut("47.990", "0.042").picture());
         scenes.put("outside-two-places", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("47.980", "48.000").guard("0.003")
                 .taken("1", "10", "47.991", false).taken("2", "10", "47.990", false).taken("3", "31", "47.982", true).missing("4", "31").picture());
         scenes.put("inch-outside", new SizeScenes(Feature.DIAMETER, Unit.INCH, 4).limits("2.5984", "2.6000")
-                .taken("1", "", "2.6016", true).stock("2.5992", "0.0024").picture());
+                .taken("1", "", "2.6016", true).cut("2.5992", "0.0024").picture());
         scenes.put("pocket", new SizeScenes(Feature.WIDTH, Unit.MILLIMETRE, 3).limits("12.000", "12.043")
                 .taken("1", "2", "12.046", true).taken("2", "2", "12.022", false).taken("3", "2", "12.030", false)
                 .taken("4", "7", "12.012", false).taken("5", "7", "12.008", false).taken("6", "7", "12.018", false).picture());
@@ -59,7 +59,7 @@ final class SizeScenes {
                 .taken("1", "", "12.01", false).taken("2", "", "12.02", false).taken("3", "", "12.04", true).picture());
         scenes.put("depth", new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2).limits("46.00", "46.10").taken("1", "", "46.04", true).picture());
         scenes.put("depth-cut-again", new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2).limits("46.00", "46.10").taken("1", "", "45.90", true)
-                .stock("46.05", "0.15").picture());
+                .cut("46.05", "0.15").picture());
         scenes.put("one-sided", new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2).limits("15.00", "").taken("1", "", "15.30", false)
                 .taken("2", "", "15.12", true).picture());
         scenes.put("one-sided-empty", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 2).limits("", "15.00").missing("1", "").picture());
@@ -121,9 +121,9 @@ final class SizeScenes {
                 depth.isEmpty() ? Optional.empty() : Optional.of(written(depth)), angle);
     }
 
-    private SizeScenes stock(String aim, String left) {
-        String offset = feature == Feature.DIAMETER ? "X \u2212" + left : feature == Feature.BORE ? "X +" + left : "";
-        stock = Optional.of(new SizePicture.Stock(written(aim), new Written(left, unit).length(), left, offset));
+    private SizeScenes cut(String aim, String off) {
+        String figures = feature == Feature.DIAMETER ? "X \u2212" + off : feature == Feature.BORE ? "X +" + off : off;
+        cut = Optional.of(new SizePicture.Cut(written(aim), new Written(off, unit).length(), figures));
         return this;
     }
 
@@ -139,9 +139,9 @@ final class SizeScenes {
 
     private SizePicture picture() {
         boolean bore = feature.stillCutBeyond() == Limit.LOWER;
-        return new SizePicture(feature, unit, lower, upper, guardBand, columns, judged, distance(), stock,
+        return new SizePicture(feature, unit, lower, upper, guardBand, columns, judged, distance(), cut,
                 Optional.empty(),
-                new SizePicture.Said(bore ? "past size" : "still to cut", bore ? "still to cut" : "past size", "stock left", step -> "1 line " + step),
+                new SizePicture.Said(bore ? "past size" : "still to cut", bore ? "still to cut" : "past size", "next cut", step -> "1 line " + step),
                 "Size");
     }
 }

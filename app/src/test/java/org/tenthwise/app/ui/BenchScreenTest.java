@@ -78,7 +78,7 @@ class BenchScreenTest extends ScreenTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(textBlock = """
             WIRES,         form=metric diameter=12 pitch=1.75 wire=1.100 over_wires=12.500 minor_diameter=9.800
-            NEXT_CUT,      upper=30.000 lower=29.979 measured=30.050
+            NEXT_CUT,      'upper=30.000 lower=29.979 sizes=30.050,30.046,30.049 offset_step=0.001 least_cut=0.010 register=radius'
             RUN_OUT,       'readings=0.004,0.001,0.000,0.002,0.006,0.009,0.011,0.008 limit=0.020'
             FIT,           bore_greatest=30.015 bore_least=30.011 plug_greatest=29.993 plug_least=29.991
             TEMPERATURE,   reading=500.035 part_temp=23.7 part_alpha=11.7 gauge_temp=20 gauge_alpha=11.5 u_temp=0.5 u_alpha=1.2
@@ -96,8 +96,13 @@ class BenchScreenTest extends ScreenTest {
     }
 
     @Test
+    void aWallNoEvenCutBringsInHoldsEverywhere() {
+        seen("bench", "next-cut-uneven", window -> alone(window, BenchKind.NEXT_CUT, "side=inside upper=30.021 lower=30.000 sizes=29.854,29.990"));
+    }
+
+    @Test
     void aRefusalHoldsEverywhere() {
-        seen("bench", "refused", window -> alone(window, BenchKind.NEXT_CUT, "upper=29.979 lower=30.000 measured=30.050"));
+        seen("bench", "refused", window -> alone(window, BenchKind.NEXT_CUT, "upper=29.979 lower=30.000 sizes=30.050"));
     }
 
     @Test

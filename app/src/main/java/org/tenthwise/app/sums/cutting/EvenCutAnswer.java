@@ -115,13 +115,19 @@ final class EvenCutAnswer {
         } else {
             answer.word("reason", no.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
             answer.note(switch (no.reason()) {
-                case UNEVEN -> bound.size() == 1 ? "No step of the register, or no room between the guard bands, brings it in."
-                        : "Uneven by %s: no even cut brings every size in.".formatted(plain(Length.greatest(bound).minus(Length.least(bound))));
+                case UNEVEN -> (bound.size() == 1 ? "No step of the register brings it in between the guard bands."
+                        : "Uneven by %s: no even cut brings every size in.".formatted(plain(Length.greatest(bound).minus(Length.least(bound)))))
+                        + safe(no);
                 case BELOW_LEAST_CUT -> "Below the least cut: a spring pass at the same offset, a fresh edge, hone, or leave it as it is and have it signed for.";
-                case PAST_SIZE -> "Past size: no cut brings it back.";
+                case PAST_SIZE -> "Past size: no cut brings it back. Nothing more may come off.";
             });
         }
-        answer.note("safe_cut is on diameter, on a width or a depth as it is: the most that may come off before a size passes its limit less the guard band.");
+        answer.note("safe_cut is on the diameter, the width or the depth: the most that may come off before a size passes its limit less the guard band.");
+    }
+
+    private String safe(EvenCut.Refused no) {
+        return no.safe().map(safe -> safe.signum() == 0 ? " Nothing more may come off."
+                : " At most %s may come off without a size passing its limit.".formatted(plain(safe))).orElse("");
     }
 
     private boolean isInside() {
