@@ -1,7 +1,6 @@
 package org.tenthwise.model.compute.roundness;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -38,8 +37,6 @@ import org.tenthwise.model.quantity.Nanometres;
  */
 public record CircleFit(Length mean, Length cosPart, Length sinPart, Length eccentricity, Length eccentricRunOut,
         BigDecimal highAtDegrees, Length residual, List<Length> leftOver) {
-
-    private static final int PLACES_OF_A_DEGREE = 6;
 
     public CircleFit {
         leftOver = List.copyOf(leftOver);
@@ -84,10 +81,15 @@ public record CircleFit(Length mean, Length cosPart, Length sinPart, Length ecce
         }
         double offCentre = Math.hypot(fitted[1], fitted[2]);
         Length eccentricity = Nanometres.round(offCentre);
-        BigDecimal highAt = eccentricity.signum() == 0 ? BigDecimal.ZERO : direction(fitted[1], fitted[2]);
+        BigDecimal highAt = eccentricity.signum() == 0 ? BigDecimal.ZERO : Eccentricity.direction(fitted[1], fitted[2]);
         return new CircleFit(base.plus(Nanometres.round(fitted[0])), Nanometres.round(fitted[1]),
                 Nanometres.round(fitted[2]), eccentricity, Nanometres.round(2 * offCentre), highAt, movement(leftOver),
                 Arrays.stream(leftOver).mapToObj(Nanometres::round).toList());
+    }
+
+    /** The eccentricity with its side. */
+    public Eccentricity centre() {
+        return new Eccentricity(cosPart, sinPart);
     }
 
     private static Length movement(double[] heights) {
@@ -109,10 +111,5 @@ public record CircleFit(Length mean, Length cosPart, Length sinPart, Length ecce
             }
         }
         return ThreeUnknowns.solve(normal, right);
-    }
-
-    private static BigDecimal direction(double cosPart, double sinPart) {
-        return Turn.within(BigDecimal.valueOf(Math.toDegrees(Math.atan2(sinPart, cosPart)))
-                .setScale(PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN));
     }
 }

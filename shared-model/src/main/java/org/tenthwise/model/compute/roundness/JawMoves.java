@@ -69,23 +69,13 @@ public final class JawMoves {
         }
     }
 
-    /** The two jaws of one axis come out as one figure with two signs, whichever way the last nanometre rounds. */
     private static List<Length> onTheirOwn(CircleFit fit, List<BigDecimal> places) {
-        return places.stream()
-                .map(place -> place.compareTo(Turn.HALF) < 0
-                        ? Nanometres.round(component(fit, place))
-                        : Nanometres.round(component(fit, place.subtract(Turn.HALF))).negated())
-                .toList();
+        return places.stream().map(fit.centre()::towards).toList();
     }
 
     private static List<Length> shims(CircleFit fit, List<BigDecimal> places) {
-        double[] components = places.stream().mapToDouble(place -> component(fit, place)).toArray();
+        double[] components = places.stream().mapToDouble(fit.centre()::component).toArray();
         double least = Arrays.stream(components).min().orElseThrow();
         return Arrays.stream(components).mapToObj(component -> Nanometres.round(component - least)).toList();
-    }
-
-    private static double component(CircleFit fit, BigDecimal degrees) {
-        double angle = Turn.radians(degrees);
-        return Nanometres.of(fit.cosPart()) * Math.cos(angle) + Nanometres.of(fit.sinPart()) * Math.sin(angle);
     }
 }

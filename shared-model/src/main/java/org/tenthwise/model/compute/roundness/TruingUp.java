@@ -1,0 +1,188 @@
+package org.tenthwise.model.compute.roundness;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.quantity.Length;
+
+/**
+ * What to do, in the order of the hand, so that work that runs out of its limit comes inside.
+ *
+ * <p>In one section, or the near one: the eccentricity e1 there is taken away. In the far one: the lean e2 − e1, which is what stands off
+ * there once the near one is true; then back to the near one, which the second move disturbs. A move is worth making where it is at
+ * least a tenth of the limit and the last place of the indicator.
+ * <ul>
+ * <li>Four jaws: the axis with the larger part of e1 first. The jaw opposite is loosened, then this one tightened until the needle over
+ * it has fallen by that part: half the difference of the two opposite readings.
+ * <li>Nothing else has jaws that move alone. What clamps anew (three jaws, power, collet, centres) is cleaned and the work
+ * turned in it first; that changes the far section too, so nothing is said of it before it is read again.
+ * <li>Far out the jaws bend nothing: a soft mallet tilts the work, under a steady with its pads eased.
+ * <li>On a face plate a lean that keeps the work over the limit wherever it is shifted is packed away first.
+ * </ul>
+ *
+ * <p>Lengths to 1 nm, falls and shims more than nought.
+ *
+ * <p>No moves where what is left of the movement when the work is in the middle is over the limit by itself; where nothing worth moving is
+ * found; or where points and sweep contradict each other.
+ *
+ * <p>Source: common practice of the lathe hand; shims by {@link JawMoves}, form by {@link FormLeft}.
+ *
+ * @param near     moves at the only section, or at the one nearer the jaws
+ * @param far      moves at the far section, after those at the near one; then both are read again
+ * @param formLeft the greatest of both sections
+ */
+public record TruingUp(State state, List<Move> near, List<Move> far, Length formLeft) {
+
+    /** What can be said. */
+    public enum State {
+        MOVE,
+        /** What stays is over the limit by itself. */
+        FORM,
+        /** Over the limit, but nothing stands off centre that is worth moving. */
+        NOTHING_TO_MOVE,
+        /** Points and sweep cannot both be right. */
+        CONTRADICTION
+    }
+
+    private static final BigDecimal TWO = BigDecimal.valueOf(2);
+    private static final BigDecimal TENTH = new BigDecimal("0.1");
+
+    public TruingUp {
+        near = List.copyOf(near);
+        far = List.copyOf(far);
+    }
+
+    /** Whether what stays is more than half of the limit. */
+    public boolean staysLarge(Length limit) {
+        return formLeft.times(TWO).isAbove(limit);
+    }
+
+    /**
+     * @param firstJaw  where jaw 1 stands, in the sense and from the origin of the angles of the fits
+     * @param lastPlace of the indicator
+     * @param turned    what was read in the only section, or in the near one
+     * @param farOut    what was read in the far one
+     */
+    public static TruingUp of(Holding holding, BigDecimal firstJaw, Length limit, Length lastPlace, Turned turned, Optional<Turned> farOut) {
+        List<Turned> sections = Stream.concat(Stream.of(turned), farOut.stream()).toList();
+        Length formLeft = Length.greatest(sections.stream().map(Turned::formLeft).toList());
+        State state = sections.stream().anyMatch(section -> section.contradictsItself(lastPlace)) ? State.CONTRADICTION
+                : formLeft.isAbove(limit) ? State.FORM : State.MOVE;
+        if (state != State.MOVE) {
+            return new TruingUp(state, List.of(), List.of(), formLeft);
+        }
+        Hand hand = new Hand(holding, firstJaw, limit, Length.greatest(List.of(limit.times(TENTH), lastPlace)), turned, farOut);
+        List<Move> near = hand.near();
+        List<Move> far = hand.far();
+        return new TruingUp(near.isEmpty() && far.isEmpty() ? State.NOTHING_TO_MOVE : State.MOVE, near, far, formLeft);
+    }
+
+    /** Works out the moves. */
+    private record Hand(Holding holding, BigDecimal firstJaw, Length limit, Length worth, Turned turned, Optional<Turned> farOut) {
+
+        private Eccentricity shift() {
+            return turned.fit().centre();
+        }
+
+        private Optional<Eccentricity> lean() {
+            return farOut.map(far -> far.fit().centre().minus(shift())).filter(lean -> isWorth(lean.amount()));
+        }
+
+        private boolean isWorth(Length length) {
+            return length.compareTo(worth) >= 0;
+        }
+
+        /** Whether work that stands off by so much runs over the limit, with what stays. */
+        private boolean isOver(Eccentricity off, Turned section) {
+            return off.amount().times(TWO).plus(section.formLeft()).isAbove(limit);
+        }
+
+        private boolean nearIsOver() {
+            return isWorth(shift().amount()) && (farOut.isEmpty() || isOver(shift(), turned));
+        }
+
+        List<Move> near() {
+            return switch (holding) {
+                case FOUR_JAW -> jaws();
+                case THREE_JAW -> nearIsOver() ? threeJaws() : List.of();
+                case POWER_CHUCK -> nearIsOver() ? powerChuck() : lean().isPresent() ? softJaws() : List.of();
+                case COLLET -> clampedAnew(Move.Plain.CLEAN_COLLET, Move.Plain.TURN_IN_COLLET, Move.Plain.OTHER_COLLET);
+                case CENTRES -> clampedAnew(Move.Plain.CLEAN_CENTRES, Move.Plain.TURN_AGAINST_DRIVER, Move.Plain.DRESS_CENTRES);
+                case FACE_PLATE -> leansTooFar() || !nearIsWorse() ? List.of() : onFacePlate(turned);
+                case STEADY -> farOut.isEmpty() ? underSteady(Optional.of(shift())) : nearIsOver() ? away(Optional.of(shift())) : List.of();
+                case UNSAID -> nearIsOver() ? away(Optional.of(shift())) : List.of();
+            };
+        }
+
+        List<Move> far() {
+            return switch (holding) {
+                case FOUR_JAW -> away(lean());
+                case THREE_JAW, UNSAID -> nearIsOver() ? List.of() : away(lean());
+                case POWER_CHUCK, COLLET, CENTRES -> List.of();
+                case FACE_PLATE -> leansTooFar() ? List.of(Move.Plain.CLEAN_FACES, new Move.Pack(lean().orElseThrow()))
+                        : nearIsWorse() ? List.of() : onFacePlate(farOut.orElseThrow());
+                case STEADY -> nearIsOver() ? List.of() : underSteady(lean());
+            };
+        }
+
+        private List<Move> jaws() {
+            return JawMoves.of(turned.fit(), JawMoves.evenly(4, firstJaw)).stream().filter(move -> isWorth(move.in()))
+                    .sorted(Comparator.comparing(JawMove::in).reversed())
+                    .<Move>map(move -> new Move.Jaw((move.jaw() + 1) % 4 + 1, move.jaw(), move.in())).toList();
+        }
+
+        private List<Move> threeJaws() {
+            List<Move> moves = new ArrayList<>(List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS));
+            moves.addAll(shims());
+            moves.add(Move.Plain.BORE_SOFT_JAWS);
+            return moves;
+        }
+
+        private List<Move> powerChuck() {
+            List<Move> moves = new ArrayList<>(softJaws());
+            moves.addAll(shims());
+            return moves;
+        }
+
+        private static List<Move> softJaws() {
+            return List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS, Move.Plain.BORE_SOFT_JAWS);
+        }
+
+        private List<Move> shims() {
+            return JawMoves.of(turned.fit(), JawMoves.evenly(3, firstJaw)).stream().filter(move -> isWorth(move.in()))
+                    .sorted(Comparator.comparing(JawMove::in).reversed()).<Move>map(move -> new Move.Shim(move.jaw(), move.in())).toList();
+        }
+
+        private List<Move> clampedAnew(Move... moves) {
+            return isWorth(shift().amount()) || lean().isPresent() ? List.of(moves) : List.of();
+        }
+
+        private static List<Move> away(Optional<Eccentricity> from) {
+            return from.<Move>map(Move.Away::new).stream().toList();
+        }
+
+        private List<Move> underSteady(Optional<Eccentricity> from) {
+            return from.filter(off -> isWorth(off.amount()))
+                    .<List<Move>>map(off -> List.of(Move.Plain.EASE_PADS, new Move.Away(off), Move.Plain.PADS_BACK)).orElse(List.of());
+        }
+
+        /** Whether no shift alone brings both sections in: at best each stands off by half the lean. */
+        private boolean leansTooFar() {
+            return lean().filter(lean -> lean.amount().plus(Length.greatest(List.of(turned.formLeft(), farOut.orElseThrow().formLeft())))
+                    .isAbove(limit)).isPresent();
+        }
+
+        private boolean nearIsWorse() {
+            return farOut.filter(far -> far.fit().eccentricity().isAbove(shift().amount())).isEmpty();
+        }
+
+        private List<Move> onFacePlate(Turned section) {
+            Eccentricity off = section.fit().centre();
+            return isWorth(off.amount()) ? List.of(Move.Plain.EASE_CLAMPS, new Move.Away(off), Move.Plain.TIGHTEN_CLAMPS) : List.of();
+        }
+    }
+}

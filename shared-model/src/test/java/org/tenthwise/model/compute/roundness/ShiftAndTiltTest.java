@@ -1,0 +1,89 @@
+package org.tenthwise.model.compute.roundness;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.math.BigDecimal;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/** Worked by hand from the straight line through two points; common practice. */
+class ShiftAndTiltTest {
+
+    private static final Eccentricity NEAR = off("0.010", "0.002");
+    private static final Eccentricity FAR = off("-0.020", "0.042");
+    private static final ShiftAndTilt WORK = new ShiftAndTilt(mm("20"), NEAR, mm("120"), FAR);
+
+    private static Length mm(String figure) {
+        return Length.of(figure, Unit.MILLIMETRE);
+    }
+
+    private static Eccentricity off(String cosPart, String sinPart) {
+        return new Eccentricity(mm(cosPart), mm(sinPart));
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        20,   0.010,  0.002
+        120, -0.020,  0.042
+        70,  -0.005,  0.022
+        # at the jaws, and past the far section
+        0,    0.016, -0.006
+        220, -0.050,  0.082
+        """)
+    void theAxisRunsStraightThroughBothSections(String at, String cosPart, String sinPart) {
+        assertEquals(off(cosPart, sinPart), WORK.at(mm(at)));
+    }
+
+    @Test
+    void theLeanIsWhatTheFarSectionStandsOffBeyondTheNearOne() {
+        assertEquals(off("-0.030", "0.040"), WORK.lean());
+        assertEquals(mm("0.050"), WORK.lean().amount());
+        // over half of the 100 between the sections
+        assertEquals(off("-0.015", "0.020"), WORK.leanOver(mm("50")));
+    }
+
+    /** 2 √(0.020² + 0.042²) = 0.0930376, at the far one; the same the other way round. */
+    @Test
+    void theCoaxialErrorIsTwiceTheGreatestOfBothEnds() {
+        assertEquals(mm("0.093038"), WORK.coaxialError());
+        assertEquals(mm("0.093038"), new ShiftAndTilt(mm("0"), FAR, mm("100"), NEAR).coaxialError());
+    }
+
+    /** A middle that crosses the axis of the spindle between the sections stands off least there. */
+    @Test
+    void noPlaceBetweenTheSectionsStandsOffFurtherThanBothEnds() {
+        for (int at = 20; at <= 120; at++) {
+            Length twice = WORK.at(mm(String.valueOf(at))).amount().times(BigDecimal.valueOf(2));
+            assertEquals(false, twice.isAbove(WORK.coaxialError()), twice::toString);
+        }
+    }
+
+    @Test
+    void workThatIsOnlyShiftedDoesNotLean() {
+        ShiftAndTilt shifted = new ShiftAndTilt(mm("20"), NEAR, mm("120"), NEAR);
+        assertEquals(off("0", "0"), shifted.lean());
+        assertEquals(NEAR, shifted.at(mm("300")));
+        assertEquals(mm("0"), new ShiftAndTilt(mm("1"), off("0", "0"), mm("2"), off("0", "0")).coaxialError());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20, 20", "20, 10"})
+    void sectionsThatDoNotLieOneBehindTheOtherAreRefused(String near, String far) {
+        assertThrows(IllegalArgumentException.class, () -> new ShiftAndTilt(mm(near), NEAR, mm(far), FAR));
+    }
+
+    /** 3-4-5: to 126.869898°; half the difference of opposite readings along any line. */
+    @Test
+    void anEccentricityHasAnAmountASideAndParts() {
+        Eccentricity lean = WORK.lean();
+        assertEquals(new BigDecimal("126.869898"), lean.highAtDegrees());
+        assertEquals(mm("0.040"), lean.towards(new BigDecimal("90")));
+        assertEquals(mm("-0.040"), lean.towards(new BigDecimal("-90")));
+        assertEquals(mm("0.049497"), lean.towards(new BigDecimal("135"))); // 0.070 cos 45°
+        assertEquals(BigDecimal.ZERO, off("0", "0").highAtDegrees());
+    }
+}

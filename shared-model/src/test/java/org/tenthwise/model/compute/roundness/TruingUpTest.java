@@ -1,0 +1,195 @@
+package org.tenthwise.model.compute.roundness;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+
+/** The order of the hand is common practice of the lathe; figures by hand, half the difference of opposite readings. */
+class TruingUpTest {
+
+    private static final Length LIMIT = mm("0.020");
+    private static final List<BigDecimal> FOUR = List.of("0", "90", "180", "270").stream().map(BigDecimal::new).toList();
+
+    private static Length mm(String figure) {
+        return Length.of(figure, Unit.MILLIMETRE);
+    }
+
+    /** Readings at 0, 90, 180 and 270; swept over the turn where a fifth figure stands. */
+    private static Turned turned(String readings) {
+        List<Length> read = Arrays.stream(readings.split(";")).map(TruingUpTest::mm).toList();
+        List<Length> points = read.subList(0, 4);
+        return new Turned(FullIndicatorMovement.of(points), CircleFit.of(FOUR, points), read.stream().skip(4).findFirst());
+    }
+
+    private static TruingUp one(Holding holding, String readings) {
+        return TruingUp.of(holding, BigDecimal.ZERO, LIMIT, mm("0.001"), turned(readings), Optional.empty());
+    }
+
+    private static TruingUp two(Holding holding, String near, String far) {
+        return TruingUp.of(holding, BigDecimal.ZERO, LIMIT, mm("0.001"), turned(near), Optional.of(turned(far)));
+    }
+
+    private static Move.Jaw jaw(int loosen, int tighten, String fall) {
+        return new Move.Jaw(loosen, tighten, mm(fall));
+    }
+
+    private static Move.Away away(String cosPart, String sinPart) {
+        return new Move.Away(new Eccentricity(mm(cosPart), mm(sinPart)));
+    }
+
+    @Test
+    void ofFourJawsTheWorseAxisGoesFirstAndTheJawOppositeIsLoosened() {
+        assertEquals(List.of(jaw(3, 1, "0.016"), jaw(4, 2, "0.008")), one(Holding.FOUR_JAW, "0.032;0.024;0;0.008").near());
+        assertEquals(List.of(jaw(2, 4, "0.016"), jaw(1, 3, "0.008")), one(Holding.FOUR_JAW, "0.008;0;0.024;0.032").near());
+    }
+
+    /** Jaw 1 at 90: what is high at 0 is high at jaw 4. */
+    @Test
+    void jawsAreCountedFromWhereTheFirstStands() {
+        assertEquals(List.of(jaw(2, 4, "0.016")), TruingUp.of(Holding.FOUR_JAW, new BigDecimal("90"), LIMIT, mm("0.001"),
+                turned("0.032;0.016;0;0.016"), Optional.empty()).near());
+    }
+
+    /** A tenth of the limit is 0.002. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        0.032;0.018;0;0.014,   0.001, 2
+        0.032;0.0179;0;0.0141, 0.001, 1
+        # an indicator read to 0.005: an axis that is 0.004 off is left alone
+        0.032;0.020;0;0.012,   0.005, 1
+        0.032;0.020;0;0.012,   0.004, 2
+        """)
+    void whatIsUnderATenthOfTheLimitOrUnderTheLastPlaceIsLeft(String readings, String lastPlace, int moves) {
+        assertEquals(moves, TruingUp.of(Holding.FOUR_JAW, BigDecimal.ZERO, LIMIT, mm(lastPlace), turned(readings), Optional.empty()).near().size());
+    }
+
+    @Test
+    void inTwoSectionsTheJawsTakeTheNearOneAndAMalletTheLean() {
+        TruingUp advice = two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", "0.020;0.050;0;-0.030");
+        assertEquals(List.of(jaw(3, 1, "0.016")), advice.near());
+        assertEquals(List.of(away("-0.006", "0.040")), advice.far());
+    }
+
+    @Test
+    void workThatIsOnlyShiftedIsNotTapped() {
+        assertEquals(List.of(), two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016").far());
+    }
+
+    @Test
+    void workThatOnlyLeansIsNotMovedByTheJaws() {
+        TruingUp advice = two(Holding.FOUR_JAW, "0;0;0;0", "0.032;0.016;0;0.016");
+        assertEquals(List.of(), advice.near());
+        assertEquals(List.of(away("0.016", "0")), advice.far());
+    }
+
+    /** Shims of 3/2 of what stands off, by the rule of {@link JawMovesTest}: 0.016 towards jaw 1 is a shim of 0.024. */
+    @Test
+    void threeJawsAreCleanedAndTheWorkTurnedBeforeAnyShim() {
+        assertEquals(List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS, new Move.Shim(1, mm("0.024")), Move.Plain.BORE_SOFT_JAWS),
+                one(Holding.THREE_JAW, "0.032;0.016;0;0.016").near());
+        assertEquals(List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS, Move.Plain.BORE_SOFT_JAWS, new Move.Shim(1, mm("0.024"))),
+                one(Holding.POWER_CHUCK, "0.032;0.016;0;0.016").near());
+    }
+
+    /** Clamping anew changes what the far section showed. */
+    @Test
+    void whereTheWorkIsClampedAnewNothingIsSaidOfTheFarSectionYet() {
+        for (Holding holding : List.of(Holding.THREE_JAW, Holding.POWER_CHUCK, Holding.COLLET, Holding.CENTRES, Holding.STEADY, Holding.UNSAID)) {
+            TruingUp advice = two(holding, "0.032;0.016;0;0.016", "0.020;0.050;0;-0.030");
+            assertFalse(advice.near().isEmpty(), holding::key);
+            assertEquals(List.of(), advice.far(), holding::key);
+        }
+    }
+
+    /** 0.006 off near the jaws is 0.012, inside: left alone. */
+    @Test
+    void whereTheNearSectionIsInsideOnlyTheLeanIsTakenAway() {
+        String near = "0.012;0.006;0;0.006";
+        String far = "0.006;0.026;0.006;-0.014";
+        assertEquals(List.of(), two(Holding.THREE_JAW, near, far).near());
+        assertEquals(List.of(away("-0.006", "0.020")), two(Holding.THREE_JAW, near, far).far());
+        assertEquals(List.of(Move.Plain.EASE_PADS, away("-0.006", "0.020"), Move.Plain.PADS_BACK), two(Holding.STEADY, near, far).far());
+        assertEquals(List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS, Move.Plain.BORE_SOFT_JAWS), two(Holding.POWER_CHUCK, near, far).near());
+    }
+
+    @Test
+    void onAFacePlateClampsAreEasedBeforeTheWorkIsTapped() {
+        assertEquals(List.of(Move.Plain.EASE_CLAMPS, away("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS), one(Holding.FACE_PLATE, "0.032;0.016;0;0.016").near());
+    }
+
+    /** A lean of 0.020 can be halved by a shift and just comes in; one of 0.022 cannot. */
+    @Test
+    void onAFacePlateALeanThatNoShiftBringsInIsPackedFirst() {
+        TruingUp packed = two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.054;0.016;-0.022;0.016");
+        assertEquals(List.of(), packed.near());
+        assertEquals(List.of(Move.Plain.CLEAN_FACES, new Move.Pack(new Eccentricity(mm("0.022"), mm("0")))), packed.far());
+        TruingUp shifted = two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.052;0.016;-0.020;0.016");
+        assertEquals(List.of(), shifted.near());
+        assertEquals(List.of(Move.Plain.EASE_CLAMPS, away("0.036", "0"), Move.Plain.TIGHTEN_CLAMPS), shifted.far());
+        assertEquals(List.of(Move.Plain.EASE_CLAMPS, away("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS),
+                two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.016;0.016;0.016;0.016").near());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Holding.class)
+    void onlyFourJawsThatMoveAloneAreMoved(Holding holding) {
+        TruingUp advice = two(holding, "0.032;0.016;0;0.016", "0.020;0.050;0;-0.030");
+        assertEquals(holding.jawsMoveAlone(), advice.near().stream().anyMatch(Move.Jaw.class::isInstance));
+        assertFalse(advice.far().stream().anyMatch(Move.Jaw.class::isInstance));
+        assertEquals(TruingUp.State.MOVE, advice.state());
+    }
+
+    /** An oval of ± 0.0105 leaves 0.021 over; of ± 0.010 the limit itself, which can still be reached. */
+    @ParameterizedTest
+    @EnumSource(Holding.class)
+    void whatIsFormAloneIsNotMoved(Holding holding) {
+        TruingUp form = one(holding, "0.026;-0.0105;-0.005;-0.0105");
+        assertEquals(new TruingUp(TruingUp.State.FORM, List.of(), List.of(), mm("0.021")), form);
+        TruingUp reachable = one(holding, "0.026;-0.010;-0.006;-0.010");
+        assertEquals(TruingUp.State.MOVE, reachable.state());
+        assertTrue(reachable.staysLarge(LIMIT));
+        assertFalse(one(holding, "0.026;-0.005;-0.016;-0.005").staysLarge(LIMIT));
+    }
+
+    @Test
+    void formInEitherSectionIsEnough() {
+        String form = "0.026;-0.0105;-0.005;-0.0105";
+        assertEquals(TruingUp.State.FORM, two(Holding.FOUR_JAW, form, "0.032;0.016;0;0.016").state());
+        assertEquals(TruingUp.State.FORM, two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", form).state());
+    }
+
+    /** A burr between the readings: 0.040 over the turn, of which 2 · 0.005 is off centre. */
+    @Test
+    void aBurrThatOnlyTheSweepFoundIsForm() {
+        assertEquals(new TruingUp(TruingUp.State.FORM, List.of(), List.of(), mm("0.030")), one(Holding.FOUR_JAW, "0.010;0.005;0;0.005;0.040"));
+    }
+
+    /** 0.001 off each way, and an oval of ± 0.010: 0.022 over the points. */
+    @Test
+    void nothingWorthMovingIsNothingToMove() {
+        assertEquals(TruingUp.State.NOTHING_TO_MOVE, one(Holding.FOUR_JAW, "0.011;-0.009;0.009;-0.011").state());
+        assertEquals(TruingUp.State.NOTHING_TO_MOVE, one(Holding.COLLET, "0.011;-0.009;0.009;-0.011").state());
+    }
+
+    /** Points may swing two last places further than the sweep, no more. */
+    @Test
+    void pointsThatSwingFurtherThanTheTurnContradictIt() {
+        assertEquals(TruingUp.State.MOVE, one(Holding.FOUR_JAW, "0.032;0.016;0;0.016;0.030").state());
+        TruingUp contradiction = one(Holding.FOUR_JAW, "0.032;0.016;0;0.016;0.0299");
+        assertEquals(TruingUp.State.CONTRADICTION, contradiction.state());
+        assertEquals(List.of(), contradiction.near());
+        assertEquals(TruingUp.State.CONTRADICTION, two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016;0.0299").state());
+    }
+}
