@@ -11,39 +11,30 @@ import org.tenthwise.model.compute.roundness.CircleFit;
 import org.tenthwise.model.compute.roundness.Refusal;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
-/** <em>run-out</em>: full indicator movement of a round surface, and the jaws it can be moved with. */
+/** <em>run-out</em>: full indicator movement of a round surface, what holds the work, and where along it is read. */
 final class RunOutKind implements StepKind {
 
     private static final String ANGLES = "angles";
-    private static final String JAWS = "jaws";
-    private static final String FIRST_JAW = "first_jaw";
     /** Eight, an eighth of a turn apart: enough to tell the eccentric part from an oval or a three-lobed one. */
     private static final List<BigDecimal> EIGHT =
             IntStream.range(0, 8).mapToObj(i -> BigDecimal.valueOf(45L * i)).toList();
-    private static final List<Integer> CHUCKS = List.of(0, 3, 4);
 
     @Override
     public Optional<Check> read(Keys keys, PlanSoFar soFar) {
         Unit unit = soFar.unit();
         Optional<Written> limit = keys.size("limit", unit);
         List<BigDecimal> angles = keys.ifAny(ANGLES, key -> Optional.of(angles(keys))).orElse(EIGHT);
-        int jaws = keys.ifAny(JAWS, keys::whole).orElse(0);
-        if (!CHUCKS.contains(jaws)) {
-            keys.problem(JAWS, "\"jaws\" must be 3 or 4, or 0 where nothing can be moved, not %d".formatted(jaws));
-        }
-        BigDecimal firstJaw = keys.ifAny(FIRST_JAW, keys::number).orElse(BigDecimal.ZERO);
-        if (!PlaceRules.isOnTheCircle(firstJaw)) {
-            keys.problem(FIRST_JAW, "angle %s° is not from 0 to below 360".formatted(firstJaw.toPlainString()));
-        }
-        if (jaws == 0 && keys.has(FIRST_JAW)) {
-            keys.problem(FIRST_JAW, "\"first_jaw\" means nothing without \"jaws\"");
-        }
+        Holding holding = HoldingRules.read(keys);
+        BigDecimal firstJaw = HoldingRules.firstJaw(keys, holding);
+        List<Section> sections = SectionRules.read(keys, unit);
         Optional<Check.Means> means = MeansRules.read(keys, soFar, "run-out",
                 List.of(GaugeKind.DIAL_INDICATOR, GaugeKind.LEVER_INDICATOR));
-        return keys.built(() -> new Check.RunOut(limit.orElseThrow(), angles, jaws, firstJaw, means.orElseThrow()));
+        return keys.built(() -> new Check.RunOut(limit.orElseThrow(), angles, holding, firstJaw, sections, means.orElseThrow()));
     }
 
     private static List<BigDecimal> angles(Keys keys) {

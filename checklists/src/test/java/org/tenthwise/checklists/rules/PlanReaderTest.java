@@ -20,6 +20,8 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
@@ -213,8 +215,35 @@ class PlanReaderTest {
         Check.RunOut runOut = (Check.RunOut) check("kind = \"run-out\"\nlimit = 0.0010\ngauge_kind = \"lever-indicator\"\n");
         assertEquals(Stream.of("0", "45", "90", "135", "180", "225", "270", "315").map(BigDecimal::new).toList(),
                 runOut.angles());
-        assertEquals(0, runOut.jaws());
+        assertEquals(Holding.UNSAID, runOut.holding());
         assertEquals(BigDecimal.ZERO, runOut.firstJaw());
+        assertEquals(List.of(), runOut.sections());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"four-jaw, 4", "three-jaw, 3", "power-chuck, 3", "collet, 0", "centres, 0", "face-plate, 0", "steady, 0"})
+    void whatHoldsTheWorkSaysHowManyJawsThereAre(String holding, int jaws) {
+        String text = "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\nholding = \"%s\"\n".formatted(holding);
+        assertEquals(jaws, ((Check.RunOut) check(text)).jaws());
+        assertEquals(check(text), check(text + "jaws = " + jaws + "\n"), "a plan may give both");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4, FOUR_JAW", "3, THREE_JAW", "0, UNSAID"})
+    void aPlanKeptWithItsRunMayGiveTheJawsAlone(int jaws, Holding holding) {
+        String text = HEAD + "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\njaws = %d\n".formatted(jaws);
+        assertInstanceOf(PlanReading.Bad.class, new PlanReader().read(text));
+        Plan kept = assertInstanceOf(PlanReading.Good.class, new PlanReader().readKept(text)).plan();
+        assertEquals(holding, ((Check.RunOut) kept.step(5).check()).holding());
+    }
+
+    @Test
+    void runOutIsReadAtOneSectionOrAtTwo() {
+        String text = "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\nsections = [{ name = \"near the jaws\", at = 0 }%s]\n";
+        Section near = new Section("near the jaws", new Written("0", Unit.INCH));
+        assertEquals(List.of(near), ((Check.RunOut) check(text.formatted(""))).sections());
+        assertEquals(List.of(near, new Section("far out", new Written("5.50", Unit.INCH))),
+                ((Check.RunOut) check(text.formatted(", { name = \"far out\", at = 5.50 }"))).sections());
     }
 
     /** 1/2-13 UNC-2A: pitch diameter 0.4485 to 0.4435 in, ASME B1.1, Table 2A (in Machinery's Handbook, 31st ed., the same). */
