@@ -1,0 +1,73 @@
+package org.tenthwise.app.text;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.tenthwise.model.compute.roundness.JawMoves;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Slot;
+
+/**
+ * The places round a turn as someone at the chuck sees them: by the jaw under the needle, or by a mark on the work where there are
+ * no jaws. Angles count in the order in which the jaws come under the needle; jaw 1 stands where the plan has it, the mark at 0°.
+ */
+public final class JawWords {
+
+    private static final BigDecimal FULL = new BigDecimal("360");
+    private static final BigDecimal TWO = new BigDecimal("2");
+
+    private final Words words;
+
+    public JawWords(Words words) {
+        this.words = words;
+    }
+
+    /** What is under the needle: "jaw 1 under the needle", "half-way from jaw 1 to jaw 2", "30° past jaw 2". */
+    public String under(Check.RunOut check, BigDecimal angle) {
+        return said("jaws.under", check, angle);
+    }
+
+    /** The same where room is short: "jaw 1", "jaws 1–2", "jaw 2 + 30°". */
+    public String brief(Check.RunOut check, BigDecimal angle) {
+        return said("jaws.brief", check, angle);
+    }
+
+    /** A place of the plan: what is under the needle, or the highest or the lowest; with the section where there are two. */
+    public String place(Check.RunOut check, Slot slot) {
+        return section(check, slot, slot.place().angle().map(angle -> under(check, angle))
+                .orElseGet(() -> words.say(slot.key().endsWith(Check.RunOut.HIGHEST) ? "jaws.highest" : "jaws.lowest")));
+    }
+
+    private String section(Check.RunOut check, Slot slot, String place) {
+        return check.sections().size() < 2 ? place : words.say("jaws.at-section", place, check.rounds().stream()
+                .filter(round -> round.slots().anyMatch(slot::equals)).findFirst().flatMap(round -> round.section()).orElseThrow().name());
+    }
+
+    /** Which way the work is turned, so that the angles count as the plan has them. */
+    public String turning(Check.RunOut check) {
+        return words.say(check.jaws() == 0 ? "jaws.turn-by-mark" : "jaws.turn");
+    }
+
+    private String said(String stem, Check.RunOut check, BigDecimal angle) {
+        if (check.jaws() == 0) {
+            BigDecimal past = within(angle);
+            return past.signum() == 0 ? words.say(stem + ".mark") : words.say(stem + ".past-mark", Figures.number(past));
+        }
+        List<BigDecimal> jaws = JawMoves.evenly(check.jaws(), check.firstJaw());
+        int before = IntStream.range(0, jaws.size()).boxed()
+                .min((one, other) -> within(angle.subtract(jaws.get(one))).compareTo(within(angle.subtract(jaws.get(other))))).orElseThrow();
+        BigDecimal past = within(angle.subtract(jaws.get(before)));
+        int next = (before + 1) % jaws.size();
+        if (past.signum() == 0) {
+            return words.say(stem + ".jaw", before + 1);
+        }
+        return past.multiply(TWO).multiply(BigDecimal.valueOf(jaws.size())).compareTo(FULL) == 0
+                ? words.say(stem + ".half-way", before + 1, next + 1) : words.say(stem + ".past-jaw", before + 1, Figures.number(past));
+    }
+
+    /** From 0 to less than 360. */
+    private static BigDecimal within(BigDecimal degrees) {
+        BigDecimal rest = degrees.remainder(FULL);
+        return (rest.signum() < 0 ? rest.add(FULL) : rest).stripTrailingZeros();
+    }
+}
