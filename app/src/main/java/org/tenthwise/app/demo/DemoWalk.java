@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.Scene;
 import org.tenthwise.app.text.Words;
@@ -16,6 +17,7 @@ import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
 
 /**
@@ -132,6 +134,10 @@ public final class DemoWalk {
     }
 
     private void passBegun(Event.PassBegun.Why why) throws IOException {
+        if (finger.sees("reply-0")) {
+            once("run-register");
+            finger.press("reply-" + register().ordinal());
+        }
         once("run-" + name(check()) + "-out");
         if (finger.sees("sign-for") && seen.add("sign-for")) {
             aside("sign-for", "sign-for");
@@ -141,6 +147,11 @@ public final class DemoWalk {
         } else {
             commit();
         }
+    }
+
+    private Register register() {
+        return sample.events().stream().flatMap(event -> event instanceof Event.MachineKnown known ? Stream.of(known.register()) : Stream.empty())
+                .findFirst().orElse(Register.DIAMETER);
     }
 
     private void goTo(int next) throws IOException {

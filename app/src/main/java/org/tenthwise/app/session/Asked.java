@@ -106,6 +106,14 @@ public sealed interface Asked {
         }
     }
 
+    /**
+     * How the register of the machine counts: a cut is offered that is to be typed into it. Asked once a machine.
+     *
+     * @param machine as the run names it; may be empty
+     */
+    record WhichRegister(String machine) implements Asked {
+    }
+
     /** A question answered by a tap. */
     record Answering(Question question) implements Asked {
     }

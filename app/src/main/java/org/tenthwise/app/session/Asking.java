@@ -9,7 +9,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Run;
 
-/** What a step that is not shut wants next: its gauge, its temperatures, its readings, its questions. */
+/** What a step that is not shut wants next: its gauge, its temperatures, its readings, its questions, how its cut is typed. */
 final class Asking {
 
     private Asking() {
@@ -23,6 +23,10 @@ final class Asking {
         Optional<Asked> temperature = Thermometer.asked(sheet.line(step.number()), sheet.run())
                 .filter(wanted -> missing.isEmpty() || !way.readingsFirst(pass));
         Optional<Question> question = step.check().questions().stream().filter(q -> pass.answer(q).isEmpty()).findFirst();
+        Optional<Asked> register = CutVerbs.asked(sheet.line(step.number()).finding(), sheet.run());
+        if (register.isPresent()) {
+            return register.get();
+        }
         if (missing.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
             return gauge.asked(step).filter(any -> sheet.run().chosen(step.number()).isPresent()).orElseGet(Asked.Nothing::new);
         }

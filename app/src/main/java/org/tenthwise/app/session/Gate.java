@@ -135,6 +135,14 @@ final class Gate {
         return strikable ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
     }
 
+    /** Against a new pass: not where nothing was taken yet, nor for what follows by itself. */
+    static Optional<Objection> again(Run.Pass pass, Event.PassBegun.Why why) {
+        if (pass.isEmpty()) {
+            return Optional.of(Objection.of(Objection.Kind.NOTHING_ASKED));
+        }
+        return why.isSaid() ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
+    }
+
     /** Against signing for a finding: not before it is found out, and no concession where none is needed. */
     static Optional<Objection> disposing(Finding finding, Disposition disposition) {
         Standing standing = finding.verdict().standing();

@@ -23,6 +23,8 @@ public record Objection(Kind kind, String detail, String expected) {
         NO_SUM,
         /** The lowest of a turn lies above its highest. */
         WRONG_WAY_ROUND,
+        /** Places or temperatures of a size are missing: no cut before they are taken, or someone signs for it. */
+        PLACES_UNREAD,
         NOTHING_ASKED,
         NOT_ASKED_HERE,
         BLANK,

@@ -3,18 +3,22 @@ package org.tenthwise.app.session;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Disposition;
@@ -35,6 +39,7 @@ public final class RunSession {
     private final RunBook book;
     private final GaugeAtHand gauge;
     private final GaugeVerbs gaugeVerbs;
+    private final CutVerbs cut;
     private final Gate gate;
     private final Plan plan;
     private final WayOfReading way = new WayOfReading();
@@ -45,6 +50,7 @@ public final class RunSession {
         this.book = new RunBook(ledger, clock, plan, entries);
         this.gauge = new GaugeAtHand(book, rack);
         this.gaugeVerbs = new GaugeVerbs(this, book, gauge);
+        this.cut = new CutVerbs(book);
         this.gate = new Gate(plan);
         this.plan = plan;
         this.inHand = Whereabouts.whereItStopped(book.sheet());
@@ -100,7 +106,7 @@ public final class RunSession {
      * @param text as typed; empty takes what is suggested, where something is
      */
     public Reply enter(String text) throws CouldNotSave {
-        return take(text, false);
+        return take(text, plan.unit(), false);
     }
 
     /** The same for a step as whoever typed it saw it: where another is in hand by now, nothing is taken. */
@@ -128,11 +134,7 @@ public final class RunSession {
 
     /** Takes a figure on purpose although it is far off; in everything else as {@link #enter}. */
     public Reply keep(String text) throws CouldNotSave {
-        return take(text, true);
-    }
-
-    private Reply take(String text, boolean onPurpose) throws CouldNotSave {
-        return take(text, plan.unit(), onPurpose);
+        return take(text, plan.unit(), true);
     }
 
     /** As {@link #enter(String)}, read on a gauge in that unit; kept as typed, with its unit. */
@@ -185,19 +187,16 @@ public final class RunSession {
     private Reply takeReading(String text, Unit unit, Slot slot, boolean onPurpose) throws CouldNotSave {
         Optional<Setting> toSet = gauge.settingToMake(inHand);
         Optional<Setting> setting = toSet.or(() -> sheet().run().setting(inHand.number()));
-        Optional<Objection> objection = standing(gate.reading(inHand, text, unit, setting, pass()), onPurpose);
+        Supplier<Event.ReadingTaken> taken = () -> new Event.ReadingTaken(inHand.number(), slot.key(), new Written(text, unit));
+        Optional<Objection> objection = standing(gate.reading(inHand, text, unit, setting, pass()), onPurpose)
+                .or(() -> Gate.turn(pass(), taken.get())).or(() -> gate.sum(sheet().run().entries(), toSet, taken.get()));
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }
-        Event.ReadingTaken taken = new Event.ReadingTaken(inHand.number(), slot.key(), new Written(text, unit));
-        Optional<Objection> noSum = Gate.turn(pass(), taken).or(() -> gate.sum(sheet().run().entries(), toSet, taken));
-        if (noSum.isPresent()) {
-            return Reply.refused(state(), noSum.get());
-        }
         if (toSet.isPresent()) {
-            append(new Event.GaugeSet(inHand.number(), toSet.get()));
+            book.add(new Event.GaugeSet(inHand.number(), toSet.get()));
         }
-        return kept(taken);
+        return kept(taken.get());
     }
 
     /**
@@ -214,13 +213,9 @@ public final class RunSession {
     }
 
     private Reply takeTemperature(Body of, String text, boolean onPurpose) throws CouldNotSave {
-        Optional<Objection> shut = shut();
-        if (shut.isPresent()) {
-            return Reply.refused(state(), shut.get());
-        }
-        Optional<Warmth> needed = sheet().line(inHand.number()).finding().warmth().filter(Warmth::needed);
-        if (needed.isEmpty()) {
-            return refuse(Objection.Kind.NOT_ASKED_HERE);
+        Optional<Warmth> needed = finding().warmth().filter(Warmth::needed);
+        if (shut().isPresent() || needed.isEmpty()) {
+            return Reply.refused(state(), shut().orElseGet(() -> Objection.of(Objection.Kind.NOT_ASKED_HERE)));
         }
         Optional<Objection> objection = standing(Thermometer.objection(text, needed.get().climate()), onPurpose);
         return objection.isPresent() ? Reply.refused(state(), objection.get())
@@ -238,34 +233,41 @@ public final class RunSession {
         }
         Optional<Setting> toSet = gauge.settingToMake(inHand);
         if (toSet.isPresent()) {
-            append(new Event.GaugeSet(inHand.number(), toSet.get()));
+            book.add(new Event.GaugeSet(inHand.number(), toSet.get()));
         }
         return kept(new Event.Answered(inHand.number(), wanted.question(), answer));
     }
 
     /** Begins a new pass: the readings so far stay in the record, and the step is measured anew. */
     public Reply again(Event.PassBegun.Why why) throws CouldNotSave {
-        Optional<Objection> shut = shut();
-        if (shut.isPresent()) {
-            return Reply.refused(state(), shut.get());
-        }
-        if (pass().isEmpty()) {
-            return refuse(Objection.Kind.NOTHING_ASKED);
-        }
-        if (!why.isSaid()) {
-            return refuse(Objection.Kind.NOT_ASKED_HERE);
+        Optional<Objection> against = shut().or(() -> Gate.again(pass(), why))
+                .or(() -> CutVerbs.cutting(finding(), pass()).filter(unread -> why == Event.PassBegun.Why.CUT));
+        if (against.isPresent()) {
+            return Reply.refused(state(), against.get());
         }
         way.forget();
         return kept(new Event.PassBegun(inHand.number(), why));
     }
 
-    /** @param entry {@code seq} of a reading, a temperature, an answer or the setting of a gauge that still counts */
-    public Reply strikeOut(long entry, String reason) throws CouldNotSave {
-        if (reason.isBlank()) {
-            return refuse(Objection.Kind.BLANK);
-        }
+    /** Signs for a cut on what is read so far; it lapses with any change of the step. */
+    public Reply cutOnThese(String reason) throws CouldNotSave {
+        Optional<Objection> against = shut().or(() -> CutVerbs.onThese(finding(), pass())).or(() -> Signing.inReason(reason));
+        return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.CutOnThese(inHand.number(), reason.strip()));
+    }
+
+    /** Says how the register of the machine counts and what is usually aimed at on it, from now on and for the shop. */
+    public Reply machine(Register register, Aim usual) throws CouldNotSave {
         if (sheet().run().closed().isPresent()) {
             return refuse(Objection.Kind.CLOSED);
+        }
+        cut.machine(register, usual);
+        return Reply.taken(state());
+    }
+
+    /** @param entry {@code seq} of a reading, a temperature, an answer or the setting of a gauge that still counts */
+    public Reply strikeOut(long entry, String reason) throws CouldNotSave {
+        if (reason.isBlank() || sheet().run().closed().isPresent()) {
+            return refuse(reason.isBlank() ? Objection.Kind.BLANK : Objection.Kind.CLOSED);
         }
         Optional<Objection> against = Gate.strikingOut(sheet().run(), entry);
         return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.StruckOut(entry, reason.strip()));
@@ -327,17 +329,17 @@ public final class RunSession {
         return sheet().line(inHand.number()).held() ? Optional.of(Objection.of(Objection.Kind.HELD)) : Optional.empty();
     }
 
+    private Finding finding() {
+        return sheet().line(inHand.number()).finding();
+    }
+
     private Run.Pass pass() {
         return sheet().run().pass(inHand);
     }
 
     private Reply kept(Event event) throws CouldNotSave {
-        append(event);
-        return Reply.taken(state());
-    }
-
-    private void append(Event event) throws CouldNotSave {
         book.add(event);
+        return Reply.taken(state());
     }
 
     private Sheet sheet() {

@@ -56,12 +56,15 @@ public final class Shop {
         return Sheet.of(planOf(run), run);
     }
 
+    /** What the shop knows of the register of the machine goes into the run with its beginning. */
     public RunSession begin(Beginning beginning) throws CouldNotSave {
         Plan plan = beginning.plan();
         String id = freeId(plan.part(), beginning.serial());
-        Entry entry = ledger.append(id, OffsetDateTime.now(clock), beginning.by(), new Event.Begun(plan.part(),
-                beginning.serial(), beginning.lot(), beginning.machine(), plan.source(), beginning.noLot()));
-        return new RunSession(ledger, clock, new GaugeRack(ledger), plan, List.of(entry));
+        List<Event> events = new ArrayList<>(List.of(new Event.Begun(plan.part(),
+                beginning.serial(), beginning.lot(), beginning.machine(), plan.source(), beginning.noLot())));
+        new MachineRack(ledger).find(beginning.machine()).ifPresent(events::add);
+        List<Entry> entries = ledger.append(id, OffsetDateTime.now(clock), beginning.by(), events);
+        return new RunSession(ledger, clock, new GaugeRack(ledger), plan, entries);
     }
 
     /** The runs begun on this part and serial, closed or not, in the order they were begun. */

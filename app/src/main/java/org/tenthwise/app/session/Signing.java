@@ -35,6 +35,11 @@ final class Signing {
         return Signs.hiddenIn(name.strip()).map(sign -> new Objection(Objection.Kind.HIDDEN_SIGN, sign));
     }
 
+    /** Against words that say nothing, or in which a sign stands that nobody sees. */
+    static Optional<Objection> inReason(String reason) {
+        return reason.isBlank() ? Optional.of(Objection.of(Objection.Kind.BLANK)) : inName(reason);
+    }
+
     private static Optional<Objection> notASecondPerson(String signedBy) {
         return Optional.of(new Objection(Objection.Kind.NOT_A_SECOND_PERSON, signedBy.strip()));
     }

@@ -145,7 +145,7 @@ class TemperatureSessionTest {
         enter("24", "21", "29.9");
         session.again(Event.PassBegun.Why.MEASURED_AGAIN);
         assertEquals(new Asked.Temperature(Body.PART, Optional.of(Celsius.of("24"))), session.state().asked());
-        enter("", "", "29.9");
+        enter("", "", "29.9", "29.9");
         session.again(Event.PassBegun.Why.CUT);
         assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
         session.goTo(2);

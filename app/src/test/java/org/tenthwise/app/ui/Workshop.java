@@ -107,6 +107,11 @@ public final class Workshop implements Journey, AutoCloseable {
         return new InHand(session, shop, errands);
     }
 
+    /** How many entries the ledger holds. */
+    public long kept() {
+        return ledger.head().seq();
+    }
+
     /** Where the journey was asked to go, in order. */
     public List<String> went() {
         return went;

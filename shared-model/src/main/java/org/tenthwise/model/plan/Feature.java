@@ -13,6 +13,11 @@ public enum Feature {
         this.stillCutBeyond = stillCutBeyond;
     }
 
+    /** Whether it goes round the axis, and is cut by what the register counts across it. */
+    public boolean isRound() {
+        return this == BORE || this == DIAMETER;
+    }
+
     /** The limit beyond which there is metal left to take off: lower for a bore, upper for an outside diameter. */
     public Limit stillCutBeyond() {
         return stillCutBeyond;

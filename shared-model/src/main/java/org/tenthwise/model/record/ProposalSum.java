@@ -40,7 +40,7 @@ final class ProposalSum {
             return Optional.empty();
         }
         Limit metalSide = asked.feature().stillCutBeyond();
-        Optional<Register> register = run.register().filter(any -> asked.isTurned());
+        Optional<Register> register = run.register().filter(any -> asked.feature().isRound());
         Length aim = asked.cutting().aim().or(run::usualAim).orElseGet(Aim.Middle::new).of(asked.limits(), metalSide);
         EvenCut cut = EvenCut.of(asked.feature(), asked.limits(), asked.guardBand(), aim, asked.cutting().leastCut().map(Written::length),
                 Optional.of(stepOfSize(asked, register)), asked.isOne() ? List.of(read.value().orElseThrow())

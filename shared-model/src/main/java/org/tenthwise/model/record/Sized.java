@@ -34,9 +34,4 @@ record Sized(Feature feature, Limits limits, Length guardBand, List<Slot> slots,
     boolean isOne() {
         return drawingSays.filter(modifier -> modifier != SizeModifier.LP).isPresent();
     }
-
-    /** Whether what is counted across the axis counts it. */
-    boolean isTurned() {
-        return feature == Feature.BORE || feature == Feature.DIAMETER;
-    }
 }

@@ -3,6 +3,7 @@ package org.tenthwise.app.ui.run;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
@@ -20,6 +21,7 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
@@ -68,6 +70,10 @@ final class Asking {
                     Figures.written(figures.reading()), Figures.written(figures.size()), figures.gauge()), List.of(
                     new Reply(words.say("run.sense.figure.so"), new Meaning.SenseInFigures(true)),
                     new Reply(words.say("run.sense.figure.not"), new Meaning.SenseInFigures(false))));
+        }
+        if (asked instanceof Asked.WhichRegister which) {
+            return new Panel.Ask(words.say(which.machine().isEmpty() ? "run.register" : "run.register.of", which.machine()), Stream.of(Register.values())
+                    .map(register -> new Reply(words.say("run.register.counts", register), new Meaning.Counts(register))).toList());
         }
         if (asked instanceof Asked.Answering answering) {
             return question(answering.question());
@@ -137,7 +143,7 @@ final class Asking {
         if (asked instanceof Asked.Temperature temperature && temperature.suggested().isPresent()) {
             return Commit.of(Act.ENTER, words.say("run.take", temperature.suggested().get().text()), "");
         }
-        if (asked instanceof Asked.WhichSense || asked instanceof Asked.SenseInFigures) {
+        if (asked instanceof Asked.WhichSense || asked instanceof Asked.SenseInFigures || asked instanceof Asked.WhichRegister) {
             return Commit.of(Act.WAIT, words.say("run.next"), "");
         }
         if (asked instanceof Asked.WhichGauge) {
@@ -168,7 +174,7 @@ final class Asking {
         if (standing != Standing.OPEN && Plausible.spoils(finding)) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
-        if (standing == Standing.CUT_AGAIN) {
+        if (standing == Standing.CUT_AGAIN && state.mayCut()) {
             return Commit.of(Act.CUT_TAKEN, words.say("run.cut-taken"), words.say("run.cut-taken.line"));
         }
         if (standing == Standing.FAIL && finding.step().check() instanceof Check.RunOut runOut) {

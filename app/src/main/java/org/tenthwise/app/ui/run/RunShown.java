@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.verdict.Standing;
 
 /**
@@ -94,6 +95,10 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
         }
 
         record Gauge(String mark) implements Meaning {
+        }
+
+        /** How the register of the machine counts. */
+        record Counts(Register register) implements Meaning {
         }
 
         /** A run-out is read as the highest and the lowest, or at the angles. */

@@ -22,6 +22,7 @@ import org.tenthwise.app.ui.run.RunShown.Meaning;
 import org.tenthwise.app.ui.run.RunShown.Panel;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 
 /**
@@ -155,6 +156,8 @@ public final class RunViewModel implements Typing {
             ask(() -> session.gauge().confirmSense(figures.so()));
         } else if (meaning instanceof Meaning.Gauge gauge) {
             ask(() -> session.gauge().choose(gauge.mark()));
+        } else if (meaning instanceof Meaning.Counts counts) {
+            ask(() -> session.machine(counts.register(), new Aim.Middle()));
         } else if (meaning instanceof Meaning.Sweep sweep) {
             ask(() -> session.sweep(sweep.on()));
         } else if (meaning instanceof Meaning.ReadingsFirst first) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -16,6 +17,7 @@ import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.Standing;
@@ -376,8 +378,16 @@ class RunHandlingTest extends RunAtHand {
 
     @Test
     void cutTakenBeginsANewPassAndKeepsTheOld() throws Exception {
-        run.setUpAndGoTo(ARun.OUTSIDE).enter("48.032");
-        run(() -> press(opened().scene(), "commit"));
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        for (String read : List.of("48.032", "48.030", "48.031", "48.032")) {
+            run.session.enter(read);
+        }
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "reply-1");
+            press(scene, "commit");
+        });
+        assertEquals(Optional.of(Register.RADIUS), run.session.state().sheet().run().register());
         assertTrue(run.session.state().pass().isEmpty());
         assertEquals(1, run.session.state().line().earlier().size());
     }

@@ -1,0 +1,66 @@
+package org.tenthwise.app.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.NewEntry;
+import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.Standing;
+
+/** When the work may be cut again, and what must be known of the machine for it. */
+final class CutVerbs {
+
+    private final RunBook book;
+
+    CutVerbs(RunBook book) {
+        this.book = book;
+    }
+
+    /** Against a cut before everything of a size is read and settled, unless someone signed for it. */
+    static Optional<Objection> cutting(Finding finding, Run.Pass pass) {
+        return isCut(finding) && finding.missing() > 0 && pass.onThese().isEmpty()
+                ? Optional.of(Objection.of(Objection.Kind.PLACES_UNREAD)) : Optional.empty();
+    }
+
+    /** Against signing for a cut on what is read so far: where nothing is, or everything, where it was done, or it is past size. */
+    static Optional<Objection> onThese(Finding finding, Run.Pass pass) {
+        boolean wanted = isCut(finding) && finding.missing() > 0 && !pass.standing().isEmpty() && pass.onThese().isEmpty()
+                && finding.verdict().standing() != Standing.FAIL;
+        return wanted ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
+    }
+
+    /** How the register of the machine counts, once a cut is offered that goes into it, and nobody said. */
+    static Optional<Asked> asked(Finding finding, Run run) {
+        boolean round = finding instanceof WiresFinding || finding instanceof SizeFinding size && size.check().feature().isRound();
+        return round && run.machineKnown().isEmpty() && finding.proposal().filter(proposal -> proposal.cut() instanceof EvenCut.Offered).isPresent()
+                ? Optional.of(new Asked.WhichRegister(run.begun().machine())) : Optional.empty();
+    }
+
+    /** Keeps what is said of the machine in the run, and for the shop; what both know already is kept once. */
+    void machine(Register register, Aim usual) throws CouldNotSave {
+        Event.MachineKnown known = new Event.MachineKnown(book.run().begun().machine(), register, usual);
+        List<NewEntry> added = new ArrayList<>();
+        if (!book.run().machineKnown().equals(Optional.of(known))) {
+            added.add(new NewEntry(book.run().id(), book.now(), book.by(), known));
+        }
+        if (!known.machine().isEmpty() && !new MachineRack(book.kept()).find(known.machine()).equals(Optional.of(known))) {
+            added.add(new NewEntry(Entry.SHOP, book.now(), book.by(), known));
+        }
+        if (!added.isEmpty()) {
+            book.add(added);
+        }
+    }
+
+    private static boolean isCut(Finding finding) {
+        return finding instanceof SizeFinding || finding instanceof WiresFinding;
+    }
+}
