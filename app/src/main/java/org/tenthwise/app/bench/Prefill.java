@@ -1,6 +1,7 @@
 package org.tenthwise.app.bench;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -21,7 +22,9 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
@@ -114,20 +117,26 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         return finding.measured().stream().map(read -> Filled.typed(read.value(), unit)).collect(Collectors.joining(" "));
     }
 
-    /** The last size before it was corrected for temperature, and what plan and pass say of heat. */
+    /** The last size before it was corrected for temperature and contact, and what plan and pass say of heat. */
     private static Filled warm(State state, Filled empty) {
         Map<String, String> texts = new HashMap<>();
         if (state.inHand().check() instanceof Check.Size) {
             last(state).ifPresent(read -> texts.put(AtTwentyDegrees.READING,
-                    Filled.typed(read.value().minus(read.forTemperature().orElse(Length.ZERO)), empty.unit())));
+                    Filled.typed(read.value().minus(read.forTemperature().orElse(Length.ZERO)).minus(read.forContact().orElse(Length.ZERO)), empty.unit())));
             state.sheet().plan().climate().ifPresent(climate -> {
                 texts.put("part_alpha", climate.part().expansion().millionths().toPlainString());
                 texts.put("gauge_alpha", climate.gauge().expansion().millionths().toPlainString());
             });
-            state.pass().temperature(Body.PART).ifPresent(read -> texts.put("part_temp", read.text()));
-            state.pass().temperature(Body.GAUGE).ifPresent(read -> texts.put("gauge_temp", read.text()));
+            state.pass().temperature(Body.PART).ifPresent(read -> texts.put("part_temp", celsius(read)));
+            state.pass().temperature(Body.GAUGE).ifPresent(read -> texts.put("gauge_temp", celsius(read)));
         }
         return new Filled(empty.unit(), texts);
+    }
+
+    /** The sums of the bench are in °C. */
+    private static String celsius(Degrees read) {
+        return read.scale() == TemperatureScale.CELSIUS ? read.text()
+                : read.celsius().degrees().setScale(3, RoundingMode.HALF_EVEN).toPlainString();
     }
 
     private static Filled runOut(State state, Check.RunOut check, Filled empty) {

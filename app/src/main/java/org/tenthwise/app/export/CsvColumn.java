@@ -20,8 +20,8 @@ enum CsvColumn {
     PLACE_VERDICT, QUESTION, ANSWER,
     /** In a row of its own, behind the readings of its characteristic; for the whole run without a number, at the end. */
     DOUBT, NOTE,
-    /** In °C, and what of the correction is for them; expansion in 1e-6 per °C. */
-    PART_TEMPERATURE, GAUGE_TEMPERATURE, TEMPERATURE_CORRECTION, PART_EXPANSION, PART_EXPANSION_FROM, GAUGE_EXPANSION, GAUGE_EXPANSION_FROM,
+    /** In the degrees named last of them, and what of the correction is for them; expansion in 1e-6 per such a degree. */
+    PART_TEMPERATURE, GAUGE_TEMPERATURE, TEMPERATURE_CORRECTION, PART_EXPANSION, PART_EXPANSION_FROM, GAUGE_EXPANSION, GAUGE_EXPANSION_FROM, DEGREES,
     GAUGE, GAUGE_KIND, REFERENCE, CERTIFIED, CERTIFIED_UNIT, ZERO, ZERO_UNIT, SENSE,
     PERSON, TIME, STRUCK_OUT, STRUCK_OUT_BY, STRUCK_OUT_AT, TAKEN_AGAIN,
     DISPOSITION, DISPOSITION_REASON, DISPOSITION_SIGNED_BY, DISPOSITION_NUMBER,

@@ -21,6 +21,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
@@ -204,18 +205,21 @@ final class CsvRow {
     private void heat(Attempt attempt, Length correction, int known) {
         size(TEMPERATURE_CORRECTION, correction, known);
         attempt.warmth().ifPresent(warmth -> {
-            warmth.part().ifPresent(part -> number(PART_TEMPERATURE, part.degrees()));
-            warmth.gauge().ifPresent(gauge -> number(GAUGE_TEMPERATURE, gauge.degrees()));
-            number(PART_EXPANSION, warmth.climate().part().expansion().millionths());
+            warmth.part().ifPresent(part -> number(PART_TEMPERATURE, part.figure()));
+            warmth.gauge().ifPresent(gauge -> number(GAUGE_TEMPERATURE, gauge.figure()));
+            TemperatureScale scale = warmth.climate().scale();
+            text(DEGREES, scale.symbol());
+            number(PART_EXPANSION, scale.perDegree(warmth.climate().part().expansion()));
             text(PART_EXPANSION_FROM, warmth.climate().part().source());
-            number(GAUGE_EXPANSION, warmth.climate().gauge().expansion().millionths());
+            number(GAUGE_EXPANSION, scale.perDegree(warmth.climate().gauge().expansion()));
             text(GAUGE_EXPANSION_FROM, warmth.climate().gauge().source());
         });
     }
 
     /** A temperature has a row of its own, as it is an entry of its own. */
     private CsvRow temperature(Attempt attempt, Run.Temperature temperature) {
-        number(temperature.of() == Body.PART ? PART_TEMPERATURE : GAUGE_TEMPERATURE, temperature.read().degrees());
+        number(temperature.of() == Body.PART ? PART_TEMPERATURE : GAUGE_TEMPERATURE, temperature.read().figure());
+        text(DEGREES, temperature.read().scale().symbol());
         text(TAKEN_AGAIN, temperature.struck().isEmpty() && !attempt.counts(temperature) ? "yes" : "");
         return entry(temperature.entry().seq(), temperature.entry().by(), temperature.entry().at(), temperature.struck());
     }

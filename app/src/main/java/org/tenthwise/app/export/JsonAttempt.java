@@ -9,7 +9,9 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.TemperatureAsked;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
@@ -59,7 +61,7 @@ final class JsonAttempt {
         attempt.pass().temperatures().forEach(taken -> {
             ObjectNode written = temperatures.addObject();
             write(taken.entry(), written);
-            written.put("of", Codes.of(taken.of())).put("celsius", taken.read().text()).put("counts", attempt.counts(taken));
+            written.put("of", Codes.of(taken.of())).put(Codes.of(taken.read().scale()), taken.read().text()).put("counts", attempt.counts(taken));
             struck(taken.struck(), written);
         });
     }
@@ -71,8 +73,10 @@ final class JsonAttempt {
             ObjectNode corrected = to.putObject("corrected-by");
             for (Body body : Body.values()) {
                 Climate.Growth growth = warmth.climate().of(body);
-                corrected.putObject(Codes.of(body)).put("celsius", warmth.of(body).orElseThrow().text())
-                        .put("expansion-1e-6", growth.expansion().millionths().toPlainString()).put("expansion-from", growth.source());
+                Degrees read = warmth.of(body).orElseThrow();
+                corrected.putObject(Codes.of(body)).put(Codes.of(read.scale()), read.text())
+                        .put(read.scale() == TemperatureScale.CELSIUS ? "expansion-1e-6" : "expansion-1e-6-per-fahrenheit",
+                                read.scale().perDegree(growth.expansion()).toPlainString()).put("expansion-from", growth.source());
             }
         });
     }

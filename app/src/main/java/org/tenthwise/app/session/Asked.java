@@ -11,7 +11,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -95,11 +95,11 @@ public sealed interface Asked {
     }
 
     /**
-     * The temperature of the part, or of the gauge and its master, to bring the readings of the pass to 20 °C.
+     * The temperature of the part, or of the gauge and its master, to bring the readings of the pass to the reference temperature.
      *
      * @param suggested what was read last in this run, taken where nothing is typed; absent where nothing was
      */
-    record Temperature(Body of, Optional<Celsius> suggested) implements Asked {
+    record Temperature(Body of, Optional<Degrees> suggested) implements Asked {
         @Override
         public boolean takesFigure() {
             return true;

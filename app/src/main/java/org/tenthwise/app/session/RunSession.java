@@ -15,7 +15,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
@@ -159,7 +159,7 @@ public final class RunSession {
             return takeReading(text, unit, wanted.slot(), onPurpose);
         }
         if (asked instanceof Asked.Temperature wanted) {
-            return takeTemperature(wanted.of(), text.isEmpty() ? wanted.suggested().map(Celsius::text).orElse("") : text, onPurpose);
+            return takeTemperature(wanted.of(), text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text, onPurpose);
         }
         return refuse(asked instanceof Asked.Held ? Objection.Kind.HELD
                 : asked instanceof Asked.Closed ? Objection.Kind.CLOSED
@@ -219,7 +219,7 @@ public final class RunSession {
         }
         Optional<Objection> objection = standing(Thermometer.objection(text, needed.get().climate()), onPurpose);
         return objection.isPresent() ? Reply.refused(state(), objection.get())
-                : kept(new Event.TemperatureTaken(inHand.number(), of, Celsius.of(text)));
+                : kept(new Event.TemperatureTaken(inHand.number(), of, Degrees.of(text, needed.get().climate().scale())));
     }
 
     /** What is left of an objection to a figure that is kept on purpose. */

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Climate;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
@@ -26,7 +26,7 @@ final class Thermometer {
     }
 
     /** What was read last of {@code body} in the run and was not struck out, at whatever check; nothing from before work that warms. */
-    private static Optional<Celsius> suggested(Body body, Run run) {
+    private static Optional<Degrees> suggested(Body body, Run run) {
         long cut = run.entries().stream().filter(entry -> warms(entry.event())).mapToLong(Entry::seq).max().orElse(0);
         return run.temperatures().filter(taken -> taken.of() == body && taken.struck().isEmpty() && taken.entry().seq() > cut)
                 .reduce((earlier, later) -> later).map(Run.Temperature::read);
@@ -41,13 +41,13 @@ final class Thermometer {
         if (!Written.isPlainDecimal(text)) {
             return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
         }
-        Celsius read;
+        Degrees read;
         try {
-            read = Celsius.of(text);
+            read = Degrees.of(text, climate.scale());
         } catch (IllegalArgumentException e) {
             return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
         }
         return Plausible.temperature(climate, read) ? Optional.empty() : Optional.of(new Objection(Objection.Kind.FAR_OFF, text,
-                climate.shop().least().text() + "\u2013" + climate.shop().greatest().text()));
+                climate.scale().of(climate.shop().least()).text() + "\u2013" + climate.scale().of(climate.shop().greatest()).text()));
     }
 }

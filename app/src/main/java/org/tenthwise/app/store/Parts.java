@@ -9,7 +9,8 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -33,11 +34,22 @@ final class Parts {
         return new Written(figure, unit);
     }
 
-    static Celsius celsius(String figure) throws UnreadableEntry {
+    static void write(Degrees read, ObjectNode to) {
+        to.put(Fields.word(read.scale()), read.text());
+    }
+
+    /** Entries of the first releases are all in °C. */
+    static Degrees degrees(Fields from) throws UnreadableEntry {
+        Optional<String> fahrenheit = from.textIfAny(Fields.word(TemperatureScale.FAHRENHEIT));
+        return fahrenheit.isPresent() ? degrees(fahrenheit.get(), TemperatureScale.FAHRENHEIT)
+                : degrees(from.text(Fields.word(TemperatureScale.CELSIUS)), TemperatureScale.CELSIUS);
+    }
+
+    private static Degrees degrees(String figure, TemperatureScale scale) throws UnreadableEntry {
         if (!Written.isPlainDecimal(figure)) {
             throw new UnreadableEntry("\"%s\" is no temperature".formatted(figure));
         }
-        return Celsius.of(figure);
+        return Degrees.of(figure, scale);
     }
 
     static String usualAim(Aim aim) {

@@ -49,7 +49,7 @@ public final class Heat {
         List<String> said = new ArrayList<>();
         said.add(words.say("heat.corrected", warmth.part().orElseThrow(), warmth.gauge().orElseThrow()));
         shown(finding).flatMap(Measured::forTemperature).ifPresent(correction ->
-                said.add(words.say("heat.correction", signed(finding, correction))));
+                said.add(words.say("heat.correction", signed(finding, correction), warmth.climate().scale().reference())));
         return String.join(" ", said);
     }
 
@@ -60,7 +60,8 @@ public final class Heat {
     }
 
     private String grows(Body body, Climate climate) {
-        return words.say(words.key("heat.expansion", body), climate.of(body).expansion().millionths().toPlainString(), climate.of(body).source());
+        return words.say(words.key("heat.expansion", body), climate.scale().perDegree(climate.of(body).expansion()).toPlainString(),
+                climate.of(body).source(), climate.scale().symbol());
     }
 
     /** The reading that decides, otherwise the one corrected most. */

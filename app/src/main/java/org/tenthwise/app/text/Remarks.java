@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.tenthwise.model.compute.form.Shape;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
@@ -44,7 +44,7 @@ public final class Remarks {
     private Stream<String> farOff(Finding finding) {
         Stream<String> read = Plausible.farOff(finding).stream().map(measured ->
                 Figures.read(measured.reading().typed(), StepFigures.of(finding).unit()));
-        Stream<String> temperatures = Plausible.farOffTemperatures(finding).stream().map(Celsius::toString);
+        Stream<String> temperatures = Plausible.farOffTemperatures(finding).stream().map(Degrees::toString);
         return Stream.concat(read, temperatures).limit(1).map(figure -> words.say("far-off", figure));
     }
 

@@ -3,6 +3,7 @@ package org.tenthwise.app.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,7 +26,7 @@ import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Body;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -225,7 +226,7 @@ class WalkPlanTest {
         Files.writeString(readings, upToTheBore().replace("\"22.8\"", "{ reading = \"73.0\", keep = true }"));
         assertEquals(1, walk("LG-2207", readings).exit());
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            assertEquals(Optional.of(Celsius.of("73.0")), Shop.sheet(kept, "LG-2207-C-014-2").line(13).passes().get(1).temperature(Body.PART));
+            assertEquals(Optional.of(Degrees.of("73.0", CELSIUS)), Shop.sheet(kept, "LG-2207-C-014-2").line(13).passes().get(1).temperature(Body.PART));
         }
     }
 

@@ -2,6 +2,7 @@ package org.tenthwise.app.export;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -29,7 +30,7 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
@@ -100,7 +101,7 @@ class EveryNodeOfARecordTest {
                 .add(new Event.Answered(1, Question.CONFIRMED, Answer.YES)).add(new Event.GaugeSet(2, bore))
                 .add(new Event.ReadingTaken(2, "1.1", mm("-0.011"))).add(new Event.ReadingTaken(2, "1.1", mm("-0.012")))
                 .add(new Event.StruckOut(5, "Dirt.")).add(new Event.ReadingTaken(2, "2.1", mm("-0.004")))
-                .add(new Event.TemperatureTaken(2, Body.PART, Celsius.of("22.5"))).add(new Event.TemperatureTaken(2, Body.GAUGE, Celsius.of("20.5")))
+                .add(new Event.TemperatureTaken(2, Body.PART, Degrees.of("22.5", CELSIUS))).add(new Event.TemperatureTaken(2, Body.GAUGE, Degrees.of("20.5", CELSIUS)))
                 .add(new Event.DoubtFlagged(2, "Which end?")).add(new Event.NoteMade(0, "Night shift."))
                 .add(new Event.PassBegun(2, Event.PassBegun.Why.CUT)).add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
                 .add(new Event.Disposed(2, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")))

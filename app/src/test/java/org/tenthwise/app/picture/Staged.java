@@ -1,5 +1,7 @@
 package org.tenthwise.app.picture;
 
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
+
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +18,6 @@ import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
-import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
@@ -64,8 +65,8 @@ final class Staged {
 
     /** Part and gauge at 20 °C. */
     Staged atTwenty(int step) {
-        return happens(new Event.TemperatureTaken(step, Body.PART, Celsius.REFERENCE))
-                .happens(new Event.TemperatureTaken(step, Body.GAUGE, Celsius.REFERENCE));
+        return happens(new Event.TemperatureTaken(step, Body.PART, CELSIUS.reference()))
+                .happens(new Event.TemperatureTaken(step, Body.GAUGE, CELSIUS.reference()));
     }
 
     Staged reads(int step, String... figures) {

@@ -3,6 +3,7 @@ package org.tenthwise.app.session;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
 import java.nio.file.Path;
 import java.time.Clock;
@@ -21,7 +22,7 @@ import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.SizeFinding;
@@ -126,13 +127,13 @@ class TemperatureSessionTest {
     void theNextCheckSuggestsWhatWasReadLastAndItMustBeConfirmed() throws Exception {
         enter("24.5", "20.0", "30.010", "30.010");
         session.goTo(2);
-        assertEquals(new Asked.Temperature(Body.PART, Optional.of(Celsius.of("24.5"))), session.state().asked());
+        assertEquals(new Asked.Temperature(Body.PART, Optional.of(Degrees.of("24.5", CELSIUS))), session.state().asked());
         assertEquals(Optional.empty(), bore().warmth().orElseThrow().part());
         enter("");
-        assertEquals(new Asked.Temperature(Body.GAUGE, Optional.of(Celsius.of("20.0"))), session.state().asked());
+        assertEquals(new Asked.Temperature(Body.GAUGE, Optional.of(Degrees.of("20.0", CELSIUS))), session.state().asked());
         enter("20.4");
-        assertEquals(Optional.of(Celsius.of("24.5")), bore().warmth().orElseThrow().part());
-        assertEquals(Optional.of(Celsius.of("20.4")), bore().warmth().orElseThrow().gauge());
+        assertEquals(Optional.of(Degrees.of("24.5", CELSIUS)), bore().warmth().orElseThrow().part());
+        assertEquals(Optional.of(Degrees.of("20.4", CELSIUS)), bore().warmth().orElseThrow().gauge());
     }
 
     @Test
@@ -144,7 +145,7 @@ class TemperatureSessionTest {
     void aPassReadAgainSuggestsTheLastTemperatureAndOneAfterACutNone() throws Exception {
         enter("24", "21", "29.9");
         session.again(Event.PassBegun.Why.MEASURED_AGAIN);
-        assertEquals(new Asked.Temperature(Body.PART, Optional.of(Celsius.of("24"))), session.state().asked());
+        assertEquals(new Asked.Temperature(Body.PART, Optional.of(Degrees.of("24", CELSIUS))), session.state().asked());
         enter("", "", "29.9", "29.9");
         session.again(Event.PassBegun.Why.CUT);
         assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
@@ -216,7 +217,7 @@ class TemperatureSessionTest {
         enter("25", "20.50");
         String id = session.id();
         session = new Shop(ledger, Clock.systemUTC()).open(id);
-        assertEquals(Optional.of(Celsius.of("20.50")), session.state().pass().temperature(Body.GAUGE));
+        assertEquals(Optional.of(Degrees.of("20.50", CELSIUS)), session.state().pass().temperature(Body.GAUGE));
         assertEquals(1, session.state().inHand().number());
         assertInstanceOf(Asked.Reading.class, session.state().asked());
     }

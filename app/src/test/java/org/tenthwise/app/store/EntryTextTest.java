@@ -110,6 +110,9 @@ class EntryTextTest {
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"shop","celsius":"21"}}    | "shop" is not known as "of"
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"2e1"}}   | "2e1" is no temperature
         {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"-300"}}  | -300 °C is no temperature a size is taken at
+        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","fahrenheit":"-460"}}               | -460 °F is no temperature a size is taken at
+        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part","celsius":"20","fahrenheit":"68"}}  | "celsius" is not known here
+        {"run":"r","kind":"temperature-taken","at":"2026-03-02T07:15:00Z","by":"A","event":{"step":1,"of":"part"}}                   | "celsius" is missing
         """)
     void whatCannotBeUnderstoodIsSaidAndNotReadByHalf(String text, String said) {
         byte[] body = text.getBytes(UTF_8);

@@ -1,5 +1,8 @@
 package org.tenthwise.app.store;
 
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
+import static org.tenthwise.model.quantity.TemperatureScale.FAHRENHEIT;
+
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
@@ -13,7 +16,7 @@ import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
@@ -65,8 +68,10 @@ record Example(String kind, Event event, String json) {
                         {"step":5,"setting":{"gauge":{"id":"DG-01","kind":"depth-gauge"}}}"""),
                 new Example("reading-taken", new Event.ReadingTaken(3, "2.1", mm("35.010")), """
                         {"step":3,"slot":"2.1","typed":{"figure":"35.010","unit":"mm"}}"""),
-                new Example("temperature-taken", new Event.TemperatureTaken(3, Body.PART, Celsius.of("22.40")), """
+                new Example("temperature-taken", new Event.TemperatureTaken(3, Body.PART, Degrees.of("22.40", CELSIUS)), """
                         {"step":3,"of":"part","celsius":"22.40"}"""),
+                new Example("temperature-taken", new Event.TemperatureTaken(3, Body.GAUGE, Degrees.of("68.0", FAHRENHEIT)), """
+                        {"step":3,"of":"gauge","fahrenheit":"68.0"}"""),
                 new Example("struck-out", new Event.StruckOut(12, "gauge was not seated"), """
                         {"entry":12,"reason":"gauge was not seated"}"""),
                 new Example("answered", new Event.Answered(6, Question.PLUG_FEELS, Answer.WITH_DRAG), """

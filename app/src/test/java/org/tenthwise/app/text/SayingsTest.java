@@ -1,6 +1,7 @@
 package org.tenthwise.app.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
@@ -22,7 +23,6 @@ import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
-import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
@@ -128,8 +128,8 @@ class SayingsTest {
                     mm("3.620"));
         })));
         if (Warmth.isNeeded(PLAN, PLAN.step(step))) {
-            add(new Event.TemperatureTaken(step, Body.PART, Celsius.REFERENCE));
-            add(new Event.TemperatureTaken(step, Body.GAUGE, Celsius.REFERENCE));
+            add(new Event.TemperatureTaken(step, Body.PART, CELSIUS.reference()));
+            add(new Event.TemperatureTaken(step, Body.GAUGE, CELSIUS.reference()));
         }
         List<Slot> slots = PLAN.step(step).check().slots();
         for (int i = 0; i < readings.length; i++) {

@@ -9,13 +9,17 @@ import org.tenthwise.checklists.materials.Materials;
 import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Climate.Growth;
 import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.quantity.TemperatureScale;
+import org.tenthwise.model.quantity.Unit;
 
 /** {@code [temperature]}: how part and gauges grow with heat, and how cold and how warm the shop gets. */
 final class ClimateRules {
 
     static final String KEY = "temperature";
+    private static final String DEGREES = "degrees";
     private static final String PART_EXPANSION = "part_expansion";
     private static final String PART_MATERIAL = "part_material";
     private static final String GAUGE_EXPANSION = "gauge_expansion";
@@ -23,32 +27,46 @@ final class ClimateRules {
     private static final String SHOP_GREATEST = "shop_greatest";
 
     private static final Growth STEEL = new Growth(Expansion.of("11.5"), "steel, as the plan says nothing else");
-    /** Colder or warmer is no shop to measure in; 68 is one in degrees Fahrenheit. */
-    private static final BigDecimal COLDEST = BigDecimal.ZERO;
-    private static final BigDecimal WARMEST = new BigDecimal("60");
+    /** Colder or warmer is no shop to measure in; 68 in °C is one in °F, and 20 in °F one in °C. */
+    private static final Celsius COLDEST = Celsius.of("0");
+    private static final Celsius WARMEST = Celsius.of("60");
 
     private final Keys keys;
+    private final TemperatureScale scale;
 
-    private ClimateRules(Keys keys) {
+    private ClimateRules(Keys keys, Unit unit) {
         this.keys = keys;
+        this.scale = scale(keys, unit);
     }
 
     /** Absent where the plan has no such table, or one with problems. */
-    static Optional<Climate> read(Keys plan) {
-        return plan.ifAny(KEY, plan::table).flatMap(table -> new ClimateRules(plan.inside(KEY, table)).read());
+    static Optional<Climate> read(Keys plan, Unit unit) {
+        return plan.ifAny(KEY, plan::table).flatMap(table -> new ClimateRules(plan.inside(KEY, table), unit).read());
+    }
+
+    /** A plan in inches says which, as its shop may have either; °C where nothing is said. */
+    private static TemperatureScale scale(Keys keys, Unit unit) {
+        Optional<TemperatureScale> written = keys.ifAny(DEGREES, key -> keys.word(key, List.of(TemperatureScale.values()), TemperatureScale::key));
+        if (unit == Unit.INCH && !keys.has(DEGREES)) {
+            keys.problemUnlessKept(keys.spot(), "\"degrees\" is missing: a plan in inches says \"F\" or \"C\"");
+        }
+        if (unit == Unit.MILLIMETRE && written.filter(TemperatureScale.FAHRENHEIT::equals).isPresent()) {
+            keys.problem(DEGREES, "temperatures of a plan in mm are in °C");
+        }
+        return written.orElse(TemperatureScale.CELSIUS);
     }
 
     private Optional<Climate> read() {
         Optional<Growth> part = part();
         Optional<Growth> gauge = keys.ifAny(GAUGE_EXPANSION, this::expansion).map(written -> new Growth(written, "the plan"));
-        Optional<Celsius> least = degrees(SHOP_LEAST);
-        Optional<Celsius> greatest = degrees(SHOP_GREATEST);
-        if (least.isPresent() && greatest.isPresent() && least.get().isAbove(greatest.get())) {
+        Optional<Degrees> least = degrees(SHOP_LEAST);
+        Optional<Degrees> greatest = degrees(SHOP_GREATEST);
+        if (least.isPresent() && greatest.isPresent() && least.get().celsius().isAbove(greatest.get().celsius())) {
             keys.problem(SHOP_GREATEST, "the shop is at most %s here, which is below its least, %s".formatted(greatest.get(), least.get()));
         }
         keys.finish();
         return keys.built(() -> new Climate(part.orElseThrow(), gauge.orElse(STEEL),
-                new TemperatureRange(least.orElseThrow(), greatest.orElseThrow())));
+                new TemperatureRange(least.orElseThrow().celsius(), greatest.orElseThrow().celsius()), scale));
     }
 
     private Optional<Growth> part() {
@@ -77,17 +95,18 @@ final class ClimateRules {
     }
 
     private Optional<Expansion> expansion(String key) {
-        return keys.number(key).flatMap(figure -> made(key, figure, Expansion::new));
+        return keys.number(key).flatMap(figure -> made(key, figure, scale::expansion));
     }
 
-    private Optional<Celsius> degrees(String key) {
+    private Optional<Degrees> degrees(String key) {
         return keys.number(key).flatMap(figure -> {
-            if (figure.compareTo(COLDEST) < 0 || figure.compareTo(WARMEST) > 0) {
-                keys.problem(key, "\"%s\" must be from %s to %s °C, not %s".formatted(key, COLDEST.toPlainString(),
-                        WARMEST.toPlainString(), figure.toPlainString()));
-                return Optional.empty();
+            Optional<Degrees> read = made(key, figure, degrees -> new Degrees(degrees, scale));
+            boolean noShop = read.map(Degrees::celsius).filter(at -> COLDEST.isAbove(at) || at.isAbove(WARMEST)).isPresent();
+            if (noShop) {
+                keys.problem(key, "\"%s\" must be from %s to %s, not %s".formatted(key, scale.of(COLDEST).text(), scale.of(WARMEST),
+                        figure.toPlainString()));
             }
-            return made(key, figure, Celsius::new);
+            return noShop ? Optional.empty() : read;
         });
     }
 

@@ -60,7 +60,7 @@ public final class PlanReader {
         List<Operation> operations = OperationRules.read(keys);
         Optional<Outline> outline = keys.ifAny(OUTLINE, keys::table)
                 .flatMap(table -> new OutlineRules(keys.inside(OUTLINE, table), unit).read());
-        Optional<Climate> climate = ClimateRules.read(keys);
+        Optional<Climate> climate = ClimateRules.read(keys, unit);
         List<Step> steps = new StepRules(new PlanSoFar(unit, operations, outline, keys.has(OUTLINE),
                 UncertaintyRules.read(keys, unit)), keys.has(ClimateRules.KEY)).read(keys);
         keys.finish();

@@ -10,10 +10,12 @@ import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Event;
 
@@ -133,13 +135,17 @@ final class SamplePass {
         }
     }
 
+    private TemperatureScale scale() {
+        return plan.climate().map(Climate::scale).orElse(TemperatureScale.CELSIUS);
+    }
+
     private void temperature(Body body, String key, RawValue item) {
         if (!(item instanceof RawTable table)) {
-            Typed.celsius(pass, key, item).ifPresent(read -> events.add(new Event.TemperatureTaken(step.number(), body, read)));
+            Typed.degrees(pass, key, item, scale()).ifPresent(read -> events.add(new Event.TemperatureTaken(step.number(), body, read)));
             return;
         }
         Keys keys = pass.inside(key, table);
-        keys.any(READING).flatMap(value -> Typed.celsius(keys, READING, value)).ifPresent(read ->
+        keys.any(READING).flatMap(value -> Typed.degrees(keys, READING, value, scale())).ifPresent(read ->
                 events.add(new Event.TemperatureTaken(step.number(), body, read)));
         more(keys);
     }

@@ -5,7 +5,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tenthwise.checklists.format.RawValue;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -35,14 +36,14 @@ final class Typed {
         return keys.ifAny("unit", key -> keys.word(key, List.of(Unit.values()), Unit::symbol)).orElse(ofThePlan);
     }
 
-    /** A temperature as read from a thermometer, in °C. */
-    static Optional<Celsius> celsius(Keys keys, String key, RawValue value) {
+    /** A temperature as read from a thermometer. */
+    static Optional<Degrees> degrees(Keys keys, String key, RawValue value, TemperatureScale scale) {
         if (!(value instanceof RawValue.Text text) || !Written.isPlainDecimal(text.text())) {
             notTyped(keys, value);
             return Optional.empty();
         }
         try {
-            return Optional.of(Celsius.of(text.text()));
+            return Optional.of(Degrees.of(text.text(), scale));
         } catch (IllegalArgumentException e) {
             keys.problem(value.spot(), "\"%s\": %s".formatted(key, e.getMessage()));
             return Optional.empty();

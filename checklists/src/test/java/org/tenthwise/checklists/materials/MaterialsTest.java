@@ -12,6 +12,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.quantity.TemperatureScale;
 
 class MaterialsTest {
 
@@ -40,8 +41,8 @@ class MaterialsTest {
         stainless steel 440A,   5.7
         """)
     void aFigurePerDegreeCelsiusFitsTheOnePerDegreeFahrenheit(String designation, String perFahrenheit) {
-        BigDecimal perCelsius = materials.named(designation).orElseThrow().expansion().millionths();
-        assertEquals(new BigDecimal(perFahrenheit), perCelsius.divide(new BigDecimal("1.8"), 1, RoundingMode.HALF_EVEN));
+        BigDecimal worked = TemperatureScale.FAHRENHEIT.perDegree(materials.named(designation).orElseThrow().expansion());
+        assertEquals(new BigDecimal(perFahrenheit), worked.setScale(1, RoundingMode.HALF_EVEN));
     }
 
     @Test

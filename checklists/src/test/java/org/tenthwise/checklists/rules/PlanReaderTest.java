@@ -34,6 +34,7 @@ import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
@@ -194,6 +195,19 @@ class PlanReaderTest {
                 heated("part_expansion = 13.0", "").climate().orElseThrow().part());
     }
 
+    /** 9.0 in 1e-6 per °F is 16.2 per °C, 64.4 °F is 18 °C and 77 °F is 25 °C, each exactly. */
+    @Test
+    void aPlanInInchesMayHaveItsTemperaturesInDegreesFahrenheit() {
+        String table = "[temperature]\ndegrees = \"F\"\npart_expansion = 9.0\nshop_least = 64.4\nshop_greatest = 77\n\n[[step]]";
+        Climate climate = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD.replace("[[step]]", table) + DEPTH))
+                .plan().climate().orElseThrow();
+        assertEquals(TemperatureScale.FAHRENHEIT, climate.scale());
+        assertEquals(0, new BigDecimal("16.2").compareTo(climate.part().expansion().millionths()));
+        assertEquals(Expansion.of("11.5"), climate.gauge().expansion());
+        assertEquals(0, new BigDecimal("18").compareTo(climate.shop().least().degrees()));
+        assertEquals(0, new BigDecimal("25").compareTo(climate.shop().greatest().degrees()));
+    }
+
     @Test
     void temperaturesAreAskedForUnlessThePlanHasNoSuchTableOrSaysOtherwise() {
         assertEquals(TemperatureAsked.WHERE_IT_MATTERS, heated("part_expansion = 13.0", "").step(5).temperatureAsked());
@@ -205,7 +219,7 @@ class PlanReaderTest {
     }
 
     private static Plan heated(String part, String ofTheStep) {
-        String table = "[temperature]\n%s\nshop_least = 18\nshop_greatest = 23.5\n\n[[step]]".formatted(part);
+        String table = "[temperature]\ndegrees = \"C\"\n%s\nshop_least = 18\nshop_greatest = 23.5\n\n[[step]]".formatted(part);
         return assertInstanceOf(PlanReading.Good.class,
                 new PlanReader().read(HEAD.replace("[[step]]", table) + DEPTH + ofTheStep)).plan();
     }

@@ -2,6 +2,7 @@ package org.tenthwise.checklists.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -19,7 +20,7 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Outcome;
@@ -78,11 +79,11 @@ class SampleReaderTest {
                 part_temperature = "24"
                 """);
         assertEquals(List.of(
-                new Event.TemperatureTaken(13, Body.PART, Celsius.of("24")),
+                new Event.TemperatureTaken(13, Body.PART, Degrees.of("24", CELSIUS)),
                 new Event.ReadingTaken(13, "1.1", mm("-0.140")),
                 new Event.PassBegun(13, Event.PassBegun.Why.CUT),
-                new Event.TemperatureTaken(13, Body.PART, Celsius.of("22.8")),
-                new Event.TemperatureTaken(13, Body.GAUGE, Celsius.of("20.50")),
+                new Event.TemperatureTaken(13, Body.PART, Degrees.of("22.8", CELSIUS)),
+                new Event.TemperatureTaken(13, Body.GAUGE, Degrees.of("20.50", CELSIUS)),
                 new Event.ReadingTaken(13, "1.1", mm("+0.010"))),
                 sample.events().stream().filter(event -> !(event instanceof Event.GaugeKnown) && !(event instanceof Event.GaugeSet)).toList());
     }
@@ -178,9 +179,9 @@ class SampleReaderTest {
         Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
         List<Event> events = List.of(
                 new Event.GaugeSet(13, Setting.onMaster(gauge, "MR-30", inch("1.18110"), inch("0"))),
-                new Event.TemperatureTaken(13, Body.PART, Celsius.of("32.8")),
+                new Event.TemperatureTaken(13, Body.PART, Degrees.of("32.8", CELSIUS)),
                 new Event.StruckOut(6, "misread"),
-                new Event.TemperatureTaken(13, Body.PART, Celsius.of("22.8")),
+                new Event.TemperatureTaken(13, Body.PART, Degrees.of("22.8", CELSIUS)),
                 new Event.ReadingTaken(13, "1.1", inch("0.0004")),
                 new Event.ReadingTaken(13, "2.1", mm("0.7")),
                 new Event.StruckOut(10, "gauge slipped"),

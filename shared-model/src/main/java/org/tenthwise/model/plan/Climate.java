@@ -2,6 +2,7 @@ package org.tenthwise.model.plan;
 
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.quantity.TemperatureScale;
 
 /**
  * What a plan says of heat: how part and gauges grow, and how cold and how warm it gets where they are measured.
@@ -9,8 +10,14 @@ import org.tenthwise.model.quantity.TemperatureRange;
  * @param part  of the part
  * @param gauge of the gauges and of what they are set on
  * @param shop  in which part and gauges lie when they are read
+ * @param scale in which the plan has temperatures read
  */
-public record Climate(Growth part, Growth gauge, TemperatureRange shop) {
+public record Climate(Growth part, Growth gauge, TemperatureRange shop, TemperatureScale scale) {
+
+    /** Read in °C. */
+    public Climate(Growth part, Growth gauge, TemperatureRange shop) {
+        this(part, gauge, shop, TemperatureScale.CELSIUS);
+    }
 
     /**
      * How much something grows, and who says so.

@@ -11,7 +11,7 @@ import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.tolerance.Limits;
@@ -149,11 +149,11 @@ public final class Plausible {
     }
 
     /** Whether it can be as warm as that where {@code climate} is. */
-    public static boolean temperature(Climate climate, Celsius read) {
-        BigDecimal degrees = read.degrees();
+    public static boolean temperature(Climate climate, Degrees read) {
+        BigDecimal degrees = read.celsius().degrees();
         BigDecimal coldest = COLDEST.max(climate.shop().least().degrees().subtract(BELOW_THE_SHOP));
         return degrees.compareTo(coldest) >= 0 && degrees.compareTo(WARMEST) <= 0
-                && degrees.scale() <= MOST_PLACES_OF_A_TEMPERATURE;
+                && read.places() <= MOST_PLACES_OF_A_TEMPERATURE;
     }
 
     /** The readings behind a finding that are far off, or were made with a gauge whose setting is. */
@@ -176,7 +176,7 @@ public final class Plausible {
     }
 
     /** The temperatures of a finding that are far off. */
-    public static List<Celsius> farOffTemperatures(Finding finding) {
+    public static List<Degrees> farOffTemperatures(Finding finding) {
         return finding.warmth().map(Plausible::farOff).orElse(List.of());
     }
 
@@ -190,7 +190,7 @@ public final class Plausible {
         return !farOff(check, measured).isEmpty() || !warmth.map(Plausible::farOff).orElse(List.of()).isEmpty();
     }
 
-    private static List<Celsius> farOff(Warmth warmth) {
+    private static List<Degrees> farOff(Warmth warmth) {
         return Stream.of(warmth.part(), warmth.gauge()).flatMap(Optional::stream)
                 .filter(read -> !temperature(warmth.climate(), read)).toList();
     }

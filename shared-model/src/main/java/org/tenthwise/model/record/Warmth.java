@@ -11,7 +11,7 @@ import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.TemperatureAsked;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Run;
@@ -28,7 +28,7 @@ import org.tenthwise.model.tolerance.Limits;
  * @param gauge     temperature of the gauge; absent until it is taken
  */
 public record Warmth(Climate climate, TemperatureAsked asked, WorstCorrection worst, Optional<Length> tolerance,
-                     Optional<Celsius> part, Optional<Celsius> gauge) {
+                     Optional<Degrees> part, Optional<Degrees> gauge) {
 
     /**
      * Absent where the plan says nothing of heat, for a kind of check it does not touch, and for a range of readings, which
@@ -66,7 +66,7 @@ public record Warmth(Climate climate, TemperatureAsked asked, WorstCorrection wo
         return asked == TemperatureAsked.ALWAYS || asked == TemperatureAsked.WHERE_IT_MATTERS && matters();
     }
 
-    public Optional<Celsius> of(Body body) {
+    public Optional<Degrees> of(Body body) {
         return body == Body.PART ? part : gauge;
     }
 
@@ -82,7 +82,7 @@ public record Warmth(Climate climate, TemperatureAsked asked, WorstCorrection wo
 
     /** The correction to be made; absent where none is needed or a temperature is missing. */
     public Optional<AtTwenty> correction() {
-        return needed() && missing() == 0 ? Optional.of(new AtTwenty(climate.part().expansion(), part.orElseThrow(),
-                climate.gauge().expansion(), gauge.orElseThrow())) : Optional.empty();
+        return needed() && missing() == 0 ? Optional.of(new AtTwenty(climate.part().expansion(), part.orElseThrow().celsius(),
+                climate.gauge().expansion(), gauge.orElseThrow().celsius())) : Optional.empty();
     }
 }

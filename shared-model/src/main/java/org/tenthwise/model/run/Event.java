@@ -10,7 +10,7 @@ import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Written;
 
 /** What can happen in a run. A correction is one more event; none is ever changed or taken away. */
@@ -94,7 +94,7 @@ public sealed interface Event {
      * A temperature as read, of the pass in hand: one for all its readings. A later one of the same body in the same pass
      * takes its place.
      */
-    record TemperatureTaken(int step, Body of, Celsius read) implements Event {
+    record TemperatureTaken(int step, Body of, Degrees read) implements Event {
     }
 
     /**

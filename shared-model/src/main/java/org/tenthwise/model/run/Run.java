@@ -16,7 +16,7 @@ import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Written;
 
 /**
@@ -35,7 +35,7 @@ public record Run(List<Entry> entries) {
     }
 
     /** A temperature with the entry that holds it. */
-    public record Temperature(Entry entry, Body of, Celsius read, Optional<Struck> struck) {
+    public record Temperature(Entry entry, Body of, Degrees read, Optional<Struck> struck) {
     }
 
     /** Why and by whom an entry was struck out. */
@@ -96,7 +96,7 @@ public record Run(List<Entry> entries) {
         }
 
         /** The temperature that counts: the latest, unless it was struck out. One that was replaced never comes back. */
-        public Optional<Celsius> temperature(Body of) {
+        public Optional<Degrees> temperature(Body of) {
             return temperatures.stream().filter(taken -> taken.of() == of)
                     .reduce((earlier, later) -> later).filter(last -> last.struck().isEmpty()).map(Temperature::read);
         }

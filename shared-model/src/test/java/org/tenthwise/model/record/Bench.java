@@ -1,5 +1,7 @@
 package org.tenthwise.model.record;
 
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
+
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -21,7 +23,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.TemperatureAsked;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -69,8 +71,8 @@ final class Bench {
 
     /** Temperatures of part and gauge at a step. */
     Bench at(int step, String part, String gauge) {
-        return did(new Event.TemperatureTaken(step, Body.PART, Celsius.of(part)))
-                .did(new Event.TemperatureTaken(step, Body.GAUGE, Celsius.of(gauge)));
+        return did(new Event.TemperatureTaken(step, Body.PART, Degrees.of(part, CELSIUS)))
+                .did(new Event.TemperatureTaken(step, Body.GAUGE, Degrees.of(gauge, CELSIUS)));
     }
 
     Bench did(Event event) {

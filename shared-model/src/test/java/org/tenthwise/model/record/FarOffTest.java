@@ -3,6 +3,7 @@ package org.tenthwise.model.record;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 import static org.tenthwise.model.record.Bench.length;
 import static org.tenthwise.model.record.Bench.mm;
 import static org.tenthwise.model.record.Bench.places;
@@ -23,6 +24,7 @@ import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.Written;
@@ -153,7 +155,7 @@ class FarOffTest {
         """)
     void aTemperatureIsOneOfThatShopAndOfAThermometer(String least, String read, boolean plausible) {
         Climate climate = new Climate(growth(), growth(), new TemperatureRange(Celsius.of(least), Celsius.of("35")));
-        assertEquals(plausible, Plausible.temperature(climate, Celsius.of(read)));
+        assertEquals(plausible, Plausible.temperature(climate, Degrees.of(read, CELSIUS)));
     }
 
     @ParameterizedTest
@@ -162,7 +164,7 @@ class FarOffTest {
         Climate climate = new Climate(growth(), growth(), new TemperatureRange(Celsius.of("18"), Celsius.of("35")));
         Finding finding = new Bench().in(climate).step(Bench.size(Feature.DIAMETER, "39.984", "40.000", Combine.EACH, 1)).at(1, part, gauge)
                 .read(1, "39.992").finding(1);
-        assertEquals(Optional.ofNullable(told).map(Celsius::of).stream().toList(), Plausible.farOffTemperatures(finding));
+        assertEquals(Optional.ofNullable(told).map(figure -> Degrees.of(figure, CELSIUS)).stream().toList(), Plausible.farOffTemperatures(finding));
         assertEquals(told != null, Plausible.spoils(finding));
         assertTrue(Plausible.farOff(finding).isEmpty(), "the reading itself is not");
     }

@@ -3,6 +3,7 @@ package org.tenthwise.model.record;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 import static org.tenthwise.model.record.Bench.length;
 import static org.tenthwise.model.record.Bench.mm;
 
@@ -22,6 +23,7 @@ import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.run.Event;
@@ -100,7 +102,7 @@ class PlausibleTest {
     @ParameterizedTest
     @CsvSource({"18, true", "60, true", "270, false", "72.5, false", "7.9, false", "-1, false", "20.013, false"})
     void aTemperatureIsOneThatAShopCanHave(String degrees, boolean plausible) {
-        assertEquals(plausible, Plausible.temperature(shop(), Celsius.of(degrees)));
+        assertEquals(plausible, Plausible.temperature(shop(), Degrees.of(degrees, CELSIUS)));
     }
 
     @Test
@@ -164,7 +166,7 @@ class PlausibleTest {
         SizeFinding finding = (SizeFinding) new Bench().in(shop()).step(direct(BORE)).at(1, "270", "20").read(1, "30.138", "30.138").finding(1);
         assertEquals("30.016", finding.value().orElseThrow().millimetres().setScale(3, RoundingMode.DOWN).toPlainString());
         assertEquals(Standing.UNPROVEN, finding.verdict().standing());
-        assertEquals(List.of(Celsius.of("270")), Plausible.farOffTemperatures(finding));
+        assertEquals(List.of(Degrees.of("270", CELSIUS)), Plausible.farOffTemperatures(finding));
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.tenthwise.model.record;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 import static org.tenthwise.model.record.Bench.length;
 import static org.tenthwise.model.record.Bench.mm;
 import static org.tenthwise.model.record.Bench.places;
@@ -23,6 +24,7 @@ import org.tenthwise.model.plan.Feel;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureRange;
@@ -66,12 +68,12 @@ class WarmthTest {
     /** A part read at 35 °C, corrected to 21 °C, and that struck out: the 35 °C of before would bring 30.0275 to size. */
     @Test
     void aTemperatureThatWasReplacedDoesNotComeBackWhenTheOneInItsPlaceIsStruckOut() {
-        Bench bench = bore().at(1, "35", "20").did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("21"))).read(1, "30.0275");
+        Bench bench = bore().at(1, "35", "20").did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS))).read(1, "30.0275");
         assertEquals(Standing.FAIL, bench.finding(1).verdict().standing());
         bench.did(new Event.StruckOut(4, "wrong part"));
         assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
         assertEquals(Optional.of(Body.PART), bench.finding(1).warmth().orElseThrow().wanted());
-        assertEquals(Standing.PASS, bench.did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("35"))).finding(1).verdict().standing());
+        assertEquals(Standing.PASS, bench.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("35", CELSIUS))).finding(1).verdict().standing());
     }
 
     @Test
@@ -82,7 +84,7 @@ class WarmthTest {
         assertEquals(Optional.empty(), found.proposal());
         assertEquals(2, found.missing());
         assertEquals(Optional.of(Body.PART), found.warmth().orElseThrow().wanted());
-        Finding half = bore().read(1, "29.5").did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("22"))).finding(1);
+        Finding half = bore().read(1, "29.5").did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("22", CELSIUS))).finding(1);
         assertEquals(Standing.OPEN, half.verdict().standing());
         assertEquals(Optional.of(Body.GAUGE), half.warmth().orElseThrow().wanted());
         assertEquals(1, half.missing());
@@ -91,7 +93,7 @@ class WarmthTest {
     @Test
     void theLatestTemperatureCountsAndOneStruckOutDoesNot() {
         Bench bench = bore().at(1, "21", "20").at(1, "22", "21");
-        assertEquals(Optional.of(Celsius.of("22")), bench.finding(1).warmth().orElseThrow().part());
+        assertEquals(Optional.of(Degrees.of("22", CELSIUS)), bench.finding(1).warmth().orElseThrow().part());
         bench.did(new Event.StruckOut(4, "hand on the thermometer"));
         assertEquals(Optional.empty(), bench.finding(1).warmth().orElseThrow().part(), "the 21 °C it took the place of stay replaced");
         assertEquals(1, bench.sheet().line(1).passes().get(0).struckOut().count());

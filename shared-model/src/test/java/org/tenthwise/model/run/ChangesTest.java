@@ -1,6 +1,7 @@
 package org.tenthwise.model.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -21,7 +22,7 @@ import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -34,7 +35,7 @@ class ChangesTest {
     private static final Entry READ = entry(2, new Event.ReadingTaken(7, "1.1", new Written("30.010", Unit.MILLIMETRE)));
 
     static List<Event> thoseThatDo() {
-        return List.of(READ.event(), new Event.TemperatureTaken(7, Body.PART, Celsius.of("21")), new Event.Answered(7, Question.CONFIRMED, Answer.YES),
+        return List.of(READ.event(), new Event.TemperatureTaken(7, Body.PART, Degrees.of("21", CELSIUS)), new Event.Answered(7, Question.CONFIRMED, Answer.YES),
                 new Event.StruckOut(READ.seq(), "slipped"), new Event.StruckOut(SET.seq(), "wrong ring"),
                 new Event.PassBegun(7, Event.PassBegun.Why.CUT), new Event.Disposed(7, Disposition.REWORK, "burr", "Inspector 1"),
                 new Event.Disposed(7, Disposition.REPAIR, "sleeved", "Design office"));

@@ -1,6 +1,7 @@
 package org.tenthwise.model.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,7 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 
 /** What hangs on a setting that may have been wrong: what was read under it, no more and no less. */
 class ReadUnderASettingTest {
@@ -41,7 +42,7 @@ class ReadUnderASettingTest {
         Entry go = happened.did(new Event.Answered(BORE, Question.GO_ENTERS, Answer.YES));
         happened.did(new Event.Answered(OTHER, Question.GO_ENTERS, Answer.YES));
         happened.did(new Event.Answered(BORE, Question.PLUG_FEELS, Answer.FREELY));
-        happened.did(new Event.TemperatureTaken(BORE, Body.PART, Celsius.of("21")));
+        happened.did(new Event.TemperatureTaken(BORE, Body.PART, Degrees.of("21", CELSIUS)));
         happened.did(new Event.NoteMade(BORE, "looks well"));
         assertEquals(List.of(go), happened.run().under(set));
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -70,7 +71,7 @@ class SignatureTest {
     }
 
     static List<Event> whatChangesAFinding() {
-        return List.of(reading(), new Event.TemperatureTaken(1, Body.PART, Celsius.of("21")),
+        return List.of(reading(), new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS)),
                 new Event.Answered(1, Question.CONFIRMED, Answer.YES), new Event.StruckOut(2, "slipped"),
                 new Event.PassBegun(1, Event.PassBegun.Why.CUT), new Event.Disposed(1, Disposition.USE_AS_IS, "will do", "Design office"));
     }

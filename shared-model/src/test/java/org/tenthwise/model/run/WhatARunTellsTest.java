@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 
 /** What a run says of itself: what it is, in whose hands, who measured, how warm it was, what was done last. */
 class WhatARunTellsTest {
@@ -53,7 +54,7 @@ class WhatARunTellsTest {
     }
 
     static List<Event> whatMeasures() {
-        return List.of(new Event.ReadingTaken(1, "1.1", Happened.mm("30.010")), new Event.TemperatureTaken(1, Body.PART, Celsius.of("21")),
+        return List.of(new Event.ReadingTaken(1, "1.1", Happened.mm("30.010")), new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS)),
                 new Event.Answered(1, Question.GO_ENTERS, Answer.YES));
     }
 
@@ -81,27 +82,27 @@ class WhatARunTellsTest {
 
     @Test
     void everyTemperatureIsToldWhateverTheStepAndWhetherItStillCounts() {
-        Entry part = happened.did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("23.5")));
+        Entry part = happened.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("23.5", CELSIUS)));
         happened.read(1, "30.010");
-        Entry gauge = happened.did(new Event.TemperatureTaken(2, Body.GAUGE, Celsius.of("20.5")));
+        Entry gauge = happened.did(new Event.TemperatureTaken(2, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
         assertEquals(List.of(part, gauge), happened.run().temperatures().map(Run.Temperature::entry).toList());
 
         Entry out = happened.struckOut(part, "thermometer lay on the chips");
         List<Run.Temperature> temperatures = happened.run().temperatures().toList();
-        assertEquals(new Run.Temperature(part, Body.PART, Celsius.of("23.5"),
+        assertEquals(new Run.Temperature(part, Body.PART, Degrees.of("23.5", CELSIUS),
                 Optional.of(new Run.Struck(out, "thermometer lay on the chips"))), temperatures.get(0));
-        assertEquals(new Run.Temperature(gauge, Body.GAUGE, Celsius.of("20.5"), Optional.empty()), temperatures.get(1));
+        assertEquals(new Run.Temperature(gauge, Body.GAUGE, Degrees.of("20.5", CELSIUS), Optional.empty()), temperatures.get(1));
     }
 
     @Test
     void theTemperatureThatCountsIsTheLatestOfThatBodyAndNoneOnceThatIsStruckOut() {
-        happened.did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("23.5")));
-        happened.did(new Event.TemperatureTaken(1, Body.GAUGE, Celsius.of("20.5")));
-        Entry later = happened.did(new Event.TemperatureTaken(1, Body.PART, Celsius.of("24.0")));
-        assertEquals(Optional.of(Celsius.of("24.0")), happened.run().pass(STEP).temperature(Body.PART));
+        happened.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("23.5", CELSIUS)));
+        happened.did(new Event.TemperatureTaken(1, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
+        Entry later = happened.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("24.0", CELSIUS)));
+        assertEquals(Optional.of(Degrees.of("24.0", CELSIUS)), happened.run().pass(STEP).temperature(Body.PART));
         happened.struckOut(later, "read too soon");
         assertEquals(Optional.empty(), happened.run().pass(STEP).temperature(Body.PART));
-        assertEquals(Optional.of(Celsius.of("20.5")), happened.run().pass(STEP).temperature(Body.GAUGE));
+        assertEquals(Optional.of(Degrees.of("20.5", CELSIUS)), happened.run().pass(STEP).temperature(Body.GAUGE));
     }
 
     @Test

@@ -6,6 +6,10 @@ import java.util.stream.Stream;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.quantity.Degrees;
+import org.tenthwise.model.quantity.TemperatureScale;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Finding;
 
 /** What the record rests on, and how to find out whether it still holds. */
@@ -42,17 +46,20 @@ final class ProofSection {
         flow.down(6);
         flow.text(matter.say("record.proof.how"), Style.TEXT, Flow.LEFT, Flow.WIDTH);
         flow.down(6);
-        flow.text(temperature(plan.unit().symbol()), Style.TEXT, Flow.LEFT, Flow.WIDTH);
+        flow.text(temperature(plan), Style.TEXT, Flow.LEFT, Flow.WIDTH);
     }
 
     /** Which sizes were corrected for temperature, in whatever pass. */
-    private String temperature(String unit) {
+    private String temperature(Plan plan) {
+        String unit = plan.unit().symbol();
+        TemperatureScale usual = plan.unit() == Unit.INCH ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
+        Degrees reference = plan.climate().map(Climate::scale).orElse(usual).reference();
         List<String> corrected = matter.sheet().lines().stream()
                 .filter(line -> Stream.concat(line.earlier().stream(), Stream.of(line.finding())).map(Finding::warmth)
                         .flatMap(Optional::stream).anyMatch(warmth -> warmth.correction().isPresent()))
                 .map(line -> String.valueOf(line.step().number())).toList();
-        return corrected.isEmpty() ? matter.say("record.temperature", unit)
-                : matter.say("record.temperature.corrected", unit, String.join(", ", corrected));
+        return corrected.isEmpty() ? matter.say("record.temperature", unit, reference)
+                : matter.say("record.temperature.corrected", unit, String.join(", ", corrected), reference);
     }
 
     private void fact(String key, String words) {

@@ -53,7 +53,7 @@ final class Asking {
             return new Panel.Pad(words.say("run.zero"), unit, words.say("run.zero.master", zero.certified().text()), "");
         }
         if (asked instanceof Asked.Temperature temperature) {
-            return new Panel.Pad(whose(state, temperature.of()), words.say("run.temperature.unit"), temperature.suggested()
+            return new Panel.Pad(whose(state, temperature.of()), state.sheet().plan().climate().orElseThrow().scale().symbol(), temperature.suggested()
                     .map(last -> words.say("run.temperature.last", last)).orElse(words.say("run.temperature.how")), "");
         }
         if (asked instanceof Asked.WhichGauge which) {

@@ -1,6 +1,7 @@
 package org.tenthwise.app.export.pdf;
 
-import java.math.BigDecimal;
+import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -17,7 +18,7 @@ import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Disposition;
@@ -93,8 +94,8 @@ enum Scene {
                 .add(new Event.Signed("Inspector 1", SignedAs.ACCEPTED)).add(new Event.HandedOver("Setter 1"))
                 .add(new Event.ReadingTaken(19, "3.1", mm("12.047")))
                 .add(new Event.PassBegun(13, Event.PassBegun.Why.CUT))
-                .add(new Event.TemperatureTaken(13, Body.PART, new Celsius(new BigDecimal("21.0"))))
-                .add(new Event.TemperatureTaken(13, Body.GAUGE, new Celsius(new BigDecimal("20.5"))));
+                .add(new Event.TemperatureTaken(13, Body.PART, Degrees.of("21.0", CELSIUS)))
+                .add(new Event.TemperatureTaken(13, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
         List.of("1.1", "2.1", "3.1", "4.1").forEach(place -> walk.add(new Event.ReadingTaken(13, place, mm("0.018"))));
         return walk.add(new Event.ReadingTaken(12, "1.1", mm("4.60"))).add(new Event.ReadingTaken(22, "1.1", mm("1041"))).evidence();
     }

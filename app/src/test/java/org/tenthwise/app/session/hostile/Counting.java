@@ -139,7 +139,7 @@ final class Counting {
         Map<Body, BigDecimal> temperatures = new EnumMap<>(Body.class);
         for (Entry entry : counting(step)) {
             if (entry.event() instanceof Event.TemperatureTaken taken && taken.step() == step.number()) {
-                temperatures.put(taken.of(), taken.read().degrees());
+                temperatures.put(taken.of(), taken.read().celsius().degrees());
                 temperatures.keySet().removeIf(body -> body == taken.of() && !counts(entry));
             }
         }

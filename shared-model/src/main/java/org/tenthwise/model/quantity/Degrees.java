@@ -1,0 +1,43 @@
+package org.tenthwise.model.quantity;
+
+import java.math.BigDecimal;
+
+/**
+ * A temperature as it was read or written, with its noughts and in its degrees.
+ *
+ * @param figure what {@link Celsius} takes, once brought to °C
+ */
+public record Degrees(BigDecimal figure, TemperatureScale scale) {
+
+    public Degrees {
+        try {
+            scale.celsius(figure);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("%s %s is no temperature a size is taken at".formatted(figure.toPlainString(), scale.symbol()), e);
+        }
+    }
+
+    /** @throws NumberFormatException if {@code figure} is not a decimal number */
+    public static Degrees of(String figure, TemperatureScale scale) {
+        return new Degrees(new BigDecimal(figure), scale);
+    }
+
+    public Celsius celsius() {
+        return scale.celsius(figure);
+    }
+
+    /** How many places stand after the point. */
+    public int places() {
+        return figure.scale();
+    }
+
+    /** The figure alone. */
+    public String text() {
+        return figure.toPlainString();
+    }
+
+    @Override
+    public String toString() {
+        return text() + " " + scale.symbol();
+    }
+}
