@@ -48,7 +48,7 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
 
     /** Whether an answer is one of those the pass is judged by: neither struck out nor given again, nor read on after it was given for all readings. */
     public boolean counts(Run.Answering answering) {
-        return pass.answering(answering.question()).filter(answering::equals).isPresent();
+        return pass.answering(answering.question().today()).filter(answering::equals).isPresent();
     }
 
     /** The verdict on a reading by itself; absent for one that does not count, and where the check judges several together. */

@@ -87,7 +87,7 @@ class WalkPlanTest {
         assertEquals(24 + 2, said.size());
         // 30.015·(1 + 11.5e-6·0.5)/(1 + 16.2e-6·2.8) = 30.0138 at 20 °C, by hand
         assertEquals("13|Bore Ø30 H7|30.014|Pass|0.007 mm inside the upper limit.", columns(said.get(12)));
-        assertEquals("18|Nut, go|go enters, not-go does not|Pass", columns(said.get(17)));
+        assertEquals("18|Nut, go|go enters, not-go stays out|Pass", columns(said.get(17)));
         assertEquals("Conforms. Accepted by Inspector 1.", said.get(24));
         List<Path> files = Typed.files(out);
         assertEquals("Run LG-2207-C-014. Record: %s, %s".formatted(files.get(0), files.get(1)), said.get(25));

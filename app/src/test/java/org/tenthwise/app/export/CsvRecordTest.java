@@ -23,6 +23,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -173,6 +175,20 @@ class CsvRecordTest {
         assertEquals("repaired", rows.get(rows.size() - 1).get("pass-begun-for"));
         assertTrue(rows(walk.evidence()).stream().filter(row -> row.get("number").equals("19") && !row.get("disposition").isEmpty())
                 .allMatch(row -> row.get("disposition-number").equals("C-117")));
+    }
+
+    @Test
+    void whatAnOlderRunAnsweredOfTheNotGoEndCountsUntilItIsAnsweredAnew() throws IOException {
+        Records.Walk walk = new Records.Walk(PART.plan(), "Setter 2").add(sample.begun())
+                .add(new Event.Answered(18, Question.GO_ENTERS, Answer.YES)).add(new Event.Answered(18, Question.NOT_GO_ENTERS, Answer.NO));
+        assertEquals(List.of("go-enters yes  pass", "not-go-enters no  pass"), answers(walk));
+        walk.add(new Event.Answered(18, Question.NOT_GO_STAYS_OUT, Answer.NO));
+        assertEquals(List.of("go-enters yes  fail", "not-go-enters no yes fail", "not-go-stays-out no  fail"), answers(walk));
+    }
+
+    private static List<String> answers(Records.Walk walk) throws IOException {
+        return rows(walk.evidence()).stream().filter(row -> !row.get("answer").isEmpty())
+                .map(row -> String.join(" ", row.get("question"), row.get("answer"), row.get("taken-again"), row.get("verdict"))).toList();
     }
 
     @Test

@@ -53,7 +53,7 @@ class SayingsTest {
         12     | 45.9                   | Cut again 0.10 mm below the lower limit.   | Go 0.15 mm deeper.
         13     | 0.012 0.011 0.013 0.015 | Pass 0.006 mm inside the upper limit.     |
         13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop. Do not cut here again: this needs a disposition.
-        19     | 11.980                 | Cut again 0.020 mm below the lower limit.  | 0.0415 mm still to come off the width, 0.0208 a wall.
+        19     | 11.980 11.980 11.980 11.980 11.980 11.980 | Cut again 0.020 mm below the lower limit.  | 0.041 mm still to come off the width, 0.0205 a wall.
         """)
     void theVerdictItsDistanceAndWhatNext(int step, String readings, String verdict, String next) {
         Finding found = read(step, readings.split(" "));
@@ -98,8 +98,10 @@ class SayingsTest {
     @Test
     void anAnsweredStepSaysWhatWasAnswered() {
         add(new Event.Answered(18, Question.GO_ENTERS, Answer.YES));
-        add(new Event.Answered(18, Question.NOT_GO_ENTERS, Answer.YES));
-        assertEquals("go enters, not-go does too", new Sentences(WORDS).value(finding(18)));
+        add(new Event.Answered(18, Question.NOT_GO_STAYS_OUT, Answer.YES));
+        assertEquals("go enters, not-go stays out", new Sentences(WORDS).value(finding(18)));
+        add(new Event.Answered(18, Question.NOT_GO_STAYS_OUT, Answer.NO));
+        assertEquals("go enters, not-go enters too", new Sentences(WORDS).value(finding(18)));
     }
 
     @Test

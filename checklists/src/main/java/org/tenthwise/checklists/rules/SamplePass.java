@@ -179,12 +179,18 @@ final class SamplePass {
 
     private void answered(Keys keys, RawValue item, Question question) {
         Optional<Answer> answer = question.answers().stream()
-                .filter(possible -> item instanceof RawValue.Text text && text.text().equals(word(possible))).findFirst();
+                .filter(possible -> item instanceof RawValue.Text text && text.text().equals(word(question, possible))).findFirst();
         if (answer.isEmpty()) {
-            keys.problem(item.spot(), "an answer here is one of %s".formatted(
-                    Keys.listed(question.answers().stream().map(SamplePass::word).toList())));
+            keys.problem(item.spot(), "an answer here is one of %s%s".formatted(
+                    Keys.listed(question.answers().stream().map(possible -> word(question, possible)).toList()),
+                    question == Question.NOT_GO_STAYS_OUT ? "; of the not-go end a yes or no could be read either way round" : ""));
         }
         answer.ifPresent(given -> events.add(new Event.Answered(step.number(), question, given)));
+    }
+
+    /** What the not-go end does has words of its own: "no" was once the good answer there. */
+    private static String word(Question question, Answer answer) {
+        return question != Question.NOT_GO_STAYS_OUT ? word(answer) : answer == Answer.YES ? "stays-out" : "enters";
     }
 
     /** The name in small letters, hyphens between its words. */

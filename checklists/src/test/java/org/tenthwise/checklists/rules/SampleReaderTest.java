@@ -174,7 +174,7 @@ class SampleReaderTest {
                 [[step]]
                 number = 18
                 gauge = "TR-40"
-                answers = ["yes", { answer = "no", struck = "wrong key" }, "yes"]
+                answers = ["yes", { answer = "stays-out", struck = "wrong key" }, "enters"]
                 """);
         Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
         List<Event> events = List.of(
@@ -188,9 +188,9 @@ class SampleReaderTest {
                 new Event.ReadingTaken(13, "2.1", mm("7")),
                 new Event.GaugeSet(18, Setting.direct(new Gauge("TR-40", GaugeKind.LIMIT_GAUGE, Optional.empty()))),
                 new Event.Answered(18, Question.GO_ENTERS, Answer.YES),
-                new Event.Answered(18, Question.NOT_GO_ENTERS, Answer.NO),
+                new Event.Answered(18, Question.NOT_GO_STAYS_OUT, Answer.YES),
                 new Event.StruckOut(15, "wrong key"),
-                new Event.Answered(18, Question.NOT_GO_ENTERS, Answer.YES));
+                new Event.Answered(18, Question.NOT_GO_STAYS_OUT, Answer.NO));
         assertEquals(events, sample.events().subList(3, sample.events().size()));
         assertEquals(Set.of(10), sample.meant());
         assertEquals(new Event.ReadingTaken(13, "2.1", mm("7")), sample.events().get(10));

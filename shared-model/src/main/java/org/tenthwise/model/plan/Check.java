@@ -81,7 +81,7 @@ public sealed interface Check {
     record GoNotGo(String go, String notGo, Optional<String> gauge) implements Check {
         @Override
         public List<Question> questions() {
-            return List.of(Question.GO_ENTERS, Question.NOT_GO_ENTERS);
+            return List.of(Question.GO_ENTERS, Question.NOT_GO_STAYS_OUT);
         }
 
         @Override

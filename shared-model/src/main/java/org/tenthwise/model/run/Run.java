@@ -79,15 +79,16 @@ public record Run(List<Entry> entries) {
 
         /** The answer that counts: the one {@link #answering} has. */
         public Optional<Answer> answer(Question question) {
-            return answering(question).map(Answering::answer);
+            return answering(question).map(last -> last.question().today(last.answer()));
         }
 
         /**
          * The answer that counts, with its entry: the latest, unless it was struck out. One that was replaced never comes back.
          * One about the readings does not speak for a reading taken after it.
+         * What an older run answered to the question of its day counts for the one that is asked now.
          */
         public Optional<Answering> answering(Question question) {
-            return answers.stream().filter(answering -> answering.question() == question).reduce((earlier, later) -> later)
+            return answers.stream().filter(answering -> answering.question().today() == question).reduce((earlier, later) -> later)
                     .filter(last -> last.struck().isEmpty() && !(question.isOfReadings() && isReadAfter(last.entry())));
         }
 

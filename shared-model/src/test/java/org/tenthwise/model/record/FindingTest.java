@@ -79,12 +79,35 @@ class FindingTest {
     }
 
     @Test
-    void goMustEnterAndNotGoMustNot() {
+    void yesIsTheGoodAnswerAtBothEndsOfALimitGauge() {
         Check check = new Check.GoNotGo("goes", "does not", Optional.empty());
         assertEquals(Standing.OPEN, answered(check, Answer.YES).verdict().standing());
         assertEquals(Standing.FAIL, answered(check, Answer.NO).verdict().standing());
-        assertEquals(Standing.PASS, answered(check, Answer.YES, Answer.NO).verdict().standing());
-        assertEquals(Standing.FAIL, answered(check, Answer.YES, Answer.YES).verdict().standing());
+        assertEquals(Standing.PASS, answered(check, Answer.YES, Answer.YES).verdict().standing());
+        assertEquals(Standing.FAIL, answered(check, Answer.YES, Answer.NO).verdict().standing());
+    }
+
+    @Test
+    void whatAnOlderRunAnsweredOfTheNotGoEndKeepsItsMeaning() {
+        assertEquals(Standing.PASS, before(Answer.NO).finding(1).verdict().standing());
+        assertEquals(Standing.FAIL, before(Answer.YES).finding(1).verdict().standing());
+        assertEquals(Answer.YES, ((AnswerFinding) before(Answer.NO).finding(1)).answers().get(Question.NOT_GO_STAYS_OUT));
+        assertEquals(0, before(Answer.NO).finding(1).missing());
+    }
+
+    @Test
+    void anOlderAnswerOfTheNotGoEndThatWasReplacedOrStruckOutCountsNoMore() {
+        assertEquals(Standing.FAIL, before(Answer.NO).did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.NO)).finding(1).verdict().standing());
+        assertEquals(Standing.PASS, before(Answer.YES).did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES)).finding(1).verdict().standing());
+        Bench struck = before(Answer.YES).did(new Event.StruckOut(3, "wrong key"));
+        assertEquals(Standing.OPEN, struck.finding(1).verdict().standing());
+        assertEquals(Standing.PASS, struck.did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES)).finding(1).verdict().standing());
+    }
+
+    /** A run from before yes was the good answer of the not-go end. */
+    private static Bench before(Answer notGoEnters) {
+        return new Bench().step(new Check.GoNotGo("goes", "does not", Optional.empty()))
+                .did(new Event.Answered(1, Question.GO_ENTERS, Answer.YES)).did(new Event.Answered(1, Question.NOT_GO_ENTERS, notGoEnters));
     }
 
     private static Finding answered(Check check, Answer... answers) {
