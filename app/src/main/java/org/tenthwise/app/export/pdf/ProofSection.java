@@ -7,7 +7,6 @@ import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Climate;
-import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Finding;
@@ -53,7 +52,7 @@ final class ProofSection {
     private String temperature(Plan plan) {
         String unit = plan.unit().symbol();
         TemperatureScale usual = plan.unit() == Unit.INCH ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
-        Degrees reference = plan.climate().map(Climate::scale).orElse(usual).reference();
+        String reference = matter.words().say("record.temperature-in", plan.climate().map(Climate::scale).orElse(usual));
         List<String> corrected = matter.sheet().lines().stream()
                 .filter(line -> Stream.concat(line.earlier().stream(), Stream.of(line.finding())).map(Finding::warmth)
                         .flatMap(Optional::stream).anyMatch(warmth -> warmth.correction().isPresent()))

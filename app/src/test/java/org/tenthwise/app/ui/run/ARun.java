@@ -11,6 +11,7 @@ import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
 
 /** A run of the demo's screw carrier, brought to where a test wants it. */
 final class ARun implements AutoCloseable {
@@ -26,10 +27,15 @@ final class ARun implements AutoCloseable {
     private boolean open = true;
 
     ARun(Path store) throws Exception {
+        this(store, DemoPart.SCREW_CARRIER.plan());
+    }
+
+    /** A run of another plan, at its first step. */
+    ARun(Path store, Plan plan) throws Exception {
         ledger = SqliteLedger.open(store);
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
         session = new Shop(ledger, clock)
-                .begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "014", "AB-7731", "Lathe 4", "Setter 2"));
+                .begin(new Beginning(plan, "014", "AB-7731", "Lathe 4", "Setter 2"));
     }
 
     /** The first operation passed, and the step {@code step} in hand. */
