@@ -1,10 +1,14 @@
 package org.tenthwise.checklists.rules;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.quantity.Unit;
 
 /** The operations of a plan, numbers rising. */
 final class OperationRules {
@@ -12,21 +16,32 @@ final class OperationRules {
     private OperationRules() {
     }
 
-    /** Those that are sound, in the order of the file. */
-    static List<Operation> read(Keys plan) {
+    /**
+     * Those that are sound.
+     *
+     * @param operations in the order of the file
+     * @param cutting    what each says of the cuts made in it, by its number
+     */
+    record Known(List<Operation> operations, Map<Integer, Cutting> cutting) {
+    }
+
+    static Known read(Keys plan, Unit unit) {
         List<Operation> operations = new ArrayList<>();
+        Map<Integer, Cutting> cutting = new HashMap<>();
         for (RawTable table : plan.tables("operation")) {
             Keys unnamed = plan.inside("operation", table);
             Optional<Integer> number = unnamed.whole("number");
             Keys keys = number.map(n -> unnamed.about("operation " + n)).orElse(unnamed);
             Optional<String> name = keys.text("name");
+            Cutting cuts = CuttingRules.ofOperation(keys, unit);
             keys.finish();
             number.ifPresent(n -> {
                 judgeOrder(keys, n, operations);
                 operations.add(new Operation(n, name.orElse("")));
+                cutting.putIfAbsent(n, cuts);
             });
         }
-        return operations;
+        return new Known(operations, cutting);
     }
 
     private static void judgeOrder(Keys keys, int number, List<Operation> before) {

@@ -12,7 +12,9 @@ import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -51,14 +53,16 @@ final class OverWiresKind implements StepKind {
         thread.ifPresent(t -> minorStep.ifPresent(number -> judgeGrooves(keys, t, number, soFar)));
         List<Place> places = new PlaceRules(keys, unit).read();
         int readingsEach = rules.readingsEach();
-        Combine combine = rules.combine(places, readingsEach);
+        Optional<SizeModifier> drawingSays = rules.drawingSays();
+        Combine combine = rules.combine(places, readingsEach, drawingSays);
         boolean cutAgain = rules.cutAgain("thread", Limit.UPPER, limits, combine);
         Optional<Uncertainty> uncertainty = UncertaintyRules.named(keys, soFar.uncertainties());
         Written guardBand = rules.guardBand(limits, uncertainty);
+        Cutting cutting = CuttingRules.ofStep(keys, unit, cutAgain, limits, guardBand, soFar.usualCutting());
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
         return keys.built(() -> new Check.OverWires(thread.orElseThrow(), limits.orElseThrow(), minorDiameter, minorStep,
                 places, readingsEach, combine, cutAgain, guardBand,
-                new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire, uncertainty)));
+                new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire, uncertainty), cutting, drawingSays));
     }
 
     /** The root of a thread is its largest anywhere: a mean, a smallest or a range says nothing of it. */

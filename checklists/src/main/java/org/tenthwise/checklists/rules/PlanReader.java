@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.TomlReading;
 import org.tenthwise.checklists.format.TomlText;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Climate;
-import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
@@ -57,16 +57,17 @@ public final class PlanReader {
         HeaderRules.Header header = HeaderRules.read(keys);
         // without a unit the figures are still set against each other, which needs any one
         Unit unit = header.unit().orElse(Unit.MILLIMETRE);
-        List<Operation> operations = OperationRules.read(keys);
+        Optional<Aim> aim = CuttingRules.ofPlan(keys);
+        OperationRules.Known operations = OperationRules.read(keys, unit);
         Optional<Outline> outline = keys.ifAny(OUTLINE, keys::table)
                 .flatMap(table -> new OutlineRules(keys.inside(OUTLINE, table), unit).read());
         Optional<Climate> climate = ClimateRules.read(keys, unit);
-        List<Step> steps = new StepRules(new PlanSoFar(unit, operations, outline, keys.has(OUTLINE),
+        List<Step> steps = new StepRules(new PlanSoFar(unit, operations, aim, outline, keys.has(OUTLINE),
                 UncertaintyRules.read(keys, unit)), keys.has(ClimateRules.KEY)).read(keys);
         keys.finish();
         return keys.built(() -> new Plan(header.part().orElseThrow(), header.issue().orElseThrow(),
                 header.name().orElseThrow(), header.material().orElseThrow(), header.drawing().orElseThrow(), unit,
-                header.remark(), operations, steps, outline, source, climate, header.lotAsked()));
+                header.remark(), operations.operations(), steps, outline, source, climate, header.lotAsked()));
     }
 
     private static PlanSource source(String text) {

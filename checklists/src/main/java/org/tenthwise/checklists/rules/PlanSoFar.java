@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Uncertainty;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.quantity.Unit;
@@ -21,17 +23,20 @@ final class PlanSoFar {
     }
 
     private final Unit unit;
-    private final List<Operation> operations;
+    private final OperationRules.Known operations;
+    private final Optional<Aim> aim;
     private final Optional<Outline> outline;
     private final boolean outlineGiven;
     private final Map<String, Optional<Uncertainty>> uncertainties;
     private final Map<Integer, Known> steps = new LinkedHashMap<>();
+    private Optional<Integer> inHand = Optional.empty();
 
     /** @param outlineGiven whether the file has an outline, sound or not */
-    PlanSoFar(Unit unit, List<Operation> operations, Optional<Outline> outline, boolean outlineGiven,
+    PlanSoFar(Unit unit, OperationRules.Known operations, Optional<Aim> aim, Optional<Outline> outline, boolean outlineGiven,
               Map<String, Optional<Uncertainty>> uncertainties) {
         this.unit = unit;
-        this.operations = List.copyOf(operations);
+        this.operations = operations;
+        this.aim = aim;
         this.outline = outline;
         this.outlineGiven = outlineGiven;
         this.uncertainties = Map.copyOf(uncertainties);
@@ -42,7 +47,18 @@ final class PlanSoFar {
     }
 
     List<Operation> operations() {
-        return operations;
+        return operations.operations();
+    }
+
+    /** The step read next belongs to that operation. */
+    void in(Optional<Integer> operation) {
+        inHand = operation;
+    }
+
+    /** What holds of the next cut where the step in hand says nothing. */
+    Cutting usualCutting() {
+        Cutting cutting = inHand.map(operations.cutting()::get).orElse(Cutting.UNSAID);
+        return new Cutting(aim, cutting.leastCut(), cutting.offsetStep());
     }
 
     Optional<Outline> outline() {

@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 
@@ -37,12 +38,14 @@ final class SizeKind implements StepKind {
                 : LimitRules.OF_A_SIZE.readOfASize(keys, soFar.unit());
         List<Place> places = new PlaceRules(keys, soFar.unit()).read();
         int readingsEach = rules.readingsEach();
-        Combine combine = rules.combine(places, readingsEach);
+        Optional<SizeModifier> drawingSays = rules.drawingSays();
+        Combine combine = rules.combine(places, readingsEach, drawingSays);
         boolean cutAgain = rules.cutAgain(word, feature.stillCutBeyond(), limits, combine);
         Optional<Check.Means> means = MeansRules.read(keys, soFar, "a " + word, able);
         Written guardBand = rules.guardBand(limits, means.flatMap(Check.Means::uncertainty));
+        Cutting cutting = CuttingRules.ofStep(keys, soFar.unit(), cutAgain, limits, guardBand, soFar.usualCutting());
         Contact contact = ContactRules.read(keys, feature, soFar.unit(), limits, combine);
         return keys.built(() -> new Check.Size(feature, limits.orElseThrow(), places, readingsEach, combine, cutAgain,
-                guardBand, means.orElseThrow(), Cutting.UNSAID, Optional.empty(), contact));
+                guardBand, means.orElseThrow(), cutting, drawingSays, contact));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limit;
@@ -17,6 +18,7 @@ final class SizeRules {
     private static final int MOST_READINGS_EACH = 20;
     private static final String READINGS_EACH = "readings_each";
     private static final String COMBINE = "combine";
+    private static final String DRAWING_SAYS = "drawing_says";
     private static final String CUT_AGAIN = "cut_again";
     private static final String GUARD_BAND = "guard_band";
     private static final BigDecimal TWICE = new BigDecimal(2);
@@ -38,11 +40,27 @@ final class SizeRules {
         return each;
     }
 
-    Combine combine(List<Place> places, int readingsEach) {
-        Combine combine = keys.ifAny(COMBINE, key -> keys.word(key, List.of(Combine.values()), Combine::key))
-                .orElse(Combine.EACH);
+    /** The modifier of the drawing, where it has one. */
+    Optional<SizeModifier> drawingSays() {
+        return keys.ifAny(DRAWING_SAYS, key -> keys.word(key, List.of(SizeModifier.values()), SizeModifier::name));
+    }
+
+    /** Readings become one size only where the drawing means one; its modifier alone says how. */
+    Combine combine(List<Place> places, int readingsEach, Optional<SizeModifier> drawingSays) {
+        Optional<Combine> written = keys.ifAny(COMBINE, key -> keys.word(key, List.of(Combine.values()), Combine::key));
+        written.ifPresent(how -> drawingSays.ifPresentOrElse(says -> {
+            if (says.combine() != how) {
+                keys.problem(COMBINE, "\"combine\" \"%s\" is not what \"drawing_says\" \"%s\" means, which is \"%s\"".formatted(how.key(), says, says.combine().key()));
+            }
+        }, () -> {
+            if (how != Combine.EACH && !keys.has(DRAWING_SAYS)) {
+                keys.problemUnlessKept(COMBINE, ("\"combine\" \"%s\" makes one size of all readings, which the drawing must say: "
+                        + "\"drawing_says\" \"%s\" where it has that modifier, otherwise leave \"combine\" out").formatted(how.key(), SizeModifier.of(how)));
+            }
+        }));
+        Combine combine = written.or(() -> drawingSays.map(SizeModifier::combine)).orElse(Combine.EACH);
         if (combine == Combine.RANGE && places.size() == 1 && readingsEach == 1) {
-            keys.problem(COMBINE, "a range needs two readings at least, here is one");
+            keys.problem(keys.has(COMBINE) ? COMBINE : DRAWING_SAYS, "a range needs two readings at least, here is one");
         }
         return combine;
     }

@@ -50,6 +50,7 @@ final class StepRules {
     private Optional<Step> step(Keys keys, Optional<Integer> number, HoldRules holds) {
         Optional<Integer> operation = keys.whole("operation");
         order.judge(keys, number, operation);
+        soFar.in(operation);
         Optional<String> kindName = keys.text("kind");
         Optional<StepKind> kind = kindName.flatMap(kinds::named);
         Optional<String> name = keys.text("name");

@@ -19,7 +19,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.plan.Climate;
@@ -29,6 +31,7 @@ import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
@@ -127,7 +130,7 @@ class PlanReaderTest {
                 upper = 1.3760
                 places = ["front"]
                 readings_each = 3
-                combine = "largest"
+                drawing_says = "SX"
                 cut_again = "too small"
                 guard_band = 0.00010
                 gauge_kind = "bore-gauge"
@@ -139,6 +142,51 @@ class PlanReaderTest {
         assertEquals(List.of("1.1", "1.2", "1.3"), bore.slots().stream().map(slot -> slot.key()).toList());
         assertEquals(new Written("0.00010", Unit.INCH), bore.guardBand());
         assertEquals(true, bore.cutAgain());
+        assertEquals(Combine.LARGEST, bore.combine());
+        assertEquals(Optional.of(SizeModifier.SX), bore.drawingSays());
+    }
+
+    @Test
+    void whatAPlanSaysOfTheNextCutHoldsUnlessTheStepSaysOtherwise() {
+        String head = HEAD.replace("unit = \"in\"", "unit = \"in\"\naim = \"third\"").replace("name = \"Turn\"", "name = \"Turn\"\nleast_cut = 0.002\noffset_step = 0.0001");
+        String bore = """
+                kind = "bore"
+                lower = 1.3750
+                upper = 1.3760
+                places = ["front"]
+                gauge_kind = "inside-micrometer"
+                """;
+        assertEquals(Cutting.UNSAID, cutting(head + bore));
+        assertEquals(new Cutting(Optional.of(new Aim.Third()), inch("0.002"), inch("0.0001")), cutting(head + bore + "cut_again = \"too small\"\n"));
+        assertEquals(new Cutting(Optional.of(new Aim.Size(inch("1.3754").orElseThrow())), inch("0.001"), inch("0.0002")),
+                cutting(head + bore + "cut_again = \"too small\"\naim = 1.3754\nleast_cut = 0.001\noffset_step = 0.0002\n"));
+        assertEquals(new Cutting(Optional.of(new Aim.Middle()), Optional.empty(), Optional.empty()),
+                cutting(HEAD + bore + "cut_again = \"too small\"\naim = \"middle\"\n"));
+    }
+
+    private static Optional<Written> inch(String figure) {
+        return Optional.of(new Written(figure, Unit.INCH));
+    }
+
+    private static Cutting cutting(String text) {
+        return ((Check.Size) assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text)).plan().steps().get(0).check()).cutting();
+    }
+
+    @Test
+    void aThreadHasTheSameToSayOfItsCutAndItsModifier() {
+        Check.OverWires thread = (Check.OverWires) check("""
+                kind = "thread-over-wires"
+                designation = "1/4-20 UNC-2A"
+                wire = 0.030
+                places = ["a", "b"]
+                drawing_says = "SA"
+                cut_again = "too big"
+                aim = "third"
+                offset_step = 0.0002
+                """);
+        assertEquals(Combine.MEAN, thread.combine());
+        assertEquals(Optional.of(SizeModifier.SA), thread.drawingSays());
+        assertEquals(new Cutting(Optional.of(new Aim.Third()), Optional.empty(), inch("0.0002")), thread.cutting());
     }
 
     @Test

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.model.plan.Check;
 
 /** Readings that cannot speak for the whole of what they are taken for are refused in a plan, and read in one kept with its run. */
 class SpeaksForTheWholeTest {
@@ -53,7 +55,7 @@ class SpeaksForTheWholeTest {
             method = "Vee pieces."
             upper = 33.0
             places = ["a", "b"]
-            combine = "%s"
+            drawing_says = "%s"
             gauge_kind = "micrometer"
 
             [[step]]
@@ -81,7 +83,7 @@ class SpeaksForTheWholeTest {
             method = "Four ways."
             upper = 0.02
             places = ["a", "b"]
-            combine = "range"
+            drawing_says = "SR"
             gauge_kind = "depth-micrometer"
             temperature = "ask"
             """;
@@ -105,16 +107,28 @@ class SpeaksForTheWholeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"mean", "smallest", "range"})
-    void aRootIsTheLargestAndNothingElse(String combine) {
-        String said = onlyProblem(HEAD + THREAD.formatted(combine));
+    @CsvSource({"SA, mean", "SN, smallest", "SR, range"})
+    void aRootIsTheLargestAndNothingElse(String says, String combine) {
+        String said = onlyProblem(HEAD + THREAD.formatted(says));
         assertTrue(said.contains("check 2: \"minor_step\" names check 1, which is judged by the %s of its readings".formatted(combine)), said);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"each", "largest"})
-    void aRootJudgedAtEveryPlaceOrByTheLargestWillDo(String combine) {
-        assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD + THREAD.formatted(combine)));
+    @ValueSource(strings = {"LP", "SX"})
+    void aRootJudgedAtEveryPlaceOrByTheLargestWillDo(String says) {
+        assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD + THREAD.formatted(says)));
+    }
+
+    /** One place of a bore may be out under "largest": only a drawing with that modifier means so. */
+    @ParameterizedTest
+    @CsvSource({"mean, SA", "largest, SX", "smallest, SN", "range, SR"})
+    void readingsBecomeOneSizeOnlyWhereTheDrawingSaysSo(String combine, String says) {
+        String plan = HEAD + RANGE.replace("drawing_says = \"SR\"", "combine = \"%s\"".formatted(combine)).replace("temperature = \"ask\"\n", "");
+        String said = onlyProblem(plan);
+        assertTrue(said.contains("\"drawing_says\" \"%s\" where it has that modifier".formatted(says)), said);
+        PlanReading.Good kept = assertInstanceOf(PlanReading.Good.class, new PlanReader().readKept(plan));
+        assertEquals(Optional.empty(), ((Check.Size) kept.plan().steps().get(0).check()).drawingSays());
+        assertInstanceOf(PlanReading.Good.class, new PlanReader().read(plan + "drawing_says = \"%s\"\n".formatted(says)));
     }
 
     @Test

@@ -39,16 +39,23 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
 
     /**
      * @param kind     bore or diameter
-     * @param combine  each, mean, largest, smallest or range
+     * @param combine  each, mean, largest, smallest or range; all but each where the drawing says so
      * @param compared whether the gauge is set on a master
      * @param warm     whether temperatures are taken
+     * @param cuts     what the plan says of the next cut
      */
     record Size(String kind, Optional<BigDecimal> lower, Optional<BigDecimal> upper, int places, int each, String combine,
-                boolean cutAgain, BigDecimal guard, boolean compared, boolean warm) implements What {
+                boolean cutAgain, BigDecimal guard, boolean compared, boolean warm, Cuts cuts) implements What {
 
         BigDecimal about() {
             return lower.or(() -> upper).orElseThrow();
         }
+    }
+
+    /** Of the next cut: a word or a size to aim at, the least depth, the least step of the register. */
+    record Cuts(Optional<String> aim, Optional<BigDecimal> least, Optional<BigDecimal> step) {
+
+        static final Cuts UNSAID = new Cuts(Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     record Plug(int bore, BigDecimal least, BigDecimal greatest, int places, Answer feel) implements What {
@@ -92,7 +99,7 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             }
         } else if (what instanceof RunOut runOut) {
             keys.put("limit", runOut.limit());
-            keys.put("jaws", number % 2 == 0 ? 4 : 3);
+            keys.put("holding", quoted(number % 2 == 0 ? "four-jaw" : "three-jaw"));
             keys.put("gauge_kind", quoted("dial-indicator"));
             if (!runOut.angles().isEmpty()) {
                 keys.put("angles", runOut.angles());
@@ -102,9 +109,14 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             size.upper().ifPresent(upper -> keys.put("upper", upper));
             keys.put("places", places(size.places()));
             keys.put("readings_each", size.each());
-            keys.put("combine", quoted(size.combine()));
+            if (!size.combine().equals("each")) {
+                keys.put("drawing_says", quoted(Map.of("mean", "SA", "largest", "SX", "smallest", "SN").get(size.combine())));
+            }
             if (size.cutAgain()) {
                 keys.put("cut_again", quoted(size.kind().equals("bore") ? "too small" : "too big"));
+                size.cuts().aim().ifPresent(aim -> keys.put("aim", aim));
+                size.cuts().least().ifPresent(least -> keys.put("least_cut", least));
+                size.cuts().step().ifPresent(step -> keys.put("offset_step", step));
             }
             keys.put("guard_band", size.guard());
             keys.put("gauge_kind", quoted(size.compared() ? "bore-gauge" : size.kind().equals("bore") ? "inside-micrometer" : "micrometer"));

@@ -13,9 +13,11 @@ import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -58,7 +60,7 @@ final class Hand {
         } else if (dice < 93) {
             dispose();
         } else {
-            somethingElse(random.nextInt(10));
+            somethingElse(random.nextInt(13));
         }
     }
 
@@ -76,8 +78,14 @@ final class Hand {
             case 6 -> session = shop.open(session.id());
             case 7 -> session.sweep(random.nextBoolean());
             case 8 -> session.readingsFirst(random.nextBoolean());
+            case 9, 10 -> session.cutOnThese(random.nextInt(9) == 0 ? " " : "The rest is behind the live centre");
+            case 11 -> machine();
             default -> session.temperature(random.nextBoolean() ? Body.PART : Body.GAUGE, degrees());
         }
+    }
+
+    private void machine() throws CouldNotSave {
+        session.machine(random.nextBoolean() ? Register.DIAMETER : Register.RADIUS, random.nextBoolean() ? new Aim.Middle() : new Aim.Third());
     }
 
     private String person() {
@@ -114,6 +122,8 @@ final class Hand {
             enter(degrees());
         } else if (asked instanceof Asked.Answering answering) {
             session.answer(answer(answering.question()));
+        } else if (asked instanceof Asked.WhichRegister) {
+            machine();
         } else {
             session.goOn();
         }

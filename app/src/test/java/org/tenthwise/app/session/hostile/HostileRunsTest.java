@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.session.Beginning;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Shop;
+import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
@@ -35,6 +36,7 @@ class HostileRunsTest {
 
     private final Map<Outcome, Integer> ended = new EnumMap<>(Outcome.class);
     private final Map<String, Integer> passedBy = new TreeMap<>();
+    private final Map<String, Integer> proposals = new TreeMap<>();
     /** Where the sheet does not pass what the oracle would: the answers with a gauge whose setting was struck out, and the like. */
     private final Map<String, Integer> strict = new TreeMap<>();
 
@@ -46,11 +48,12 @@ class HostileRunsTest {
             run(seed);
         }
         System.getLogger(getClass().getName()).log(System.Logger.Level.INFO,
-                "{0} runs from seed {1}: ended {2}; steps passed {3}; stricter than the oracle {4}",
-                runs, Long.toString(first), ended, passedBy, strict);
+                "{0} runs from seed {1}: ended {2}; steps passed {3}; stricter than the oracle {4}; cuts {5}",
+                runs, Long.toString(first), ended, passedBy, strict, proposals);
         assertTrue(ended.getOrDefault(Outcome.CONFORMS, 0) > runs / 50, () -> "hardly a run came to its end: " + ended);
         assertTrue(ended.getOrDefault(Outcome.CONFORMS_WITH_CONCESSIONS, 0) > 0, () -> "no concession came to an end: " + ended);
         assertTrue(passedBy.keySet().containsAll(Set.of("Asks", "RunOut", "Size", "Plug", "Thread")), () -> "kinds: " + passedBy);
+        assertTrue(proposals.keySet().containsAll(Set.of("OFFERED", "SIGNED", "UNEVEN", "BELOW_LEAST_CUT")), () -> "cuts: " + proposals);
     }
 
     private void run(long seed) throws Exception {
@@ -67,6 +70,7 @@ class HostileRunsTest {
             List<Entry> after = ledger.entries(session.id());
             if (after.size() > before.size()) {
                 nothingBehindAShutHoldPoint(seed, plan, before, after);
+                noCutThatScraps(seed, plan, before, after, hand.session().state().sheet());
                 nothingPassedThatIsNot(seed, plan, after, hand.session().state().sheet(), looked);
             }
         }
@@ -102,6 +106,25 @@ class HostileRunsTest {
         }
     }
 
+    /** No amount and no cut before everything is read, unless it was signed for, and none that takes a place out on either side. */
+    private void noCutThatScraps(long seed, RandomPlan plan, List<Entry> before, List<Entry> after, Sheet sheet) {
+        CutOracle then = new CutOracle(plan.facts(), before);
+        for (Entry entry : after.subList(before.size(), after.size())) {
+            if (entry.event() instanceof Event.PassBegun begun && begun.why() == Event.PassBegun.Why.CUT && !then.mayCut(plan.facts(begun.step()))) {
+                wrong(seed, "check %d is cut".formatted(begun.step()), plan, after);
+            }
+        }
+        CutOracle now = new CutOracle(plan.facts(), after);
+        for (Line line : sheet.lines()) {
+            line.finding().proposal().ifPresent(proposal -> {
+                Facts facts = plan.facts(line.step().number());
+                proposals.merge(proposal.cut() instanceof EvenCut.Refused refused ? refused.reason().name() : proposal.unread().isEmpty() ? "OFFERED" : "SIGNED", 1, Integer::sum);
+                proposal.change().flatMap(change -> now.against(facts, change)).ifPresent(why ->
+                        wrong(seed, "check %d: %s %s".formatted(facts.number(), proposal, why), plan, after));
+            });
+        }
+    }
+
     /** What was added may belong to a step only while no hold point before it was shut. */
     private static void nothingBehindAShutHoldPoint(long seed, RandomPlan plan, List<Entry> before, List<Entry> after) {
         Oracle oracle = new Oracle(plan.facts(), before);
@@ -110,6 +133,7 @@ class HostileRunsTest {
                     : entry.event() instanceof Event.TemperatureTaken taken ? taken.step()
                     : entry.event() instanceof Event.Answered answered ? answered.step()
                     : entry.event() instanceof Event.PassBegun begun ? begun.step()
+                    : entry.event() instanceof Event.CutOnThese signed ? signed.step()
                     : entry.event() instanceof Event.Disposed disposed ? disposed.step() : 0;
             if (step > 0 && !oracle.waitingFor(plan.facts(step)).isEmpty()) {
                 wrong(seed, "check %d is worked behind a shut hold point".formatted(step), plan, after);

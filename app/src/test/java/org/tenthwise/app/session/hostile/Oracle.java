@@ -164,6 +164,13 @@ final class Oracle {
         return Optional.of(sizes);
     }
 
+    /** The sizes that are read, at 20 °C where the temperatures are taken. */
+    List<BigDecimal> read(Facts step, Facts.Size demanded) {
+        Map<Body, BigDecimal> warm = counting.temperatures(step);
+        return counting.readings(step).values().stream().map(Counting.Read::size)
+                .map(size -> demanded.warm() && warm.size() == 2 ? atTwenty(size, warm) : size).toList();
+    }
+
     /** A gauge that has grown shows too little, a part that has grown is too big. */
     private static BigDecimal atTwenty(BigDecimal size, Map<Body, BigDecimal> warm) {
         BigDecimal part = BigDecimal.ONE.add(PART_EXPANSION.multiply(PER_DEGREE).multiply(warm.get(Body.PART).subtract(TWENTY)));
@@ -235,7 +242,6 @@ final class Oracle {
         if (root.isEmpty()) {
             return Says.NOT_PASSED;
         }
-        List<BigDecimal> pitchDiameters = new ArrayList<>();
         Says says = Says.PASSED;
         for (Counting.Read one : read.values()) {
             BigDecimal wire = Counting.millimetres(one.setting().certified().orElseThrow());
@@ -243,14 +249,21 @@ final class Oracle {
             if (room.signum() <= 0) {
                 says = Says.NOT_PASSED;
             }
+        }
+        return says == Says.NOT_PASSED ? says
+                : inside(pitchDiameters(step), Optional.of(demanded.lower().add(demanded.guard())),
+                Optional.of(demanded.upper().subtract(demanded.guard())), true);
+    }
+
+    /** Those of the readings that count. */
+    List<BigDecimal> pitchDiameters(Facts step) {
+        return counting.readings(step).values().stream().map(one -> {
+            BigDecimal wire = Counting.millimetres(one.setting().certified().orElseThrow());
             BigDecimal pitchDiameter = one.figure().subtract(wire.multiply(new BigDecimal("3")))
                     .add(PITCH.multiply(ROOT_OF_THREE).divide(new BigDecimal("2"), EXACT));
             double tangent = PITCH.doubleValue() / (Math.PI * 9.026);
-            pitchDiameters.add(pitchDiameter.subtract(BigDecimal.valueOf(wire.doubleValue() / 2 * tangent * tangent * 1.5)));
-        }
-        return says == Says.NOT_PASSED ? says
-                : inside(pitchDiameters, Optional.of(demanded.lower().add(demanded.guard())),
-                Optional.of(demanded.upper().subtract(demanded.guard())), true);
+            return pitchDiameter.subtract(BigDecimal.valueOf(wire.doubleValue() / 2 * tangent * tangent * 1.5));
+        }).toList();
     }
 
     /** The largest root there can be; absent while the step that measures it is not whole. */

@@ -81,13 +81,19 @@ record RandomPlan(List<Facts> facts, Plan plan) {
         String combine = List.of("each", "each", "each", "mean", "largest", "smallest").get(random.nextInt(6));
         return new Facts.Size("bore", Optional.of(dec("30.000")), random.nextInt(6) == 0 ? Optional.empty() : Optional.of(dec("30.021")),
                 1 + random.nextInt(2), 1 + random.nextInt(2), combine, random.nextBoolean(),
-                random.nextBoolean() ? dec("0") : dec("0.003"), random.nextInt(3) > 0, random.nextInt(3) == 0);
+                random.nextBoolean() ? dec("0") : dec("0.003"), random.nextInt(3) > 0, random.nextInt(3) == 0, cuts(random, List.of("30.006", "\"middle\"", "\"third\"")));
     }
 
     /** A root, a diameter such as a thread has at its root, so that it can serve a thread too. */
     private static Facts.What diameter(Random random) {
         return new Facts.Size("diameter", Optional.of(dec("8.000")), Optional.of(dec("8.160")), 1 + random.nextInt(3), 1,
-                random.nextBoolean() ? "each" : "largest", random.nextBoolean(), dec("0"), false, false);
+                random.nextBoolean() ? "each" : "largest", random.nextBoolean(), dec("0"), false, false, cuts(random, List.of("8.150", "\"middle\"", "\"third\"")));
+    }
+
+    private static Facts.Cuts cuts(Random random, List<String> aims) {
+        return new Facts.Cuts(random.nextBoolean() ? Optional.empty() : Optional.of(aims.get(random.nextInt(aims.size()))),
+                random.nextInt(3) > 0 ? Optional.empty() : Optional.of(dec("0.004")),
+                random.nextInt(3) > 0 ? Optional.empty() : Optional.of(dec(random.nextBoolean() ? "0.002" : "0.0005")));
     }
 
     /** Limits of M10x1.5-6g, pitch diameter 8.862 to 8.994 (ISO 965-2); the least wire takes 0.757, the best 0.866. */
