@@ -5,15 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.roundness.JawMove;
-import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFinding;
-import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.RunOutFinding;
-import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -24,9 +22,11 @@ public final class Advice {
     private static final BigDecimal TWO = new BigDecimal("2");
 
     private final Words words;
+    private final CutAdvice cutting;
 
     public Advice(Words words) {
         this.words = words;
+        this.cutting = new CutAdvice(words);
     }
 
     public String next(Line line) {
@@ -34,7 +34,7 @@ public final class Advice {
             return words.say("next.disposed", words.say("disposition", line.disposed().get().disposition()),
                     line.disposed().get().signedBy());
         }
-        return measureAnew(line).map(step -> words.say("next.rested-on-changed", step)).orElseGet(() -> next(line.finding()));
+        return measureAnew(line).map(step -> words.say("next.rested-on-changed", step)).orElseGet(() -> next(line.finding(), CutSoFar.of(line)));
     }
 
     /** The step that changed under a check at which nothing was taken since. */
@@ -44,38 +44,26 @@ public final class Advice {
                 .filter(ended -> empty && ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED).map(Run.Ended::step);
     }
 
+    /** Without what was cut before. */
     public String next(Finding finding) {
-        return Plausible.spoils(finding) ? words.say("next.far-off") : nextOfSound(finding);
+        return next(finding, List.of());
     }
 
-    private String nextOfSound(Finding finding) {
+    private String next(Finding finding, List<CutSoFar> cuts) {
+        return Plausible.spoils(finding) ? words.say("next.far-off") : nextOfSound(finding, cuts);
+    }
+
+    private String nextOfSound(Finding finding, List<CutSoFar> cuts) {
         return switch (finding.verdict().standing()) {
             case PASS, OPEN -> "";
-            case CUT_AGAIN -> cutAgain(finding);
-            case UNPROVEN -> unproven(finding);
+            case CUT_AGAIN -> cutting.again(finding, cuts);
+            case UNPROVEN -> unproven(finding, cuts);
             case FAIL -> finding instanceof RunOutFinding runOut ? trueUp(runOut)
                     : words.say(words.key("next.fail", finding.step().stepClass()));
         };
     }
 
-    private String cutAgain(Finding finding) {
-        if (finding.proposal().isEmpty()) {
-            return "";
-        }
-        Feature feature = finding instanceof SizeFinding size ? size.check().feature() : Feature.DIAMETER;
-        StepFigures figures = StepFigures.of(finding);
-        return finding.proposal().flatMap(Proposal::change).map(change -> switch (feature) {
-            case DIAMETER, BORE -> words.say("next.offset", figures.change(change), unit(figures), figures.change(change.half()));
-            case WIDTH -> words.say("next.width", figures.amount(change), unit(figures), figures.amount(change.half()));
-            case DEPTH -> words.say("next.depth", figures.amount(change), unit(figures));
-        }).orElseGet(() -> words.say("next.uneven"));
-    }
-
-    private static String unit(StepFigures figures) {
-        return figures.unit().symbol();
-    }
-
-    private String unproven(Finding finding) {
+    private String unproven(Finding finding, List<CutSoFar> cuts) {
         if (finding instanceof WiresFinding wires && (wires.bottoms() || wires.mayBottom())) {
             return largerWires(wires);
         }
@@ -85,8 +73,7 @@ public final class Advice {
         if (finding instanceof RunOutFinding) {
             return words.say("next.whole-turn");
         }
-        boolean lightCut = finding instanceof SizeFinding size && size.lightCut() || finding instanceof WiresFinding wires && wires.lightCut();
-        return words.say(lightCut ? "next.unproven-light-cut" : "next.unproven");
+        return finding.proposal().isPresent() ? cutting.unproven(finding, cuts) : words.say("next.unproven");
     }
 
     /** A larger wire lies higher in the groove. */

@@ -45,15 +45,16 @@ class SayingsTest {
     @CsvSource(delimiter = '|', textBlock = """
         # step | readings               | verdict, distance                          | what next
         8      | 48.31                  | Pass 0.01 mm inside the lower limit.       |
-        8      | 48.7                   | Cut again 0.10 mm above the upper limit.   | Change the X offset by −0.25 mm on diameter (−0.125 on radius).
+        8      | 48.7                   | Cut again 0.10 mm above the upper limit.   | 0.25 mm still to come off the diameter.
         8      | 48.2                   | Fail 0.10 mm below the lower limit.        | Stop. Do not cut here again before it is clear that the drawing can still be met; then sign to carry on.
         8      | 48.60                  | Pass Exactly on the upper limit.           |
         9      | 47.998 47.99           | Open 2 more to take.                       |
-        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. There is metal left: take a light cut and measure again, measure again with a better gauge, or have it signed for.
+        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven; there is metal left for a light cut. 0.004 mm still to come off the diameter. Or measure again with a better gauge, or have it signed for.
         12     | 45.9                   | Cut again 0.10 mm below the lower limit.   | Go 0.15 mm deeper.
         13     | 0.012 0.011 0.013 0.015 | Pass 0.006 mm inside the upper limit.     |
         13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop. Do not cut here again: this needs a disposition.
-        19     | 11.980 11.980 11.980 11.980 11.980 11.980 | Cut again 0.020 mm below the lower limit.  | 0.041 mm still to come off the width, 0.0205 a wall.
+        19     | 11.980 11.980 11.980 11.980 11.980 11.980 | Cut again 0.020 mm below the lower limit.  | 0.041 mm still to come off the width.
+        19     | 11.980                 | Cut again 0.020 mm below the lower limit.  | 5 places are still to be read before a cut is worked out.
         """)
     void theVerdictItsDistanceAndWhatNext(int step, String readings, String verdict, String next) {
         Finding found = read(step, readings.split(" "));

@@ -1,0 +1,141 @@
+package org.tenthwise.app.text;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.record.CutSoFar;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Proposal;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.record.Warmth;
+
+/**
+ * What to cut next, or why nothing is, in short sentences: one figure, as the register of the machine counts it, and none while
+ * anything is still to be read.
+ */
+final class CutAdvice {
+
+    /** So many times what came off was asked: in a register said to count radii that is no spring of the tool. */
+    private static final BigDecimal TWICE_FROM = new BigDecimal("1.8");
+    private static final BigDecimal TWICE_TO = new BigDecimal("2.2");
+    /** Less than this tells nothing: the tool gives way by as much. */
+    private static final Length TELLING = Length.of("0.05", Unit.MILLIMETRE);
+
+    private final Words words;
+
+    CutAdvice(Words words) {
+        this.words = words;
+    }
+
+    /** Metal is left beyond the limit. */
+    String again(Finding finding, List<CutSoFar> cuts) {
+        return finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, cuts))).orElseGet(() -> stillToRead(finding));
+    }
+
+    /** Too near the limit to be proven, on the side where metal is left. */
+    String unproven(Finding finding, List<CutSoFar> cuts) {
+        List<String> said = new ArrayList<>(List.of(words.say("next.cut.unproven")));
+        said.addAll(cut(finding, finding.proposal().orElseThrow(), cuts));
+        said.add(words.say("next.cut.or-measure"));
+        return String.join(" ", said);
+    }
+
+    private List<String> cut(Finding finding, Proposal proposal, List<CutSoFar> cuts) {
+        StepFigures figures = StepFigures.of(finding);
+        List<String> said = new ArrayList<>();
+        Optional<CutSoFar> last = cuts.stream().reduce((earlier, later) -> later);
+        last.ifPresent(cut -> said.addAll(soFar(cut, proposal.register(), figures)));
+        if (proposal.cut() instanceof EvenCut.Refused refused) {
+            said.addAll(refused(finding, refused, proposal.register(), figures));
+        } else {
+            said.add(offered(finding, proposal, figures));
+            last.ifPresent(cut -> said.add(words.say("next.cut.holds")));
+        }
+        if (!proposal.unread().isEmpty()) {
+            said.add(words.say("next.cut.on-these", proposal.unread().stream().map(Slot::place).map(place -> place.name()).distinct()
+                    .collect(Collectors.joining(", "))));
+        }
+        return said;
+    }
+
+    private String offered(Finding finding, Proposal proposal, StepFigures figures) {
+        Length change = proposal.change().orElseThrow();
+        return proposal.register().map(register -> words.say(words.key("next.cut.offset", register), figures.change(register.counts(change)), unit(figures)))
+                .orElseGet(() -> words.say(switch (feature(finding)) {
+                    case DIAMETER, BORE -> "next.cut.diameter";
+                    case WIDTH -> "next.cut.width";
+                    case DEPTH -> "next.cut.depth";
+                }, figures.amount(change.abs()), unit(figures)));
+    }
+
+    private List<String> refused(Finding finding, EvenCut.Refused refused, Optional<Register> register, StepFigures figures) {
+        return switch (refused.reason()) {
+            case BELOW_LEAST_CUT -> List.of(words.say("next.cut.below-least"));
+            case PAST_SIZE -> List.of(words.say("next.cut.past-size"), words.say("next.cut.nothing-more"));
+            case UNEVEN -> List.of(uneven(finding, figures), refused.safe().map(safe -> atMost(finding, safe, register, figures)).orElse("")).stream()
+                    .filter(sentence -> !sentence.isEmpty()).toList();
+        };
+    }
+
+    private String uneven(Finding finding, StepFigures figures) {
+        List<Length> sizes = StepFigures.measured(finding).stream().map(measured -> measured.value()).toList();
+        Length by = Length.greatest(sizes).minus(Length.least(sizes));
+        return by.signum() == 0 ? words.say("next.cut.no-step") : words.say("next.cut.uneven", figures.plain(by), unit(figures));
+    }
+
+    /** Counted as it is typed: a figure on diameter in a register of radii takes off twice as much. */
+    private String atMost(Finding finding, Length safe, Optional<Register> register, StepFigures figures) {
+        if (safe.signum() == 0) {
+            return words.say("next.cut.nothing-more");
+        }
+        Length change = feature(finding) == Feature.DIAMETER ? safe.negated() : safe;
+        return register.map(counting -> words.say(words.key("next.cut.at-most", counting), figures.change(counting.counts(change)), unit(figures)))
+                .orElseGet(() -> words.say("next.cut.at-most", figures.amount(safe), unit(figures)));
+    }
+
+    private List<String> soFar(CutSoFar cut, Optional<Register> register, StepFigures figures) {
+        List<String> said = new ArrayList<>();
+        String off = counted(cut.cameOff(), register, figures);
+        said.add(cut.asked().map(asked -> words.say("next.cut.asked", counted(asked, register, figures), off)).orElseGet(() -> words.say("next.cut.came-off", off)));
+        cut.asked().filter(asked -> !asked.isBelow(TELLING)).ifPresent(asked -> {
+            if (cut.cameOff().signum() == 0) {
+                said.add(words.say("next.cut.nothing-came-off"));
+            } else if (register.filter(Register.RADIUS::equals).isPresent() && isTwice(asked, cut.cameOff())) {
+                said.add(words.say("next.cut.counts-diameters"));
+            }
+        });
+        return said;
+    }
+
+    private static boolean isTwice(Length more, Length less) {
+        return !more.isBelow(less.times(TWICE_FROM)) && !more.isAbove(less.times(TWICE_TO));
+    }
+
+    private static String counted(Length onSize, Optional<Register> register, StepFigures figures) {
+        return figures.amount(register.map(counting -> counting.counts(onSize)).orElse(onSize));
+    }
+
+    private String stillToRead(Finding finding) {
+        int places = finding.step().check().slots().size() - StepFigures.measured(finding).size();
+        if (places > 0) {
+            return places == 1 ? words.say("next.cut.unread-one") : words.say("next.cut.unread", places);
+        }
+        return finding.warmth().map(Warmth::missing).filter(missing -> missing > 0).map(missing -> words.say("next.cut.temperatures")).orElse("");
+    }
+
+    private static Feature feature(Finding finding) {
+        return finding instanceof SizeFinding size ? size.check().feature() : Feature.DIAMETER;
+    }
+
+    private static String unit(StepFigures figures) {
+        return figures.unit().symbol();
+    }
+}

@@ -1,0 +1,154 @@
+package org.tenthwise.app.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.Cutting;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.TemperatureAsked;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.tolerance.Limits;
+
+/** What is said of the next cut. Every figure by hand from the limits and the sizes beside it. */
+class CutAdviceTest {
+
+    private static final String BORE = "BORE 30.000 30.021 0";
+    private static final String HOLDS = " This holds for the same edge and about the same depth of cut; with a fresh edge or a much lighter cut take half, measure, take the rest.";
+
+    private final List<Event> events = new ArrayList<>();
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        # feature, lower, upper, guard band, least cut | register | sizes          | what is said
+        BORE 30.000 30.021 0         | DIAMETER | 29.900 29.910 | Change the X offset by +0.105 mm, counted in diameters.
+        BORE 30.000 30.021 0         | RADIUS   | 29.900 29.910 | Change the X offset by +0.052 mm, counted in radii.
+        BORE 30.000 30.021 0         |          | 29.900 29.910 | 0.105 mm still to come off the diameter.
+        DIAMETER 47.980 48.000 0     | DIAMETER | 48.032 48.032 | Change the X offset by −0.042 mm, counted in diameters.
+        WIDTH 12.000 12.043 0        | DIAMETER | 11.980 11.982 | 0.040 mm still to come off the width.
+        DEPTH 46.00 46.10 0          | RADIUS   | 45.90 45.90   | Go 0.15 mm deeper.
+        # uneven: the mouth needs 0.146, the floor has 0.031; as a register of radii counts it 0.030 is 0.015
+        BORE 30.000 30.021 0         |          | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. At most 0.031 mm may come off without scrapping a place.
+        BORE 30.000 30.021 0         | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Change the X offset by +0.031 mm at most, counted in diameters: more scraps a place.
+        BORE 30.000 30.021 0         | RADIUS   | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Change the X offset by +0.015 mm at most, counted in radii: more scraps a place.
+        DIAMETER 47.980 48.000 0.003 | DIAMETER | 48.004 47.986 | Uneven by 0.018 mm: no even cut brings every place in. Change the X offset by −0.003 mm at most, counted in diameters: more scraps a place.
+        BORE 30.000 30.021 0         | DIAMETER | 29.900 30.021 | Uneven by 0.121 mm: no even cut brings every place in. Nothing more may come off.
+        # 0.0115 on diameter is 0.006 deep
+        BORE 30.000 30.021 0 0.010   | DIAMETER | 29.999 29.999 | Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and have it signed for.
+        # within the guard band where metal is left: 30.0105 less 30.001
+        BORE 30.000 30.021 0.003     | DIAMETER | 30.001 30.001 | Too near the limit to be proven; there is metal left for a light cut. Change the X offset by +0.009 mm, counted in diameters. Or measure again with a better gauge, or have it signed for.
+        BORE 30.000 30.021 0.003     | DIAMETER | 30.020 30.020 | Too near the limit to be proven. Measure again with a better gauge, or have it signed for.
+        BORE 30.000 30.021 0.003 0.1 | DIAMETER | 30.001 30.001 | Too near the limit to be proven; there is metal left for a light cut. Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and have it signed for. Or measure again with a better gauge, or have it signed for.
+        BORE 30.000 30.021 0         | DIAMETER | 29.900 30.022 | Stop. Do not cut here again: this needs a disposition.
+        """)
+    void oneFigureAsTheRegisterCountsItOrWhyThereIsNone(String size, Register register, String sizes, String said) {
+        counts(register);
+        read(sizes);
+        assertEquals(said, advice(size, 2));
+    }
+
+    @Test
+    void noAmountWhilePlacesAreUnread() {
+        counts(Register.DIAMETER);
+        read("29.854");
+        assertEquals("3 places are still to be read before a cut is worked out.", advice(BORE, 4));
+        read("29.854 29.855 29.854");
+        assertEquals("One place is still to be read before a cut is worked out.", advice(BORE, 4));
+    }
+
+    /** 30.0105 less 29.854, and the two places that nobody read by their names. */
+    @Test
+    void onReadingsThatSomeoneSignedForThePlacesUnreadAreNamed() {
+        counts(Register.DIAMETER);
+        read("29.854");
+        events.add(new Event.CutOnThese(1, "cannot be reached before the shoulder is cut"));
+        assertEquals("Change the X offset by +0.156 mm, counted in diameters. Not read, and signed for: place 2, place 3.", advice(BORE, 3));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        # register | before | after  | what is said: asked 0.156 for 29.854, and then 30.0105 less what is there
+        DIAMETER | 29.854 | 29.997 | Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters.
+        RADIUS   | 29.854 | 29.994 | Asked 0.078, came off 0.070. Change the X offset by +0.008 mm, counted in radii.
+        DIAMETER | 29.854 | 29.854 | Asked 0.156, came off 0.000. Find out why before the next cut. Change the X offset by +0.156 mm, counted in diameters.
+        RADIUS   | 29.854 | 29.932 | Asked 0.078, came off 0.039. Half of it: if all was typed, the X offset counts diameters. Change the X offset by +0.039 mm, counted in radii.
+        """)
+    void fromTheSecondCutOnItIsSaidWhatCameOffAndWhatIsTakenForGranted(Register register, String before, String after, String said) {
+        counts(register);
+        read(before);
+        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        read(after);
+        assertEquals(said + HOLDS, advice(BORE, 1));
+    }
+
+    @Test
+    void ofSeveralCutsTheLastIsTold() {
+        counts(Register.DIAMETER);
+        read("29.700");
+        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        read("29.900");
+        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        read("29.990");
+        assertEquals("Asked 0.110, came off 0.090. Change the X offset by +0.020 mm, counted in diameters." + HOLDS, advice(BORE, 1));
+    }
+
+    private void counts(Register register) {
+        if (register != null) {
+            events.add(new Event.MachineKnown("Lathe 4", register, new Aim.Middle()));
+        }
+    }
+
+    private void read(String sizes) {
+        String[] figures = sizes.split(" ");
+        for (int i = 0; i < figures.length; i++) {
+            events.add(new Event.ReadingTaken(1, check(BORE, figures.length).slots().get(i).key(), mm(figures[i])));
+        }
+    }
+
+    private String advice(String size, int places) {
+        Check.Size check = check(size, places);
+        Step step = new Step(1, 10, "Size", "", "", Optional.empty(), List.of(), Optional.empty(), check, TemperatureAsked.NEVER);
+        Plan plan = new Plan(new PartId("X-1", "A"), "1", "Trial", "", "", Unit.MILLIMETRE, "", List.of(new Operation(10, "All")),
+                List.of(step), Optional.empty(), new PlanSource("", ""), Optional.empty());
+        List<Event> all = Stream.concat(Stream.of(new Event.Begun(plan.part(), "1", "", "Lathe 4", plan.source())), events.stream()).toList();
+        List<Entry> entries = new ArrayList<>();
+        all.forEach(event -> entries.add(new Entry(entries.size() + 1, "r", OffsetDateTime.parse("2026-11-25T07:31:00+01:00"), "Setter 1", event)));
+        return new Advice(Words.of(Locale.ENGLISH)).next(Sheet.of(plan, new Run(entries)).line(1));
+    }
+
+    private static Check.Size check(String size, int places) {
+        String[] parts = size.split(" ");
+        Cutting cutting = new Cutting(Optional.empty(), parts.length > 4 ? Optional.of(mm(parts[4])) : Optional.empty(), Optional.empty());
+        return new Check.Size(Feature.valueOf(parts[0]), Limits.between(mm(parts[1]), mm(parts[2])),
+                Stream.iterate(1, i -> i + 1).limit(places).map(i -> Place.named("place " + i)).toList(), 1, Combine.EACH, true, mm(parts[3]),
+                new Check.Means(GaugeKind.MICROMETER, Optional.empty(), Optional.empty()), cutting, Optional.empty(), Contact.SQUARE);
+    }
+
+    private static Written mm(String figure) {
+        return new Written(figure, Unit.MILLIMETRE);
+    }
+}
