@@ -2,6 +2,7 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,10 +16,13 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /** Turns the readings of a characteristic, and the cuts before them, into columns of a strip. */
 final class ColumnsFound {
+
+    private static final int MOST_EARLIER = 3;
 
     private final Words words;
     private final StepFigures figures;
@@ -28,15 +32,20 @@ final class ColumnsFound {
         this.figures = figures;
     }
 
-    /** What earlier passes came to, one column each. */
+    /** What the latest of the earlier passes came to, one column each, called by the cut they were read after. */
     List<SizePicture.Column> earlier(Line line) {
         List<SizePicture.Column> columns = new ArrayList<>();
-        for (Finding cut : line.earlier()) {
-            StepFigures.value(cut).ifPresent(size -> columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER,
-                    String.valueOf(columns.size() + 1), words.say("picture.before"), Optional.of(sized(size)), false,
-                    Optional.empty(), Optional.empty())));
+        Iterator<Finding> found = line.earlier().iterator();
+        int cuts = 0;
+        for (Run.Pass pass : line.passes()) {
+            cuts += pass.why().filter(Event.PassBegun.Why.CUT::equals).isPresent() ? 1 : 0;
+            if (pass.ended().isPresent() && !pass.isEmpty()) {
+                String after = cuts == 0 ? words.say("picture.before") : words.say("picture.cut", cuts);
+                StepFigures.value(found.next()).map(this::sized).ifPresent(size -> columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER,
+                        size.figures(), after, Optional.of(size), false, Optional.empty(), Optional.empty())));
+            }
         }
-        return columns;
+        return columns.subList(Math.max(0, columns.size() - MOST_EARLIER), columns.size());
     }
 
     /**

@@ -11,7 +11,6 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.SizeFinding;
@@ -35,7 +34,7 @@ final class SizeFound {
                 finding.value().map(size -> sized(size, figures)),
                 finding.verdict().margin()
                         .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.plain(margin.distance()))),
-                cut(finding, figures, words), Optional.empty(), said(check), spoken);
+                cut(line, figures, words), Optional.empty(), said(check), spoken);
     }
 
     static SizePicture.Sized written(Written limit) {
@@ -46,9 +45,12 @@ final class SizeFound {
         return new SizePicture.Sized(size, figures.size(size));
     }
 
-    /** The cut that is proposed, by the one figure it is typed with; without a register, by what comes off. */
-    static Optional<SizePicture.Cut> cut(Finding finding, StepFigures figures, Words words) {
-        return finding.proposal().flatMap(proposal -> proposal.cut() instanceof EvenCut.Offered offered
+    /**
+     * The cut that is proposed, by the one figure it is typed with; without a register, by what comes off. None where the size was
+     * signed for as it is.
+     */
+    static Optional<SizePicture.Cut> cut(Line line, StepFigures figures, Words words) {
+        return line.finding().proposal().filter(proposal -> line.disposed().isEmpty()).flatMap(proposal -> proposal.cut() instanceof EvenCut.Offered offered
                 ? Optional.of(new SizePicture.Cut(new SizePicture.Sized(offered.aim(), figures.amount(offered.aim())), offered.change().abs(),
                         proposal.offset().map(change -> words.say("picture.offset", figures.change(change)))
                                 .orElseGet(() -> figures.amount(offered.change().abs())))) : Optional.empty());

@@ -13,6 +13,8 @@ final class Strip {
     private static final double NARROWEST_COLUMN = 12;
     private static final double NARROWEST_STRIP = 70;
     private static final double STRUCK = 0.5;
+    /** Room for a size under it. */
+    private static final double EARLIER = 1.5;
     /** Of the width of the sheet. */
     private static final double MOST = 0.32;
     private static final double SMALL_TEXT = 18;
@@ -51,7 +53,7 @@ final class Strip {
         double parts = parts(picture);
         double most = MOST * drawing.frame().width();
         double scale = Math.max(0.6, drawing.frame().textScale());
-        double labels = parts * picture.columns().stream().mapToDouble(column -> drawing.width(label(column.label()).bold()) + 6)
+        double labels = parts * picture.columns().stream().mapToDouble(column -> (drawing.width(label(column.label()).bold()) + 6) / part(column))
                 .max().orElse(0);
         return labels <= most ? Math.max(labels, width(parts, most, scale)) : width(parts, most, scale);
     }
@@ -66,7 +68,11 @@ final class Strip {
     }
 
     private static double part(SizePicture.Column column) {
-        return column.kind() == SizePicture.Kind.STRUCK_OUT ? STRUCK : 1;
+        return switch (column.kind()) {
+            case STRUCK_OUT -> STRUCK;
+            case EARLIER -> EARLIER;
+            case TAKEN, MISSING -> 1;
+        };
     }
 
     StripScale scale() {
@@ -224,11 +230,12 @@ final class Strip {
         return picture.columns().stream().map(SizePicture.Column::group).filter(group -> !group.isEmpty()).distinct().toList();
     }
 
-    /** Under the columns: their labels where all of them fit, and what they share under that. */
+    /** Under the columns: their labels where those of the readings all fit, and what they share under that. */
     private void labels(List<Box> boxes) {
         boolean fit = true;
         for (int i = 0; i < boxes.size(); i++) {
-            fit &= drawing.width(label(picture.columns().get(i).label())) <= boxes.get(i).width() - 1;
+            boolean mayMiss = picture.columns().get(i).kind() == SizePicture.Kind.EARLIER;
+            fit &= mayMiss || drawing.width(label(picture.columns().get(i).label())) <= boxes.get(i).width() - 1;
         }
         double y = bottom + drawing.lettered(16);
         if (fit) {

@@ -103,7 +103,7 @@ final class WiresFound {
                 check.guardBand().length(), columns, finding.value().map(size -> new SizePicture.Sized(size, figures.size(size))),
                 finding.verdict().margin()
                         .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.plain(margin.distance()))),
-                SizeFound.cut(finding, figures, words),
+                SizeFound.cut(line, figures, words),
                 Optional.empty(), new SizePicture.Said(check.cutAgain() ? words.say("picture.still-to-cut") : "",
                         check.cutAgain() ? words.say("picture.past-size") : "", words.say("picture.next-cut"),
                         step -> words.say("picture.scale", step)), "");

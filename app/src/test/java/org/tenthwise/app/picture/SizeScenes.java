@@ -48,6 +48,10 @@ final class SizeScenes {
                 .taken("0°", "38", "30.0095", false).taken("90°", "38", "30.011", false).picture());
         scenes.put("outside-cut-again", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("47.980", "48.000")
                 .earlier("48.312").earlier("48.098").taken("1", "", "48.032", true).cut("47.990", "0.042").picture());
+        scenes.put("bore-third-cut", bore().earlier("29.620").earlier("29.811").earlier("29.903").taken("0°", "8", "29.962", true)
+                .taken("90°", "8", "29.965", false).taken("0°", "38", "29.968", false).taken("90°", "38", "29.966", false).cut("30.007", "0.042").picture());
+        scenes.put("aim-on-a-limit", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("", "48.000").taken("1", "", "48.032", true)
+                .cut("48.000", "0.032").picture());
         scenes.put("outside-two-places", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("47.980", "48.000").guard("0.003")
                 .taken("1", "10", "47.991", false).taken("2", "10", "47.990", false).taken("3", "31", "47.982", true).missing("4", "31").picture());
         scenes.put("inch-outside", new SizeScenes(Feature.DIAMETER, Unit.INCH, 4).limits("2.5984", "2.6000")
@@ -89,7 +93,7 @@ final class SizeScenes {
     }
 
     private SizeScenes earlier(String size) {
-        columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER, String.valueOf(columns.size() + 1), "before",
+        columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER, size, columns.isEmpty() ? "before" : "cut " + columns.size(),
                 Optional.of(written(size)), false, Optional.empty(), Optional.empty()));
         return this;
     }
