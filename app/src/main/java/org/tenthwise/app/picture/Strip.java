@@ -18,6 +18,9 @@ final class Strip {
     /** Of the width of the sheet. */
     private static final double MOST = 0.32;
     private static final double SMALL_TEXT = 18;
+    private static final double LINE = 24;
+    private static final double BETWEEN = 8;
+    private static final double LEAST_HEIGHT = 130;
 
     private final SizePicture picture;
     private final Drawing drawing;
@@ -28,6 +31,8 @@ final class Strip {
     private final double bottom;
     private final StripScale scale;
     private final boolean detail;
+    /** What was cut before, in lines of its own; empty where it stands under its columns, and where there is no height for it. */
+    private final List<String> history;
 
     /**
      * @param lane   width for the sizes at the right
@@ -41,7 +46,9 @@ final class Strip {
         this.left = room.left() + ticksWidth(drawing);
         this.right = room.right() - lane;
         this.top = room.top() + drawing.lettered(30);
-        this.bottom = room.bottom() - drawing.lettered(labelled().isEmpty() ? 8 : 30) - drawing.lettered(groups().isEmpty() ? 0 : 26);
+        this.history = history();
+        this.bottom = room.bottom() - drawing.lettered(labelled().isEmpty() ? 8 : 30) - drawing.lettered(groups().isEmpty() ? 0 : 26)
+                - drawing.lettered(LINE) * history.size();
         this.scale = new StripScale(picture, top, bottom);
     }
 
@@ -223,25 +230,52 @@ final class Strip {
     }
 
     private Optional<String> labelled() {
-        return picture.columns().stream().map(SizePicture.Column::label).filter(label -> !label.isEmpty()).findFirst();
+        return picture.columns().stream().map(this::labelOf).filter(label -> !label.isEmpty()).findFirst();
     }
 
     private List<String> groups() {
-        return picture.columns().stream().map(SizePicture.Column::group).filter(group -> !group.isEmpty()).distinct().toList();
+        return picture.columns().stream().map(this::groupOf).filter(group -> !group.isEmpty()).distinct().toList();
     }
 
-    /** Under the columns: their labels where those of the readings all fit, and what they share under that. */
+    private String labelOf(SizePicture.Column column) {
+        return column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty() ? "" : column.label();
+    }
+
+    private String groupOf(SizePicture.Column column) {
+        return column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty() ? "" : column.group();
+    }
+
+    private List<String> history() {
+        List<SizePicture.Column> earlier = picture.columns().stream().filter(column -> column.kind() == SizePicture.Kind.EARLIER).toList();
+        double each = (right - left) / parts(picture) * EARLIER - BETWEEN;
+        boolean fits = earlier.stream().allMatch(column -> drawing.width(label(column.label())) <= each && drawing.width(label(column.group())) <= each);
+        if (fits || room.height() < drawing.lettered(LEAST_HEIGHT + LINE * earlier.size())) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>();
+        for (SizePicture.Column column : earlier) {
+            String said = column.group() + " " + column.label();
+            String longer = lines.isEmpty() ? said : lines.get(lines.size() - 1) + "   " + said;
+            if (!lines.isEmpty() && drawing.width(label(longer)) <= room.width()) {
+                lines.set(lines.size() - 1, longer);
+            } else {
+                lines.add(said);
+            }
+        }
+        return lines;
+    }
+
+    /** Under the columns: their labels where all of them fit, what they share under that, and what was cut before. */
     private void labels(List<Box> boxes) {
         boolean fit = true;
         for (int i = 0; i < boxes.size(); i++) {
-            boolean mayMiss = picture.columns().get(i).kind() == SizePicture.Kind.EARLIER;
-            fit &= mayMiss || drawing.width(label(picture.columns().get(i).label())) <= boxes.get(i).width() - 1;
+            fit &= drawing.width(label(labelOf(picture.columns().get(i)))) <= boxes.get(i).width() - 1;
         }
         double y = bottom + drawing.lettered(16);
         if (fit) {
             for (int i = 0; i < boxes.size(); i++) {
                 SizePicture.Column column = picture.columns().get(i);
-                Label label = column.decides() ? label(column.label()).bold() : label(column.label());
+                Label label = column.decides() ? label(labelOf(column)).bold() : label(labelOf(column));
                 if (drawing.width(label) <= boxes.get(i).width()) {
                     drawing.text(label, new Point(boxes.get(i).centreX(), y), Anchor.CENTRE);
                 }
@@ -249,14 +283,18 @@ final class Strip {
             y += drawing.lettered(25);
         }
         groupLabels(boxes, y);
+        for (int i = 0; i < history.size(); i++) {
+            drawing.text(Label.of(history.get(i), SMALL_TEXT, Role.INK2),
+                    new Point(room.left(), room.bottom() - drawing.lettered(LINE) * (history.size() - i - 0.5)), Anchor.LEFT);
+        }
     }
 
     private void groupLabels(List<Box> boxes, double y) {
         double free = room.left();
         for (int i = 0; i < boxes.size(); i++) {
-            String group = picture.columns().get(i).group();
+            String group = groupOf(picture.columns().get(i));
             int last = i;
-            while (last + 1 < boxes.size() && picture.columns().get(last + 1).group().equals(group)) {
+            while (last + 1 < boxes.size() && groupOf(picture.columns().get(last + 1)).equals(group)) {
                 last++;
             }
             Label label = Label.of(group, SMALL_TEXT, Role.INK2);
