@@ -37,7 +37,11 @@ public final class Remarks {
 
     /** Short sentences, the weightiest first. */
     public List<String> of(Finding finding) {
-        return Stream.concat(farOff(finding), said(finding).stream()).toList();
+        return Stream.concat(first(finding), said(finding).stream()).toList();
+    }
+
+    private Stream<String> first(Finding finding) {
+        return Stream.concat(farOff(finding), Stream.of(touch.beforeACut(finding)).filter(sentence -> !sentence.isEmpty()));
     }
 
     /** Why nothing is advised: the first figure that cannot well be. */
@@ -62,7 +66,7 @@ public final class Remarks {
     public List<String> inShort(Finding finding) {
         boolean matters = finding.warmth().filter(warmth -> !warmth.matters() && !warmth.needed()).isEmpty();
         return matters || StepFigures.measured(finding).isEmpty() ? of(finding)
-                : Stream.concat(farOff(finding), others(finding).stream()).toList();
+                : Stream.concat(first(finding), others(finding).stream()).toList();
     }
 
     private List<String> others(Finding finding) {

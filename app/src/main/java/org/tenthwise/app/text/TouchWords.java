@@ -7,8 +7,10 @@ import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.verdict.Standing;
 
 /** How the part is read: held or let go, square across or askew, to the point of a drill or not, and what that took off. */
 public final class TouchWords {
@@ -27,6 +29,12 @@ public final class TouchWords {
     /** The same, with the line of the gauge behind it. */
     public String withGauge(Step step, String gauge) {
         return String.join(" ", clamping(step), gauge).strip();
+    }
+
+    /** What must come before a cut of a part that was let go to be read; empty where it was not, and where nothing is left to cut. */
+    String beforeACut(Finding finding) {
+        boolean released = finding.step().clamping().filter(Clamping.RELEASED::equals).isPresent();
+        return released && finding.verdict().standing() == Standing.CUT_AGAIN ? words.say("touch.before-a-cut") : "";
     }
 
     /** How the gauge touches and what is taken off for it, in a sentence; empty where contact changes nothing. */

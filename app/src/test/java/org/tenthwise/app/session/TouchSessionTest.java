@@ -1,6 +1,7 @@
 package org.tenthwise.app.session;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -124,6 +125,21 @@ class TouchSessionTest {
         session.answer(Answer.SQUARE_ACROSS);
         assertEquals(Standing.CUT_AGAIN, finding().verdict().standing());
         assertTrue(said().contains("Read square across the grooves: nothing to correct."));
+    }
+
+    /** The plan has the root read released: what is too big is not in the chuck any more. */
+    @Test
+    void whatWasReadReleasedIsTruedUpBeforeItIsCut() throws Exception {
+        String said = "It was read released: clamp it and true it up before any cut.";
+        session.enter("1.4070");
+        session.enter("1.4064");
+        assertFalse(said().contains(said), "nothing is to be cut yet");
+        session.answer(Answer.SQUARE_ACROSS);
+        assertEquals(said, said().get(0));
+        session.goTo(2);
+        session.enter("1.010");
+        assertEquals(Standing.CUT_AGAIN, finding().verdict().standing());
+        assertFalse(said().contains(said), "it was read clamped");
     }
 
     @Test
