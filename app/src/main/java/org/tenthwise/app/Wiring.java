@@ -62,9 +62,8 @@ final class Wiring {
     }
 
     private static Catalogue plans(Place place) throws IOException {
-        Catalogue demo = Catalogue.ofDemoParts();
         return place.plans().isPresent() && Files.isDirectory(place.plans().get())
-                ? demo.and(new PlanFolder(place.plans().get()).read()) : demo;
+                ? new PlanFolder(place.plans().get()).read().orDemoParts() : Catalogue.ofDemoParts();
     }
 
     private Handout handout(Ledger ledger, Place place) {

@@ -60,9 +60,10 @@ public sealed interface Asked {
     /**
      * The certified size of the master, or the certified diameter of the wires.
      *
+     * @param mark      of the master or the wires; where they go by their size, that
      * @param suggested the nominal of the plan, taken where nothing is typed
      */
-    record Certified(GaugeKind.Reference reference, Written suggested) implements Asked {
+    record Certified(GaugeKind.Reference reference, String mark, Written suggested) implements Asked {
         @Override
         public boolean takesFigure() {
             return true;

@@ -77,7 +77,7 @@ final class GaugeAtHand {
             return Optional.of(new Asked.WhichSense(mark.get(), means.kind()));
         }
         if (half.certified().isEmpty()) {
-            return Optional.of(new Asked.Certified(means.kind().reference(), suggested(mark.get(), means)));
+            return Optional.of(new Asked.Certified(means.kind().reference(), reference(means, step), suggested(mark.get(), means)));
         }
         return Optional.of(half.zero().isEmpty()
                 ? new Asked.Zero(half.certified().get(), new Written("0", book.plan().unit()))

@@ -117,9 +117,14 @@ public final class Remarks {
     private void wall(SizeFinding finding, StepFigures figures, List<String> said) {
         finding.form().shape().filter(shape -> shape != Shape.EVEN).ifPresent(shape -> said.add(words.say(
                 words.key("shape", shape), figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));
-        String uneven = finding.check().feature() == Feature.DEPTH ? "form.out-of-square" : "form.out-of-round";
+        String uneven = finding.check().feature() != Feature.DEPTH && ways(finding) == 2 ? "form.two-ways" : "form.going-round";
         finding.form().outOfRound().filter(round -> round.signum() > 0)
                 .ifPresent(round -> said.add(words.say(uneven, figures.withUnit(round))));
+    }
+
+    /** How many ways across a wall was measured. */
+    private static long ways(SizeFinding finding) {
+        return finding.measured().stream().flatMap(measured -> measured.slot().place().angle().stream()).distinct().count();
     }
 
     private List<String> of(WiresFinding finding) {

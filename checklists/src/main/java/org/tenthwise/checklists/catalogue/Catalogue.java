@@ -39,6 +39,11 @@ public record Catalogue(List<Listed> listed, List<Refused> refused) {
                 .map(part -> new Listed(part.planFile(), part.plan())).toList(), List.of());
     }
 
+    /** These alone, where there is a sound one among them: the demo parts do not stand among the parts of a shop. */
+    public Catalogue orDemoParts() {
+        return listed.isEmpty() ? ofDemoParts().and(this) : this;
+    }
+
     public List<Plan> plans() {
         return listed.stream().map(Listed::plan).toList();
     }

@@ -68,10 +68,26 @@ class PlanFolderTest {
     @Test
     void aSecondPlanForOnePartAndRevisionIsRefused() throws IOException {
         write("mine.toml", PLAN);
-        Catalogue catalogue = Catalogue.ofDemoParts().and(new PlanFolder(folder).read());
-        assertEquals(2, catalogue.plans().size());
-        assertEquals(List.of(new Catalogue.Refused("mine.toml",
-                List.of(new PlanProblem(1, 1, "LG-2207 rev C has a plan already, in LG-2207-C.toml")))), catalogue.refused());
+        write("yours.toml", PLAN);
+        Catalogue catalogue = new PlanFolder(folder).read().orDemoParts();
+        assertEquals(1, catalogue.plans().size());
+        assertEquals(List.of(new Catalogue.Refused("yours.toml",
+                List.of(new PlanProblem(1, 1, "LG-2207 rev C has a plan already, in mine.toml")))), catalogue.refused());
+    }
+
+    @Test
+    void demoPartsStandOnlyWhereAShopHasNoSoundPlanOfItsOwn() throws IOException {
+        assertEquals(List.of("LG-2207", "WB-118"), parts());
+        write("unsound.toml", "format = 1");
+        assertEquals(List.of("LG-2207", "WB-118"), parts());
+        assertEquals(1, new PlanFolder(folder).read().orDemoParts().refused().size());
+        write("own.toml", PLAN.replace("part = \"LG-2207\"", "part = \"OWN-1\""));
+        assertEquals(List.of("OWN-1"), parts());
+        assertEquals(1, new PlanFolder(folder).read().orDemoParts().refused().size());
+    }
+
+    private List<String> parts() throws IOException {
+        return new PlanFolder(folder).read().orDemoParts().plans().stream().map(plan -> plan.part().number()).toList();
     }
 
     @Test

@@ -32,7 +32,7 @@ final class FromMasterSum implements Sum {
         if (!given.has("zero")) {
             answer.note("No zero was given: the gauge is taken to have read nought on the master.");
         }
-        return answer.note("The master counts with its certified size, not with the size engraved on it.")
+        return answer.note("The master counts with the size on its certificate, not with its nominal one.")
                 .on("common practice; comparison with a standard as in JCGM 100:2008, H.1");
     }
 }

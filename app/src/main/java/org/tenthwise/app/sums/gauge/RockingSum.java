@@ -23,7 +23,7 @@ final class RockingSum implements Sum {
     public Answer of(Given given) {
         return Answer.in(given.inUnit())
                 .length("reads_more", Rocking.readsMore(given.positiveLength("diameter"), given.figure("tilt")))
-                .note("Rock the gauge along the bore and take the least reading: there the tilt is nought.")
+                .note("Rock the gauge through square and read where the needle turns back: there the tilt is nought.")
                 .on("geometry; common practice");
     }
 }

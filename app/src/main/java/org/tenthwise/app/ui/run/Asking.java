@@ -46,7 +46,7 @@ final class Asking {
                     unit, last(state).map(measured -> words.say("run.last", comesTo(state, measured))).orElse(""), "");
         }
         if (asked instanceof Asked.Certified certified) {
-            return new Panel.Pad(words.say("run.certified", certified.reference()), unit,
+            return new Panel.Pad(words.say(words.key("run.certified", certified.reference()), certified.mark()), unit,
                     words.say("run.suggested", certified.suggested().text()), "");
         }
         if (asked instanceof Asked.Zero zero) {

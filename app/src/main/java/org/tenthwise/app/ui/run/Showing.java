@@ -19,6 +19,7 @@ import org.tenthwise.app.ui.run.RunShown.Heads;
 import org.tenthwise.app.ui.run.RunShown.Hold;
 import org.tenthwise.app.ui.run.RunShown.InHand;
 import org.tenthwise.app.ui.run.RunShown.StepLine;
+import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
@@ -92,8 +93,14 @@ final class Showing {
         Step step = state.inHand();
         String drawing = StepFigures.limits(step).flatMap(Limits::origin).map(origin -> worked(step, origin))
                 .orElseGet(() -> step.drawing().isEmpty() ? sentences.limits(step) : step.drawing());
-        return new InHand(step.number(), step.name(), drawing, new TouchWords(words).withGauge(step, new GaugeWords(words).line(state.sheet().run(), step)), step.method(),
+        return new InHand(step.number(), step.name(), drawing, new TouchWords(words).withGauge(step, new GaugeWords(words).line(state.sheet().run(), step)), method(step),
                 step.caution().orElse(""), statement(step.check()));
+    }
+
+    /** The words of the plan; how a comparing bore gauge is read is said whatever the plan says. */
+    private String method(Step step) {
+        boolean rocked = step.check().means().filter(means -> means.kind() == GaugeKind.BORE_GAUGE).isPresent();
+        return rocked ? (step.method() + " " + words.say("run.rock")).strip() : step.method();
     }
 
     /** Limits nobody wrote out: what they are and where they come from. */

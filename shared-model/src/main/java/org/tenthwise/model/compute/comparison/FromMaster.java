@@ -14,7 +14,7 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>A reading equal to the one on the master gives the certified size.
  *
- * <p>Source: common practice for comparing gauges; the certified size is used, not the nominal one engraved, as in the
+ * <p>Source: common practice for comparing gauges; the certified size is used, not the nominal one, as in the
  * comparison of JCGM 100, H.1 (length of the standard plus difference).
  */
 public final class FromMaster {

@@ -13,7 +13,8 @@ import org.tenthwise.model.quantity.Nanometres;
  *
  * <p>No tilt gives nought. It grows with the square of the tilt: at 1° it is 0.015 % of the bore.
  *
- * <p>Source: geometry; <em>common practice</em> is to rock the gauge and to take the least reading, which takes it away.
+ * <p>Source: geometry; <em>common practice</em> is to rock the gauge through square and to read where
+ * the needle turns back, which takes it away: it is the least size, on whichever side the numbers of the gauge grow.
  */
 public final class Rocking {
 
