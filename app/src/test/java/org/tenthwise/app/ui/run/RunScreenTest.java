@@ -54,6 +54,26 @@ class RunScreenTest extends RunAtHand {
     }
 
     @Test
+    void theSizeOnTheCertificateHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).session.gauge().tellSense(false);
+        seen("certificate-master");
+        aPlugThatEnters("29.990");
+        run.session.goTo(ARun.THREAD);
+        seen("certificate-wires");
+    }
+
+    @Test
+    void theNotGoEndHoldsEverywhere() throws Exception {
+        aPlugThatEnters("29.990");
+        run.session.goTo(18);
+        seen("go-asked");
+        run.session.answer(Answer.YES);
+        seen("not-go-asked");
+        run.session.answer(Answer.YES);
+        seen("not-go-stays-out");
+    }
+
+    @Test
     void theSenseInFiguresHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.BORE).session.gauge().tellSense(true);
         run.enter("30.002", "0.03");
