@@ -116,7 +116,7 @@ final class RunOut implements BenchSum {
                 said.words().say("picture.movement", said.length(length))));
         return Optional.of(new RunOutPicture(limit.map(length -> new RunOutPicture.Sized(length,
                 said.words().say("picture.limit", filled.text(LIMIT)))).or(() -> moved).orElseThrow(), limit.flatMap(length -> moved), readings,
-                Optional.empty(), fit(answer, said), drawnJaws(filled, answer, said), List.of(),
+                Optional.empty(), fit(answer, said), drawnJaws(filled, answer, said), RunOutPicture.Hints.NONE, List.of(),
                 said.words().say("bench.picture.run-out", movement.map(said::length).orElse(""))));
     }
 

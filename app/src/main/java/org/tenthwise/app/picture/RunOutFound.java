@@ -37,7 +37,7 @@ final class RunOutFound {
                 finding.swept() ? Optional.of(sweep(finding, figures)) : Optional.empty(),
                 finding.fit().map(fit -> new RunOutPicture.Fit(fit.mean(), fit.eccentricity(), fit.highAtDegrees(),
                         List.of(words.say("picture.off-centre"), figures.plain(fit.eccentricity())))),
-                jaws(finding, figures), notes(finding, figures), spoken);
+                jaws(finding, figures), RunOutPicture.Hints.NONE, notes(finding, figures), spoken);
     }
 
     private static Map<String, Length> taken(RunOutFinding finding) {

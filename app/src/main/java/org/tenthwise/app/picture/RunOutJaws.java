@@ -51,10 +51,18 @@ final class RunOutJaws {
         return greatest;
     }
 
-    /** @return whether every move found room for its words */
-    boolean draw() {
+    /** Degrees a jaw covers at {@code reach}, to either side of its middle. */
+    static double halfAngle(Frame frame, double reach) {
+        return Math.toDegrees(Math.atan2(NARROW * scale(frame), reach));
+    }
+
+    /**
+     * @param inWords whether moves are said beside their jaws
+     * @return whether every move found room for its words
+     */
+    boolean draw(boolean inWords) {
         jaws.forEach(this::jaw);
-        jaws.stream().filter(jaw -> !jaw.words().isEmpty()).forEach(this::move);
+        jaws.stream().filter(jaw -> inWords && !jaw.words().isEmpty()).forEach(this::move);
         return complete;
     }
 

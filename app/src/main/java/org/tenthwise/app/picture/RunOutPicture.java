@@ -15,10 +15,11 @@ import org.tenthwise.model.quantity.Length;
  * @param readings by angle, taken or still to take; empty for a sweep
  * @param sweep    highest and lowest over a full turn, where it was read so
  * @param fit      absent where no circle could be fitted
+ * @param hints    what else there is round the ring
  * @param notes    lines to read beside the ring
  */
 public record RunOutPicture(Sized limit, Optional<Sized> movement, List<Reading> readings, Optional<Sweep> sweep,
-                            Optional<Fit> fit, List<Jaw> jaws, List<String> notes, String spoken) implements Picture {
+                            Optional<Fit> fit, List<Jaw> jaws, Hints hints, List<String> notes, String spoken) implements Picture {
 
     /** A length and the words that say it. */
     public record Sized(Length length, String words) {
@@ -60,18 +61,45 @@ public record RunOutPicture(Sized limit, Optional<Sized> movement, List<Reading>
     public record Jaw(String number, BigDecimal at, Length in, String words, String told) {
     }
 
+    /**
+     * The way from one place to the next.
+     *
+     * @param from  degrees
+     * @param to    degrees, less than a turn on
+     */
+    public record Way(BigDecimal from, BigDecimal to, String words) {
+    }
+
+    /** Where a soft mallet taps the work, with how far. */
+    public record Tap(BigDecimal at, String words) {
+    }
+
+    /**
+     * What else there is round the ring.
+     *
+     * @param farOut where no jaw grips: their numbers only say which side is which
+     */
+    public record Hints(boolean farOut, Optional<Way> way, Optional<Tap> tap) {
+
+        public static final Hints NONE = new Hints(false, Optional.empty(), Optional.empty());
+    }
+
     /** What stands around the ring, from everything to what cannot be left out. */
     enum Around {
-        ALL(true, true, true), NO_TABLE(false, true, true), NO_NOTES(false, false, true), LEAST(false, false, false);
+        ALL(true, true, true, true), NO_TABLE(false, true, true, true), NO_NOTES(false, false, true, true), LEAST(false, false, false, true),
+        /** The words stand over the ring, and none round it. */
+        NO_WORDS(false, false, false, false);
 
         final boolean table;
         final boolean notes;
         final boolean offCentre;
+        final boolean figures;
 
-        Around(boolean table, boolean notes, boolean offCentre) {
+        Around(boolean table, boolean notes, boolean offCentre, boolean figures) {
             this.table = table;
             this.notes = notes;
             this.offCentre = offCentre;
+            this.figures = figures;
         }
     }
 
@@ -93,10 +121,20 @@ public record RunOutPicture(Sized limit, Optional<Sized> movement, List<Reading>
 
     @Override
     public void draw(Drawing drawing) {
-        List<Fitting> fitting = Stream.of(Around.values()).flatMap(around -> largest(drawing, around).stream()).toList();
+        List<Fitting> fitting = Stream.of(Around.values()).filter(around -> around.figures)
+                .flatMap(around -> largest(drawing, around).stream()).toList();
         double greatest = fitting.stream().mapToDouble(Fitting::middle).max().orElse(0);
         fitting.stream().filter(ring -> ring.middle() >= WORTH * greatest).findFirst().ifPresentOrElse(
-                ring -> new RunOutRing(this, drawing, ring.around(), ring.middle()).draw(), () -> new RunOutWords(this, drawing).draw());
+                ring -> new RunOutRing(this, drawing, ring.around(), ring.middle()).draw(), () -> underWords(drawing));
+    }
+
+    /** The words first, and a ring under them where there is room for one. */
+    private void underWords(Drawing drawing) {
+        Frame whole = drawing.frame();
+        double below = new RunOutWords(this, drawing).draw();
+        Drawing rest = drawing.inset(new Point(0, below),
+                new Frame(whole.width(), Math.max(0, whole.height() - below), whole.textScale(), whole.lineScale(), whole.ground()));
+        largest(rest, Around.NO_WORDS).ifPresent(ring -> new RunOutRing(this, rest, ring.around(), ring.middle()).draw());
     }
 
     private Optional<Fitting> largest(Drawing drawing, Around around) {
@@ -108,8 +146,30 @@ public record RunOutPicture(Sized limit, Optional<Sized> movement, List<Reading>
 
     /** Everything read so far, as lengths. */
     List<Length> taken() {
-        return Stream.concat(readings.stream().map(Reading::value),
-                        sweep.stream().flatMap(turn -> Stream.of(turn.highest(), turn.lowest())))
+        return Stream.concat(points().stream(), swept().stream()).toList();
+    }
+
+    private List<Length> points() {
+        return readings.stream().map(Reading::value).flatMap(Optional::stream).map(Sized::length).toList();
+    }
+
+    /**
+     * Highest and lowest over the turn, as far as they were read. Where the indicator was set anew in between, so that the points do not
+     * lie within them, they are laid about the middle of the points: what counts of them is how far they are apart.
+     */
+    List<Length> swept() {
+        List<Length> read = sweep.stream().flatMap(turn -> Stream.of(turn.highest(), turn.lowest()))
                 .flatMap(Optional::stream).map(Sized::length).toList();
+        List<Length> points = points();
+        if (read.size() < 2 || points.isEmpty()
+                || !Length.greatest(points).isAbove(read.get(0)) && !Length.least(points).isBelow(read.get(1))) {
+            return read;
+        }
+        Length anew = middle(points).minus(middle(read));
+        return read.stream().map(anew::plus).toList();
+    }
+
+    private static Length middle(List<Length> lengths) {
+        return Length.greatest(lengths).plus(Length.least(lengths)).half();
     }
 }

@@ -15,6 +15,8 @@ final class RunOutRing {
     /** Beyond the largest swing, for the dots. */
     private static final double EDGE = 10;
     private static final double INSET = 1;
+    /** Degrees where the movement over a turn is drawn, beside the usual places. */
+    private static final double BETWEEN_PLACES = 157.5;
 
     private final RunOutPicture picture;
     private final Drawing drawing;
@@ -53,7 +55,9 @@ final class RunOutRing {
     /** The greatest middle radius with which ring and jaws stay inside the room beside the table. */
     static double largest(RunOutPicture picture, Drawing drawing, RunOutPicture.Around around) {
         Box area = area(new RunOutTable(picture, drawing), drawing, around);
-        double reach = RunOutJaws.greatestReach(picture.jaws(), drawing.frame(), area.width() / 2 - INSET, area.height() / 2 - INSET);
+        double reach = Math.min(
+                RunOutJaws.greatestReach(RunOutMarks.gripping(picture), drawing.frame(), area.width() / 2 - INSET, area.height() / 2 - INSET),
+                Math.min(area.width(), area.height()) / 2 - INSET - RunOutMarks.around(picture, drawing.frame()));
         return (reach - EDGE) / (1 + LARGEST_SWING);
     }
 
@@ -71,16 +75,19 @@ final class RunOutRing {
         limitRing();
         centreLines(reach);
         picture.fit().ifPresent(this::fitted);
-        picture.sweep().ifPresent(this::sweep);
+        sweep();
         picture.readings().forEach(this::reading);
         room.take(new Shape.Circle(centre, reach));
         if (around.table) {
             room.take(table.box().grown(4));
             table.draw();
         }
-        complete &= new RunOutJaws(picture.jaws(), drawing, room, centre, reach).draw();
-        figures();
-        notes();
+        complete &= new RunOutJaws(RunOutMarks.gripping(picture), drawing, room, centre, reach).draw(around.figures);
+        complete &= new RunOutMarks(picture, drawing, room, centre, reach, inner()).draw(around);
+        if (around.figures) {
+            figures();
+            notes();
+        }
         return complete;
     }
 
@@ -132,7 +139,7 @@ final class RunOutRing {
     }
 
     private boolean wordsFitInside(RunOutPicture.Fit fit) {
-        double inner = middle * (1 - LARGEST_SWING) - DOT - 2;
+        double inner = inner() - RunOutMarks.inside(picture, drawing.frame());
         int widerAt = arrowIsAbove(fit) ? 31 : 58;
         int otherAt = arrowIsAbove(fit) ? 60 : 36;
         return Math.hypot(drawing.width(offCentre(fit).get(0)) / 2, drawing.lettered(widerAt)) < inner
@@ -144,13 +151,17 @@ final class RunOutRing {
                 Label.of(fit.words().get(1), 24, Role.INK).bold().onGround());
     }
 
-    private void sweep(RunOutPicture.Sweep sweep) {
-        sweep.highest().ifPresent(high -> drawing.circle(centre, radius(high.length()), Stroke.READ, Role.ACCENT));
-        sweep.lowest().ifPresent(low -> drawing.circle(centre, radius(low.length()), Stroke.READ, Role.ACCENT));
-        if (sweep.highest().isPresent() && sweep.lowest().isPresent()) {
-            drawing.dimension(centre.polar(radius(sweep.lowest().get().length()), 135),
-                    centre.polar(radius(sweep.highest().get().length()), 135), Role.LINE);
+    private void sweep() {
+        List<Length> swept = picture.swept();
+        swept.forEach(length -> drawing.circle(centre, radius(length), Stroke.READ, Role.ACCENT));
+        if (swept.size() == 2) {
+            drawing.dimension(centre.polar(radius(swept.get(1)), BETWEEN_PLACES), centre.polar(radius(swept.get(0)), BETWEEN_PLACES), Role.LINE);
         }
+    }
+
+    /** Within this radius nothing is drawn of the ring. */
+    private double inner() {
+        return middle * (1 - LARGEST_SWING) - DOT - 2;
     }
 
     private void reading(RunOutPicture.Reading reading) {

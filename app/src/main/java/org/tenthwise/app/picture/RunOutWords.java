@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What {@link RunOutPicture} says where there is no room for a ring: the movement, its limit, and which jaw goes in. */
+/** What {@link RunOutPicture} says where words find no room round a ring: the movement, its limit, which jaw goes in, and how far to tap. */
 final class RunOutWords {
 
     private static final double LINE = 30;
@@ -18,8 +18,8 @@ final class RunOutWords {
         this.drawing = drawing;
     }
 
-    /** One after the other, in lines where they do not fit beside one another; what finds no room any more is left out. */
-    void draw() {
+    /** One after the other, in lines where they do not fit beside one another; what finds no room any more is left out. @return how far down they reach */
+    double draw() {
         Box frame = drawing.frame().box();
         double left = 0;
         double top = 0;
@@ -30,11 +30,12 @@ final class RunOutWords {
                 top += drawing.lettered(LINE);
             }
             if (width > frame.right() || top + drawing.lettered(LINE) > frame.bottom()) {
-                return;
+                return top;
             }
             drawing.text(label, new Point(left, top + drawing.lettered(LINE / 2)), Anchor.LEFT);
             left += width + drawing.lettered(GAP);
         }
+        return top + drawing.lettered(LINE);
     }
 
     private List<Label> labels() {
@@ -42,6 +43,7 @@ final class RunOutWords {
         Label limit = Label.of(picture.limit().words(), 20, Role.INK).bold();
         Stream<Label> moves = picture.jaws().stream().filter(jaw -> jaw.in().signum() > 0)
                 .map(jaw -> Label.of(jaw.told(), 20, Role.ACCENT).bold());
-        return Stream.of(movement.stream(), Stream.of(limit), moves).flatMap(labels -> labels).toList();
+        Stream<Label> tap = picture.hints().tap().stream().map(found -> Label.of(found.words(), 20, Role.ACCENT).bold());
+        return Stream.of(movement.stream(), Stream.of(limit), moves, tap).flatMap(labels -> labels).toList();
     }
 }

@@ -40,7 +40,7 @@ class RunOutPictureTest {
         RecordingPen pen = RecordingPen.of(picture, frame);
         assertEquals(List.of(), pen.faults(frame));
         List<Box> jaws = jaws(pen);
-        assertEquals(picture.jaws().size(), jaws.size());
+        assertEquals(RunOutMarks.gripping(picture).size(), jaws.size());
         for (Box jaw : jaws) {
             assertTrue(jaws.stream().noneMatch(other -> other != jaw && other.meets(jaw)), jaws::toString);
             assertTrue(pen.lettered().stream().noneMatch(text -> text.text().length() > 1 && text.box().meets(jaw)), pen.texts()::toString);
@@ -75,6 +75,24 @@ class RunOutPictureTest {
         assertTrue(table || ringOutgrowsTable || frame.textScale() > 1 || frame.width() < 500, texts::toString);
         assertTrue(notes || !table || picture.readings().isEmpty(), texts::toString);
         assertTrue(offCentre || !notes || picture.notes().isEmpty(), texts::toString);
+    }
+
+    static Stream<Arguments> everyFrame() {
+        return everySceneAndFrame().filter(scene -> scene.get()[0].equals("sweep")).map(scene -> Arguments.of(scene.get()[1], scene.get()[3]));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("everyFrame")
+    void twoSectionsStandSideBySideUnderTheirNames(String size, Frame frame) {
+        RunOutSections picture = RunOutScenes.sections();
+        RecordingPen pen = RecordingPen.of(picture, frame);
+        assertEquals(List.of(), pen.faults(frame));
+        assertTrue(pen.texts().containsAll(List.of("near the jaws, 20", "far out, 150")), pen.texts()::toString);
+        assertEquals(2, pen.texts().stream().filter("limit 0.020"::equals).count(), pen.texts()::toString);
+        assertTrue(pen.texts().stream().anyMatch(text -> text.contains("in 0.018")), pen.texts()::toString);
+        assertTrue(pen.texts().stream().anyMatch(text -> text.contains("mallet 0.062")), pen.texts()::toString);
+        assertTrue(Sheets.inked(sheets.save("run-out-sections-" + size, picture, frame, Palette.DAY)) > 1000);
+        assertTrue(Sheets.inked(sheets.save("run-out-sections-" + size, picture, frame, Palette.NIGHT)) > 1000);
     }
 
     /** Outer limit circle and the jaws above and under it fill the height; the readings stand beside them. */

@@ -34,6 +34,10 @@ final class RunOutScenes {
         scenes.put("refused", refused());
         scenes.put("open", open());
         scenes.put("sweep", sweep("0.021", "-0.002"));
+        scenes.put("swept-and-read", sweptAndRead(OFF_CENTRE, "0.001", "-0.038", 4, way(90)));
+        scenes.put("swept-anew", sweptAndRead(OFF_CENTRE, "0.039", "0", 3, way(120)));
+        scenes.put("swept-no-jaws", sweptAndRead(OFF_CENTRE, "0.001", "-0.038", 0, way(45)));
+        scenes.put("far-section", sections().sections().get(1).ring());
         scenes.put("many", many());
         scenes.put("far-out", read(EIGHT, List.of("0", "0.1", "0.25", "0.38", "0.5", "0.4", "0.25", "0.1"), 4, "0"));
         return scenes;
@@ -58,7 +62,7 @@ final class RunOutScenes {
                 readings(degrees, lengths), Optional.empty(),
                 Optional.of(new RunOutPicture.Fit(fit.mean(), fit.eccentricity(), fit.highAtDegrees(),
                         List.of("off centre", Figures.plain(fit.eccentricity(), Unit.MILLIMETRE, 3)))),
-                drawn, List.of("out of round " + Figures.plain(fit.residual(), Unit.MILLIMETRE, 3), "stays after the move"), "Run-out");
+                drawn, RunOutPicture.Hints.NONE, List.of("out of round " + Figures.plain(fit.residual(), Unit.MILLIMETRE, 3), "stays after the move"), "Run-out");
     }
 
     private static String move(JawMove move, int jaws) {
@@ -87,13 +91,13 @@ final class RunOutScenes {
     private static RunOutPicture refused() {
         return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(mm("0.013"), "movement ")),
                 readings(List.of(BigDecimal.ZERO, BigDecimal.valueOf(90)), List.of(mm("0"), mm("0.013"))), Optional.empty(),
-                Optional.empty(), still(4), List.of("no circle: fewer than three angles"), "Run-out");
+                Optional.empty(), still(4), RunOutPicture.Hints.NONE, List.of("no circle: fewer than three angles"), "Run-out");
     }
 
     private static RunOutPicture open() {
         return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(mm("0.011"), "movement ")),
                 readings(EIGHT.stream().map(BigDecimal::new).toList(), List.of(mm("0"), mm("-0.002"), mm("-0.011"))), Optional.empty(),
-                Optional.empty(), still(3), List.of(), "Run-out");
+                Optional.empty(), still(3), RunOutPicture.Hints.NONE, List.of(), "Run-out");
     }
 
     static RunOutPicture sweep(String highest, String lowest) {
@@ -101,7 +105,37 @@ final class RunOutScenes {
         Length low = mm(lowest);
         return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(high.minus(low), "movement ")), List.of(),
                 Optional.of(new RunOutPicture.Sweep(Optional.of(sized(high, "")), Optional.of(sized(low, "")), "highest", "lowest")),
-                Optional.empty(), still(4), List.of(), "Run-out");
+                Optional.empty(), still(4), RunOutPicture.Hints.NONE, List.of(), "Run-out");
+    }
+
+    /** Points by jaws and a sweep together, the way round drawn. */
+    static RunOutPicture sweptAndRead(List<String> figures, String highest, String lowest, int jaws, RunOutPicture.Hints hints) {
+        RunOutPicture read = read(EIGHT, figures, jaws, "0");
+        Length high = mm(highest);
+        Length low = mm(lowest);
+        List<String> names = List.of("jaw 1", "1\u20132", "jaw 2", "2\u20133", "jaw 3", "3\u20134", "jaw 4", "4\u20131");
+        List<RunOutPicture.Reading> named = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            RunOutPicture.Reading reading = read.readings().get(i);
+            named.add(new RunOutPicture.Reading(reading.angle(), jaws == 0 ? reading.angleWords() : names.get(i), reading.value(), reading.extreme()));
+        }
+        List<RunOutPicture.Jaw> drawn = hints.farOut() ? still(jaws) : read.jaws().stream().map(jaw -> new RunOutPicture.Jaw(jaw.number(), jaw.at(), jaw.in(),
+                jaw.in().signum() < 0 ? "loosen" : jaw.words(), jaw.told())).toList();
+        return new RunOutPicture(read.limit(), Optional.of(sized(high.minus(low), "movement ")), named,
+                Optional.of(new RunOutPicture.Sweep(Optional.of(sized(high, "")), Optional.of(sized(low, "")), "highest", "lowest")),
+                read.fit(), drawn, hints, read.notes(), "Run-out");
+    }
+
+    static RunOutPicture.Hints way(int to) {
+        return new RunOutPicture.Hints(false, Optional.of(new RunOutPicture.Way(BigDecimal.ZERO, BigDecimal.valueOf(to), "read on this way")), Optional.empty());
+    }
+
+    /** Two sections of one part: shifted near the jaws, and leaning. */
+    static RunOutSections sections() {
+        return new RunOutSections(List.of(new RunOutSections.Section("near the jaws, 20", sweptAndRead(OFF_CENTRE, "0.001", "-0.038", 4, way(90))),
+                new RunOutSections.Section("far out, 150", sweptAndRead(
+                        List.of("0.030", "0.061", "0.058", "0.021", "-0.034", "-0.066", "-0.060", "-0.022"), "0.064", "-0.067", 4,
+                        new RunOutPicture.Hints(true, way(90).way(), Optional.of(new RunOutPicture.Tap(new BigDecimal("63"), "mallet 0.062")))))), "Run-out");
     }
 
     private static RunOutPicture many() {
