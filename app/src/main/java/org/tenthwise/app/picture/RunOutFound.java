@@ -2,105 +2,140 @@ package org.tenthwise.app.picture;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.model.compute.roundness.JawMove;
+import org.tenthwise.model.compute.roundness.Move;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Round;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.RunOutAdvice;
 import org.tenthwise.model.record.RunOutFinding;
 
 /** Turns what was found about a run-out into its picture. */
 final class RunOutFound {
 
+    private static final BigDecimal TURN = BigDecimal.valueOf(360);
+
     private final Words words;
+    private final JawWords jaws;
 
     RunOutFound(Words words) {
         this.words = words;
+        this.jaws = new JawWords(words);
     }
 
-    RunOutPicture picture(RunOutFinding finding, String spoken) {
+    /** One ring, or two side by side where the plan names two sections. */
+    Picture picture(RunOutFinding finding, String spoken) {
+        List<RunOutPicture> rings = IntStream.range(0, finding.sections().size()).mapToObj(which -> ring(finding, which, spoken)).toList();
+        if (rings.size() == 1) {
+            return rings.get(0);
+        }
+        return new RunOutSections(IntStream.range(0, rings.size()).mapToObj(which -> new RunOutSections.Section(
+                finding.sections().get(which).section().map(section -> words.say("picture.section", section.name(),
+                        Figures.written(section.at()))).orElse(""), rings.get(which))).toList(), spoken);
+    }
+
+    private RunOutPicture ring(RunOutFinding finding, int which, String spoken) {
         StepFigures figures = StepFigures.of(finding);
+        AtSection at = finding.sections().get(which);
+        Round round = finding.check().rounds().get(which);
+        boolean farOut = which > 0;
+        List<Move> moves = RunOutAdvice.of(finding).map(advice -> farOut ? advice.far() : advice.near()).orElse(List.of());
+        boolean sweptOnly = !at.swept().isEmpty() && at.byAngle().isEmpty();
         return new RunOutPicture(
                 new RunOutPicture.Sized(finding.check().limit().length(),
                         words.say("picture.limit", Figures.written(finding.check().limit()))),
-                finding.movement().map(movement -> new RunOutPicture.Sized(movement,
-                        words.say("picture.movement", figures.size(movement)))),
-                finding.swept() && finding.near().byAngle().isEmpty() ? List.of() : readings(finding, figures),
-                finding.swept() ? Optional.of(sweep(finding, figures)) : Optional.empty(),
-                finding.fit().map(fit -> new RunOutPicture.Fit(fit.mean(), fit.eccentricity(), fit.highAtDegrees(),
+                at.movement().map(movement -> new RunOutPicture.Sized(movement, words.say("picture.movement", figures.size(movement)))),
+                sweptOnly ? List.of() : readings(finding.check(), at, round, figures), sweep(at, round, figures),
+                at.fit().map(fit -> new RunOutPicture.Fit(fit.mean(), fit.eccentricity(), fit.highAtDegrees(),
                         List.of(words.say("picture.off-centre"), figures.plain(fit.eccentricity())))),
-                jaws(finding, figures), RunOutPicture.Hints.NONE, notes(finding, figures), spoken);
+                jaws(finding.check(), moves, figures),
+                new RunOutPicture.Hints(farOut, sweptOnly || finding.verdict().passed() ? Optional.empty() : way(finding.check(), moves), tap(moves, figures)),
+                notes(at, moves, figures), spoken);
     }
 
-    private static Map<String, Length> taken(RunOutFinding finding) {
-        Map<String, Length> taken = new HashMap<>();
-        finding.measured().forEach(measured -> taken.put(measured.slot().key(), measured.value()));
-        return taken;
-    }
-
-    private static List<RunOutPicture.Reading> readings(RunOutFinding finding, StepFigures figures) {
-        Map<String, Length> taken = taken(finding);
+    private List<RunOutPicture.Reading> readings(Check.RunOut check, AtSection at, Round round, StepFigures figures) {
+        List<Length> taken = at.byAngle().stream().map(Measured::value).toList();
         List<RunOutPicture.Reading> readings = new ArrayList<>();
-        for (Slot slot : finding.check().rounds().get(0).byAngle()) {
-            Optional<Length> value = Optional.ofNullable(taken.get(slot.key()));
-            List<Length> byAngle = finding.near().byAngle().stream().map(Measured::value).toList();
-            boolean extreme = value.filter(length -> length.equals(Length.greatest(byAngle))
-                    || length.equals(Length.least(byAngle))).isPresent();
-            readings.add(new RunOutPicture.Reading(slot.place().angle().orElseThrow(), slot.place().name(),
-                    value.map(length -> new RunOutPicture.Sized(length, figures.plain(length))), extreme));
+        for (Slot slot : round.byAngle()) {
+            Optional<Length> value = value(at.byAngle(), slot);
+            boolean extreme = value.filter(length -> length.equals(Length.greatest(taken)) || length.equals(Length.least(taken))).isPresent();
+            BigDecimal angle = slot.place().angle().orElseThrow();
+            readings.add(new RunOutPicture.Reading(angle, jaws.brief(check, angle), sized(value, figures), extreme));
         }
         return readings;
     }
 
-    private RunOutPicture.Sweep sweep(RunOutFinding finding, StepFigures figures) {
-        Map<String, Length> taken = taken(finding);
-        return new RunOutPicture.Sweep(sized(taken.get(Check.RunOut.HIGHEST), figures),
-                sized(taken.get(Check.RunOut.LOWEST), figures), words.say("picture.highest"), words.say("picture.lowest"));
+    private Optional<RunOutPicture.Sweep> sweep(AtSection at, Round round, StepFigures figures) {
+        return at.swept().isEmpty() ? Optional.empty() : Optional.of(new RunOutPicture.Sweep(sized(value(at.swept(), round.highest()), figures),
+                sized(value(at.swept(), round.lowest()), figures), words.say("picture.highest"), words.say("picture.lowest")));
     }
 
-    /** @param length null from a map where nothing was read */
-    private static Optional<RunOutPicture.Sized> sized(Length length, StepFigures figures) {
-        return Optional.ofNullable(length).map(read -> new RunOutPicture.Sized(read, figures.plain(read)));
+    private static Optional<Length> value(List<Measured> measured, Slot slot) {
+        return measured.stream().filter(reading -> reading.slot().equals(slot)).map(Measured::value).findFirst();
     }
 
-    private List<RunOutPicture.Jaw> jaws(RunOutFinding finding, StepFigures figures) {
-        int jaws = finding.check().jaws();
-        if (!finding.jawMoves().isEmpty()) {
-            return finding.jawMoves().stream().map(move -> new RunOutPicture.Jaw(String.valueOf(move.jaw()), move.atDegrees(),
-                    move.in(), moveWords(move, jaws, figures), told(move, jaws, figures))).toList();
+    private static Optional<RunOutPicture.Sized> sized(Optional<Length> length, StepFigures figures) {
+        return length.map(read -> new RunOutPicture.Sized(read, figures.plain(read)));
+    }
+
+    private List<RunOutPicture.Jaw> jaws(Check.RunOut check, List<Move> moves, StepFigures figures) {
+        return IntStream.rangeClosed(1, check.jaws()).mapToObj(jaw -> jaw(jaw, check.firstJaw().add(nextJaw(check).multiply(BigDecimal.valueOf(jaw - 1L))),
+                moves, figures)).toList();
+    }
+
+    private static BigDecimal nextJaw(Check.RunOut check) {
+        return BigDecimal.valueOf(360L / check.jaws());
+    }
+
+    /** A jaw that stays says nothing. */
+    private RunOutPicture.Jaw jaw(int jaw, BigDecimal at, List<Move> moves, StepFigures figures) {
+        String number = String.valueOf(jaw);
+        for (Move move : moves) {
+            if (move instanceof Move.Jaw turned && turned.tighten() == jaw) {
+                String in = words.say("picture.jaw.in", figures.plain(turned.fall()));
+                return new RunOutPicture.Jaw(number, at, turned.fall(), in, words.say("picture.jaw.told", jaw, in));
+            }
+            if (move instanceof Move.Jaw turned && turned.loosen() == jaw) {
+                return new RunOutPicture.Jaw(number, at, turned.fall().negated(), words.say("picture.jaw.loosen"), "");
+            }
         }
-        return IntStream.range(0, jaws).mapToObj(jaw -> new RunOutPicture.Jaw(String.valueOf(jaw + 1),
-                finding.check().firstJaw().add(BigDecimal.valueOf(360L / jaws * jaw)), Length.ZERO, "", "")).toList();
+        return new RunOutPicture.Jaw(number, at, Length.ZERO, "", "");
     }
 
-    /** Four jaws go in or out; under one of three goes a shim. A jaw that stays says nothing. */
-    private String moveWords(JawMove move, int jaws, StepFigures figures) {
-        if (move.in().signum() == 0) {
-            return "";
+    /** From jaw 1 to jaw 2, or from the first angle to the next; not beside a mallet. */
+    private Optional<RunOutPicture.Way> way(Check.RunOut check, List<Move> moves) {
+        if (moves.stream().anyMatch(Move.Tap.class::isInstance)) {
+            return Optional.empty();
         }
-        String key = jaws == 3 ? "picture.jaw.shim" : move.in().signum() > 0 ? "picture.jaw.in" : "picture.jaw.out";
-        return words.say(key, figures.plain(move.in().abs()));
+        BigDecimal from = check.jaws() > 0 ? check.firstJaw() : check.angles().get(0);
+        Optional<BigDecimal> on = check.jaws() > 0 ? Optional.of(nextJaw(check)) : check.angles().stream()
+                .map(angle -> angle.subtract(from).add(TURN).remainder(TURN)).filter(angle -> angle.signum() > 0).min(Comparator.naturalOrder());
+        return on.map(angle -> new RunOutPicture.Way(from, from.add(angle), words.say("picture.way")));
     }
 
-    private String told(JawMove move, int jaws, StepFigures figures) {
-        String words = moveWords(move, jaws, figures);
-        return words.isEmpty() ? "" : this.words.say("picture.jaw.told", move.jaw(), words);
+    private Optional<RunOutPicture.Tap> tap(List<Move> moves, StepFigures figures) {
+        return moves.stream().filter(Move.Tap.class::isInstance).map(move -> ((Move.Tap) move).from()).findFirst()
+                .map(from -> new RunOutPicture.Tap(from.highAtDegrees(), words.say("picture.mallet", figures.plain(from.amount()))));
     }
 
-    private List<String> notes(RunOutFinding finding, StepFigures figures) {
+    private List<String> notes(AtSection at, List<Move> moves, StepFigures figures) {
         List<String> notes = new ArrayList<>();
-        finding.refusal().ifPresent(why -> notes.add(words.say("run-out.refusal", why)));
-        finding.fit().filter(fit -> finding.near().byAngle().size() > 3).ifPresent(fit -> {
+        at.refusal().ifPresent(why -> notes.add(words.say("run-out.refusal", why)));
+        at.fit().filter(fit -> at.byAngle().size() > 3).ifPresent(fit -> {
             notes.add(words.say("picture.out-of-round", figures.plain(fit.residual())));
-            notes.add(words.say("picture.stays"));
+            if (!moves.isEmpty()) {
+                notes.add(words.say("picture.stays"));
+            }
         });
         return notes;
     }

@@ -1,11 +1,7 @@
 package org.tenthwise.app.text;
 
-import java.math.BigDecimal;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.compute.roundness.JawMove;
-import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
@@ -19,14 +15,14 @@ import org.tenthwise.model.run.Run;
 /** What to do next about a finding, in one or two short sentences; empty where there is nothing to do but go on. */
 public final class Advice {
 
-    private static final BigDecimal TWO = new BigDecimal("2");
-
     private final Words words;
     private final CutAdvice cutting;
+    private final TruingAdvice truing;
 
     public Advice(Words words) {
         this.words = words;
         this.cutting = new CutAdvice(words);
+        this.truing = new TruingAdvice(words);
     }
 
     public String next(Line line) {
@@ -58,7 +54,7 @@ public final class Advice {
             case PASS, OPEN -> "";
             case CUT_AGAIN -> cutting.again(finding, cuts);
             case UNPROVEN -> unproven(finding, cuts);
-            case FAIL -> finding instanceof RunOutFinding runOut ? trueUp(runOut)
+            case FAIL -> finding instanceof RunOutFinding runOut ? truing.of(runOut)
                     : words.say(words.key("next.fail", finding.step().stepClass()));
         };
     }
@@ -81,31 +77,5 @@ public final class Advice {
         StepFigures figures = StepFigures.of(finding);
         return words.say(finding.bottoms() ? "next.larger-wires" : "next.measure-root", figures.withUnit(finding.wire().orElseThrow()),
                 figures.withUnit(finding.sizes().greatest()));
-    }
-
-    private String trueUp(RunOutFinding finding) {
-        StepFigures figures = StepFigures.of(finding);
-        boolean mostlyForm = finding.fit().isPresent() && finding.movement().isPresent()
-                && finding.fit().get().residual().times(TWO).isAbove(finding.movement().get());
-        if (mostlyForm) {
-            return words.say("next.form", figures.withUnit(finding.fit().get().residual()));
-        }
-        List<JawMove> inwards = finding.jawMoves().stream().filter(move -> visible(move.in(), figures))
-                .sorted(Comparator.comparing(JawMove::in).reversed()).toList();
-        if (inwards.isEmpty()) {
-            return words.say(finding.swept() ? "next.true-up-by-angles" : "next.true-up");
-        }
-        String how = finding.check().jaws() == 3 ? "next.shim" : "next.jaw";
-        JawMove first = inwards.get(0);
-        String sentence = words.say(how + ".first", first.jaw(), figures.plain(first.in()),
-                figures.plain(first.in().times(TWO)));
-        return inwards.size() == 1 ? sentence : sentence + " "
-                + words.say(how + ".then", inwards.get(1).jaw(), figures.plain(inwards.get(1).in()));
-    }
-
-    /** A move of less than half the last place would be nothing to read on the indicator. */
-    private static boolean visible(Length move, StepFigures figures) {
-        Length lastPlace = Length.of(BigDecimal.ONE.movePointLeft(figures.places()), figures.unit());
-        return move.times(TWO).compareTo(lastPlace) >= 0;
     }
 }

@@ -1,6 +1,7 @@
 package org.tenthwise.app.text;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.tenthwise.model.compute.roundness.JawMoves;
@@ -30,6 +31,17 @@ public final class JawWords {
     /** The same where room is short: "jaw 1", "jaws 1–2", "jaw 2 + 30°". */
     public String brief(Check.RunOut check, BigDecimal angle) {
         return said("jaws.brief", check, angle);
+    }
+
+    /**
+     * The side to look for the high side at: the jaw, or the half-way between two, that is nearest to a direction; without jaws the direction
+     * from the mark, to a degree.
+     */
+    public String side(Check.RunOut check, BigDecimal direction) {
+        BigDecimal step = check.jaws() == 0 ? BigDecimal.ONE : FULL.divide(TWO.multiply(BigDecimal.valueOf(check.jaws())), RoundingMode.UNNECESSARY);
+        BigDecimal first = check.jaws() == 0 ? BigDecimal.ZERO : check.firstJaw();
+        BigDecimal nearest = within(direction.subtract(first)).divide(step, 0, RoundingMode.HALF_UP).multiply(step).add(first);
+        return said("jaws.side", check, nearest);
     }
 
     /** A place of the plan: what is under the needle, or the highest or the lowest; with the section where there are two. */

@@ -43,6 +43,23 @@ class JawWordsTest {
         assertEquals(brief, words.brief(check, new BigDecimal(angle)));
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        FOUR_JAW  | 0   | 22.4      | at jaw 1
+        FOUR_JAW  | 0   | 22.5      | half-way from jaw 1 to jaw 2
+        FOUR_JAW  | 0   | 53.130102 | half-way from jaw 1 to jaw 2
+        FOUR_JAW  | 0   | 337.6     | at jaw 1
+        FOUR_JAW  | 90  | 0         | at jaw 4
+        FOUR_JAW  | 350 | 33        | half-way from jaw 1 to jaw 2
+        THREE_JAW | 0   | 300       | half-way from jaw 3 to jaw 1
+        THREE_JAW | 30  | 140       | at jaw 2
+        COLLET    | 0   | 359.6     | at the mark
+        COLLET    | 0   | 53.130102 | 53° on from the mark
+        """)
+    void theHighSideIsLookedForAtTheNearestJawOrHalfWay(Holding holding, String firstJaw, String direction, String side) {
+        assertEquals(side, words.side(check(holding, firstJaw), new BigDecimal(direction)));
+    }
+
     @Test
     void theSectionIsSaidWhereThereAreTwo() {
         Check.RunOut one = check(Holding.FOUR_JAW, "0", section("near the jaws", "30"));

@@ -68,7 +68,8 @@ class SayingsTest {
     void aRunOutSaysWhichJawGoesInAndWhatTheIndicatorShows() {
         Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
-        assertEquals("Jaw 1 in by 0.018: so much on a needle held there, 0.036 less over a turn.", new Advice(WORDS).next(found));
+        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over jaw 1 has fallen by 0.018. All tight. Sweep again.",
+                new Advice(WORDS).next(found));
     }
 
     /** 2 √(0.001²/12 + 0.00075² + 0.0008²) = 0.00227, and 0.021 / 0.0046 = 4.57, by hand. */

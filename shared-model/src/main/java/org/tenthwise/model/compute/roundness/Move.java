@@ -17,7 +17,11 @@ public sealed interface Move {
     record Shim(int under, Length thickness) implements Move {
     }
 
-    /** The work is pushed or tapped away from its high side until the needle over that side has fallen by the amount. */
+    /** The high side is tapped with a soft mallet until the needle over it has fallen by the amount. */
+    record Tap(Eccentricity from) implements Move {
+    }
+
+    /** The work is moved away from its high side, however it is held, until the needle over that side has fallen by the amount. */
     record Away(Eccentricity from) implements Move {
     }
 

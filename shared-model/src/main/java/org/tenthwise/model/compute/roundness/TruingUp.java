@@ -120,8 +120,9 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
 
         List<Move> far() {
             return switch (holding) {
-                case FOUR_JAW -> away(lean());
-                case THREE_JAW, UNSAID -> nearIsOver() ? List.of() : away(lean());
+                case FOUR_JAW -> tap(lean());
+                case THREE_JAW -> nearIsOver() ? List.of() : tap(lean());
+                case UNSAID -> nearIsOver() ? List.of() : away(lean());
                 case POWER_CHUCK, COLLET, CENTRES -> List.of();
                 case FACE_PLATE -> leansTooFar() ? List.of(Move.Plain.CLEAN_FACES, new Move.Pack(lean().orElseThrow()))
                         : nearIsWorse() ? List.of() : onFacePlate(farOut.orElseThrow());
@@ -165,9 +166,13 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
             return from.<Move>map(Move.Away::new).stream().toList();
         }
 
+        private static List<Move> tap(Optional<Eccentricity> from) {
+            return from.<Move>map(Move.Tap::new).stream().toList();
+        }
+
         private List<Move> underSteady(Optional<Eccentricity> from) {
             return from.filter(off -> isWorth(off.amount()))
-                    .<List<Move>>map(off -> List.of(Move.Plain.EASE_PADS, new Move.Away(off), Move.Plain.PADS_BACK)).orElse(List.of());
+                    .<List<Move>>map(off -> List.of(Move.Plain.EASE_PADS, new Move.Tap(off), Move.Plain.PADS_BACK)).orElse(List.of());
         }
 
         /** Whether no shift alone brings both sections in: at best each stands off by half the lean. */
@@ -182,7 +187,7 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
 
         private List<Move> onFacePlate(Turned section) {
             Eccentricity off = section.fit().centre();
-            return isWorth(off.amount()) ? List.of(Move.Plain.EASE_CLAMPS, new Move.Away(off), Move.Plain.TIGHTEN_CLAMPS) : List.of();
+            return isWorth(off.amount()) ? List.of(Move.Plain.EASE_CLAMPS, new Move.Tap(off), Move.Plain.TIGHTEN_CLAMPS) : List.of();
         }
     }
 }

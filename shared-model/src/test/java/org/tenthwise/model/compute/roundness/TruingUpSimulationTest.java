@@ -155,7 +155,7 @@ class TruingUpSimulationTest {
                 work.tighten(jaw.tighten(), jaw.fall());
                 return Math.abs(work.off(near, place)) > Math.abs(before);
             }
-            Eccentricity from = ((Move.Away) move).from();
+            Eccentricity from = ((Move.Tap) move).from();
             double place = from.highAtDegrees().doubleValue();
             double before = work.off(far, place) - work.off(near, place);
             work.tap(far, from);

@@ -45,8 +45,8 @@ class TruingUpTest {
         return new Move.Jaw(loosen, tighten, mm(fall));
     }
 
-    private static Move.Away away(String cosPart, String sinPart) {
-        return new Move.Away(new Eccentricity(mm(cosPart), mm(sinPart)));
+    private static Move.Tap tap(String cosPart, String sinPart) {
+        return new Move.Tap(new Eccentricity(mm(cosPart), mm(sinPart)));
     }
 
     @Test
@@ -79,7 +79,7 @@ class TruingUpTest {
     void inTwoSectionsTheJawsTakeTheNearOneAndAMalletTheLean() {
         TruingUp advice = two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", "0.020;0.050;0;-0.030");
         assertEquals(List.of(jaw(3, 1, "0.016")), advice.near());
-        assertEquals(List.of(away("-0.006", "0.040")), advice.far());
+        assertEquals(List.of(tap("-0.006", "0.040")), advice.far());
     }
 
     @Test
@@ -91,7 +91,7 @@ class TruingUpTest {
     void workThatOnlyLeansIsNotMovedByTheJaws() {
         TruingUp advice = two(Holding.FOUR_JAW, "0;0;0;0", "0.032;0.016;0;0.016");
         assertEquals(List.of(), advice.near());
-        assertEquals(List.of(away("0.016", "0")), advice.far());
+        assertEquals(List.of(tap("0.016", "0")), advice.far());
     }
 
     /** Shims of 3/2 of what stands off, by the rule of {@link JawMovesTest}: 0.016 towards jaw 1 is a shim of 0.024. */
@@ -119,14 +119,22 @@ class TruingUpTest {
         String near = "0.012;0.006;0;0.006";
         String far = "0.006;0.026;0.006;-0.014";
         assertEquals(List.of(), two(Holding.THREE_JAW, near, far).near());
-        assertEquals(List.of(away("-0.006", "0.020")), two(Holding.THREE_JAW, near, far).far());
-        assertEquals(List.of(Move.Plain.EASE_PADS, away("-0.006", "0.020"), Move.Plain.PADS_BACK), two(Holding.STEADY, near, far).far());
+        assertEquals(List.of(tap("-0.006", "0.020")), two(Holding.THREE_JAW, near, far).far());
+        assertEquals(List.of(Move.Plain.EASE_PADS, tap("-0.006", "0.020"), Move.Plain.PADS_BACK), two(Holding.STEADY, near, far).far());
         assertEquals(List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS, Move.Plain.BORE_SOFT_JAWS), two(Holding.POWER_CHUCK, near, far).near());
     }
 
     @Test
+    void whereThePlanDoesNotSayWhatHoldsTheWorkItIsOnlySaidWhichWay() {
+        Eccentricity shift = new Eccentricity(mm("0.016"), mm("0"));
+        assertEquals(List.of(new Move.Away(shift)), one(Holding.UNSAID, "0.032;0.016;0;0.016").near());
+        assertEquals(List.of(new Move.Away(shift)), two(Holding.STEADY, "0.032;0.016;0;0.016", "0;0;0;0").near());
+        assertEquals(List.of(new Move.Away(shift)), two(Holding.UNSAID, "0;0;0;0", "0.032;0.016;0;0.016").far());
+    }
+
+    @Test
     void onAFacePlateClampsAreEasedBeforeTheWorkIsTapped() {
-        assertEquals(List.of(Move.Plain.EASE_CLAMPS, away("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS), one(Holding.FACE_PLATE, "0.032;0.016;0;0.016").near());
+        assertEquals(List.of(Move.Plain.EASE_CLAMPS, tap("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS), one(Holding.FACE_PLATE, "0.032;0.016;0;0.016").near());
     }
 
     /** A lean of 0.020 can be halved by a shift and just comes in; one of 0.022 cannot. */
@@ -137,8 +145,8 @@ class TruingUpTest {
         assertEquals(List.of(Move.Plain.CLEAN_FACES, new Move.Pack(new Eccentricity(mm("0.022"), mm("0")))), packed.far());
         TruingUp shifted = two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.052;0.016;-0.020;0.016");
         assertEquals(List.of(), shifted.near());
-        assertEquals(List.of(Move.Plain.EASE_CLAMPS, away("0.036", "0"), Move.Plain.TIGHTEN_CLAMPS), shifted.far());
-        assertEquals(List.of(Move.Plain.EASE_CLAMPS, away("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS),
+        assertEquals(List.of(Move.Plain.EASE_CLAMPS, tap("0.036", "0"), Move.Plain.TIGHTEN_CLAMPS), shifted.far());
+        assertEquals(List.of(Move.Plain.EASE_CLAMPS, tap("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS),
                 two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.016;0.016;0.016;0.016").near());
     }
 

@@ -1,0 +1,117 @@
+package org.tenthwise.app.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.tenthwise.model.compute.roundness.Eccentricity;
+import org.tenthwise.model.compute.roundness.Move;
+import org.tenthwise.model.compute.roundness.TruingUp;
+import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.Section;
+import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.record.AtSection;
+import org.tenthwise.model.record.RunOutAdvice;
+import org.tenthwise.model.record.RunOutFinding;
+
+/** What to do about work that runs out over its limit, sentence by sentence in the order of the hand. */
+final class TruingAdvice {
+
+    private final Words words;
+    private final JawWords jaws;
+
+    TruingAdvice(Words words) {
+        this.words = words;
+        this.jaws = new JawWords(words);
+    }
+
+    String of(RunOutFinding finding) {
+        return RunOutAdvice.of(finding).map(advice -> of(finding, advice)).orElseGet(() -> unread(finding));
+    }
+
+    /** Over the limit already, and no circle says which way. */
+    private String unread(RunOutFinding finding) {
+        Optional<AtSection> unread = finding.sections().stream().filter(at -> at.fit().isEmpty() && at.refusal().isEmpty()).findFirst();
+        return unread.map(at -> words.say(at.byAngle().isEmpty() ? "true-up.by-angles" : "true-up.other-angles", at(at)))
+                .orElseGet(() -> words.say("true-up.plain"));
+    }
+
+    private String of(RunOutFinding finding, TruingUp advice) {
+        StepFigures figures = StepFigures.of(finding);
+        List<String> said = new ArrayList<>();
+        switch (advice.state()) {
+            case CONTRADICTION -> said.add(words.say("true-up.contradiction"));
+            case FORM -> said.add(words.say("true-up.form", figures.withUnit(advice.formLeft())));
+            case NOTHING_TO_MOVE -> said.add(words.say("true-up.nothing-to-move", figures.withUnit(advice.formLeft())));
+            case MOVE -> said.addAll(moves(finding, advice, figures));
+        }
+        return String.join(" ", said);
+    }
+
+    private List<String> moves(RunOutFinding finding, TruingUp advice, StepFigures figures) {
+        List<String> said = new ArrayList<>();
+        if (finding.step().stepClass() == StepClass.DRAWING) {
+            said.add(words.say("true-up.datum-first"));
+        }
+        boolean jaws = advice.near().stream().anyMatch(Move.Jaw.class::isInstance);
+        said.add(words.say(jaws ? "true-up.one-at-a-time" : "true-up.locked-off"));
+        said.addAll(at(finding, finding.near(), advice.near(), figures));
+        if (jaws) {
+            said.add(words.say("true-up.all-tight"));
+        }
+        said.addAll(at(finding, finding.sections().get(finding.sections().size() - 1), advice.far(), figures));
+        said.add(finding.sections().size() == 1 ? words.say("true-up.sweep")
+                : words.say("true-up.sweep-both", finding.near().section().map(Section::name).orElseThrow()));
+        if (advice.staysLarge(finding.check().limit().length())) {
+            said.add(words.say("true-up.stays", figures.withUnit(advice.formLeft())));
+        }
+        return said;
+    }
+
+    /** Under the name of the section, where there are two. */
+    private List<String> at(RunOutFinding finding, AtSection at, List<Move> moves, StepFigures figures) {
+        List<String> said = new ArrayList<>();
+        if (!moves.isEmpty() && finding.sections().size() > 1) {
+            at.section().ifPresent(section -> said.add(words.say("true-up.at", capital(section.name()))));
+        }
+        for (int i = 0; i < moves.size(); i++) {
+            boolean again = i > 0 && moves.get(i - 1).getClass() == moves.get(i).getClass();
+            said.add(say(finding, moves.get(i), again, figures));
+        }
+        return said;
+    }
+
+    private String say(RunOutFinding finding, Move move, boolean again, StepFigures figures) {
+        if (move instanceof Move.Jaw jaw) {
+            return words.say(again ? "true-up.jaw.then" : "true-up.jaw.first", jaw.loosen(), jaw.tighten(), figures.plain(jaw.fall()));
+        }
+        if (move instanceof Move.Shim shim) {
+            String last = finding.check().holding() == Holding.POWER_CHUCK ? "true-up.shim.last" : "true-up.shim.first";
+            return words.say(again ? "true-up.shim.then" : last, shim.under(), figures.plain(shim.thickness()));
+        }
+        if (move instanceof Move.Tap tap) {
+            return words.say("true-up.tap", side(finding, tap.from()), figures.plain(tap.from().amount()));
+        }
+        if (move instanceof Move.Away away) {
+            return words.say("true-up.away", side(finding, away.from()), figures.plain(away.from().amount()));
+        }
+        if (move instanceof Move.Pack pack) {
+            return words.say("true-up.pack", figures.plain(pack.lean().amount()), side(finding, pack.lean()));
+        }
+        Move.Plain plain = (Move.Plain) move;
+        return plain == Move.Plain.BORE_SOFT_JAWS && finding.check().holding() == Holding.THREE_JAW ? words.say("true-up.or-bore-soft-jaws")
+                : words.say("true-up", plain);
+    }
+
+    private String side(RunOutFinding finding, Eccentricity from) {
+        return jaws.side(finding.check(), from.highAtDegrees());
+    }
+
+    private static String capital(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    }
+
+    private String at(AtSection at) {
+        return at.section().map(section -> words.say("true-up.where", section.name())).orElse("");
+    }
+}

@@ -1,0 +1,131 @@
+package org.tenthwise.app.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.model.plan.Holding;
+
+/** What the hand is told about work that runs out, word for word. Figures by hand: half the difference of opposite readings. */
+class TruingAdviceTest {
+
+    private static final Words WORDS = Words.of(Locale.ENGLISH);
+    /** 0.016 towards jaw 1 and 0.008 towards jaw 2. */
+    private static final String[] TOWARDS_ONE_AND_TWO = {"0.032", "0.024", "0.000", "0.008"};
+    private static final String[] TOWARDS_ONE = {"0.032", "0.016", "0.000", "0.016"};
+    private static final String[] INSIDE = {"0.012", "0.006", "0.000", "0.006"};
+
+    private static String told(RunOutAtHand atHand) {
+        return new Advice(WORDS).next(atHand.finding());
+    }
+
+    @Test
+    void fourJawsOneAxisAfterTheOther() {
+        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over jaw 1 has fallen by 0.016. "
+                + "Then loosen jaw 4, tighten jaw 2 by 0.008 the same way. All tight. Sweep again.",
+                told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO)));
+    }
+
+    /** At the far one 0.046 towards jaw 1 and 0.040 towards jaw 2: 0.030 and 0.040 more, which is 0.050 at 53°. */
+    @Test
+    void twoSectionsTheJawsNearAndAMalletFarOut() {
+        assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over jaw 1 has fallen by 0.016. All tight. "
+                + "Far out: Turn to the high side, half-way from jaw 1 to jaw 2: tap there with a soft mallet until the needle over it has fallen by 0.050. "
+                + "Back to near the jaws: sweep both again.",
+                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE).far("0.046", "0.040", "-0.046", "-0.040")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        THREE_JAW   | Spindle locked off. With the work held up: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn on, and read by angle again. If that shows the same: shim jaw 1 by 0.024. Or bore the soft jaws. Sweep again.
+        POWER_CHUCK | Spindle locked off. With the work held up: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn on, and read by angle again. Still over: bore the soft jaws, clamped as hard as on the work. Last resort, if it still shows the same: shim jaw 1 by 0.024. Sweep again.
+        COLLET      | Spindle locked off. Take out work and collet, wipe both and the seat, clamp again. Still over: turn the work half round in the collet. Still over: take another collet, of the size of the work. Sweep again.
+        CENTRES     | Spindle locked off. With the work held up: wipe centres and centre holes. Still over: turn the work half round against the driver, and read by angle again. High side goes with the work: dress its centre holes. It stays with the spindle: true the centre. Sweep again.
+        FACE_PLATE  | Spindle locked off. Ease the clamps a little, one at a time, the work held up so that it cannot slip. Turn to the high side, at the mark: tap there with a soft mallet until the needle over it has fallen by 0.016. Tighten the clamps. Sweep again.
+        STEADY      | Spindle locked off. Ease the pads a little, one at a time, the work held up. Turn to the high side, at the mark: tap there with a soft mallet until the needle over it has fallen by 0.016. Bring the pads up until they just touch: the needle must not move. Sweep again.
+        UNSAID      | Spindle locked off. Move the work away from its high side, at the mark, until the needle over it has fallen by 0.016. Sweep again.
+        """)
+    void whatElseHoldsTheWorkHasItsOwnWay(Holding holding, String advice) {
+        assertEquals(advice, told(RunOutAtHand.one(holding).near(TOWARDS_ONE)));
+    }
+
+    @Test
+    void aLeaningFaceIsPacked() {
+        assertEquals("Spindle locked off. Far out: With the work held up: take it off, wipe face plate and work. "
+                + "It leans by 0.022 from one section to the other: pack its face on the side it leans to, at the mark. Back to near the jaws: sweep both again.",
+                told(RunOutAtHand.twoByFour(Holding.FACE_PLATE).near(TOWARDS_ONE).far("0.054", "0.016", "-0.022", "0.016")));
+    }
+
+    /** Of what the drawing asks nobody makes the needle look right by moving the part. */
+    @Test
+    void forADrawingTheDatumIsAskedForFirst() {
+        assertEquals("If the datum runs true, it is the part, and needs a disposition. If not: Spindle locked off, one jaw at a time. Loosen jaw 3. "
+                + "Tighten jaw 1 until the needle over jaw 1 has fallen by 0.016. All tight. Sweep again.",
+                told(RunOutAtHand.ofTheDrawing(Holding.FOUR_JAW).near(TOWARDS_ONE)));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Holding.class)
+    void nothingIsToldWhereItPassed(Holding holding) {
+        assertEquals("", told(RunOutAtHand.one(holding).near(INSIDE).nearSwept("0.012", "0.000")));
+        assertEquals("", told(RunOutAtHand.twoByFour(holding).near(INSIDE).nearSwept("0.012", "0").far(INSIDE).farSwept("0.012", "0")));
+    }
+
+    /** An oval of ± 0.0105. */
+    @ParameterizedTest
+    @EnumSource(Holding.class)
+    void formIsSaidToBeFormAndNotMoved(Holding holding) {
+        assertEquals("Do not move it: 0.0210 mm of it is form, over the limit wherever the work stands. Look for a burr or a chip under the needle. "
+                + "A hard grip does it to a thin wall.", told(RunOutAtHand.one(holding).near("0.0260", "-0.0105", "-0.0050", "-0.0105")));
+    }
+
+    /** An oval of ± 0.006 on 0.016 off centre. */
+    @Test
+    void howMuchStaysIsSaidWhereItIsMuch() {
+        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over jaw 1 has fallen by 0.016. All tight. "
+                + "Sweep again. 0.012 mm of it is form and stays.", told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.022", "-0.006", "-0.010", "-0.006")));
+    }
+
+    @Test
+    void aSweepThatPointsContradictIsReadAgain() {
+        assertEquals("Points and full turn contradict each other: no point lies outside a turn. Read both again.",
+                told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE).nearSwept("0.021", "0.000")));
+    }
+
+    @Test
+    void nothingWorthMovingIsSaid() {
+        assertEquals("Nothing stands off centre enough to move it by; 0.020 mm is form. Sweep again, with a finer indicator if there is one.",
+                told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.011", "-0.009", "0.009", "-0.011")));
+    }
+
+    /** Without a circle nobody knows which way: no jaw is named. */
+    @Test
+    void withoutACircleTheAnglesAreAskedFor() {
+        assertEquals("Over the limit. Read it by angle too: that says which way to move it.",
+                told(RunOutAtHand.one(Holding.FOUR_JAW).nearSwept("0.030", "0.000")));
+        assertEquals("Over the limit. Read the other places too: they say which way to move it.",
+                told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.030", "0.000")));
+        assertEquals("Over the limit. Read it by angle too, far out: that says which way to move it.",
+                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(INSIDE).farSwept("0.030", "0.000")));
+        assertEquals("Over the limit. Read it by angle too, near the jaws: that says which way to move it.",
+                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).nearSwept("0.030", "0.000").far(TOWARDS_ONE)));
+    }
+
+    /** The far section is not read yet: the near one is over, and is told of alone. */
+    @Test
+    void theNearSectionDoesNotWaitForTheFarOne() {
+        assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over jaw 1 has fallen by 0.016. All tight. "
+                + "Back to near the jaws: sweep both again.", told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE)));
+    }
+
+    @Test
+    void noJawIsNamedOfWhatHasNone() {
+        Stream.of(Holding.values()).filter(holding -> holding.jaws() == 0).forEach(holding ->
+                assertFalse(told(RunOutAtHand.one(holding).near(TOWARDS_ONE)).contains("jaw"), holding::key));
+    }
+}

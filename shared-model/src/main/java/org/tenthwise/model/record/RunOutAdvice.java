@@ -1,0 +1,49 @@
+package org.tenthwise.model.record;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.Optional;
+import org.tenthwise.model.compute.roundness.Turned;
+import org.tenthwise.model.compute.roundness.TruingUp;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.verdict.Standing;
+
+/** What to do about a run-out that is over its limit, as far as its readings by angle tell. */
+public final class RunOutAdvice {
+
+    private RunOutAdvice() {
+    }
+
+    /**
+     * Absent where nothing is over; where a figure is far off; and where there is no circle at the section nearest to the jaws. While there is none
+     * at the far one, only of the near one, if that is over.
+     */
+    public static Optional<TruingUp> of(RunOutFinding finding) {
+        if (finding.verdict().standing() != Standing.FAIL || Plausible.spoils(finding)) {
+            return Optional.empty();
+        }
+        Optional<Turned> far = finding.sections().stream().skip(1).findFirst().flatMap(RunOutAdvice::turned);
+        boolean nearAlone = far.isPresent() || isOver(finding, finding.near());
+        return turned(finding.near()).filter(near -> nearAlone).map(near -> TruingUp.of(finding.check().holding(), finding.check().firstJaw(),
+                finding.check().limit().length(), lastPlace(finding), near, far));
+    }
+
+    /** Whether a section alone is over the limit. */
+    public static boolean isOver(RunOutFinding finding, AtSection at) {
+        return at.movement().filter(movement -> movement.isAbove(finding.check().limit().length())).isPresent();
+    }
+
+    private static Optional<Turned> turned(AtSection at) {
+        return at.fit().map(fit -> new Turned(at.pointsMovement().orElseThrow(), fit, at.sweptMovement()));
+    }
+
+    /** The finest that any reading was written with. */
+    private static Length lastPlace(RunOutFinding finding) {
+        return finding.measured().stream().map(measured -> lastPlace(measured.reading().typed())).min(Comparator.naturalOrder()).orElse(Length.ZERO);
+    }
+
+    private static Length lastPlace(Written typed) {
+        return Length.of(BigDecimal.ONE.movePointLeft(typed.places()), typed.unit());
+    }
+}
