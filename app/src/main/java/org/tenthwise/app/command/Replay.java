@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Objection;
@@ -31,7 +30,6 @@ import org.tenthwise.model.run.Event;
 final class Replay {
 
     private static final int NONE = 0;
-    private static final Set<String> SWEPT = Set.of(Check.RunOut.HIGHEST, Check.RunOut.LOWEST);
 
     private final RunSession session;
     private final Words words;
@@ -136,16 +134,20 @@ final class Replay {
     }
 
     private void read(Event.ReadingTaken taken, boolean meant) throws CouldNotRun, CouldNotSave {
-        if (SWEPT.contains(taken.slot()) && !session.state().sweep()) {
-            taken(session.sweep(true));
+        if (!isAsked(taken) && session.state().inHand().check() instanceof Check.RunOut runOut) {
+            taken(session.turn().sweep(runOut.slots().stream().noneMatch(slot -> slot.key().equals(taken.slot()))));
         }
         if (session.state().asked() instanceof Asked.Temperature) {
             taken(session.readingsFirst(true));
         }
-        if (!(session.state().asked() instanceof Asked.Reading asked) || !asked.slot().key().equals(taken.slot())) {
+        if (!isAsked(taken)) {
             throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE) + " (%s)".formatted(taken.typed().text()));
         }
         taken(meant ? session.keep(taken.typed().text(), taken.typed().unit()) : enter(taken.typed()));
+    }
+
+    private boolean isAsked(Event.ReadingTaken taken) {
+        return session.state().asked() instanceof Asked.Reading asked && asked.slot().key().equals(taken.slot());
     }
 
     private void answer(Event.Answered answered) throws CouldNotRun, CouldNotSave {

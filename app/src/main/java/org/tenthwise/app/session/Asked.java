@@ -85,8 +85,8 @@ public sealed interface Asked {
     /**
      * A reading.
      *
-     * @param taken how many of this pass are taken
-     * @param of    how many there are to take
+     * @param taken how many of those that belong together are taken: all of a pass, of a run-out one turn or one set of angles
+     * @param of    how many of them there are to take
      */
     record Reading(Slot slot, int taken, int of, Unit unit) implements Asked {
         @Override

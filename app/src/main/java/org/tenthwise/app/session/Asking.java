@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Run;
 
@@ -17,21 +18,28 @@ final class Asking {
 
     static Asked next(Sheet sheet, Step step, WayOfReading way, GaugeAtHand gauge) {
         Run.Pass pass = sheet.run().pass(step);
-        Map<String, Run.Reading> standing = pass.standing();
-        List<Slot> slots = way.slots(step, pass);
-        List<Slot> missing = slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
+        Optional<Asked> reading = reading(sheet, step, way, pass);
         Optional<Asked> temperature = Thermometer.asked(sheet.line(step.number()), sheet.run())
-                .filter(wanted -> missing.isEmpty() || !way.readingsFirst(pass));
+                .filter(wanted -> reading.isEmpty() || !way.readingsFirst(pass));
         Optional<Question> question = step.check().questions().stream().filter(q -> pass.answer(q).isEmpty()).findFirst();
         Optional<Asked> register = CutVerbs.asked(sheet.line(step.number()).finding(), sheet.run());
         if (register.isPresent()) {
             return register.get();
         }
-        if (missing.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
+        if (reading.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
             return gauge.asked(step).filter(any -> sheet.run().chosen(step.number()).isPresent()).orElseGet(Asked.Nothing::new);
         }
-        return gauge.asked(step).or(() -> temperature).orElseGet(() -> missing.isEmpty()
-                ? new Asked.Answering(question.orElseThrow())
-                : new Asked.Reading(missing.get(0), slots.size() - missing.size(), slots.size(), sheet.plan().unit()));
+        return gauge.asked(step).or(() -> temperature).or(() -> reading).orElseGet(() -> new Asked.Answering(question.orElseThrow()));
+    }
+
+    private static Optional<Asked> reading(Sheet sheet, Step step, WayOfReading way, Run.Pass pass) {
+        if (sheet.line(step.number()).finding() instanceof RunOutFinding runOut) {
+            return new RunOutOrder(runOut).next(way.sweep(), sheet.plan().unit()).map(asked -> asked);
+        }
+        Map<String, Run.Reading> standing = pass.standing();
+        List<Slot> slots = step.check().slots();
+        List<Slot> missing = slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
+        return missing.stream().findFirst()
+                .map(next -> new Asked.Reading(next, slots.size() - missing.size(), slots.size(), sheet.plan().unit()));
     }
 }

@@ -3,13 +3,13 @@ package org.tenthwise.app.session;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.compute.comparison.FromMaster;
 import org.tenthwise.model.compute.thread.OverWires;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -103,19 +103,19 @@ final class Gate {
         return farOff(text, unit, Plausible.reading(plan, step.check(), setting, before).stream().toList());
     }
 
-    /** Against a highest and a lowest over a turn that are the wrong way round. */
-    static Optional<Objection> turn(Run.Pass pass, Event.ReadingTaken taken) {
-        Map<String, Run.Reading> standing = pass.standing();
-        Optional<Length> highest = length(standing, Check.RunOut.HIGHEST);
+    /** Against a highest and a lowest over a turn that are the wrong way round. @param setting of the gauge it is taken with */
+    static Optional<Objection> turn(Step step, Run.Pass pass, Optional<Setting> setting, Event.ReadingTaken taken) {
         Length read = taken.typed().length();
-        boolean reversed = taken.slot().equals(Check.RunOut.LOWEST) && highest.filter(read::isAbove).isPresent()
-                || taken.slot().equals(Check.RunOut.HIGHEST)
-                && length(standing, Check.RunOut.LOWEST).filter(read::isBelow).isPresent();
-        return reversed ? Optional.of(new Objection(Objection.Kind.WRONG_WAY_ROUND, taken.typed().text())) : Optional.empty();
+        return step.check() instanceof Check.RunOut runOut && runOut.rounds().stream().anyMatch(round ->
+                taken.slot().equals(round.lowest().key()) && length(pass, round.highest(), setting).filter(read::isAbove).isPresent()
+                || taken.slot().equals(round.highest().key()) && length(pass, round.lowest(), setting).filter(read::isBelow).isPresent())
+                ? Optional.of(new Objection(Objection.Kind.WRONG_WAY_ROUND, taken.typed().text())) : Optional.empty();
     }
 
-    private static Optional<Length> length(Map<String, Run.Reading> standing, String slot) {
-        return Optional.ofNullable(standing.get(slot)).map(reading -> reading.typed().length());
+    /** Read with another gauge, it says nothing of one read with this. */
+    private static Optional<Length> length(Run.Pass pass, Slot slot, Optional<Setting> setting) {
+        return Optional.ofNullable(pass.standing().get(slot.key())).filter(reading -> reading.setting().equals(setting))
+                .map(reading -> reading.typed().length());
     }
 
     /**

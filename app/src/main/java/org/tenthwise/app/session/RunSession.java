@@ -10,7 +10,6 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
@@ -32,7 +31,7 @@ import org.tenthwise.model.run.SignedAs;
  * nothing. Used from the one thread that owns the ledger.
  *
  * <p>Nothing of a run is kept here that the ledger does not hold, but the step looked at, what was typed of a gauge not set
- * yet, and the way of reading chosen before the first reading of a pass.
+ * yet, and the way of reading that was chosen.
  */
 public final class RunSession {
 
@@ -61,8 +60,7 @@ public final class RunSession {
     }
 
     public State state() {
-        return new State(sheet(), inHand, asked(), sheet().run().setting(inHand.number()), way.sweeping(inHand, pass()),
-                way.readingsFirst(pass()), Whereabouts.next(sheet(), inHand));
+        return new State(sheet(), inHand, asked(), sheet().run().setting(inHand.number()), way.readingsFirst(pass()), Whereabouts.next(sheet(), inHand));
     }
 
     public Reply goTo(int step) {
@@ -81,13 +79,9 @@ public final class RunSession {
         return gaugeVerbs;
     }
 
-    /** A run-out not yet begun is read as the highest and the lowest over a full turn, or at every angle. */
-    public Reply sweep(boolean wanted) {
-        if (!(inHand.check() instanceof Check.RunOut) || !pass().standing().isEmpty()) {
-            return refuse(Objection.Kind.NOT_ASKED_HERE);
-        }
-        way.sweep(wanted);
-        return Reply.taken(state());
+    /** What can be done with the turn of a run-out in hand. */
+    public TurnVerbs turn() {
+        return new TurnVerbs(this, book, way);
     }
 
     /** The temperatures of a pass not yet begun are taken before its readings, or wait until everything is read. */
@@ -189,7 +183,7 @@ public final class RunSession {
         Optional<Setting> setting = toSet.or(() -> sheet().run().setting(inHand.number()));
         Supplier<Event.ReadingTaken> taken = () -> new Event.ReadingTaken(inHand.number(), slot.key(), new Written(text, unit));
         Optional<Objection> objection = standing(gate.reading(inHand, text, unit, setting, pass()), onPurpose)
-                .or(() -> Gate.turn(pass(), taken.get())).or(() -> gate.sum(sheet().run().entries(), toSet, taken.get()));
+                .or(() -> Gate.turn(inHand, pass(), setting, taken.get())).or(() -> gate.sum(sheet().run().entries(), toSet, taken.get()));
         if (objection.isPresent()) {
             return Reply.refused(state(), objection.get());
         }

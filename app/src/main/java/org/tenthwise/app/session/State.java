@@ -5,8 +5,11 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Entry;
@@ -19,12 +22,11 @@ import org.tenthwise.model.run.Run;
  * @param inHand  step in hand
  * @param asked   what it wants next
  * @param setting what its gauge is set with; absent before it was set and for a step without gauge
- * @param sweep   whether a run-out in hand is read as highest and lowest
  * @param readingsFirst whether the temperatures, where they are needed, wait until everything is read
  * @param next    step that follows the one in hand: the next that is neither settled nor held; absent at the end
  */
-public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> setting, boolean sweep,
-                    boolean readingsFirst, Optional<Step> next) {
+public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> setting, boolean readingsFirst,
+                     Optional<Step> next) {
 
     public Line line() {
         return sheet.line(inHand.number());
@@ -68,6 +70,27 @@ public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> set
     public boolean figureBeginsNext() {
         return asked instanceof Asked.Nothing && line().settled()
                 && next.filter(step -> !step.check().slots().isEmpty()).isPresent();
+    }
+
+    /**
+     * Whether a run-out in hand is still to be read as one likes, over a full turn or by angle: nothing of what is asked is read yet.
+     * True where it could be turned to a full turn, false to readings by angle; absent where there is no choice.
+     */
+    public Optional<Boolean> otherTurn() {
+        return asked instanceof Asked.Reading reading && reading.taken() == 0 && line().finding() instanceof RunOutFinding runOut
+                ? Optional.of(!RunOutOrder.isOfATurn(runOut.check(), reading.slot())).filter(new RunOutOrder(runOut)::canTurnTo) : Optional.empty();
+    }
+
+    /** The one reading by angle so far of a turn in hand, which can be put to another place; absent where there is none, or more. */
+    public Optional<Measured> movable() {
+        boolean shut = asked instanceof Asked.Held || asked instanceof Asked.Closed;
+        return !shut && line().finding() instanceof RunOutFinding runOut
+                ? new RunOutOrder(runOut).alone().filter(read -> read.reading().setting().equals(setting)) : Optional.empty();
+    }
+
+    /** Where that reading can have been taken instead. */
+    public List<Slot> otherPlaces() {
+        return movable().map(read -> new RunOutOrder((RunOutFinding) line().finding()).otherPlaces(read)).orElse(List.of());
     }
 
     /** Where the step in hand stands in the plan, from 0. */

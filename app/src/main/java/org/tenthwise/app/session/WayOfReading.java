@@ -1,19 +1,16 @@
 package org.tenthwise.app.session;
 
-import java.util.List;
-import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Slot;
-import org.tenthwise.model.plan.Step;
+import java.util.Optional;
 import org.tenthwise.model.run.Run;
 
-/** How the pass in hand is read, as chosen before its first reading; what has been read then tells by itself. */
+/** How the pass in hand is read where somebody chose it; otherwise what has been read tells by itself. */
 final class WayOfReading {
 
-    private boolean sweep;
+    private Optional<Boolean> sweep = Optional.empty();
     private boolean readingsFirst;
 
     void sweep(boolean wanted) {
-        sweep = wanted;
+        sweep = Optional.of(wanted);
     }
 
     void readingsFirst(boolean wanted) {
@@ -21,22 +18,17 @@ final class WayOfReading {
     }
 
     void forget() {
-        sweep = false;
+        sweep = Optional.empty();
         readingsFirst = false;
     }
 
-    /** Whether a run-out is read as highest and lowest. */
-    boolean sweeping(Step step, Run.Pass pass) {
-        return step.check() instanceof Check.RunOut runOut && (sweep
-                || runOut.rounds().get(0).sweep().stream().anyMatch(slot -> pass.standing().containsKey(slot.key())));
+    /** Whether of a run-out a full turn was asked for, or readings by angle; absent where neither was. */
+    Optional<Boolean> sweep() {
+        return sweep;
     }
 
     /** Whether the temperatures wait until everything is read. */
     boolean readingsFirst(Run.Pass pass) {
         return readingsFirst || !pass.standing().isEmpty();
-    }
-
-    List<Slot> slots(Step step, Run.Pass pass) {
-        return step.check() instanceof Check.RunOut runOut && sweeping(step, pass) ? runOut.rounds().get(0).sweep() : step.check().slots();
     }
 }

@@ -44,10 +44,15 @@ public final class JawWords {
         return said("jaws.side", check, nearest);
     }
 
-    /** A place of the plan: what is under the needle, or the highest or the lowest; with the section where there are two. */
-    public String place(Check.RunOut check, Slot slot) {
+    /** A place of a turn: what is under the needle, or the highest or the lowest; with the section where there are two. */
+    private String ofTurn(Check.RunOut check, Slot slot) {
         return section(check, slot, slot.place().angle().map(angle -> under(check, angle))
                 .orElseGet(() -> words.say(slot.key().endsWith(Check.RunOut.HIGHEST) ? "jaws.highest" : "jaws.lowest")));
+    }
+
+    /** The same of any check; where there is no turn, the place as the plan names it. */
+    public String place(Check check, Slot slot) {
+        return check instanceof Check.RunOut runOut ? ofTurn(runOut, slot) : slot.place().name();
     }
 
     private String section(Check.RunOut check, Slot slot, String place) {

@@ -46,6 +46,8 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
+import org.tenthwise.app.ui.stood.StoodView;
+import org.tenthwise.app.ui.stood.StoodViewModel;
 import org.tenthwise.app.ui.strike.StrikeView;
 import org.tenthwise.app.ui.strike.StrikeViewModel;
 import org.tenthwise.app.ui.theme.Look;
@@ -122,6 +124,11 @@ public final class Screens implements Journey {
     @Override
     public void strike(RunSession session) {
         shell.show(new StrikeView(new StrikeViewModel(inHand(session), words, this), words, pictures, this));
+    }
+
+    @Override
+    public void stoodElsewhere(RunSession session) {
+        shell.show(new StoodView(new StoodViewModel(inHand(session), words, this), words, pictures, this));
     }
 
     @Override

@@ -244,7 +244,6 @@ class RunSessionTest {
             session.answer(Answer.YES);
         }
         session.goTo(RUN_OUT);
-        session.sweep(true);
         session.enter("0.015");
         session.enter("-0.010");
         assertEquals(Standing.FAIL, session.state().line().finding().verdict().standing());
@@ -266,7 +265,6 @@ class RunSessionTest {
     @Test
     void aLowestAboveTheHighestIsRefused() throws Exception {
         session.goTo(RUN_OUT);
-        session.sweep(true);
         session.enter("0.001");
         assertEquals(Objection.Kind.WRONG_WAY_ROUND, session.enter("0.002").objection().orElseThrow().kind());
         assertEquals(Optional.empty(), session.enter("0.001").objection());
@@ -297,6 +295,7 @@ class RunSessionTest {
         }
         session.goTo(RUN_OUT);
         assertInstanceOf(Check.RunOut.class, session.state().inHand().check());
+        session.turn().sweep(false);
         for (int i = 0; i < 8; i++) {
             session.enter("0.00" + i);
         }

@@ -31,6 +31,8 @@ import org.tenthwise.app.ui.shell.Journey.Saying;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
+import org.tenthwise.app.ui.stood.StoodView;
+import org.tenthwise.app.ui.stood.StoodViewModel;
 import org.tenthwise.app.ui.strike.StrikeView;
 import org.tenthwise.app.ui.strike.StrikeViewModel;
 import org.tenthwise.app.ui.words.WordsView;
@@ -99,6 +101,22 @@ class FormsScreenTest extends ScreenTest {
             choose(model.form(), 1);
             model.form().goOn();
             type(model.form(), LONG_WORDS.substring(0, 118));
+            return view;
+        });
+    }
+
+    @Test
+    void aFirstReadingTakenElsewhereHoldsEverywhere() {
+        RunSession session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
+        Workshop.must(() -> session.goTo(4));
+        for (String read : "0.040 0.000 0.033".split(" ")) {
+            Workshop.must(() -> session.enter(read));
+        }
+        seen("stood", "where", window -> {
+            StoodViewModel model = new StoodViewModel(workshop.inHand(session), words, workshop);
+            StoodView view = new StoodView(model, words, pictures(window), workshop);
+            model.load();
+            choose(model.form(), 2);
             return view;
         });
     }

@@ -76,6 +76,7 @@ public final class Workshop implements Journey, AutoCloseable {
                 session.answer(Answer.YES);
             }
             session.goTo(4);
+            session.turn().sweep(false);
             for (String read : "0.004 0.001 0.000 0.002 0.006 0.009 0.011 0.008".split(" ")) {
                 session.enter(read);
             }
@@ -146,6 +147,11 @@ public final class Workshop implements Journey, AutoCloseable {
     @Override
     public void strike(RunSession session) {
         went.add("strike " + session.id());
+    }
+
+    @Override
+    public void stoodElsewhere(RunSession session) {
+        went.add("stood elsewhere " + session.id());
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.tenthwise.checklists.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Round;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.TemperatureScale;
@@ -27,6 +29,7 @@ import org.tenthwise.model.run.Event;
 final class SamplePass {
 
     private static final String READINGS = "readings";
+    private static final String FAR = "far";
     private static final String ANSWERS = "answers";
     private static final String READING = "reading";
     private static final String ANSWER = "answer";
@@ -50,19 +53,39 @@ final class SamplePass {
     void read() {
         temperatures();
         Check check = step.check();
-        if (!check.slots().isEmpty()) {
-            pass.ifAny(READINGS, pass::list).ifPresent(list -> readings(READINGS, list.items(), check.slots()));
-        }
         if (check instanceof Check.RunOut runOut) {
-            runOut.rounds().get(0).sweep().forEach(slot -> pass.ifAny(slot.key(), pass::any)
-                    .ifPresent(value -> readings(slot.key(), items(value), List.of(slot))));
-            if (pass.has(READINGS) && (pass.has(Check.RunOut.HIGHEST) || pass.has(Check.RunOut.LOWEST))) {
-                pass.problem(READINGS, "give the readings at the angles, or \"highest\" and \"lowest\", not both");
-            }
+            turns(runOut.rounds());
+        } else if (!check.slots().isEmpty()) {
+            readings(pass, check.slots());
         }
         if (!check.questions().isEmpty()) {
             pass.ifAny(ANSWERS, pass::list).ifPresent(list -> answers(list.items(), check.questions()));
         }
+    }
+
+    /** Of a run-out: a full turn at every section, then the readings by angle. Those of the second section stand in a table. */
+    private void turns(List<Round> rounds) {
+        List<Keys> places = new ArrayList<>(List.of(pass));
+        if (rounds.size() > 1) {
+            pass.ifAny(FAR, pass::table).ifPresent(table -> places.add(pass.inside(FAR, table)));
+        }
+        for (int i = 0; i < places.size(); i++) {
+            Keys keys = places.get(i);
+            sweep(keys, Check.RunOut.HIGHEST, rounds.get(i).highest());
+            sweep(keys, Check.RunOut.LOWEST, rounds.get(i).lowest());
+        }
+        for (int i = 0; i < places.size(); i++) {
+            readings(places.get(i), rounds.get(i).byAngle());
+        }
+        places.stream().skip(1).forEach(Keys::finish);
+    }
+
+    private void sweep(Keys keys, String key, Slot slot) {
+        keys.ifAny(key, keys::any).ifPresent(value -> readings(keys, key, items(value), List.of(slot)));
+    }
+
+    private void readings(Keys keys, List<Slot> slots) {
+        keys.ifAny(READINGS, keys::list).ifPresent(list -> readings(keys, READINGS, list.items(), slots));
     }
 
     /** One value, or several in a list of which all but the last were struck out. */
@@ -70,31 +93,31 @@ final class SamplePass {
         return value instanceof RawList list ? list.items() : List.of(value);
     }
 
-    private void readings(String key, List<RawValue> items, List<Slot> slots) {
+    private void readings(Keys keys, String key, List<RawValue> items, List<Slot> slots) {
         int taken = 0;
         for (RawValue item : items) {
             if (item instanceof RawTable table && !table.values().containsKey(READING)) {
-                anotherGauge(key, table);
+                anotherGauge(keys, key, table);
                 continue;
             }
-            if (taken < slots.size() && reading(item, slots.get(taken))) {
+            if (taken < slots.size() && reading(keys, item, slots.get(taken))) {
                 continue;
             }
             taken++;
         }
         if (taken > slots.size()) {
-            pass.problem(key, "%d readings, and the plan has room for %d".formatted(taken, slots.size()));
+            keys.problem(key, "%d readings, and the plan has room for %d".formatted(taken, slots.size()));
         }
     }
 
     /** @return whether it was struck out, so that its place is still free */
-    private boolean reading(RawValue item, Slot slot) {
+    private boolean reading(Keys where, RawValue item, Slot slot) {
         if (!(item instanceof RawTable table)) {
-            Typed.figure(pass, item, plan.unit()).ifPresent(typed ->
+            Typed.figure(where, item, plan.unit()).ifPresent(typed ->
                     events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
             return false;
         }
-        Keys keys = pass.inside(READING, table);
+        Keys keys = where.inside(READING, table);
         Typed.figure(keys, READING, Typed.unit(keys, plan.unit())).ifPresent(typed ->
                 events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
         return more(keys);
@@ -111,14 +134,14 @@ final class SamplePass {
         return keys.has(STRUCK);
     }
 
-    private void anotherGauge(String key, RawTable table) {
+    private void anotherGauge(Keys where, String key, RawTable table) {
         Optional<Check.Means> means = step.check().means();
         if (means.isEmpty() || !table.values().containsKey(SampleGauges.GAUGE)) {
-            pass.problem(table.spot(), means.isEmpty() ? "\"%s\" is missing".formatted(READING)
+            where.problem(table.spot(), means.isEmpty() ? "\"%s\" is missing".formatted(READING)
                     : "a table in \"%s\" has \"reading\", or \"gauge\" where another gauge is taken from here on".formatted(key));
             return;
         }
-        Keys keys = pass.inside("another gauge", table);
+        Keys keys = where.inside("another gauge", table);
         gauges.setting(keys, means.get(), plan.unit()).ifPresent(laid -> events.set(step.number(), laid));
         keys.finish();
     }

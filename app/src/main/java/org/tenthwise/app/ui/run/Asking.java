@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.run.RunShown.Act;
@@ -22,6 +23,7 @@ import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
@@ -42,7 +44,7 @@ final class Asking {
         Asked asked = state.asked();
         String unit = state.sheet().plan().unit().symbol();
         if (asked instanceof Asked.Reading reading) {
-            return new Panel.Pad(words.say("run.reading", reading.taken() + 1, reading.of(), reading.slot().place().name()),
+            return new Panel.Pad(words.say("run.reading", reading.taken() + 1, reading.of(), place(state, reading.slot())),
                     unit, last(state).map(measured -> words.say("run.last", comesTo(state, measured))).orElse(""), "");
         }
         if (asked instanceof Asked.Certified certified) {
@@ -84,6 +86,10 @@ final class Asking {
         return asked instanceof Asked.Closed ? new Panel.Ask(words.say("run.closed"), List.of()) : done(state, unit);
     }
 
+    private String place(State state, Slot slot) {
+        return new JawWords(words).place(state.inHand().check(), slot);
+    }
+
     /** The master or the wires lie with the gauge, and are as warm. */
     private String whose(State state, Body body) {
         return body == Body.PART ? words.say("run.temperature.part") : words.say("run.temperature.gauge",
@@ -100,7 +106,7 @@ final class Asking {
                     words.say(words.key("run.answer", answer.question()), answer.answer())), List.of());
         }
         return last(state).<Panel>map(measured -> new Panel.Pad(
-                words.say("run.taken", measured.slot().place().name()), unit, corrected(state, measured),
+                words.say("run.taken", place(state, measured.slot())), unit, corrected(state, measured),
                 Figures.read(measured.reading().typed(), state.sheet().plan().unit()))).orElseGet(() -> new Panel.Ask(words.say("run.taken-all"), List.of()));
     }
 
@@ -171,6 +177,9 @@ final class Asking {
     private Commit unsettled(State state) {
         Finding finding = state.line().finding();
         Standing standing = finding.verdict().standing();
+        if (standing == Standing.PASS && state.line().settled() && state.asked() instanceof Asked.Reading) {
+            return settled(state);
+        }
         if (standing != Standing.OPEN && Plausible.spoils(finding)) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
@@ -187,7 +196,7 @@ final class Asking {
         if (standing == Standing.FAIL) {
             return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
         }
-        if (standing == Standing.UNPROVEN) {
+        if (standing == Standing.UNPROVEN && !(state.asked() instanceof Asked.Reading)) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
         if (state.asked() instanceof Asked.Nothing && !finding.step().check().restsOn().isEmpty()) {
@@ -206,16 +215,17 @@ final class Asking {
         boolean out = standing != Standing.PASS && standing != Standing.OPEN;
         boolean gauged = state.inHand().check().means().map(Check.Means::kind).filter(kind -> kind != GaugeKind.LIMIT_GAUGE)
                 .isPresent();
-        return new Allowed(state.mayBeginPass(), gauged && (open || !state.settingsHere().isEmpty()), open && out, !state.pass().isEmpty() && open, otherWay(state, open));
+        return new Allowed(state.mayBeginPass(), gauged && (open || !state.settingsHere().isEmpty()), open && out, !state.pass().isEmpty() && open, otherWay(state));
     }
 
-    private Optional<OtherWay> otherWay(State state, boolean open) {
+    private Optional<OtherWay> otherWay(State state) {
         if (state.turnable()) {
             return Optional.of(new OtherWay(words.say(state.readingsFirst() ? "run.temperature.first" : "run.temperature.after"),
                     new Meaning.ReadingsFirst(!state.readingsFirst())));
         }
-        return open && state.inHand().check() instanceof Check.RunOut && state.pass().standing().isEmpty()
-                ? Optional.of(new OtherWay(words.say(state.sweep() ? "run.sweep.off" : "run.sweep.on"), new Meaning.Sweep(!state.sweep())))
-                : Optional.empty();
+        if (state.movable().isPresent()) {
+            return Optional.of(new OtherWay(words.say("run.stood"), new Meaning.StoodElsewhere()));
+        }
+        return state.otherTurn().map(sweep -> new OtherWay(words.say(sweep ? "run.sweep.on" : "run.sweep.off"), new Meaning.Sweep(sweep)));
     }
 }

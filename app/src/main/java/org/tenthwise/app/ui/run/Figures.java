@@ -235,7 +235,7 @@ final class Figures implements Typing {
         show.accept(reply.state());
         if (queue.waiting() == 0) {
             queue.stop();
-        } else if (reading && reply.state().asked() instanceof Asked.Reading) {
+        } else if (reading && reply.state().asked() instanceof Asked.Reading next && next.taken() > 0) {
             sendNext();
         } else {
             List<String> left = queue.stop();

@@ -105,6 +105,10 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
         record Sweep(boolean on) implements Meaning {
         }
 
+        /** The first reading of a turn was taken at another place. */
+        record StoodElsewhere() implements Meaning {
+        }
+
         /** The temperatures wait until everything is read, or come before the readings. */
         record ReadingsFirst(boolean on) implements Meaning {
         }
@@ -139,7 +143,7 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
     public record Allowed(boolean again, boolean gauge, boolean dispose, boolean strike, Optional<OtherWay> otherWay) {
     }
 
-    /** The key that leads to the other way of reading, and what it means. */
+    /** The key that leads to the other way of reading or to the place where the first was taken, and what it means. */
     public record OtherWay(String label, Meaning meaning) {
     }
 }

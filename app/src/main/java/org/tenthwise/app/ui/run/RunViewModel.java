@@ -159,7 +159,9 @@ public final class RunViewModel implements Typing {
         } else if (meaning instanceof Meaning.Counts counts) {
             ask(() -> session.machine(counts.register(), new Aim.Middle()));
         } else if (meaning instanceof Meaning.Sweep sweep) {
-            ask(() -> session.sweep(sweep.on()));
+            ask(() -> session.turn().sweep(sweep.on()));
+        } else if (meaning instanceof Meaning.StoodElsewhere) {
+            journey.stoodElsewhere(session);
         } else if (meaning instanceof Meaning.ReadingsFirst first) {
             ask(() -> session.readingsFirst(first.on()));
         }

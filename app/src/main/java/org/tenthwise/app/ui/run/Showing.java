@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.picture.Pictures;
+import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.GaugeWords;
+import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.StepFigures;
@@ -93,12 +95,17 @@ final class Showing {
         Step step = state.inHand();
         String drawing = StepFigures.limits(step).flatMap(Limits::origin).map(origin -> worked(step, origin))
                 .orElseGet(() -> step.drawing().isEmpty() ? sentences.limits(step) : step.drawing());
-        return new InHand(step.number(), step.name(), drawing, new TouchWords(words).withGauge(step, new GaugeWords(words).line(state.sheet().run(), step)), method(step),
+        return new InHand(step.number(), step.name(), drawing, new TouchWords(words).withGauge(step, new GaugeWords(words).line(state.sheet().run(), step)), method(state),
                 step.caution().orElse(""), statement(step.check()));
     }
 
-    /** The words of the plan; how a comparing bore gauge is read is said whatever the plan says. */
-    private String method(Step step) {
+    /** The words of the plan; how a comparing bore gauge is read, and which way work is turned that is read by angle, is said whatever it says. */
+    private String method(State state) {
+        Step step = state.inHand();
+        if (step.check() instanceof Check.RunOut runOut) {
+            boolean byAngle = state.asked() instanceof Asked.Reading asked && asked.slot().place().angle().isPresent();
+            return byAngle ? (step.method() + " " + new JawWords(words).turning(runOut)).strip() : step.method();
+        }
         boolean rocked = step.check().means().filter(means -> means.kind() == GaugeKind.BORE_GAUGE).isPresent();
         return rocked ? (step.method() + " " + words.say("run.rock")).strip() : step.method();
     }

@@ -23,6 +23,9 @@ public interface Journey {
     /** Strike out a reading or an answer of the step in hand. */
     void strike(RunSession session);
 
+    /** Put the first reading of a turn to the place it was taken at. */
+    void stoodElsewhere(RunSession session);
+
     /** What becomes of the step in hand, which did not pass. */
     void dispose(RunSession session);
 

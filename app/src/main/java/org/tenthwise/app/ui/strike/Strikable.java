@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Slot;
@@ -46,9 +47,11 @@ record Strikable(long entry, String reads) {
 
     private static String reading(Words words, Step step, Run.Reading reading) {
         String figure = Figures.written(reading.typed()) + " " + reading.typed().unit().symbol();
-        return slot(step.check(), reading.slot()).map(slot -> slot.repeat() == 1
-                ? words.say("strike.reading", figure, slot.place().name())
-                : words.say("strike.reading-again", figure, slot.place().name(), slot.repeat())).orElse(figure);
+        return slot(step.check(), reading.slot()).map(slot -> {
+            String place = new JawWords(words).place(step.check(), slot);
+            return slot.repeat() == 1 ? words.say("strike.reading", figure, place)
+                    : words.say("strike.reading-again", figure, place, slot.repeat());
+        }).orElse(figure);
     }
 
     private static Optional<Slot> slot(Check check, String key) {

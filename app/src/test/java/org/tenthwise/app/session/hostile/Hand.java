@@ -76,7 +76,7 @@ final class Hand {
                 }
             }
             case 6 -> session = shop.open(session.id());
-            case 7 -> session.sweep(random.nextBoolean());
+            case 7 -> session.turn().sweep(random.nextBoolean());
             case 8 -> session.readingsFirst(random.nextBoolean());
             case 9, 10 -> session.cutOnThese(random.nextInt(9) == 0 ? " " : "The rest is behind the live centre");
             case 11 -> machine();

@@ -12,7 +12,7 @@ import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
 
 /** A ledger that is gone with the test, quick enough for hundreds of thousands of runs. What goes in comes out as it would be read. */
-final class MemoryLedger implements Ledger {
+public final class MemoryLedger implements Ledger {
 
     private final List<Entry> entries = new ArrayList<>();
 

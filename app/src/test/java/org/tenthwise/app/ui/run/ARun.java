@@ -45,6 +45,7 @@ final class ARun implements AutoCloseable {
             session.answer(Answer.YES);
         }
         session.goTo(RUN_OUT);
+        session.turn().sweep(false);
         enter("0.000", "0.002", "0.004", "0.005", "0.004", "0.002", "0.000", "-0.001");
         session.goTo(step);
         return this;

@@ -397,7 +397,6 @@ class RunHandlingTest extends RunAtHand {
         run.session.goTo(ARun.RUN_OUT);
         run(() -> {
             Scene scene = opened().scene();
-            press(scene, "again");
             type(scene, "0.015\n0.003\n");
         });
         assertEquals(Standing.PASS, run.session.state().line().finding().verdict().standing());

@@ -29,6 +29,11 @@ class RunScreenTest extends RunAtHand {
     @Test
     void aRunOutThatFailsHoldsEverywhere() throws Exception {
         run.session.goTo(ARun.RUN_OUT);
+        run.enter("0.002", "-0.040");
+        seen("run-out-by-angle");
+        run.enter("0.000");
+        seen("run-out-one-by-angle");
+        run.session.strikeOut(run.session.state().movable().orElseThrow().reading().entry().seq(), "Gauge slipped");
         run.enter("0.000", "-0.011", "-0.028", "-0.038", "-0.038", "-0.026", "-0.011", "-0.001");
         seen("run-out-fail");
     }

@@ -39,6 +39,11 @@ final class Ways implements Journey {
     }
 
     @Override
+    public void stoodElsewhere(RunSession session) {
+        asked.add("stood elsewhere");
+    }
+
+    @Override
     public void dispose(RunSession session) {
         asked.add("dispose");
     }

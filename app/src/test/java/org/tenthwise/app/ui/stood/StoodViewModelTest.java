@@ -1,0 +1,65 @@
+package org.tenthwise.app.ui.stood;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.run.Run;
+
+class StoodViewModelTest {
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+    private RunSession session;
+    private StoodViewModel model;
+
+    @BeforeEach
+    void afterTheFirstByAngle() {
+        workshop = new Workshop(folder);
+        session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
+        Workshop.must(() -> session.goTo(4));
+        for (String read : List.of("0.040", "0.000", "0.033")) {
+            Workshop.must(() -> session.enter(read));
+        }
+        model = new StoodViewModel(workshop.inHand(session), workshop.words, workshop);
+        model.load();
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    @Test
+    void thePlacesRoundTheTurnAreTheReadyAnswers() {
+        assertEquals(List.of("half-way from jaw 1 to jaw 2", "jaw 2 under the needle", "half-way from jaw 2 to jaw 3", "jaw 3 under the needle",
+                "half-way from jaw 3 to jaw 4", "jaw 4 under the needle", "half-way from jaw 4 to jaw 1"), places(model.form().fields().get(0)));
+    }
+
+    private static <T> List<String> places(Field<T> field) {
+        return field.choice().offeredProperty().get().stream().map(field::reads).toList();
+    }
+
+    private static <T> void choose(Field<T> field, int which) {
+        field.choice().choose(field.choice().offeredProperty().get().get(which));
+    }
+
+    @Test
+    void theReadingIsStruckOutWithWhereItWasTakenAndKeptThere() {
+        choose(model.form().fields().get(0), 3);
+        model.form().goOn();
+        assertEquals(List.of("back"), workshop.went());
+        Run.Reading struck = session.state().pass().readings().get(2);
+        assertEquals("The place was another: jaw 3 under the needle", struck.struck().orElseThrow().reason());
+        assertEquals("0.033", session.state().pass().standing().get("5.1").typed().text());
+    }
+}
