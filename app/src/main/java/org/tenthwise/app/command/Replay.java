@@ -84,6 +84,10 @@ final class Replay {
     private void play(Event event, boolean meant) throws CouldNotRun, CouldNotSave {
         if (event instanceof Event.GaugeKnown known) {
             gauges.put(known.gauge().id(), known.gauge());
+        } else if (event instanceof Event.MachineKnown known) {
+            taken(session.machine(known.register(), known.usual()));
+        } else if (event instanceof Event.CutOnThese signed) {
+            taken(session.cutOnThese(signed.reason()));
         } else if (event instanceof Event.GaugeSet set) {
             set(set.setting(), meant);
         } else if (event instanceof Event.ReadingTaken taken) {
@@ -199,6 +203,9 @@ final class Replay {
         }
         if (event instanceof Event.PassBegun pass) {
             return pass.step();
+        }
+        if (event instanceof Event.CutOnThese signed) {
+            return signed.step();
         }
         if (event instanceof Event.DoubtFlagged doubt) {
             return doubt.step();

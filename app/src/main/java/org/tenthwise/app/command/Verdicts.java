@@ -1,41 +1,61 @@
 package org.tenthwise.app.command;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 
-/** A sheet in lines of text: number, name, value, verdict and distance of every characteristic, in columns. */
+/**
+ * A sheet in lines of text: number, name, value, verdict and distance of every characteristic, in columns; behind them what the
+ * cuts so far took off, what to do about one that did not pass, and what was signed.
+ */
 final class Verdicts {
 
     private final Sentences sentences;
+    private final Advice advice;
+    private final CutsTold cuts;
     private final Words words;
 
     Verdicts(Words words) {
         this.sentences = new Sentences(words);
+        this.advice = new Advice(words);
+        this.cuts = new CutsTold(words);
         this.words = words;
     }
 
     List<String> of(Sheet sheet) {
-        return Columns.laid(sheet.lines().stream().map(this::row).toList());
+        return Columns.laid(sheet.lines().stream().map(line -> row(line, sheet.run().register())).toList());
     }
 
-    private List<String> row(Line line) {
+    private List<String> row(Line line, Optional<Register> register) {
         String number = String.valueOf(line.step().number());
         return List.of(line.step().number() < 10 ? " " + number : number, line.step().name(), sentences.value(line.finding()),
-                sentences.standing(line.finding()), added(line));
+                sentences.standing(line.finding()), added(line, register));
     }
 
-    private String added(Line line) {
+    /** The advice on the next cut tells of the last one. */
+    private List<String> cuts(Line line, Optional<Register> register, String next) {
+        List<String> told = cuts.told(line, register);
+        boolean lastIsSaid = !told.isEmpty() && !next.isEmpty() && line.finding().proposal().isPresent();
+        return lastIsSaid ? told.subList(0, told.size() - 1) : told;
+    }
+
+    private String added(Line line, Optional<Register> register) {
         if (line.held()) {
             return words.say("walk.held", line.waitingFor().stream().map(String::valueOf).collect(Collectors.joining(", ")));
         }
         String distance = sentences.distance(line.finding());
         String disposed = sentences.disposition(line);
-        return Stream.of(distance, disposed.isEmpty() ? "" : words.say("walk.signed", disposed), sentences.repaired(line))
+        String next = line.finding().verdict().passed() || !disposed.isEmpty() ? "" : advice.next(line);
+        return Stream.concat(Stream.of(distance), Stream.concat(cuts(line, register, next).stream(),
+                        Stream.of(next, disposed.isEmpty() ? "" : words.say("walk.signed", disposed), sentences.repaired(line))))
                 .filter(said -> !said.isEmpty()).collect(Collectors.joining(" "));
     }
 }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.tenthwise.app.export.CouldNotExport;
 import org.tenthwise.app.session.Beginning;
 import org.tenthwise.app.session.GaugeRack;
+import org.tenthwise.app.session.MachineRack;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.CouldNotOpen;
@@ -33,7 +34,7 @@ import picocli.CommandLine.Spec;
 /** Walks a part through its checks with the readings of a file. */
 @Command(name = "walk", customSynopsis = "tenthwise walk PLAN --readings FILE --store DB --out DIR",
         description = "Walks a part through its checks with the readings of a file, prints a line for every "
-        + "characteristic and leaves the record.",
+        + "characteristic, with what to do about one that did not pass, and leaves the record.",
         footer = {"", "Demo readings that come along: LG-2207-pass, LG-2207-fail, WB-118-pass, WB-118-fail.",
             "Exit codes: 0 it conforms and nobody signed against it; 1 not so, by concession, or not as expected; 2 it could not be done."})
 final class WalkPlan implements Callable<Integer> {
@@ -108,10 +109,18 @@ final class WalkPlan implements Callable<Integer> {
         throw new CouldNotRun(CheckPlans.lines(named, ((SampleReading.Bad) reading).problems()));
     }
 
-    /** Refuses a gauge that the store knows with the other sense: one of the two would turn every size round its master. */
+    /**
+     * Refuses a gauge that the store knows with the other sense: one of the two would turn every size round its master. Refuses a
+     * machine whose register the store has the other way: one of the two would cut twice what was meant, or half.
+     */
     private static void agree(Ledger ledger, Sample sample) throws CouldNotRun {
         GaugeRack rack = new GaugeRack(ledger);
+        MachineRack machines = new MachineRack(ledger);
         for (Event event : sample.events()) {
+            if (event instanceof Event.MachineKnown told && machines.find(told.machine()).filter(kept -> kept.register() != told.register()).isPresent()) {
+                throw new CouldNotRun("The store and the readings file do not agree how the register of %s counts. ".formatted(told.machine())
+                        + "Find out at the machine which is right; nothing was taken.");
+            }
             if (event instanceof Event.GaugeKnown known) {
                 Gauge told = known.gauge();
                 Optional<Gauge> kept = rack.find(told.id(), told.kind());

@@ -6,16 +6,16 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
 /** The machines whose register the shop has been asked, from the ledger. What was told last counts. */
-final class MachineRack {
+public final class MachineRack {
 
     private final KeptEntries kept;
 
-    MachineRack(KeptEntries kept) {
+    public MachineRack(KeptEntries kept) {
         this.kept = kept;
     }
 
     /** Absent as well for a machine without a name: the next run without one may be on another. */
-    Optional<Event.MachineKnown> find(String machine) {
+    public Optional<Event.MachineKnown> find(String machine) {
         return machine.isEmpty() ? Optional.empty() : kept.entries(Entry.SHOP).stream().map(Entry::event)
                 .flatMap(event -> event instanceof Event.MachineKnown known && known.machine().equals(machine)
                         ? Optional.of(known).stream() : Optional.<Event.MachineKnown>empty().stream())

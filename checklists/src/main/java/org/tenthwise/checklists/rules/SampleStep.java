@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.checklists.format.RawTable;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
@@ -14,6 +15,8 @@ import org.tenthwise.model.run.Event;
 final class SampleStep {
 
     private static final String PASS = "pass";
+    private static final String WHY = "why";
+    private static final String CUT_ON_THESE = "cut_on_these";
     private static final String CONCESSION = "concession";
     private static final String CARRY_ON = "carry_on";
     private static final String REWORK = "rework";
@@ -44,6 +47,7 @@ final class SampleStep {
             Keys pass = keys.inside(PASS, table);
             (pass.has(SampleGauges.GAUGE) ? setting(pass, gauges) : usual).ifPresent(set -> events.set(number, set));
             new SamplePass(pass, step, plan, gauges, events).read();
+            cutOnThese(pass).ifPresent(events::add);
             ended(pass).ifPresent(events::add);
             pass.finish();
         }
@@ -64,12 +68,22 @@ final class SampleStep {
         return step.check().means().flatMap(means -> gauges.setting(of, means, plan.unit()));
     }
 
+    /** Why a pass with places or temperatures missing was cut on all the same. */
+    private Optional<Event> cutOnThese(Keys pass) {
+        Optional<String> reason = pass.ifAny(CUT_ON_THESE, pass::prose);
+        boolean cuts = pass.ifAny(WHY, key -> pass.isText(key) ? pass.text(key) : Optional.empty()).filter(SamplePass.word(Event.PassBegun.Why.CUT)::equals).isPresent();
+        if (pass.has(CUT_ON_THESE) && !(cuts && (step.check() instanceof Check.Size || step.check() instanceof Check.OverWires))) {
+            pass.problem(CUT_ON_THESE, "\"%s\" is for a pass of a size that ends with \"why\" \"cut\"".formatted(CUT_ON_THESE));
+        }
+        return reason.map(words -> new Event.CutOnThese(step.number(), words));
+    }
+
     /** What an earlier pass ended with: the work was cut, moved or measured again, or given into rework or repair. */
     private Optional<Event> ended(Keys pass) {
         if (pass.has(REWORK) || pass.has(REPAIR)) {
             return disposed(pass, REWORK, Disposition.REWORK).or(() -> disposed(pass, REPAIR, Disposition.REPAIR));
         }
-        return pass.word("why", WHYS, SamplePass::word).map(why -> new Event.PassBegun(step.number(), why));
+        return pass.word(WHY, WHYS, SamplePass::word).map(why -> new Event.PassBegun(step.number(), why));
     }
 
     private Optional<Event> disposed(Keys of, String key, Disposition disposition) {

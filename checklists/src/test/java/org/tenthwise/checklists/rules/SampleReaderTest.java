@@ -16,10 +16,12 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -52,6 +54,31 @@ class SampleReaderTest {
             id = "MC-3"
             kind = "micrometer"
             """;
+
+    @Test
+    void howTheRegisterOfTheMachineCountsIsSaidFirst() {
+        String steps = "[[step]]\nnumber = 1\n";
+        assertEquals(new Event.MachineKnown("Lathe 4", Register.RADIUS, new Aim.Third()),
+                sample(HEAD.replace("by =", "register = \"radius\"\nusual_aim = \"third\"\nby ="), steps).events().get(0));
+        assertEquals(new Event.MachineKnown("Lathe 4", Register.DIAMETER, new Aim.Middle()),
+                sample(HEAD.replace("by =", "register = \"diameter\"\nby ="), steps).events().get(0));
+    }
+
+    @Test
+    void aShortPassThatWasCutOnHasItsReasonBeforeTheCut() {
+        List<Event> events = sample("""
+                [[step]]
+                number = 9
+                gauge = "MC-3"
+
+                [[step.pass]]
+                readings = ["48.2"]
+                cut_on_these = "The other end is behind the centre."
+                why = "cut"
+                """).events();
+        int signed = events.indexOf(new Event.CutOnThese(9, "The other end is behind the centre."));
+        assertEquals(new Event.PassBegun(9, Event.PassBegun.Why.CUT), events.get(signed + 1));
+    }
 
     @Test
     void theHeadBeginsTheRun() {
@@ -244,7 +271,11 @@ class SampleReaderTest {
     }
 
     private static Sample sample(String text) {
-        return assertInstanceOf(SampleReading.Good.class, new SampleReader().read(HEAD + "\n" + text, PLAN)).sample();
+        return sample(HEAD, text);
+    }
+
+    private static Sample sample(String head, String text) {
+        return assertInstanceOf(SampleReading.Good.class, new SampleReader().read(head + "\n" + text, PLAN)).sample();
     }
 
     private static Written mm(String figure) {
