@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -61,6 +63,21 @@ class TakingOverTest {
             assertEquals(8, ledger.head().seq()); // taken over once
             assertEquals(4, ledger.runHead("run-1").place());
             assertTrue(ledger.verify().whole());
+        }
+    }
+
+    @Test
+    void aStoreWhoseRunsAreTiedGetsNoMoreEntriesAndAnOlderReleaseIsKeptOff() throws Exception {
+        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+            assertEquals(7, ledger.head().seq());
+        }
+        Sample.behindItsBack(store, "PRAGMA user_version = 2");
+        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+            assertEquals(7, ledger.head().seq());
+            assertTrue(ledger.verify().whole());
+        }
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + store)) {
+            assertEquals(Schema.NEWEST, Schema.step(connection));
         }
     }
 

@@ -1,0 +1,3 @@
+-- From here on entries may say what releases that know step 2 alone cannot read: how a machine counts, a cut on part of the
+-- readings, a repair and its document, how a gauge touched, degrees Fahrenheit, the two ends of a limit gauge asked alike, a
+-- second section of a run-out. The tables and the entries there are stay as they are.
