@@ -1,6 +1,5 @@
 package org.tenthwise.app.text;
 
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,12 +25,14 @@ public final class Remarks {
     private final Words words;
     private final Sentences sentences;
     private final Heat heat;
+    private final RunOutRemarks runOuts;
     private final TouchWords touch;
 
     public Remarks(Words words) {
         this.words = words;
         this.sentences = new Sentences(words);
         this.heat = new Heat(words);
+        this.runOuts = new RunOutRemarks(words);
         this.touch = new TouchWords(words);
     }
 
@@ -71,7 +72,7 @@ public final class Remarks {
 
     private List<String> others(Finding finding) {
         if (finding instanceof RunOutFinding runOut) {
-            return of(runOut);
+            return runOuts.of(runOut);
         }
         if (finding instanceof SizeFinding size) {
             return of(size);
@@ -80,19 +81,6 @@ public final class Remarks {
             return plug.contradiction().map(c -> List.of(words.say("contradiction", c))).orElse(List.of());
         }
         return finding instanceof WiresFinding wires ? of(wires) : List.of();
-    }
-
-    private List<String> of(RunOutFinding finding) {
-        List<String> said = new ArrayList<>();
-        StepFigures figures = StepFigures.of(finding);
-        finding.refusal().ifPresent(why -> said.add(words.say("run-out.no-circle", words.say("run-out.refusal", why))));
-        finding.fit().ifPresent(fit -> {
-            said.add(words.say("run-out.off-centre", figures.withUnit(fit.eccentricity()),
-                    Figures.number(fit.highAtDegrees().setScale(0, RoundingMode.HALF_EVEN))));
-            said.add(finding.near().byAngle().size() == 3 ? words.say("run-out.form-unknown")
-                    : words.say("run-out.form", figures.withUnit(fit.residual())));
-        });
-        return said;
     }
 
     private List<String> of(SizeFinding finding) {

@@ -2,7 +2,6 @@ package org.tenthwise.app.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.model.compute.roundness.Eccentricity;
 import org.tenthwise.model.compute.roundness.Move;
@@ -72,7 +71,7 @@ final class TruingAdvice {
     private List<String> at(RunOutFinding finding, AtSection at, List<Move> moves, StepFigures figures) {
         List<String> said = new ArrayList<>();
         if (!moves.isEmpty() && finding.sections().size() > 1) {
-            at.section().ifPresent(section -> said.add(words.say("true-up.at", capital(section.name()))));
+            at.section().ifPresent(section -> said.add(words.say("true-up.at", RunOutRemarks.capital(section.name()))));
         }
         for (int i = 0; i < moves.size(); i++) {
             boolean again = i > 0 && moves.get(i - 1).getClass() == moves.get(i).getClass();
@@ -105,10 +104,6 @@ final class TruingAdvice {
 
     private String side(RunOutFinding finding, Eccentricity from) {
         return jaws.side(finding.check(), from.highAtDegrees());
-    }
-
-    private static String capital(String name) {
-        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     private String at(AtSection at) {

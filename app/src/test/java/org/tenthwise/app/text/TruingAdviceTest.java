@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -97,6 +98,13 @@ class TruingAdviceTest {
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE).nearSwept("0.021", "0.000")));
     }
 
+    /** 0.009 between points and a turn read to 0.01 is no contradiction; nor do noughts left away make the points coarse. */
+    @Test
+    void aTurnReadOnACoarseIndicatorDoesNotContradictFinePoints() {
+        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over jaw 1 has fallen by 0.0145. All tight. Sweep again.",
+                told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.029", "0.0145", "0", "0.0145").nearSwept("0.02", "0")));
+    }
+
     @Test
     void nothingWorthMovingIsSaid() {
         assertEquals("Nothing stands off centre enough to move it by; 0.020 mm is form. Sweep again, with a finer indicator if there is one.",
@@ -127,5 +135,20 @@ class TruingAdviceTest {
     void noJawIsNamedOfWhatHasNone() {
         Stream.of(Holding.values()).filter(holding -> holding.jaws() == 0).forEach(holding ->
                 assertFalse(told(RunOutAtHand.one(holding).near(TOWARDS_ONE)).contains("jaw"), holding::key));
+    }
+
+    /** e at the near one (0.016, 0), at the far one (0.046, 0.040): 2 √(0.046² + 0.040²) = 0.1219; the lean is 3-4-5. */
+    @Test
+    void theAxisIsToldFromBothSections() {
+        assertEquals(List.of("Near the jaws: off centre by 0.016 mm, high at jaw 1.", "Far out: off centre by 0.061 mm, high half-way from jaw 1 to jaw 2.",
+                "Leans by 0.050 mm over 130 of length, high half-way from jaw 1 to jaw 2.", "Coaxial error between the sections 0.122 mm.",
+                "Out of round 0.000 mm stays after the move."), new Remarks(WORDS).of(
+                        RunOutAtHand.twoByFour(Holding.FOUR_JAW).near("0.032", "0.016", "0.000", "0.016").far("0.046", "0.040", "-0.046", "-0.040").finding()));
+    }
+
+    @Test
+    void nothingStaysAfterAMoveWhereNothingIsMoved() {
+        assertEquals(List.of("Off centre by 0.006 mm, high at jaw 1.", "Out of round 0.002 mm."), new Remarks(WORDS).of(
+                RunOutAtHand.one(Holding.FOUR_JAW).near("0.013", "0.005", "0.001", "0.005").nearSwept("0.013", "0.000").finding()));
     }
 }

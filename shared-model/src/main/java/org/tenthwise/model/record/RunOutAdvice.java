@@ -2,6 +2,7 @@ package org.tenthwise.model.record;
 
 import java.math.BigDecimal;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.roundness.Turned;
 import org.tenthwise.model.compute.roundness.TruingUp;
@@ -26,7 +27,7 @@ public final class RunOutAdvice {
         Optional<Turned> far = finding.sections().stream().skip(1).findFirst().flatMap(RunOutAdvice::turned);
         boolean nearAlone = far.isPresent() || isOver(finding, finding.near());
         return turned(finding.near()).filter(near -> nearAlone).map(near -> TruingUp.of(finding.check().holding(), finding.check().firstJaw(),
-                finding.check().limit().length(), lastPlace(finding), near, far));
+                finding.check().limit().length(), lastPlace(finding.near().byAngle()), near, far));
     }
 
     /** Whether a section alone is over the limit. */
@@ -35,12 +36,12 @@ public final class RunOutAdvice {
     }
 
     private static Optional<Turned> turned(AtSection at) {
-        return at.fit().map(fit -> new Turned(at.pointsMovement().orElseThrow(), fit, at.sweptMovement()));
+        return at.fit().map(fit -> new Turned(at.pointsMovement().orElseThrow(), fit, at.sweptMovement(), lastPlace(at.byAngle()).plus(lastPlace(at.swept()))));
     }
 
-    /** The finest that any reading was written with. */
-    private static Length lastPlace(RunOutFinding finding) {
-        return finding.measured().stream().map(measured -> lastPlace(measured.reading().typed())).min(Comparator.naturalOrder()).orElse(Length.ZERO);
+    /** The finest that any of them was written with; noughts at the end are often left away. */
+    private static Length lastPlace(List<Measured> read) {
+        return read.stream().map(measured -> lastPlace(measured.reading().typed())).min(Comparator.naturalOrder()).orElse(Length.ZERO);
     }
 
     private static Length lastPlace(Written typed) {

@@ -63,14 +63,14 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
 
     /**
      * @param firstJaw  where jaw 1 stands, in the sense and from the origin of the angles of the fits
-     * @param lastPlace of the indicator
+     * @param lastPlace of the readings by angle
      * @param turned    what was read in the only section, or in the near one
      * @param farOut    what was read in the far one
      */
     public static TruingUp of(Holding holding, BigDecimal firstJaw, Length limit, Length lastPlace, Turned turned, Optional<Turned> farOut) {
         List<Turned> sections = Stream.concat(Stream.of(turned), farOut.stream()).toList();
         Length formLeft = Length.greatest(sections.stream().map(Turned::formLeft).toList());
-        State state = sections.stream().anyMatch(section -> section.contradictsItself(lastPlace)) ? State.CONTRADICTION
+        State state = sections.stream().anyMatch(Turned::contradictsItself) ? State.CONTRADICTION
                 : formLeft.isAbove(limit) ? State.FORM : State.MOVE;
         if (state != State.MOVE) {
             return new TruingUp(state, List.of(), List.of(), formLeft);

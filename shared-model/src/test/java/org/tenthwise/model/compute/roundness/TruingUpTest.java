@@ -30,7 +30,7 @@ class TruingUpTest {
     private static Turned turned(String readings) {
         List<Length> read = Arrays.stream(readings.split(";")).map(TruingUpTest::mm).toList();
         List<Length> points = read.subList(0, 4);
-        return new Turned(FullIndicatorMovement.of(points), CircleFit.of(FOUR, points), read.stream().skip(4).findFirst());
+        return new Turned(FullIndicatorMovement.of(points), CircleFit.of(FOUR, points), read.stream().skip(4).findFirst(), mm("0.002"));
     }
 
     private static TruingUp one(Holding holding, String readings) {
