@@ -3,7 +3,7 @@ package org.tenthwise.app.picture;
 import java.util.List;
 
 /**
- * Run-out in two sections: their rings side by side, the one nearer the jaws first, each under its name.
+ * Run-out in two sections: their rings side by side, the one nearer the jaws first, each under its name; nothing where only the names would fit.
  *
  * @param sections one or two
  */
@@ -30,6 +30,9 @@ public record RunOutSections(List<Section> sections, String spoken) implements P
         double gap = drawing.lettered(GAP);
         double width = upright ? whole.width() : (whole.width() - gap * (sections.size() - 1)) / sections.size();
         double height = upright ? (whole.height() - gap * (sections.size() - 1)) / sections.size() : whole.height();
+        if (height < drawing.lettered(2 * LINE + 3)) {
+            return;
+        }
         for (int i = 0; i < sections.size(); i++) {
             Point corner = upright ? new Point(0, i * (height + gap)) : new Point(i * (width + gap), 0);
             draw(sections.get(i), drawing, corner, width, height);

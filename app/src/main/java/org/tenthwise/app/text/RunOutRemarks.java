@@ -1,13 +1,14 @@
 package org.tenthwise.app.text;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.tenthwise.model.compute.roundness.CircleFit;
 import org.tenthwise.model.compute.roundness.Eccentricity;
 import org.tenthwise.model.compute.roundness.ShiftAndTilt;
-import org.tenthwise.model.plan.Section;
+import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.RunOutAdvice;
@@ -28,18 +29,14 @@ final class RunOutRemarks {
         List<String> said = new ArrayList<>();
         finding.sections().stream().flatMap(at -> at.refusal().stream()).findFirst()
                 .ifPresent(why -> said.add(words.say("run-out.no-circle", words.say("run-out.refusal", why))));
-        finding.sections().forEach(at -> at.fit().ifPresent(fit -> said.add(offCentre(finding, at, fit.centre()))));
-        axis(finding).ifPresent(axis -> said.addAll(leaning(finding, axis)));
+        axis(finding).map(axis -> leaning(finding, axis)).orElseGet(() -> finding.sections().stream().flatMap(at -> at.fit().stream())
+                .map(fit -> offCentre(finding, fit.centre())).toList()).forEach(said::add);
         form(finding).ifPresent(said::add);
         return said;
     }
 
-    private String offCentre(RunOutFinding finding, AtSection at, Eccentricity off) {
-        String amount = StepFigures.of(finding).withUnit(off.amount());
-        String side = jaws.side(finding.check(), off.highAtDegrees());
-        Optional<String> there = finding.sections().size() < 2 ? Optional.empty() : at.section().map(Section::name);
-        return there.map(name -> words.say("run-out.off-centre-there", capital(name), amount, side))
-                .orElseGet(() -> words.say("run-out.off-centre", amount, side));
+    private String offCentre(RunOutFinding finding, Eccentricity off) {
+        return words.say("run-out.off-centre", StepFigures.of(finding).withUnit(off.amount()), jaws.side(finding.check(), off.highAtDegrees()));
     }
 
     /** A sentence begins with it. */
@@ -65,8 +62,13 @@ final class RunOutRemarks {
     private List<String> leaning(RunOutFinding finding, ShiftAndTilt axis) {
         StepFigures figures = StepFigures.of(finding);
         String over = Figures.number(axis.farAt().minus(axis.nearAt()).in(figures.unit()));
-        return List.of(words.say("run-out.lean", figures.withUnit(axis.lean().amount()), over, jaws.side(finding.check(), axis.lean().highAtDegrees())),
+        return List.of(words.say("run-out.off-centre-both", figures.plain(axis.near().amount()), name(finding, 0), figures.plain(axis.far().amount()), name(finding, 1)),
+                words.say("run-out.lean", figures.withUnit(axis.lean().amount()), over, jaws.side(finding.check(), axis.lean().highAtDegrees())),
                 words.say("run-out.coaxial", figures.withUnit(axis.coaxialError())));
+    }
+
+    private static String name(RunOutFinding finding, int which) {
+        return finding.sections().get(which).section().orElseThrow().name();
     }
 
     /** The greatest of all sections; that it stays, where there is something to move. */
@@ -74,8 +76,9 @@ final class RunOutRemarks {
         if (finding.sections().stream().anyMatch(at -> at.fit().isPresent() && at.byAngle().size() == 3)) {
             return Optional.of(words.say("run-out.form-unknown"));
         }
-        boolean moved = RunOutAdvice.of(finding).filter(advice -> !advice.near().isEmpty() || !advice.far().isEmpty()).isPresent();
-        return finding.sections().stream().flatMap(at -> at.fit().stream()).map(CircleFit::residual).reduce((one, other) -> one.isAbove(other) ? one : other)
-                .map(residual -> words.say(moved ? "run-out.form" : "run-out.round", StepFigures.of(finding).withUnit(residual)));
+        return RunOutAdvice.of(finding).filter(advice -> advice.state() == TruingUp.State.MOVE).map(TruingUp::formLeft)
+                .map(stays -> words.say("run-out.form", StepFigures.of(finding).withUnit(stays)))
+                .or(() -> finding.sections().stream().flatMap(at -> at.fit().stream()).map(CircleFit::residual).max(Comparator.naturalOrder())
+                        .map(residual -> words.say("run-out.round", StepFigures.of(finding).withUnit(residual))));
     }
 }

@@ -61,9 +61,6 @@ final class TruingAdvice {
         said.addAll(at(finding, finding.sections().get(finding.sections().size() - 1), advice.far(), figures));
         said.add(finding.sections().size() == 1 ? words.say("true-up.sweep")
                 : words.say("true-up.sweep-both", finding.near().section().map(Section::name).orElseThrow()));
-        if (advice.staysLarge(finding.check().limit().length())) {
-            said.add(words.say("true-up.stays", figures.withUnit(advice.formLeft())));
-        }
         return said;
     }
 

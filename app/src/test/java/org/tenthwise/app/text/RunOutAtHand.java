@@ -39,7 +39,7 @@ public final class RunOutAtHand {
 
     private RunOutAtHand(Holding holding, StepClass stepClass, List<BigDecimal> angles, List<Section> sections) {
         this.check = new Check.RunOut(mm("0.020"), angles, holding, BigDecimal.ZERO, sections,
-                new Check.Means(GaugeKind.DIAL_INDICATOR, Optional.empty(), Optional.empty()));
+                new Check.Means(GaugeKind.DIAL_INDICATOR, Optional.of("IN-1"), Optional.empty()));
         this.step = new Step(1, 10, "Run-out", "", "", Optional.empty(), List.of(), Optional.empty(), check, TemperatureAsked.NEVER, stepClass);
         add(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")));
     }
@@ -56,6 +56,10 @@ public final class RunOutAtHand {
     /** At eight places of two sections, 20 and 150 from the jaws. */
     public static RunOutAtHand two(Holding holding) {
         return new RunOutAtHand(holding, StepClass.SET_UP, EIGHT, List.of(new Section("near the jaws", mm("20")), new Section("far out", mm("150"))));
+    }
+
+    public static RunOutAtHand twoOfTheDrawing(Holding holding) {
+        return new RunOutAtHand(holding, StepClass.DRAWING, EIGHT, two(holding).check.sections());
     }
 
     /** At four places of two sections. */

@@ -68,7 +68,7 @@ class SayingsTest {
     void aRunOutSaysWhichJawGoesInAndWhatTheIndicatorShows() {
         Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
-        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over jaw 1 has fallen by 0.018. All tight. Sweep again.",
+        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.018. All tight. Sweep again.",
                 new Advice(WORDS).next(found));
     }
 

@@ -2,6 +2,7 @@ package org.tenthwise.app.ui.run;
 
 import java.util.Locale;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -21,6 +22,10 @@ import org.tenthwise.app.ui.theme.Pictures;
 
 /** The step in hand: what is checked, how, the drawn picture, the verdict and what to do next. */
 final class StepSheet extends VBox {
+
+    /** What is told in more signs than this is lettered smaller, so that the picture keeps its room. */
+    private static final int MANY_SIGNS = 180;
+    private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
 
     private static final double MARK = 48;
 
@@ -113,6 +118,7 @@ final class StepSheet extends VBox {
         word.setText(found.word());
         distance.setText(found.distance().isEmpty() ? "" : " " + found.distance());
         next.setText(found.next());
+        next.pseudoClassStateChanged(LONG, found.next().length() > MANY_SIGNS);
         remarks.setText(found.remarks());
         mark.show(new VerdictMark(found.standing(), found.word()));
     }

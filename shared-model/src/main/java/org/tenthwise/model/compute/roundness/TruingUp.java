@@ -56,11 +56,6 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
         far = List.copyOf(far);
     }
 
-    /** Whether what stays is more than half of the limit. */
-    public boolean staysLarge(Length limit) {
-        return formLeft.times(TWO).isAbove(limit);
-    }
-
     /**
      * @param firstJaw  where jaw 1 stands, in the sense and from the origin of the angles of the fits
      * @param lastPlace of the readings by angle

@@ -2,7 +2,6 @@ package org.tenthwise.model.compute.roundness;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -167,8 +166,7 @@ class TruingUpTest {
         assertEquals(new TruingUp(TruingUp.State.FORM, List.of(), List.of(), mm("0.021")), form);
         TruingUp reachable = one(holding, "0.026;-0.010;-0.006;-0.010");
         assertEquals(TruingUp.State.MOVE, reachable.state());
-        assertTrue(reachable.staysLarge(LIMIT));
-        assertFalse(one(holding, "0.026;-0.005;-0.016;-0.005").staysLarge(LIMIT));
+        assertEquals(mm("0.020"), reachable.formLeft());
     }
 
     @Test
