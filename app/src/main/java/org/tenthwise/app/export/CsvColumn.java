@@ -13,7 +13,11 @@ enum CsvColumn {
     VERDICT, JUDGED_BY, JUDGED, LEAST, GREATEST, DISTANCE, FROM_LIMIT,
     PASS, PASS_BEGUN_FOR, ENTRY, PLACE, REPEAT,
     /** As typed. */
-    READING, READING_UNIT, CORRECTION, VALUE,
+    READING, READING_UNIT,
+    /** The master or the wires, the size on their certificate, and what the gauge read on the master. */
+    SET_ON, CERTIFIED, CERTIFIED_UNIT, ZERO, ZERO_UNIT,
+    /** For temperature and for how the gauge touched, together; then the size with it. */
+    CORRECTION, SIZE,
     /** What of the correction is for how the gauge touched the work. */
     CONTACT_CORRECTION,
     /** Of the reading by itself; {@code together} where the check judges several together. */
@@ -22,7 +26,7 @@ enum CsvColumn {
     DOUBT, NOTE,
     /** In the degrees named last of them, and what of the correction is for them; expansion in 1e-6 per such a degree. */
     PART_TEMPERATURE, GAUGE_TEMPERATURE, TEMPERATURE_CORRECTION, PART_EXPANSION, PART_EXPANSION_FROM, GAUGE_EXPANSION, GAUGE_EXPANSION_FROM, DEGREES,
-    GAUGE, GAUGE_KIND, REFERENCE, CERTIFIED, CERTIFIED_UNIT, ZERO, ZERO_UNIT, SENSE,
+    GAUGE, GAUGE_KIND, SENSE,
     PERSON, TIME, STRUCK_OUT, STRUCK_OUT_BY, STRUCK_OUT_AT, TAKEN_AGAIN,
     DISPOSITION, DISPOSITION_REASON, DISPOSITION_SIGNED_BY, DISPOSITION_NUMBER,
     /** {@code yes} where the characteristic was ever repaired, whatever was read since. */

@@ -190,7 +190,7 @@ final class CsvRow {
             attempt.measured(reading).ifPresent(measured -> {
                 int known = StepFigures.of(attempt.finding().orElseThrow(), measured).places();
                 size(CORRECTION, measured.correction(), known);
-                size(VALUE, measured.value(), known);
+                size(SIZE, measured.value(), known);
                 measured.forContact().ifPresent(correction -> size(CONTACT_CORRECTION, correction, known));
                 measured.forTemperature().ifPresent(correction -> heat(attempt, correction, known));
             });
@@ -247,7 +247,7 @@ final class CsvRow {
     private void setting(Setting setting) {
         text(GAUGE, setting.gauge().id());
         text(GAUGE_KIND, setting.gauge().kind().key());
-        setting.reference().ifPresent(reference -> text(REFERENCE, reference));
+        setting.reference().ifPresent(reference -> text(SET_ON, reference));
         setting.certified().ifPresent(certified -> {
             number(CERTIFIED, certified.figure());
             text(CERTIFIED_UNIT, certified.unit().symbol());

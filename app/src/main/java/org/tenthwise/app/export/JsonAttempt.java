@@ -118,13 +118,16 @@ final class JsonAttempt {
         to.put("place", attempt.slot(reading).place().name());
         to.put("repeat", attempt.slot(reading).repeat());
         write("reading", reading.typed(), to);
-        reading.setting().ifPresent(setting -> write(setting, to.putObject("gauge")));
+        reading.setting().ifPresent(setting -> {
+            write(setting, to.putObject("gauge"));
+            setting.reference().ifPresent(mark -> setOn(mark, setting, to.putObject("set-on")));
+        });
         attempt.measured(reading).ifPresent(measured -> {
             int known = StepFigures.of(attempt.finding().orElseThrow(), measured).places();
             put("correction", measured.correction(), known, to);
             measured.forContact().ifPresent(correction -> put("correction-for-contact", correction, known, to));
             measured.forTemperature().ifPresent(correction -> put("correction-for-temperature", correction, known, to));
-            put("value", measured.value(), known, to);
+            put("size", measured.value(), known, to);
         });
         to.put("counts", attempt.counts(reading));
         attempt.standing(reading).ifPresent(standing -> to.put("verdict", Codes.of(standing)));
@@ -135,7 +138,11 @@ final class JsonAttempt {
         to.put("id", setting.gauge().id());
         to.put("kind", setting.gauge().kind().key());
         setting.gauge().sense().ifPresent(sense -> to.put("sense", Codes.of(sense)));
-        setting.reference().ifPresent(reference -> to.put("reference", reference));
+    }
+
+    /** The master or the wires, the size on their certificate, and what the gauge read on the master. */
+    private static void setOn(String mark, Setting setting, ObjectNode to) {
+        to.put("mark", mark);
         setting.certified().ifPresent(certified -> write("certified", certified, to));
         setting.zero().ifPresent(zero -> write("zero", zero, to));
     }

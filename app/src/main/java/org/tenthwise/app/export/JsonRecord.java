@@ -22,7 +22,9 @@ import org.tenthwise.model.run.Event;
 public final class JsonRecord implements RecordFormat {
 
     /** What the file says it is, and by which rules. */
-    static final String FORMAT = "tenthwise-record-2";
+    static final String FORMAT = "tenthwise-record-3";
+    /** What files said of themselves while what a gauge was set on stood among the corrections. */
+    static final String SECOND_FORMAT = "tenthwise-record-2";
     /** What files said of themselves before their entries proved that none is missing. */
     static final String FIRST_FORMAT = "tenthwise-record-1";
 

@@ -124,16 +124,16 @@ public final class StepFigures {
     }
 
     /**
-     * The value of a reading and what was added to it, in the places both are printed with, so that the printed figures add up.
+     * The size of a reading and what it was corrected by, in the places both are printed with, so that the printed figures add up.
      *
-     * @param correction signed; nought where nothing was added
+     * @param correction signed; nought where nothing was corrected
      */
     public record Sum(String correction, String value) {
     }
 
-    /** For a reading in another unit the correction is what was added once it was brought to this one. */
+    /** What was corrected is what was added once the gauge had shown a size, in whatever unit and set on whatever. */
     public Sum sum(Measured measured) {
-        BigDecimal read = measured.raw().in(unit());
+        BigDecimal read = measured.uncorrected().in(unit());
         int shown = Figures.places(limits, measured.value(), unit(), places);
         int added = measured.correction().signum() == 0 ? shown : Figures.places(measured.correction(), unit(), shown);
         BigDecimal value = measured.value().in(unit()).setScale(added, RoundingMode.HALF_UP);

@@ -69,7 +69,7 @@ class ReadAsPlannedTest {
         assertEquals("1.4070", read.at("/reading/figure").textValue());
         assertTrue(read.path("correction-for-contact").textValue().startsWith("-0.00138"), read::toString);
         assertEquals(read.path("correction"), read.path("correction-for-contact"));
-        assertTrue(read.path("value").textValue().startsWith("1.40561"), read::toString);
+        assertTrue(read.path("size").textValue().startsWith("1.40561"), read::toString);
         assertEquals("clamped", characteristic(1).path("clamping").textValue());
         assertEquals("cut-again", characteristic(1).at("/passes/0/verdict").textValue());
         JsonNode answers = characteristic(1).at("/passes/1/answers");
@@ -105,7 +105,7 @@ class ReadAsPlannedTest {
     void theRecordHasTheLengthOfTheDrillPointThatWasTakenOff() throws Exception {
         JsonNode read = characteristic(3).at("/passes/0/readings/0");
         assertTrue(read.path("correction-for-contact").textValue().startsWith("-0.0938"), read::toString);
-        assertTrue(read.path("value").textValue().startsWith("0.9861"), read::toString);
+        assertTrue(read.path("size").textValue().startsWith("0.9861"), read::toString);
     }
 
     @Test

@@ -97,9 +97,9 @@ class CsvRecordTest {
     void aReadingStandsWithItsCorrectionAndItsValue() throws IOException {
         CSVRecord row = rows(Records.whole(PART, sample)).stream()
                 .filter(r -> r.get("number").equals("13") && r.get("pass").equals("2") && !r.get("reading").isEmpty()).findFirst().orElseThrow();
-        assertEquals(List.of("0.015", "mm", "29.998811", "30.013811", "30.000", "BG-2", "MR-30"),
-                List.of(row.get("reading"), row.get("reading-unit"), row.get("correction"), row.get("value"),
-                        row.get("certified"), row.get("gauge"), row.get("reference")));
+        assertEquals(List.of("0.015", "mm", "-0.001189", "30.013811", "30.000", "0.000", "BG-2", "MR-30"),
+                List.of(row.get("reading"), row.get("reading-unit"), row.get("correction"), row.get("size"),
+                        row.get("certified"), row.get("zero"), row.get("gauge"), row.get("set-on")));
         assertEquals(List.of("22.8", "20.5", "-0.001189", "16.2", "11.5"), List.of(row.get("part-temperature"),
                 row.get("gauge-temperature"), row.get("temperature-correction"), row.get("part-expansion"), row.get("gauge-expansion")));
     }
@@ -116,8 +116,8 @@ class CsvRecordTest {
             if (counts && !each) {
                 assertEquals("together", row.get("place-verdict"));
             } else if (counts && row.get("guard-band").matches("0?\\.?0*") && !row.get("verdict").matches("unproven|open")) {
-                boolean inside = (row.get("lower-limit").isEmpty() || decimal(row, "value").compareTo(decimal(row, "lower-limit")) >= 0)
-                        && (row.get("upper-limit").isEmpty() || decimal(row, "value").compareTo(decimal(row, "upper-limit")) <= 0);
+                boolean inside = (row.get("lower-limit").isEmpty() || decimal(row, "size").compareTo(decimal(row, "lower-limit")) >= 0)
+                        && (row.get("upper-limit").isEmpty() || decimal(row, "size").compareTo(decimal(row, "upper-limit")) <= 0);
                 assertEquals(inside, row.get("place-verdict").equals("pass"), row::toString);
                 alone++;
             }
@@ -147,7 +147,7 @@ class CsvRecordTest {
         walk.add(new Event.StruckOut(reading, "-rod, not seated\r\n\"twice\""));
         CSVRecord row = rows(walk.evidence()).stream().filter(r -> r.get("number").equals("12")).findFirst().orElseThrow();
         assertEquals("'-rod, not seated\r\n\"twice\"", row.get("struck-out"));
-        assertEquals("", row.get("value"));
+        assertEquals("", row.get("size"));
         assertEquals("46.04", row.get("reading"));
         assertEquals("Setter 2", row.get("struck-out-by"));
     }
@@ -161,7 +161,7 @@ class CsvRecordTest {
         List<CSVRecord> rows = rows(walk.evidence()).stream().filter(r -> r.get("number").equals("12") && !r.get("reading").isEmpty()).toList();
         assertFalse(rows.isEmpty());
         rows.forEach(row -> assertEquals(List.of("found off", "Setter 2", ""),
-                List.of(row.get("struck-out"), row.get("struck-out-by"), row.get("value"))));
+                List.of(row.get("struck-out"), row.get("struck-out-by"), row.get("size"))));
     }
 
     @Test
@@ -204,7 +204,7 @@ class CsvRecordTest {
         List<CSVRecord> rows = rows(Records.whole(PART, Records.failing(PART)));
         assertTrue(rows.stream().anyMatch(row -> row.get("reading").startsWith("-")));
         for (CSVRecord row : rows) {
-            for (String column : List.of("reading", "correction", "value", "judged", "distance", "lower-limit", "upper-limit")) {
+            for (String column : List.of("reading", "correction", "size", "judged", "distance", "lower-limit", "upper-limit")) {
                 String cell = row.get(column);
                 assertTrue(cell.isEmpty() || new BigDecimal(cell).toPlainString().equals(cell), column + ": " + cell);
             }

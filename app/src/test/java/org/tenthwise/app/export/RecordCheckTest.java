@@ -54,8 +54,8 @@ class RecordCheckTest {
     @Test
     void sizesAreTextWithTheirLastNought() {
         JsonNode reading = record.at("/result/characteristics/3/passes/0/readings/0/reading");
-        assertEquals("0.033", reading.path("figure").textValue());
-        assertEquals("30.000", bore().at("/passes/1/readings/0/gauge/certified/figure").textValue());
+        assertEquals("0.039", reading.path("figure").textValue());
+        assertEquals("30.000", bore().at("/passes/1/readings/0/set-on/certified/figure").textValue());
         assertTrue(bore().at("/passes/1/value").isTextual());
     }
 
@@ -102,7 +102,9 @@ class RecordCheckTest {
     void temperaturesTheCorrectionAndWhatItRestsOnStandInTheRecord() {
         JsonNode pass = bore().path("passes").path(1);
         assertEquals("-0.001189", pass.at("/readings/0/correction-for-temperature").textValue());
-        assertEquals("30.013811", pass.at("/readings/0/value").textValue());
+        assertEquals("-0.001189", pass.at("/readings/0/correction").textValue());
+        assertEquals("MR-30", pass.at("/readings/0/set-on/mark").textValue());
+        assertEquals("30.013811", pass.at("/readings/0/size").textValue());
         assertEquals("22.8", pass.at("/temperature/corrected-by/part/celsius").textValue());
         assertEquals("16.2", pass.at("/temperature/corrected-by/part/expansion-1e-6").textValue());
         assertTrue(pass.at("/temperature/corrected-by/part/expansion-from").textValue().startsWith("aluminium bronze CuAl10Ni5Fe4"));
@@ -198,7 +200,7 @@ class RecordCheckTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "{}", "[1]", "{\"format\":\"tenthwise-record-2\"}", "{\"format\":\"tenthwise-record-2\",\"entries\":[]}", "{\"format\":\"tenthwise-record-1\"}",
+    @ValueSource(strings = {"", "{}", "[1]", "{\"format\":\"tenthwise-record-3\"}", "{\"format\":\"tenthwise-record-3\",\"entries\":[]}", "{\"format\":\"tenthwise-record-2\"}", "{\"format\":\"tenthwise-record-1\"}",
         "SQLite format 3"})
     void whatIsNoRecordIsCalledSo(String text) throws IOException {
         assertEquals("This is not a Tenthwise record in JSON, or it is damaged.", check(text).fault().orElseThrow().why());
@@ -220,6 +222,15 @@ class RecordCheckTest {
         record.put("format", "tenthwise-record-1");
         assertSays("It has the first form of a record, which cannot prove that no entry was left out of it. "
                 + "Export the run again from its store.");
+    }
+
+    @Test
+    void ofARecordOfTheSecondFormTheEntriesAreProvenAndTheRestIsNot() throws IOException {
+        record.put("format", "tenthwise-record-2");
+        assertSays("It has the second form of a record: its entries are whole, but it calls what a gauge was set on a correction, and what it says "
+                + "they come to was not compared. Export the run again from its store.");
+        ((ObjectNode) record.path("entries").path(3)).put("by", "Somebody else");
+        assertTrue(check(record.toString()).fault().orElseThrow().seq().isPresent());
     }
 
     @Test

@@ -110,7 +110,7 @@ public final class Records {
     }
 
     /** The plan a text says. */
-    static Plan plan(String text) {
+    public static Plan plan(String text) {
         PlanReading reading = new PlanReader().read(text);
         if (reading instanceof PlanReading.Good good) {
             return good.plan();

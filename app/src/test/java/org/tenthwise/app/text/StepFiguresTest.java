@@ -35,17 +35,26 @@ class StepFiguresTest {
     /** Value = certified size − (reading − zero) for a gauge whose number falls as the size grows, by hand. */
     @ParameterizedTest
     @CsvSource(textBlock = """
-            # unit, certified, zero,   read,    correction, value
-            mm,     30.001,    0.000,  -0.010,  +30.021,    30.011
-            mm,     30.00134,  0.000,  -0.010,  +30.02134,  30.01134
-            mm,     30.00134,  0.0005, -0.0005, +30.00284,  30.00234
-            mm,     30.0,      0.0,    -0.1,    +30.2,      30.1
-            mm,     30.0000004, 0.000, -0.010,  +30.0200004, 30.0100004
+            # certified, zero,   read,    value
+            30.001,      0.000,  -0.010,  30.011
+            30.00134,    0.000,  -0.010,  30.01134
+            30.00134,    0.0005, -0.0005, 30.00234
+            30.0,        0.0,    -0.1,    30.1
+            30.0000004,  0.000,  -0.010,  30.0100004
             """)
-    void printedFiguresAddUpInTheirOwnPlaces(String unit, String certified, String zero, String read, String correction, String value) {
+    void whatAGaugeWasSetOnIsNoCorrectionAndThePrintedFiguresAddUp(String certified, String zero, String read, String value) {
         StepFigures.Sum sum = sum(measured(Unit.MILLIMETRE, certified, zero, read));
-        assertEquals(new StepFigures.Sum(correction, value), sum, unit);
-        assertEquals(figure(value), new BigDecimal(read).add(figure(correction)));
+        assertEquals(new StepFigures.Sum("0", value), sum);
+        assertEquals(figure(value), new BigDecimal(certified).subtract(new BigDecimal(read).subtract(new BigDecimal(zero))));
+    }
+
+    /** 30.001 − (−0.010 − 0.000) = 30.011, and 0.0012 less for temperature are 30.0098, to the places read 30.010. */
+    @Test
+    void ofAComparedSizeTheCorrectionAloneIsPrintedAsOne() {
+        Measured compared = measured(Unit.MILLIMETRE, "30.001", "0.000", "-0.010");
+        Length by = Length.of("-0.0012", Unit.MILLIMETRE);
+        assertEquals(new StepFigures.Sum("−0.001", "30.010"),
+                sum(new Measured(compared.reading(), compared.slot(), compared.value().plus(by), Optional.of(by))));
     }
 
     /** A correction for temperature to the nanometre is printed in the places of the reading, and still adds up. */

@@ -12,7 +12,7 @@ import org.tenthwise.model.run.Run;
 /**
  * One reading and what it means.
  *
- * @param value          the size it stands for: the reading and its correction
+ * @param value          the size it stands for, with every correction
  * @param forTemperature what of the correction brings it to 20 °C; absent where nothing was corrected for temperature
  * @param forContact     what of the correction is for how the gauge touched the work; absent where that changes nothing, and
  *                       where nobody has said yet how it touched
@@ -54,8 +54,21 @@ public record Measured(Run.Reading reading, Slot slot, Length value, Optional<Le
         return reading.typed().length();
     }
 
-    /** What was added to the reading, so that nothing is corrected silently. */
+    /**
+     * What the size was corrected by, for temperature and for how the gauge touched. What a gauge was set on and the constant of
+     * wires make a size of a reading; they correct nothing (JCGM 200:2012, 2.53, from memory).
+     */
     public Length correction() {
-        return value.minus(raw());
+        return forTemperature.orElse(Length.ZERO).plus(forContact.orElse(Length.ZERO));
+    }
+
+    /** What the gauge showed the size to be, before any correction. */
+    public Length uncorrected() {
+        return value.minus(correction());
+    }
+
+    /** Whether the size is the figure as typed. */
+    public boolean isAsRead() {
+        return value.equals(raw());
     }
 }

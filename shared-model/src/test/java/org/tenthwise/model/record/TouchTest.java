@@ -148,8 +148,9 @@ class TouchTest {
         SizeFinding found = found(new Bench().in(bronze).step(tight).at(1, "25", "20").read(1, "32.688").did(OPPOSITE));
         Measured measured = found.measured().get(0);
         assertEquals(Optional.of(length("-0.002648")), measured.forTemperature());
-        assertEquals(measured.correction(), measured.forTemperature().orElseThrow().plus(measured.forContact().orElseThrow()));
         assertEquals(length("32.497419"), measured.value());
+        assertEquals(length("-0.190581"), measured.correction());
+        assertEquals(measured.raw(), measured.uncorrected());
         assertEquals(Standing.PASS, found.verdict().standing());
     }
 

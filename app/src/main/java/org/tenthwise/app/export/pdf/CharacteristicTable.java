@@ -22,13 +22,14 @@ import org.tenthwise.model.verdict.Standing;
 final class CharacteristicTable {
 
     private static final Column NUMBER = Column.words(Flow.LEFT, 30);
-    private static final Column NAME = Column.words(80, 178);
-    private static final Column LIMITS = Column.figures(334, 72);
-    private static final Column READ = Column.figures(402, 64);
-    private static final Column CORRECTION = Column.figures(474, 68);
-    private static final Column VALUE = Column.figures(546, 68);
-    /** For what is said in words: all three columns of figures. */
-    private static final Column SAID = Column.figures(546, 204);
+    private static final Column NAME = Column.words(80, 152);
+    private static final Column LIMITS = Column.figures(300, 66);
+    private static final Column READ = Column.figures(362, 58);
+    private static final Column SET_ON = Column.figures(428, 62);
+    private static final Column CORRECTION = Column.figures(486, 54);
+    private static final Column SIZE = Column.figures(546, 58);
+    /** For what is said in words: all four columns of figures. */
+    private static final Column SAID = Column.figures(546, 240);
     private static final double MARK_LEFT = 556;
     private static final double MARK_WIDTH = 88;
     private static final double MARK_HEIGHT = 24;
@@ -60,8 +61,9 @@ final class CharacteristicTable {
         flow.write(matter.say("record.column.name"), Style.SMALL, NAME.left(), at);
         flow.writeToRight(matter.say("record.column.limits"), Style.SMALL, LIMITS.right(), at);
         flow.writeToRight(matter.say("record.column.read"), Style.SMALL, READ.right(), at);
+        flow.writeToRight(matter.say("record.column.set-on"), Style.SMALL, SET_ON.right(), at);
         flow.writeToRight(matter.say("record.column.correction"), Style.SMALL, CORRECTION.right(), at);
-        flow.writeToRight(matter.say("record.column.value"), Style.SMALL, VALUE.right(), at);
+        flow.writeToRight(matter.say("record.column.size"), Style.SMALL, SIZE.right(), at);
         flow.write(matter.say("record.column.where"), Style.SMALL, MARK_LEFT, at);
         flow.write(matter.say("record.column.verdict"), Style.SMALL, VERDICT.left(), at);
         flow.down(Style.SMALL.leading() + 4);
@@ -93,10 +95,12 @@ final class CharacteristicTable {
             plug.feel().filter(feel -> plug.clearance().isPresent()).ifPresent(feel -> row.text(SAID,
                     matter.words().say(matter.words().key("answered", Question.PLUG_FEELS), feel), Style.SMALL));
         } else {
+            StepFigures.deciding(finding).flatMap(measured -> measured.reading().setting())
+                    .ifPresent(setting -> figure.setOn(setting, finding.step()).forEach(line -> row.text(SET_ON, line, Style.SMALL)));
             StepFigures.deciding(finding).ifPresentOrElse(
                     measured -> row.text(READ, Figures.read(measured.reading().typed(), StepFigures.of(finding).unit()), Style.TEXT)
                             .text(CORRECTION, Figure.sum(finding, measured).correction(), Style.TEXT)
-                            .text(VALUE, value(finding, measured), Style.BOLD),
+                            .text(SIZE, value(finding, measured), Style.BOLD),
                     () -> several(finding, value, row));
         }
     }
@@ -111,7 +115,7 @@ final class CharacteristicTable {
         if (taken > 0) {
             row.text(READ, matter.say("record.readings", taken), Style.SMALL);
         }
-        row.text(VALUE, value, Style.BOLD);
+        row.text(SIZE, value, Style.BOLD);
     }
 
     /** What is no characteristic is called by its class; the gauges in hand, or the kind that is asked for while there is none. */

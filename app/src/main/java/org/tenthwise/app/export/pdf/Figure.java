@@ -6,7 +6,10 @@ import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
@@ -41,7 +44,31 @@ final class Figure {
                 .orElseGet(() -> words.say("record.at-least", lower.orElseThrow())));
     }
 
-    /** What was added to the reading, and what that makes. */
+    /**
+     * What the gauge was set on, what it read there, and whether its number falls as the size grows, a line each; nothing for a gauge
+     * that reads the size itself.
+     */
+    List<String> setOn(Setting setting, Step step) {
+        List<String> said = new ArrayList<>();
+        Unit unit = StepFigures.limits(step).map(Limits::unit).orElseThrow();
+        setting.reference().ifPresent(said::add);
+        setting.certified().ifPresent(certified -> said.add(words.say("record.set-on.size", Figures.read(certified, unit))));
+        setting.zero().ifPresent(zero -> said.add(words.say("record.set-on.zero", Figures.read(zero, unit))));
+        setting.gauge().sense().filter(Sense.FALLS_WITH_SIZE::equals).ifPresent(falls -> said.add(words.say("record.set-on.falls")));
+        return said;
+    }
+
+    /** The parts of a correction that has two. */
+    List<String> parts(Finding finding, Measured measured) {
+        if (measured.forTemperature().isEmpty() || measured.forContact().isEmpty()) {
+            return List.of();
+        }
+        StepFigures figures = StepFigures.of(finding, measured);
+        return List.of(words.say("record.part.temperature", figures.signed(measured.forTemperature().get())),
+                words.say("record.part.contact", figures.signed(measured.forContact().get())));
+    }
+
+    /** What the size was corrected by, and what that makes. */
     static StepFigures.Sum sum(Finding finding, Measured measured) {
         return StepFigures.of(finding, measured).sum(measured);
     }

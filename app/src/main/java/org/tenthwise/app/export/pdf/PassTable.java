@@ -6,7 +6,9 @@ import org.tenthwise.app.export.Attempt;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.AnswerFinding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
@@ -16,22 +18,27 @@ import org.tenthwise.model.run.Run;
 /** Every temperature, every reading and every answer of a characteristic, pass by pass, those that do not count any more struck through. */
 final class PassTable {
 
-    private static final Column ENTRY = Column.words(Flow.LEFT, 38);
-    private static final Column PLACE = Column.words(90, 128);
-    private static final Column READ = Column.figures(278, 58);
-    private static final Column CORRECTION = Column.figures(346, 64);
-    private static final Column VALUE = Column.figures(414, 64);
-    private static final Column SAID = Column.words(90, 324);
-    private static final Column GAUGE = Column.words(426, 62);
-    private static final Column BY = Column.words(494, 100);
+    private static final Column ENTRY = Column.words(Flow.LEFT, 36);
+    private static final Column PLACE = Column.words(88, 98);
+    private static final Column READ = Column.figures(246, 58);
+    private static final Column SET_ON = Column.words(254, 86);
+    private static final Column CORRECTION = Column.figures(397, 55);
+    private static final Column SIZE = Column.figures(457, 58);
+    private static final Column SAID = Column.words(88, 369);
+    private static final Column GAUGE = Column.words(465, 54);
+    private static final Column BY = Column.words(523, 72);
     private static final Column WHEN = Column.words(600, Flow.RIGHT - 600);
     private static final Column NOTE = Column.words(90, Flow.RIGHT - 90);
 
     private final Matter matter;
     private final Flow flow;
+    private final Figure figure;
+    /** What the reading in the row above was read with. */
+    private Optional<Setting> above = Optional.empty();
 
     PassTable(Matter matter, Flow flow) {
         this.matter = matter;
+        this.figure = new Figure(matter.words());
         this.flow = flow;
     }
 
@@ -48,6 +55,7 @@ final class PassTable {
             if (line.passes().size() > 1) {
                 new Row(flow.wrapping()).text(NOTE, pass(attempt), Style.SMALL_BOLD).into(flow, () -> head(measures));
             }
+            above = Optional.empty();
             attempt.pass().temperatures().forEach(temperature -> temperature(attempt, temperature));
             attempt.pass().readings().forEach(reading -> reading(attempt, reading));
             attempt.pass().answers().forEach(answering -> answer(attempt, answering));
@@ -60,8 +68,9 @@ final class PassTable {
         if (measures) {
             flow.write(matter.say("record.column.place"), Style.SMALL, PLACE.left(), at);
             flow.writeToRight(matter.say("record.column.read"), Style.SMALL, READ.right(), at);
+            flow.write(matter.say("record.column.set-on"), Style.SMALL, SET_ON.left(), at);
             flow.writeToRight(matter.say("record.column.correction"), Style.SMALL, CORRECTION.right(), at);
-            flow.writeToRight(matter.say("record.column.value"), Style.SMALL, VALUE.right(), at);
+            flow.writeToRight(matter.say("record.column.size"), Style.SMALL, SIZE.right(), at);
         } else {
             flow.write(matter.say("record.column.answer"), Style.SMALL, SAID.left(), at);
         }
@@ -96,13 +105,23 @@ final class PassTable {
                 .text(GAUGE, reading.setting().map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
         cell(row, READ, StepFigures.limits(attempt.step()).map(limits -> Figures.read(reading.typed(), limits.unit()))
                 .orElseGet(() -> Figures.written(reading.typed())), Style.TEXT, counts);
+        reading.setting().ifPresent(setting -> setOn(setting, attempt.step(), row));
         attempt.measured(reading).ifPresent(measured -> {
             StepFigures.Sum sum = Figure.sum(attempt.finding().orElseThrow(), measured);
             cell(row, CORRECTION, sum.correction(), Style.TEXT, counts);
-            cell(row, VALUE, sum.value(), counts ? Style.BOLD : Style.TEXT, counts);
+            figure.parts(attempt.finding().orElseThrow(), measured).forEach(part -> row.text(CORRECTION, part, Style.SMALL));
+            cell(row, SIZE, sum.value(), counts ? Style.BOLD : Style.TEXT, counts);
         });
         row.into(flow, () -> head(true));
         gone(reading.struck(), counts, true);
+    }
+
+    /** In full where the gauge was set anew; below that its mark alone. */
+    private void setOn(Setting setting, Step step, Row row) {
+        List<String> said = figure.setOn(setting, step);
+        said.subList(0, Optional.of(setting).equals(above) ? Math.min(1, said.size()) : said.size())
+                .forEach(line -> row.text(SET_ON, line, Style.SMALL));
+        above = Optional.of(setting);
     }
 
     private void temperature(Attempt attempt, Run.Temperature temperature) {

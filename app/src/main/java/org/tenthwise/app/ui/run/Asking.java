@@ -127,13 +127,13 @@ final class Asking {
 
     private String comesTo(State state, Measured measured) {
         String typed = Figures.read(measured.reading().typed(), state.sheet().plan().unit());
-        boolean asRead = measured.correction().signum() == 0 && measured.reading().typed().unit() == state.sheet().plan().unit();
+        boolean asRead = measured.isAsRead() && measured.reading().typed().unit() == state.sheet().plan().unit();
         return asRead ? typed
                 : words.say("run.typed-is", typed, StepFigures.of(state.line().finding()).size(measured.value()));
     }
 
     private String corrected(State state, Measured measured) {
-        return measured.correction().signum() == 0 ? ""
+        return measured.isAsRead() ? ""
                 : words.say("run.comes-to", StepFigures.of(state.line().finding()).size(measured.value()));
     }
 

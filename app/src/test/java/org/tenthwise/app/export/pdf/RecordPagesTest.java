@@ -1,6 +1,7 @@
 package org.tenthwise.app.export.pdf;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -156,9 +157,37 @@ class RecordPagesTest {
         assertTrue(all.contains("Open 3 to take"), all);
         assertTrue(all.contains("Unproven: 4.60. A figure is far off: nothing is judged from it."), all);
         assertTrue(all.contains("Unproven far off"), all);
-        assertTrue(all.contains("Fail far off over 936.5"), all);
+        assertTrue(all.contains("Fail far off 936.5 over"), all);
         assertTrue(all.contains("19 Pocket width: use as it is, by concession. Lapsed with entry"), all);
         assertTrue(all.contains("Not signed: what Setter 2, Inspector 2, Inspector 1 signed has lapsed."), all);
+    }
+
+    /** 1.3750 − (−0.00095 − 0.0000) = 1.37595: nothing is corrected. */
+    @Test
+    void whatAGaugeWasSetOnStandsInAColumnOfItsOwn() {
+        String all = all(Scene.INCH_FAILED);
+        assertTrue(all.contains("Reading Set on Correction Size"), all);
+        assertTrue(all.contains("MR-1375 = 1.3750 zero 0.0000 number falls −0.00095 0 1.37595"), all);
+        assertTrue(all.contains("0.0004 over"), all);
+        assertTrue(all.contains("0.0049 inside"), all);
+        assertFalse(all.matches(".*(Pass|Fail|Cut again|Unproven) in 0.*"), all);
+    }
+
+    /** −0.002648 for temperature and −0.187933 for the grooves, together −0.190581; each rounded for print. */
+    @Test
+    void ofTwoCorrectionsTheSumStandsWithItsPartsNamed() {
+        String all = all(Scene.WARM_GROOVES);
+        assertTrue(all.contains("−0.191 heat −0.003 contact −0.188 32.497"), all);
+    }
+
+    @Test
+    void aRepairStandsBesideWhatPassedAfterIt() {
+        String all = all(Scene.WARM_GROOVES);
+        assertTrue(all.contains("Conforms with one concession."), all);
+        assertTrue(all.contains("1 of 1 characteristics passed, 1 of them after a repair."), all);
+        assertTrue(all.contains("Pass 2, after a repair."), all);
+        assertTrue(all.contains("1 Root: repair. Measured or changed since, first with entry"), all);
+        assertTrue(all.contains("Number of the approval: A-7. Repaired: it counts among the concessions."), all);
     }
 
     @Test

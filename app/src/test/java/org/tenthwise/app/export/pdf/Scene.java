@@ -11,12 +11,14 @@ import java.util.stream.IntStream;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
@@ -37,6 +39,7 @@ enum Scene {
     INCH_PASSED(() -> Records.whole(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END))),
     INCH_FAILED(() -> Records.whole(DemoPart.WINCH_BARREL_END, Records.failing(DemoPart.WINCH_BARREL_END))),
     INCH_UNFINISHED(() -> Records.walk(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END), 50).evidence()),
+    WARM_GROOVES(Scene::warmGrooves),
     LONG_NAMES(Scene::longNames);
 
     private static final String SIXTY = "Mitnehmerzapfenaufnahmebohrung für die Spindelmutter am Tor 4";
@@ -98,6 +101,51 @@ enum Scene {
                 .add(new Event.TemperatureTaken(13, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
         List.of("1.1", "2.1", "3.1", "4.1").forEach(place -> walk.add(new Event.ReadingTaken(13, place, mm("0.018"))));
         return walk.add(new Event.ReadingTaken(12, "1.1", mm("4.60"))).add(new Event.ReadingTaken(22, "1.1", mm("1041"))).evidence();
+    }
+
+    /** A root read warm and across opposite grooves, so that two corrections come together; then repaired and read again. */
+    private static Evidence warmGrooves() {
+        Plan plan = Records.plan("""
+                format = 1
+                part = "TR-1"
+                revision = "A"
+                issue = "1"
+                name = "Screw"
+                material = "bronze"
+                drawing = "TR-1"
+                unit = "mm"
+                remark = "Invented part, for trying out"
+                [temperature]
+                part_expansion = 16.2
+                shop_least = 18
+                shop_greatest = 25
+                [[operation]]
+                number = 10
+                name = "Thread"
+                [[step]]
+                number = 1
+                operation = 10
+                kind = "diameter"
+                name = "Root"
+                method = "Point micrometer."
+                lower = 32.480
+                upper = 32.500
+                grooves = { pitch = 7 }
+                places = ["front"]
+                temperature = "ask"
+                gauge_kind = "micrometer"
+                """);
+        Records.Walk walk = new Records.Walk(plan, "Setter 1").add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()));
+        readWarm(walk, "32.692");
+        readWarm(walk.add(new Event.Disposed(1, Disposition.REPAIR, "Dressed and sprayed.", "Design office", Optional.of("A-7"))), "32.688");
+        return walk.add(new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED)).evidence();
+    }
+
+    private static void readWarm(Records.Walk walk, String figure) {
+        walk.add(new Event.TemperatureTaken(1, Body.PART, Degrees.of("25", CELSIUS)))
+                .add(new Event.TemperatureTaken(1, Body.GAUGE, Degrees.of("20", CELSIUS)))
+                .add(new Event.ReadingTaken(1, "1.1", mm(figure)))
+                .add(new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES));
     }
 
     /** Forty steps with names of sixty letters, no outline, and free text with any sign there is. */
