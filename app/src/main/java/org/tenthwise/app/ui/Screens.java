@@ -20,6 +20,10 @@ import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
+import org.tenthwise.app.ui.cut.MachineView;
+import org.tenthwise.app.ui.cut.MachineViewModel;
+import org.tenthwise.app.ui.cut.OnTheseView;
+import org.tenthwise.app.ui.cut.OnTheseViewModel;
 import org.tenthwise.app.ui.dispose.DisposeView;
 import org.tenthwise.app.ui.dispose.DisposeViewModel;
 import org.tenthwise.app.ui.form.InHand;
@@ -182,6 +186,16 @@ public final class Screens implements Journey {
     @Override
     public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
         shell.show(new WrongSettingView(new WrongSettingViewModel(inHand(session), setting, fault, words, this), words, pictures, this));
+    }
+
+    @Override
+    public void cutOnThese(RunSession session) {
+        shell.show(new OnTheseView(new OnTheseViewModel(inHand(session), words, this), words, pictures, this));
+    }
+
+    @Override
+    public void machine(RunSession session) {
+        shell.show(new MachineView(new MachineViewModel(inHand(session), words, this), words, pictures, this));
     }
 
     @Override

@@ -15,6 +15,10 @@ import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
+import org.tenthwise.app.ui.cut.MachineView;
+import org.tenthwise.app.ui.cut.MachineViewModel;
+import org.tenthwise.app.ui.cut.OnTheseView;
+import org.tenthwise.app.ui.cut.OnTheseViewModel;
 import org.tenthwise.app.ui.dispose.DisposeView;
 import org.tenthwise.app.ui.dispose.DisposeViewModel;
 import org.tenthwise.app.ui.form.Field;
@@ -125,6 +129,36 @@ class FormsScreenTest extends ScreenTest {
     void strikingOutWhereThereIsNothingHoldsEverywhere() {
         RunSession session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
         seen("strike", "nothing", window -> strike(window, session, 0));
+    }
+
+    @Test
+    void aCutOnWhatIsReadSoFarHoldsEverywhere() {
+        RunSession session = workshop.setUp("014");
+        Workshop.must(() -> session.goTo(9));
+        Workshop.must(() -> session.enter("48.032"));
+        seen("cut", "on-these", window -> {
+            OnTheseViewModel model = new OnTheseViewModel(workshop.inHand(session), words, workshop);
+            OnTheseView view = new OnTheseView(model, words, pictures(window), workshop);
+            model.load();
+            choose(model.form(), 0);
+            return view;
+        });
+    }
+
+    @Test
+    void theMachineHoldsEverywhere() {
+        RunSession session = workshop.setUp("014");
+        Workshop.must(() -> session.goTo(9));
+        for (int presses : new int[] {0, 1}) {
+            seen("cut", presses == 0 ? "machine" : "aim", window -> {
+                MachineViewModel model = new MachineViewModel(workshop.inHand(session), words, workshop);
+                MachineView view = new MachineView(model, words, pictures(window), workshop);
+                model.load();
+                choose(model.form(), 0);
+                model.form().goTo(model.form().fields().get(presses));
+                return view;
+            });
+        }
     }
 
     @Test

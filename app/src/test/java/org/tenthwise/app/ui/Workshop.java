@@ -200,6 +200,16 @@ public final class Workshop implements Journey, AutoCloseable {
     }
 
     @Override
+    public void cutOnThese(RunSession session) {
+        went.add("cut on these " + session.id());
+    }
+
+    @Override
+    public void machine(RunSession session) {
+        went.add("machine " + session.id());
+    }
+
+    @Override
     public void bench() {
         went.add("bench");
     }

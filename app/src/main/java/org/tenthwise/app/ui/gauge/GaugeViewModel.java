@@ -61,6 +61,8 @@ public final class GaugeViewModel {
         journey.back();
         if (remedy instanceof Remedy.Wrong wrong) {
             journey.wrongSetting(inHand.session(), wrong.setting(), wrong.fault());
+        } else if (remedy instanceof Remedy.Machine) {
+            journey.machine(inHand.session());
         } else {
             journey.otherGauge(inHand.session());
         }

@@ -11,6 +11,7 @@ import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -26,6 +27,10 @@ sealed interface Remedy {
 
     /** The same gauge is set anew. */
     record SetAnew(boolean senseToo, String reads) implements Remedy {
+    }
+
+    /** How the register of the machine counts is told otherwise. */
+    record Machine(String reads) implements Remedy {
     }
 
     /** A setting was wrong and is struck out. */
@@ -44,8 +49,16 @@ sealed interface Remedy {
         if (open) {
             all.add(new Other(words.say("gauge.other")));
         }
+        if (open && isTurned(state.inHand().check())) {
+            state.sheet().run().register().ifPresent(counts -> all.add(new Machine(words.say("gauge.machine", counts))));
+        }
         state.settingsHere().forEach(entry -> wrong(entry, words, all));
         return all;
+    }
+
+    /** Whether its cut is typed into the register that counts across the axis. */
+    private static boolean isTurned(Check check) {
+        return check instanceof Check.OverWires || check instanceof Check.Size size && size.feature().isRound();
     }
 
     private static void wrong(Entry entry, Words words, List<Remedy> all) {

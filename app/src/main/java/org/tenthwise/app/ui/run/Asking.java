@@ -28,6 +28,7 @@ import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
+import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 
@@ -196,6 +197,9 @@ final class Asking {
         if (standing == Standing.FAIL) {
             return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
         }
+        if (standing == Standing.UNPROVEN && state.mayCut() && finding.proposal().flatMap(Proposal::change).isPresent()) {
+            return Commit.of(Act.CUT_TAKEN, words.say("run.light-cut-taken"), words.say("run.cut-taken.line"));
+        }
         if (standing == Standing.UNPROVEN && !(state.asked() instanceof Asked.Reading)) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
@@ -219,6 +223,9 @@ final class Asking {
     }
 
     private Optional<OtherWay> otherWay(State state) {
+        if (state.mayCutOnThese() && state.line().finding().verdict().standing() == Standing.CUT_AGAIN) {
+            return Optional.of(new OtherWay(words.say("run.cut-on-these"), new Meaning.CutOnThese()));
+        }
         if (state.turnable()) {
             return Optional.of(new OtherWay(words.say(state.readingsFirst() ? "run.temperature.first" : "run.temperature.after"),
                     new Meaning.ReadingsFirst(!state.readingsFirst())));

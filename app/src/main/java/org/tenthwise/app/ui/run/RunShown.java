@@ -101,6 +101,10 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
         record Counts(Register register) implements Meaning {
         }
 
+        /** A cut is to be signed for on what is read so far. */
+        record CutOnThese() implements Meaning {
+        }
+
         /** A run-out is read as the highest and the lowest, or at the angles. */
         record Sweep(boolean on) implements Meaning {
         }
@@ -138,7 +142,7 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
     /**
      * Which of the lesser keys can be pressed.
      *
-     * @param otherWay present where the pass can still be read in another way
+     * @param otherWay present where the pass can still be read in another way, or a cut signed for before all is read
      */
     public record Allowed(boolean again, boolean gauge, boolean dispose, boolean strike, Optional<OtherWay> otherWay) {
     }

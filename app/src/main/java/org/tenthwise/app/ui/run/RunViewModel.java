@@ -157,7 +157,9 @@ public final class RunViewModel implements Typing {
         } else if (meaning instanceof Meaning.Gauge gauge) {
             ask(() -> session.gauge().choose(gauge.mark()));
         } else if (meaning instanceof Meaning.Counts counts) {
-            ask(() -> session.machine(counts.register(), new Aim.Middle()));
+            ask(() -> session.machine(counts.register(), state.get().sheet().run().usualAim().orElseGet(Aim.Middle::new)));
+        } else if (meaning instanceof Meaning.CutOnThese) {
+            journey.cutOnThese(session);
         } else if (meaning instanceof Meaning.Sweep sweep) {
             ask(() -> session.turn().sweep(sweep.on()));
         } else if (meaning instanceof Meaning.StoodElsewhere) {
@@ -169,7 +171,7 @@ public final class RunViewModel implements Typing {
 
     /**
      * Keeps the figure that is far off, on purpose. Where there is none, measures the step anew; where the pass is not begun
-     * and can be read in another way, does that instead.
+     * and can be read in another way, or a cut signed for before all is read, does that instead.
      */
     public void keepOrAgain() {
         if (!keepingOrAgain.settled()) {

@@ -51,6 +51,12 @@ public interface Journey {
     /** Strike out a setting that was wrong. */
     void wrongSetting(RunSession session, Entry setting, SettingFault fault);
 
+    /** Sign for a cut on what is read so far of the step in hand. */
+    void cutOnThese(RunSession session);
+
+    /** How the register of the machine counts, and what is usually aimed at on it. */
+    void machine(RunSession session);
+
     /** The sums of the bench, without a run. */
     void bench();
 

@@ -19,7 +19,9 @@ import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.SignedAs;
@@ -52,6 +54,16 @@ class GaugeViewModelTest {
         assertEquals(List.of("Set master and zero anew", "Tell sense, master and zero anew", "Take another gauge",
                 "Told wrong: BG-2, number rises as the bore grows", "Wrong master: BG-2 on ring 30.000",
                 "Wrong zero: BG-2 with dial at 0"), offered(model));
+    }
+
+    @Test
+    void onceItWasToldHowTheXOffsetCountsThatIsPutRightHere() throws Exception {
+        RunSession session = workshop.atTheBore("014", "0.013");
+        session.machine(Register.RADIUS, new Aim.Middle());
+        GaugeViewModel model = card(session);
+        assertEquals("Put the machine right: X offset in radii", offered(model).get(3));
+        choose(model, 3);
+        assertEquals(List.of("back", "machine " + session.id()), workshop.went());
     }
 
     @Test

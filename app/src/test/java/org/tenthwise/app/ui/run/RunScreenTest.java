@@ -6,7 +6,9 @@ import java.util.List;
 import javafx.css.PseudoClass;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
@@ -44,6 +46,35 @@ class RunScreenTest extends RunAtHand {
         run.session.again(Why.CUT);
         run.enter("48.032");
         seen("cut-again");
+    }
+
+    @Test
+    void aDiameterHalfReadWithMetalLeftHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("48.032");
+        seen("cut-half-read");
+    }
+
+    @Test
+    void theQuestionAboutTheRegisterHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("48.032", "48.030", "48.031", "48.032");
+        seen("register");
+    }
+
+    @Test
+    void aThirdCutHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).session.machine(Register.DIAMETER, new Aim.Third());
+        for (String before : List.of("48.310", "48.176")) {
+            run.enter(before, before, before, before).session.again(Why.CUT);
+        }
+        run.enter("48.032", "48.030", "48.031", "48.032");
+        seen("third-cut");
+    }
+
+    @Test
+    void aWallNoEvenCutBringsInHoldsEverywhere() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).session.machine(Register.RADIUS, new Aim.Middle());
+        run.enter("48.052", "48.030", "47.991", "48.012");
+        seen("uneven");
     }
 
     @Test

@@ -89,6 +89,16 @@ final class Ways implements Journey {
     }
 
     @Override
+    public void cutOnThese(RunSession session) {
+        asked.add("cut on these");
+    }
+
+    @Override
+    public void machine(RunSession session) {
+        asked.add("machine");
+    }
+
+    @Override
     public void bench() {
         asked.add("bench");
     }

@@ -1,0 +1,105 @@
+package org.tenthwise.app.ui.cut;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.FormViewModel;
+import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.Register;
+
+/** Outside Ø48 of four readings. */
+class CutFormsTest {
+
+    private static final int OUTSIDE = 9;
+
+    @TempDir
+    private Path folder;
+    private Workshop workshop;
+    private RunSession session;
+
+    @BeforeEach
+    void readOne() {
+        workshop = new Workshop(folder);
+        session = workshop.setUp("014");
+        Workshop.must(() -> session.goTo(OUTSIDE));
+        Workshop.must(() -> session.enter("48.032"));
+    }
+
+    @AfterEach
+    void shut() {
+        workshop.close();
+    }
+
+    private OnTheseViewModel onThese() {
+        OnTheseViewModel model = new OnTheseViewModel(workshop.inHand(session), workshop.words, workshop);
+        model.load();
+        return model;
+    }
+
+    private MachineViewModel machine() {
+        MachineViewModel model = new MachineViewModel(workshop.inHand(session), workshop.words, workshop);
+        model.load();
+        return model;
+    }
+
+    private static <T> void choose(Field<T> field, int row) {
+        field.choice().choose(field.choice().offeredProperty().get().get(row));
+    }
+
+    @Test
+    void thePlacesThatNobodyReadStandBeforeOnesEyes() {
+        List<String> notes = onThese().cardValue().getValue().orElseThrow().notes();
+        String places = session.state().inHand().check().slots().get(1).place().name();
+        assertTrue(notes.get(0).startsWith("Not read: "), notes::toString);
+        assertTrue(notes.get(0).contains(places), notes::toString);
+    }
+
+    @Test
+    void withoutAReasonNothingIsSignedAndWithOneTheCutMayBeTaken() {
+        FormViewModel form = onThese().form();
+        form.goOn();
+        assertFalse(session.state().mayCut());
+        choose(form.fields().get(0), 0);
+        form.goOn();
+        assertTrue(session.state().mayCut());
+        assertEquals(List.of("back"), workshop.went());
+    }
+
+    /** The second tap on the key comes when the entry is there already. */
+    @Test
+    void aSecondTapSignsNothingMore() {
+        FormViewModel form = onThese().form();
+        choose(form.fields().get(0), 0);
+        form.goOn();
+        long kept = workshop.kept();
+        form.goOn();
+        assertEquals(kept, workshop.kept());
+    }
+
+    @Test
+    void theMachineIsKeptAsChosenAndPutRightLater() {
+        MachineViewModel first = machine();
+        assertEquals("The middle of the limits", first.form().fields().get(1).reads());
+        choose(first.form().fields().get(0), 1);
+        first.form().goOn();
+        assertEquals(Optional.of(Register.RADIUS), session.state().sheet().run().register());
+        MachineViewModel again = machine();
+        assertEquals("In radii", again.form().fields().get(0).reads());
+        choose(again.form().fields().get(0), 0);
+        choose(again.form().fields().get(1), 1);
+        again.form().goOn();
+        assertEquals(Optional.of(Register.DIAMETER), session.state().sheet().run().register());
+        assertEquals(Optional.of(new Aim.Third()), session.state().sheet().run().usualAim());
+    }
+}
