@@ -10,7 +10,7 @@ enum CsvColumn {
     /** Expanded, with its coverage factor. */
     UNCERTAINTY, COVERAGE_FACTOR, UNCERTAINTY_OF,
     /** What the characteristic came to in this pass. */
-    VERDICT, JUDGED_BY, JUDGED, LEAST, GREATEST, DISTANCE, FROM_LIMIT,
+    VERDICT, JUDGED_BY, MODIFIER, JUDGED, LEAST, GREATEST, DISTANCE, FROM_LIMIT,
     PASS, PASS_BEGUN_FOR, ENTRY, PLACE, REPEAT,
     /** As typed. */
     READING, READING_UNIT,
@@ -23,7 +23,7 @@ enum CsvColumn {
     /** Of the reading by itself; {@code together} where the check judges several together. */
     PLACE_VERDICT, QUESTION, ANSWER,
     /** In a row of its own, behind the readings of its characteristic; for the whole run without a number, at the end. */
-    DOUBT, NOTE,
+    DOUBT, NOTE, CUT_ON_THESE,
     /** In the degrees named last of them, and what of the correction is for them; expansion in 1e-6 per such a degree. */
     PART_TEMPERATURE, GAUGE_TEMPERATURE, TEMPERATURE_CORRECTION, PART_EXPANSION, PART_EXPANSION_FROM, GAUGE_EXPANSION, GAUGE_EXPANSION_FROM, DEGREES,
     GAUGE, GAUGE_KIND, SENSE,

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.tenthwise.app.text.Modifier;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Body;
@@ -36,6 +37,9 @@ import org.tenthwise.model.verdict.Verdict;
 
 /** One row of the table in the making. */
 final class CsvRow {
+
+    /** Where a remark goes, by its kind. */
+    private static final Map<String, CsvColumn> COLUMNS = Map.of("doubt", DOUBT, "note", NOTE, "cut-on-these", CUT_ON_THESE);
 
     private final Map<CsvColumn, String> cells;
     private final Unit unit;
@@ -74,7 +78,7 @@ final class CsvRow {
     private static List<CsvRow> remarks(Evidence evidence, int step, CsvRow beginning) {
         return Remark.of(evidence.sheet().run()).stream().filter(remark -> remark.step() == step).map(remark -> {
             CsvRow row = beginning.copy();
-            row.text(remark.kind().equals("doubt") ? DOUBT : NOTE, remark.words());
+            row.text(COLUMNS.get(remark.kind()), remark.words());
             return row.entry(remark.entry().seq(), remark.entry().by(), remark.entry().at(), Optional.empty());
         }).toList();
     }
@@ -166,6 +170,7 @@ final class CsvRow {
         Verdict verdict = finding.verdict();
         text(VERDICT, Codes.of(verdict.standing()));
         Codes.judgedBy(finding.step().check()).ifPresent(what -> text(JUDGED_BY, what));
+        Modifier.of(finding.step().check()).ifPresent(modifier -> text(MODIFIER, modifier.name()));
         StepFigures.value(finding).ifPresent(value -> size(JUDGED, value));
         if (finding instanceof PlugFinding plug) {
             plug.clearance().ifPresent(clearance -> {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Climate;
@@ -16,6 +17,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.record.WiresFinding;
@@ -92,6 +94,7 @@ final class JsonAttempt {
             distance.put("from", Codes.of(margin.limit())).put("inside", margin.inside());
         });
         finding.warmth().ifPresent(warmth -> write(warmth, to.putObject("temperature")));
+        finding.proposal().ifPresent(proposal -> write(proposal, to.putObject("next_cut")));
         if (finding instanceof PlugFinding plug) {
             plug.clearance().ifPresent(clearance -> {
                 put("least-clearance", clearance.least(), to);
@@ -110,6 +113,21 @@ final class JsonAttempt {
             wires.rootClearance().ifPresent(room -> put("root-clearance", room, to));
             wires.basicClearance().ifPresent(room -> put("basic-root-clearance", room, to));
             to.put("wire-on-root", wires.bottoms());
+        }
+    }
+
+    /** The amount as the register counts it, or of the size itself; where there is none, why, and the most that may come off the size. */
+    private void write(Proposal proposal, ObjectNode to) {
+        if (proposal.cut() instanceof EvenCut.Refused refused) {
+            refused.safe().ifPresent(safe -> put("safe_cut", safe, to));
+            to.put("reason", Codes.of(refused.reason()));
+        } else {
+            put("offset_change", proposal.offset().or(proposal::change).orElseThrow(), to);
+            to.put("register", proposal.register().map(Codes::of).orElse("size"));
+        }
+        if (!proposal.unread().isEmpty()) {
+            ArrayNode unread = to.putArray("unread");
+            proposal.unread().forEach(slot -> unread.addObject().put("place", slot.place().name()).put("repeat", slot.repeat()));
         }
     }
 

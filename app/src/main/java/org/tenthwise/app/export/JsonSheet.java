@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.app.text.Modifier;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
@@ -73,7 +74,7 @@ final class JsonSheet {
         signature.lapse().ifPresent(why -> to.put("lapsed", Codes.of(why)));
     }
 
-    /** Doubts and notes, in the order they were entered; step 0 is the whole run. */
+    /** Doubts, notes, and why something was cut on half read, in the order they were entered; step 0 is the whole run. */
     private static void notes(Run run, ArrayNode to) {
         Remark.of(run).forEach(remark -> to.addObject().put("entry", remark.entry().seq()).put("step", remark.step())
                 .put(remark.kind(), remark.words()).put("by", remark.entry().by())
@@ -90,6 +91,7 @@ final class JsonSheet {
         StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
         guardBand(line.step().check()).filter(band -> band.figure().signum() > 0)
                 .ifPresent(band -> to.put("guard-band", band.text()));
+        Modifier.of(line.step().check()).ifPresent(modifier -> to.put("modifier", modifier.name()));
         line.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> to.putObject("uncertainty")
                 .put("of", uncertainty.name()).put("expanded", uncertainty.expanded().text())
                 .put("unit", uncertainty.expanded().unit().symbol())

@@ -7,10 +7,10 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /**
- * A doubt or a note, as files that programs read have it.
+ * A doubt, a note, or why a pass was cut on with something missing, as files that programs read have it.
  *
  * @param step 0 for the whole run
- * @param kind {@code doubt} or {@code note}
+ * @param kind {@code doubt}, {@code note} or {@code cut-on-these}
  */
 record Remark(Entry entry, int step, String kind, String words) {
 
@@ -22,6 +22,9 @@ record Remark(Entry entry, int step, String kind, String words) {
     private static Optional<Remark> of(Entry entry) {
         if (entry.event() instanceof Event.DoubtFlagged doubt) {
             return Optional.of(new Remark(entry, doubt.step(), "doubt", doubt.words()));
+        }
+        if (entry.event() instanceof Event.CutOnThese signed) {
+            return Optional.of(new Remark(entry, signed.step(), "cut-on-these", signed.reason()));
         }
         return entry.event() instanceof Event.NoteMade note ? Optional.of(new Remark(entry, note.step(), "note", note.words()))
                 : Optional.empty();

@@ -88,7 +88,7 @@ public final class Remarks {
         StepFigures figures = StepFigures.of(finding);
         Stream.of(touch.of(finding)).filter(sentence -> !sentence.isEmpty()).forEach(said::add);
         if (finding.measured().size() > 1) {
-            said.add(words.say(words.key("combined", finding.check().combine()), finding.measured().size()));
+            said.add(words.say(words.key("combined", finding.check().combine()), finding.measured().size(), Modifier.behind(finding.check())));
         }
         past(finding.past(), figures, said);
         if (finding.check().combine() != Combine.RANGE) {
@@ -124,7 +124,7 @@ public final class Remarks {
         }
         past(finding.past(), figures, said);
         if (finding.readings().size() > 1) {
-            said.add(words.say(words.key("combined", finding.check().combine()), finding.readings().size()));
+            said.add(words.say(words.key("combined", finding.check().combine()), finding.readings().size(), Modifier.behind(finding.check())));
         }
         shown(finding).ifPresent(reading -> said.add(words.say("wires.formulas", figures.size(reading.measured().value()),
                 figures.size(reading.simple()), figures.size(reading.corrected()))));

@@ -89,6 +89,15 @@ class CutAdviceTest {
         assertEquals("Change the X offset by +0.156 mm, counted in diameters. Not read, and signed for: place 2, place 3.", advice(BORE, 3));
     }
 
+    /** A size made of all places stays open without them, and so does one near its limit: what was signed for is said all the same. */
+    @Test
+    void onReadingsThatSomeoneSignedForTheCutIsSaidWhereTheVerdictIsOpenToo() {
+        counts(Register.DIAMETER);
+        read("30.001");
+        events.add(new Event.CutOnThese(1, "cannot be reached before the shoulder is cut"));
+        assertEquals("Change the X offset by +0.009 mm, counted in diameters. Not read, and signed for: place 2.", advice("BORE 30.000 30.021 0.003", 2));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         # register | before | after  | what is said: asked 0.156 for 29.854, and then 30.0105 less what is there

@@ -8,6 +8,7 @@ import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.Modifier;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
@@ -133,10 +134,10 @@ final class CharacteristicTable {
     private String together(Finding finding) {
         int places = finding.step().check().slots().size();
         if (finding.step().check() instanceof Check.Size size && places > 1) {
-            return matter.say(matter.words().key("record.together", size.combine()), places);
+            return matter.say(matter.words().key("record.together", size.combine()), places, Modifier.behind(size));
         }
         return finding.step().check() instanceof Check.OverWires wires && places > 1
-                ? matter.say(matter.words().key("record.together", wires.combine()), places) : "";
+                ? matter.say(matter.words().key("record.together", wires.combine()), places, Modifier.behind(wires)) : "";
     }
 
     static Role role(Standing standing) {

@@ -2,6 +2,7 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.Optional;
 import org.tenthwise.app.picture.Role;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -59,6 +60,13 @@ final class CourseSection {
         }
         if (event instanceof Event.PassBegun pass) {
             return Optional.of(matter.say(matter.words().key("record.course.pass", pass.why()), step(pass.step())));
+        }
+        if (event instanceof Event.MachineKnown known) {
+            return Optional.of(matter.say("record.course.machine", matter.words().say("record.course.machine", known.register()),
+                    matter.say(known.usual() instanceof Aim.Third ? "record.course.machine.third" : "record.course.machine.middle")));
+        }
+        if (event instanceof Event.CutOnThese signed) {
+            return Optional.of(matter.say("record.course.cut-on-these", step(signed.step()), signed.reason()));
         }
         if (event instanceof Event.DoubtFlagged doubt) {
             return Optional.of(matter.say("record.course.doubt", step(doubt.step()), doubt.words()));

@@ -19,7 +19,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.export.Records;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.run.Event;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -65,6 +70,21 @@ class PdfRecordTest {
         String text = text(Scene.CONCEDED.evidence());
         assertTrue(text.contains("First-part record"), text.substring(0, 200));
         assertTrue(text.contains("Conforms with one concession. Accepted by"), text.substring(0, 800));
+    }
+
+    @Test
+    void theModifierOfTheDrawingStandsBehindHowReadingsBecomeASize() throws IOException {
+        DemoPart barrel = DemoPart.WINCH_BARREL_END;
+        assertTrue(text(Records.whole(barrel, Records.passing(barrel))).contains("mean of 4 (SA)"));
+    }
+
+    @Test
+    void whatWasSaidOfTheMachineAndWhoCutOnHalfAPassStandInTheCourse() throws IOException {
+        DemoPart carrier = DemoPart.SCREW_CARRIER;
+        String text = text(Records.walk(carrier, Records.passing(carrier), 40).add(new Event.MachineKnown("Lathe 4", Register.RADIUS, new Aim.Third()))
+                .add(new Event.CutOnThese(9, "Tail end is behind the centre.")).evidence()).replaceAll("\\s+", " ");
+        assertTrue(text.contains("The register of the machine counts radii; aimed at where no plan says: a third in from the side where metal is left."), text);
+        assertTrue(text.contains("to be cut on what was read so far, though something was missing. Tail end is behind the centre."), text);
     }
 
     private static String text(Evidence evidence) throws IOException {

@@ -1,0 +1,131 @@
+package org.tenthwise.app.export;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Event;
+
+/** What the records have of the next cut, of the modifier of the drawing and of who cut on half a pass. Bore and slot of 30.000 to 30.021. */
+class NextCutInRecordsTest {
+
+    private static final String REASON = "Back end is not bored yet.";
+    private static final String PLAN = """
+            format = 1
+            part = "T-4"
+            revision = "A"
+            issue = "1"
+            name = "Test bush, invented"
+            material = "steel"
+            drawing = "T-4"
+            unit = "mm"
+
+            [[operation]]
+            number = 10
+            name = "Bore"
+
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "%s"
+            name = "Size"
+            method = "Both ends."
+            lower = 30.000
+            upper = 30.021
+            places = ["front", "back"]
+            gauge_kind = "inside-micrometer"
+            cut_again = "too small"
+            """;
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        # kind | the plan says       | register | front  | back   | next cut: 29.862 to 30.0105 is 0.1485, 29.9995 to there 0.011
+        bore   |                     | RADIUS   | 29.860 | 29.864 | {"offset_change":"0.074","register":"radius"}
+        bore   |                     | DIAMETER | 29.860 | 29.864 | {"offset_change":"0.148","register":"diameter"}
+        bore   |                     |          | 29.860 | 29.864 | {"offset_change":"0.148","register":"size"}
+        width  |                     | RADIUS   | 29.860 | 29.864 | {"offset_change":"0.148","register":"size"}
+        bore   |                     | DIAMETER | 29.900 | 29.990 | {"safe_cut":"0.031","reason":"uneven"}
+        bore   | least_cut = 0.006   | DIAMETER | 29.999 | 30.000 | {"safe_cut":"0.021","reason":"below-least-cut"}
+        bore   | drawing_says = "SX" | DIAMETER | 29.900 | 29.990 | {"offset_change":"0.020","register":"diameter"}
+        """)
+    void eachPassHasTheCutThatWasOfferedAfterItOrWhyThereWasNone(String kind, String says, Register register, String front, String back, String cut)
+            throws IOException {
+        Records.Walk walk = walk(kind, Optional.ofNullable(says), Optional.ofNullable(register)).add(read("1.1", front)).add(read("2.1", back));
+        Evidence evidence = walk.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).add(read("1.1", "30.010")).evidence();
+        JsonNode passes = tree(evidence).at("/result/characteristics/0/passes");
+        assertEquals(new ObjectMapper().readTree(cut), passes.path(0).path("next_cut"));
+        assertTrue(passes.path(1).path("next_cut").isMissingNode());
+        assertEquals(says != null && says.contains("SX") ? "SX" : "", tree(evidence).at("/result/characteristics/0/modifier").asText());
+        assertEquals(Optional.empty(), new RecordCheck().check(new ByteArrayInputStream(text(new JsonRecord(), evidence).getBytes(StandardCharsets.UTF_8)))
+                .found().fault());
+    }
+
+    @Test
+    void whoCutOnHalfAPassStandsInEveryRecord() throws IOException {
+        Evidence evidence = walk("bore", Optional.empty(), Optional.of(Register.DIAMETER)).add(read("1.1", "29.860")).add(new Event.CutOnThese(1, REASON))
+                .add(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).evidence();
+        JsonNode result = tree(evidence).path("result");
+        assertEquals("[{\"place\":\"back\",\"repeat\":1}]", result.at("/characteristics/0/passes/0/next_cut/unread").toString());
+        assertEquals(REASON, result.at("/notes/0/cut-on-these").asText());
+        assertEquals("Setter 1", result.at("/notes/0/by").asText());
+        assertTrue(text(new CsvRecord(), evidence).contains(REASON));
+        assertEquals(Optional.empty(), new RecordCheck().check(new ByteArrayInputStream(text(new JsonRecord(), evidence).getBytes(StandardCharsets.UTF_8)))
+                .found().fault());
+    }
+
+    @Test
+    void anAmountThatWasChangedInAFileIsFound() throws IOException {
+        Evidence evidence = walk("bore", Optional.empty(), Optional.of(Register.DIAMETER)).add(read("1.1", "29.860")).add(read("2.1", "29.864")).evidence();
+        String changed = text(new JsonRecord(), evidence).replace("\"offset_change\" : \"0.148\"", "\"offset_change\" : \"0.184\"");
+        assertTrue(changed.contains("0.184"));
+        assertTrue(new RecordCheck().check(new ByteArrayInputStream(changed.getBytes(StandardCharsets.UTF_8))).found().fault().isPresent());
+    }
+
+    @Test
+    void theTableNamesTheModifier() throws IOException {
+        Evidence evidence = walk("bore", Optional.of("drawing_says = \"SN\""), Optional.empty()).add(read("1.1", "30.010")).add(read("2.1", "30.012")).evidence();
+        String[] lines = text(new CsvRecord(), evidence).split("\r\n");
+        int column = List.of(lines[0].split(",")).indexOf("modifier");
+        assertEquals("SN", lines[1].split(",")[column]);
+    }
+
+    private static Records.Walk walk(String kind, Optional<String> says, Optional<Register> register) {
+        Plan plan = Records.plan(PLAN.formatted(kind) + says.orElse("") + "\n");
+        Records.Walk walk = new Records.Walk(plan, "Setter 1").add(new Event.Begun(new PartId("T-4", "A"), "1", "L-1", "Lathe 4", plan.source()));
+        register.ifPresent(counts -> walk.add(new Event.MachineKnown("Lathe 4", counts, new Aim.Middle())));
+        return walk.add(new Event.GaugeSet(1, Setting.direct(new Gauge("IM-1", GaugeKind.INSIDE_MICROMETER, Optional.empty()))));
+    }
+
+    private static Event read(String slot, String figure) {
+        return new Event.ReadingTaken(1, slot, new Written(figure, Unit.MILLIMETRE));
+    }
+
+    private static JsonNode tree(Evidence evidence) {
+        return new ObjectMapper().valueToTree(JsonRecord.tree(evidence));
+    }
+
+    private static String text(RecordFormat format, Evidence evidence) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        format.write(evidence, out);
+        return out.toString(StandardCharsets.UTF_8);
+    }
+}
