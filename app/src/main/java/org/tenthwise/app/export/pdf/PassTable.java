@@ -19,11 +19,11 @@ import org.tenthwise.model.run.Run;
 final class PassTable {
 
     private static final Column ENTRY = Column.words(Flow.LEFT, 36);
-    private static final Column PLACE = Column.words(88, 98);
-    private static final Column READ = Column.figures(246, 58);
-    private static final Column SET_ON = Column.words(254, 86);
-    private static final Column CORRECTION = Column.figures(397, 55);
-    private static final Column SIZE = Column.figures(457, 58);
+    private static final Column PLACE = Column.words(88, 106);
+    private static final Column READ = Column.figures(250, 54);
+    private static final Column SET_ON = Column.words(258, 66);
+    private static final Column CORRECTION = Column.figures(399, 73);
+    private static final Column SIZE = Column.figures(457, 56);
     private static final Column SAID = Column.words(88, 369);
     private static final Column GAUGE = Column.words(465, 54);
     private static final Column BY = Column.words(523, 72);
