@@ -29,8 +29,8 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
     record Asks(String kind, Map<Question, Answer> wanted) implements What {
     }
 
-    /** @param angles none for the eight that a plan without angles has */
-    record RunOut(BigDecimal limit, List<Integer> angles) implements What {
+    /** @param angles none for the eight that a plan without angles has; evenly round otherwise @param two whether it is read at two sections */
+    record RunOut(BigDecimal limit, List<Integer> angles, boolean two) implements What {
 
         List<Integer> read() {
             return angles.isEmpty() ? IntStream.range(0, 8).map(i -> 45 * i).boxed().toList() : angles;
@@ -99,7 +99,10 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             }
         } else if (what instanceof RunOut runOut) {
             keys.put("limit", runOut.limit());
-            keys.put("holding", quoted(number % 2 == 0 ? "four-jaw" : "three-jaw"));
+            keys.put("holding", quoted(List.of("three-jaw", "four-jaw", "collet").get(number % 3)));
+            if (runOut.two()) {
+                keys.put("sections", "[{ name = \"near\", at = 30 }, { name = \"far\", at = 140 }]");
+            }
             keys.put("gauge_kind", quoted("dial-indicator"));
             if (!runOut.angles().isEmpty()) {
                 keys.put("angles", runOut.angles());

@@ -116,6 +116,8 @@ final class Hand {
             enter(new BigDecimal(certified.suggested().text()).add(thousandths(3)).toPlainString());
         } else if (asked instanceof Asked.Zero) {
             enter(thousandths(5).toPlainString());
+        } else if (asked instanceof Asked.Reading reading && here().what() instanceof Facts.RunOut && random.nextInt(6) == 0) {
+            turn(reading);
         } else if (asked instanceof Asked.Reading reading) {
             enter(figure(reading.slot().key()));
         } else if (asked instanceof Asked.Temperature) {
@@ -126,6 +128,16 @@ final class Hand {
             machine();
         } else {
             session.goOn();
+        }
+    }
+
+    /** By angle first, or a first reading put to another place, often one that is none. */
+    private void turn(Asked.Reading reading) throws CouldNotSave {
+        if (reading.taken() == 0) {
+            session.turn().sweep(random.nextInt(3) == 0);
+        } else {
+            String section = random.nextBoolean() ? "" : "far:";
+            session.turn().stoodAt(section + (1 + random.nextInt(8)) + ".1", "Stood elsewhere");
         }
     }
 
@@ -164,7 +176,8 @@ final class Hand {
         }
         Facts.What what = here().what();
         if (what instanceof Facts.RunOut) {
-            return BigDecimal.valueOf(random.nextInt(random.nextInt(5) == 0 ? 30 : 20) + (slot.equals("highest") ? 8 : 0), 3).toPlainString();
+            int most = List.of(5, 10, 20, 20, 30).get(random.nextInt(5));
+            return BigDecimal.valueOf(random.nextInt(most) + (slot.endsWith("highest") ? 8 : 0), 3).toPlainString();
         }
         BigDecimal size = what instanceof Facts.Size bore ? size(bore)
                 : what instanceof Facts.Plug plug ? plug(plug) : overWires((Facts.Thread) what);

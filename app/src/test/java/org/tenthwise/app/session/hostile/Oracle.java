@@ -22,7 +22,7 @@ import org.tenthwise.model.run.Event;
  * where the later one is struck out. What was read before a step was begun anew, sent to
  * rework or repair, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
  * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every place
- * (or as a mean, largest, smallest, where it is so combined), a run-out's movement not over its limit nor by figures a hundred times as large, a plug's play inside
+ * (or as a mean, largest, smallest, where it is so combined), a run-out as {@link RunOutOracle} has it, a plug's play inside
  * at both ends and felt as wanted and not against what the gauges say, a pitch diameter inside with no wire on the root at the
  * largest root that was read, every answer the wanted one. A concession holds for what it was signed for: any later reading,
  * answer, temperature, strike or new pass of the step, or of what it rests on, ends it; so does another disposition. What is
@@ -113,7 +113,7 @@ final class Oracle {
             return says(counting.answers(step).equals(asks.wanted()));
         }
         if (step.what() instanceof Facts.RunOut runOut) {
-            return runOut(step, runOut);
+            return new RunOutOracle(runOut, counting.readings(step)).passed();
         }
         if (step.what() instanceof Facts.Size size) {
             return size(step, size);
@@ -123,25 +123,6 @@ final class Oracle {
 
     private static Says says(boolean passed) {
         return passed ? Says.PASSED : Says.NOT_PASSED;
-    }
-
-    private Says runOut(Facts step, Facts.RunOut demanded) {
-        Map<String, Counting.Read> read = counting.readings(step);
-        boolean swept = read.containsKey("highest") || read.containsKey("lowest");
-        List<String> slots = new ArrayList<>();
-        if (swept) {
-            slots.addAll(List.of("highest", "lowest"));
-        } else {
-            for (int i = 1; i <= demanded.read().size(); i++) {
-                slots.add(i + ".1");
-            }
-        }
-        if (!read.keySet().containsAll(slots)) {
-            return Says.NOT_PASSED;
-        }
-        List<BigDecimal> figures = slots.stream().map(slot -> read.get(slot).figure()).toList();
-        boolean farOff = figures.stream().anyMatch(figure -> figure.abs().compareTo(demanded.limit().movePointRight(2)) > 0);
-        return says(!farOff && greatest(figures).subtract(least(figures)).compareTo(demanded.limit()) <= 0);
     }
 
     /** The sizes at 20 °C, in the order of the slots; absent while a reading or a temperature is missing. */

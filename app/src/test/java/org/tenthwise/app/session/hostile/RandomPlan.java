@@ -68,7 +68,8 @@ record RandomPlan(List<Facts> facts, Plan plan) {
             case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
             case 2 -> new Facts.Asks("go-not-go", new EnumMap<>(Map.of(Question.GO_ENTERS, Answer.YES,
                     Question.NOT_GO_STAYS_OUT, Answer.YES)));
-            case 3 -> new Facts.RunOut(dec("0.020"), random.nextBoolean() ? List.of() : List.of(0, 90, 180, 270));
+            case 3 -> new Facts.RunOut(dec("0.020"), List.of(List.<Integer>of(), List.of(0, 90, 180, 270), List.of(0, 60, 120, 180, 240, 300),
+                    List.of(0, 120, 240)).get(random.nextInt(4)), random.nextInt(3) == 0);
             case 4, 5 -> bores.isEmpty() ? bore(random) : new Facts.Plug(bores.get(random.nextInt(bores.size())),
                     dec("0.002"), dec("0.012"), 1 + random.nextInt(2), random.nextBoolean() ? Answer.FREELY : Answer.WITH_DRAG);
             case 6 -> diameter(random);
