@@ -6,12 +6,14 @@ import java.util.Locale;
 /** The columns of the table, in their order. */
 enum CsvColumn {
     PART, REVISION, SERIAL, LOT, MACHINE, RUN, OUTCOME, SIGNATURES, REMARK,
-    NUMBER, CHARACTERISTIC, CHECK, CLASS, CLAMPING, OPERATION, UNIT, LOWER_LIMIT, UPPER_LIMIT, LIMITS_OF, LIMITS_BY, GUARD_BAND,
+    NUMBER, CHARACTERISTIC, CHECK, CLASS, CLAMPING, HOLDING, OPERATION, UNIT, LOWER_LIMIT, UPPER_LIMIT, LIMITS_OF, LIMITS_BY, GUARD_BAND,
     /** Expanded, with its coverage factor. */
     UNCERTAINTY, COVERAGE_FACTOR, UNCERTAINTY_OF,
     /** What the characteristic came to in this pass. */
     VERDICT, JUDGED_BY, MODIFIER, JUDGED, LEAST, GREATEST, DISTANCE, FROM_LIMIT,
     PASS, PASS_BEGUN_FOR, ENTRY, PLACE, REPEAT,
+    /** Where along the part a run-out was read, from the jaws in the unit of the limits. */
+    SECTION, FROM_JAWS,
     /** As typed. */
     READING, READING_UNIT,
     /** The master or the wires, the size on their certificate, and what the gauge read on the master. */

@@ -18,6 +18,7 @@ import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
@@ -128,6 +129,9 @@ final class CsvRow {
         row.text(CHECK, Codes.of(step.check()));
         row.text(CLASS, Codes.of(step.stepClass()));
         step.clamping().ifPresent(clamping -> row.text(CLAMPING, clamping.key()));
+        if (step.check() instanceof Check.RunOut runOut && runOut.holding() != Holding.UNSAID) {
+            row.text(HOLDING, runOut.holding().key());
+        }
         row.number(OPERATION, BigDecimal.valueOf(step.operation()));
         row.text(REPAIRED, line.repaired() ? "yes" : "");
         StepFigures.limits(step).ifPresent(limits -> {
@@ -189,6 +193,12 @@ final class CsvRow {
         Slot slot = attempt.slot(reading);
         text(PLACE, slot.place().name());
         number(REPEAT, BigDecimal.valueOf(slot.repeat()));
+        if (attempt.step().check() instanceof Check.RunOut runOut) {
+            runOut.section(slot).ifPresent(section -> {
+                text(SECTION, section.name());
+                number(FROM_JAWS, section.at().figure());
+            });
+        }
         number(READING, reading.typed().figure());
         text(READING_UNIT, reading.typed().unit().symbol());
         if (attempt.counts(reading)) {

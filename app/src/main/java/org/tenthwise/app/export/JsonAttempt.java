@@ -103,11 +103,7 @@ final class JsonAttempt {
             plug.contradiction().ifPresent(contradiction -> to.put("contradiction", Codes.of(contradiction)));
         }
         if (finding instanceof RunOutFinding runOut) {
-            runOut.fit().ifPresent(fit -> {
-                put("eccentricity", fit.eccentricity(), to);
-                to.put("high-at-degrees", fit.highAtDegrees().toPlainString());
-                put("form", fit.residual(), to);
-            });
+            JsonRunOut.write(runOut, this::put, to);
         }
         if (finding instanceof WiresFinding wires) {
             wires.rootClearance().ifPresent(room -> put("root-clearance", room, to));

@@ -88,6 +88,9 @@ final class JsonSheet {
         to.put("check", Codes.of(line.step().check()));
         to.put("class", Codes.of(line.step().stepClass()));
         line.step().clamping().ifPresent(clamping -> to.put("clamping", clamping.key()));
+        if (line.step().check() instanceof Check.RunOut runOut) {
+            JsonRunOut.write(runOut, to);
+        }
         StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
         guardBand(line.step().check()).filter(band -> band.figure().signum() > 0)
                 .ifPresent(band -> to.put("guard-band", band.text()));

@@ -56,8 +56,7 @@ public final class JawWords {
     }
 
     private String section(Check.RunOut check, Slot slot, String place) {
-        return check.sections().size() < 2 ? place : words.say("jaws.at-section", place, check.rounds().stream()
-                .filter(round -> round.slots().anyMatch(slot::equals)).findFirst().flatMap(round -> round.section()).orElseThrow().name());
+        return check.sections().size() < 2 ? place : words.say("jaws.at-section", place, check.section(slot).orElseThrow().name());
     }
 
     /** Which way the work is turned, so that the angles count as the plan has them. */

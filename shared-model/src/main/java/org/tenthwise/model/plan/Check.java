@@ -143,6 +143,11 @@ public sealed interface Check {
                     new Slot(before + LOWEST, Place.named(LOWEST + where), 1), byAngle);
         }
 
+        /** The section a slot belongs to; absent where the plan names none. */
+        public Optional<Section> section(Slot slot) {
+            return rounds().stream().filter(round -> round.slots().anyMatch(slot::equals)).findFirst().flatMap(Round::section);
+        }
+
         /** The slots by angle, at every section. */
         @Override
         public List<Slot> slots() {

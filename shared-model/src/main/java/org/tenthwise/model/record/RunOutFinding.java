@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.CircleFit;
 import org.tenthwise.model.compute.roundness.JawMove;
 import org.tenthwise.model.compute.roundness.Refusal;
+import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -35,6 +36,16 @@ public record RunOutFinding(Step step, Check.RunOut check, List<AtSection> secti
     /** The section nearest to the jaws. */
     public AtSection near() {
         return sections.get(0);
+    }
+
+    /** How the axis of the work lies, by the circles at two sections; absent where there is not a circle at both. */
+    public Optional<ShiftAndTilt> shiftAndTilt() {
+        if (sections.size() < 2) {
+            return Optional.empty();
+        }
+        AtSection far = sections.get(1);
+        return near().fit().flatMap(close -> far.fit().map(away -> new ShiftAndTilt(near().section().orElseThrow().at().length(),
+                close.centre(), far.section().orElseThrow().at().length(), away.centre())));
     }
 
     /** Whether a full turn was begun or swept at any section. */

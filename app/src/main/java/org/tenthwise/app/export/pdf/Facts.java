@@ -9,9 +9,11 @@ import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -38,6 +40,12 @@ final class Facts {
         add(facts, "record.fact.limits-from", matter.sentences().limitsFrom(step));
         add(facts, "record.fact.method", step.method());
         step.clamping().ifPresent(clamping -> add(facts, "record.fact.clamping", matter.words().say("record.clamping", clamping)));
+        if (step.check() instanceof Check.RunOut runOut && runOut.holding() != Holding.UNSAID) {
+            add(facts, "record.fact.holding", matter.words().say("holding", runOut.holding()));
+        }
+        if (line.finding() instanceof RunOutFinding runOut) {
+            new TurnFacts(matter).of(runOut).forEach(said -> add(facts, "record.fact.movement", said));
+        }
         Operation operation = matter.plan().operation(step.operation());
         add(facts, "record.fact.class", matter.aside(step));
         add(facts, "record.fact.operation", matter.say("record.operation", operation.number(), operation.name()));

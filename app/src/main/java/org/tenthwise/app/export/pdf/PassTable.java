@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.tenthwise.app.export.Attempt;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Slot;
@@ -98,10 +99,10 @@ final class PassTable {
 
     private void reading(Attempt attempt, Run.Reading reading) {
         Slot slot = attempt.slot(reading);
+        String place = new JawWords(matter.words()).place(attempt.step().check(), slot);
         boolean counts = attempt.counts(reading);
         Row row = row(reading.entry())
-                .text(PLACE, slot.repeat() > 1 ? matter.say("record.repeat", slot.place().name(), slot.repeat())
-                        : slot.place().name(), Style.TEXT)
+                .text(PLACE, slot.repeat() > 1 ? matter.say("record.repeat", place, slot.repeat()) : place, Style.TEXT)
                 .text(GAUGE, reading.setting().map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
         cell(row, READ, StepFigures.limits(attempt.step()).map(limits -> Figures.read(reading.typed(), limits.unit()))
                 .orElseGet(() -> Figures.written(reading.typed())), Style.TEXT, counts);
