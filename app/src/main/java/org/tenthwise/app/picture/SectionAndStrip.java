@@ -1,10 +1,12 @@
 package org.tenthwise.app.picture;
 
-/** Shares a sheet between a section and the strip that magnifies it; on a sheet too small for both, the strip stands alone. */
+/** Shares a sheet between a section and the strip that magnifies it; on a sheet too small for both, the strip stands alone, and on one too low for that nothing does. */
 final class SectionAndStrip {
 
     private static final double LEAST_SECTION = 170;
     private static final double LEAST_HEIGHT = 200;
+    /** Under it a strip says nothing any more: its figures would lie on each other. */
+    private static final double LEAST_STRIP = 110;
     private static final double GAP = 14;
 
     /** Draws the section into its room; the scale is the strip's. */
@@ -18,6 +20,9 @@ final class SectionAndStrip {
     /** @param detail whether the section marks the spot that the strip magnifies */
     static void draw(SizePicture picture, Drawing drawing, boolean detail, Section section) {
         Box frame = drawing.frame().box();
+        if (frame.height() < drawing.lettered(LEAST_STRIP)) {
+            return;
+        }
         double weight = Math.min(1, drawing.frame().lineScale());
         double lane = StripLane.width(picture, drawing);
         double width = frame.width() - lane - Strip.ticksWidth(drawing) - Strip.columnsWidth(picture, drawing) - GAP;

@@ -21,6 +21,7 @@ final class Strip {
     private static final double LINE = 24;
     private static final double BETWEEN = 8;
     private static final double LEAST_HEIGHT = 130;
+    private static final double LOW = 165;
 
     private final SizePicture picture;
     private final Drawing drawing;
@@ -237,12 +238,17 @@ final class Strip {
         return picture.columns().stream().map(this::groupOf).filter(group -> !group.isEmpty()).distinct().toList();
     }
 
+    /** The sizes at the side need what height there is. */
+    private boolean isLow() {
+        return room.height() < drawing.lettered(LOW);
+    }
+
     private String labelOf(SizePicture.Column column) {
-        return column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty() ? "" : column.label();
+        return isLow() ? "" : column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty() ? "" : column.label();
     }
 
     private String groupOf(SizePicture.Column column) {
-        return column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty() ? "" : column.group();
+        return isLow() ? "" : column.kind() == SizePicture.Kind.EARLIER && !history.isEmpty() ? "" : column.group();
     }
 
     private List<String> history() {

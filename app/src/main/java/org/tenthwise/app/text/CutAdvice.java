@@ -103,8 +103,8 @@ final class CutAdvice {
 
     private List<String> soFar(CutSoFar cut, Optional<Register> register, StepFigures figures) {
         List<String> said = new ArrayList<>();
-        String off = counted(cut.cameOff(), register, figures);
-        said.add(cut.asked().map(asked -> words.say("next.cut.asked", counted(asked, register, figures), off)).orElseGet(() -> words.say("next.cut.came-off", off)));
+        String off = figures.plain(counted(cut.cameOff(), register));
+        said.add(cut.asked().map(asked -> words.say("next.cut.asked", figures.amount(counted(asked, register)), off)).orElseGet(() -> words.say("next.cut.came-off", off)));
         cut.asked().filter(asked -> !asked.isBelow(TELLING)).ifPresent(asked -> {
             if (cut.cameOff().signum() == 0) {
                 said.add(words.say("next.cut.nothing-came-off"));
@@ -119,8 +119,8 @@ final class CutAdvice {
         return !more.isBelow(less.times(TWICE_FROM)) && !more.isAbove(less.times(TWICE_TO));
     }
 
-    private static String counted(Length onSize, Optional<Register> register, StepFigures figures) {
-        return figures.amount(register.map(counting -> counting.counts(onSize)).orElse(onSize));
+    private static Length counted(Length onSize, Optional<Register> register) {
+        return register.map(counting -> counting.counts(onSize)).orElse(onSize);
     }
 
     private String stillToRead(Finding finding) {

@@ -123,7 +123,7 @@ class BenchTest {
                 .with("sizes", "29.854 29.990").with("register", "radius"));
         Bench.Outcome.Done done = assertInstanceOf(Bench.Outcome.Done.class, bench.work(sum, filled));
         Results read = new Results(words, Unit.MILLIMETRE);
-        assertEquals(List.of("may come off 0.031 mm", "state Uneven", "reason Uneven"),
+        assertEquals(List.of("safe cut, on diameter 0.031 mm", "state Uneven", "reason Uneven"),
                 read.of(done.answer(), sum.first(filled)).stream().map(row -> row.name() + " " + row.value()).toList());
         assertEquals("Uneven by 0.136: no even cut brings every size in. At most 0.031 may come off without a size passing its limit.",
                 read.notes(done.answer()).get(0));

@@ -38,7 +38,7 @@ import org.tenthwise.model.tolerance.Limits;
 class CutAdviceTest {
 
     private static final String BORE = "BORE 30.000 30.021 0";
-    private static final String HOLDS = " This holds for the same edge and about the same depth of cut; with a fresh edge or a much lighter cut take half, measure, take the rest.";
+    private static final String HOLDS = " With the same edge, about as deep; else take half, measure, take the rest.";
 
     private final List<Event> events = new ArrayList<>();
 
@@ -112,6 +112,16 @@ class CutAdviceTest {
         events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
         read(after);
         assertEquals(said + HOLDS, advice(BORE, 1));
+    }
+
+    /** Three places took off 0.143, 0.143 and 0.144: 0.14333 in the mean, in the places that were read. */
+    @Test
+    void aMeanIsToldInThePlacesThatWereRead() {
+        counts(Register.DIAMETER);
+        read("29.854 29.854 29.854");
+        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        read("29.997 29.997 29.998");
+        assertEquals("Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters." + HOLDS, advice(BORE, 3));
     }
 
     @Test

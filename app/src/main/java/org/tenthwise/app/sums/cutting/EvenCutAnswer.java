@@ -122,7 +122,7 @@ final class EvenCutAnswer {
                 case PAST_SIZE -> "Past size: no cut brings it back. Nothing more may come off.";
             });
         }
-        answer.note("safe_cut is on the diameter, the width or the depth: the most that may come off before a size passes its limit less the guard band.");
+        answer.note("The safe cut is on diameter, whatever the register counts: by it no size passes its limit less the guard band.");
     }
 
     private String safe(EvenCut.Refused no) {
