@@ -49,7 +49,9 @@ final class Hand {
 
     void deed() throws CouldNotSave {
         int dice = random.nextInt(100);
-        if (dice < 72) {
+        if (session.state().mayCutOnThese() && random.nextInt(8) == 0) {
+            session.cutOnThese("The rest is behind the live centre");
+        } else if (dice < 72) {
             whatIsAsked();
         } else if (dice < 82) {
             session.goTo(1 + random.nextInt(plan.facts().size()));
