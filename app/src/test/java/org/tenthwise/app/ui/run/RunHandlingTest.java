@@ -182,6 +182,31 @@ class RunHandlingTest extends RunAtHand {
     }
 
     @Test
+    void aQueueThatMeetsReadingsByAngleAfterATurnStopsThere() {
+        run.session.goTo(ARun.RUN_OUT);
+        List<Runnable> waiting = new ArrayList<>();
+        RunViewModel model = slow(waiting);
+        sends(model, "0.040\n0.000\n0.033\n");
+        waiting.remove(0).run();
+        waiting.remove(0).run();
+        assertEquals(List.of(), waiting);
+        assertEquals(List.of("0.040", "0.000"), readings());
+        assertTrue(ways.told.get(0).words().endsWith("Not taken: 0.033."), ways.told.get(0).words());
+    }
+
+    @Test
+    void aFirstReadingByAngleCanBePutElsewhereByTheKeyThatLedToTheOtherWay() {
+        run.session.goTo(ARun.RUN_OUT);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "0.040\n0.000\n0.033\n");
+            press(scene, "again");
+        });
+        assertTrue(ways.asked.contains("stood elsewhere"), ways.asked.toString());
+        assertEquals(3, run.session.state().pass().standing().size());
+    }
+
+    @Test
     void aQueueThatMeetsAFullCheckStopsThere() throws Exception {
         run.setUpAndGoTo(8);
         List<Runnable> waiting = new ArrayList<>();
