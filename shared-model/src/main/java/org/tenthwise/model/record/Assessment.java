@@ -33,14 +33,17 @@ final class Assessment {
         return new Assessment(plan, run).of(plan.steps());
     }
 
-    /** The findings of the passes of {@code step} before the one in hand, each with what it leaned on as that stood then. */
+    /**
+     * The findings of the passes of {@code step} before the one in hand, each with what it leaned on as that stood then. What was
+     * struck out of a pass since counts no more; the cut proposed after it stays the one that was proposed.
+     */
     static List<Finding> earlier(Plan plan, Step step, Run run) {
         List<Finding> earlier = new ArrayList<>();
         for (Run.Pass pass : run.passes(step)) {
             if (pass.ended().isPresent() && !pass.isEmpty()) {
                 Assessment then = new Assessment(plan, run.before(pass.ended().get().by()));
                 then.of(step.check().restsOn().stream().map(plan::step).toList());
-                earlier.add(then.find(step, pass));
+                earlier.add(then.find(step, pass).proposing(then.find(step, then.run.pass(step)).proposal()));
             }
         }
         return earlier;

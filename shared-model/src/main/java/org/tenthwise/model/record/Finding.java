@@ -29,6 +29,11 @@ public sealed interface Finding
         return Optional.empty();
     }
 
+    /** The same with another proposal; as it is where there can be none. */
+    default Finding proposing(Optional<Proposal> proposed) {
+        return this;
+    }
+
     /** What heat means to it; absent where the plan says nothing of heat, and for what it does not touch. */
     default Optional<Warmth> warmth() {
         return Optional.empty();

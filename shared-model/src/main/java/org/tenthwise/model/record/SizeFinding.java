@@ -31,6 +31,11 @@ public record SizeFinding(Step step, Check.Size check, List<Measured> measured, 
         measured = List.copyOf(measured);
     }
 
+    @Override
+    public SizeFinding proposing(Optional<Proposal> proposed) {
+        return new SizeFinding(step, check, measured, value, deciding, past, lightCut, proposed, form, verdict, missing, warmth);
+    }
+
     /** Whether nobody has said yet how the gauge touched the work, though the size hangs on it. */
     private boolean touchUnsaid() {
         return !check.questions().isEmpty() && measured.stream().anyMatch(read -> read.forContact().isEmpty());

@@ -45,6 +45,12 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
     }
 
     @Override
+    public WiresFinding proposing(Optional<Proposal> proposed) {
+        return new WiresFinding(step, check, readings, wire, sizes, leadAngle, rootClearance, basicClearance, rootAwaited, bottoms, value,
+                deciding, past, lightCut, proposed, verdict, missing, warmth);
+    }
+
+    @Override
     public Optional<Verdict> alone(Measured reading) {
         return ByItself.of(check.combine(), Sized.of(check).judge(), reading,
                 rootAwaited || warmth.filter(heat -> heat.missing() > 0).isPresent(), bottoms || mayBottom(), Plausible.spoils(this));

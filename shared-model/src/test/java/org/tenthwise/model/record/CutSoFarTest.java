@@ -73,6 +73,22 @@ class CutSoFarTest {
         assertEquals(Optional.of(length("0.150")), cuts(bench).get(0).asked());
     }
 
+    /** Two places apart by 0.090: no even cut. With one of them struck out later, one of 0.150 would do; nobody was offered it. */
+    @Test
+    void aReadingStruckOutLaterDoesNotMakeUpACutThatNobodyWasOffered() {
+        Bench bench = bore(3).read(1, "29.860", "29.950").did(new Event.CutOnThese(1, "the back is not bored yet")).did(CUT).read(1, "29.990", "29.992", "29.994");
+        assertEquals(Optional.empty(), cuts(bench).get(0).asked());
+        bench.did(new Event.StruckOut(3, "slipped"));
+        assertEquals(List.of(new CutSoFar(1, length("29.860"), length("29.990"), Optional.empty(), length("0.130"))), cuts(bench));
+    }
+
+    @Test
+    void aReadingStruckOutLaterDoesNotTakeAwayTheCutThatWasOffered() {
+        Bench bench = bore(2).read(1, "29.860", "29.864").did(CUT).read(1, "29.960", "29.968");
+        bench.did(new Event.StruckOut(3, "slipped"));
+        assertEquals(List.of(new CutSoFar(1, length("29.860"), length("29.960"), Optional.of(length("0.148")), length("0.100"))), cuts(bench));
+    }
+
     private static Bench bore(int places) {
         return new Bench().step(Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, places));
     }

@@ -7,9 +7,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -18,11 +21,14 @@ import org.tenthwise.app.session.Beginning;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
 
 /**
  * Nothing passes that should not: random runs, worked by a hand that does anything at any time, are judged after every deed by
@@ -64,6 +70,7 @@ class HostileRunsTest {
         RunSession session = shop.begin(new Beginning(plan.plan(), "1", "L-1", "Lathe 4", "Setter 1"));
         Hand hand = new Hand(plan, shop, session, random);
         Set<Long> looked = new HashSet<>();
+        Map<String, Optional<Proposal>> proposed = new HashMap<>();
         for (int deed = 0; deed < MOST_DEEDS; deed++) {
             List<Entry> before = ledger.entries(session.id());
             hand.deed();
@@ -72,6 +79,7 @@ class HostileRunsTest {
                 nothingBehindAShutHoldPoint(seed, plan, before, after);
                 noCutThatScraps(seed, plan, before, after, hand.session().state().sheet());
                 nothingPassedThatIsNot(seed, plan, after, hand.session().state().sheet(), looked);
+                everyCutStaysAsItWasProposed(seed, plan, after, hand.session().state().sheet(), proposed);
             }
         }
         Sheet sheet = hand.session().state().sheet();
@@ -122,6 +130,24 @@ class HostileRunsTest {
                 proposal.change().flatMap(change -> now.against(facts, change)).ifPresent(why ->
                         wrong(seed, "check %d: %s %s".formatted(facts.number(), proposal, why), plan, after));
             });
+        }
+    }
+
+    /** Whatever is struck out, set or said of the machine later. @param proposed by step and pass, as the pass stood last */
+    private static void everyCutStaysAsItWasProposed(long seed, RandomPlan plan, List<Entry> entries, Sheet sheet, Map<String, Optional<Proposal>> proposed) {
+        for (Line line : sheet.lines()) {
+            Iterator<Finding> found = line.earlier().iterator();
+            for (Run.Pass pass : line.passes()) {
+                String which = line.step().number() + "/" + pass.number();
+                if (pass.ended().isEmpty()) {
+                    proposed.put(which, line.finding().proposal());
+                } else if (!pass.isEmpty()) {
+                    Optional<Proposal> now = found.next().proposal();
+                    if (!proposed.get(which).equals(now)) {
+                        wrong(seed, "after pass %s was proposed %s, and now it is said to have been %s".formatted(which, proposed.get(which), now), plan, entries);
+                    }
+                }
+            }
         }
     }
 
