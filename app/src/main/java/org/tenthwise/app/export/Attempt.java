@@ -79,8 +79,7 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
 
     /** Whether a temperature is one of those the pass is corrected by: neither struck out nor taken again. */
     public boolean counts(Run.Temperature temperature) {
-        return temperature.struck().isEmpty() && pass.temperatures().stream().noneMatch(later -> later.of() == temperature.of()
-                && later.struck().isEmpty() && later.entry().seq() > temperature.entry().seq());
+        return pass.taking(temperature.of()).filter(temperature::equals).isPresent();
     }
 
     private Optional<Measured> counting(Run.Reading reading) {

@@ -14,14 +14,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Event;
 
 class JsonRecordTest {
 
     private static final DemoPart PART = DemoPart.SCREW_CARRIER;
+    private static final int TURNED = 9;
 
     @Test
     void everyReadingThatCountsHasAVerdictWhereEachIsJudged() {
@@ -61,6 +65,24 @@ class JsonRecordTest {
         assertEquals(12, notes.path(0).path("step").intValue());
         assertEquals("Coolant 21 °C", notes.path(1).path("note").textValue());
         assertEquals("Setter 2", notes.path(1).path("by").textValue());
+    }
+
+    /** 22.5 was replaced by 23.0, and that was struck out: nothing is corrected by either, so neither counts. */
+    @Test
+    void aTemperatureThatWasTakenAgainCountsNoMoreWhateverBecomesOfTheLaterOne() {
+        Records.Walk walk = new Records.Walk(PART.plan(), "Setter 1").add(Records.passing(PART).begun()).add(part("22.5")).add(part("23.0"));
+        assertEquals(List.of(false, true), counting(walk));
+        walk.add(new Event.StruckOut(walk.seq(), "thermometer lay in the sun"));
+        assertEquals(List.of(false, false), counting(walk));
+    }
+
+    private static Event part(String read) {
+        return new Event.TemperatureTaken(TURNED, Body.PART, Degrees.of(read, TemperatureScale.CELSIUS));
+    }
+
+    private static List<Boolean> counting(Records.Walk walk) {
+        return nodes(tree(walk.evidence()), node -> node.path("of").asText().equals("part") && node.has("counts")).stream()
+                .map(node -> node.path("counts").booleanValue()).toList();
     }
 
     @Test

@@ -98,8 +98,13 @@ public record Run(List<Entry> entries) {
 
         /** The temperature that counts: the latest, unless it was struck out. One that was replaced never comes back. */
         public Optional<Degrees> temperature(Body of) {
+            return taking(of).map(Temperature::read);
+        }
+
+        /** The same, with its entry. */
+        public Optional<Temperature> taking(Body of) {
             return temperatures.stream().filter(taken -> taken.of() == of)
-                    .reduce((earlier, later) -> later).filter(last -> last.struck().isEmpty()).map(Temperature::read);
+                    .reduce((earlier, later) -> later).filter(last -> last.struck().isEmpty());
         }
 
         /** What was struck out, in no order. */
