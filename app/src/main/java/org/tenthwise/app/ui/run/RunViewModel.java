@@ -41,6 +41,7 @@ public final class RunViewModel implements Typing {
     private final Settling committing;
     private final Settling replying;
     private final Settling keepingOrAgain;
+    private boolean asking;
     private final ReadOnlyObjectWrapper<State> state;
     private final ReadOnlyObjectWrapper<RunShown> shown;
     private final ReadOnlyObjectWrapper<Commit> commit = new ReadOnlyObjectWrapper<>();
@@ -258,8 +259,12 @@ public final class RunViewModel implements Typing {
         return figures.interrupted();
     }
 
+    /** One verb at a time: a second tap before the first is on the disk would answer what is asked after it, which nobody has seen. */
     private void ask(Callable<Reply> verb) {
-        errands.run(verb, this::took);
+        if (!asking) {
+            asking = true;
+            errands.run(verb, this::took, () -> asking = false);
+        }
     }
 
     private void took(Reply reply) {

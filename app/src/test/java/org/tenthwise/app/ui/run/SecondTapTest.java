@@ -1,0 +1,104 @@
+package org.tenthwise.app.ui.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.State;
+import org.tenthwise.app.ui.run.RunShown.Meaning;
+import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.verdict.Standing;
+
+/** A second tap that comes before the first is on the disk, where yes is the good answer to both of two questions. */
+class SecondTapTest extends RunAtHand {
+
+    private static final String NUT = """
+            format = 1
+            part = "N-1"
+            revision = "A"
+            issue = "1"
+            name = "Stub, invented"
+            material = "invented melt"
+            drawing = "N-1 sheet 1"
+            unit = "mm"
+
+            [[operation]]
+            number = 10
+            name = "Thread"
+
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "go-not-go"
+            name = "Nut"
+            method = "By hand."
+            go = "Runs on all the way."
+            not_go = "Runs on more than two turns."
+            gauge = "NG-1"
+
+            [[step]]
+            number = 2
+            operation = 10
+            kind = "look"
+            name = "Edges"
+            what = "Broken."
+
+            [[step]]
+            number = 3
+            operation = 10
+            kind = "look"
+            name = "Part"
+            what = "Clean."
+            """;
+
+    @TempDir
+    private Path folder;
+    private final List<Runnable> waiting = new ArrayList<>();
+    private RunViewModel model;
+
+    @BeforeEach
+    void atANut() throws Exception {
+        Plan plan = ((PlanReading.Good) new PlanReader().read(NUT)).plan();
+        run.close();
+        run = new ARun(folder.resolve("s.db"), plan);
+        model = new RunViewModel(run.session, run.session.state(), new Errands(new Background(waiting::add, Runnable::run), words, ways), ways, words, clock);
+    }
+
+    private State kept() {
+        List<Runnable> now = List.copyOf(waiting);
+        waiting.clear();
+        now.forEach(Runnable::run);
+        return run.session.state();
+    }
+
+    @Test
+    void itDoesNotSpeakForTheEndThatNobodyTried() {
+        model.reply(new Meaning.Answered(Answer.YES));
+        model.reply(new Meaning.Answered(Answer.YES));
+        assertEquals(new Asked.Answering(Question.NOT_GO_STAYS_OUT), kept().asked());
+        model.reply(new Meaning.Answered(Answer.NO));
+        assertEquals(Standing.FAIL, kept().line().finding().verdict().standing());
+    }
+
+    @Test
+    void itLeavesNoCheckOut() throws Exception {
+        model.reply(new Meaning.Answered(Answer.YES));
+        kept();
+        model.reply(new Meaning.Answered(Answer.YES));
+        assertEquals(Standing.PASS, kept().line().finding().verdict().standing());
+        model.press();
+        model.press();
+        assertEquals(2, kept().inHand().number());
+    }
+}
