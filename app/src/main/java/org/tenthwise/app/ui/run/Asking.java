@@ -17,10 +17,12 @@ import org.tenthwise.app.ui.run.RunShown.Meaning;
 import org.tenthwise.app.ui.run.RunShown.OtherWay;
 import org.tenthwise.app.ui.run.RunShown.Panel;
 import org.tenthwise.app.ui.run.RunShown.Reply;
+import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
@@ -29,6 +31,8 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Proposal;
+import org.tenthwise.model.record.RunOutAdvice;
+import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 
@@ -187,9 +191,8 @@ final class Asking {
         if (standing == Standing.CUT_AGAIN && state.mayCut()) {
             return Commit.of(Act.CUT_TAKEN, words.say("run.cut-taken"), words.say("run.cut-taken.line"));
         }
-        if (standing == Standing.FAIL && finding.step().check() instanceof Check.RunOut runOut) {
-            return Commit.of(Act.JAWS_MOVED, words.say(runOut.jaws() > 0 ? "run.jaws-moved" : "run.trued"),
-                    words.say("run.jaws-moved.line"));
+        if (standing == Standing.FAIL && finding instanceof RunOutFinding runOut) {
+            return trued(runOut);
         }
         if (standing == Standing.FAIL && state.inHand().stepClass() == StepClass.SET_UP) {
             return Commit.of(Act.READ_AGAIN, words.say("run.put-right"), words.say("run.put-right.line"));
@@ -207,6 +210,15 @@ final class Asking {
             return goTo(finding.step().check().restsOn().get(0), state);
         }
         return Commit.of(Act.WAIT, words.say(state.asked().takesFigure() ? "run.enter" : "run.next"), "");
+    }
+
+    /** Where nothing is to be moved, or figures contradict each other, it is only read again. */
+    private Commit trued(RunOutFinding runOut) {
+        if (RunOutAdvice.of(runOut).filter(advice -> advice.state() != TruingUp.State.MOVE).isPresent()) {
+            return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+        }
+        return Commit.of(Act.JAWS_MOVED, words.say(runOut.check().holding() == Holding.FOUR_JAW ? "run.jaws-moved" : "run.trued"),
+                words.say("run.jaws-moved.line"));
     }
 
     private Commit goTo(int step, State state) {
