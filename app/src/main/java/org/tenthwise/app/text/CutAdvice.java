@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
@@ -16,6 +17,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.WiresFinding;
 
 /**
  * What to cut next, or why nothing is, in short sentences: one figure, as the register of the machine counts it, and none while
@@ -40,12 +42,29 @@ final class CutAdvice {
         return finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, cuts))).orElseGet(() -> stillToRead(finding));
     }
 
-    /** Too near the limit to be proven, on the side where metal is left. */
+    /** Too near the limit to be proven, on the side where metal is left; a light cut is spoken of only where one can be taken. */
     String unproven(Finding finding, List<CutSoFar> cuts) {
-        List<String> said = new ArrayList<>(List.of(words.say("next.cut.unproven")));
-        said.addAll(cut(finding, finding.proposal().orElseThrow(), cuts));
-        said.add(words.say("next.cut.or-measure"));
+        Proposal proposal = finding.proposal().orElseThrow();
+        List<String> said = new ArrayList<>(List.of(words.say(proposal.change().isPresent() ? "next.cut.unproven" : "next.cut.unproven-as-it-is")));
+        said.addAll(cut(finding, proposal, cuts));
+        said.add(words.say(isTooLittle(finding, proposal.cut()) ? "next.cut.or-measure-alone" : "next.cut.or-measure"));
         return String.join(" ", said);
+    }
+
+    /** Whether nothing that may come off is as much as this tool can cut; it is said then that it can be signed for. */
+    private static boolean isTooLittle(Finding finding, EvenCut cut) {
+        return cut instanceof EvenCut.Refused refused && (refused.reason() == EvenCut.Reason.BELOW_LEAST_CUT
+                || refused.safe().filter(safe -> safe.signum() > 0 && isBelowLeastCut(finding, safe)).isPresent());
+    }
+
+    /** As deep as the tool would go in: half of what comes off two sides. */
+    private static boolean isBelowLeastCut(Finding finding, Length comesOff) {
+        Length depth = feature(finding) == Feature.DEPTH ? comesOff : comesOff.half();
+        return cutting(finding).leastCut().filter(least -> depth.isBelow(least.length())).isPresent();
+    }
+
+    private static Cutting cutting(Finding finding) {
+        return finding instanceof SizeFinding size ? size.check().cutting() : ((WiresFinding) finding).check().cutting();
     }
 
     private List<String> cut(Finding finding, Proposal proposal, List<CutSoFar> cuts) {
@@ -57,6 +76,9 @@ final class CutAdvice {
             said.addAll(refused(finding, refused, proposal.register(), figures));
         } else {
             said.add(offered(finding, proposal, figures));
+            if (finding instanceof WiresFinding) {
+                said.add(words.say("next.cut.root"));
+            }
             last.ifPresent(cut -> said.add(words.say("next.cut.holds")));
         }
         if (!proposal.unread().isEmpty()) {
@@ -95,6 +117,9 @@ final class CutAdvice {
     private String atMost(Finding finding, Length safe, Optional<Register> register, StepFigures figures) {
         if (safe.signum() == 0) {
             return words.say("next.cut.nothing-more");
+        }
+        if (isBelowLeastCut(finding, safe)) {
+            return words.say("next.cut.at-most-below-least");
         }
         Length change = feature(finding) == Feature.DIAMETER ? safe.negated() : safe;
         return register.map(counting -> words.say(words.key("next.cut.at-most", counting), figures.change(counting.counts(change)), unit(figures)))

@@ -34,7 +34,8 @@ public final class TouchWords {
     /** What must come before a cut of a part that was let go to be read; empty where it was not, and where nothing is left to cut. */
     String beforeACut(Finding finding) {
         boolean released = finding.step().clamping().filter(Clamping.RELEASED::equals).isPresent();
-        return released && finding.verdict().standing() == Standing.CUT_AGAIN ? words.say("touch.before-a-cut") : "";
+        boolean cut = finding.verdict().standing() == Standing.CUT_AGAIN || finding.proposal().isPresent();
+        return released && cut ? words.say("touch.before-a-cut") : "";
     }
 
     /** How the gauge touches and what is taken off for it, in a sentence; empty where contact changes nothing. */

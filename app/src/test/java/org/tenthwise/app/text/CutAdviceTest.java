@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
@@ -25,9 +26,11 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -37,6 +40,7 @@ import org.tenthwise.model.tolerance.Limits;
 /** What is said of the next cut. Every figure by hand from the limits and the sizes beside it. */
 class CutAdviceTest {
 
+    private static final Words WORDS = Words.of(Locale.ENGLISH);
     private static final String BORE = "BORE 30.000 30.021 0";
     private static final String HOLDS = " With the same edge, about as deep; else take half, measure, take the rest.";
 
@@ -57,12 +61,17 @@ class CutAdviceTest {
         BORE 30.000 30.021 0         | RADIUS   | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. Change the X offset by +0.015 mm at most, counted in radii: more scraps a place.
         DIAMETER 47.980 48.000 0.003 | DIAMETER | 48.004 47.986 | Uneven by 0.018 mm: no even cut brings every place in. Change the X offset by −0.003 mm at most, counted in diameters: more scraps a place.
         BORE 30.000 30.021 0         | DIAMETER | 29.900 30.021 | Uneven by 0.121 mm: no even cut brings every place in. Nothing more may come off.
+        # the floor has 0.031, 0.0155 deep: less than 0.030, and no number
+        BORE 30.000 30.021 0 0.030   | DIAMETER | 29.854 29.990 | Uneven by 0.136 mm: no even cut brings every place in. What may come off is too little for this tool to cut: take a spring pass at the same offset, hone, or leave it as it is and have it signed for.
+        DEPTH 46.00 46.10 0 0.05     | DIAMETER | 45.90 46.05   | Uneven by 0.15 mm: no even cut brings every place in. At most 0.05 mm may come off without scrapping a place.
         # 0.0115 on diameter is 0.006 deep
         BORE 30.000 30.021 0 0.010   | DIAMETER | 29.999 29.999 | Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and have it signed for.
         # within the guard band where metal is left: 30.0105 less 30.001
         BORE 30.000 30.021 0.003     | DIAMETER | 30.001 30.001 | Too near the limit to be proven; there is metal left for a light cut. Change the X offset by +0.009 mm, counted in diameters. Or measure again with a better gauge, or have it signed for.
         BORE 30.000 30.021 0.003     | DIAMETER | 30.020 30.020 | Too near the limit to be proven. Measure again with a better gauge, or have it signed for.
-        BORE 30.000 30.021 0.003 0.1 | DIAMETER | 30.001 30.001 | Too near the limit to be proven; there is metal left for a light cut. Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and have it signed for. Or measure again with a better gauge, or have it signed for.
+        BORE 30.000 30.021 0.003 0.1 | DIAMETER | 30.001 30.001 | Too near the limit to be proven. Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and have it signed for. Or measure again with a better gauge.
+        # within the guard band at both ends of the zone: 30.003 to 30.018 is all that a cut may use, less than 0.016
+        BORE 30.000 30.021 0.003     | DIAMETER | 30.001 30.017 | Too near the limit to be proven. Uneven by 0.016 mm: no even cut brings every place in. Change the X offset by +0.001 mm at most, counted in diameters: more scraps a place. Or measure again with a better gauge, or have it signed for.
         BORE 30.000 30.021 0         | DIAMETER | 29.900 30.022 | Stop. Do not cut here again: this needs a disposition.
         """)
     void oneFigureAsTheRegisterCountsItOrWhyThereIsNone(String size, Register register, String sizes, String said) {
@@ -135,6 +144,16 @@ class CutAdviceTest {
         assertEquals("Asked 0.110, came off 0.090. Change the X offset by +0.020 mm, counted in diameters." + HOLDS, advice(BORE, 1));
     }
 
+    /** Light or not: work that was let go to be read stands in the chuck anew. */
+    @Test
+    void aLightCutOfWorkReadReleasedIsTruedUpBeforeIt() {
+        counts(Register.DIAMETER);
+        read("30.001");
+        String said = "It was read released: clamp it and true it up before any cut.";
+        assertEquals(said, new Remarks(WORDS).of(line("BORE 30.000 30.021 0.003", 1, Optional.of(Clamping.RELEASED)).finding()).get(0));
+        assertEquals("Guard band 0.003 mm inside each limit.", new Remarks(WORDS).of(line("BORE 30.000 30.021 0.003", 1, Optional.of(Clamping.CLAMPED)).finding()).get(0));
+    }
+
     private void counts(Register register) {
         if (register != null) {
             events.add(new Event.MachineKnown("Lathe 4", register, new Aim.Middle()));
@@ -149,14 +168,19 @@ class CutAdviceTest {
     }
 
     private String advice(String size, int places) {
+        return new Advice(WORDS).next(line(size, places, Optional.empty()));
+    }
+
+    private Line line(String size, int places, Optional<Clamping> clamping) {
         Check.Size check = check(size, places);
-        Step step = new Step(1, 10, "Size", "", "", Optional.empty(), List.of(), Optional.empty(), check, TemperatureAsked.NEVER);
+        Step step = new Step(1, 10, "Size", "", "", Optional.empty(), List.of(), Optional.empty(), check, TemperatureAsked.NEVER,
+                StepClass.usual(check), clamping);
         Plan plan = new Plan(new PartId("X-1", "A"), "1", "Trial", "", "", Unit.MILLIMETRE, "", List.of(new Operation(10, "All")),
                 List.of(step), Optional.empty(), new PlanSource("", ""), Optional.empty());
         List<Event> all = Stream.concat(Stream.of(new Event.Begun(plan.part(), "1", "", "Lathe 4", plan.source())), events.stream()).toList();
         List<Entry> entries = new ArrayList<>();
         all.forEach(event -> entries.add(new Entry(entries.size() + 1, "r", OffsetDateTime.parse("2026-11-25T07:31:00+01:00"), "Setter 1", event)));
-        return new Advice(Words.of(Locale.ENGLISH)).next(Sheet.of(plan, new Run(entries)).line(1));
+        return Sheet.of(plan, new Run(entries)).line(1);
     }
 
     private static Check.Size check(String size, int places) {

@@ -88,9 +88,9 @@ class TruingAdviceTest {
     /** An oval of ± 0.006 on 0.016 off centre; a sweep of 0.046, of which 2 · 0.016 is off centre, shows more of it. */
     @Test
     void howMuchStaysIsSaid() {
-        assertEquals(List.of("Off centre by 0.016 mm, high at jaw 1.", "Of it 0.012 mm is form, and stays."), new Remarks(WORDS).of(
+        assertEquals(List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.012 mm: it stays."), new Remarks(WORDS).of(
                 RunOutAtHand.one(Holding.FOUR_JAW).near("0.022", "-0.006", "-0.010", "-0.006").finding()));
-        assertEquals(List.of("Off centre by 0.016 mm, high at jaw 1.", "Of it 0.014 mm is form, and stays."), new Remarks(WORDS).of(
+        assertEquals(List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.014 mm: it stays."), new Remarks(WORDS).of(
                 RunOutAtHand.one(Holding.FOUR_JAW).near("0.022", "-0.006", "-0.010", "-0.006").nearSwept("0.036", "-0.010").finding()));
     }
 
@@ -143,7 +143,7 @@ class TruingAdviceTest {
     @Test
     void theAxisIsToldFromBothSections() {
         assertEquals(List.of("Off centre by 0.016 near the jaws, 0.061 far out.", "Leans by 0.050 mm over 130, high half-way from jaw 1 to jaw 2.",
-                "Coaxial error from one section to the other 0.122 mm.", "Of it 0.000 mm is form, and stays."), new Remarks(WORDS).of(
+                "Coaxial error from one section to the other 0.122 mm.", "Form 0.000 mm: it stays."), new Remarks(WORDS).of(
                         RunOutAtHand.twoByFour(Holding.FOUR_JAW).near("0.032", "0.016", "0.000", "0.016").far("0.046", "0.040", "-0.046", "-0.040").finding()));
     }
 

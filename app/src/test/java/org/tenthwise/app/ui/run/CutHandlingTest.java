@@ -3,16 +3,52 @@ package org.tenthwise.app.ui.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.run.RunShown.Act;
 import org.tenthwise.app.ui.run.RunShown.Meaning;
 import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 
 /** The keys of cutting, under a double tap and a gauge that types fast. Outside Ø48, 47.980 to 48.000, guard band 0.003, four readings. */
 class CutHandlingTest extends RunAtHand {
+
+    private static final String THREAD = """
+            format = 1
+            part = "T-1"
+            revision = "A"
+            issue = "1"
+            name = "Stub, invented"
+            material = "invented melt"
+            drawing = "T-1 sheet 1"
+            unit = "mm"
+
+            [[operation]]
+            number = 10
+            name = "Thread"
+
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "thread-over-wires"
+            name = "M10 over wires"
+            method = "Three wires."
+            designation = "M10x1.5-6g"
+            wire = 0.895
+            minor_diameter = 8.3
+            places = ["middle"]
+            cut_again = "too big"
+            gauge = "MW-1"
+            """;
+
+    @TempDir
+    private Path folder;
 
     private RunViewModel atOnce() {
         return new RunViewModel(run.session, run.session.state(),
@@ -116,5 +152,19 @@ class CutHandlingTest extends RunAtHand {
         assertEquals("Light cut taken", model.commitProperty().get().word());
         model.press();
         assertEquals(2, passes());
+    }
+
+    /** What is said of an offset is true of all that the form tool cuts: a root that was measured good is good no more after it. */
+    @Test
+    void aThreadCutDeeperIsDeeperAtItsRootToo() throws Exception {
+        Plan plan = ((PlanReading.Good) new PlanReader().read(THREAD)).plan();
+        run.close();
+        run = new ARun(folder.resolve("thread.db"), plan);
+        run.enter("0.895");
+        RunViewModel model = atOnce();
+        sends(model, "10.616\n");
+        model.reply(new Meaning.Counts(Register.DIAMETER));
+        String said = model.shownProperty().get().found().next();
+        assertTrue(said.startsWith("Change the X offset by \u22120.") && said.endsWith(" mm, counted in diameters. The root goes down with it."), said);
     }
 }
