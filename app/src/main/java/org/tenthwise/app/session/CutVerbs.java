@@ -7,10 +7,9 @@ import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Finding;
-import org.tenthwise.model.record.SizeFinding;
-import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -40,7 +39,7 @@ final class CutVerbs {
 
     /** How the register of the machine counts, once a cut is offered that goes into it, and nobody said. */
     static Optional<Asked> asked(Finding finding, Run run) {
-        boolean round = finding instanceof WiresFinding || finding instanceof SizeFinding size && size.check().feature().isRound();
+        boolean round = finding.step().check().cutAs().filter(Feature::isRound).isPresent();
         return round && run.machineKnown().isEmpty() && finding.proposal().filter(proposal -> proposal.cut() instanceof EvenCut.Offered).isPresent()
                 ? Optional.of(new Asked.WhichRegister(run.begun().machine())) : Optional.empty();
     }
@@ -61,6 +60,6 @@ final class CutVerbs {
     }
 
     private static boolean isCut(Finding finding) {
-        return finding instanceof SizeFinding || finding instanceof WiresFinding;
+        return finding.step().check().cutAs().isPresent();
     }
 }

@@ -15,7 +15,6 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Proposal;
-import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.record.WiresFinding;
 
@@ -128,8 +127,8 @@ final class CutAdvice {
 
     private List<String> soFar(CutSoFar cut, Optional<Register> register, StepFigures figures) {
         List<String> said = new ArrayList<>();
-        String off = figures.plain(counted(cut.cameOff(), register));
-        said.add(cut.asked().map(asked -> words.say("next.cut.asked", figures.amount(counted(asked, register)), off)).orElseGet(() -> words.say("next.cut.came-off", off)));
+        String off = figures.plain(Register.counted(cut.cameOff(), register));
+        said.add(cut.asked().map(asked -> words.say("next.cut.asked", figures.amount(Register.counted(asked, register)), off)).orElseGet(() -> words.say("next.cut.came-off", off)));
         cut.asked().filter(asked -> !asked.isBelow(TELLING)).ifPresent(asked -> {
             if (cut.cameOff().signum() == 0) {
                 said.add(words.say("next.cut.nothing-came-off"));
@@ -144,10 +143,6 @@ final class CutAdvice {
         return !more.isBelow(less.times(TWICE_FROM)) && !more.isAbove(less.times(TWICE_TO));
     }
 
-    private static Length counted(Length onSize, Optional<Register> register) {
-        return register.map(counting -> counting.counts(onSize)).orElse(onSize);
-    }
-
     private String stillToRead(Finding finding) {
         int places = finding.step().check().slots().size() - StepFigures.measured(finding).size();
         if (places > 0) {
@@ -157,7 +152,7 @@ final class CutAdvice {
     }
 
     private static Feature feature(Finding finding) {
-        return finding instanceof SizeFinding size ? size.check().feature() : Feature.DIAMETER;
+        return finding.step().check().cutAs().orElseThrow();
     }
 
     private static String unit(StepFigures figures) {

@@ -2,12 +2,10 @@ package org.tenthwise.app.text;
 
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.CutSoFar;
-import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.SizeFinding;
 
 /** What the cuts so far were to take off and took off, a sentence each. */
 public final class CutsTold {
@@ -25,17 +23,13 @@ public final class CutsTold {
             return List.of();
         }
         StepFigures figures = StepFigures.of(line.finding());
-        Optional<Register> counting = register.filter(any -> isRound(line.finding()));
-        return cuts.stream().map(cut -> cut.asked()
-                .map(asked -> words.say("cut.told", cut.number(), counted(asked, counting, figures), counted(cut.cameOff(), counting, figures)))
-                .orElseGet(() -> words.say("cut.told.unasked", cut.number(), counted(cut.cameOff(), counting, figures)))).toList();
+        Optional<Register> counting = register.filter(any -> line.step().check().cutAs().filter(Feature::isRound).isPresent());
+        return cuts.stream().map(cut -> told(cut, counting, figures)).toList();
     }
 
-    private static String counted(Length onSize, Optional<Register> register, StepFigures figures) {
-        return figures.amount(register.map(counting -> counting.counts(onSize)).orElse(onSize));
-    }
-
-    private static boolean isRound(Finding finding) {
-        return !(finding instanceof SizeFinding size) || size.check().feature().isRound();
+    private String told(CutSoFar cut, Optional<Register> counting, StepFigures figures) {
+        String off = figures.plain(Register.counted(cut.cameOff(), counting));
+        return cut.asked().map(asked -> words.say("cut.told", cut.number(), figures.amount(Register.counted(asked, counting)), off))
+                .orElseGet(() -> words.say("cut.told.unasked", cut.number(), off));
     }
 }

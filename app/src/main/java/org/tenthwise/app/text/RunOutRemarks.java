@@ -9,8 +9,6 @@ import org.tenthwise.model.compute.roundness.CircleFit;
 import org.tenthwise.model.compute.roundness.Eccentricity;
 import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.compute.roundness.TruingUp;
-import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.RunOutAdvice;
 import org.tenthwise.model.record.RunOutFinding;
 
@@ -29,7 +27,7 @@ final class RunOutRemarks {
         List<String> said = new ArrayList<>();
         finding.sections().stream().flatMap(at -> at.refusal().stream()).findFirst()
                 .ifPresent(why -> said.add(words.say("run-out.no-circle", words.say("run-out.refusal", why))));
-        axis(finding).map(axis -> leaning(finding, axis)).orElseGet(() -> finding.sections().stream().flatMap(at -> at.fit().stream())
+        finding.shiftAndTilt().map(axis -> leaning(finding, axis)).orElseGet(() -> finding.sections().stream().flatMap(at -> at.fit().stream())
                 .map(fit -> offCentre(finding, fit.centre())).toList()).forEach(said::add);
         form(finding).ifPresent(said::add);
         return said;
@@ -42,21 +40,6 @@ final class RunOutRemarks {
     /** A sentence begins with it. */
     static String capital(String name) {
         return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
-    }
-
-    /** Where there is a circle at both of two sections. */
-    private static Optional<ShiftAndTilt> axis(RunOutFinding finding) {
-        List<AtSection> fitted = finding.sections().stream().filter(at -> at.fit().isPresent() && at.section().isPresent()).toList();
-        return fitted.size() < 2 ? Optional.empty() : Optional.of(new ShiftAndTilt(fromJaws(fitted.get(0)), centre(fitted.get(0)),
-                fromJaws(fitted.get(1)), centre(fitted.get(1))));
-    }
-
-    private static Length fromJaws(AtSection at) {
-        return at.section().orElseThrow().at().length();
-    }
-
-    private static Eccentricity centre(AtSection at) {
-        return at.fit().orElseThrow().centre();
     }
 
     private List<String> leaning(RunOutFinding finding, ShiftAndTilt axis) {

@@ -90,7 +90,7 @@ class WalkPlanTest {
         assertEquals(24 + 2, said.size());
         // cut before: 29.8565·(1 + 11.5e-6·0.5)/(1 + 16.2e-6·3.4) = 29.8550 to 30.0105 by whole 0.001; to 30.01325 read, 30.0121 at 20 °C
         // 30.015·(1 + 11.5e-6·0.5)/(1 + 16.2e-6·2.8) = 30.0138 at 20 °C, by hand
-        assertEquals("13|Bore Ø30 H7|30.014|Pass|0.007 mm inside the upper limit. Cut 1: asked 0.155, came off 0.1570.", columns(said.get(12)));
+        assertEquals("13|Bore Ø30 H7|30.014|Pass|0.007 mm inside the upper limit. Cut 1: asked 0.155, came off 0.157.", columns(said.get(12)));
         assertEquals("18|Nut, go|go enters, not-go stays out|Pass", columns(said.get(17)));
         assertEquals("Conforms. Accepted by Inspector 1.", said.get(24));
         List<Path> files = Typed.files(out);

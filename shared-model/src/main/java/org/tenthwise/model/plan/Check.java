@@ -23,6 +23,11 @@ public sealed interface Check {
         return slots();
     }
 
+    /** How it is cut to size, a thread like an outside diameter; absent for what is no size of the work. */
+    default Optional<Feature> cutAs() {
+        return Optional.empty();
+    }
+
     /** Questions answered by a tap, in the order they are asked; empty for a kind that only measures. */
     default List<Question> questions() {
         return List.of();
@@ -195,6 +200,11 @@ public sealed interface Check {
         }
 
         @Override
+        public Optional<Feature> cutAs() {
+            return Optional.of(feature);
+        }
+
+        @Override
         public List<Question> questions() {
             return contact instanceof Contact.AcrossGrooves grooves && grooves.standsAskew()
                     ? List.of(Question.GROOVES_TOUCHED) : List.of();
@@ -270,6 +280,11 @@ public sealed interface Check {
         @Override
         public List<Slot> slots() {
             return slotsOf(places, readingsEach);
+        }
+
+        @Override
+        public Optional<Feature> cutAs() {
+            return Optional.of(Feature.DIAMETER);
         }
 
         @Override

@@ -7,26 +7,24 @@ import java.util.Optional;
 public enum Holding {
 
     /** Four jaws that move each by itself. */
-    FOUR_JAW("four-jaw", 4, true),
+    FOUR_JAW("four-jaw", 4),
     /** Three jaws that a scroll moves together. */
-    THREE_JAW("three-jaw", 3, false),
+    THREE_JAW("three-jaw", 3),
     /** Three jaws that power moves together. */
-    POWER_CHUCK("power-chuck", 3, false),
-    COLLET("collet", 0, false),
-    CENTRES("centres", 0, false),
-    FACE_PLATE("face-plate", 0, false),
-    STEADY("steady", 0, false),
+    POWER_CHUCK("power-chuck", 3),
+    COLLET("collet", 0),
+    CENTRES("centres", 0),
+    FACE_PLATE("face-plate", 0),
+    STEADY("steady", 0),
     /** The plan does not say. */
-    UNSAID("", 0, false);
+    UNSAID("", 0);
 
     private final String key;
     private final int jaws;
-    private final boolean jawsMoveAlone;
 
-    Holding(String key, int jaws, boolean jawsMoveAlone) {
+    Holding(String key, int jaws) {
         this.key = key;
         this.jaws = jaws;
-        this.jawsMoveAlone = jawsMoveAlone;
     }
 
     /** How plan files name it. */
@@ -37,11 +35,6 @@ public enum Holding {
     /** 3 or 4; 0 for what has none. */
     public int jaws() {
         return jaws;
-    }
-
-    /** Whether a jaw can be moved by itself. */
-    public boolean jawsMoveAlone() {
-        return jawsMoveAlone;
     }
 
     public static Optional<Holding> ofKey(String key) {

@@ -1,7 +1,6 @@
 package org.tenthwise.model.plan;
 
 import java.util.Arrays;
-import java.util.Optional;
 
 /**
  * What a drawing says of how a size is meant, by the letters of ISO 14405-1:2016, table 1, where they stand in a ring behind the
@@ -33,10 +32,5 @@ public enum SizeModifier {
 
     public static SizeModifier of(Combine combine) {
         return Arrays.stream(values()).filter(modifier -> modifier.combine == combine).findFirst().orElseThrow();
-    }
-
-    /** @param letters as on the drawing: {@code SX} */
-    public static Optional<SizeModifier> ofLetters(String letters) {
-        return Arrays.stream(values()).filter(modifier -> modifier.name().equals(letters)).findFirst();
     }
 }

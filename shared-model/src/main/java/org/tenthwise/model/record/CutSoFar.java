@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tenthwise.model.plan.Combine;
-import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Event;
@@ -55,7 +54,7 @@ public record CutSoFar(int number, Length before, Length after, Optional<Length>
         }
         Length was = Length.mean(both.stream().map(then::get).toList());
         Length is = Length.mean(both.stream().map(now::get).toList());
-        Length off = feature(after.orElseThrow()).stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
+        Length off = after.orElseThrow().step().check().cutAs().orElseThrow().stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
         return Optional.of(new CutSoFar(number, was, is, before.orElseThrow().proposal().flatMap(Proposal::change).map(Length::abs),
                 off.signum() > 0 ? off : Length.ZERO));
     }
@@ -66,9 +65,5 @@ public record CutSoFar(int number, Length before, Length after, Optional<Length>
                 : finding instanceof WiresFinding wires && !wires.bottoms() && !wires.mayBottom() ? wires.measured() : List.of();
         boolean telling = !Plausible.spoils(finding) && finding.warmth().filter(heat -> heat.missing() > 0).isEmpty();
         return telling ? measured.stream().collect(Collectors.toMap(Measured::slot, Measured::value)) : Map.of();
-    }
-
-    private static Feature feature(Finding finding) {
-        return finding instanceof SizeFinding size ? size.check().feature() : Feature.DIAMETER;
     }
 }

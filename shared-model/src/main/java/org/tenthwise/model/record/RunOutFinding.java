@@ -3,9 +3,6 @@ package org.tenthwise.model.record;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.tenthwise.model.compute.roundness.CircleFit;
-import org.tenthwise.model.compute.roundness.JawMove;
-import org.tenthwise.model.compute.roundness.Refusal;
 import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
@@ -17,15 +14,13 @@ import org.tenthwise.model.verdict.Verdict;
  *
  * @param sections what was read at each, the one nearest to the jaws first; at least one
  * @param movement the greatest full indicator movement at any section, over a turn or by points; absent before there is one
- * @param jawMoves how to move the jaws by the circle at the section nearest to them; empty without one, and where there are no jaws
  * @param missing  readings still to come for a verdict
  */
 public record RunOutFinding(Step step, Check.RunOut check, List<AtSection> sections, Optional<Length> movement,
-                            List<JawMove> jawMoves, Verdict verdict, int missing) implements Finding {
+                            Verdict verdict, int missing) implements Finding {
 
     public RunOutFinding {
         sections = List.copyOf(sections);
-        jawMoves = List.copyOf(jawMoves);
     }
 
     /** The readings that count, section by section, the sweep before the readings by angle. */
@@ -51,15 +46,5 @@ public record RunOutFinding(Step step, Check.RunOut check, List<AtSection> secti
     /** Whether a full turn was begun or swept at any section. */
     public boolean swept() {
         return sections.stream().anyMatch(at -> !at.swept().isEmpty());
-    }
-
-    /** The circle at the section nearest to the jaws. */
-    public Optional<CircleFit> fit() {
-        return near().fit();
-    }
-
-    /** Why there is no circle at the section nearest to the jaws. */
-    public Optional<Refusal> refusal() {
-        return near().refusal();
     }
 }

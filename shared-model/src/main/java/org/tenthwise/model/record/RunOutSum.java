@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.CircleFit;
 import org.tenthwise.model.compute.roundness.FullIndicatorMovement;
-import org.tenthwise.model.compute.roundness.JawMove;
-import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.compute.roundness.Refusal;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
@@ -23,7 +21,7 @@ import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
 
 /**
- * Run-out: the movement against its limit, and where the readings allow it the circle and the moves of the jaws.
+ * Run-out: the movement against its limit, and where the readings allow it the circle.
  *
  * <p>The highest and the lowest over a full turn speak for all of it. Points can show that a movement is over its limit,
  * wherever they are taken. That it is within the limit they show only where they go all round, and where twice the
@@ -52,9 +50,7 @@ final class RunOutSum {
     private RunOutFinding of(Step step) {
         List<AtSection> sections = check.rounds().stream().map(this::at).toList();
         Optional<Length> movement = sections.stream().flatMap(at -> at.movement().stream()).max(Comparator.naturalOrder());
-        List<JawMove> moves = check.jaws() == 0 ? List.of() : sections.get(0).fit()
-                .map(circle -> JawMoves.of(circle, JawMoves.evenly(check.jaws(), check.firstJaw()))).orElse(List.of());
-        return new RunOutFinding(step, check, sections, movement, moves, verdict(sections, movement),
+        return new RunOutFinding(step, check, sections, movement, verdict(sections, movement),
                 sections.stream().mapToInt(this::missing).sum());
     }
 

@@ -77,7 +77,7 @@ public record Run(List<Entry> entries) {
             return standing;
         }
 
-        /** The answer that counts: the one {@link #answering} has. */
+        /** The answer that counts, as it answers the question that is asked now. */
         public Optional<Answer> answer(Question question) {
             return answering(question).map(last -> last.question().today(last.answer()));
         }

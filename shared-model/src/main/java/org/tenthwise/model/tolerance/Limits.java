@@ -60,7 +60,7 @@ public record Limits(Optional<Written> lower, Optional<Written> upper, Optional<
     /** A third of the tolerance in from one of the limits; the only limit there is where one is missing. */
     public Length third(Limit from) {
         Length near = at(from).or(() -> lower).or(() -> upper).orElseThrow().length();
-        Length far = at(from == Limit.LOWER ? Limit.UPPER : Limit.LOWER).map(Written::length).orElse(near);
+        Length far = at(from.other()).map(Written::length).orElse(near);
         return near.plus(far.minus(near).dividedBy(THREE));
     }
 

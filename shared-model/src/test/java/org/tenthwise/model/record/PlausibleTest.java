@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.model.compute.roundness.Move;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
@@ -173,10 +174,10 @@ class PlausibleTest {
     void noJawIsMovedByARunOutWithATurnOfTheDialMissed() {
         Check.RunOut check = Bench.runOut("0.02", 4, "0", "90", "180", "270");
         RunOutFinding sound = (RunOutFinding) new Bench().step(check).read(1, "0.00", "0.05", "0.10", "0.05").finding(1);
-        assertEquals(4, sound.jawMoves().size());
+        assertEquals(List.of(new Move.Jaw(1, 3, length("0.05"))), RunOutAdvice.of(sound).orElseThrow().near());
         RunOutFinding spoilt = (RunOutFinding) new Bench().step(check).read(1, "0.00", "0.05", "2.10", "0.05").finding(1);
-        assertEquals(List.of(), spoilt.jawMoves());
-        assertEquals(Optional.empty(), spoilt.fit());
+        assertEquals(Optional.empty(), RunOutAdvice.of(spoilt));
+        assertEquals(Optional.empty(), spoilt.near().fit());
         assertEquals(Standing.FAIL, spoilt.verdict().standing());
     }
 

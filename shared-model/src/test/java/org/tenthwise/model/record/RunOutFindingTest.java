@@ -14,7 +14,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.compute.roundness.Move;
 import org.tenthwise.model.compute.roundness.Refusal;
+import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
@@ -28,6 +30,8 @@ import org.tenthwise.model.verdict.Standing;
 
 /** Full indicator movement by points and over a turn. Figures by hand. */
 class RunOutFindingTest {
+
+    private static final List<Move> SECOND_JAW_BY_0_030 = List.of(new Move.Jaw(4, 2, length("0.030")));
 
     @Test
     void onePointAloneShowsNothing() {
@@ -63,8 +67,8 @@ class RunOutFindingTest {
     void pointsThatDoNotGoAllRoundNeverPass(String angles, Refusal why) {
         RunOutFinding found = found(4, angles.split(" "), "0", "0", "0", "0");
         assertEquals(Standing.UNPROVEN, found.verdict().standing());
-        assertEquals(Optional.of(why), found.refusal());
-        assertTrue(found.jawMoves().isEmpty());
+        assertEquals(Optional.of(why), found.near().refusal());
+        assertEquals(Optional.empty(), found.near().fit());
     }
 
     @Test
@@ -94,9 +98,9 @@ class RunOutFindingTest {
     @Test
     void onlyWorkThatStandsInJawsIsMoved() {
         String[] quarters = {"0", "90", "180", "270"};
-        assertTrue(found(0, quarters, "0", "0.030", "0", "-0.030").jawMoves().isEmpty());
-        assertEquals(4, found(4, quarters, "0", "0.030", "0", "-0.030").jawMoves().size());
-        assertTrue(found(4, quarters, "0", "0.030", "0").jawMoves().isEmpty(), "a reading is missing");
+        assertTrue(moves(found(0, quarters, "0", "0.030", "0", "-0.030")).stream().noneMatch(Move.Jaw.class::isInstance));
+        assertEquals(SECOND_JAW_BY_0_030, moves(found(4, quarters, "0", "0.030", "0", "-0.030")));
+        assertEquals(List.of(), moves(found(4, quarters, "0", "0.030", "0")), "a reading is missing");
     }
 
     @ParameterizedTest
@@ -161,7 +165,7 @@ class RunOutFindingTest {
         RunOutFinding found = (RunOutFinding) sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.031", "-0.031")
                 .read(1, "0", "0.030", "0", "-0.030").finding(1);
         assertEquals(Optional.of(length("0.062")), found.movement());
-        assertEquals(length("0.030"), found.jawMoves().get(1).in());
+        assertEquals(SECOND_JAW_BY_0_030, moves(found));
     }
 
     // two sections
@@ -203,12 +207,12 @@ class RunOutFindingTest {
 
     @Test
     void jawsAreMovedByTheSectionNearestToThem() {
-        Bench bench = sweep(sweep(atTwoSections(), "", "0.060", "0"), "far:", "0.060", "0");
+        Bench bench = sweep(sweep(atTwoSections(), "", "0.060", "0"), "far:", "0.040", "0");
         for (String slot : List.of("far:1.1", "far:2.1", "far:3.1", "far:4.1")) {
             bench.did(new Event.ReadingTaken(1, slot, mm(slot.equals("far:1.1") ? "0.030" : "0")));
         }
-        assertEquals(List.of(), ((RunOutFinding) bench.finding(1)).jawMoves());
-        assertEquals(4, ((RunOutFinding) bench.read(1, "0", "0.030", "0", "-0.030").finding(1)).jawMoves().size());
+        assertEquals(List.of(), moves((RunOutFinding) bench.finding(1)));
+        assertEquals(SECOND_JAW_BY_0_030, moves((RunOutFinding) bench.read(1, "0", "0.030", "0", "-0.030").finding(1)));
     }
 
     // another gauge
@@ -233,7 +237,7 @@ class RunOutFindingTest {
         RunOutFinding found = (RunOutFinding) bench.finding(1);
         assertEquals(Standing.FAIL, found.verdict().standing());
         assertEquals(length("0.030"), found.movement().orElseThrow());
-        assertEquals(length("0.015"), found.jawMoves().get(0).in());
+        assertEquals(List.of(new Move.Jaw(3, 1, length("0.015"))), moves(found));
     }
 
     private static Bench gauge(Bench bench, String mark) {
@@ -264,6 +268,11 @@ class RunOutFindingTest {
     }
 
     /** Readings for as many of the angles as there are. */
+    /** What is advised at the section nearest to the jaws. */
+    private static List<Move> moves(RunOutFinding found) {
+        return RunOutAdvice.of(found).map(TruingUp::near).orElse(List.of());
+    }
+
     private static RunOutFinding found(int jaws, String[] angles, String... read) {
         String[] used = Arrays.copyOf(read, Math.min(read.length, angles.length));
         return (RunOutFinding) new Bench().step(runOut("0.020", jaws, angles)).read(1, used).finding(1);

@@ -12,6 +12,7 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -58,7 +59,7 @@ sealed interface Remedy {
 
     /** Whether its cut is typed into the register that counts across the axis. */
     private static boolean isTurned(Check check) {
-        return check instanceof Check.OverWires || check instanceof Check.Size size && size.feature().isRound();
+        return check.cutAs().filter(Feature::isRound).isPresent();
     }
 
     private static void wrong(Entry entry, Words words, List<Remedy> all) {
