@@ -15,6 +15,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Proposal;
+import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.record.WiresFinding;
 
@@ -56,9 +57,8 @@ final class CutAdvice {
                 || refused.safe().filter(safe -> safe.signum() > 0 && isBelowLeastCut(finding, safe)).isPresent());
     }
 
-    /** As deep as the tool would go in: half of what comes off two sides. */
     private static boolean isBelowLeastCut(Finding finding, Length comesOff) {
-        Length depth = feature(finding) == Feature.DEPTH ? comesOff : comesOff.half();
+        Length depth = feature(finding).depthOfCut(comesOff);
         return cutting(finding).leastCut().filter(least -> depth.isBelow(least.length())).isPresent();
     }
 

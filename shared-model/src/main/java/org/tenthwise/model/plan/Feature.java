@@ -1,5 +1,6 @@
 package org.tenthwise.model.plan;
 
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limit;
 
 /** What kind of size a plain measurement is of, and so on which side a wrong one can still be cut. */
@@ -16,6 +17,11 @@ public enum Feature {
     /** Whether it goes round the axis, and is cut by what the register counts across it. */
     public boolean isRound() {
         return this == BORE || this == DIAMETER;
+    }
+
+    /** How deep the tool goes in for what comes off the size: half of it on two sides, all of it on a floor. */
+    public Length depthOfCut(Length comesOff) {
+        return this == DEPTH ? comesOff : comesOff.half();
     }
 
     /** The limit beyond which there is metal left to take off: lower for a bore, upper for an outside diameter. */

@@ -40,7 +40,7 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
         if (most.filter(cut::isAbove).isPresent()) {
             return new EvenCut.Refused(EvenCut.Reason.UNEVEN, safe(step));
         }
-        if (cut.signum() == 0 || leastCut.filter(depth(cut)::isBelow).isPresent()) {
+        if (cut.signum() == 0 || leastCut.filter(feature.depthOfCut(cut)::isBelow).isPresent()) {
             return new EvenCut.Refused(EvenCut.Reason.BELOW_LEAST_CUT, safe(step));
         }
         return new EvenCut.Offered(aim, feature.stillCutBeyond() == Limit.UPPER ? cut.negated() : cut);
@@ -67,11 +67,6 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
             BigDecimal steps = length.millimetres().divideToIntegralValue(one.millimetres());
             return one.times(steps);
         }).orElse(length);
-    }
-
-    /** Depth of cut: half of a change that is made on two sides. */
-    private Length depth(Length cut) {
-        return feature == Feature.DEPTH ? cut : cut.half();
     }
 
     /** What comes off between two sizes; less than nought where metal would have to be put on. */
