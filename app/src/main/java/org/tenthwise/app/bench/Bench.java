@@ -48,7 +48,7 @@ public final class Bench {
 
     /** In the order they are offered. */
     public static List<BenchSum> all() {
-        return List.of(new OverWires(), new StockLeft(), new RunOut(), new PlugAndBore(), new AtTwentyDegrees(), new DrillSet(),
+        return List.of(new OverWires(), new NextCut(), new RunOut(), new PlugAndBore(), new AtTwentyDegrees(), new DrillSet(),
                 new ThreadLimits(), new IsoZone());
     }
 

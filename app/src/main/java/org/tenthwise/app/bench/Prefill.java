@@ -91,25 +91,25 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
     }
 
     private static Filled size(State state, Check.Size size, Filled empty) {
-        Filled filled = empty.with(StockLeft.SIDE, size.feature() == Feature.DIAMETER ? StockLeft.OUTSIDE : StockLeft.INSIDE);
-        filled = size.limits().lower().isPresent() ? filled.with(StockLeft.LOWER, size.limits().lower().get().text()) : filled;
-        filled = size.limits().upper().isPresent() ? filled.with(StockLeft.UPPER, size.limits().upper().get().text()) : filled;
-        filled = size.guardBand().length().signum() > 0 ? filled.with(StockLeft.GUARD_BAND, text(size.guardBand(), filled.unit())) : filled;
-        filled = COMBINED.containsKey(size.combine()) ? filled.with(StockLeft.COMBINE, COMBINED.get(size.combine())) : filled;
+        Filled filled = empty.with(NextCut.SIDE, size.feature() == Feature.DIAMETER ? NextCut.OUTSIDE : NextCut.INSIDE);
+        filled = size.limits().lower().isPresent() ? filled.with(NextCut.LOWER, size.limits().lower().get().text()) : filled;
+        filled = size.limits().upper().isPresent() ? filled.with(NextCut.UPPER, size.limits().upper().get().text()) : filled;
+        filled = size.guardBand().length().signum() > 0 ? filled.with(NextCut.GUARD_BAND, text(size.guardBand(), filled.unit())) : filled;
+        filled = COMBINED.containsKey(size.combine()) ? filled.with(NextCut.COMBINE, COMBINED.get(size.combine())) : filled;
         filled = aim(size.cutting(), filled);
-        filled = size.cutting().leastCut().isPresent() ? filled.with(StockLeft.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit())) : filled;
-        filled = size.cutting().offsetStep().isPresent() ? filled.with(StockLeft.OFFSET_STEP, text(size.cutting().offsetStep().get(), filled.unit())) : filled;
+        filled = size.cutting().leastCut().isPresent() ? filled.with(NextCut.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit())) : filled;
+        filled = size.cutting().offsetStep().isPresent() ? filled.with(NextCut.OFFSET_STEP, text(size.cutting().offsetStep().get(), filled.unit())) : filled;
         SizeFinding finding = (SizeFinding) state.line().finding();
         return finding.missing() > 0 || size.combine() == Combine.RANGE || Plausible.spoils(finding) ? filled
-                : filled.with(StockLeft.SIZES, sizes(finding, filled.unit()));
+                : filled.with(NextCut.SIZES, sizes(finding, filled.unit()));
     }
 
     private static Filled aim(Cutting cutting, Filled filled) {
         if (cutting.aim().filter(Aim.Size.class::isInstance).isPresent()) {
-            return filled.with(StockLeft.AIM_BY, StockLeft.SIZE)
-                    .with(StockLeft.AIM, text(((Aim.Size) cutting.aim().get()).size(), filled.unit()));
+            return filled.with(NextCut.AIM_BY, NextCut.SIZE)
+                    .with(NextCut.AIM, text(((Aim.Size) cutting.aim().get()).size(), filled.unit()));
         }
-        return filled.with(StockLeft.AIM_BY, cutting.aim().filter(Aim.Third.class::isInstance).isPresent() ? StockLeft.THIRD : StockLeft.MIDDLE);
+        return filled.with(NextCut.AIM_BY, cutting.aim().filter(Aim.Third.class::isInstance).isPresent() ? NextCut.THIRD : NextCut.MIDDLE);
     }
 
     /** All of them, as no cut is worked out from some. */

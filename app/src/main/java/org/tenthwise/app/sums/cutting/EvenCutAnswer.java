@@ -110,18 +110,15 @@ final class EvenCutAnswer {
             case BELOW_LEAST_CUT -> "cut-again";
             case PAST_SIZE -> "past-size";
         });
-        if (inside && no.reason() == EvenCut.Reason.BELOW_LEAST_CUT && !given.has(LEAST_CUT)) {
-            answer.note("In size, and nothing is left to the aim: no cut.");
-        } else {
-            answer.word("reason", no.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-            answer.note(switch (no.reason()) {
-                case UNEVEN -> (bound.size() == 1 ? "No step of the register brings it in between the guard bands."
-                        : "Uneven by %s: no even cut brings every size in.".formatted(plain(Length.greatest(bound).minus(Length.least(bound)))))
-                        + safe(no);
-                case BELOW_LEAST_CUT -> "Below the least cut: a spring pass at the same offset, a fresh edge, hone, or leave it as it is and have it signed for.";
-                case PAST_SIZE -> "Past size: no cut brings it back. Nothing more may come off.";
-            });
-        }
+        answer.word("reason", no.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        answer.note(switch (no.reason()) {
+            case UNEVEN -> (bound.size() == 1 ? "No step of the register brings it in between the guard bands."
+                    : "Uneven by %s: no even cut brings every size in.".formatted(plain(Length.greatest(bound).minus(Length.least(bound)))))
+                    + safe(no);
+            case BELOW_LEAST_CUT -> inside && !given.has(LEAST_CUT) ? "In size, and nothing is left to the aim: no cut."
+                    : "Below the least cut: a spring pass at the same offset, a fresh edge, hone, or leave it as it is and have it signed for.";
+            case PAST_SIZE -> "Past size: no cut brings it back. Nothing more may come off.";
+        });
         answer.note("The safe cut is on diameter, whatever the register counts: by it no size passes its limit less the guard band.");
     }
 

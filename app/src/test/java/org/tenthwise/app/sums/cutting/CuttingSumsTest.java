@@ -72,7 +72,7 @@ class CuttingSumsTest {
         side=inside; register=diameter; lower=30.000; upper=30.021; sizes=29.999 30.022                          | -         | past-size | 0.000000 | past-size
         # inside already: towards the aim, or nothing
         side=inside; register=diameter; lower=30.000; upper=30.021; sizes=30.001 30.003; guard_band=0.003        | 0.008500  | in-size   | -        | -
-        side=inside; register=diameter; lower=30.000; upper=30.021; sizes=30.011 30.012                          | -         | in-size   | 0.009000 | -
+        side=inside; register=diameter; lower=30.000; upper=30.021; sizes=30.011 30.012                          | -         | in-size   | 0.009000 | below-least-cut
         side=inside; register=diameter; lower=30.000; upper=30.021; measured=30.009; least_cut=0.01; offset_step=1 | -         | in-size   | 0.000000 | below-least-cut
         side=inside; register=diameter; lower=30.000; upper=30.021; sizes=30.001 30.020; guard_band=0.003        | -         | in-size   | 0.000000 | uneven
         """)
@@ -82,6 +82,7 @@ class CuttingSumsTest {
         assertEquals(state, word(answer, "state"));
         assertEquals(safe, word(answer, "safe_cut"));
         assertEquals(reason, word(answer, "reason"));
+        assertEquals(change == null, safe != null && reason != null, "a change, or else the safe cut with the reason");
         assertTrue(answer.at("stock_left").isEmpty());
     }
 

@@ -19,7 +19,7 @@ import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 
 /** The even cut that brings every size in, as the register counts it, or what may come off at the most. */
-final class StockLeft implements BenchSum {
+final class NextCut implements BenchSum {
 
     static final String SIDE = "side";
     static final String INSIDE = "inside";
