@@ -26,7 +26,7 @@ public record CutSoFar(int number, Length before, Length after, Optional<Length>
 
     /**
      * In the order they were made. A cut without a place that was read before it and after it is left out, and so is one beside
-     * a figure that is far off or a temperature still missing: nobody can tell what it took off. So is every cut before a range.
+     * a figure that is far off, or where a temperature or how the gauge touched is still to be said: nobody can tell what it took off. So is every cut before a range.
      */
     public static List<CutSoFar> of(Line line) {
         List<CutSoFar> cuts = new ArrayList<>();
@@ -61,7 +61,7 @@ public record CutSoFar(int number, Length before, Length after, Optional<Length>
 
     /** None where they say nothing. */
     private static Map<Slot, Length> sizes(Finding finding) {
-        List<Measured> measured = finding instanceof SizeFinding size && size.check().combine() != Combine.RANGE ? size.measured()
+        List<Measured> measured = finding instanceof SizeFinding size && size.check().combine() != Combine.RANGE && !size.touchUnsaid() ? size.measured()
                 : finding instanceof WiresFinding wires && !wires.bottoms() && !wires.mayBottom() ? wires.measured() : List.of();
         boolean telling = !Plausible.spoils(finding) && finding.warmth().filter(heat -> heat.missing() > 0).isEmpty();
         return telling ? measured.stream().collect(Collectors.toMap(Measured::slot, Measured::value)) : Map.of();

@@ -37,7 +37,7 @@ public record SizeFinding(Step step, Check.Size check, List<Measured> measured, 
     }
 
     /** Whether nobody has said yet how the gauge touched the work, though the size hangs on it. */
-    private boolean touchUnsaid() {
+    boolean touchUnsaid() {
         return !check.questions().isEmpty() && measured.stream().anyMatch(read -> read.forContact().isEmpty());
     }
 

@@ -7,8 +7,13 @@ import static org.tenthwise.model.record.Bench.mm;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Event;
 
 /** What was asked for and what came off, cut by cut. Bore of 30.000 to 30.021, outside of 47.980 to 48.000. */
@@ -87,6 +92,21 @@ class CutSoFarTest {
         Bench bench = bore(2).read(1, "29.860", "29.864").did(CUT).read(1, "29.960", "29.968");
         bench.did(new Event.StruckOut(3, "slipped"));
         assertEquals(List.of(new CutSoFar(1, length("29.860"), length("29.960"), Optional.of(length("0.148")), length("0.100"))), cuts(bench));
+    }
+
+    /** 32.600 across opposite grooves of pitch 7 is √(32.600² − 3.5²) = 32.411572; 32.500 stands for itself or for 32.310989. */
+    @Test
+    void aSizeThatNobodySaidHowItWasTouchedTellsNothing() {
+        Check.Size root = Bench.size(Feature.DIAMETER, "32.000", "32.200", Combine.EACH, 1);
+        Bench bench = new Bench().step(new Check.Size(root.feature(), root.limits(), root.places(), 1, root.combine(), true, root.guardBand(), root.with(),
+                Cutting.UNSAID, Optional.empty(), new Contact.AcrossGrooves(length("7"), 1)));
+        Event across = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES);
+        bench.read(1, "32.600").did(across).did(CUT).read(1, "32.500");
+        assertEquals(List.of(), cuts(bench));
+        bench.did(CUT).read(1, "32.300").did(across);
+        assertEquals(List.of(), cuts(bench));
+        bench.did(CUT).read(1, "32.250").did(across);
+        assertEquals(List.of(3), cuts(bench).stream().map(CutSoFar::number).toList());
     }
 
     private static Bench bore(int places) {
