@@ -10,6 +10,7 @@ import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -37,10 +38,11 @@ final class CutVerbs {
         return wanted ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
     }
 
-    /** How the register of the machine counts, once a cut is offered that goes into it, and nobody said. */
-    static Optional<Asked> asked(Finding finding, Run run) {
-        boolean round = finding.step().check().cutAs().filter(Feature::isRound).isPresent();
-        return round && run.machineKnown().isEmpty() && finding.proposal().filter(proposal -> proposal.cut() instanceof EvenCut.Offered).isPresent()
+    /** How the register of the machine counts, once a cut is offered that goes into it, and nobody said; not where it was signed for as it is. */
+    static Optional<Asked> asked(Line line, Run run) {
+        boolean round = line.step().check().cutAs().filter(Feature::isRound).isPresent();
+        boolean offered = line.finding().proposal().filter(proposal -> proposal.cut() instanceof EvenCut.Offered).isPresent();
+        return round && offered && line.disposed().isEmpty() && run.machineKnown().isEmpty()
                 ? Optional.of(new Asked.WhichRegister(run.begun().machine())) : Optional.empty();
     }
 

@@ -151,6 +151,15 @@ class CuttingSessionTest {
         assertEquals(Optional.of(mm("-0.020")), proposal().offset());
     }
 
+    /** Nobody will type that cut, and the figure of the next check is not kept waiting. */
+    @Test
+    void noRegisterIsAskedWhereTheSizeIsUsedAsItIs() throws Exception {
+        read("48.032", "48.030", "48.031", "48.032");
+        session.dispose(Disposition.USE_AS_IS, "fits", "Design office", "C-117");
+        assertInstanceOf(Asked.Nothing.class, session.state().asked());
+        assertTrue(session.state().figureBeginsNext());
+    }
+
     @Test
     void noRegisterIsAskedWhereNoCutIsOffered() throws Exception {
         read("48.032", "47.990", "48.031", "48.032");
