@@ -25,6 +25,11 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
         return cut instanceof EvenCut.Offered offered ? Optional.of(offered.change()) : Optional.empty();
     }
 
+    /** Whether not the least may come off any more. */
+    public boolean leavesNothing() {
+        return cut instanceof EvenCut.Refused refused && refused.safe().filter(safe -> safe.signum() == 0).isPresent();
+    }
+
     /**
      * The change of the offset as the register counts it; absent where nothing is offered, and where the register is: there the
      * amount is the change of the size itself.

@@ -188,6 +188,9 @@ final class Asking {
         if (standing != Standing.OPEN && Plausible.spoils(finding)) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
+        if (standing == Standing.CUT_AGAIN && finding.proposal().filter(Proposal::leavesNothing).isPresent()) {
+            return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
+        }
         if (standing == Standing.CUT_AGAIN && state.mayCut()) {
             return Commit.of(Act.CUT_TAKEN, words.say("run.cut-taken"), words.say("run.cut-taken.line"));
         }

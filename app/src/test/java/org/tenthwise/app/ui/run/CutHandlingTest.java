@@ -154,6 +154,16 @@ class CutHandlingTest extends RunAtHand {
         assertEquals(2, passes());
     }
 
+    /** 47.983 is inside by the guard band and has nothing left to give; 48.020 is past no limit and still too big. */
+    @Test
+    void whereNothingMoreMayComeOffTheBigKeyTakesNoCut() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        RunViewModel model = atOnce();
+        sends(model, "48.020\n47.983\n48.020\n48.020\n");
+        assertTrue(model.shownProperty().get().found().next().endsWith("Nothing more may come off."));
+        assertEquals(Act.DISPOSE, big(model));
+    }
+
     /** What is said of an offset is true of all that the form tool cuts: a root that was measured good is good no more after it. */
     @Test
     void aThreadCutDeeperIsDeeperAtItsRootToo() throws Exception {
