@@ -9,6 +9,7 @@ import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -106,7 +107,11 @@ final class CutAdvice {
         };
     }
 
+    /** One size alone, of one place or made of all by the drawing, is missed only by the steps of the register. */
     private String uneven(Finding finding, StepFigures figures) {
+        if (Modifier.of(finding.step().check()).filter(one -> one != SizeModifier.LP).isPresent()) {
+            return words.say("next.cut.no-step");
+        }
         List<Length> sizes = StepFigures.measured(finding).stream().map(measured -> measured.value()).toList();
         Length by = Length.greatest(sizes).minus(Length.least(sizes));
         return by.signum() == 0 ? words.say("next.cut.no-step") : words.say("next.cut.uneven", figures.plain(by), unit(figures));

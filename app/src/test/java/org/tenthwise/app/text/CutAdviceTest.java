@@ -25,6 +25,7 @@ import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.plan.TemperatureAsked;
@@ -78,6 +79,17 @@ class CutAdviceTest {
         counts(register);
         read(sizes);
         assertEquals(said, advice(size, 2));
+    }
+
+    /** Their mean, 29.990, needs 0.013 to 0.016; steps of 0.003 in radii are 0.006, 0.012, 0.018 on diameter. */
+    @Test
+    void whereTheDrawingMakesOneSizeItIsNotCalledUneven() {
+        counts(Register.RADIUS);
+        read("29.980 30.000");
+        Check.Size each = check("BORE 30.003 30.006 0", 2);
+        Check.Size mean = new Check.Size(each.feature(), each.limits(), each.places(), 1, Combine.MEAN, true, each.guardBand(), each.with(),
+                new Cutting(Optional.empty(), Optional.empty(), Optional.of(mm("0.003"))), Optional.of(SizeModifier.SA), Contact.SQUARE);
+        assertEquals("No step of the register ends inside. Change the X offset by +0.006 mm at most, counted in radii: more scraps a place.", new Advice(WORDS).next(line(mean, Optional.empty())));
     }
 
     @Test
@@ -172,7 +184,10 @@ class CutAdviceTest {
     }
 
     private Line line(String size, int places, Optional<Clamping> clamping) {
-        Check.Size check = check(size, places);
+        return line(check(size, places), clamping);
+    }
+
+    private Line line(Check.Size check, Optional<Clamping> clamping) {
         Step step = new Step(1, 10, "Size", "", "", Optional.empty(), List.of(), Optional.empty(), check, TemperatureAsked.NEVER,
                 StepClass.usual(check), clamping);
         Plan plan = new Plan(new PartId("X-1", "A"), "1", "Trial", "", "", Unit.MILLIMETRE, "", List.of(new Operation(10, "All")),
