@@ -31,8 +31,9 @@ final class TruingAdvice {
     /** Over the limit already, and no circle says which way. */
     private String unread(RunOutFinding finding) {
         Optional<AtSection> unread = finding.sections().stream().filter(at -> at.fit().isEmpty() && at.refusal().isEmpty()).findFirst();
-        return unread.map(at -> words.say(at.byAngle().isEmpty() ? "true-up.by-angles" : "true-up.other-angles", at(at)))
+        String said = unread.map(at -> words.say(at.byAngle().isEmpty() ? "true-up.by-angles" : "true-up.other-angles", at(at)))
                 .orElseGet(() -> words.say("true-up.plain"));
+        return finding.step().stepClass() == StepClass.DRAWING ? words.say("true-up.datum-first") + " " + said : said;
     }
 
     private String of(RunOutFinding finding, TruingUp advice) {

@@ -126,6 +126,13 @@ class TruingAdviceTest {
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).nearSwept("0.030", "0.000").far(TOWARDS_ONE)));
     }
 
+    /** A thread that is cut and then moved until the collar runs true is no truer to the bore. */
+    @Test
+    void ofTheDrawingItIsThePartBeforeAnythingIsMoved() {
+        assertEquals("Datum true? Then it is the part: disposition. If not: Over the limit. Read it by angle too: that says which way to move it.",
+                told(RunOutAtHand.ofTheDrawing(Holding.UNSAID).nearSwept("0.024", "0.000")));
+    }
+
     /** The far section is not read yet: the near one is over, and is told of alone. */
     @Test
     void theNearSectionDoesNotWaitForTheFarOne() {
