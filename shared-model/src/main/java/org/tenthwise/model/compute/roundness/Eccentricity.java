@@ -55,13 +55,4 @@ public record Eccentricity(Length cosPart, Length sinPart) {
     public Eccentricity minus(Eccentricity other) {
         return new Eccentricity(cosPart.minus(other.cosPart), sinPart.minus(other.sinPart));
     }
-
-    Eccentricity plus(Eccentricity other) {
-        return new Eccentricity(cosPart.plus(other.cosPart), sinPart.plus(other.sinPart));
-    }
-
-    /** To 1 nm. */
-    Eccentricity times(BigDecimal factor) {
-        return new Eccentricity(Nanometres.round(cosPart.times(factor)), Nanometres.round(sinPart.times(factor)));
-    }
 }

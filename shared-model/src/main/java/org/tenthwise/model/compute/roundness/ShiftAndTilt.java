@@ -1,7 +1,6 @@
 package org.tenthwise.model.compute.roundness;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import org.tenthwise.model.quantity.Length;
 
@@ -9,9 +8,8 @@ import org.tenthwise.model.quantity.Length;
  * How the axis of the work lies beside the axis of the spindle, from the circles fitted in two sections.
  *
  * <p>e(z) = e1 + (e2 − e1) · (z − z1) / (z2 − z1), as vectors. Shift = e1, at the near section. Lean = e2 − e1, what the far section
- * stands off beyond the near one; over a length l it is (e2 − e1) · l / (z2 − z1). Coaxial error = 2 · the greatest amount of e(z) from
- * z1 to z2: the diameter of the zone about the axis of the spindle in which the axis of the work lies. As e(z) runs straight, the greatest
- * is at one of the two sections.
+ * stands off beyond the near one. Coaxial error = 2 · the greatest amount of e(z) from z1 to z2: the diameter of the zone about the axis
+ * of the spindle in which the axis of the work lies. As e(z) runs straight, the greatest is at one of the two sections.
  *
  * <p>Lengths to 1 nm; z is the distance from the jaws. Nothing is said of the work beyond the two sections.
  *
@@ -35,24 +33,11 @@ public record ShiftAndTilt(Length nearAt, Eccentricity near, Length farAt, Eccen
         }
     }
 
-    /** How the work stands off at a distance from the jaws. */
-    public Eccentricity at(Length fromJaws) {
-        return near.plus(lean().times(share(fromJaws.minus(nearAt))));
-    }
-
     public Eccentricity lean() {
         return far.minus(near);
     }
 
-    public Eccentricity leanOver(Length length) {
-        return lean().times(share(length));
-    }
-
     public Length coaxialError() {
         return Length.greatest(List.of(near.amount(), far.amount())).times(TWO);
-    }
-
-    private BigDecimal share(Length length) {
-        return length.millimetres().divide(farAt.minus(nearAt).millimetres(), MathContext.DECIMAL64);
     }
 }
