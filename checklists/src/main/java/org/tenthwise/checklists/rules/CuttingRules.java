@@ -18,6 +18,9 @@ final class CuttingRules {
     private static final String LEAST_CUT = "least_cut";
     private static final String OFFSET_STEP = "offset_step";
 
+    /** The aims that have a word instead of a size. */
+    static final List<Aim> IN_A_WORD = List.of(new Aim.Middle(), new Aim.Third());
+
     private CuttingRules() {
     }
 
@@ -66,11 +69,12 @@ final class CuttingRules {
     }
 
     private static Optional<Aim> ofWord(String word) {
-        return switch (word) {
-            case "middle" -> Optional.of(new Aim.Middle());
-            case "third" -> Optional.of(new Aim.Third());
-            default -> Optional.empty();
-        };
+        return IN_A_WORD.stream().filter(aim -> word(aim).equals(word)).findFirst();
+    }
+
+    /** @param aim one of {@link #IN_A_WORD} */
+    static String word(Aim aim) {
+        return aim instanceof Aim.Third ? "third" : "middle";
     }
 
     private static Optional<Aim> size(Keys keys, Unit unit, Optional<Limits> limits, Written guardBand) {

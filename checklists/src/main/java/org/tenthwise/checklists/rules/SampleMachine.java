@@ -17,11 +17,10 @@ final class SampleMachine {
 
     static Optional<Event> read(Keys keys, Optional<String> machine) {
         Optional<Register> register = keys.ifAny(REGISTER, key -> keys.word(key, List.of(Register.values()), SamplePass::word));
-        Optional<String> usual = keys.ifAny(USUAL_AIM, key -> keys.word(key, List.of("middle", "third"), word -> word));
+        Optional<Aim> usual = keys.ifAny(USUAL_AIM, key -> keys.word(key, CuttingRules.IN_A_WORD, CuttingRules::word));
         if (keys.has(USUAL_AIM) && !keys.has(REGISTER)) {
             keys.problem(USUAL_AIM, "\"%s\" of a machine stands beside its \"%s\", which is missing".formatted(USUAL_AIM, REGISTER));
         }
-        Aim aim = usual.filter("third"::equals).<Aim>map(word -> new Aim.Third()).orElseGet(Aim.Middle::new);
-        return machine.flatMap(name -> register.map(counts -> new Event.MachineKnown(name, counts, aim)));
+        return machine.flatMap(name -> register.map(counts -> new Event.MachineKnown(name, counts, usual.orElseGet(Aim.Middle::new))));
     }
 }

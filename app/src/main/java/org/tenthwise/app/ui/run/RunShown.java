@@ -147,7 +147,7 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
     public record Allowed(boolean again, boolean gauge, boolean dispose, boolean strike, Optional<OtherWay> otherWay) {
     }
 
-    /** The key that leads to the other way of reading or to the place where the first was taken, and what it means. */
+    /** The key that leads to the other way of reading, to the place where the first was taken or to signing for a cut, and what it means. */
     public record OtherWay(String label, Meaning meaning) {
     }
 }
