@@ -203,7 +203,7 @@ final class Asking {
         if (standing == Standing.FAIL) {
             return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
         }
-        if (standing == Standing.UNPROVEN && state.mayCut() && finding.proposal().flatMap(Proposal::change).isPresent()) {
+        if (standing == Standing.UNPROVEN && state.mayCut() && finding.proposal().filter(proposal -> !proposal.leavesNothing()).isPresent()) {
             return Commit.of(Act.CUT_TAKEN, words.say("run.light-cut-taken"), words.say("run.cut-taken.line"));
         }
         if (standing == Standing.UNPROVEN && !(state.asked() instanceof Asked.Reading)) {

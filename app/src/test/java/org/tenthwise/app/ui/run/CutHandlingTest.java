@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.Background;
@@ -15,6 +16,7 @@ import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.run.Event.PassBegun.Why;
 
 /** The keys of cutting, under a double tap and a gauge that types fast. Outside Ø48, 47.980 to 48.000, guard band 0.003, four readings. */
 class CutHandlingTest extends RunAtHand {
@@ -45,6 +47,21 @@ class CutHandlingTest extends RunAtHand {
             places = ["middle"]
             cut_again = "too big"
             gauge = "MW-1"
+
+            [[step]]
+            number = 2
+            operation = 10
+            kind = "diameter"
+            name = "Outside"
+            method = "Micrometer."
+            lower = 47.980
+            upper = 48.000
+            guard_band = 0.003
+            least_cut = 0.020
+            places = ["middle"]
+            cut_again = "too big"
+            gauge_kind = "micrometer"
+            gauge = "MC-1"
             """;
 
     @TempDir
@@ -176,5 +193,20 @@ class CutHandlingTest extends RunAtHand {
         model.reply(new Meaning.Counts(Register.DIAMETER));
         String said = model.shownProperty().get().found().next();
         assertTrue(said.startsWith("Change the X offset by \u22120.") && said.endsWith(" mm, counted in diameters. The root goes down with it."), said);
+    }
+
+    /** 47.999 less 47.990 is 0.0045 deep, under 0.020: the spring pass that is advised takes metal off all the same, and the record must say so. */
+    @Test
+    void aSpringPassOnWhatIsUnprovenIsACutToo() throws Exception {
+        Plan plan = ((PlanReading.Good) new PlanReader().read(THREAD)).plan();
+        run.close();
+        run = new ARun(folder.resolve("thread.db"), plan);
+        run.session.goTo(2);
+        RunViewModel model = atOnce();
+        sends(model, "47.999\n");
+        assertTrue(model.shownProperty().get().found().next().contains("take a spring pass at the same offset"));
+        assertEquals("Light cut taken", model.commitProperty().get().word());
+        model.press();
+        assertEquals(Optional.of(Why.CUT), run.session.state().pass().why());
     }
 }
