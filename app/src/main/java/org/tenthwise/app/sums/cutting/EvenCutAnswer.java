@@ -124,7 +124,12 @@ final class EvenCutAnswer {
 
     private String safe(EvenCut.Refused no) {
         return no.safe().map(safe -> safe.signum() == 0 ? " Nothing more may come off."
-                : " At most %s may come off without a size passing its limit.".formatted(plain(safe))).orElse("");
+                : " At most %s may come off without a size passing its limit%s.".formatted(plain(safe), isTooLittle(safe) ? ": too little for this tool to cut" : ""))
+                .orElse("");
+    }
+
+    private boolean isTooLittle(Length comesOff) {
+        return given.has(LEAST_CUT) && side.depthOfCut(comesOff).isBelow(given.positiveLength(LEAST_CUT));
     }
 
     private boolean isInside() {

@@ -103,6 +103,8 @@ class CuttingSumsTest {
         sizes=29.900 29.910 | It takes for granted that as much comes off as is asked
         sizes=29.900 29.910 | No offset_step was given
         sizes=29.900 29.950 | Uneven by 0.05: no even cut brings every size in. At most 0.071 may come off without
+        sizes=29.900 29.990; least_cut=0.02 | Uneven by 0.09: no even cut brings every size in. At most 0.031 may come off without a size passing its limit: too little for this tool to cut.
+        sizes=29.900 29.990; least_cut=0.0155 | Uneven by 0.09: no even cut brings every size in. At most 0.031 may come off without a size passing its limit.
         sizes=30.001 30.020; guard_band=0.003 | Uneven by 0.019: no even cut brings every size in. Nothing more may come off.
         sizes=29.900 29.918; aim=third | The middle of the sizes comes to 30.009, not to the aim, 30.007
         measured=29.900; guard_band=0 | One size was given
