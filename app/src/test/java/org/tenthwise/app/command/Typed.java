@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -84,6 +85,11 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
             throw new AssertionError("one line of trouble and exit 2 are wanted: " + this);
         }
         return err.get(0);
+    }
+
+    /** A line in columns, with a stroke between them. */
+    static String columns(String line) {
+        return String.join("|", Arrays.stream(line.strip().split(" {3,}|(?<=\\d|\\S) {2}(?=\\S)")).map(String::strip).toList());
     }
 
     /** A client that keeps what it was asked for and shows nothing. */

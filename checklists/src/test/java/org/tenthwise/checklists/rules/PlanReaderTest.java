@@ -1,17 +1,14 @@
 package org.tenthwise.checklists.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,11 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
-import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Cutting;
-import org.tenthwise.model.plan.Holding;
-import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
@@ -47,7 +40,7 @@ import org.tenthwise.model.tolerance.Origin;
 
 class PlanReaderTest {
 
-    private static final String HEAD = """
+    static final String HEAD = """
             format = 1
             part = "T-1"
             revision = "A"
@@ -147,49 +140,6 @@ class PlanReaderTest {
     }
 
     @Test
-    void whatAPlanSaysOfTheNextCutHoldsUnlessTheStepSaysOtherwise() {
-        String head = HEAD.replace("unit = \"in\"", "unit = \"in\"\naim = \"third\"").replace("name = \"Turn\"", "name = \"Turn\"\nleast_cut = 0.002\noffset_step = 0.0001");
-        String bore = """
-                kind = "bore"
-                lower = 1.3750
-                upper = 1.3760
-                places = ["front"]
-                gauge_kind = "inside-micrometer"
-                """;
-        assertEquals(Cutting.UNSAID, cutting(head + bore));
-        assertEquals(new Cutting(Optional.of(new Aim.Third()), inch("0.002"), inch("0.0001")), cutting(head + bore + "cut_again = \"too small\"\n"));
-        assertEquals(new Cutting(Optional.of(new Aim.Size(inch("1.3754").orElseThrow())), inch("0.001"), inch("0.0002")),
-                cutting(head + bore + "cut_again = \"too small\"\naim = 1.3754\nleast_cut = 0.001\noffset_step = 0.0002\n"));
-        assertEquals(new Cutting(Optional.of(new Aim.Middle()), Optional.empty(), Optional.empty()),
-                cutting(HEAD + bore + "cut_again = \"too small\"\naim = \"middle\"\n"));
-    }
-
-    private static Optional<Written> inch(String figure) {
-        return Optional.of(new Written(figure, Unit.INCH));
-    }
-
-    private static Cutting cutting(String text) {
-        return ((Check.Size) assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text)).plan().steps().get(0).check()).cutting();
-    }
-
-    @Test
-    void aThreadHasTheSameToSayOfItsCutAndItsModifier() {
-        Check.OverWires thread = (Check.OverWires) check("""
-                kind = "thread-over-wires"
-                designation = "1/4-20 UNC-2A"
-                wire = 0.030
-                places = ["a", "b"]
-                drawing_says = "SA"
-                cut_again = "too big"
-                aim = "third"
-                offset_step = 0.0002
-                """);
-        assertEquals(Combine.MEAN, thread.combine());
-        assertEquals(Optional.of(SizeModifier.SA), thread.drawingSays());
-        assertEquals(new Cutting(Optional.of(new Aim.Third()), Optional.empty(), inch("0.0002")), thread.cutting());
-    }
-
-    @Test
     void aWayOfMeasuringHasItsUncertaintyAndTheGuardBandCanBeTheSame() {
         String named = """
                 [[uncertainty]]
@@ -270,42 +220,6 @@ class PlanReaderTest {
         String table = "[temperature]\ndegrees = \"C\"\n%s\nshop_least = 18\nshop_greatest = 23.5\n\n[[step]]".formatted(part);
         return assertInstanceOf(PlanReading.Good.class,
                 new PlanReader().read(HEAD.replace("[[step]]", table) + DEPTH + ofTheStep)).plan();
-    }
-
-    @Test
-    void runOutIsReadAtEightAnglesWithNothingToMoveUnlessThePlanSaysOtherwise() {
-        Check.RunOut runOut = (Check.RunOut) check("kind = \"run-out\"\nlimit = 0.0010\ngauge_kind = \"lever-indicator\"\n");
-        assertEquals(Stream.of("0", "45", "90", "135", "180", "225", "270", "315").map(BigDecimal::new).toList(),
-                runOut.angles());
-        assertEquals(Holding.UNSAID, runOut.holding());
-        assertEquals(BigDecimal.ZERO, runOut.firstJaw());
-        assertEquals(List.of(), runOut.sections());
-    }
-
-    @ParameterizedTest
-    @CsvSource({"four-jaw, 4", "three-jaw, 3", "power-chuck, 3", "collet, 0", "centres, 0", "face-plate, 0", "steady, 0"})
-    void whatHoldsTheWorkSaysHowManyJawsThereAre(String holding, int jaws) {
-        String text = "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\nholding = \"%s\"\n".formatted(holding);
-        assertEquals(jaws, ((Check.RunOut) check(text)).jaws());
-        assertEquals(check(text), check(text + "jaws = " + jaws + "\n"), "a plan may give both");
-    }
-
-    @ParameterizedTest
-    @CsvSource({"4, FOUR_JAW", "3, THREE_JAW", "0, UNSAID"})
-    void aPlanKeptWithItsRunMayGiveTheJawsAlone(int jaws, Holding holding) {
-        String text = HEAD + "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\njaws = %d\n".formatted(jaws);
-        assertInstanceOf(PlanReading.Bad.class, new PlanReader().read(text));
-        Plan kept = assertInstanceOf(PlanReading.Good.class, new PlanReader().readKept(text)).plan();
-        assertEquals(holding, ((Check.RunOut) kept.step(5).check()).holding());
-    }
-
-    @Test
-    void runOutIsReadAtOneSectionOrAtTwo() {
-        String text = "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\nsections = [{ name = \"near the jaws\", at = 0 }%s]\n";
-        Section near = new Section("near the jaws", new Written("0", Unit.INCH));
-        assertEquals(List.of(near), ((Check.RunOut) check(text.formatted(""))).sections());
-        assertEquals(List.of(near, new Section("far out", new Written("5.50", Unit.INCH))),
-                ((Check.RunOut) check(text.formatted(", { name = \"far out\", at = 5.50 }"))).sections());
     }
 
     /** 1/2-13 UNC-2A: pitch diameter 0.4485 to 0.4435 in, ASME B1.1, Table 2A (in Machinery's Handbook, 31st ed., the same). */
@@ -407,7 +321,7 @@ class PlanReaderTest {
                 """.formatted(pitchAndWire));
     }
 
-    private static Check check(String keys) {
+    static Check check(String keys) {
         return plan(keys).step(5).check();
     }
 

@@ -1,0 +1,132 @@
+package org.tenthwise.app.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Line;
+
+/** What a walk says of the next cut and the ones before, and what it takes of a machine: an invented bush, bored in one to three passes. */
+class WalkTheNextCutTest {
+
+    @TempDir
+    private Path folder;
+    private Path store;
+
+    @BeforeEach
+    void name() {
+        store = folder.resolve("s.db");
+    }
+
+    private Typed walk(Path plan, Path readings) {
+        return Typed.line("walk", plan, "--readings", readings, "--store", store, "--out", folder.resolve("out"));
+    }
+
+    private static final String BUSH = """
+            format = 1
+            part = "T-3"
+            revision = "A"
+            issue = "1"
+            name = "Test bush, invented"
+            material = "steel"
+            drawing = "T-3"
+            unit = "mm"
+
+            [[operation]]
+            number = 10
+            name = "Bore"
+
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "bore"
+            name = "Bore"
+            method = "Both ends."
+            lower = 30.000
+            upper = 30.021
+            places = ["front", "back"]
+            gauge_kind = "inside-micrometer"
+            cut_again = "too small"
+            """;
+    private static final String BUSH_READ = """
+            format = 1
+            part = "T-3"
+            revision = "A"
+            serial = "1"
+            lot = "L-1"
+            machine = "Lathe 4"
+            register = "radius"
+            by = "Setter 1"
+
+            [[gauge]]
+            id = "IM-1"
+            kind = "inside-micrometer"
+
+            [[step]]
+            number = 1
+            gauge = "IM-1"
+            """;
+
+    private Typed bush(String read) throws Exception {
+        return walk(Files.writeString(folder.resolve("p.toml"), BUSH), Files.writeString(folder.resolve("r.toml"), BUSH_READ + read));
+    }
+
+    /** By whole 0.002 on diameter: from 29.702 to 30.0105 is 0.308 and 0.160 came off; from 29.862 to 30.0105 is 0.148, 0.130 came off, and 0.018 is left; the register shows half. */
+    @Test
+    void whatTheScreenSaysOfTheNextCutIsSaidHereTooAndWhatTheOnesBeforeTookOff() throws Exception {
+        Typed typed = bush("""
+                readings = ["29.990", "29.994"]
+                [[step.pass]]
+                readings = ["29.700", "29.704"]
+                why = "cut"
+                [[step.pass]]
+                readings = ["29.860", "29.864"]
+                why = "cut"
+                """);
+        assertEquals(1, typed.exit(), typed::toString);
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            Line line = Shop.sheet(kept, "T-3-A-1").line(1);
+            assertEquals(Optional.of(new Written("0.009", Unit.MILLIMETRE).length()), line.finding().proposal().orElseThrow().offset());
+            String row = Typed.columns(typed.out().get(0));
+            assertTrue(row.startsWith("1|Bore|29.990|Cut again|0.010 mm below the lower limit. Cut 1: asked 0.154, came off 0.080. Asked 0.074, came off 0.065. "), row);
+            assertTrue(row.endsWith(new Advice(Words.of(Locale.ENGLISH)).next(line)), row);
+            assertTrue(row.contains("+0.009 mm"), row);
+        }
+    }
+
+    @Test
+    void aShortPassIsCutOnOnlyWithAReason() throws Exception {
+        String earlier = "readings = [\"30.010\", \"30.012\"]\n[[step.pass]]\nreadings = [\"29.860\"]\nwhy = \"cut\"\n";
+        assertEquals(2, bush(earlier).exit());
+        Files.delete(store);
+        assertEquals(0, bush(earlier + "cut_on_these = \"Back end is not bored yet.\"\n[close]\nby = \"Setter 1\"\nmeaning = \"machined and measured\"\n").exit());
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            Line line = Shop.sheet(kept, "T-3-A-1").line(1);
+            assertEquals(List.of("back"), line.earlier().get(0).proposal().orElseThrow().unread().stream().map(slot -> slot.place().name()).toList());
+        }
+    }
+
+    @Test
+    void aRegisterThatTheStoreHasTheOtherWayIsRefused() throws Exception {
+        bush("readings = [\"30.010\", \"30.012\"]\n");
+        Typed typed = walk(folder.resolve("p.toml"), Files.writeString(folder.resolve("r.toml"),
+                BUSH_READ.replace("radius", "diameter").replace("serial = \"1\"", "serial = \"2\"")));
+        assertEquals(2, typed.exit());
+        assertEquals("The store and the readings file do not agree how the register of Lathe 4 counts. Find out at the machine which is right; "
+                + "nothing was taken.", typed.trouble());
+    }
+}
