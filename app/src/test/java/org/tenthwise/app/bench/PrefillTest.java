@@ -92,7 +92,7 @@ class PrefillTest {
     @Test
     void aThreadFillsInFormDiameterPitchAndWire() {
         RunSession session = workshop.setUp("014");
-        Workshop.must(() -> session.goTo(17));
+        Workshop.must(() -> session.goTo(21));
         Prefill prefill = Prefill.of(session.state());
         Filled wires = of(prefill, BenchKind.WIRES);
         assertEquals(Optional.of(BenchKind.WIRES), prefill.fitting());

@@ -169,20 +169,20 @@ class CsvRecordTest {
         Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE)
                 .add(new Event.Disposed(12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
                 .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
-                .add(new Event.Disposed(19, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
+                .add(new Event.Disposed(26, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
         List<CSVRecord> rows = rows(walk.evidence()).stream().filter(row -> !row.get("repaired").isEmpty()).toList();
         assertEquals(Set.of("12"), rows.stream().map(row -> row.get("number")).collect(Collectors.toSet()));
         assertEquals("repaired", rows.get(rows.size() - 1).get("pass-begun-for"));
-        assertTrue(rows(walk.evidence()).stream().filter(row -> row.get("number").equals("19") && !row.get("disposition").isEmpty())
+        assertTrue(rows(walk.evidence()).stream().filter(row -> row.get("number").equals("26") && !row.get("disposition").isEmpty())
                 .allMatch(row -> row.get("disposition-number").equals("C-117")));
     }
 
     @Test
     void whatAnOlderRunAnsweredOfTheNotGoEndCountsUntilItIsAnsweredAnew() throws IOException {
         Records.Walk walk = new Records.Walk(PART.plan(), "Setter 2").add(sample.begun())
-                .add(new Event.Answered(18, Question.GO_ENTERS, Answer.YES)).add(new Event.Answered(18, Question.NOT_GO_ENTERS, Answer.NO));
+                .add(new Event.Answered(24, Question.GO_ENTERS, Answer.YES)).add(new Event.Answered(24, Question.NOT_GO_ENTERS, Answer.NO));
         assertEquals(List.of("go-enters yes  pass", "not-go-enters no  pass"), answers(walk));
-        walk.add(new Event.Answered(18, Question.NOT_GO_STAYS_OUT, Answer.NO));
+        walk.add(new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
         assertEquals(List.of("go-enters yes  fail", "not-go-enters no yes fail", "not-go-stays-out no  fail"), answers(walk));
     }
 

@@ -26,6 +26,7 @@ import org.tenthwise.app.store.Verification;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -121,7 +122,9 @@ class RecordCheckTest {
     @Test
     void aRecordOfAPlanThatSaysNothingOfHeatDoesNotNameIt() throws IOException {
         DemoPart barrel = DemoPart.WINCH_BARREL_END;
-        String text = text(Records.whole(barrel, Records.passing(barrel)));
+        Plan plan = Records.plan(barrel.planText().replaceFirst("(?s)\\[temperature\\].*?\n\n", ""));
+        String text = text(new Records.Walk(plan, "Setter 1").add(new Event.Begun(plan.part(), "003", "S-4410", "Lathe 7", plan.source()))
+                .addAll(Records.passing(barrel).events().stream().filter(event -> !(event instanceof Event.TemperatureTaken)).toList()).evidence());
         assertFalse(read(text).path("result").toString().contains("temperature"));
         assertEquals(Optional.empty(), check(text).fault());
     }

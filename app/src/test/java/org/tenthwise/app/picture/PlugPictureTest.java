@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.app.ui.picture.Sheets;
 import org.tenthwise.model.plan.Answer;
 
-/** Plugs with invented sizes; the play wanted is 0.005 to 0.035 mm, and 0.0001 to 0.0012 in. */
+/** Plugs with invented sizes; the play wanted is 0.005 to 0.035 mm, and 0.0003 to 0.0015 in. */
 class PlugPictureTest {
 
     private static final Frame SHEET = Frame.screen(652, 452, 1);
@@ -30,7 +30,7 @@ class PlugPictureTest {
         scenes.put("not-offered", (PlugPicture) measured().picture(14));
         scenes.put("plug-not-measured", (PlugPicture) bore().picture(14));
         scenes.put("nothing-yet", (PlugPicture) Staged.carrier().picture(14));
-        scenes.put("enters-yet-tight", (PlugPicture) DemoRun.of("WB-118-B-fail").picture(10));
+        scenes.put("enters-yet-tight", (PlugPicture) DemoRun.of("WB-118-B-fail").picture(11));
         scenes.put("slack", (PlugPicture) bore().micrometer(14).reads(14, "29.940", "29.930").feels(14, Answer.FREELY).picture(14));
         return scenes;
     }

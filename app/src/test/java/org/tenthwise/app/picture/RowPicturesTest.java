@@ -72,7 +72,7 @@ class RowPicturesTest {
     void rowsAreSavedToBeLookedAt() {
         for (Palette palette : List.of(Palette.DAY, Palette.NIGHT)) {
             DemoRun run = DemoRun.of("LG-2207-C-fail");
-            Picture checks = new Pictures(Words.of(Locale.ENGLISH)).checks(run.sheet(), Optional.of(run.plan().step(19)));
+            Picture checks = new Pictures(Words.of(Locale.ENGLISH)).checks(run.sheet(), Optional.of(run.plan().step(26)));
             assertTrue(Sheets.inked(sheets.save("row-of-checks", checks, Frame.small(370, 60, Role.SHEET), palette)) > 500);
             assertTrue(Sheets.inked(sheets.save("row-of-90", row(90), Frame.small(370, 80, Role.SHEET), palette)) > 500);
             sheets.save("row-mark-in", mark(Optional.of("30.000"), Optional.of("30.021"), "30.015", true), ROW, palette);

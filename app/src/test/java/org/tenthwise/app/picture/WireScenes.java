@@ -17,14 +17,14 @@ final class WireScenes {
 
     static Map<String, WirePicture> all() {
         Map<String, WirePicture> scenes = new LinkedHashMap<>();
-        scenes.put("pass", thread(Staged.carrier().wires(17, "3.620").reads(17, "40.742", "40.755", "40.749")));
-        scenes.put("past-size", thread(Staged.carrier().wires(17, "3.620").reads(17, "40.560", "40.566", "40.571")));
-        scenes.put("cut-again", thread(Staged.carrier().wires(17, "3.620").reads(17, "41.460", "41.452", "41.455").cut(17)
-                .reads(17, "41.060", "41.052", "41.055")));
-        scenes.put("one-read", thread(Staged.carrier().wires(17, "3.620").reads(17, "40.742")));
-        scenes.put("struck", thread(Staged.carrier().wires(17, "3.620").reads(17, "40.242").struckOut().reads(17, "40.742", "40.755")));
+        scenes.put("pass", thread(Staged.carrier().wires(21, "3.620").reads(21, "40.742", "40.755", "40.749")));
+        scenes.put("past-size", thread(Staged.carrier().wires(21, "3.620").reads(21, "40.560", "40.566", "40.571")));
+        scenes.put("cut-again", thread(Staged.carrier().wires(21, "3.620").reads(21, "41.460", "41.452", "41.455").cut(21)
+                .reads(21, "41.060", "41.052", "41.055")));
+        scenes.put("one-read", thread(Staged.carrier().wires(21, "3.620").reads(21, "40.742")));
+        scenes.put("struck", thread(Staged.carrier().wires(21, "3.620").reads(21, "40.242").struckOut().reads(21, "40.742", "40.755")));
         scenes.put("before-wires", thread(Staged.carrier()));
-        scenes.put("before-readings", thread(Staged.barrelEnd().wires(17, "0.0700")));
+        scenes.put("before-readings", (WirePicture) Staged.barrelEnd().wires(22, "0.0700").picture(22));
         scenes.put("inch", demo("WB-118-B-pass"));
         scenes.put("touches-root", demo("WB-118-B-fail"));
         scenes.put("metric", metric());
@@ -32,11 +32,11 @@ final class WireScenes {
     }
 
     private static WirePicture thread(Staged staged) {
-        return (WirePicture) staged.picture(17);
+        return (WirePicture) staged.picture(21);
     }
 
     private static WirePicture demo(String sample) {
-        return (WirePicture) DemoRun.of(sample).picture(17);
+        return (WirePicture) DemoRun.of(sample).picture(22);
     }
 
     /** M12 × 1.75, wires 1.100 where 1.010 is best: a small thread of 60°, all in place of a plan. */

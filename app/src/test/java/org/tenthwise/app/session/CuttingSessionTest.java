@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.app.DemoPlans;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
@@ -39,7 +40,7 @@ class CuttingSessionTest {
     @BeforeEach
     void openTheShop() throws Exception {
         workshop = new Workshop(folder);
-        session = workshop.setUp("014");
+        session = workshop.setUp(DemoPlans.outsideAsRead(), "014");
         session.goTo(OUTSIDE);
     }
 

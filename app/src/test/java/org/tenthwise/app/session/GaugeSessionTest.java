@@ -14,7 +14,6 @@ import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.SizeFinding;
@@ -24,7 +23,7 @@ class GaugeSessionTest {
 
     private static final int BORE = 13;
     private static final int PLUG = 14;
-    private static final int THREAD = 17;
+    private static final int THREAD = 21;
 
     @TempDir
     private Path folder;
@@ -127,11 +126,7 @@ class GaugeSessionTest {
     @Test
     void wiresAreSetAsSoonAsTheirSizeIsTaken() throws Exception {
         session = workshop.atTheBore("015", "0.012", "0.012", "0.011", "0.011");
-        session.goTo(PLUG);
-        session.enter("29.990");
-        session.enter("29.990");
-        session.answer(Answer.FREELY);
-        session.goTo(THREAD);
+        Workshop.toTheThread(session);
         assertInstanceOf(Asked.Certified.class, session.state().asked());
         session.enter("");
         Setting wires = session.state().setting().orElseThrow();

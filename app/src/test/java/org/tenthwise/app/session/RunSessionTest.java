@@ -15,8 +15,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.DemoPlans;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
-import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
@@ -39,7 +40,6 @@ class RunSessionTest {
     private static final int OUTSIDE = 9;
     private static final int BORE = 13;
     private static final int PLUG = 14;
-    private static final int THREAD = 17;
 
     @TempDir
     private Path dir;
@@ -51,7 +51,7 @@ class RunSessionTest {
     void beginARun() throws Exception {
         ledger = SqliteLedger.open(dir.resolve("s.db"));
         shop = new Shop(ledger, Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
-        session = shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), " 014 ", "AB-7731", "Lathe 4", "Setter 2"));
+        session = shop.begin(new Beginning(DemoPlans.outsideAsRead(), " 014 ", "AB-7731", "Lathe 4", "Setter 2"));
     }
 
     @AfterEach
@@ -69,7 +69,7 @@ class RunSessionTest {
     @Test
     void aSecondRunOfTheSameSerialGetsAnIdOfItsOwnAndTheFirstIsPointedOut() throws Exception {
         assertEquals(List.of("LG-2207-C-014"), shop.runsOf(session.state().sheet().plan().part(), "014"));
-        assertEquals("LG-2207-C-014-2", shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "014", "", "", "Setter 1", true)).id());
+        assertEquals("LG-2207-C-014-2", shop.begin(new Beginning(DemoPlans.outsideAsRead(), "014", "", "", "Setter 1", true)).id());
     }
 
     @Test
@@ -99,7 +99,7 @@ class RunSessionTest {
         session.enter("-0.013");
         assertEquals(Optional.of(mm("30.015")), size(BORE).value());
 
-        RunSession another = shop.begin(new Beginning(DemoPart.SCREW_CARRIER.plan(), "015", "", "", "Setter 2", true));
+        RunSession another = shop.begin(new Beginning(DemoPlans.outsideAsRead(), "015", "", "", "Setter 2", true));
         session = another;
         setUp();
         session.goTo(BORE);
@@ -200,8 +200,7 @@ class RunSessionTest {
     void wiresThatCannotSitOnTheFlanksAreRefusedWhenTheyAreSet() throws Exception {
         setUp();
         bore("0.012", "0.012", "0.011", "0.011");
-        plug("29.990", "29.990", Answer.FREELY);
-        session.goTo(THREAD);
+        Workshop.toTheThread(session);
         session.enter("2.000");
         assertEquals(Objection.Kind.NO_SUM, session.enter("2.000").objection().orElseThrow().kind());
         session.enter("");
@@ -264,6 +263,7 @@ class RunSessionTest {
 
     @Test
     void aLowestAboveTheHighestIsRefused() throws Exception {
+        session.answer(Answer.YES);
         session.goTo(RUN_OUT);
         session.enter("0.001");
         assertEquals(Objection.Kind.WRONG_WAY_ROUND, session.enter("0.002").objection().orElseThrow().kind());
@@ -296,8 +296,8 @@ class RunSessionTest {
         session.goTo(RUN_OUT);
         assertInstanceOf(Check.RunOut.class, session.state().inHand().check());
         session.turn().sweep(false);
-        for (int i = 0; i < 8; i++) {
-            session.enter("0.00" + i);
+        for (int i = 0; i < 16; i++) {
+            session.enter("0.00" + i % 8);
         }
         session.goTo(5);
         session.answer(Answer.YES);

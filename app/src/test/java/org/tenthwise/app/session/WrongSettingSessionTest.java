@@ -13,7 +13,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.ui.Workshop;
-import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.SizeFinding;
@@ -27,8 +26,6 @@ import org.tenthwise.model.verdict.Standing;
 class WrongSettingSessionTest {
 
     private static final int BORE = 13;
-    private static final int PLUG = 14;
-    private static final int THREAD = 17;
 
     @TempDir
     private Path folder;
@@ -161,11 +158,7 @@ class WrongSettingSessionTest {
     @Test
     void wrongWiresTakeTheReadingsOverThemAlong() throws Exception {
         RunSession here = workshop.atTheBore("015", "0.012", "0.012", "0.011", "0.011");
-        here.goTo(PLUG);
-        here.enter("29.990");
-        here.enter("29.990");
-        here.answer(Answer.FREELY);
-        here.goTo(THREAD);
+        Workshop.toTheThread(here);
         here.enter("");
         here.enter("40.749");
         Entry wires = setting(here);

@@ -49,12 +49,12 @@ class SayingsTest {
         8      | 48.2                   | Fail 0.10 mm below the lower limit.        | Stop. Do not cut here again before it is clear that the drawing can still be met; then sign to carry on.
         8      | 48.60                  | Pass Exactly on the upper limit.           |
         9      | 47.998 47.99           | Open 2 more to take.                       |
-        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven; there is metal left for a light cut. 0.004 mm still to come off the diameter. Or measure again with a better gauge, or have it signed for.
+        9      | 47.99 47.99 47.99 47.998 | Unproven 0.002 mm inside the upper limit. | Too near the limit to be proven. Too little for this tool to cut: take a spring pass at the same offset, put in a fresh edge, hone, or leave it as it is and have it signed for. Or measure again with a better gauge.
         12     | 45.9                   | Cut again 0.10 mm below the lower limit.   | Go 0.15 mm deeper.
         13     | 0.012 0.011 0.013 0.015 | Pass 0.006 mm inside the upper limit.     |
         13     | 0.022                  | Fail 0.001 mm above the upper limit.       | Stop. Do not cut here again: this needs a disposition.
-        19     | 11.980 11.980 11.980 11.980 11.980 11.980 | Cut again 0.020 mm below the lower limit.  | 0.041 mm still to come off the width.
-        19     | 11.980                 | Cut again 0.020 mm below the lower limit.  | 5 places are still to be read before a cut is worked out.
+        26     | 11.980 11.980 11.980 11.980 11.980 11.980 | Cut again 0.020 mm below the lower limit.  | 0.040 mm still to come off the width.
+        26     | 11.980                 | Cut again 0.020 mm below the lower limit.  | 5 places are still to be read before a cut is worked out.
         """)
     void theVerdictItsDistanceAndWhatNext(int step, String readings, String verdict, String next) {
         Finding found = read(step, readings.split(" "));
@@ -68,14 +68,14 @@ class SayingsTest {
     void aRunOutSaysWhichJawGoesInAndWhatTheIndicatorShows() {
         Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
-        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.018. All tight. Sweep again.",
+        assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.018. All tight. Back to near the jaws: sweep both again.",
                 new Advice(WORDS).next(found));
     }
 
-    /** 2 √(0.001²/12 + 0.00075² + 0.0008²) = 0.00227, and 0.021 / 0.0046 = 4.57, by hand. */
+    /** 2 √(0.001²/12 + 0.00075² + 0.002²/3 + 0.001²/3 + 0.000243² + 0.0008²) = 0.00347, and 0.021 / 0.0070 = 3.0, by hand. */
     @Test
     void aWayOfMeasuringSaysHowSureItIs() {
-        assertEquals("±0.0023 mm, k = 2.00: bore gauge on a ring. The tolerance is 4.5 times as wide.",
+        assertEquals("±0.0035 mm, k = 2.00: bore gauge on a ring. The tolerance is 3.0 times as wide.",
                 new Sentences(WORDS).uncertainty(DemoPart.SCREW_CARRIER.plan().step(13)));
         assertEquals("", new Sentences(WORDS).uncertainty(DemoPart.SCREW_CARRIER.plan().step(12)));
     }
@@ -91,7 +91,7 @@ class SayingsTest {
 
     @Test
     void wiresSayAllThreeFormulas() {
-        Finding found = read(17, "40.742", "40.742", "40.742");
+        Finding found = read(21, "40.742", "40.742", "40.742");
         String formulas = new Remarks(WORDS).of(found).get(2);
         // simple: E = M + 1.866025 P − 4.863703 W = 40.742 + 13.062175 − 17.606605 = 36.197570
         assertEquals("36.198", formulas.replaceAll(".*without lead angle ([0-9.]+),.*", "$1"));
@@ -99,27 +99,27 @@ class SayingsTest {
 
     @Test
     void anAnsweredStepSaysWhatWasAnswered() {
-        add(new Event.Answered(18, Question.GO_ENTERS, Answer.YES));
-        add(new Event.Answered(18, Question.NOT_GO_STAYS_OUT, Answer.YES));
-        assertEquals("go enters, not-go stays out", new Sentences(WORDS).value(finding(18)));
-        add(new Event.Answered(18, Question.NOT_GO_STAYS_OUT, Answer.NO));
-        assertEquals("go enters, not-go enters too", new Sentences(WORDS).value(finding(18)));
+        add(new Event.Answered(24, Question.GO_ENTERS, Answer.YES));
+        add(new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.YES));
+        assertEquals("go enters, not-go stays out", new Sentences(WORDS).value(finding(24)));
+        add(new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
+        assertEquals("go enters, not-go enters too", new Sentences(WORDS).value(finding(24)));
     }
 
     @Test
     void ofWhatPassedItIsSaidHowManyWereRepaired() {
         read(13, "30.010", "30.010", "30.010", "30.025");
         add(new Event.Disposed(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")));
-        assertEquals("0 of 14 characteristics passed; beside them 0 of 8 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
+        assertEquals("0 of 24 characteristics passed; beside them 0 of 9 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
         read(13, "0.010", "0.010", "0.010", "0.010");
-        assertEquals("1 of 14 characteristics passed, 1 of them after a repair; beside them 0 of 8 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
+        assertEquals("1 of 24 characteristics passed, 1 of them after a repair; beside them 0 of 9 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
         assertEquals("Repaired: it counts among the concessions.", new Sentences(WORDS).repaired(sheet().line(13)));
     }
 
     @Test
     void anUnfinishedRunSaysHowMuchIsOpen() {
         add(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
-        assertEquals("Not complete: 14 of 14 characteristics, 7 set-up steps, 2 steps in process not settled. Not signed.", new Sentences(WORDS).outcome(sheet()));
+        assertEquals("Not complete: 24 of 24 characteristics, 8 set-up steps, 2 steps in process not settled. Not signed.", new Sentences(WORDS).outcome(sheet()));
     }
 
     /** With part and gauge at 20 °C, where that is asked. */

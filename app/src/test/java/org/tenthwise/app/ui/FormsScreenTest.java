@@ -44,6 +44,7 @@ import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.SignedAs;
 
 /** Every form in its states, on every display. */
@@ -112,8 +113,9 @@ class FormsScreenTest extends ScreenTest {
     @Test
     void aFirstReadingTakenElsewhereHoldsEverywhere() {
         RunSession session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
+        Workshop.must(() -> session.answer(Answer.YES));
         Workshop.must(() -> session.goTo(4));
-        for (String read : "0.040 0.000 0.033".split(" ")) {
+        for (String read : "0.040 0.000 0.041 0.000 0.033".split(" ")) {
             Workshop.must(() -> session.enter(read));
         }
         seen("stood", "where", window -> {

@@ -64,12 +64,21 @@ public final class Workshop implements Journey, AutoCloseable {
     }
 
     public RunSession begin(DemoPart part, String serial) {
-        return must(() -> shop.begin(new Beginning(part.plan(), serial, "AB-7731", "Lathe 4", "Setter 2")));
+        return begin(part.plan(), serial);
+    }
+
+    private RunSession begin(Plan plan, String serial) {
+        return must(() -> shop.begin(new Beginning(plan, serial, "AB-7731", "Lathe 4", "Setter 2")));
     }
 
     /** The screen carrier, set up and trued. */
     public RunSession setUp(String serial) {
-        RunSession session = begin(DemoPart.SCREW_CARRIER, serial);
+        return setUp(DemoPart.SCREW_CARRIER.plan(), serial);
+    }
+
+    /** The same by a plan of a few words more. */
+    public RunSession setUp(Plan plan, String serial) {
+        RunSession session = begin(plan, serial);
         return must(() -> {
             for (int step : new int[] {1, 2, 3, 5}) {
                 session.goTo(step);
@@ -77,8 +86,10 @@ public final class Workshop implements Journey, AutoCloseable {
             }
             session.goTo(4);
             session.turn().sweep(false);
-            for (String read : "0.004 0.001 0.000 0.002 0.006 0.009 0.011 0.008".split(" ")) {
-                session.enter(read);
+            for (int section = 0; section < 2; section++) {
+                for (String read : "0.004 0.001 0.000 0.002 0.006 0.009 0.011 0.008".split(" ")) {
+                    session.enter(read);
+                }
             }
             return session;
         });
@@ -100,6 +111,26 @@ public final class Workshop implements Journey, AutoCloseable {
             for (String reading : readings) {
                 session.keep(reading);
             }
+            return session;
+        });
+    }
+
+    /** From a bore that passed to the thread: plug in, turned round and true, drills ready. */
+    public static RunSession toTheThread(RunSession session) {
+        return must(() -> {
+            session.goTo(14);
+            session.enter("29.990");
+            session.enter("29.990");
+            session.answer(Answer.FREELY);
+            session.goTo(15);
+            for (String swept : "0.002 0.000 0.003 0.000".split(" ")) {
+                session.enter(swept);
+            }
+            for (int drills : new int[] {16, 17}) {
+                session.goTo(drills);
+                session.answer(Answer.YES);
+            }
+            session.goTo(21);
             return session;
         });
     }

@@ -21,18 +21,18 @@ class DemoPartTest {
     }
 
     @Test
-    void theScrewCarrierHasTwentyFourChecksAndThreeHoldPoints() {
+    void theScrewCarrierHasThirtyFiveChecksAndSixHoldPoints() {
         Plan plan = DemoPart.SCREW_CARRIER.plan();
         assertEquals(new PartId("LG-2207", "C"), plan.part());
-        assertEquals(24, plan.steps().size());
-        assertEquals(3, plan.steps().stream().filter(step -> !step.hold().isEmpty()).count());
+        assertEquals(35, plan.steps().size());
+        assertEquals(6, plan.steps().stream().filter(step -> !step.hold().isEmpty()).count());
     }
 
     @Test
-    void theWinchBarrelEndHasEighteenChecksAndTwoHoldPoints() {
+    void theWinchBarrelEndHasThirtyChecksAndFiveHoldPoints() {
         Plan plan = DemoPart.WINCH_BARREL_END.plan();
         assertEquals(new PartId("WB-118", "B"), plan.part());
-        assertEquals(18, plan.steps().size());
-        assertEquals(2, plan.steps().stream().filter(step -> !step.hold().isEmpty()).count());
+        assertEquals(30, plan.steps().size());
+        assertEquals(5, plan.steps().stream().filter(step -> !step.hold().isEmpty()).count());
     }
 }

@@ -72,7 +72,7 @@ class SampleVerdictTest {
         PlugFinding sticks = (PlugFinding) sheet(DemoPart.SCREW_CARRIER.plan(),
                 read(DemoPart.SCREW_CARRIER, DemoPart::failingReadings)).line(14).finding();
         PlugFinding enters = (PlugFinding) sheet(DemoPart.WINCH_BARREL_END.plan(),
-                read(DemoPart.WINCH_BARREL_END, DemoPart::failingReadings)).line(10).finding();
+                read(DemoPart.WINCH_BARREL_END, DemoPart::failingReadings)).line(11).finding();
         assertEquals(Optional.of(PlugFinding.Contradiction.STICKS_YET_MEASURES_CLEAR), sticks.contradiction());
         assertEquals(Optional.of(PlugFinding.Contradiction.ENTERS_YET_MEASURES_TIGHT), enters.contradiction());
     }
@@ -81,9 +81,9 @@ class SampleVerdictTest {
     void theBestWireOfTheHandbookRestsOnTheRootOfTheStubThread() {
         Plan plan = DemoPart.WINCH_BARREL_END.plan();
         WiresFinding best = (WiresFinding) sheet(plan, read(DemoPart.WINCH_BARREL_END, DemoPart::failingReadings))
-                .line(17).finding();
+                .line(22).finding();
         WiresFinding bigger = (WiresFinding) sheet(plan, read(DemoPart.WINCH_BARREL_END, DemoPart::passingReadings))
-                .line(17).finding();
+                .line(22).finding();
         assertTrue(best.bottoms());
         assertTrue(!bigger.bottoms());
     }

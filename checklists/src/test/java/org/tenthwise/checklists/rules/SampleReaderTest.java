@@ -199,7 +199,7 @@ class SampleReaderTest {
                 part_temperature = [{ reading = "32.8", struck = "misread" }, "22.8"]
 
                 [[step]]
-                number = 18
+                number = 24
                 gauge = "TR-40"
                 answers = ["yes", { answer = "stays-out", struck = "wrong key" }, "enters"]
                 """);
@@ -213,11 +213,11 @@ class SampleReaderTest {
                 new Event.ReadingTaken(13, "2.1", mm("0.7")),
                 new Event.StruckOut(10, "gauge slipped"),
                 new Event.ReadingTaken(13, "2.1", mm("7")),
-                new Event.GaugeSet(18, Setting.direct(new Gauge("TR-40", GaugeKind.LIMIT_GAUGE, Optional.empty()))),
-                new Event.Answered(18, Question.GO_ENTERS, Answer.YES),
-                new Event.Answered(18, Question.NOT_GO_STAYS_OUT, Answer.YES),
+                new Event.GaugeSet(24, Setting.direct(new Gauge("TR-40", GaugeKind.LIMIT_GAUGE, Optional.empty()))),
+                new Event.Answered(24, Question.GO_ENTERS, Answer.YES),
+                new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.YES),
                 new Event.StruckOut(15, "wrong key"),
-                new Event.Answered(18, Question.NOT_GO_STAYS_OUT, Answer.NO));
+                new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
         assertEquals(events, sample.events().subList(3, sample.events().size()));
         assertEquals(Set.of(10), sample.meant());
         assertEquals(new Event.ReadingTaken(13, "2.1", mm("7")), sample.events().get(10));

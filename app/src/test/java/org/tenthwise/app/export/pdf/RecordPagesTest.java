@@ -111,7 +111,7 @@ class RecordPagesTest {
         assertTrue(text.contains("temperature, part 23.4 °C"), text);
         assertTrue(text.contains("Brought to 20 °C by"), text);
         assertTrue(text.contains("16.2 ± 10 % in 1e-6 per °C"), text);
-        assertTrue(text.contains("Corrected for temperature, each with its own figures: characteristic 13."), text);
+        assertTrue(text.contains("Corrected for temperature, each with its own figures: characteristic 9, 13, 32."), text);
         assertTrue(text.contains("Temperature does not matter here"), text);
     }
 
@@ -119,7 +119,7 @@ class RecordPagesTest {
     void aPartWithAConcessionIsNeverCalledAPass() {
         String first = text(drawn(Scene.CONCEDED).get(0));
         assertTrue(first.contains("Conforms with one concession. Accepted by Inspector 1."), first);
-        assertTrue(all(Scene.CONCEDED).contains("19 Pocket width: use as it is, by concession."), all(Scene.CONCEDED));
+        assertTrue(all(Scene.CONCEDED).contains("26 Pocket width: use as it is, by concession."), all(Scene.CONCEDED));
     }
 
     @Test
@@ -132,15 +132,15 @@ class RecordPagesTest {
         drawn.forEach(pen -> assertTrue(text(pen).contains("Conforms. Not accepted by Inspector 1."), text(pen)));
         String all = drawn.stream().map(RecordPagesTest::text).collect(Collectors.joining(" "));
         assertTrue(all.contains("Machined and measured by Setter 2."), all);
-        assertTrue(all.contains("14 of 14 characteristics passed; beside them 8 of 8 set-up steps, 2 of 2 steps in process."), all);
+        assertTrue(all.contains("24 of 24 characteristics passed; beside them 9 of 9 set-up steps, 2 of 2 steps in process."), all);
     }
 
     @Test
     void whatPassedWhatIsOutLeftUncutConcededAndUnsettledAddUpToAllCharacteristics() {
         String first = text(drawn(Scene.FAILED).get(0));
-        assertTrue(first.contains("Does not conform, 2 set-up steps carried on: 3 of 14 characteristics out; 1 of 14 characteristics still to be cut; "
-                + "6 of 14 characteristics by concession; 3 of 14 characteristics, one step in process not settled."), first);
-        assertTrue(first.contains("1 of 14 characteristics passed"), first);
+        assertTrue(first.contains("Does not conform, 3 set-up steps carried on: 3 of 24 characteristics out; 1 of 24 characteristics still to be cut; "
+                + "8 of 24 characteristics by concession; 3 of 24 characteristics not settled."), first);
+        assertTrue(first.contains("10 of 24 characteristics passed, 1 of them after a repair"), first);
     }
 
     @Test
@@ -157,8 +157,8 @@ class RecordPagesTest {
         assertTrue(all.contains("Open 3 to take"), all);
         assertTrue(all.contains("Unproven: 4.60. A figure is far off: nothing is judged from it."), all);
         assertTrue(all.contains("Unproven far off"), all);
-        assertTrue(all.contains("Fail far off 936.5 over"), all);
-        assertTrue(all.contains("19 Pocket width: use as it is, by concession. Lapsed with entry"), all);
+        assertTrue(all.contains("Fail far off 958.1 over"), all);
+        assertTrue(all.contains("26 Pocket width: use as it is, by concession. Lapsed with entry"), all);
         assertTrue(all.contains("Not signed: what Setter 2, Inspector 2, Inspector 1 signed has lapsed."), all);
     }
 

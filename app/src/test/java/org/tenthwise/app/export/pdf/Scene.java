@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
@@ -58,7 +59,8 @@ enum Scene {
 
     /** Stops after a while, with a reading struck out, one taken again, a doubt, notes and another person. */
     private static Evidence unfinished() {
-        Records.Walk walk = Records.walk(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER), 62);
+        Sample passed = Records.passing(DemoPart.SCREW_CARRIER);
+        Records.Walk walk = Records.walk(DemoPart.SCREW_CARRIER, passed, passed.events().indexOf(new Event.ReadingTaken(12, "1.1", mm("46.04"))));
         walk.add(new Event.ReadingTaken(12, "1.1", mm("46.40")));
         long wrong = walk.seq();
         return walk.add(new Event.StruckOut(wrong, "Gauge stood on a chip; wiped and measured again."))
@@ -73,12 +75,12 @@ enum Scene {
     private static Evidence conceded() {
         List<Event> events = new ArrayList<>();
         for (Event event : Records.passing(DemoPart.SCREW_CARRIER).events()) {
-            boolean pocket = event instanceof Event.ReadingTaken taken && taken.step() == 19 && taken.slot().equals("3.1");
+            boolean pocket = event instanceof Event.ReadingTaken taken && taken.step() == 26 && taken.slot().equals("3.1");
             if (event instanceof Event.Closed) {
-                events.add(new Event.Disposed(19, Disposition.USE_AS_IS,
+                events.add(new Event.Disposed(26, Disposition.USE_AS_IS,
                         "Over by 0.003 at one of six places; key fitted by hand.", "Design office", Optional.of("C-117")));
             }
-            events.add(pocket ? new Event.ReadingTaken(19, "3.1", mm("12.046")) : event);
+            events.add(pocket ? new Event.ReadingTaken(26, "3.1", mm("12.046")) : event);
         }
         return new Records.Walk(DemoPart.SCREW_CARRIER.plan(), "Setter 2")
                 .add(Records.passing(DemoPart.SCREW_CARRIER).begun()).addAll(events).evidence();
@@ -89,18 +91,18 @@ enum Scene {
         Records.Walk walk = new Records.Walk(DemoPart.SCREW_CARRIER.plan(), "Setter 2")
                 .add(Records.passing(DemoPart.SCREW_CARRIER).begun());
         for (Event event : Records.passing(DemoPart.SCREW_CARRIER).events()) {
-            boolean pocket = event instanceof Event.ReadingTaken taken && taken.step() == 19 && taken.slot().equals("3.1");
-            walk.add(event instanceof Event.Closed ? new Event.Disposed(19, Disposition.USE_AS_IS, "Key fitted by hand.", "Design office")
-                    : pocket ? new Event.ReadingTaken(19, "3.1", mm("12.046")) : event);
+            boolean pocket = event instanceof Event.ReadingTaken taken && taken.step() == 26 && taken.slot().equals("3.1");
+            walk.add(event instanceof Event.Closed ? new Event.Disposed(26, Disposition.USE_AS_IS, "Key fitted by hand.", "Design office")
+                    : pocket ? new Event.ReadingTaken(26, "3.1", mm("12.046")) : event);
         }
         walk.add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED)).add(new Event.Signed("Inspector 2", SignedAs.MEASURED_AGAIN))
                 .add(new Event.Signed("Inspector 1", SignedAs.ACCEPTED)).add(new Event.HandedOver("Setter 1"))
-                .add(new Event.ReadingTaken(19, "3.1", mm("12.047")))
+                .add(new Event.ReadingTaken(26, "3.1", mm("12.047")))
                 .add(new Event.PassBegun(13, Event.PassBegun.Why.CUT))
                 .add(new Event.TemperatureTaken(13, Body.PART, Degrees.of("21.0", CELSIUS)))
                 .add(new Event.TemperatureTaken(13, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
         List.of("1.1", "2.1", "3.1", "4.1").forEach(place -> walk.add(new Event.ReadingTaken(13, place, mm("0.018"))));
-        return walk.add(new Event.ReadingTaken(12, "1.1", mm("4.60"))).add(new Event.ReadingTaken(22, "1.1", mm("1041"))).evidence();
+        return walk.add(new Event.ReadingTaken(12, "1.1", mm("4.60"))).add(new Event.ReadingTaken(18, "1.1", mm("1065"))).evidence();
     }
 
     /** A root read warm and across opposite grooves, so that two corrections come together; then repaired and read again. */

@@ -20,7 +20,6 @@ import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
@@ -137,11 +136,7 @@ class GaugeViewModelTest {
         session.enter("0.03");
         assertEquals("BG-2 · number rises as the bore grows · set on ring 30.001 (MR-30) · dial at 0.03",
                 said.line(session.state().sheet().run(), session.state().inHand()));
-        session.goTo(PLUG);
-        session.enter("29.990");
-        session.enter("29.990");
-        session.answer(Answer.FREELY);
-        session.goTo(17);
+        Workshop.toTheThread(session);
         session.enter("");
         String wires = session.state().setting().orElseThrow().certified().orElseThrow().text();
         assertTrue(said.line(session.state().sheet().run(), session.state().inHand()).endsWith(" · over wires " + wires));

@@ -43,7 +43,7 @@ class RecordViewModelTest {
     @Test
     void everyCharacteristicOfThePlanIsThereMeasuredOrNot() {
         List<RecordRow> rows = model((run, as) -> folder).rowsValue().getValue();
-        assertEquals(24, rows.size());
+        assertEquals(35, rows.size());
         RecordRow bore = rows.get(12);
         assertEquals("30.000 to 30.021 mm", bore.limits());
         assertEquals("30.027", bore.value());
@@ -111,7 +111,7 @@ class RecordViewModelTest {
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         RecordViewModel model = model((run, as) -> folder);
         assertFalse(model.unfinishedValue().getValue());
-        assertEquals("Does not conform: 1 of 14 characteristics out; 13 of 14 characteristics, 3 set-up steps, 2 steps in process not settled.", model.outcomeValue().getValue());
+        assertEquals("Does not conform: 1 of 24 characteristics out; 23 of 24 characteristics, 4 set-up steps, 2 steps in process not settled.", model.outcomeValue().getValue());
         assertEquals("Not accepted by Inspector 1.", model.signedValue().getValue());
         assertTrue(model.factsValue().getValue().contains("Not accepted by Inspector 1. Closed with it, 25 Nov 2026, 09:31 +01:00"));
     }

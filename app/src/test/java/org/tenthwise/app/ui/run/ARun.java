@@ -5,11 +5,11 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import org.tenthwise.app.DemoPlans;
 import org.tenthwise.app.session.Beginning;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
-import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 
@@ -20,14 +20,13 @@ final class ARun implements AutoCloseable {
     static final int OUTSIDE = 9;
     static final int BORE = 13;
     static final int PLUG = 14;
-    static final int THREAD = 17;
 
     private final SqliteLedger ledger;
     final RunSession session;
     private boolean open = true;
 
     ARun(Path store) throws Exception {
-        this(store, DemoPart.SCREW_CARRIER.plan());
+        this(store, DemoPlans.outsideAsRead());
     }
 
     /** A run of another plan, at its first step. */
@@ -46,7 +45,9 @@ final class ARun implements AutoCloseable {
         }
         session.goTo(RUN_OUT);
         session.turn().sweep(false);
-        enter("0.000", "0.002", "0.004", "0.005", "0.004", "0.002", "0.000", "-0.001");
+        for (int section = 0; section < 2; section++) {
+            enter("0.000", "0.002", "0.004", "0.005", "0.004", "0.002", "0.000", "-0.001");
+        }
         session.goTo(step);
         return this;
     }

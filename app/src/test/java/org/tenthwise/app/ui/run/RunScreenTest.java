@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import javafx.css.PseudoClass;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
@@ -18,25 +19,28 @@ class RunScreenTest extends RunAtHand {
 
     @Test
     void aStepThatAsksHoldsEverywhere() {
-        run.session.goTo(2);
         seen("confirm");
     }
 
     @Test
-    void aRunOutBeforeItsFirstReadingHoldsEverywhere() {
+    void aRunOutBeforeItsFirstReadingHoldsEverywhere() throws Exception {
+        run.session.answer(Answer.YES);
         run.session.goTo(ARun.RUN_OUT);
         seen("run-out-open");
     }
 
     @Test
     void aRunOutThatFailsHoldsEverywhere() throws Exception {
+        run.session.answer(Answer.YES);
         run.session.goTo(ARun.RUN_OUT);
-        run.enter("0.002", "-0.040");
+        run.enter("0.002", "-0.040", "0.003", "-0.051");
         seen("run-out-by-angle");
         run.enter("0.000");
         seen("run-out-one-by-angle");
         run.session.strikeOut(run.session.state().movable().orElseThrow().reading().entry().seq(), "Gauge slipped");
         run.enter("0.000", "-0.011", "-0.028", "-0.038", "-0.038", "-0.026", "-0.011", "-0.001");
+        seen("run-out-one-section-by-angle");
+        run.enter("0.000", "-0.014", "-0.036", "-0.048", "-0.049", "-0.034", "-0.014", "-0.002");
         seen("run-out-fail");
     }
 
@@ -93,15 +97,14 @@ class RunScreenTest extends RunAtHand {
     void theSizeOnTheCertificateHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.BORE).session.gauge().tellSense(false);
         seen("certificate-master");
-        aPlugThatEnters("29.990");
-        run.session.goTo(ARun.THREAD);
+        turnedRound();
         seen("certificate-wires");
     }
 
     @Test
     void theNotGoEndHoldsEverywhere() throws Exception {
-        aPlugThatEnters("29.990");
-        run.session.goTo(18);
+        turnedRound();
+        run.session.goTo(24);
         seen("go-asked");
         run.session.answer(Answer.YES);
         seen("not-go-asked");
@@ -199,8 +202,7 @@ class RunScreenTest extends RunAtHand {
 
     @Test
     void aThreadOverWiresHoldsEverywhere() throws Exception {
-        aPlugThatEnters("29.990");
-        run.session.goTo(ARun.THREAD);
+        turnedRound();
         run.enter("");
         seen("thread-wires-set");
         run.enter("40.749", "40.755", "40.752");
@@ -252,6 +254,12 @@ class RunScreenTest extends RunAtHand {
             PseudoClass ring = PseudoClass.getPseudoClass("focus-visible");
             List.of("digit-5", "note", "back").forEach(id -> window.scene().lookup("#" + id).pseudoClassStateChanged(ring, true));
         });
+    }
+
+    /** The bore and its plug passed, the part turned round, the thread in hand. */
+    private void turnedRound() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.012", "0.012", "0.011", "0.011");
+        Workshop.toTheThread(run.session);
     }
 
     private void aPlugThatEnters(String size) throws Exception {

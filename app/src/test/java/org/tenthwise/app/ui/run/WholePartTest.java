@@ -14,6 +14,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
@@ -29,6 +30,7 @@ import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -143,7 +145,7 @@ class WholePartTest extends ScreenTest {
     private void walk(Hand hand, UnaryOperator<String> kept) throws Exception {
         Sample sample = ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), PLAN)).sample();
         Path store = dir.resolve("s.db");
-        try (ARun run = new ARun(store)) {
+        try (ARun run = new ARun(store, PLAN)) {
             run(() -> {
                 Scene scene = opened(run);
                 sample.events().forEach(event -> play(hand, scene, run, event));
@@ -185,21 +187,28 @@ class WholePartTest extends ScreenTest {
             goTo(hand, scene, run, answered.step());
             hand.press(scene, "reply-" + answered.question().answers().indexOf(answered.answer()));
         } else if (event instanceof Event.PassBegun) {
+            if (run.session.state().asked() instanceof Asked.WhichRegister) {
+                hand.press(scene, "reply-" + Register.DIAMETER.ordinal());
+            }
             goOn(hand, scene);
         }
     }
 
-    /** The gauge the plan names is at hand; which way its number goes, and what it is set on, are told. */
+    /** The gauge the plan names is at hand; which way its number goes, where that is not known yet, and what it is set on, are told. */
     private static void set(Hand hand, Scene scene, ARun run, Event.GaugeSet set) {
         Setting setting = set.setting();
         if (setting.gauge().sense().isPresent() || setting.certified().isPresent()) {
             goTo(hand, scene, run, set.step());
         }
-        setting.gauge().sense().ifPresent(sense -> hand.press(scene, sense == Sense.FALLS_WITH_SIZE ? "reply-0" : "reply-1"));
+        if (run.session.state().asked() instanceof Asked.WhichSense) {
+            setting.gauge().sense().ifPresent(sense -> hand.press(scene, sense == Sense.FALLS_WITH_SIZE ? "reply-0" : "reply-1"));
+        }
         setting.certified().ifPresent(certified -> hand.enter(scene, certified.text()));
         setting.zero().ifPresent(zero -> {
             hand.enter(scene, zero.text());
-            hand.press(scene, "reply-0");
+            if (run.session.state().asked() instanceof Asked.SenseInFigures) {
+                hand.press(scene, "reply-0");
+            }
         });
     }
 

@@ -57,11 +57,11 @@ class SignViewModelTest {
 
     @Test
     void itSaysBeforehandWhatTheRecordWillBeCalled() {
-        // 24 steps: 8 of the set-up, of which five passed, 2 in process, 14 of the drawing, of which one is out
-        assertEquals("Once closed, the record says: Does not conform: 1 of 14 characteristics out; 13 of 14 characteristics, 3 set-up steps, 2 steps in process not settled.", model.willBeValue().getValue());
-        assertEquals("0 of 14 characteristics passed; beside them 5 of 8 set-up steps, 0 of 2 steps in process.", model.passedValue().getValue());
+        // 35 steps: 9 of the set-up, of which five passed, 2 in process, 24 of the drawing, of which one is out
+        assertEquals("Once closed, the record says: Does not conform: 1 of 24 characteristics out; 23 of 24 characteristics, 4 set-up steps, 2 steps in process not settled.", model.willBeValue().getValue());
+        assertEquals("0 of 24 characteristics passed; beside them 5 of 9 set-up steps, 0 of 2 steps in process.", model.passedValue().getValue());
         assertEquals("Not signed.", model.signedValue().getValue());
-        assertEquals(19, model.mattersValue().getValue().size());
+        assertEquals(30, model.mattersValue().getValue().size());
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -12,6 +13,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Run;
 
 class StoodViewModelTest {
@@ -26,8 +28,9 @@ class StoodViewModelTest {
     void afterTheFirstByAngle() {
         workshop = new Workshop(folder);
         session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
+        Workshop.must(() -> session.answer(Answer.YES));
         Workshop.must(() -> session.goTo(4));
-        for (String read : List.of("0.040", "0.000", "0.033")) {
+        for (String read : List.of("0.040", "0.000", "0.041", "0.000", "0.033")) {
             Workshop.must(() -> session.enter(read));
         }
         model = new StoodViewModel(workshop.inHand(session), workshop.words, workshop);
@@ -41,8 +44,8 @@ class StoodViewModelTest {
 
     @Test
     void thePlacesRoundTheTurnAreTheReadyAnswers() {
-        assertEquals(List.of("half-way from jaw 1 to jaw 2", "jaw 2 under the needle", "half-way from jaw 2 to jaw 3", "jaw 3 under the needle",
-                "half-way from jaw 3 to jaw 4", "jaw 4 under the needle", "half-way from jaw 4 to jaw 1"), places(model.form().fields().get(0)));
+        assertEquals(Stream.of("half-way from jaw 1 to jaw 2", "jaw 2 under the needle", "half-way from jaw 2 to jaw 3", "jaw 3 under the needle",
+                "half-way from jaw 3 to jaw 4", "jaw 4 under the needle", "half-way from jaw 4 to jaw 1").map(place -> place + ", near the jaws").toList(), places(model.form().fields().get(0)));
     }
 
     private static <T> List<String> places(Field<T> field) {
@@ -58,8 +61,8 @@ class StoodViewModelTest {
         choose(model.form().fields().get(0), 3);
         model.form().goOn();
         assertEquals(List.of("back"), workshop.went());
-        Run.Reading struck = session.state().pass().readings().get(2);
-        assertEquals("The place was another: jaw 3 under the needle", struck.struck().orElseThrow().reason());
+        Run.Reading struck = session.state().pass().readings().get(4);
+        assertEquals("The place was another: jaw 3 under the needle, near the jaws", struck.struck().orElseThrow().reason());
         assertEquals("0.033", session.state().pass().standing().get("5.1").typed().text());
     }
 }
