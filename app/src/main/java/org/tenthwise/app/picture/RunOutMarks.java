@@ -12,6 +12,8 @@ final class RunOutMarks {
     private static final double WAY = 9;
     private static final double TAP = 26;
     private static final double NUMBER = 18;
+    /** Four numbers stand clear of each other in a ring as wide as this. */
+    private static final double LEAST_INNER = 28;
     private static final double WORDS = 18;
     private static final double LINE = 24;
     /** Degrees of the way that are drawn at most. */
@@ -55,12 +57,13 @@ final class RunOutMarks {
         return picture.hints().farOut() && !picture.jaws().isEmpty() ? NUMBER * frame.textScale() : 0;
     }
 
-    /** @return whether how far to tap found room, where it is to be said */
+    /** @return whether the numbers of the jaws found room side by side, and how far to tap, where it is to be said */
     boolean draw(RunOutPicture.Around around) {
-        if (picture.hints().farOut()) {
+        boolean numbered = !picture.hints().farOut() || picture.jaws().isEmpty() || inner >= drawing.lettered(LEAST_INNER);
+        if (picture.hints().farOut() && numbered) {
             picture.jaws().forEach(this::number);
         }
-        boolean complete = picture.hints().tap().map(tap -> tap(tap, around.figures)).orElse(true);
+        boolean complete = picture.hints().tap().map(tap -> tap(tap, around.figures)).orElse(true) && numbered;
         picture.hints().way().ifPresent(way -> way(way, around.notes));
         return complete;
     }

@@ -182,7 +182,8 @@ class RunHandlingTest extends RunAtHand {
     }
 
     @Test
-    void aQueueThatMeetsReadingsByAngleAfterATurnStopsThere() {
+    void aQueueThatComesToTheEndOfATurnStopsThere() throws Exception {
+        run.session.answer(Answer.YES);
         run.session.goTo(ARun.RUN_OUT);
         List<Runnable> waiting = new ArrayList<>();
         RunViewModel model = slow(waiting);
@@ -195,15 +196,16 @@ class RunHandlingTest extends RunAtHand {
     }
 
     @Test
-    void aFirstReadingByAngleCanBePutElsewhereByTheKeyThatLedToTheOtherWay() {
+    void aFirstReadingByAngleCanBePutElsewhereByTheKeyThatLedToTheOtherWay() throws Exception {
+        run.session.answer(Answer.YES);
         run.session.goTo(ARun.RUN_OUT);
         run(() -> {
             Scene scene = opened().scene();
-            type(scene, "0.040\n0.000\n0.033\n");
+            type(scene, "0.040\n0.000\n0.050\n0.000\n0.033\n");
             press(scene, "again");
         });
         assertTrue(ways.asked.contains("stood elsewhere"), ways.asked.toString());
-        assertEquals(3, run.session.state().pass().standing().size());
+        assertEquals(5, run.session.state().pass().standing().size());
     }
 
     @Test
