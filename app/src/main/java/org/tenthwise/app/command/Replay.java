@@ -17,6 +17,7 @@ import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
@@ -80,12 +81,13 @@ final class Replay {
                 .formatted(awaited, held.waitingFor().size() == 1 ? "has" : "have", held.waitingFor().size() == 1 ? "is" : "are"));
     }
 
-    /** @param meant whether the figure of the event is meant although far off */
+    /** @param meant whether the figure of the event is meant although far off, or the usual aim of a machine is said */
     private void play(Event event, boolean meant) throws CouldNotRun, CouldNotSave {
         if (event instanceof Event.GaugeKnown known) {
             gauges.put(known.gauge().id(), known.gauge());
         } else if (event instanceof Event.MachineKnown known) {
-            taken(session.machine(known.register(), known.usual()));
+            Aim usual = meant ? known.usual() : session.state().sheet().run().usualAim().orElse(known.usual());
+            taken(session.machine(known.register(), usual));
         } else if (event instanceof Event.CutOnThese signed) {
             taken(session.cutOnThese(signed.reason()));
         } else if (event instanceof Event.GaugeSet set) {

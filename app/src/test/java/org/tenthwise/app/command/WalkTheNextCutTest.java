@@ -11,14 +11,17 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.session.MachineRack;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.run.Event;
 
 /** What a walk says of the next cut and the ones before, and what it takes of a machine: an invented bush, bored in one to three passes. */
 class WalkTheNextCutTest {
@@ -128,5 +131,18 @@ class WalkTheNextCutTest {
         assertEquals(2, typed.exit());
         assertEquals("The store and the readings file do not agree how the register of Lathe 4 counts. Find out at the machine which is right; "
                 + "nothing was taken.", typed.trouble());
+    }
+
+    /** A third in from 30.000 is 30.007, the middle 30.0105: on it hangs what the next run on the machine is told to cut. */
+    @Test
+    void aReadingsFileThatSaysNothingOfTheUsualAimLeavesTheOneOfTheShop() throws Exception {
+        Path plan = Files.writeString(folder.resolve("p.toml"), BUSH);
+        String said = BUSH_READ.replace("by =", "usual_aim = \"third\"\nby =") + "readings = [\"29.860\", \"29.864\"]\n";
+        walk(plan, Files.writeString(folder.resolve("r1.toml"), said));
+        walk(plan, Files.writeString(folder.resolve("r2.toml"), said.replace("usual_aim = \"third\"\n", "").replace("serial = \"1\"", "serial = \"2\"")));
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            assertEquals(Optional.of(new Aim.Third()), Shop.sheet(kept, "T-3-A-2").run().usualAim());
+            assertEquals(Optional.of(new Aim.Third()), new MachineRack(kept).find("Lathe 4").map(Event.MachineKnown::usual));
+        }
     }
 }

@@ -16,7 +16,7 @@ import org.tenthwise.model.verdict.Standing;
  *
  * @param by       who does it all
  * @param events   what follows the beginning, in order; one that is struck out is named by its {@link #place}
- * @param meant    which of the events, counted from 0, are meant as they are although far off
+ * @param meant    which of the events, counted from 0, are meant as they are: figures although far off, and of a machine its usual aim
  * @param expected verdict by number of the step; empty where the file does not say
  */
 public record Sample(Event.Begun begun, String by, List<Event> events, Set<Integer> meant, Map<Integer, Standing> expected,

@@ -48,11 +48,10 @@ public final class SampleReader {
             keys.problem(NO_LOT, "a \"%s\" stands beside it; leave one of them out".formatted(LOT));
         }
         Optional<String> machine = keys.text("machine");
-        Optional<Event> known = SampleMachine.read(keys, machine);
+        SampleEvents events = new SampleEvents();
+        SampleMachine.read(keys, machine, events);
         Optional<String> by = keys.text("by");
         SampleGauges gauges = SampleGauges.read(keys);
-        SampleEvents events = new SampleEvents();
-        known.ifPresent(events::add);
         events.addAll(gauges.known());
         steps(keys, plan, gauges, events);
         SampleSignatures.read(keys).forEach(events::add);
