@@ -25,22 +25,31 @@ import org.tenthwise.model.tolerance.Limit;
 public record CutSoFar(int number, Length before, Length after, Optional<Length> asked, Length cameOff) {
 
     /**
-     * In the order they were made. A cut without a place that was read before it and after it is left out, and so is one beside
+     * In the order they were made; where the work was measured again after a cut and before anything else was done to it, by what was
+     * read last. A cut without a place that was read before it and after it is left out, and so is one beside
      * a figure that is far off, or where a temperature or how the gauge touched is still to be said: nobody can tell what it took off. So is every cut before a range.
      */
     public static List<CutSoFar> of(Line line) {
         List<CutSoFar> cuts = new ArrayList<>();
         Iterator<Finding> found = line.earlier().iterator();
+        Optional<Finding> last = Optional.empty();
         Optional<Finding> before = Optional.empty();
         int number = 0;
         for (Run.Pass pass : line.passes()) {
             boolean inHand = pass.ended().isEmpty();
             Optional<Finding> here = inHand ? Optional.of(line.finding()) : pass.isEmpty() ? Optional.empty() : Optional.of(found.next());
-            if (pass.why().filter(Event.PassBegun.Why.CUT::equals).isPresent()) {
+            Optional<Event.PassBegun.Why> why = pass.why();
+            if (why.filter(Event.PassBegun.Why.CUT::equals).isPresent()) {
                 number++;
-                between(number, before, here).ifPresent(cuts::add);
+                before = last;
+            } else if (why.filter(Event.PassBegun.Why.MEASURED_AGAIN::equals).isEmpty()) {
+                before = Optional.empty();
             }
-            before = here;
+            between(number, before, here).ifPresent(cut -> {
+                cuts.removeIf(told -> told.number() == cut.number());
+                cuts.add(cut);
+            });
+            last = here;
         }
         return List.copyOf(cuts);
     }

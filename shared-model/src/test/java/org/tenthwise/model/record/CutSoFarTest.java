@@ -109,6 +109,21 @@ class CutSoFarTest {
         assertEquals(List.of(3), cuts(bench).stream().map(CutSoFar::number).toList());
     }
 
+    /** 0.150 was asked. A gauge set wrong said that half of it came off; measured again it was 0.139. What is done after that is no part of the cut. */
+    @Test
+    void whatWasMeasuredAgainAfterACutIsWhatItTookOff() {
+        Event again = new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN);
+        Bench bench = bore(2).read(1, "29.860", "29.860").did(CUT).read(1, "29.934", "29.934").did(again);
+        assertEquals(List.of(length("0.074")), cuts(bench).stream().map(CutSoFar::cameOff).toList());
+        bench.read(1, "30.003", "29.995");
+        CutSoFar first = new CutSoFar(1, length("29.860"), length("29.999"), Optional.of(length("0.150")), length("0.139"));
+        assertEquals(List.of(first), cuts(bench));
+        bench.did(new Event.PassBegun(1, Event.PassBegun.Why.MOVED)).read(1, "29.990", "29.990").did(again).read(1, "29.991", "29.991");
+        assertEquals(List.of(first), cuts(bench));
+        bench.did(CUT).read(1, "30.010", "30.010");
+        assertEquals(List.of(first, new CutSoFar(2, length("29.991"), length("30.010"), Optional.of(length("0.019")), length("0.019"))), cuts(bench));
+    }
+
     private static Bench bore(int places) {
         return new Bench().step(Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, places));
     }
