@@ -3,6 +3,7 @@ package org.tenthwise.app.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.compute.cutting.EvenCut;
@@ -46,7 +47,10 @@ final class CutVerbs {
                 ? Optional.of(new Asked.WhichRegister(run.begun().machine())) : Optional.empty();
     }
 
-    /** Keeps what is said of the machine in the run, and for the shop; what both know already is kept once. */
+    /**
+     * Keeps what is said of the machine in the run, and for the shop; what both know already is kept once. A register counts one way:
+     * where another open run on the machine has it the other way round, that is put right there too, or its next cut is twice what it should be.
+     */
     void machine(Register register, Aim usual) throws CouldNotSave {
         Event.MachineKnown known = new Event.MachineKnown(book.run().begun().machine(), register, usual);
         List<NewEntry> added = new ArrayList<>();
@@ -56,9 +60,19 @@ final class CutVerbs {
         if (!known.machine().isEmpty() && !new MachineRack(book.kept()).find(known.machine()).equals(Optional.of(known))) {
             added.add(new NewEntry(Entry.SHOP, book.now(), book.by(), known));
         }
+        otherRuns(known).forEach(run -> added.add(new NewEntry(run.id(), book.now(), book.by(),
+                new Event.MachineKnown(known.machine(), register, run.usualAim().orElse(usual)))));
         if (!added.isEmpty()) {
             book.add(added);
         }
+    }
+
+    /** The open ones on that machine, which need a name to be known by, that have its register the other way round. */
+    private Stream<Run> otherRuns(Event.MachineKnown known) {
+        return book.kept().runs().stream().filter(id -> !known.machine().isEmpty() && !id.equals(book.run().id()))
+                .map(id -> new Run(book.kept().entries(id)))
+                .filter(run -> run.closed().isEmpty() && run.begun().machine().equals(known.machine()))
+                .filter(run -> run.register().filter(counts -> counts != known.register()).isPresent());
     }
 
     private static boolean isCut(Finding finding) {

@@ -192,6 +192,25 @@ class CuttingSessionTest {
         assertEquals(Optional.of(Register.DIAMETER), next.state().sheet().run().register());
     }
 
+    /** A figure for a register of diameters takes twice as much off where it counts radii. */
+    @Test
+    void aRegisterPutRightInOneRunIsRightInEveryOpenRunOnTheMachine() throws Exception {
+        session.machine(Register.DIAMETER, new Aim.Third());
+        String machine = session.state().sheet().run().begun().machine();
+        RunSession shut = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
+        shut.close("Inspector 1", SignedAs.NOT_ACCEPTED);
+        RunSession elsewhere = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "016", "L-1", machine + "b", "Setter 2"));
+        elsewhere.machine(Register.DIAMETER, new Aim.Middle());
+        RunSession next = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "017", "L-1", machine, "Setter 2"));
+        next.machine(Register.RADIUS, new Aim.Middle());
+        assertEquals(Optional.of(new Event.MachineKnown(machine, Register.RADIUS, new Aim.Third())), workshop.shop.open(session.id()).state().sheet().run().machineKnown());
+        assertEquals(Optional.of(Register.DIAMETER), workshop.shop.open(shut.id()).state().sheet().run().register());
+        assertEquals(Optional.of(Register.DIAMETER), workshop.shop.open(elsewhere.id()).state().sheet().run().register());
+        long before = workshop.kept();
+        next.machine(Register.RADIUS, new Aim.Middle());
+        assertEquals(before, workshop.kept());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "  "})
     void aMachineWithoutANameIsKnownInItsRunAlone(String unnamed) throws Exception {
