@@ -25,6 +25,9 @@ import org.tenthwise.model.tolerance.Limits;
  */
 public final class StepFigures {
 
+    /** More places than this no register has: such a figure has no end. */
+    private static final int FINEST = 6;
+
     private final Limits limits;
     private final int places;
 
@@ -152,18 +155,19 @@ public final class StepFigures {
         return Figures.signed(length, unit(), places);
     }
 
-    /** A change to be typed into an offset, signed: with one place more where that makes it exact or at least nearer. */
+    /** A change to be typed into an offset, signed, in full: rounded up it could take a place past size. */
     public String change(Length length) {
         return Figures.signed(length, unit(), finer(length));
     }
 
-    /** An amount to take off, with one place more where that makes it exact or at least nearer. */
+    /** An amount to take off, in full; one that has no end with one place more. */
     public String amount(Length length) {
         return Figures.plain(length, unit(), finer(length));
     }
 
     private int finer(Length length) {
-        return length.in(unit()).scale() <= places ? places : places + 1;
+        int inFull = length.in(unit()).stripTrailingZeros().scale();
+        return inFull <= places ? places : inFull <= FINEST ? inFull : places + 1;
     }
 
     public String withUnit(Length length) {

@@ -1,6 +1,7 @@
 package org.tenthwise.app.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Combine;
@@ -24,6 +26,7 @@ import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.plan.Step;
@@ -90,6 +93,21 @@ class CutAdviceTest {
         Check.Size mean = new Check.Size(each.feature(), each.limits(), each.places(), 1, Combine.MEAN, true, each.guardBand(), each.with(),
                 new Cutting(Optional.empty(), Optional.empty(), Optional.of(mm("0.003"))), Optional.of(SizeModifier.SA), Contact.SQUARE);
         assertEquals("No step of the register ends inside. Change the X offset by +0.006 mm at most, counted in radii: more scraps a place.", new Advice(WORDS).next(line(mean, Optional.empty())));
+    }
+
+    /** √(32.3² − 3.5²) is 32.109812: 0.109 may come off before 32.0, and 0.11 would be past it. A third in from 30.2 less 29.8 is 0.266. */
+    @Test
+    void noAmountIsRoundedUpToFewerPlacesThanItHas() {
+        read("32.6 32.3");
+        events.add(new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES));
+        Check.Size each = check("DIAMETER 32.0 32.2 0", 2);
+        Check.Size root = new Check.Size(each.feature(), each.limits(), each.places(), 1, Combine.EACH, true, each.guardBand(), each.with(),
+                Cutting.UNSAID, Optional.empty(), new Contact.AcrossGrooves(mm("7").length(), 1));
+        assertTrue(new Advice(WORDS).next(line(root, Optional.empty())).endsWith("At most 0.109 mm may come off without scrapping a place."));
+        events.clear();
+        events.add(new Event.MachineKnown("Lathe 4", Register.DIAMETER, new Aim.Third()));
+        read("29.8");
+        assertEquals("Change the X offset by +0.266 mm, counted in diameters.", advice("BORE 30.0 30.2 0", 1));
     }
 
     @Test
