@@ -33,7 +33,9 @@ class CutFormsTest {
         workshop = new Workshop(folder);
         session = workshop.setUp("014");
         Workshop.must(() -> session.goTo(OUTSIDE));
+        Workshop.must(() -> session.readingsFirst(true));
         Workshop.must(() -> session.enter("48.032"));
+        assertEquals(1, session.state().pass().standing().size());
     }
 
     @AfterEach
