@@ -70,7 +70,7 @@ final class SizeFound {
         ColumnsFound found = new ColumnsFound(words, figures);
         List<SizePicture.Column> columns = new ArrayList<>(found.earlier(line));
         if (finding.check().combine() == Combine.RANGE) {
-            columns.add(new SizePicture.Column(finding.value().isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING, "", "",
+            columns.add(new SizePicture.Column(finding.value().isPresent() ? SizePicture.Kind.SPREAD : SizePicture.Kind.MISSING, "", "",
                     finding.value().map(size -> sized(size, figures)), finding.value().isPresent(), Optional.empty(), Optional.empty()));
         } else {
             columns.addAll(found.slots(line, finding.deciding(), (reading, slot) -> Measured.of(reading, slot).value()));

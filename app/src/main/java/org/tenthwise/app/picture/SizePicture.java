@@ -35,6 +35,8 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
         /** The size after an earlier cut. */
         EARLIER,
         TAKEN,
+        /** How far all readings lie apart: a figure of the strip, no size that the part has anywhere. */
+        SPREAD,
         STRUCK_OUT,
         /** Still to be taken. */
         MISSING
@@ -84,13 +86,25 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
 
     @Override
     public void draw(Drawing drawing) {
+        SizePicture cutOpen = isSpread() ? unread() : this;
         SectionAndStrip.draw(this, drawing, hasDetail(), (room, scale) -> {
             switch (feature) {
-                case BORE, WIDTH -> new WallSection(this, drawing, room, scale).draw();
-                case DIAMETER -> new ShaftSection(this, drawing, room, scale).draw();
-                case DEPTH -> new FloorSection(this, drawing, room, scale).draw();
+                case BORE, WIDTH -> new WallSection(cutOpen, drawing, room, scale).draw();
+                case DIAMETER -> new ShaftSection(cutOpen, drawing, room, scale).draw();
+                case DEPTH -> new FloorSection(cutOpen, drawing, room, scale).draw();
             }
         });
+    }
+
+    private boolean isSpread() {
+        return columns.stream().anyMatch(column -> column.kind() == Kind.SPREAD);
+    }
+
+    /** The same before anything was read, so that a section shows no spread as a size. */
+    private SizePicture unread() {
+        Column missing = new Column(Kind.MISSING, "", "", Optional.empty(), false, Optional.empty(), Optional.empty());
+        return new SizePicture(feature, unit, lower, upper, guardBand, List.of(missing), Optional.empty(), Optional.empty(), Optional.empty(),
+                mate, said, spoken);
     }
 
     private boolean hasDetail() {

@@ -79,7 +79,7 @@ final class Strip {
         return switch (column.kind()) {
             case STRUCK_OUT -> STRUCK;
             case EARLIER -> EARLIER;
-            case TAKEN, MISSING -> 1;
+            case TAKEN, SPREAD, MISSING -> 1;
         };
     }
 

@@ -48,6 +48,13 @@ class PicturesTest {
         }
     }
 
+    /** Four depths of about 1.0009, 0.0007 apart. */
+    @Test
+    void aDifferenceOfDepthsIsWrittenOnceAndNotFromTheFaceToTheFloor() {
+        RecordingPen pen = RecordingPen.of(DemoRun.of("WB-118-B-pass").picture(7), Frame.screen(652, 452, 1));
+        assertEquals(1, pen.texts().stream().filter("0.0007"::equals).count(), pen.texts()::toString);
+    }
+
     @Test
     void everyPlaceOnTheOutlineIsNumbered() {
         Plan plan = DemoRun.of("LG-2207-C-pass").plan();

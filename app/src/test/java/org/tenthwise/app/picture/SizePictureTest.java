@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.ui.picture.Sheets;
 
 class SizePictureTest {
@@ -64,6 +65,18 @@ class SizePictureTest {
                 .filter(mark -> mark.width() == Stroke.THIN.width()).map(mark -> mark.shape().bounds()).toList();
         assertTrue(upright.stream().anyMatch(line -> line.width() < 0.01 && Math.abs(line.top() - scale.y(DemoShapes.mm("30.021"))) < 0.01
                 && Math.abs(line.bottom() - scale.y(DemoShapes.mm("30.015"))) < 0.01), upright::toString);
+    }
+
+    /** Depths 0.0007 apart are no depth of 0.0007. */
+    @ParameterizedTest
+    @ValueSource(strings = {"depth-spread", "bore-spread", "outside-spread"})
+    void howFarReadingsLieApartIsWrittenOnTheStripAloneNotAsASizeOfThePart(String scene) {
+        SizePicture picture = SizeScenes.all().get(scene);
+        String figure = picture.judged().orElseThrow().figures();
+        List<RecordingPen.Lettered> written = RecordingPen.of(picture, SHEET).lettered().stream()
+                .filter(text -> text.text().endsWith(figure)).toList();
+        assertEquals(1, written.size(), written::toString);
+        assertTrue(written.get(0).box().left() > 652 / 2.0, written::toString);
     }
 
     @Test

@@ -69,6 +69,9 @@ final class SizeScenes {
         scenes.put("one-sided-empty", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 2).limits("", "15.00").missing("1", "").picture());
         scenes.put("far-out", bore().taken("0°", "8", "30.400", true).taken("90°", "8", "29.2", false).picture());
         scenes.put("on-the-limit", bore().taken("0°", "8", "30.021", true).taken("90°", "8", "30.020", false).picture());
+        scenes.put("depth-spread", new SizeScenes(Feature.DEPTH, Unit.INCH, 4).limits("", "0.0020").spread("0.0007").picture());
+        scenes.put("bore-spread", new SizeScenes(Feature.BORE, Unit.MILLIMETRE, 3).limits("", "0.010").spread("0.014").picture());
+        scenes.put("outside-spread", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("", "0.010").spread("0.004").picture());
         scenes.put("mean", bore().taken("0°", "8", "30.011", false).taken("90°", "8", "30.017", false).mean("30.014").picture());
         return scenes;
     }
@@ -102,6 +105,11 @@ final class SizeScenes {
         columns.add(column(SizePicture.Kind.TAKEN, label, depth, Optional.of(written(size)), decides));
         judged = decides ? Optional.of(written(size)) : judged;
         return this;
+    }
+
+    private SizeScenes spread(String size) {
+        columns.add(column(SizePicture.Kind.SPREAD, "", "", Optional.of(written(size)), true));
+        return mean(size);
     }
 
     private SizeScenes mean(String size) {
