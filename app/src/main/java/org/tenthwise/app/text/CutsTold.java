@@ -7,7 +7,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
 
-/** What the cuts so far were to take off and took off, a sentence each. */
+/** What the cuts so far were to take off and took off, a sentence each. One counted in radii says so: the sizes beside it are diameters. */
 public final class CutsTold {
 
     private final Words words;
@@ -27,9 +27,16 @@ public final class CutsTold {
         return cuts.stream().map(cut -> told(cut, counting, figures)).toList();
     }
 
+    /** What one of the cuts took off; absent where nobody can tell. */
+    public Optional<String> told(Line line, Optional<Register> register, int number) {
+        int place = CutSoFar.of(line).stream().map(CutSoFar::number).toList().indexOf(number);
+        return place < 0 ? Optional.empty() : Optional.of(told(line, register).get(place));
+    }
+
     private String told(CutSoFar cut, Optional<Register> counting, StepFigures figures) {
         String off = figures.plain(Register.counted(cut.cameOff(), counting));
-        return cut.asked().map(asked -> words.say("cut.told", cut.number(), figures.amount(Register.counted(asked, counting)), off))
+        String told = cut.asked().map(asked -> words.say("cut.told", cut.number(), figures.amount(Register.counted(asked, counting)), off))
                 .orElseGet(() -> words.say("cut.told.unasked", cut.number(), off));
+        return counting.filter(Register.RADIUS::equals).isPresent() ? words.say("cut.told.radius", told) : told;
     }
 }

@@ -145,6 +145,14 @@ public final class StepFigures {
                 Figures.number(value));
     }
 
+    /** What wires make a reading bigger than the pitch diameter, in the places of the {@link #sum(Measured)} beside it. */
+    public String overWires(Measured measured) {
+        BigDecimal read = measured.reading().typed().length().in(unit());
+        Sum sum = sum(measured);
+        BigDecimal uncorrected = measured.uncorrected().in(unit()).setScale(new BigDecimal(sum.value()).scale(), RoundingMode.HALF_UP);
+        return Figures.number(read.setScale(uncorrected.scale(), RoundingMode.HALF_UP).subtract(uncorrected));
+    }
+
     /** A distance, a change, a correction. */
     public String plain(Length length) {
         return Figures.plain(length, unit(), places);

@@ -105,7 +105,7 @@ class WalkTheNextCutTest {
             Line line = Shop.sheet(kept, "T-3-A-1").line(1);
             assertEquals(Optional.of(new Written("0.009", Unit.MILLIMETRE).length()), line.finding().proposal().orElseThrow().offset());
             String row = Typed.columns(typed.out().get(0));
-            assertTrue(row.startsWith("1|Bore|29.990|Cut again|0.010 mm below the lower limit. Cut 1: asked 0.154, came off 0.080. Asked 0.074, came off 0.065. "), row);
+            assertTrue(row.startsWith("1|Bore|29.990|Cut again|0.010 mm below the lower limit. Cut 1: asked 0.154, came off 0.080. Counted in radii. Asked 0.074, came off 0.065. "), row);
             assertTrue(row.endsWith(new Advice(Words.of(Locale.ENGLISH)).next(line)), row);
             assertTrue(row.contains("+0.009 mm"), row);
         }

@@ -26,9 +26,9 @@ final class CharacteristicTable {
     private static final Column NAME = Column.words(80, 152);
     private static final Column LIMITS = Column.figures(300, 66);
     private static final Column READ = Column.figures(362, 58);
-    private static final Column SET_ON = Column.figures(428, 62);
-    private static final Column CORRECTION = Column.figures(486, 54);
-    private static final Column SIZE = Column.figures(546, 58);
+    private static final Column SET_ON = Column.figures(426, 60);
+    private static final Column CORRECTION = Column.figures(488, 60);
+    private static final Column SIZE = Column.figures(546, 56);
     /** For what is said in words: all four columns of figures. */
     private static final Column SAID = Column.figures(546, 240);
     private static final double MARK_LEFT = 556;
@@ -96,8 +96,8 @@ final class CharacteristicTable {
             plug.feel().filter(feel -> plug.clearance().isPresent()).ifPresent(feel -> row.text(SAID,
                     matter.words().say(matter.words().key("answered", Question.PLUG_FEELS), feel), Style.SMALL));
         } else {
-            StepFigures.deciding(finding).flatMap(measured -> measured.reading().setting())
-                    .ifPresent(setting -> figure.setOn(setting, finding.step()).forEach(line -> row.text(SET_ON, line, Style.SMALL)));
+            StepFigures.deciding(finding).ifPresent(measured -> measured.reading().setting()
+                    .ifPresent(setting -> figure.setOn(finding, measured, setting).forEach(line -> row.text(SET_ON, line, Style.SMALL))));
             StepFigures.deciding(finding).ifPresentOrElse(
                     measured -> row.text(READ, Figures.read(measured.reading().typed(), StepFigures.of(finding).unit()), Style.TEXT)
                             .text(CORRECTION, Figure.sum(finding, measured).correction(), Style.TEXT)

@@ -15,6 +15,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
@@ -55,6 +56,15 @@ final class Figure {
         setting.certified().ifPresent(certified -> said.add(words.say("record.set-on.size", Figures.read(certified, unit))));
         setting.zero().ifPresent(zero -> said.add(words.say("record.set-on.zero", Figures.read(zero, unit))));
         setting.gauge().sense().filter(Sense.FALLS_WITH_SIZE::equals).ifPresent(falls -> said.add(words.say("record.set-on.falls")));
+        return said;
+    }
+
+    /** The same for a reading, with what wires make it bigger by: without that a reading over wires and its size do not add up. */
+    List<String> setOn(Finding finding, Measured measured, Setting setting) {
+        List<String> said = setOn(setting, finding.step());
+        if (finding instanceof WiresFinding) {
+            said.add(words.say("record.set-on.wires", StepFigures.of(finding, measured).overWires(measured)));
+        }
         return said;
     }
 

@@ -2,8 +2,10 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.tenthwise.app.export.Attempt;
 import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
@@ -12,6 +14,7 @@ import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.AnswerFinding;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -34,12 +37,14 @@ final class PassTable {
     private final Matter matter;
     private final Flow flow;
     private final Figure figure;
+    private final CutsTold cuts;
     /** What the reading in the row above was read with. */
     private Optional<Setting> above = Optional.empty();
 
     PassTable(Matter matter, Flow flow) {
         this.matter = matter;
         this.figure = new Figure(matter.words());
+        this.cuts = new CutsTold(matter.words());
         this.flow = flow;
     }
 
@@ -54,8 +59,11 @@ final class PassTable {
         head(measures);
         for (Attempt attempt : attempts) {
             if (line.passes().size() > 1) {
-                new Row(flow.wrapping()).text(NOTE, pass(attempt), Style.SMALL_BOLD).into(flow, () -> head(measures));
+                new Row(flow.wrapping()).text(NOTE, (pass(attempt) + " " + cameOff(line, attempt.pass())).strip(), Style.SMALL_BOLD)
+                        .into(flow, () -> head(measures));
             }
+            attempt.pass().onThese().ifPresent(entry -> new Row(flow.wrapping()).text(NOTE, onThese(attempt, entry), Style.SMALL)
+                    .into(flow, () -> head(measures)));
             above = Optional.empty();
             attempt.pass().temperatures().forEach(temperature -> temperature(attempt, temperature));
             attempt.pass().readings().forEach(reading -> reading(attempt, reading));
@@ -93,6 +101,24 @@ final class PassTable {
                 .map(ended -> matter.say(cut(ended) ? "record.pass.before-cut" : "record.pass.before-change", said, ended.step())).orElse(said);
     }
 
+    /** What the cut before a pass was to take off and took off; nothing where none was made or nobody can tell. */
+    private String cameOff(Line line, Run.Pass pass) {
+        if (pass.why().filter(Event.PassBegun.Why.CUT::equals).isEmpty()) {
+            return "";
+        }
+        long cut = line.passes().stream().filter(one -> one.number() <= pass.number() && one.why().filter(Event.PassBegun.Why.CUT::equals).isPresent()).count();
+        return cuts.told(line, matter.sheet().run().register(), (int) cut).orElse("");
+    }
+
+    /** Who signed to cut with something missing, what, and why. */
+    private String onThese(Attempt attempt, Entry entry) {
+        String reason = entry.event() instanceof Event.CutOnThese signed ? signed.reason() : "";
+        String unread = attempt.step().check().slots().stream().filter(slot -> !attempt.pass().standing().containsKey(slot.key()))
+                .map(slot -> slot.place().name()).distinct().collect(Collectors.joining(", "));
+        String missing = unread.isEmpty() ? matter.say("on-these.temperatures") : matter.say("on-these.unread", unread);
+        return matter.say("record.on-these", missing, reason, matter.signed(entry.by(), entry));
+    }
+
     private static boolean cut(Run.Ended ended) {
         return ended.by().event() instanceof Event.PassBegun pass && pass.why() == Event.PassBegun.Why.CUT;
     }
@@ -107,6 +133,8 @@ final class PassTable {
         cell(row, READ, StepFigures.limits(attempt.step()).map(limits -> Figures.read(reading.typed(), limits.unit()))
                 .orElseGet(() -> Figures.written(reading.typed())), Style.TEXT, counts);
         reading.setting().ifPresent(setting -> setOn(setting, attempt.step(), row));
+        attempt.finding().filter(WiresFinding.class::isInstance).ifPresent(wires -> attempt.measured(reading).ifPresent(measured ->
+                row.text(SET_ON, matter.say("record.set-on.wires", StepFigures.of(wires, measured).overWires(measured)), Style.SMALL)));
         attempt.measured(reading).ifPresent(measured -> {
             StepFigures.Sum sum = Figure.sum(attempt.finding().orElseThrow(), measured);
             cell(row, CORRECTION, sum.correction(), Style.TEXT, counts);

@@ -87,6 +87,28 @@ class PdfRecordTest {
         assertTrue(text.contains("to be cut on what was read so far, though something was missing. Tail end is behind the centre."), text);
     }
 
+    /** Sizes of bore 13 by hand: mean at 8 before the cut 29.8560, after it 30.0107; of bore 10 1.36884 and 1.37540, half of the difference counted. */
+    @Test
+    void everyPassTellsWhatItsCutTookOffAndWhoCutWithSomethingMissing() throws IOException {
+        String carrier = line(DemoPart.SCREW_CARRIER, "fail");
+        assertTrue(carrier.contains("Pass 1. Came to 29.856: Cut again. To be cut with something missing. Not read: at 38, 0°, at 38, 90°. "
+                + "Chips stand deep down, and 0.15 is left. (Setter 2,"), carrier);
+        assertTrue(carrier.contains("Came to 29.985: Cut again. Cut 1: asked 0.154, came off 0.155."), carrier);
+        assertTrue(carrier.contains("Came to 30.024: Fail. Cut 2: came off 0.022."), carrier);
+        assertTrue(line(DemoPart.WINCH_BARREL_END, "pass").contains("Cut 1: asked 0.0032, came off 0.0033. Counted in radii."));
+    }
+
+    /** 40.560 less 4.569 is 35.991; a millionth is not broken over two lines. */
+    @Test
+    void aReadingAndWhatIsPrintedBesideItAddUpToTheSize() throws IOException {
+        assertTrue(line(DemoPart.SCREW_CARRIER, "fail").contains("less 4.569"));
+        assertTrue(line(DemoPart.WINCH_BARREL_END, "fail").split("−0\\.000001", -1).length > 2);
+    }
+
+    private static String line(DemoPart part, String which) throws IOException {
+        return text(Records.whole(part, which.equals("pass") ? Records.passing(part) : Records.failing(part))).replaceAll("\\s+", " ");
+    }
+
     private static String text(Evidence evidence) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf(evidence))) {
             return new PDFTextStripper().getText(document);
