@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.form.Shape;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Degrees;
@@ -88,7 +89,7 @@ public final class Remarks {
         StepFigures figures = StepFigures.of(finding);
         Stream.of(touch.of(finding)).filter(sentence -> !sentence.isEmpty()).forEach(said::add);
         if (finding.measured().size() > 1) {
-            said.add(words.say(words.key("combined", finding.check().combine()), finding.measured().size(), Modifier.behind(finding.check())));
+            said.add(words.say(words.key("combined", finding.check().combine()), together(finding.check().combine(), finding.check(), finding.measured()), Modifier.behind(finding.check())));
         }
         past(finding.past(), figures, said);
         if (finding.check().combine() != Combine.RANGE) {
@@ -96,6 +97,11 @@ public final class Remarks {
         }
         guardBand(finding.check().guardBand(), said);
         return said;
+    }
+
+    /** Every reading that is asked for has to be inside; any other way what was read so far makes the size. */
+    private static int together(Combine combine, Check check, List<?> read) {
+        return combine == Combine.EACH ? check.slots().size() : read.size();
     }
 
     private void past(Optional<Measured> past, StepFigures figures, List<String> said) {
@@ -124,7 +130,7 @@ public final class Remarks {
         }
         past(finding.past(), figures, said);
         if (finding.readings().size() > 1) {
-            said.add(words.say(words.key("combined", finding.check().combine()), finding.readings().size(), Modifier.behind(finding.check())));
+            said.add(words.say(words.key("combined", finding.check().combine()), together(finding.check().combine(), finding.check(), finding.readings()), Modifier.behind(finding.check())));
         }
         shown(finding).ifPresent(reading -> said.add(words.say("wires.formulas", figures.size(reading.measured().value()),
                 figures.size(reading.simple()), figures.size(reading.corrected()))));

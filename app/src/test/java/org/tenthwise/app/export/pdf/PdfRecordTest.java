@@ -105,6 +105,12 @@ class PdfRecordTest {
         assertTrue(line(DemoPart.WINCH_BARREL_END, "fail").split("−0\\.000001", -1).length > 2);
     }
 
+    @Test
+    void oneReadingShortItStillSaysHowManyHaveToBeInside() throws IOException {
+        String carrier = line(DemoPart.SCREW_CARRIER, "fail");
+        assertTrue(carrier.contains("Each of 4 must be inside; the worst decides. Differs by 0.01 mm going round."), carrier);
+    }
+
     private static String line(DemoPart part, String which) throws IOException {
         return text(Records.whole(part, which.equals("pass") ? Records.passing(part) : Records.failing(part))).replaceAll("\\s+", " ");
     }
