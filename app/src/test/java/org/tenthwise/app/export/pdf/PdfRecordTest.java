@@ -111,6 +111,13 @@ class PdfRecordTest {
         assertTrue(carrier.contains("Each of 4 must be inside; the worst decides. Differs by 0.01 mm going round."), carrier);
     }
 
+    /** 0.7524 and 0.7526 at the step, 0.7523 deep: two ways at one depth, and what lies between two depths is no out of round. */
+    @Test
+    void whatTwoWaysDifferByIsReadAtOneDepth() throws IOException {
+        String barrel = line(DemoPart.WINCH_BARREL_END, "fail");
+        assertTrue(barrel.contains("Each of 3 must be inside; the worst decides. Differs by 0.0002 in between the two ways."), barrel);
+    }
+
     private static String line(DemoPart part, String which) throws IOException {
         return text(Records.whole(part, which.equals("pass") ? Records.passing(part) : Records.failing(part))).replaceAll("\\s+", " ");
     }
