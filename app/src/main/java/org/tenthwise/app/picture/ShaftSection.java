@@ -8,8 +8,8 @@ import java.util.function.UnaryOperator;
 import org.tenthwise.model.quantity.Length;
 
 /**
- * An outside diameter in its jaws, seen from the side: the surface as it is now, what the next cut takes off drawn large, the aim,
- * and the insert. The free end is at the right.
+ * An outside diameter, seen from the side: the surface as it is now, what the next cut takes off drawn large, the aim, and, while it
+ * is held, its jaws and the insert. The free end is at the right.
  */
 final class ShaftSection {
 
@@ -44,7 +44,9 @@ final class ShaftSection {
 
     void draw() {
         double chuck = left - (left - 1) * 0.42;
-        jaws(chuck);
+        if (picture.isHeld()) {
+            jaws(chuck);
+        }
         List<Point> upper = surface(true, UnaryOperator.identity());
         List<Point> lower = surface(false, UnaryOperator.identity());
         double collar = Math.min(half + 2.2 * tolerance, (bottom - top) / 2);
@@ -60,7 +62,9 @@ final class ShaftSection {
         drawing.chain(lower, read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         drawing.line(upper.get(upper.size() - 1), lower.get(lower.size() - 1), Stroke.OUTLINE, Role.LINE);
         drawing.line(new Point(chuck - 14, middle()), new Point(right + 20, middle()), Stroke.CENTRE, Role.LINE);
-        insert(upper.get(upper.size() - 1));
+        if (picture.isHeld()) {
+            insert(upper.get(upper.size() - 1));
+        }
         sizes();
     }
 

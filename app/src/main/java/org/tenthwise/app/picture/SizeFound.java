@@ -8,6 +8,7 @@ import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
@@ -34,7 +35,8 @@ final class SizeFound {
                 finding.value().map(size -> sized(size, figures)),
                 finding.verdict().margin()
                         .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.plain(margin.distance()))),
-                cut(line, figures, words), Optional.empty(), said(check), spoken);
+                cut(line, figures, words), Optional.empty(),
+                line.step().clamping().filter(Clamping.RELEASED::equals).isEmpty(), said(check), spoken);
     }
 
     static SizePicture.Sized written(Written limit) {

@@ -21,10 +21,11 @@ import org.tenthwise.model.tolerance.Limit;
  * @param distance  from the judged size to the limit that counts
  * @param cut       the cut that is proposed; absent where none is
  * @param mate      surface of what goes in, its metal below it; absent where nothing does
+ * @param isHeld    whether it is read in the jaws; an outside diameter that was let go is drawn without them
  */
 public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Optional<Sized> upper, Length guardBand,
                           List<Column> columns, Optional<Sized> judged, Optional<Distance> distance, Optional<Cut> cut,
-                          Optional<Length> mate, Said said, String spoken) implements Picture {
+                          Optional<Length> mate, boolean isHeld, Said said, String spoken) implements Picture {
 
     /** A size with the figures that write it. */
     public record Sized(Length size, String figures) {
@@ -84,6 +85,12 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
         columns = List.copyOf(columns);
     }
 
+    /** One that is read in the jaws. */
+    public SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Optional<Sized> upper, Length guardBand, List<Column> columns,
+                       Optional<Sized> judged, Optional<Distance> distance, Optional<Cut> cut, Optional<Length> mate, Said said, String spoken) {
+        this(feature, unit, lower, upper, guardBand, columns, judged, distance, cut, mate, true, said, spoken);
+    }
+
     @Override
     public void draw(Drawing drawing) {
         SizePicture cutOpen = isSpread() ? unread() : this;
@@ -104,7 +111,7 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     private SizePicture unread() {
         Column missing = new Column(Kind.MISSING, "", "", Optional.empty(), false, Optional.empty(), Optional.empty());
         return new SizePicture(feature, unit, lower, upper, guardBand, List.of(missing), Optional.empty(), Optional.empty(), Optional.empty(),
-                mate, said, spoken);
+                mate, isHeld, said, spoken);
     }
 
     private boolean hasDetail() {

@@ -55,6 +55,18 @@ class PicturesTest {
         assertEquals(1, pen.texts().stream().filter("0.0007"::equals).count(), pen.texts()::toString);
     }
 
+    /** The flange is read in the jaws, which reach to the left edge, the barrel when it was let go. */
+    @Test
+    void aDiameterThatIsReadReleasedStandsInNoJaws() {
+        Frame frame = Frame.screen(652, 452, 1);
+        assertTrue(RecordingPen.of(DemoRun.of("WB-118-B-pass").picture(5), frame).drawn().stream().anyMatch(PicturesTest::isAtTheLeftEdge));
+        assertFalse(RecordingPen.of(DemoRun.of("WB-118-B-pass").picture(26), frame).drawn().stream().anyMatch(PicturesTest::isAtTheLeftEdge));
+    }
+
+    private static boolean isAtTheLeftEdge(RecordingPen.Drawn mark) {
+        return mark.shape().bounds().left() < 10;
+    }
+
     @Test
     void everyPlaceOnTheOutlineIsNumbered() {
         Plan plan = DemoRun.of("LG-2207-C-pass").plan();
