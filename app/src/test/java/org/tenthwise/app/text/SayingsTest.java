@@ -112,7 +112,7 @@ class SayingsTest {
         add(new Event.Disposed(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")));
         assertEquals("0 of 24 characteristics passed; beside them 0 of 9 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
         read(13, "0.010", "0.010", "0.010", "0.010");
-        assertEquals("1 of 24 characteristics passed, 1 of them after a repair; beside them 0 of 9 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
+        assertEquals("1 of 24 characteristics passed, 1 of them after a repair and so by concession; beside them 0 of 9 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
         assertEquals("Repaired: it counts among the concessions.", new Sentences(WORDS).repaired(sheet().line(13)));
     }
 

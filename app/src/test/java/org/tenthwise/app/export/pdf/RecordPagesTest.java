@@ -140,7 +140,7 @@ class RecordPagesTest {
         String first = text(drawn(Scene.FAILED).get(0));
         assertTrue(first.contains("Does not conform, 3 set-up steps carried on: 3 of 24 characteristics out; 1 of 24 characteristics still to be cut; "
                 + "8 of 24 characteristics by concession; 3 of 24 characteristics not settled."), first);
-        assertTrue(first.contains("10 of 24 characteristics passed, 1 of them after a repair"), first);
+        assertTrue(first.contains("10 of 24 characteristics passed, 1 of them after a repair and so by concession"), first);
     }
 
     @Test
@@ -184,7 +184,7 @@ class RecordPagesTest {
     void aRepairStandsBesideWhatPassedAfterIt() {
         String all = all(Scene.WARM_GROOVES);
         assertTrue(all.contains("Conforms with one concession."), all);
-        assertTrue(all.contains("1 of 1 characteristics passed, 1 of them after a repair."), all);
+        assertTrue(all.contains("1 of 1 characteristics passed, 1 of them after a repair and so by concession."), all);
         assertTrue(all.contains("Pass 2, after a repair."), all);
         assertTrue(all.contains("1 Root: repair. Measured or changed since, first with entry"), all);
         assertTrue(all.contains("Number of the approval: A-7. Repaired: it counts among the concessions."), all);
