@@ -73,10 +73,11 @@ public final class Advice {
         return finding.proposal().isPresent() ? cutting.unproven(finding, cuts) : words.say("next.unproven");
     }
 
-    /** A larger wire lies higher in the groove. */
+    /** A larger wire lies higher in the groove: the least that clears the root. */
     private String largerWires(WiresFinding finding) {
         StepFigures figures = StepFigures.of(finding);
-        return words.say(finding.bottoms() ? "next.larger-wires" : "next.measure-root", figures.withUnit(finding.wire().orElseThrow()),
-                figures.withUnit(finding.sizes().greatest()));
+        String how = finding.bottoms() ? "next.larger-wires" : "next.measure-root";
+        return finding.clearingWire().map(least -> words.say(how, figures.withUnit(least), figures.withUnit(finding.sizes().greatest())))
+                .orElseGet(() -> words.say(how + ".none"));
     }
 }

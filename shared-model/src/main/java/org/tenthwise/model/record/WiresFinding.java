@@ -1,8 +1,10 @@
 package org.tenthwise.model.record;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.compute.thread.ClearingWire;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
@@ -63,5 +65,18 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
 
     public List<Measured> measured() {
         return readings.stream().map(OverWiresReading::measured).toList();
+    }
+
+    /**
+     * The least wire that clears the root of a thread in the middle of its limits: the root measured, or the basic one where none is
+     * known. Absent before the first reading, and where no wire that fits clears it. In a smaller thread it may rest on the root all the
+     * same, and is found to.
+     */
+    public Optional<Length> clearingWire() {
+        Optional<OverWiresReading> lowest = readings.stream().min(Comparator.comparing(reading -> reading.measured().raw()));
+        return lowest.flatMap(read -> wire.flatMap(used -> rootClearance.or(() -> basicClearance).flatMap(room -> {
+            Length root = read.measured().raw().minus(used.plus(used)).minus(room.plus(room));
+            return ClearingWire.of(check.thread(), check.pitchDiameter().middle(), root, check.pitchDiameter().unit());
+        })));
     }
 }

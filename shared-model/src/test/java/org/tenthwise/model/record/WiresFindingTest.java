@@ -14,10 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.RootClearance;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
@@ -48,6 +51,16 @@ class WiresFindingTest {
         assertEquals(bottoms, found.bottoms());
         assertEquals(bottoms, found.verdict().standing() == Standing.UNPROVEN);
         assertEquals(!bottoms && found.verdict().standing() == Standing.CUT_AGAIN, found.proposal().isPresent());
+    }
+
+    @Test
+    void whatIsAdvisedIsAThickerWireThatClearsTheRootInTheMiddleOfTheLimits() {
+        WiresFinding found = stub(Optional.of("33.720"));
+        Length advised = found.clearingWire().orElseThrow();
+        Length over = new OverWires(STUB, advised).overWires(found.check().pitchDiameter().middle());
+        assertTrue(advised.isAbove(length("3.280")), advised::toString);
+        assertTrue(RootClearance.of(over, advised, length("33.720")).signum() > 0, advised::toString);
+        assertEquals(Optional.empty(), stub(Optional.of("37.900")).clearingWire());
     }
 
     @Test
