@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A source of published figures says who, when and where: an author or publisher by name, a year or an edition, and a page, table, clause,
@@ -42,9 +43,9 @@ class SourcesTest {
         assertEquals(List.of(), Cases.leftOut().stream().map(LeftOut::source).filter(source -> NOBODY.matcher(source).find()).distinct().toList());
     }
 
-    /** The rule itself: it refuses what cannot be looked up. */
+    /** Made up to be refused: none of these lines is a source of anything, and no figure rests on one. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', nullValues = "nothing", textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             a maker's published table of Acme threads, 2009, p. 4                           | who
             ISO 965-1, pitch diameter tolerances, 2013, as printed in a maker's table       | who
             ASME B1.1-2003, Table 3, as reprinted in a public document                      | who
@@ -53,11 +54,14 @@ class SourcesTest {
             Machine Drawing, Table 15.2                                                     | when
             Machinery's Handbook, 31st ed.                                                  | where
             Mitutoyo, catalogue 2019                                                        | where
-            Machinery's Handbook, 31st ed., p. 2130                                         | nothing
-            JCGM 100:2008, H.1                                                              | nothing
-            Yamawa, General Catalogue 2021, pp. 646 and 657                                 | nothing
             """)
-    void aSourceSaysWhoWhenAndWhere(String source, String missing) {
-        assertEquals(missing == null ? "" : missing, missing(source));
+    void madeUpCounterExamplesThatNobodyCanLookUpAreRefused(String noSource, String missing) {
+        assertEquals(missing, missing(noSource));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Machinery's Handbook, 31st ed., p. 2130", "JCGM 100:2008, H.1", "Yamawa, General Catalogue 2021, pp. 646 and 657"})
+    void aSourceSaysWhoWhenAndWhere(String source) {
+        assertEquals("", missing(source));
     }
 }
