@@ -17,11 +17,8 @@ final class Codes {
 
     /** By what of its readings a check is judged: by each, by a size made of them, or by what they show together. */
     static Optional<String> judgedBy(Check check) {
-        if (check instanceof Check.Size size) {
+        if (check instanceof Check.OfSize size) {
             return Optional.of(of(size.combine()));
-        }
-        if (check instanceof Check.OverWires wires) {
-            return Optional.of(of(wires.combine()));
         }
         if (check instanceof Check.RunOut) {
             return Optional.of("movement");

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.tenthwise.app.text.Modifier;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Body;
@@ -25,7 +24,6 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.PlugFinding;
@@ -143,7 +141,9 @@ final class CsvRow {
                 row.text(LIMITS_BY, origin.standard());
             });
         });
-        JsonSheet.guardBand(step.check()).ifPresent(band -> row.number(GUARD_BAND, band.figure()));
+        if (step.check() instanceof Check.OfSize size) {
+            row.number(GUARD_BAND, size.guardBand().figure());
+        }
         step.check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
             row.number(UNCERTAINTY, uncertainty.expanded().figure());
             row.number(COVERAGE_FACTOR, uncertainty.coverageFactor());
@@ -174,7 +174,9 @@ final class CsvRow {
         Verdict verdict = finding.verdict();
         text(VERDICT, Codes.of(verdict.standing()));
         Codes.judgedBy(finding.step().check()).ifPresent(what -> text(JUDGED_BY, what));
-        Modifier.of(finding.step().check()).ifPresent(modifier -> text(MODIFIER, modifier.name()));
+        if (finding.step().check() instanceof Check.OfSize size) {
+            size.drawingSays().ifPresent(modifier -> text(MODIFIER, modifier.name()));
+        }
         StepFigures.value(finding).ifPresent(value -> size(JUDGED, value));
         if (finding instanceof PlugFinding plug) {
             plug.clearance().ifPresent(clearance -> {

@@ -7,13 +7,11 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.tenthwise.app.text.Modifier;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Disposing;
@@ -92,9 +90,10 @@ final class JsonSheet {
             JsonRunOut.write(runOut, to);
         }
         StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
-        guardBand(line.step().check()).filter(band -> band.figure().signum() > 0)
-                .ifPresent(band -> to.put("guard-band", band.text()));
-        Modifier.of(line.step().check()).ifPresent(modifier -> to.put("modifier", modifier.name()));
+        if (line.step().check() instanceof Check.OfSize size) {
+            Optional.of(size.guardBand()).filter(band -> band.figure().signum() > 0).ifPresent(band -> to.put("guard-band", band.text()));
+            size.drawingSays().ifPresent(modifier -> to.put("modifier", modifier.name()));
+        }
         line.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> to.putObject("uncertainty")
                 .put("of", uncertainty.name()).put("expanded", uncertainty.expanded().text())
                 .put("unit", uncertainty.expanded().unit().symbol())
@@ -137,13 +136,5 @@ final class JsonSheet {
         written.put("unit", limits.unit().symbol());
         limits.origin().ifPresent(origin -> written.putObject("from").put("designation", origin.designation())
                 .put("standard", origin.standard()));
-    }
-
-    /** Absent for what is not judged against limits of a size. */
-    static Optional<Written> guardBand(Check check) {
-        if (check instanceof Check.Size size) {
-            return Optional.of(size.guardBand());
-        }
-        return check instanceof Check.OverWires wires ? Optional.of(wires.guardBand()) : Optional.empty();
     }
 }

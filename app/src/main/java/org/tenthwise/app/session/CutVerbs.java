@@ -8,7 +8,7 @@ import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
@@ -41,9 +41,8 @@ final class CutVerbs {
 
     /** How the register of the machine counts, once a cut is offered that goes into it, and nobody said; not where it was signed for as it is. */
     static Optional<Asked> asked(Line line, Run run) {
-        boolean round = line.step().check().cutAs().filter(Feature::isRound).isPresent();
         boolean offered = line.finding().proposal().filter(proposal -> proposal.cut() instanceof EvenCut.Offered).isPresent();
-        return round && offered && line.disposed().isEmpty() && run.machineKnown().isEmpty()
+        return line.step().check().isTurned() && offered && line.disposed().isEmpty() && run.machineKnown().isEmpty()
                 ? Optional.of(new Asked.WhichRegister(run.begun().machine())) : Optional.empty();
     }
 
@@ -76,6 +75,6 @@ final class CutVerbs {
     }
 
     private static boolean isCut(Finding finding) {
-        return finding.step().check().cutAs().isPresent();
+        return finding.step().check() instanceof Check.OfSize;
     }
 }

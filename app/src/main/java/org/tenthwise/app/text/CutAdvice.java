@@ -6,17 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tenthwise.model.compute.cutting.EvenCut;
-import org.tenthwise.model.plan.Cutting;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Proposal;
-import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.record.WiresFinding;
 
@@ -60,11 +58,11 @@ final class CutAdvice {
 
     private static boolean isBelowLeastCut(Finding finding, Length comesOff) {
         Length depth = feature(finding).depthOfCut(comesOff);
-        return cutting(finding).leastCut().filter(least -> depth.isBelow(least.length())).isPresent();
+        return size(finding).cutting().leastCut().filter(least -> depth.isBelow(least.length())).isPresent();
     }
 
-    private static Cutting cutting(Finding finding) {
-        return finding instanceof SizeFinding size ? size.check().cutting() : ((WiresFinding) finding).check().cutting();
+    private static Check.OfSize size(Finding finding) {
+        return (Check.OfSize) finding.step().check();
     }
 
     private List<String> cut(Finding finding, Proposal proposal, List<CutSoFar> cuts) {
@@ -109,7 +107,7 @@ final class CutAdvice {
 
     /** One size alone, of one place or made of all by the drawing, is missed only by the steps of the register. */
     private String uneven(Finding finding, StepFigures figures) {
-        if (Modifier.of(finding.step().check()).filter(one -> one != SizeModifier.LP).isPresent()) {
+        if (size(finding).isOne()) {
             return words.say("next.cut.no-step");
         }
         List<Length> sizes = StepFigures.measured(finding).stream().map(measured -> measured.value()).toList();
@@ -157,7 +155,7 @@ final class CutAdvice {
     }
 
     private static Feature feature(Finding finding) {
-        return finding.step().check().cutAs().orElseThrow();
+        return size(finding).feature();
     }
 
     private static String unit(StepFigures figures) {

@@ -2,7 +2,6 @@ package org.tenthwise.app.text;
 
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
@@ -23,7 +22,7 @@ public final class CutsTold {
             return List.of();
         }
         StepFigures figures = StepFigures.of(line.finding());
-        Optional<Register> counting = register.filter(any -> line.step().check().cutAs().filter(Feature::isRound).isPresent());
+        Optional<Register> counting = register.filter(any -> line.step().check().isTurned());
         return cuts.stream().map(cut -> told(cut, counting, figures)).toList();
     }
 

@@ -88,9 +88,7 @@ public final class Remarks {
         List<String> said = new ArrayList<>();
         StepFigures figures = StepFigures.of(finding);
         Stream.of(touch.of(finding)).filter(sentence -> !sentence.isEmpty()).forEach(said::add);
-        if (finding.measured().size() > 1) {
-            said.add(words.say(words.key("combined", finding.check().combine()), together(finding.check().combine(), finding.check(), finding.measured()), Modifier.behind(finding.check())));
-        }
+        together(finding.check(), finding.measured(), said);
         past(finding.past(), figures, said);
         if (finding.check().combine() != Combine.RANGE) {
             wall(finding, figures, said);
@@ -100,8 +98,11 @@ public final class Remarks {
     }
 
     /** Every reading that is asked for has to be inside; any other way what was read so far makes the size. */
-    private static int together(Combine combine, Check check, List<?> read) {
-        return combine == Combine.EACH ? check.slots().size() : read.size();
+    private void together(Check.OfSize check, List<Measured> read, List<String> said) {
+        if (read.size() > 1) {
+            said.add(words.say(words.key("combined", check.combine()), check.combine() == Combine.EACH ? check.slots().size() : read.size(),
+                    Modifier.behind(check)));
+        }
     }
 
     private void past(Optional<Measured> past, StepFigures figures, List<String> said) {
@@ -129,9 +130,7 @@ public final class Remarks {
             said.add(root);
         }
         past(finding.past(), figures, said);
-        if (finding.readings().size() > 1) {
-            said.add(words.say(words.key("combined", finding.check().combine()), together(finding.check().combine(), finding.check(), finding.readings()), Modifier.behind(finding.check())));
-        }
+        together(finding.check(), finding.measured(), said);
         shown(finding).ifPresent(reading -> said.add(words.say("wires.formulas", figures.size(reading.measured().value()),
                 figures.size(reading.simple()), figures.size(reading.corrected()))));
         guardBand(finding.check().guardBand(), said);

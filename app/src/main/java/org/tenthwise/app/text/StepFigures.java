@@ -71,13 +71,10 @@ public final class StepFigures {
         if (check instanceof Check.RunOut runOut) {
             return Optional.of(Limits.atMost(runOut.limit()));
         }
-        if (check instanceof Check.Size size) {
-            return Optional.of(size.limits());
-        }
         if (check instanceof Check.PlugFit plug) {
             return Optional.of(plug.clearance());
         }
-        return check instanceof Check.OverWires wires ? Optional.of(wires.pitchDiameter()) : Optional.empty();
+        return check instanceof Check.OfSize size ? Optional.of(size.limits()) : Optional.empty();
     }
 
     /** The one size judged; absent before there is one, for a plug fit, which is judged by two, and for what only asks. */

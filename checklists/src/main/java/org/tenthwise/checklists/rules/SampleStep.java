@@ -72,7 +72,7 @@ final class SampleStep {
     private Optional<Event> cutOnThese(Keys pass) {
         Optional<String> reason = pass.ifAny(CUT_ON_THESE, pass::prose);
         boolean cuts = pass.ifAny(WHY, key -> pass.isText(key) ? pass.text(key) : Optional.empty()).filter(SamplePass.word(Event.PassBegun.Why.CUT)::equals).isPresent();
-        if (pass.has(CUT_ON_THESE) && !(cuts && (step.check() instanceof Check.Size || step.check() instanceof Check.OverWires))) {
+        if (pass.has(CUT_ON_THESE) && !(cuts && step.check() instanceof Check.OfSize)) {
             pass.problem(CUT_ON_THESE, "\"%s\" is for a pass of a size that ends with \"why\" \"cut\"".formatted(CUT_ON_THESE));
         }
         return reason.map(words -> new Event.CutOnThese(step.number(), words));

@@ -23,9 +23,9 @@ public sealed interface Check {
         return slots();
     }
 
-    /** How it is cut to size, a thread like an outside diameter; absent for what is no size of the work. */
-    default Optional<Feature> cutAs() {
-        return Optional.empty();
+    /** Whether its cut is typed into the register that counts across the axis. */
+    default boolean isTurned() {
+        return false;
     }
 
     /** Questions answered by a tap, in the order they are asked; empty for a kind that only measures. */
@@ -170,19 +170,65 @@ public sealed interface Check {
         }
     }
 
+    /** A size of the work, read at places, set against limits and brought in by cutting. */
+    sealed interface OfSize extends Check {
+
+        /** What kind of size it is cut as: a thread is cut like an outside diameter. */
+        Feature feature();
+
+        Limits limits();
+
+        /** Where it is read. */
+        List<Place> places();
+
+        /** Readings at every place, one or more. */
+        int readingsEach();
+
+        Combine combine();
+
+        /** Whether a size out on the side where metal is left may be cut again. */
+        boolean cutAgain();
+
+        /** Taken off inside both limits; nought for none. */
+        Written guardBand();
+
+        Means with();
+
+        /** What the plan says of the next cut. */
+        Cutting cutting();
+
+        /** The modifier of the drawing; absent for two-point sizes that it does not mention, and in older plans. */
+        Optional<SizeModifier> drawingSays();
+
+        @Override
+        default boolean isTurned() {
+            return feature().isRound();
+        }
+
+        /** Whether the drawing makes one size of all readings, and binds that alone by the limits. */
+        default boolean isOne() {
+            return drawingSays().filter(modifier -> modifier != SizeModifier.LP).isPresent();
+        }
+
+        @Override
+        default List<Slot> slots() {
+            return slotsOf(places(), readingsEach());
+        }
+
+        @Override
+        default Optional<Means> means() {
+            return Optional.of(with());
+        }
+    }
+
     /**
      * A plain size: bore, pocket width, outside diameter, depth.
      *
-     * @param readingsEach readings at every place, one or more
-     * @param cutAgain     whether a size out on the side where metal is left may be cut again
-     * @param guardBand    taken off inside both limits; nought for none
-     * @param cutting      what the plan says of the next cut
-     * @param drawingSays  the modifier of the drawing; absent for two-point sizes that it does not mention, and in older plans
-     * @param contact      what a reading is of
+     * @param contact what a reading is of
      */
     record Size(Feature feature, Limits limits, List<Place> places, int readingsEach, Combine combine,
                 boolean cutAgain, Written guardBand, Means with, Cutting cutting, Optional<SizeModifier> drawingSays,
-                Contact contact) implements Check {
+                Contact contact) implements OfSize {
 
         public Size {
             places = List.copyOf(places);
@@ -195,24 +241,9 @@ public sealed interface Check {
         }
 
         @Override
-        public List<Slot> slots() {
-            return slotsOf(places, readingsEach);
-        }
-
-        @Override
-        public Optional<Feature> cutAs() {
-            return Optional.of(feature);
-        }
-
-        @Override
         public List<Question> questions() {
             return contact instanceof Contact.AcrossGrooves grooves && grooves.standsAskew()
                     ? List.of(Question.GROOVES_TOUCHED) : List.of();
-        }
-
-        @Override
-        public Optional<Means> means() {
-            return Optional.of(with);
         }
     }
 
@@ -257,13 +288,11 @@ public sealed interface Check {
      * @param pitchDiameter limits of the pitch diameter
      * @param minorDiameter greatest minor diameter, for the room between wire and root; absent if the drawing gives none
      * @param minorStep     number of the step that measured the minor diameter, which then serves instead
-     * @param cutting       what the plan says of the next cut
-     * @param drawingSays   as for {@link Size}
      */
     record OverWires(ScrewThread thread, Limits pitchDiameter, Optional<Written> minorDiameter,
                      Optional<Integer> minorStep, List<Place> places, int readingsEach, Combine combine,
                      boolean cutAgain, Written guardBand, Means with, Cutting cutting, Optional<SizeModifier> drawingSays)
-            implements Check {
+            implements OfSize {
 
         public OverWires {
             places = List.copyOf(places);
@@ -278,23 +307,18 @@ public sealed interface Check {
         }
 
         @Override
-        public List<Slot> slots() {
-            return slotsOf(places, readingsEach);
+        public Feature feature() {
+            return Feature.DIAMETER;
         }
 
         @Override
-        public Optional<Feature> cutAs() {
-            return Optional.of(Feature.DIAMETER);
+        public Limits limits() {
+            return pitchDiameter;
         }
 
         @Override
         public List<Integer> restsOn() {
             return minorStep.stream().toList();
-        }
-
-        @Override
-        public Optional<Means> means() {
-            return Optional.of(with);
         }
     }
 

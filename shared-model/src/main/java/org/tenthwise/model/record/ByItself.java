@@ -1,8 +1,8 @@
 package org.tenthwise.model.record;
 
 import java.util.Optional;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
-import org.tenthwise.model.verdict.Judge;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
 
@@ -17,14 +17,14 @@ final class ByItself {
      * @param untrusted the reading proves nothing
      * @param farOff    a figure of the pass cannot well be, so that nothing is shown to be in or still to cut
      */
-    static Optional<Verdict> of(Combine how, Judge judge, Measured measured, boolean open, boolean untrusted, boolean farOff) {
-        if (how != Combine.EACH) {
+    static Optional<Verdict> of(Check.OfSize asked, Measured measured, boolean open, boolean untrusted, boolean farOff) {
+        if (asked.combine() != Combine.EACH) {
             return Optional.empty();
         }
         if (open || untrusted) {
             return Optional.of(Verdict.plain(open ? Standing.OPEN : Standing.UNPROVEN));
         }
-        Verdict verdict = judge.of(measured.value());
+        Verdict verdict = Combined.judge(asked).of(measured.value());
         boolean shown = verdict.passed() || verdict.standing() == Standing.CUT_AGAIN;
         return Optional.of(farOff && shown ? Verdict.plain(Standing.UNPROVEN) : verdict);
     }

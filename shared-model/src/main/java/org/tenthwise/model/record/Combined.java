@@ -3,6 +3,7 @@ package org.tenthwise.model.record;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Judge;
@@ -28,8 +29,8 @@ import org.tenthwise.model.verdict.Verdict;
 record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict verdict, Optional<Measured> past, boolean lightCut) {
 
     /** As if nothing were missing. */
-    static Combined of(Sized asked, List<Measured> measured) {
-        Judge judge = asked.judge();
+    static Combined of(Check.OfSize asked, List<Measured> measured) {
+        Judge judge = judge(asked);
         if (measured.isEmpty()) {
             return new Combined(Optional.empty(), Optional.empty(), Verdict.plain(Standing.OPEN), Optional.empty(), false);
         }
@@ -50,6 +51,12 @@ record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict ver
         Optional<Measured> past = judged.standing() == Standing.CUT_AGAIN && !asked.isOne() ? furthestPast(measured, judge) : Optional.empty();
         Verdict verdict = past.map(place -> new Verdict(judge.of(place.value()).standing(), judged.margin())).orElse(judged);
         return new Combined(Optional.of(value), deciding, verdict, past, lightCut(value, asked.isOne() ? List.of() : sizes, judge));
+    }
+
+    /** What judges a size: a range is never cut again. */
+    static Judge judge(Check.OfSize asked) {
+        return new Judge(asked.limits(), asked.guardBand().length(), asked.cutAgain() && asked.combine() != Combine.RANGE
+                ? Optional.of(asked.feature().stillCutBeyond()) : Optional.empty());
     }
 
     /** The same with so many readings still to come. */

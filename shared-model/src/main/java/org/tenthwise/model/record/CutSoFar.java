@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
@@ -63,7 +64,7 @@ public record CutSoFar(int number, Length before, Length after, Optional<Length>
         }
         Length was = Length.mean(both.stream().map(then::get).toList());
         Length is = Length.mean(both.stream().map(now::get).toList());
-        Length off = after.orElseThrow().step().check().cutAs().orElseThrow().stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
+        Length off = ((Check.OfSize) after.orElseThrow().step().check()).feature().stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
         return Optional.of(new CutSoFar(number, was, is, before.orElseThrow().proposal().flatMap(Proposal::change).map(Length::abs),
                 off.signum() > 0 ? off : Length.ZERO));
     }

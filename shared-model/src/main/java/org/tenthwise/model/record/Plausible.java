@@ -84,13 +84,10 @@ public final class Plausible {
         if (check instanceof Check.RunOut runOut) {
             return Optional.of(runOut.limit().length());
         }
-        if (check instanceof Check.Size size) {
-            return size.combine() == Combine.RANGE ? Optional.empty() : size.limits().width();
-        }
         if (check instanceof Check.PlugFit fit) {
             return tolerance(plan, plan.step(fit.boreStep()).check());
         }
-        return check instanceof Check.OverWires wires ? wires.pitchDiameter().width() : Optional.empty();
+        return check instanceof Check.OfSize size && size.combine() != Combine.RANGE ? size.limits().width() : Optional.empty();
     }
 
     private static Optional<Expected> reading(Check check, Optional<Setting> setting, List<Length> before) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Aim;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
@@ -32,7 +33,7 @@ final class ProposalSum {
      * @param measured at 20 °C where that is asked for
      * @param read     what they come to by themselves, were nothing missing
      */
-    static Optional<Proposal> of(Sized asked, List<Measured> measured, Combined read, Run.Pass pass, Run run) {
+    static Optional<Proposal> of(Check.OfSize asked, List<Measured> measured, Combined read, Run.Pass pass, Run run) {
         List<Slot> taken = measured.stream().map(Measured::slot).toList();
         List<Slot> unread = asked.slots().stream().filter(slot -> !taken.contains(slot)).toList();
         boolean metalLeft = read.verdict().standing() == Standing.CUT_AGAIN || read.lightCut();
@@ -42,14 +43,14 @@ final class ProposalSum {
         Limit metalSide = asked.feature().stillCutBeyond();
         Optional<Register> register = run.register().filter(any -> asked.feature().isRound());
         Length aim = asked.cutting().aim().or(run::usualAim).orElseGet(Aim.Middle::new).of(asked.limits(), metalSide);
-        EvenCut cut = EvenCut.of(asked.feature(), asked.limits(), asked.guardBand(), aim, asked.cutting().leastCut().map(Written::length),
+        EvenCut cut = EvenCut.of(asked.feature(), asked.limits(), asked.guardBand().length(), aim, asked.cutting().leastCut().map(Written::length),
                 Optional.of(stepOfSize(asked, register)), asked.isOne() ? List.of(read.value().orElseThrow())
                         : measured.stream().map(Measured::value).toList());
         return Optional.of(new Proposal(cut, register, unread));
     }
 
     /** The least change of the size that can be typed; while nobody said how the register counts, as if it counted diameters. */
-    private static Length stepOfSize(Sized asked, Optional<Register> register) {
+    private static Length stepOfSize(Check.OfSize asked, Optional<Register> register) {
         Length counted = asked.cutting().offsetStep().map(Written::length).orElseGet(() -> USUAL_STEP.get(asked.limits().unit()));
         return register.map(counting -> counting.onDiameter(counted)).orElse(counted);
     }

@@ -43,7 +43,7 @@ public record SizeFinding(Step step, Check.Size check, List<Measured> measured, 
 
     @Override
     public Optional<Verdict> alone(Measured reading) {
-        return ByItself.of(check.combine(), Sized.of(check).judge(), reading, warmth.filter(heat -> heat.missing() > 0).isPresent() || touchUnsaid(),
+        return ByItself.of(check, reading, warmth.filter(heat -> heat.missing() > 0).isPresent() || touchUnsaid(),
                 false, Plausible.spoils(this));
     }
 }

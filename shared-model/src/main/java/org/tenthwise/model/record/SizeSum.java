@@ -27,7 +27,6 @@ final class SizeSum {
     }
 
     static SizeFinding of(Plan plan, Step step, Check.Size check, Run.Pass pass, Run run) {
-        Sized asked = Sized.of(check);
         Optional<Warmth> warmth = Warmth.of(plan, step, pass);
         Optional<AtTwenty> toTwenty = warmth.flatMap(Warmth::correction);
         Touch touch = Touch.of(check, pass);
@@ -36,9 +35,9 @@ final class SizeSum {
         int unsaid = warmth.map(Warmth::missing).orElse(0) + touch.missing();
         int missing = check.slots().size() - measured.size() + unsaid;
         boolean spoilt = Plausible.spoils(check, measured, warmth);
-        Combined read = Combined.of(asked, measured);
+        Combined read = Combined.of(check, measured);
         Combined combined = (unsaid == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
-        Optional<Proposal> proposal = unsaid == 0 && !spoilt ? ProposalSum.of(asked, measured, read, pass, run) : Optional.empty();
+        Optional<Proposal> proposal = unsaid == 0 && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
         return new SizeFinding(step, check, measured, combined.value(), combined.deciding(), combined.past(),
                 combined.lightCut(), proposal, WallForm.of(wall(measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
     }

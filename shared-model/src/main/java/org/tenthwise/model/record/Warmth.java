@@ -50,10 +50,7 @@ public record Warmth(Climate climate, TemperatureAsked asked, WorstCorrection wo
     }
 
     private static Optional<Limits> limits(Check check) {
-        if (check instanceof Check.Size size) {
-            return size.combine() == Combine.RANGE ? Optional.empty() : Optional.of(size.limits());
-        }
-        return check instanceof Check.OverWires wires ? Optional.of(wires.pitchDiameter()) : Optional.empty();
+        return check instanceof Check.OfSize size && size.combine() != Combine.RANGE ? Optional.of(size.limits()) : Optional.empty();
     }
 
     /** Whether the worst correction is above a twentieth of the tolerance. */

@@ -54,7 +54,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
 
     @Override
     public Optional<Verdict> alone(Measured reading) {
-        return ByItself.of(check.combine(), Sized.of(check).judge(), reading,
+        return ByItself.of(check, reading,
                 rootAwaited || warmth.filter(heat -> heat.missing() > 0).isPresent(), bottoms || mayBottom(), Plausible.spoils(this));
     }
 

@@ -49,14 +49,13 @@ final class WiresSum {
         boolean bottoms = room.filter(least -> least.signum() <= 0).isPresent();
         boolean untrusted = room.or(() -> basicRoom).filter(least -> least.signum() <= 0).isPresent();
 
-        Sized asked = Sized.of(check);
         boolean spoilt = Plausible.spoils(check, measured, warmth);
         boolean settled = temperatures == 0 && !rootAwaited;
-        Combined read = Combined.of(asked, measured);
+        Combined read = Combined.of(check, measured);
         Combined combined = (settled ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
         Verdict verdict = untrusted && combined.verdict().standing() != Standing.OPEN
                 ? Verdict.plain(Standing.UNPROVEN) : combined.verdict();
-        Optional<Proposal> proposal = settled && !untrusted && !spoilt ? ProposalSum.of(asked, measured, read, pass, run) : Optional.empty();
+        Optional<Proposal> proposal = settled && !untrusted && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
         return new WiresFinding(step, check, readings, wire, sizes,
                 LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, rootAwaited, bottoms,
                 combined.value(), combined.deciding(), combined.past(), combined.lightCut() && !untrusted, proposal, verdict, missing, warmth);

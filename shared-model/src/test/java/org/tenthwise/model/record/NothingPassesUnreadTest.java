@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -41,7 +41,11 @@ class NothingPassesUnreadTest {
 
     @Test
     void everyKindOfCheckIsAmongThem() {
-        assertEquals(Set.of(Check.class.getPermittedSubclasses()),
+        assertEquals(kinds(Check.class).collect(Collectors.toSet()),
                 oneOfEachKind().stream().map(Object::getClass).collect(Collectors.toSet()));
+    }
+
+    private static Stream<Class<?>> kinds(Class<?> of) {
+        return of.isSealed() ? Stream.of(of.getPermittedSubclasses()).flatMap(NothingPassesUnreadTest::kinds) : Stream.of(of);
     }
 }

@@ -133,11 +133,8 @@ final class CharacteristicTable {
     /** How several readings become one size. */
     private String together(Finding finding) {
         int places = finding.step().check().slots().size();
-        if (finding.step().check() instanceof Check.Size size && places > 1) {
-            return matter.say(matter.words().key("record.together", size.combine()), places, Modifier.behind(size));
-        }
-        return finding.step().check() instanceof Check.OverWires wires && places > 1
-                ? matter.say(matter.words().key("record.together", wires.combine()), places, Modifier.behind(wires)) : "";
+        return finding.step().check() instanceof Check.OfSize size && places > 1
+                ? matter.say(matter.words().key("record.together", size.combine()), places, Modifier.behind(size)) : "";
     }
 
     static Role role(Standing standing) {

@@ -11,8 +11,6 @@ import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -50,16 +48,11 @@ sealed interface Remedy {
         if (open) {
             all.add(new Other(words.say("gauge.other")));
         }
-        if (open && isTurned(state.inHand().check())) {
+        if (open && state.inHand().check().isTurned()) {
             state.sheet().run().register().ifPresent(counts -> all.add(new Machine(words.say("gauge.machine", counts))));
         }
         state.settingsHere().forEach(entry -> wrong(entry, words, all));
         return all;
-    }
-
-    /** Whether its cut is typed into the register that counts across the axis. */
-    private static boolean isTurned(Check check) {
-        return check.cutAs().filter(Feature::isRound).isPresent();
     }
 
     private static void wrong(Entry entry, Words words, List<Remedy> all) {
