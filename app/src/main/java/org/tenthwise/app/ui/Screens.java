@@ -20,18 +20,14 @@ import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
-import org.tenthwise.app.ui.cut.MachineView;
 import org.tenthwise.app.ui.cut.MachineViewModel;
-import org.tenthwise.app.ui.cut.OnTheseView;
 import org.tenthwise.app.ui.cut.OnTheseViewModel;
-import org.tenthwise.app.ui.dispose.DisposeView;
 import org.tenthwise.app.ui.dispose.DisposeViewModel;
+import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.gauge.GaugeView;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.gauge.GaugeViewModel;
-import org.tenthwise.app.ui.gauge.OtherGaugeView;
 import org.tenthwise.app.ui.gauge.OtherGaugeViewModel;
-import org.tenthwise.app.ui.gauge.WrongSettingView;
 import org.tenthwise.app.ui.gauge.WrongSettingViewModel;
 import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
@@ -50,13 +46,10 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
-import org.tenthwise.app.ui.stood.StoodView;
 import org.tenthwise.app.ui.stood.StoodViewModel;
-import org.tenthwise.app.ui.strike.StrikeView;
 import org.tenthwise.app.ui.strike.StrikeViewModel;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.Pictures;
-import org.tenthwise.app.ui.words.WordsView;
 import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.plan.Plan;
@@ -127,17 +120,17 @@ public final class Screens implements Journey {
 
     @Override
     public void strike(RunSession session) {
-        shell.show(new StrikeView(new StrikeViewModel(inHand(session), words, this), words, pictures, this));
+        show(new StrikeViewModel(inHand(session), words, this).step());
     }
 
     @Override
     public void stoodElsewhere(RunSession session) {
-        shell.show(new StoodView(new StoodViewModel(inHand(session), words, this), words, pictures, this));
+        show(new StoodViewModel(inHand(session), words, this).step());
     }
 
     @Override
     public void dispose(RunSession session) {
-        shell.show(new DisposeView(new DisposeViewModel(inHand(session), words, this), words, pictures, this));
+        show(new DisposeViewModel(inHand(session), words, this).step());
     }
 
     @Override
@@ -164,7 +157,7 @@ public final class Screens implements Journey {
 
     @Override
     public void say(Saying what, RunSession session) {
-        shell.show(new WordsView(new WordsViewModel(what, inHand(session), words, this), words, pictures, this));
+        show(new WordsViewModel(what, inHand(session), words, this).step());
     }
 
     @Override
@@ -173,29 +166,29 @@ public final class Screens implements Journey {
             if (state.settingsHere().isEmpty()) {
                 otherGauge(session);
             } else {
-                shell.show(new GaugeView(new GaugeViewModel(inHand(session), words, this), words, pictures, this));
+                show(new GaugeViewModel(inHand(session), words, this).step());
             }
         });
     }
 
     @Override
     public void otherGauge(RunSession session) {
-        shell.show(new OtherGaugeView(new OtherGaugeViewModel(inHand(session), words, this), words, pictures, this));
+        show(new OtherGaugeViewModel(inHand(session), words, this).step());
     }
 
     @Override
     public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
-        shell.show(new WrongSettingView(new WrongSettingViewModel(inHand(session), setting, fault, words, this), words, pictures, this));
+        show(new WrongSettingViewModel(inHand(session), setting, fault, words, this).step());
     }
 
     @Override
     public void cutOnThese(RunSession session) {
-        shell.show(new OnTheseView(new OnTheseViewModel(inHand(session), words, this), words, pictures, this));
+        show(new OnTheseViewModel(inHand(session), words, this).step());
     }
 
     @Override
     public void machine(RunSession session) {
-        shell.show(new MachineView(new MachineViewModel(inHand(session), words, this), words, pictures, this));
+        show(new MachineViewModel(inHand(session), words, this).step());
     }
 
     @Override
@@ -217,6 +210,10 @@ public final class Screens implements Journey {
     @Override
     public void tell(Message message) {
         shell.tell(message);
+    }
+
+    private void show(StepForm step) {
+        shell.show(FormView.of(step, words, pictures));
     }
 
     private InHand inHand(RunSession session) {

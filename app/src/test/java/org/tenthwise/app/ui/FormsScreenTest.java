@@ -15,19 +15,15 @@ import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
 import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
-import org.tenthwise.app.ui.cut.MachineView;
 import org.tenthwise.app.ui.cut.MachineViewModel;
-import org.tenthwise.app.ui.cut.OnTheseView;
 import org.tenthwise.app.ui.cut.OnTheseViewModel;
-import org.tenthwise.app.ui.dispose.DisposeView;
 import org.tenthwise.app.ui.dispose.DisposeViewModel;
 import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.gauge.GaugeView;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.gauge.GaugeViewModel;
-import org.tenthwise.app.ui.gauge.OtherGaugeView;
 import org.tenthwise.app.ui.gauge.OtherGaugeViewModel;
-import org.tenthwise.app.ui.gauge.WrongSettingView;
 import org.tenthwise.app.ui.gauge.WrongSettingViewModel;
 import org.tenthwise.app.ui.theme.Pictures;
 import org.tenthwise.app.ui.picture.ScreenFaces;
@@ -35,11 +31,8 @@ import org.tenthwise.app.ui.shell.Journey.Saying;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
-import org.tenthwise.app.ui.stood.StoodView;
 import org.tenthwise.app.ui.stood.StoodViewModel;
-import org.tenthwise.app.ui.strike.StrikeView;
 import org.tenthwise.app.ui.strike.StrikeViewModel;
-import org.tenthwise.app.ui.words.WordsView;
 import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -84,8 +77,8 @@ class FormsScreenTest extends ScreenTest {
     }
 
     private Screen strike(Window window, RunSession session, int presses) {
-        StrikeViewModel model = new StrikeViewModel(workshop.inHand(session), words, workshop);
-        StrikeView view = new StrikeView(model, words, pictures(window), workshop);
+        StepForm model = new StrikeViewModel(workshop.inHand(session), words, workshop).step();
+        FormView view = FormView.of(model, words, pictures(window));
         model.load();
         for (int i = 0; i < presses; i++) {
             choose(model.form(), 0);
@@ -100,8 +93,8 @@ class FormsScreenTest extends ScreenTest {
         seen("strike", "which", window -> strike(window, session, 0));
         seen("strike", "why", window -> strike(window, session, 1));
         seen("strike", "typed", window -> {
-            StrikeViewModel model = new StrikeViewModel(workshop.inHand(session), words, workshop);
-            StrikeView view = new StrikeView(model, words, pictures(window), workshop);
+            StepForm model = new StrikeViewModel(workshop.inHand(session), words, workshop).step();
+            FormView view = FormView.of(model, words, pictures(window));
             model.load();
             choose(model.form(), 1);
             model.form().goOn();
@@ -119,8 +112,8 @@ class FormsScreenTest extends ScreenTest {
             Workshop.must(() -> session.enter(read));
         }
         seen("stood", "where", window -> {
-            StoodViewModel model = new StoodViewModel(workshop.inHand(session), words, workshop);
-            StoodView view = new StoodView(model, words, pictures(window), workshop);
+            StepForm model = new StoodViewModel(workshop.inHand(session), words, workshop).step();
+            FormView view = FormView.of(model, words, pictures(window));
             model.load();
             choose(model.form(), 2);
             return view;
@@ -139,8 +132,8 @@ class FormsScreenTest extends ScreenTest {
         Workshop.must(() -> session.goTo(9));
         Workshop.must(() -> session.enter("48.032"));
         seen("cut", "on-these", window -> {
-            OnTheseViewModel model = new OnTheseViewModel(workshop.inHand(session), words, workshop);
-            OnTheseView view = new OnTheseView(model, words, pictures(window), workshop);
+            StepForm model = new OnTheseViewModel(workshop.inHand(session), words, workshop).step();
+            FormView view = FormView.of(model, words, pictures(window));
             model.load();
             choose(model.form(), 0);
             return view;
@@ -153,8 +146,8 @@ class FormsScreenTest extends ScreenTest {
         Workshop.must(() -> session.goTo(9));
         for (int presses : new int[] {0, 1}) {
             seen("cut", presses == 0 ? "machine" : "aim", window -> {
-                MachineViewModel model = new MachineViewModel(workshop.inHand(session), words, workshop);
-                MachineView view = new MachineView(model, words, pictures(window), workshop);
+                StepForm model = new MachineViewModel(workshop.inHand(session), words, workshop).step();
+                FormView view = FormView.of(model, words, pictures(window));
                 model.load();
                 choose(model.form(), 0);
                 model.form().goTo(model.form().fields().get(presses));
@@ -173,8 +166,8 @@ class FormsScreenTest extends ScreenTest {
     }
 
     private Screen dispose(Window window, RunSession session, int presses) {
-        DisposeViewModel model = new DisposeViewModel(workshop.inHand(session), words, workshop);
-        DisposeView view = new DisposeView(model, words, pictures(window), workshop);
+        StepForm model = new DisposeViewModel(workshop.inHand(session), words, workshop).step();
+        FormView view = FormView.of(model, words, pictures(window));
         model.load();
         for (int i = 0; i < presses; i++) {
             choose(model.form(), i == 0 ? 1 : 0);
@@ -188,8 +181,8 @@ class FormsScreenTest extends ScreenTest {
         RunSession session = workshop.atTheBore("014", "0.013");
         for (Saying saying : Saying.values()) {
             seen("words", saying.name().toLowerCase(Locale.ROOT), window -> {
-                WordsViewModel model = new WordsViewModel(saying, workshop.inHand(session), words, workshop);
-                WordsView view = new WordsView(model, words, pictures(window), workshop);
+                StepForm model = new WordsViewModel(saying, workshop.inHand(session), words, workshop).step();
+                FormView view = FormView.of(model, words, pictures(window));
                 if (saying == Saying.NOTE) {
                     type(model.form(), LONG_WORDS);
                 }
@@ -201,15 +194,13 @@ class FormsScreenTest extends ScreenTest {
     @Test
     void anotherGaugeHoldsEverywhere() {
         RunSession session = workshop.atTheBore("014", "0.013");
-        seen("gauge", "known", window -> new OtherGaugeView(
-                new OtherGaugeViewModel(workshop.inHand(session), words, workshop), words, pictures(window), workshop));
+        seen("gauge", "known", window -> FormView.of(new OtherGaugeViewModel(workshop.inHand(session), words, workshop).step(), words, pictures(window)));
     }
 
     @Test
     void theCardOfAGaugeHoldsEverywhere() {
         RunSession session = workshop.atTheBore("014", "0.013");
-        seen("gauge", "card", window -> new GaugeView(
-                new GaugeViewModel(workshop.inHand(session), words, workshop), words, pictures(window), workshop));
+        seen("gauge", "card", window -> FormView.of(new GaugeViewModel(workshop.inHand(session), words, workshop).step(), words, pictures(window)));
     }
 
     @Test
@@ -217,8 +208,8 @@ class FormsScreenTest extends ScreenTest {
         workshop.atTheBore("014", "0.013");
         workshop.atTheBore("015", "0.012", "0.014");
         RunSession session = workshop.atTheBore("016", "0.013", "0.011", "0.012");
-        seen("gauge", "wrong-sense", window -> new WrongSettingView(new WrongSettingViewModel(workshop.inHand(session),
-                session.state().settingsHere().get(0), SettingFault.SENSE, words, workshop), words, pictures(window), workshop));
+        seen("gauge", "wrong-sense", window -> FormView.of(new WrongSettingViewModel(workshop.inHand(session),
+                session.state().settingsHere().get(0), SettingFault.SENSE, words, workshop).step(), words, pictures(window)));
     }
 
     @Test

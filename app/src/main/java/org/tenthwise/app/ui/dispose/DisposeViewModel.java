@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.Dispositions;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
@@ -14,7 +13,7 @@ import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.InHand;
 import org.tenthwise.app.ui.form.Known;
-import org.tenthwise.app.ui.form.StepCard;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
@@ -27,21 +26,17 @@ public final class DisposeViewModel {
     private static final int MOST_REASON = 160;
     private static final int MOST_NAME = 40;
 
-    private final InHand inHand;
     private final Words words;
-    private final Journey journey;
     private final Field<Disposition> what;
     private final Field<String> why;
     private final Field<String> concession;
     private final Field<String> approval;
     private final Field<String> nonconformance;
     private final Field<String> who;
-    private final FormViewModel form;
+    private final StepForm step;
 
     public DisposeViewModel(InHand inHand, Words words, Journey journey) {
-        this.inHand = inHand;
         this.words = words;
-        this.journey = journey;
         what = Field.choice("what", words.say("dispose.what"), words.say("dispose.what.question"),
                 disposition -> words.say("dispose.what", disposition));
         why = Field.words("why", words.say("dispose.why"), words.say("dispose.why.question"), true, MOST_REASON);
@@ -49,7 +44,8 @@ public final class DisposeViewModel {
         concession = number("concession", Disposition.USE_AS_IS);
         approval = number("approval", Disposition.REPAIR);
         nonconformance = number("nonconformance", Disposition.SCRAP);
-        form = new FormViewModel(List.of(what, why, concession, approval, nonconformance, who), words, words.say("dispose.act"), this::dispose);
+        FormViewModel form = new FormViewModel(List.of(what, why, concession, approval, nonconformance, who), words, words.say("dispose.act"), this::dispose);
+        step = new StepForm(words.say("dispose.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
         numbers().forEach(number -> number.askedProperty().set(false));
         what.valueProperty().subscribe(chosen -> chosen.ifPresent(this::chosen));
     }
@@ -87,38 +83,28 @@ public final class DisposeViewModel {
                         .flatMap(disposed -> disposed.document().stream())).distinct().toList()));
     }
 
-    public FormViewModel form() {
-        return form;
+    public StepForm step() {
+        return step;
     }
 
-    public InHand inHand() {
-        return inHand;
+    private void offer(State state, Known known) {
+        what.offer(Dispositions.offeredTo(state.inHand().stepClass()));
+        if (what.choice().offeredProperty().get().size() == 1) {
+            what.choice().choose(what.choice().offeredProperty().get().get(0));
+        }
+        offerNumbers(state.sheet().run());
+        who.offer(known.people());
+        step.form().aboutProperty().set(words.say("words.about", state.inHand().number()));
     }
 
-    public ObservableValue<Optional<StepCard>> cardValue() {
-        return inHand.stateProperty().map(state -> state.map(this::card));
-    }
-
-    public void load() {
-        inHand.load((state, known) -> {
-            what.offer(Dispositions.offeredTo(state.inHand().stepClass()));
-            if (what.choice().offeredProperty().get().size() == 1) {
-                what.choice().choose(what.choice().offeredProperty().get().get(0));
-            }
-            offerNumbers(state.sheet().run());
-            who.offer(known.people());
-            form.aboutProperty().set(words.say("words.about", state.inHand().number()));
-        });
-    }
-
-    private StepCard card(State state) {
+    private List<String> notes(State state) {
         List<String> notes = new ArrayList<>(new Remarks(words).of(state.line().finding()));
         String advice = new Advice(words).next(state.line());
         if (!advice.isEmpty()) {
             notes.add(advice);
         }
         notes.add(words.say("dispose.right"));
-        return StepCard.of(state, words, notes);
+        return notes;
     }
 
     private void dispose() {
@@ -126,8 +112,6 @@ public final class DisposeViewModel {
         String reason = why.reads();
         String signedBy = who.reads();
         String number = number(disposition).map(Field::reads).orElse("");
-        form.busy(true);
-        inHand.errands().ask(() -> inHand.session().dispose(disposition, reason, signedBy, number), state -> journey.back(),
-                () -> form.busy(false));
+        step.ask(session -> session.dispose(disposition, reason, signedBy, number));
     }
 }

@@ -20,6 +20,7 @@ import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
+import org.tenthwise.app.ui.theme.Pictures;
 
 /** A form under a heading: what it is about and its fields on the one side, the field in hand on the other. */
 public class FormView extends BorderPane implements Screen {
@@ -62,6 +63,13 @@ public class FormView extends BorderPane implements Screen {
         setCenter(body);
         model.inHandProperty().subscribe(this::show);
         model.fields().forEach(field -> field.askedProperty().subscribe(this::lay));
+    }
+
+    /** A form about the step in hand, beside the card of the step. */
+    public static FormView of(StepForm step, Words words, Pictures pictures) {
+        return new FormView(step.title(), step.form(), words,
+                RunHeading.of(step.title(), step.inHand().stateProperty(), words, step.journey()::back),
+                new StepCardView(step.card(), words, pictures), step::load);
     }
 
     @Override

@@ -85,6 +85,11 @@ public final class FormViewModel implements Typing {
         return about;
     }
 
+    /** Lets the deed be about what a field comes to. */
+    public void about(Field<?> field) {
+        field.valueProperty().subscribe(() -> about.set(field.reads()));
+    }
+
     public void goTo(Field<?> field) {
         inHand.set(field);
         lookedAt.add(field);

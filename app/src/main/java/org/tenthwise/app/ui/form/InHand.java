@@ -3,16 +3,30 @@ package org.tenthwise.app.ui.form;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.RunSummary;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.shell.Errands;
 
 /** The run a form is about, as the ledger has it. */
 public final class InHand {
+
+    /** What a form asks of the run. */
+    @FunctionalInterface
+    public interface Verb {
+
+        /** On the thread of the ledger. */
+        Reply of(RunSession session) throws CouldNotSave;
+    }
 
     private record Loaded(State state, List<RunSummary> runs) {
     }
@@ -47,5 +61,24 @@ public final class InHand {
             state.set(Optional.of(loaded.state()));
             there.accept(loaded.state(), new Known(loaded.runs()));
         });
+    }
+
+    /**
+     * The card of the step in hand.
+     *
+     * @param notes what else it says of the run as it was loaded
+     */
+    public ObservableValue<Optional<StepCard>> card(Words words, Function<State, List<String>> notes) {
+        return state.map(run -> run.map(there -> StepCard.of(there, words, notes.apply(there))));
+    }
+
+    /**
+     * Asks something of the run. Meanwhile the form can ask nothing more.
+     *
+     * @param taken on the screen thread, when it is on the disk
+     */
+    public void ask(FormViewModel form, Verb verb, Consumer<State> taken) {
+        form.busy(true);
+        errands.ask(() -> verb.of(session), taken, () -> form.busy(false));
     }
 }

@@ -3,8 +3,8 @@ package org.tenthwise.app.ui.gauge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.session.Withdrawn;
@@ -15,6 +15,7 @@ import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.InHand;
 import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepCard;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Entry;
@@ -29,10 +30,10 @@ public final class WrongSettingViewModel {
     private final Entry setting;
     private final SettingFault fault;
     private final Words words;
-    private final Journey journey;
     private final Field<String> why;
-    private final FormViewModel form;
-    private final ReadOnlyObjectWrapper<Optional<StepCard>> card = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final StepForm step;
+    /** Absent until it is known what goes. */
+    private final ObjectProperty<Optional<StepCard>> card = new SimpleObjectProperty<>(Optional.empty());
 
     /** @param setting entry of the run in hand that holds it */
     public WrongSettingViewModel(InHand inHand, Entry setting, SettingFault fault, Words words, Journey journey) {
@@ -40,48 +41,37 @@ public final class WrongSettingViewModel {
         this.setting = setting;
         this.fault = fault;
         this.words = words;
-        this.journey = journey;
         why = Field.words("why", words.say("strike.why"), words.say("strike.why.question"), true, MOST);
         why.offer(Known.ready(words, words.key("wrong.why", fault)));
-        form = new FormViewModel(List.of(why), words, words.say("strike.act"), this::strike);
+        FormViewModel form = new FormViewModel(List.of(why), words, words.say("strike.act"), this::strike);
         form.busy(true);
+        step = new StepForm(words.say("wrong.title"), form, inHand, card, this::offer, journey);
     }
 
-    public FormViewModel form() {
-        return form;
+    public StepForm step() {
+        return step;
     }
 
-    public InHand inHand() {
-        return inHand;
+    private void offer(State state, Known known) {
+        inHand.errands().run(() -> inHand.session().gauge().sharing(setting, fault), all -> {
+            card.set(Optional.of(StepCard.of(state, words, notes(all))));
+            step.form().aboutProperty().set(words.say("wrong.about", all.stream().mapToInt(Withdrawn::readings).sum()));
+            step.form().busy(false);
+        });
     }
 
-    /** Absent until it is known what goes. */
-    public ReadOnlyObjectProperty<Optional<StepCard>> cardValue() {
-        return card.getReadOnlyProperty();
-    }
-
-    public void load() {
-        inHand.load((state, known) -> inHand.errands().run(() -> inHand.session().gauge().sharing(setting, fault), all -> {
-            card.set(Optional.of(card(state, all)));
-            form.aboutProperty().set(words.say("wrong.about", all.stream().mapToInt(Withdrawn::readings).sum()));
-            form.busy(false);
-        }));
-    }
-
-    private StepCard card(State state, List<Withdrawn> all) {
+    private List<String> notes(List<Withdrawn> all) {
         Setting wrong = ((Event.GaugeSet) setting.event()).setting();
         List<String> notes = new ArrayList<>();
         notes.add(new GaugeWords(words).line(wrong));
         notes.add(words.say("wrong.goes", words.say("wrong.fault", fault)));
         all.forEach(gone -> notes.add(words.say("wrong.goes.line", gone.run(), gone.step(), gone.readings())));
         notes.add(words.say(fault == SettingFault.SENSE ? "wrong.sense-anew" : "wrong.stays"));
-        return StepCard.of(state, words, notes);
+        return notes;
     }
 
     private void strike() {
         String reason = why.reads();
-        form.busy(true);
-        inHand.errands().ask(() -> inHand.session().gauge().strikeOut(setting, fault, reason), state -> journey.back(),
-                () -> form.busy(false));
+        step.ask(session -> session.gauge().strikeOut(setting, fault, reason));
     }
 }

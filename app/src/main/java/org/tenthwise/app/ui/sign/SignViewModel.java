@@ -57,7 +57,7 @@ public final class SignViewModel {
         end = Field.choice("end", words.say("sign.end"), words.say("sign.end.question"), what -> words.say("sign.end", what));
         end.offer(List.of(End.values()));
         form = new FormViewModel(closed ? List.of(who, meaning) : List.of(who, meaning, end), words, words.say("sign.act"), this::sign);
-        who.valueProperty().subscribe(person -> form.aboutProperty().set(person.orElse("")));
+        form.about(who);
     }
 
     public FormViewModel form() {
@@ -124,8 +124,7 @@ public final class SignViewModel {
     private void sign(boolean ends) {
         String signedBy = who.reads();
         SignedAs as = meaning.valueProperty().get().orElseThrow();
-        form.busy(true);
-        inHand.errands().ask(() -> ends ? inHand.session().close(signedBy, as) : inHand.session().sign(signedBy, as),
-                state -> journey.record(state.sheet().run().id()), () -> form.busy(false));
+        inHand.ask(form, session -> ends ? session.close(signedBy, as) : session.sign(signedBy, as),
+                state -> journey.record(state.sheet().run().id()));
     }
 }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
@@ -43,14 +44,14 @@ class CutFormsTest {
         workshop.close();
     }
 
-    private OnTheseViewModel onThese() {
-        OnTheseViewModel model = new OnTheseViewModel(workshop.inHand(session), workshop.words, workshop);
+    private StepForm onThese() {
+        StepForm model = new OnTheseViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
         return model;
     }
 
-    private MachineViewModel machine() {
-        MachineViewModel model = new MachineViewModel(workshop.inHand(session), workshop.words, workshop);
+    private StepForm machine() {
+        StepForm model = new MachineViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
         return model;
     }
@@ -61,7 +62,7 @@ class CutFormsTest {
 
     @Test
     void thePlacesThatNobodyReadStandBeforeOnesEyes() {
-        List<String> notes = onThese().cardValue().getValue().orElseThrow().notes();
+        List<String> notes = onThese().card().getValue().orElseThrow().notes();
         String places = session.state().inHand().check().slots().get(1).place().name();
         assertTrue(notes.get(0).startsWith("Not read: "), notes::toString);
         assertTrue(notes.get(0).contains(places), notes::toString);
@@ -91,12 +92,12 @@ class CutFormsTest {
 
     @Test
     void theMachineIsKeptAsChosenAndPutRightLater() {
-        MachineViewModel first = machine();
+        StepForm first = machine();
         assertEquals("The middle of the limits", first.form().fields().get(1).reads());
         choose(first.form().fields().get(0), 1);
         first.form().goOn();
         assertEquals(Optional.of(Register.RADIUS), session.state().sheet().run().register());
-        MachineViewModel again = machine();
+        StepForm again = machine();
         assertEquals("In radii", again.form().fields().get(0).reads());
         choose(again.form().fields().get(0), 0);
         choose(again.form().fields().get(1), 1);

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Disposition;
@@ -24,13 +25,13 @@ class DisposeViewModelTest {
     private Path folder;
     private Workshop workshop;
     private RunSession session;
-    private DisposeViewModel model;
+    private StepForm model;
 
     @BeforeEach
     void aBoreThatIsPastSize() {
         workshop = new Workshop(folder);
         session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
-        model = new DisposeViewModel(workshop.inHand(session), workshop.words, workshop);
+        model = new DisposeViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
     }
 
@@ -130,7 +131,7 @@ class DisposeViewModelTest {
     void aSetUpThatFailedIsOnlyCarriedOnHere() {
         RunSession setUp = workshop.begin(DemoPart.SCREW_CARRIER, "020");
         Workshop.must(() -> setUp.answer(Answer.NO));
-        DisposeViewModel other = new DisposeViewModel(workshop.inHand(setUp), workshop.words, workshop);
+        StepForm other = new DisposeViewModel(workshop.inHand(setUp), workshop.words, workshop).step();
         other.load();
         assertEquals(Optional.of(Disposition.CARRY_ON), other.form().fields().get(0).valueProperty().get());
         assertTrue(other.form().fields().subList(2, 5).stream().noneMatch(field -> field.askedProperty().get()));
@@ -139,9 +140,9 @@ class DisposeViewModelTest {
 
     @Test
     void theCardSaysWhatFailed() {
-        assertEquals("Fail", model.cardValue().getValue().orElseThrow().verdict());
+        assertEquals("Fail", model.card().getValue().orElseThrow().verdict());
         // 30.000 + 0.027 = 30.027, over 30.021 by 0.006
-        assertEquals("30.027. 0.006 mm above the upper limit.", model.cardValue().getValue().orElseThrow().sentence());
+        assertEquals("30.027. 0.006 mm above the upper limit.", model.card().getValue().orElseThrow().sentence());
     }
 
     private void type(String text) {

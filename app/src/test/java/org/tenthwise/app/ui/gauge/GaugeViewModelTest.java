@@ -18,6 +18,7 @@ import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
@@ -47,9 +48,9 @@ class GaugeViewModelTest {
 
     @Test
     void theCardSaysHowTheGaugeIsSetAndOffersTheHarmlessFirst() {
-        GaugeViewModel model = card(workshop.atTheBore("014", "0.013"));
+        StepForm model = card(workshop.atTheBore("014", "0.013"));
         assertEquals("BG-2 · number rises as the bore grows · set on ring 30.000 · dial at 0",
-                model.cardValue().getValue().orElseThrow().notes().get(0));
+                model.card().getValue().orElseThrow().notes().get(0));
         assertEquals(List.of("Set master and zero anew", "Tell sense, master and zero anew", "Take another gauge",
                 "Told wrong: BG-2, number rises as the bore grows", "Wrong master: BG-2 on ring 30.000",
                 "Wrong zero: BG-2 with dial at 0"), offered(model));
@@ -59,7 +60,7 @@ class GaugeViewModelTest {
     void onceItWasToldHowTheXOffsetCountsThatIsPutRightHere() throws Exception {
         RunSession session = workshop.atTheBore("014", "0.013");
         session.machine(Register.RADIUS, new Aim.Middle());
-        GaugeViewModel model = card(session);
+        StepForm model = card(session);
         assertEquals("Put the machine right: X offset in radii", offered(model).get(3));
         choose(model, 3);
         assertEquals(List.of("back", "machine " + session.id()), workshop.went());
@@ -98,10 +99,10 @@ class GaugeViewModelTest {
         choose(card(session), 3);
         assertEquals(List.of("back", "wrong SENSE " + setting.seq() + " " + session.id()), workshop.went());
 
-        WrongSettingViewModel model = new WrongSettingViewModel(workshop.inHand(session), setting, SettingFault.SENSE, workshop.words, workshop);
+        StepForm model = new WrongSettingViewModel(workshop.inHand(session), setting, SettingFault.SENSE, workshop.words, workshop).step();
         assertFalse(model.form().readyProperty().get());
         model.load();
-        List<String> notes = model.cardValue().getValue().orElseThrow().notes();
+        List<String> notes = model.card().getValue().orElseThrow().notes();
         assertTrue(notes.containsAll(List.of(session.id() + ", check 13: 1 read", other.id() + ", check 13: 2 read")), notes::toString);
         assertEquals("3 no longer count", model.form().aboutProperty().get());
         choose(model.form(), 0);
@@ -142,17 +143,17 @@ class GaugeViewModelTest {
         assertTrue(said.line(session.state().sheet().run(), session.state().inHand()).endsWith(" · over wires " + wires));
     }
 
-    private GaugeViewModel card(RunSession session) {
-        GaugeViewModel model = new GaugeViewModel(workshop.inHand(session), workshop.words, workshop);
+    private StepForm card(RunSession session) {
+        StepForm model = new GaugeViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
         return model;
     }
 
-    private static List<String> offered(GaugeViewModel model) {
+    private static List<String> offered(StepForm model) {
         return model.form().fields().get(0).choice().offeredProperty().get().stream().map(row -> ((Remedy) row).reads()).toList();
     }
 
-    private static void choose(GaugeViewModel model, int row) {
+    private static void choose(StepForm model, int row) {
         choose(model.form(), row);
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.model.gauge.GaugeKind;
 
 class OtherGaugeViewModelTest {
@@ -32,7 +33,7 @@ class OtherGaugeViewModelTest {
     @Test
     void theMarkTypedIsAskedForItsSenseBeforeItIsRead() {
         RunSession session = workshop.atTheBore("014", "0.013");
-        OtherGaugeViewModel model = new OtherGaugeViewModel(workshop.inHand(session), workshop.words, workshop);
+        StepForm model = new OtherGaugeViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
         "BG-9".chars().mapToObj(Character::toString).forEach(model.form()::character);
         model.form().goOn();

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.run.Run;
@@ -22,7 +23,7 @@ class StoodViewModelTest {
     private Path folder;
     private Workshop workshop;
     private RunSession session;
-    private StoodViewModel model;
+    private StepForm model;
 
     @BeforeEach
     void afterTheFirstByAngle() {
@@ -33,7 +34,7 @@ class StoodViewModelTest {
         for (String read : List.of("0.040", "0.000", "0.041", "0.000", "0.033")) {
             Workshop.must(() -> session.enter(read));
         }
-        model = new StoodViewModel(workshop.inHand(session), workshop.words, workshop);
+        model = new StoodViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
     }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.SignedAs;
 
@@ -21,13 +22,13 @@ class StrikeViewModelTest {
     private Path folder;
     private Workshop workshop;
     private RunSession session;
-    private StrikeViewModel model;
+    private StepForm model;
 
     @BeforeEach
     void atTheBore() {
         workshop = new Workshop(folder);
         session = workshop.atTheBore("014", "0.013", "0.015");
-        model = new StrikeViewModel(workshop.inHand(session), workshop.words, workshop);
+        model = new StrikeViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
     }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.shell.Journey.Saying;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -34,14 +35,14 @@ class WordsViewModelTest {
         workshop.close();
     }
 
-    private WordsViewModel model(Saying saying) {
-        WordsViewModel model = new WordsViewModel(saying, workshop.inHand(session), workshop.words, workshop);
+    private StepForm model(Saying saying) {
+        StepForm model = new WordsViewModel(saying, workshop.inHand(session), workshop.words, workshop).step();
         model.load();
         return model;
     }
 
     private Event say(Saying saying, String text) {
-        WordsViewModel model = model(saying);
+        StepForm model = model(saying);
         text.chars().mapToObj(Character::toString).forEach(model.form()::character);
         model.form().enter();
         List<Entry> entries = session.state().sheet().run().entries();
@@ -67,7 +68,7 @@ class WordsViewModelTest {
 
     @Test
     void nobodyHandsOverToThemselves() {
-        WordsViewModel model = model(Saying.HAND_OVER);
+        StepForm model = model(Saying.HAND_OVER);
         @SuppressWarnings("unchecked")
         Field<String> who = (Field<String>) model.form().fields().get(0);
         assertFalse(who.choice().offeredProperty().get().contains("Setter 2"));
@@ -75,7 +76,7 @@ class WordsViewModelTest {
 
     @Test
     void aLedgerThatIsGoneIsSaidAndWhatWasTypedStays() {
-        WordsViewModel model = model(Saying.NOTE);
+        StepForm model = model(Saying.NOTE);
         "Wet".chars().mapToObj(Character::toString).forEach(model.form()::character);
         workshop.close();
         model.form().enter();
