@@ -3,15 +3,11 @@ package org.tenthwise.app.ui.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.run.RunShown.Act;
 import org.tenthwise.app.ui.run.RunShown.Meaning;
-import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Plan;
@@ -63,24 +59,6 @@ class CutHandlingTest extends RunAtHand {
             gauge_kind = "micrometer"
             gauge = "MC-1"
             """;
-
-    @TempDir
-    private Path folder;
-
-    private RunViewModel atOnce() {
-        return new RunViewModel(run.session, run.session.state(),
-                new Errands(new Background(Runnable::run, Runnable::run), words, ways), ways, words, clock);
-    }
-
-    private static void sends(RunViewModel model, String keys) {
-        for (char key : keys.toCharArray()) {
-            if (key == '\n') {
-                model.enter();
-            } else {
-                model.character(Character.toString(key));
-            }
-        }
-    }
 
     private static Act big(RunViewModel model) {
         return model.commitProperty().get().act();
@@ -185,8 +163,7 @@ class CutHandlingTest extends RunAtHand {
     @Test
     void aThreadCutDeeperIsDeeperAtItsRootToo() throws Exception {
         Plan plan = ((PlanReading.Good) new PlanReader().read(THREAD)).plan();
-        run.close();
-        run = new ARun(folder.resolve("thread.db"), plan);
+        beginARunOf(plan);
         run.enter("0.895");
         RunViewModel model = atOnce();
         sends(model, "10.616\n");
@@ -199,8 +176,7 @@ class CutHandlingTest extends RunAtHand {
     @Test
     void aSpringPassOnWhatIsUnprovenIsACutToo() throws Exception {
         Plan plan = ((PlanReading.Good) new PlanReader().read(THREAD)).plan();
-        run.close();
-        run = new ARun(folder.resolve("thread.db"), plan);
+        beginARunOf(plan);
         run.session.goTo(2);
         RunViewModel model = atOnce();
         sends(model, "47.999\n");

@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Answer;
@@ -13,15 +12,11 @@ import org.tenthwise.model.plan.Plan;
 /** The run screen where a plan says how the gauge touches, whether the part is held, and reads in °F. */
 class ReadAsPlannedScreenTest extends RunAtHand {
 
-    @TempDir
-    private Path stub;
-
     @BeforeEach
     void beginAStub() throws Exception {
         String text = Files.readString(Path.of("src/test/resources/plans/stub-in-inches.toml"));
         Plan plan = ((PlanReading.Good) new PlanReader().read(text)).plan();
-        run.close();
-        run = new ARun(stub.resolve("s.db"), plan);
+        beginARunOf(plan);
     }
 
     @Test

@@ -1,6 +1,11 @@
 package org.tenthwise.app.ui.run;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Executor;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -11,6 +16,7 @@ import org.tenthwise.app.ui.ScreenTest;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.model.plan.Plan;
 
 /** A run screen on a run of the demo's screw carrier, for the tests of its looks and of its handling. */
 abstract class RunAtHand extends ScreenTest {
@@ -32,11 +38,14 @@ abstract class RunAtHand extends ScreenTest {
         run.close();
     }
 
+    /** A run of another plan instead of the one in hand, in a store of its own. */
+    final void beginARunOf(Plan plan) throws Exception {
+        run.close();
+        run = new ARun(Files.createTempDirectory(dir, "of").resolve("s.db"), plan);
+    }
+
     final RunScreen screen(Window window) {
-        Pictures pictures = new Pictures(new ScreenFaces(), new Lettering(), window.look());
-        Errands errands = new Errands(new Background(Runnable::run, Runnable::run), words, ways);
-        RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words, clock);
-        return new RunScreen(model, pictures, words);
+        return new RunScreen(atOnce(), new Pictures(new ScreenFaces(), new Lettering(), window.look()), words);
     }
 
     final Window opened() {
@@ -44,5 +53,36 @@ abstract class RunAtHand extends ScreenTest {
         window.shell().show(screen(window));
         settle(window.scene());
         return window;
+    }
+
+    /** The screen's model, with every deed done at once. */
+    final RunViewModel atOnce() {
+        return model(Runnable::run);
+    }
+
+    /** @param work takes each deed, to do it when the test wants it done */
+    final RunViewModel model(Executor work) {
+        return new RunViewModel(run.session, run.session.state(), new Errands(new Background(work, Runnable::run), words, ways), ways, words, clock);
+    }
+
+    /** Types into a model without a screen; a line feed is Enter. */
+    static void sends(RunViewModel model, String keys) {
+        for (char key : keys.toCharArray()) {
+            if (key == '\n') {
+                model.enter();
+            } else {
+                model.character(Character.toString(key));
+            }
+        }
+    }
+
+    /** The readings of the pass in hand, as they were typed. */
+    final List<String> readings() {
+        return run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList();
+    }
+
+    static String text(Scene scene, String id) {
+        settle(scene);
+        return ((Label) scene.lookup("#" + id)).getText();
     }
 }

@@ -2,17 +2,13 @@ package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.Asked;
-import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.ui.run.RunShown.Meaning;
-import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Answer;
@@ -62,17 +58,14 @@ class SecondTapTest extends RunAtHand {
             what = "Clean."
             """;
 
-    @TempDir
-    private Path folder;
     private final List<Runnable> waiting = new ArrayList<>();
     private RunViewModel model;
 
     @BeforeEach
     void atANut() throws Exception {
         Plan plan = ((PlanReading.Good) new PlanReader().read(NUT)).plan();
-        run.close();
-        run = new ARun(folder.resolve("s.db"), plan);
-        model = new RunViewModel(run.session, run.session.state(), new Errands(new Background(waiting::add, Runnable::run), words, ways), ways, words, clock);
+        beginARunOf(plan);
+        model = model(waiting::add);
     }
 
     private State kept() {

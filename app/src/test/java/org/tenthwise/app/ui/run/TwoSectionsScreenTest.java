@@ -2,27 +2,18 @@ package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.session.Background;
 import org.tenthwise.app.text.RunOutAtHand;
 import org.tenthwise.app.text.StepFigures;
-import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.model.plan.Holding;
 
 /** The longest that is ever told about a run-out: both axes, a lean, form that stays, and the datum before all of it. */
 class TwoSectionsScreenTest extends RunAtHand {
 
-    @TempDir
-    private Path folder;
-
     @BeforeEach
     void ofTwoSections() throws Exception {
-        run.close();
-        run = new ARun(folder.resolve("s.db"), RunOutAtHand.twoOfTheDrawing(Holding.FOUR_JAW).plan());
-        run.enter("0.040", "-0.004", "0.050", "-0.052");
+        swept(Holding.FOUR_JAW);
     }
 
     @Test
@@ -40,15 +31,17 @@ class TwoSectionsScreenTest extends RunAtHand {
 
     @Test
     void onlyOfFourJawsTheBigKeySaysThatTheyWereMoved() throws Exception {
-        run.close();
-        run = new ARun(folder.resolve("three.db"), RunOutAtHand.twoOfTheDrawing(Holding.THREE_JAW).plan());
-        run.enter("0.040", "-0.004", "0.050", "-0.052");
+        swept(Holding.THREE_JAW);
         assertEquals("Trued up", big());
     }
 
+    private void swept(Holding holding) throws Exception {
+        beginARunOf(RunOutAtHand.twoOfTheDrawing(holding).plan());
+        run.enter("0.040", "-0.004", "0.050", "-0.052");
+    }
+
     private String big() {
-        return new RunViewModel(run.session, run.session.state(), new Errands(new Background(Runnable::run, Runnable::run), words, ways), ways, words, clock)
-                .commitProperty().get().word();
+        return atOnce().commitProperty().get().word();
     }
 
     @Test

@@ -1,0 +1,151 @@
+package org.tenthwise.app.ui.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Scene;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.app.session.Asked;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.verdict.Standing;
+
+/** Answers, temperatures and passes on the run screen, and where what is found leads. */
+class AnswerHandlingTest extends RunAtHand {
+
+    @Test
+    void theSenseMasterAndZeroOfABoreGaugeAreTwoTapsAndTwoAnswers() throws Exception {
+        run.setUpAndGoTo(ARun.BORE);
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "reply-1");
+            press(scene, "commit");
+            press(scene, "commit");
+            press(scene, "reply-0");
+        });
+        assertTrue(run.session.state().asked() instanceof Asked.Temperature);
+    }
+
+    @Test
+    void theTemperaturesCanWaitUntilEverythingIsRead() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setOnMaster();
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "again");
+            type(scene, "0.015\n0.014\n0.011\n0.013\n");
+        });
+        assertEquals(4, run.session.state().pass().readings().size());
+        assertTrue(run.session.state().asked() instanceof Asked.Temperature);
+        assertEquals(Standing.OPEN, run.session.state().line().finding().verdict().standing());
+    }
+
+    @Test
+    void theTemperaturesTakenLastAreTakenAgainByTwoTaps() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("-0.142");
+        run.session.again(Why.MEASURED_AGAIN);
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "commit");
+            press(scene, "commit");
+        });
+        assertEquals(List.of("20 °C", "20 °C"), run.session.state().pass().temperatures().stream()
+                .map(taken -> taken.read().toString()).toList());
+        assertTrue(run.session.state().asked() instanceof Asked.Reading);
+    }
+
+    @Test
+    void aGaugeThatTypesIntoTheTemperatureIsNotTakenForAThermometer() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setOnMaster();
+        run(() -> type(opened().scene(), "+0.013\n+0.013\n"));
+        assertTrue(run.session.state().pass().isEmpty());
+    }
+
+    @Test
+    void theSecondTapOnAnAnswerTypesNoFigure() throws Exception {
+        run.setUpAndGoTo(ARun.BORE);
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "reply-1");
+            assertTrue(run.session.state().asked() instanceof Asked.Certified);
+            assertTrue(scene.lookup("#digit-0").getParent().getParent().isMouseTransparent());
+        });
+    }
+
+    @Test
+    void cutTakenBeginsANewPassAndKeepsTheOld() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        for (String read : List.of("48.032", "48.030", "48.031", "48.032")) {
+            run.session.enter(read);
+        }
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "reply-1");
+            press(scene, "commit");
+        });
+        assertEquals(Optional.of(Register.RADIUS), run.session.state().sheet().run().register());
+        assertTrue(run.session.state().pass().isEmpty());
+        assertEquals(1, run.session.state().line().earlier().size());
+    }
+
+    @Test
+    void aRunOutCanBeReadAsHighestAndLowest() throws Exception {
+        run.session.answer(Answer.YES);
+        run.session.goTo(ARun.RUN_OUT);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "0.015\n0.003\n0.012\n0.001\n");
+        });
+        assertEquals(Standing.PASS, run.session.state().line().finding().verdict().standing());
+    }
+
+    @Test
+    void aFirstReadingByAngleCanBePutElsewhereByTheKeyThatLedToTheOtherWay() throws Exception {
+        run.session.answer(Answer.YES);
+        run.session.goTo(ARun.RUN_OUT);
+        run(() -> {
+            Scene scene = opened().scene();
+            type(scene, "0.040\n0.000\n0.050\n0.000\n0.033\n");
+            press(scene, "again");
+        });
+        assertTrue(ways.asked.contains("stood elsewhere"), ways.asked.toString());
+        assertEquals(5, run.session.state().pass().standing().size());
+    }
+
+    @Test
+    void aPlugThatWaitsForItsBoreLeadsThere() throws Exception {
+        run.setUpAndGoTo(ARun.PLUG).enter("29.990", "29.990");
+        run.session.answer(Answer.FREELY);
+        RunShown.Commit commit = new Showing(words).of(run.session.state()).first();
+        assertEquals(RunShown.Act.GO_TO, commit.act());
+        assertEquals(ARun.BORE, commit.step());
+    }
+
+    @Test
+    void aStepIsReachedThroughTheListAndAHeldOneLeadsToWhatItWaitsFor() {
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, "step-3");
+            assertEquals(3, run.session.state().inHand().number());
+            press(scene, "commit-answered");
+        });
+        assertEquals(1, run.session.state().inHand().number());
+    }
+
+    @Test
+    void aDoubtAndAStruckOutReadingShowAtTheirStep() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("47.990");
+        run.session.strikeOut(run.session.state().pass().readings().get(0).entry().seq(), "Chip under the anvil");
+        run.session.flagDoubt("Anvil worn?");
+        String remarks = new Showing(words).of(run.session.state()).found().remarks();
+        assertTrue(remarks.startsWith("Doubt: “Anvil worn?”. 1 struck out."), remarks);
+    }
+
+    @Test
+    void aStepWithoutWordsOfTheDrawingShowsItsLimits() throws Exception {
+        run.setUpAndGoTo(8);
+        assertEquals("48.30 to 48.60 mm", new Showing(words).of(run.session.state()).inHand().drawing());
+    }
+}

@@ -1,0 +1,69 @@
+package org.tenthwise.app.ui.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.model.run.SignedAs;
+
+/** The keys of the run screen by keyboard and focus, the lesser ones, and the one that leads to the signature. */
+class KeyHandlingTest extends RunAtHand {
+
+    @Test
+    void everyWayOutIsAsked() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.0245");
+        run(() -> {
+            Scene scene = opened().scene();
+            for (String key : List.of("back", "doubt", "note", "strike", "sign-for", "gauge", "commit")) {
+                press(scene, key);
+            }
+            strike(scene, KeyCode.ESCAPE);
+        });
+        assertEquals(List.of("back", "say DOUBT", "say NOTE", "strike", "dispose", "gauge", "dispose"), ways.asked);
+    }
+
+    @Test
+    void theLastCheckLeadsToTheSignature() throws Exception {
+        run.session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
+        run(() -> press(opened().scene(), "commit-answered"));
+        assertEquals(List.of("record " + run.session.id()), ways.asked);
+    }
+
+    @Test
+    void everyKeyIsReachedByTheTabulator() {
+        run(() -> {
+            Scene scene = opened().scene();
+            assertTrue(scene.getRoot().lookupAll(".key").stream().filter(node -> node instanceof Button)
+                    .allMatch(node -> node.isFocusTraversable()));
+        });
+    }
+
+    @Test
+    void whenAQuestionIsAnsweredTheFocusStaysUnderTheHand() {
+        run(() -> {
+            Scene scene = opened().scene();
+            scene.lookup("#reply-0").requestFocus();
+            pressFocused(scene);
+            strike(scene, KeyCode.TAB);
+            assertEquals("commit-answered", scene.getFocusOwner().getId());
+        });
+    }
+
+    @Test
+    void aBlankOrALetterPressesNoKeyAndControlWithEnterDoes() {
+        run(() -> {
+            Scene scene = opened().scene();
+            scene.lookup("#back").requestFocus();
+            type(scene, " x");
+            strike(scene, KeyCode.SPACE);
+            strike(scene, KeyCode.ENTER);
+            assertEquals(List.of(), ways.asked);
+            pressFocused(scene);
+        });
+        assertEquals(List.of("back"), ways.asked);
+    }
+}
