@@ -10,7 +10,9 @@ import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.compute.roundness.Move;
+import org.tenthwise.model.compute.roundness.Turn;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Round;
 import org.tenthwise.model.plan.Slot;
@@ -22,8 +24,6 @@ import org.tenthwise.model.record.RunOutFinding;
 
 /** Turns what was found about a run-out into its picture. */
 final class RunOutFound {
-
-    private static final BigDecimal TURN = BigDecimal.valueOf(360);
 
     private final Words words;
     private final JawWords jaws;
@@ -89,12 +89,12 @@ final class RunOutFound {
     }
 
     private List<RunOutPicture.Jaw> jaws(Check.RunOut check, List<Move> moves, StepFigures figures) {
-        return IntStream.rangeClosed(1, check.jaws()).mapToObj(jaw -> jaw(jaw, check.firstJaw().add(nextJaw(check).multiply(BigDecimal.valueOf(jaw - 1L))),
-                moves, figures)).toList();
+        List<BigDecimal> at = jaws(check);
+        return IntStream.range(0, at.size()).mapToObj(i -> jaw(i + 1, at.get(i), moves, figures)).toList();
     }
 
-    private static BigDecimal nextJaw(Check.RunOut check) {
-        return BigDecimal.valueOf(360L / check.jaws());
+    private static List<BigDecimal> jaws(Check.RunOut check) {
+        return check.jaws() == 0 ? List.of() : JawMoves.evenly(check.jaws(), check.firstJaw());
     }
 
     /** A jaw that stays says nothing. */
@@ -117,10 +117,9 @@ final class RunOutFound {
         if (moves.stream().anyMatch(Move.Tap.class::isInstance)) {
             return Optional.empty();
         }
-        BigDecimal from = check.jaws() > 0 ? check.firstJaw() : check.angles().get(0);
-        Optional<BigDecimal> on = check.jaws() > 0 ? Optional.of(nextJaw(check)) : check.angles().stream()
-                .map(angle -> angle.subtract(from).add(TURN).remainder(TURN)).filter(angle -> angle.signum() > 0).min(Comparator.naturalOrder());
-        return on.map(angle -> new RunOutPicture.Way(from, from.add(angle), words.say("picture.way")));
+        List<BigDecimal> places = check.jaws() > 0 ? jaws(check) : check.angles();
+        BigDecimal from = places.get(0);
+        return places.stream().map(angle -> Turn.within(angle.subtract(from))).filter(angle -> angle.signum() > 0).min(Comparator.naturalOrder()).map(angle -> new RunOutPicture.Way(from, from.add(angle), words.say("picture.way")));
     }
 
     private Optional<RunOutPicture.Tap> tap(List<Move> moves, StepFigures figures) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.tenthwise.model.compute.roundness.Turn;
 import org.tenthwise.model.quantity.Length;
 
 /**
@@ -16,12 +17,10 @@ import org.tenthwise.model.quantity.Length;
  */
 record Section(Length size, Optional<Length> outOfRound) {
 
-    private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
-
     /** @param readings one at least */
     static Section of(Collection<WallReading> readings) {
         Map<Optional<BigDecimal>, List<Length>> byAngle = readings.stream().collect(Collectors.groupingBy(
-                reading -> reading.angleDegrees().map(Section::withinOneTurn),
+                reading -> reading.angleDegrees().map(Turn::within),
                 Collectors.mapping(WallReading::size, Collectors.toList())));
         List<Length> sizes = byAngle.values().stream().map(Length::mean).toList();
         List<Length> angled = byAngle.entrySet().stream()
@@ -30,9 +29,5 @@ record Section(Length size, Optional<Length> outOfRound) {
                 .toList();
         return new Section(Length.mean(sizes), angled.size() < 2 ? Optional.empty()
                 : Optional.of(Length.greatest(angled).minus(Length.least(angled))));
-    }
-
-    private static BigDecimal withinOneTurn(BigDecimal degrees) {
-        return degrees.remainder(FULL_TURN).add(FULL_TURN).remainder(FULL_TURN).stripTrailingZeros();
     }
 }

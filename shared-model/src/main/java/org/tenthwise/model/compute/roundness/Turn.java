@@ -3,9 +3,9 @@ package org.tenthwise.model.compute.roundness;
 import java.math.BigDecimal;
 
 /** Degrees of one full turn, counted from nought, inclusive, to 360, exclusive. */
-final class Turn {
+public final class Turn {
 
-    static final BigDecimal FULL = BigDecimal.valueOf(360);
+    public static final BigDecimal FULL = BigDecimal.valueOf(360);
 
     static final BigDecimal HALF = BigDecimal.valueOf(180);
 
@@ -13,7 +13,7 @@ final class Turn {
     }
 
     /** The same direction inside one turn; trailing noughts are dropped, so equal directions are equal objects. */
-    static BigDecimal within(BigDecimal degrees) {
+    public static BigDecimal within(BigDecimal degrees) {
         BigDecimal rest = degrees.remainder(FULL);
         BigDecimal positive = rest.signum() < 0 ? rest.add(FULL) : rest;
         return positive.signum() == 0 ? BigDecimal.ZERO : positive.stripTrailingZeros();
