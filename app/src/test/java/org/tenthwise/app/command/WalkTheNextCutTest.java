@@ -8,9 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.MachineRack;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.KeptEntries;
@@ -24,20 +22,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
 
 /** What a walk says of the next cut and the ones before, and what it takes of a machine: an invented bush, bored in one to three passes. */
-class WalkTheNextCutTest {
-
-    @TempDir
-    private Path folder;
-    private Path store;
-
-    @BeforeEach
-    void name() {
-        store = folder.resolve("s.db");
-    }
-
-    private Typed walk(Path plan, Path readings) {
-        return Typed.line("walk", plan, "--readings", readings, "--store", store, "--out", folder.resolve("out"));
-    }
+class WalkTheNextCutTest extends Walking {
 
     private static final String BUSH = """
             format = 1
@@ -85,7 +70,7 @@ class WalkTheNextCutTest {
             """;
 
     private Typed bush(String read) throws Exception {
-        return walk(Files.writeString(folder.resolve("p.toml"), BUSH), Files.writeString(folder.resolve("r.toml"), BUSH_READ + read));
+        return walk(file("p.toml", BUSH), file("r.toml", BUSH_READ + read));
     }
 
     /** By whole 0.002 on diameter: from 29.702 to 30.0105 is 0.308 and 0.160 came off; from 29.862 to 30.0105 is 0.148, 0.130 came off, and 0.018 is left; the register shows half. */
@@ -126,8 +111,7 @@ class WalkTheNextCutTest {
     @Test
     void aRegisterThatTheStoreHasTheOtherWayIsRefused() throws Exception {
         bush("readings = [\"30.010\", \"30.012\"]\n");
-        Typed typed = walk(folder.resolve("p.toml"), Files.writeString(folder.resolve("r.toml"),
-                BUSH_READ.replace("radius", "diameter").replace("serial = \"1\"", "serial = \"2\"")));
+        Typed typed = walk(folder.resolve("p.toml"), file("r.toml", replaced(replaced(BUSH_READ, "radius", "diameter"), "serial = \"1\"", "serial = \"2\"")));
         assertEquals(2, typed.exit());
         assertEquals("The store and the readings file do not agree how the register of Lathe 4 counts. Find out at the machine which is right; "
                 + "nothing was taken.", typed.trouble());
@@ -136,10 +120,10 @@ class WalkTheNextCutTest {
     /** A third in from 30.000 is 30.007, the middle 30.0105: on it hangs what the next run on the machine is told to cut. */
     @Test
     void aReadingsFileThatSaysNothingOfTheUsualAimLeavesTheOneOfTheShop() throws Exception {
-        Path plan = Files.writeString(folder.resolve("p.toml"), BUSH);
-        String said = BUSH_READ.replace("by =", "usual_aim = \"third\"\nby =") + "readings = [\"29.860\", \"29.864\"]\n";
-        walk(plan, Files.writeString(folder.resolve("r1.toml"), said));
-        walk(plan, Files.writeString(folder.resolve("r2.toml"), said.replace("usual_aim = \"third\"\n", "").replace("serial = \"1\"", "serial = \"2\"")));
+        Path plan = file("p.toml", BUSH);
+        String said = replaced(BUSH_READ, "by =", "usual_aim = \"third\"\nby =") + "readings = [\"29.860\", \"29.864\"]\n";
+        walk(plan, file("r1.toml", said));
+        walk(plan, file("r2.toml", replaced(replaced(said, "usual_aim = \"third\"\n", ""), "serial = \"1\"", "serial = \"2\"")));
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
             assertEquals(Optional.of(new Aim.Third()), Shop.sheet(kept, "T-3-A-2").run().usualAim());
             assertEquals(Optional.of(new Aim.Third()), new MachineRack(kept).find("Lathe 4").map(Event.MachineKnown::usual));
