@@ -59,7 +59,7 @@ class ReadAsPlannedTest {
     @Test
     void itComesToWhatTheReadingsFileExpects() {
         assertEquals(List.of(), walked.err());
-        assertEquals(List.of(), walked.out().stream().filter(line -> line.contains("expected")).toList());
+        assertEquals(List.of(), walked.out().stream().filter(line -> line.contains("expects")).toList());
         assertTrue(walked.out().get(0).strip().startsWith("1 ") && walked.out().get(0).contains("1.4056"), walked.out()::toString);
     }
 
