@@ -2,7 +2,6 @@ package org.tenthwise.app.export;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -15,8 +14,7 @@ import java.util.stream.StreamSupport;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -25,35 +23,8 @@ import org.tenthwise.model.run.Event;
 /** A run-out at two sections, as files tell it. Figures by hand: off centre by 0.030 towards jaw 1, by 0.050 far out. */
 class RunOutRecordTest {
 
-    private static final String PLAN = """
-            format = 1
-            part = "T-9"
-            revision = "A"
-            issue = "1"
-            name = "Test spindle, invented"
-            material = "steel"
-            drawing = "T-9"
-            unit = "mm"
-
-            [[operation]]
-            number = 10
-            name = "Turn"
-
-            [[step]]
-            number = 1
-            operation = 10
-            kind = "run-out"
-            name = "Run-out"
-            method = "By hand."
-            limit = 0.02
-            holding = "four-jaw"
-            angles = [0, 90, 180, 270]
-            sections = [{ name = "near", at = 30.0 }, { name = "far", at = 140 }]
-            gauge_kind = "dial-indicator"
-            """;
-
     private static Evidence evidence() {
-        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(PLAN)).plan();
+        Plan plan = InventedPlans.spindle(InventedPlans.NEAR_AND_FAR);
         Records.Walk walk = new Records.Walk(plan, "Setter 1").add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()));
         Stream.of("highest 0.031", "lowest -0.030", "far:highest 0.050", "far:lowest -0.051", "1.1 0.030", "2.1 0.000", "3.1 -0.030", "4.1 0.000",
                 "far:1.1 0.050", "far:2.1 0.000", "far:3.1 -0.050", "far:4.1 0.000").map(read -> read.split(" "))

@@ -11,9 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.hostile.MemoryLedger;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.RunOutFinding;
@@ -23,32 +22,7 @@ import org.tenthwise.model.verdict.Standing;
 /** In which order a run-out is read, and what becomes of a first reading that was taken elsewhere. */
 class TurnSessionTest {
 
-    private static final String PLAN = """
-            format = 1
-            part = "T-9"
-            revision = "A"
-            issue = "1"
-            name = "Test spindle, invented"
-            material = "steel"
-            drawing = "T-9"
-            unit = "mm"
-
-            [[operation]]
-            number = 10
-            name = "Turn"
-
-            [[step]]
-            number = 1
-            operation = 10
-            kind = "run-out"
-            name = "Run-out"
-            method = "By hand."
-            limit = 0.02
-            holding = "four-jaw"
-            angles = [0, 90, 180, 270]
-            gauge_kind = "dial-indicator"
-            gauge = "IN-1"
-            %s
+    private static final String ANOTHER_STEP = """
 
             [[step]]
             number = 2
@@ -57,7 +31,6 @@ class TurnSessionTest {
             name = "It"
             what = "It is so."
             """;
-    private static final String SECTIONS = "sections = [{ name = \"near\", at = 30 }, { name = \"far\", at = 140 }]";
 
     private final Shop shop = new Shop(new MemoryLedger(), Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
     private RunSession session;
@@ -68,7 +41,7 @@ class TurnSessionTest {
     }
 
     private RunSession at(String sections) throws Exception {
-        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(PLAN.formatted(sections))).plan();
+        Plan plan = InventedPlans.spindle(sections + ANOTHER_STEP);
         return shop.begin(new Beginning(plan, sections.isEmpty() ? "1" : "2", "L-1", "Lathe 4", "Setter 1"));
     }
 
@@ -156,7 +129,7 @@ class TurnSessionTest {
 
     @Test
     void bothSectionsAreSweptBeforeAnythingIsReadByAngle() throws Exception {
-        session = at(SECTIONS);
+        session = at(InventedPlans.NEAR_AND_FAR);
         enter("0.030", "0.000");
         asks("far:highest", 0, 2);
         enter("0.010", "0.000");
@@ -169,7 +142,7 @@ class TurnSessionTest {
 
     @Test
     void theLowestOfASectionIsSetAgainstTheHighestOfTheSameAlone() throws Exception {
-        session = at(SECTIONS);
+        session = at(InventedPlans.NEAR_AND_FAR);
         enter("0.001", "0.000", "0.105");
         assertEquals(Optional.empty(), session.enter("0.100").objection());
         session.again(Why.MEASURED_AGAIN);
@@ -225,7 +198,7 @@ class TurnSessionTest {
 
     @Test
     void atTheSecondSectionTheFirstReadingCanBePutElsewhereToo() throws Exception {
-        session = at(SECTIONS);
+        session = at(InventedPlans.NEAR_AND_FAR);
         enter("0.030", "0.000", "0.030", "0.000", "0.001", "0.002", "0.003");
         assertTrue(session.state().otherPlaces().isEmpty());
         enter("0.004", "0.005");

@@ -3,6 +3,9 @@ package org.tenthwise.checklists.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -14,31 +17,6 @@ import org.tenthwise.model.run.Event;
 /** What a readings file has of a run-out: a full turn, readings by angle, and both of a second section. */
 class RunOutReadingsTest {
 
-    private static final String PLAN = """
-            format = 1
-            part = "T-9"
-            revision = "A"
-            issue = "1"
-            name = "Test spindle, invented"
-            material = "steel"
-            drawing = "T-9"
-            unit = "mm"
-
-            [[operation]]
-            number = 10
-            name = "Turn"
-
-            [[step]]
-            number = 1
-            operation = 10
-            kind = "run-out"
-            name = "Run-out"
-            method = "By hand."
-            limit = 0.02
-            holding = "three-jaw"
-            angles = [0, 120, 240]
-            gauge_kind = "dial-indicator"
-            """;
     private static final String SECTIONS = "sections = [{ name = \"near\", at = 30 }, { name = \"far\", at = 140 }]\n";
     private static final String HEAD = """
             format = 1
@@ -59,8 +37,8 @@ class RunOutReadingsTest {
             """;
 
     @Test
-    void aFullTurnComesBeforeTheReadingsByAngleWhateverTheirOrder() {
-        assertEquals(List.of("highest 0.03", "lowest 0.00", "1.1 0.01", "2.1 0.02", "3.1 0.03"), read(PLAN, """
+    void aFullTurnComesBeforeTheReadingsByAngleWhateverTheirOrder() throws IOException {
+        assertEquals(List.of("highest 0.03", "lowest 0.00", "1.1 0.01", "2.1 0.02", "3.1 0.03"), read("", """
                 readings = ["0.01", "0.02", "0.03"]
                 lowest = "0.00"
                 highest = "0.03"
@@ -68,9 +46,9 @@ class RunOutReadingsTest {
     }
 
     @Test
-    void theSecondSectionHasATableOfItsOwn() {
+    void theSecondSectionHasATableOfItsOwn() throws IOException {
         assertEquals(List.of("highest 0.03", "lowest 0.00", "far:highest 0.05", "far:lowest 0.01", "1.1 0.01", "far:1.1 0.02", "far:2.1 0.03"),
-                read(PLAN + SECTIONS, """
+                read(SECTIONS, """
                         highest = "0.03"
                         lowest = "0.00"
                         readings = ["0.01"]
@@ -81,29 +59,30 @@ class RunOutReadingsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
         far = { highest = "x" }               | 16:9: check 1, far: "x" is not a plain decimal number
-        far = { readings = ["1", "2", "3", "4"] } | 16:9: check 1, far: 4 readings, and the plan has room for 3
+        far = { readings = ["1", "2", "3", "4", "5"] } | 16:9: check 1, far: 5 readings, and the plan has room for 4
         far = { hihgest = "1" }               | 16:9: check 1, far: unknown key "hihgest"; did you mean "highest"?
         far = ["1"]                           | 16:1: check 1: "far" must be a table, not a list
         far = { readings = [{ reading = 1 }] } | 16:23: check 1, far, reading: a figure from a gauge stands in quotes, as typed; here is the number 1
         """)
-    void whatIsWrongOfTheSecondSectionIsTold(String line, String problem) {
-        SampleReading.Bad bad = assertInstanceOf(SampleReading.Bad.class, new SampleReader().read(HEAD + line + "\n", plan(PLAN + SECTIONS)));
+    void whatIsWrongOfTheSecondSectionIsTold(String line, String problem) throws IOException {
+        SampleReading.Bad bad = assertInstanceOf(SampleReading.Bad.class, new SampleReader().read(HEAD + line + "\n", spindle(SECTIONS)));
         assertEquals(problem, Corpus.lines(bad.problems()));
     }
 
     @Test
-    void aPlanOfOneSectionHasNoFarOne() {
-        SampleReading.Bad bad = assertInstanceOf(SampleReading.Bad.class, new SampleReader().read(HEAD + "far = { highest = \"1\" }\n", plan(PLAN)));
+    void aPlanOfOneSectionHasNoFarOne() throws IOException {
+        SampleReading.Bad bad = assertInstanceOf(SampleReading.Bad.class, new SampleReader().read(HEAD + "far = { highest = \"1\" }\n", spindle("")));
         assertEquals("16:1: check 1: unknown key \"far\"", Corpus.lines(bad.problems()));
     }
 
-    private static List<String> read(String plan, String readings) {
-        Sample sample = assertInstanceOf(SampleReading.Good.class, new SampleReader().read(HEAD + readings, plan(plan))).sample();
+    private static List<String> read(String sections, String readings) throws IOException {
+        Sample sample = assertInstanceOf(SampleReading.Good.class, new SampleReader().read(HEAD + readings, spindle(sections))).sample();
         return sample.events().stream().flatMap(event -> event instanceof Event.ReadingTaken taken
                 ? Stream.of(taken.slot() + " " + taken.typed().text()) : Stream.empty()).toList();
     }
 
-    private static Plan plan(String text) {
-        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text)).plan();
+    private static Plan spindle(String sections) throws IOException {
+        String text = Files.readString(Path.of("src/test/resources/plans/spindle.toml"));
+        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text + sections)).plan();
     }
 }

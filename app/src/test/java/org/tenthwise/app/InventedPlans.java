@@ -1,0 +1,71 @@
+package org.tenthwise.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.model.plan.Plan;
+
+/** Plans of parts that do not exist, for tests. */
+public final class InventedPlans {
+
+    /** A second section of {@link #spindle}. */
+    public static final String NEAR_AND_FAR = "sections = [{ name = \"near\", at = 30.0 }, { name = \"far\", at = 140 }]\n";
+
+    private static final Path SPINDLE = Path.of("../checklists/src/test/resources/plans/spindle.toml");
+
+    private InventedPlans() {
+    }
+
+    /** The plan a text says; where the reader finds a problem, the test fails with it. */
+    public static Plan read(String text) {
+        PlanReading reading = new PlanReader().read(text);
+        if (reading instanceof PlanReading.Good good) {
+            return good.plan();
+        }
+        throw new AssertionError(((PlanReading.Bad) reading).problems().toString());
+    }
+
+    /**
+     * The text of a part "T-1" rev A of one operation, 10.
+     *
+     * @param unit of the plan's figures: mm or in
+     * @param steps the steps, and any further table
+     */
+    public static String text(String unit, String steps) {
+        return """
+                format = 1
+                part = "T-1"
+                revision = "A"
+                issue = "1"
+                name = "Test part, invented"
+                material = "invented melt"
+                drawing = "T-1 sheet 1"
+                unit = "%s"
+
+                [[operation]]
+                number = 10
+                name = "Turn"
+
+                """.formatted(unit) + steps;
+    }
+
+    public static Plan inMillimetres(String steps) {
+        return read(text("mm", steps));
+    }
+
+    public static Plan inInches(String steps) {
+        return read(text("in", steps));
+    }
+
+    /** One run-out of 0.02 in four jaws, read at four places, with {@code more} behind it: a key of the same step, or further steps. */
+    public static Plan spindle(String more) {
+        try {
+            return read(Files.readString(SPINDLE) + more);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
