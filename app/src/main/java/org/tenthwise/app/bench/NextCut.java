@@ -28,8 +28,6 @@ final class NextCut implements BenchSum {
     static final String UPPER = "upper";
     static final String SIZES = "sizes";
     static final String AIM_BY = "aim_by";
-    static final String MIDDLE = "middle";
-    static final String THIRD = "third";
     static final String SIZE = "size";
     static final String AIM = "aim";
     static final String GUARD_BAND = "guard_band";
@@ -51,7 +49,8 @@ final class NextCut implements BenchSum {
     @Override
     public List<Ask> asks(Filled filled) {
         List<Ask> asks = new ArrayList<>(List.of(Ask.choice(SIDE, OUTSIDE, INSIDE), Ask.length(UPPER), Ask.length(LOWER),
-                Ask.of(Ask.Kind.LENGTHS, SIZES), Ask.choice(REGISTER, "diameter", "radius"), Ask.choice(AIM_BY, MIDDLE, THIRD, SIZE).aside()));
+                Ask.of(Ask.Kind.LENGTHS, SIZES), Ask.choice(REGISTER, "diameter", "radius"),
+                Ask.choice(AIM_BY, Aim.ByLimits.MIDDLE.key(), Aim.ByLimits.THIRD.key(), SIZE).aside()));
         if (filled.is(AIM_BY, SIZE)) {
             asks.add(Ask.length(AIM));
         }
@@ -104,7 +103,7 @@ final class NextCut implements BenchSum {
         Limit metalSide = (filled.is(SIDE, OUTSIDE) ? Feature.DIAMETER : Feature.BORE).stillCutBeyond();
         Limits limits = Limits.between(written(lower, filled), written(upper, filled));
         return filled.length(AIM).filter(typed -> filled.is(AIM_BY, SIZE))
-                .orElseGet(() -> (filled.is(AIM_BY, THIRD) ? new Aim.Third() : new Aim.Middle()).of(limits, metalSide));
+                .orElseGet(() -> Aim.ofKey(filled.text(AIM_BY)).orElse(Aim.ByLimits.MIDDLE).of(limits, metalSide));
     }
 
     private static Written written(Length limit, Filled filled) {

@@ -105,11 +105,11 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
     }
 
     private static Filled aim(Cutting cutting, Filled filled) {
-        if (cutting.aim().filter(Aim.Size.class::isInstance).isPresent()) {
-            return filled.with(NextCut.AIM_BY, NextCut.SIZE)
-                    .with(NextCut.AIM, text(((Aim.Size) cutting.aim().get()).size(), filled.unit()));
+        Aim aim = cutting.aim().orElse(Aim.ByLimits.MIDDLE);
+        if (aim instanceof Aim.Size size) {
+            return filled.with(NextCut.AIM_BY, NextCut.SIZE).with(NextCut.AIM, text(size.size(), filled.unit()));
         }
-        return filled.with(NextCut.AIM_BY, cutting.aim().filter(Aim.Third.class::isInstance).isPresent() ? NextCut.THIRD : NextCut.MIDDLE);
+        return filled.with(NextCut.AIM_BY, ((Aim.ByLimits) aim).key());
     }
 
     /** All of them, as no cut is worked out from some. */

@@ -86,7 +86,7 @@ final class Replay {
         if (event instanceof Event.GaugeKnown known) {
             gauges.put(known.gauge().id(), known.gauge());
         } else if (event instanceof Event.MachineKnown known) {
-            Aim usual = meant ? known.usual() : session.state().sheet().run().usualAim().orElse(known.usual());
+            Aim.ByLimits usual = meant ? known.usual() : session.state().sheet().run().usualAim().orElse(known.usual());
             taken(session.machine(known.register(), usual));
         } else if (event instanceof Event.CutOnThese signed) {
             taken(session.cutOnThese(signed.reason()));

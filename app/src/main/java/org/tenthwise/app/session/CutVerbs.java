@@ -50,7 +50,7 @@ final class CutVerbs {
      * Keeps what is said of the machine in the run, and for the shop; what both know already is kept once. A register counts one way:
      * where another open run on the machine has it the other way round, that is put right there too, or its next cut is twice what it should be.
      */
-    void machine(Register register, Aim usual) throws CouldNotSave {
+    void machine(Register register, Aim.ByLimits usual) throws CouldNotSave {
         Event.MachineKnown known = new Event.MachineKnown(book.run().begun().machine(), register, usual);
         List<NewEntry> added = new ArrayList<>();
         if (!book.run().machineKnown().equals(Optional.of(known))) {

@@ -250,7 +250,7 @@ public final class RunSession {
     }
 
     /** Says how the register of the machine counts and what is usually aimed at on it, from now on and for the shop. */
-    public Reply machine(Register register, Aim usual) throws CouldNotSave {
+    public Reply machine(Register register, Aim.ByLimits usual) throws CouldNotSave {
         if (sheet().run().closed().isPresent()) {
             return refuse(Objection.Kind.CLOSED);
         }

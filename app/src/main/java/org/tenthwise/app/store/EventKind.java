@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Question;
@@ -42,9 +43,9 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     from -> new Event.GaugeKnown(Parts.gauge(from.object("gauge")))),
             new EventKind<>("machine-known", Event.MachineKnown.class,
                     (known, to) -> to.put("machine", known.machine()).put("register", Fields.word(known.register()))
-                            .put("usual-aim", Parts.usualAim(known.usual())),
+                            .put("usual-aim", Fields.word(known.usual())),
                     from -> new Event.MachineKnown(from.text("machine"), from.word("register", Register.class),
-                            Parts.usualAim(from.text("usual-aim")))),
+                            from.word("usual-aim", Aim.ByLimits.class))),
             new EventKind<>("cut-on-these", Event.CutOnThese.class,
                     (signed, to) -> to.put("step", signed.step()).put("reason", signed.reason()),
                     from -> new Event.CutOnThese(from.step("step"), from.text("reason"))),

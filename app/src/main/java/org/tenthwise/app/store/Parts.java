@@ -6,7 +6,6 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.quantity.Degrees;
@@ -50,18 +49,6 @@ final class Parts {
             throw new UnreadableEntry("\"%s\" is no temperature".formatted(figure));
         }
         return Degrees.of(figure, scale);
-    }
-
-    static String usualAim(Aim aim) {
-        return aim instanceof Aim.Third ? "third" : "middle";
-    }
-
-    static Aim usualAim(String word) throws UnreadableEntry {
-        return switch (word) {
-            case "middle" -> new Aim.Middle();
-            case "third" -> new Aim.Third();
-            default -> throw new UnreadableEntry("\"%s\" is no known aim".formatted(word));
-        };
     }
 
     static void write(Gauge gauge, ObjectNode to) {

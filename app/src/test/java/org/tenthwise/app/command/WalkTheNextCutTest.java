@@ -125,8 +125,8 @@ class WalkTheNextCutTest extends Walking {
         walk(plan, file("r1.toml", said));
         walk(plan, file("r2.toml", replaced(replaced(said, "usual_aim = \"third\"\n", ""), "serial = \"1\"", "serial = \"2\"")));
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            assertEquals(Optional.of(new Aim.Third()), Shop.sheet(kept, "T-3-A-2").run().usualAim());
-            assertEquals(Optional.of(new Aim.Third()), new MachineRack(kept).find("Lathe 4").map(Event.MachineKnown::usual));
+            assertEquals(Optional.of(Aim.ByLimits.THIRD), Shop.sheet(kept, "T-3-A-2").run().usualAim());
+            assertEquals(Optional.of(Aim.ByLimits.THIRD), new MachineRack(kept).find("Lathe 4").map(Event.MachineKnown::usual));
         }
     }
 }

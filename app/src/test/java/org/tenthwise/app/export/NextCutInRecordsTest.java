@@ -111,7 +111,7 @@ class NextCutInRecordsTest {
     private static Records.Walk walk(String kind, Optional<String> says, Optional<Register> register) {
         Plan plan = Records.plan(PLAN.formatted(kind) + says.orElse("") + "\n");
         Records.Walk walk = new Records.Walk(plan, "Setter 1").add(new Event.Begun(new PartId("T-4", "A"), "1", "L-1", "Lathe 4", plan.source()));
-        register.ifPresent(counts -> walk.add(new Event.MachineKnown("Lathe 4", counts, new Aim.Middle())));
+        register.ifPresent(counts -> walk.add(new Event.MachineKnown("Lathe 4", counts, Aim.ByLimits.MIDDLE)));
         return walk.add(new Event.GaugeSet(1, Setting.direct(new Gauge("IM-1", GaugeKind.INSIDE_MICROMETER, Optional.empty()))));
     }
 

@@ -99,7 +99,7 @@ class CuttingSessionTest {
 
     @Test
     void whatIsReadOrStruckOutAfterItMakesItLapse() throws Exception {
-        session.machine(Register.DIAMETER, new Aim.Middle());
+        session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
         read("48.032");
         session.cutOnThese(REASON);
         read("48.030");
@@ -125,7 +125,7 @@ class CuttingSessionTest {
         read("48.032");
         session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         assertEquals(Objection.Kind.CLOSED, session.cutOnThese(REASON).objection().orElseThrow().kind());
-        assertEquals(Objection.Kind.CLOSED, session.machine(Register.RADIUS, new Aim.Middle()).objection().orElseThrow().kind());
+        assertEquals(Objection.Kind.CLOSED, session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE).objection().orElseThrow().kind());
         assertFalse(session.state().mayCut() || session.state().mayCutOnThese());
     }
 
@@ -148,7 +148,7 @@ class CuttingSessionTest {
         assertEquals(Optional.empty(), proposal().offset());
         assertEquals(Objection.Kind.NOT_ASKED_HERE, session.enter("48.032").objection().orElseThrow().kind());
         // 47.990 − 48.031 = −0.041; by steps of 0.002 on diameter −0.040, the register shows half of it
-        assertEquals(new Asked.Nothing(), session.machine(Register.RADIUS, new Aim.Middle()).state().asked());
+        assertEquals(new Asked.Nothing(), session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE).state().asked());
         assertEquals(Optional.of(mm("-0.020")), proposal().offset());
     }
 
@@ -169,14 +169,14 @@ class CuttingSessionTest {
 
     @Test
     void theNextRunOnTheMachineNeedNotAskAndASecondTapKeepsNothing() throws Exception {
-        session.machine(Register.RADIUS, new Aim.Third());
+        session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
         long before = workshop.kept();
-        session.machine(Register.RADIUS, new Aim.Third());
+        session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
         assertEquals(before, workshop.kept());
         String machine = session.state().sheet().run().begun().machine();
         RunSession next = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
         List<Event> events = next.state().sheet().run().entries().stream().map(entry -> entry.event()).toList();
-        assertEquals(List.of(new Event.MachineKnown(machine, Register.RADIUS, new Aim.Third())), events.subList(1, events.size()));
+        assertEquals(List.of(new Event.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)), events.subList(1, events.size()));
         assertEquals(Optional.of(Register.RADIUS), workshop.shop.open(next.id()).state().sheet().run().register());
         RunSession elsewhere = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "016", "L-1", machine + "b", "Setter 2"));
         assertEquals(Optional.empty(), elsewhere.state().sheet().run().register());
@@ -184,8 +184,8 @@ class CuttingSessionTest {
 
     @Test
     void whatWasSaidWronglyOfAMachineIsSaidAnew() throws Exception {
-        session.machine(Register.RADIUS, new Aim.Third());
-        session.machine(Register.DIAMETER, new Aim.Middle());
+        session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
+        session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
         assertEquals(Optional.of(Register.DIAMETER), session.state().sheet().run().register());
         String machine = session.state().sheet().run().begun().machine();
         RunSession next = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
@@ -195,19 +195,19 @@ class CuttingSessionTest {
     /** A figure for a register of diameters takes twice as much off where it counts radii. */
     @Test
     void aRegisterPutRightInOneRunIsRightInEveryOpenRunOnTheMachine() throws Exception {
-        session.machine(Register.DIAMETER, new Aim.Third());
+        session.machine(Register.DIAMETER, Aim.ByLimits.THIRD);
         String machine = session.state().sheet().run().begun().machine();
         RunSession shut = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
         shut.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         RunSession elsewhere = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "016", "L-1", machine + "b", "Setter 2"));
-        elsewhere.machine(Register.DIAMETER, new Aim.Middle());
+        elsewhere.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
         RunSession next = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "017", "L-1", machine, "Setter 2"));
-        next.machine(Register.RADIUS, new Aim.Middle());
-        assertEquals(Optional.of(new Event.MachineKnown(machine, Register.RADIUS, new Aim.Third())), workshop.shop.open(session.id()).state().sheet().run().machineKnown());
+        next.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
+        assertEquals(Optional.of(new Event.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)), workshop.shop.open(session.id()).state().sheet().run().machineKnown());
         assertEquals(Optional.of(Register.DIAMETER), workshop.shop.open(shut.id()).state().sheet().run().register());
         assertEquals(Optional.of(Register.DIAMETER), workshop.shop.open(elsewhere.id()).state().sheet().run().register());
         long before = workshop.kept();
-        next.machine(Register.RADIUS, new Aim.Middle());
+        next.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         assertEquals(before, workshop.kept());
     }
 
@@ -215,7 +215,7 @@ class CuttingSessionTest {
     @ValueSource(strings = {"", "  "})
     void aMachineWithoutANameIsKnownInItsRunAlone(String unnamed) throws Exception {
         RunSession first = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", unnamed, "Setter 1"));
-        first.machine(Register.RADIUS, new Aim.Middle());
+        first.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         assertEquals(Optional.of(Register.RADIUS), first.state().sheet().run().register());
         RunSession next = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "016", "L-1", unnamed, "Setter 1"));
         assertEquals(Optional.empty(), next.state().sheet().run().register());
@@ -226,7 +226,7 @@ class CuttingSessionTest {
         read("48.032", "48.030", "48.031", "48.032");
         session.dispose(Disposition.USE_AS_IS, "fits", "Design office", "C-117");
         session.sign("Setter 1", SignedAs.MACHINED_AND_MEASURED);
-        session.machine(Register.RADIUS, new Aim.Middle());
+        session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         assertTrue(session.state().line().disposed().isPresent());
         assertTrue(session.state().sheet().run().signatures().stream().noneMatch(signature -> signature.lapsed()));
     }

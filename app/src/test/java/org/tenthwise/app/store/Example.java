@@ -45,9 +45,9 @@ record Example(String kind, Event event, String json) {
                         {"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"}}"""),
                 new Example("gauge-known", new Event.GaugeKnown(DEPTH_GAUGE), """
                         {"gauge":{"id":"DG-01","kind":"depth-gauge"}}"""),
-                new Example("machine-known", new Event.MachineKnown("Lathe 3", Register.RADIUS, new Aim.Third()), """
+                new Example("machine-known", new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD), """
                         {"machine":"Lathe 3","register":"radius","usual-aim":"third"}"""),
-                new Example("machine-known", new Event.MachineKnown("", Register.DIAMETER, new Aim.Middle()), """
+                new Example("machine-known", new Event.MachineKnown("", Register.DIAMETER, Aim.ByLimits.MIDDLE), """
                         {"machine":"","register":"diameter","usual-aim":"middle"}"""),
                 new Example("cut-on-these", new Event.CutOnThese(3, "floor is behind a shoulder until it is cut"), """
                         {"step":3,"reason":"floor is behind a shoulder until it is cut"}"""),

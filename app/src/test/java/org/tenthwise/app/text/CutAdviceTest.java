@@ -105,7 +105,7 @@ class CutAdviceTest {
                 Cutting.UNSAID, Optional.empty(), new Contact.AcrossGrooves(mm("7").length(), 1));
         assertTrue(new Advice(WORDS).next(line(root, Optional.empty())).endsWith("At most 0.109 mm may come off without scrapping a place."));
         events.clear();
-        events.add(new Event.MachineKnown("Lathe 4", Register.DIAMETER, new Aim.Third()));
+        events.add(new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.THIRD));
         read("29.8");
         assertEquals("Change the X offset by +0.266 mm, counted in diameters.", advice("BORE 30.0 30.2 0", 1));
     }
@@ -186,7 +186,7 @@ class CutAdviceTest {
 
     private void counts(Register register) {
         if (register != null) {
-            events.add(new Event.MachineKnown("Lathe 4", register, new Aim.Middle()));
+            events.add(new Event.MachineKnown("Lathe 4", register, Aim.ByLimits.MIDDLE));
         }
     }
 

@@ -18,16 +18,13 @@ final class CuttingRules {
     private static final String LEAST_CUT = "least_cut";
     private static final String OFFSET_STEP = "offset_step";
 
-    /** The aims that have a word instead of a size. */
-    static final List<Aim> IN_A_WORD = List.of(new Aim.Middle(), new Aim.Third());
-
     private CuttingRules() {
     }
 
     /** For the whole plan, whose sizes have nothing else in common. */
     static Optional<Aim> ofPlan(Keys plan) {
         return plan.ifAny(AIM, plan::text).flatMap(word -> {
-            Optional<Aim> aim = ofWord(word);
+            Optional<Aim> aim = Aim.ofKey(word);
             if (aim.isEmpty()) {
                 plan.problem(AIM, "\"aim\" of a plan is \"middle\" or \"third\", not \"%s\"".formatted(word));
             }
@@ -60,21 +57,12 @@ final class CuttingRules {
 
     private static Optional<Aim> word(Keys keys) {
         return keys.text(AIM).flatMap(word -> {
-            Optional<Aim> aim = ofWord(word);
+            Optional<Aim> aim = Aim.ofKey(word);
             if (aim.isEmpty()) {
                 keys.problem(AIM, "\"aim\" is \"middle\", \"third\" or a size, not \"%s\"".formatted(word));
             }
             return aim;
         });
-    }
-
-    private static Optional<Aim> ofWord(String word) {
-        return IN_A_WORD.stream().filter(aim -> word(aim).equals(word)).findFirst();
-    }
-
-    /** @param aim one of {@link #IN_A_WORD} */
-    static String word(Aim aim) {
-        return aim instanceof Aim.Third ? "third" : "middle";
     }
 
     private static Optional<Aim> size(Keys keys, Unit unit, Optional<Limits> limits, Written guardBand) {

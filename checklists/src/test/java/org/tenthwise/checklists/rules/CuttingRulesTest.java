@@ -29,10 +29,10 @@ class CuttingRulesTest {
                 gauge_kind = "inside-micrometer"
                 """;
         assertEquals(Cutting.UNSAID, cutting(head + bore));
-        assertEquals(new Cutting(Optional.of(new Aim.Third()), inch("0.002"), inch("0.0001")), cutting(head + bore + "cut_again = \"too small\"\n"));
+        assertEquals(new Cutting(Optional.of(Aim.ByLimits.THIRD), inch("0.002"), inch("0.0001")), cutting(head + bore + "cut_again = \"too small\"\n"));
         assertEquals(new Cutting(Optional.of(new Aim.Size(inch("1.3754").orElseThrow())), inch("0.001"), inch("0.0002")),
                 cutting(head + bore + "cut_again = \"too small\"\naim = 1.3754\nleast_cut = 0.001\noffset_step = 0.0002\n"));
-        assertEquals(new Cutting(Optional.of(new Aim.Middle()), Optional.empty(), Optional.empty()),
+        assertEquals(new Cutting(Optional.of(Aim.ByLimits.MIDDLE), Optional.empty(), Optional.empty()),
                 cutting(HEAD + bore + "cut_again = \"too small\"\naim = \"middle\"\n"));
     }
 
@@ -58,6 +58,6 @@ class CuttingRulesTest {
                 """);
         assertEquals(Combine.MEAN, thread.combine());
         assertEquals(Optional.of(SizeModifier.SA), thread.drawingSays());
-        assertEquals(new Cutting(Optional.of(new Aim.Third()), Optional.empty(), inch("0.0002")), thread.cutting());
+        assertEquals(new Cutting(Optional.of(Aim.ByLimits.THIRD), Optional.empty(), inch("0.0002")), thread.cutting());
     }
 }

@@ -58,9 +58,9 @@ class SampleReaderTest {
     @Test
     void howTheRegisterOfTheMachineCountsIsSaidFirst() {
         String steps = "[[step]]\nnumber = 1\n";
-        assertEquals(new Event.MachineKnown("Lathe 4", Register.RADIUS, new Aim.Third()),
+        assertEquals(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD),
                 sample(HEAD.replace("by =", "register = \"radius\"\nusual_aim = \"third\"\nby ="), steps).events().get(0));
-        assertEquals(new Event.MachineKnown("Lathe 4", Register.DIAMETER, new Aim.Middle()),
+        assertEquals(new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.MIDDLE),
                 sample(HEAD.replace("by =", "register = \"diameter\"\nby ="), steps).events().get(0));
     }
 

@@ -1,5 +1,8 @@
 package org.tenthwise.model.plan;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limit;
@@ -8,19 +11,23 @@ import org.tenthwise.model.tolerance.Limits;
 /** The size a cut is to bring the work to. */
 public sealed interface Aim {
 
-    /** Half-way between the limits. */
-    record Middle() implements Aim {
-        @Override
-        public Length of(Limits limits, Limit metalSide) {
-            return limits.middle();
-        }
-    }
+    /** What the limits of a size give by themselves, so that it can be usual on a machine. */
+    enum ByLimits implements Aim {
 
-    /** A third of the tolerance in from the limit beyond which metal is left, so that an error still leaves a cut. */
-    record Third() implements Aim {
+        /** Half-way between the limits. */
+        MIDDLE,
+
+        /** A third of the tolerance in from the limit beyond which metal is left, so that an error still leaves a cut. */
+        THIRD;
+
+        /** How plans, the ledger and the sums name it. */
+        public String key() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
         @Override
         public Length of(Limits limits, Limit metalSide) {
-            return limits.third(metalSide);
+            return this == MIDDLE ? limits.middle() : limits.third(metalSide);
         }
     }
 
@@ -30,6 +37,11 @@ public sealed interface Aim {
         public Length of(Limits limits, Limit metalSide) {
             return size.length();
         }
+    }
+
+    /** The aim that has a word instead of a size. */
+    static Optional<Aim> ofKey(String key) {
+        return Arrays.stream(ByLimits.values()).filter(aim -> aim.key().equals(key)).<Aim>map(aim -> aim).findFirst();
     }
 
     /**

@@ -42,7 +42,7 @@ final class ProposalSum {
         }
         Limit metalSide = asked.feature().stillCutBeyond();
         Optional<Register> register = run.register().filter(any -> asked.feature().isRound());
-        Length aim = asked.cutting().aim().or(run::usualAim).orElseGet(Aim.Middle::new).of(asked.limits(), metalSide);
+        Length aim = asked.cutting().aim().or(run::usualAim).orElse(Aim.ByLimits.MIDDLE).of(asked.limits(), metalSide);
         EvenCut cut = EvenCut.of(asked.feature(), asked.limits(), asked.guardBand().length(), aim, asked.cutting().leastCut().map(Written::length),
                 Optional.of(stepOfSize(asked, register)), asked.isOne() ? List.of(read.value().orElseThrow())
                         : measured.stream().map(Measured::value).toList());

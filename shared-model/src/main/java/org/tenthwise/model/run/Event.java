@@ -44,15 +44,8 @@ public sealed interface Event {
      * for the shop, so that the next run on it need not ask.
      *
      * @param machine as the run names it; may be empty in a run that names none
-     * @param usual   the middle or a third in; a size belongs to a plan
      */
-    record MachineKnown(String machine, Register register, Aim usual) implements Event {
-
-        public MachineKnown {
-            if (usual instanceof Aim.Size) {
-                throw new IllegalArgumentException("No size is usual on a machine");
-            }
-        }
+    record MachineKnown(String machine, Register register, Aim.ByLimits usual) implements Event {
     }
 
     /**

@@ -139,7 +139,7 @@ public record Run(List<Entry> entries) {
     }
 
     /** The aim that is usual on its machine; absent until somebody says so. */
-    public Optional<Aim> usualAim() {
+    public Optional<Aim.ByLimits> usualAim() {
         return machineKnown().map(Event.MachineKnown::usual);
     }
 

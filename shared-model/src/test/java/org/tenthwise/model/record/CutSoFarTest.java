@@ -74,7 +74,7 @@ class CutSoFarTest {
     @Test
     void whatWasAskedIsToldAsItWasOfferedThen() {
         Bench bench = bore(1).read(1, "29.860").did(CUT)
-                .did(new Event.MachineKnown("", org.tenthwise.model.plan.Register.RADIUS, new org.tenthwise.model.plan.Aim.Third())).read(1, "29.990");
+                .did(new Event.MachineKnown("", org.tenthwise.model.plan.Register.RADIUS, org.tenthwise.model.plan.Aim.ByLimits.THIRD)).read(1, "29.990");
         assertEquals(Optional.of(length("0.150")), cuts(bench).get(0).asked());
     }
 

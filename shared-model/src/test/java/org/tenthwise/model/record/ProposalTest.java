@@ -140,7 +140,7 @@ class ProposalTest {
         RADIUS,     0.156,  0.078
         """)
     void theOffsetIsWhatTheRegisterCounts(Register register, String change, String offset) {
-        Bench bench = new Bench().did(known(register, new Aim.Middle())).step(bore(1, Combine.EACH, Optional.empty())).read(1, "29.8545");
+        Bench bench = new Bench().did(known(register, Aim.ByLimits.MIDDLE)).step(bore(1, Combine.EACH, Optional.empty())).read(1, "29.8545");
         Proposal proposal = bench.finding(1).proposal().orElseThrow();
         assertEquals(Optional.of(length(change)), proposal.change());
         assertEquals(Optional.of(length(offset)), proposal.offset());
@@ -149,10 +149,10 @@ class ProposalTest {
     /** 0.1565 is wanted. A register in radii with a step of 0.001 moves the diameter by 0.002. */
     @Test
     void theCutIsRoundedToWhatCanBeTyped() {
-        Bench bench = new Bench().did(known(Register.RADIUS, new Aim.Middle())).step(bore(1, Combine.EACH, Optional.empty())).read(1, "29.8535");
+        Bench bench = new Bench().did(known(Register.RADIUS, Aim.ByLimits.MIDDLE)).step(bore(1, Combine.EACH, Optional.empty())).read(1, "29.8535");
         assertEquals(Optional.of(length("0.156")), bench.finding(1).proposal().flatMap(Proposal::change));
         Cutting coarse = new Cutting(Optional.empty(), Optional.empty(), Optional.of(mm("0.005")));
-        bench = new Bench().did(known(Register.RADIUS, new Aim.Middle())).step(bore(coarse)).read(1, "29.8535");
+        bench = new Bench().did(known(Register.RADIUS, Aim.ByLimits.MIDDLE)).step(bore(coarse)).read(1, "29.8535");
         assertEquals(Optional.of(length("0.150")), bench.finding(1).proposal().flatMap(Proposal::change));
         assertEquals(Optional.of(length("0.155")), new Bench().step(bore(coarse)).read(1, "29.8535").finding(1).proposal().flatMap(Proposal::change));
     }
@@ -168,7 +168,7 @@ class ProposalTest {
 
     @Test
     void aWidthAndADepthAreInNoRegister() {
-        Bench bench = new Bench().did(known(Register.RADIUS, new Aim.Middle())).step(size(Feature.WIDTH, "12.000", "12.043", "0", 1, Combine.EACH)).read(1, "11.980");
+        Bench bench = new Bench().did(known(Register.RADIUS, Aim.ByLimits.MIDDLE)).step(size(Feature.WIDTH, "12.000", "12.043", "0", 1, Combine.EACH)).read(1, "11.980");
         assertEquals(Optional.empty(), bench.finding(1).proposal().orElseThrow().offset());
         assertEquals(Optional.of(length("0.041")), bench.finding(1).proposal().flatMap(Proposal::change));
     }
@@ -176,19 +176,19 @@ class ProposalTest {
     /** A third in from 30.000 is 30.007; 29.900 is 0.107 away, and 0.1105 from the middle. */
     @Test
     void theAimOfThePlanGoesBeforeTheUsualOneOfTheMachine() {
-        Bench third = new Bench().did(known(Register.DIAMETER, new Aim.Third())).step(bore(1, Combine.EACH, Optional.empty())).read(1, "29.900");
+        Bench third = new Bench().did(known(Register.DIAMETER, Aim.ByLimits.THIRD)).step(bore(1, Combine.EACH, Optional.empty())).read(1, "29.900");
         assertEquals(new EvenCut.Offered(length("30.007"), length("0.107")), cut(third));
-        Cutting middle = new Cutting(Optional.of(new Aim.Middle()), Optional.empty(), Optional.empty());
+        Cutting middle = new Cutting(Optional.of(Aim.ByLimits.MIDDLE), Optional.empty(), Optional.empty());
         assertEquals(new EvenCut.Offered(length("30.0105"), length("0.110")),
-                cut(new Bench().did(known(Register.DIAMETER, new Aim.Third())).step(bore(middle)).read(1, "29.900")));
+                cut(new Bench().did(known(Register.DIAMETER, Aim.ByLimits.THIRD)).step(bore(middle)).read(1, "29.900")));
         Cutting atSize = new Cutting(Optional.of(new Aim.Size(mm("30.004"))), Optional.empty(), Optional.empty());
         assertEquals(new EvenCut.Offered(length("30.004"), length("0.104")), cut(new Bench().step(bore(atSize)).read(1, "29.900")));
     }
 
     @Test
     void whatIsSaidLastOfTheMachineCountsAndWhatIsSaidOfAnotherDoesNot() {
-        Bench bench = new Bench().did(known(Register.DIAMETER, new Aim.Middle())).did(known(Register.RADIUS, new Aim.Third()))
-                .did(new Event.MachineKnown("another", Register.DIAMETER, new Aim.Middle())).step(bore(1, Combine.EACH, Optional.empty())).read(1, "29.900");
+        Bench bench = new Bench().did(known(Register.DIAMETER, Aim.ByLimits.MIDDLE)).did(known(Register.RADIUS, Aim.ByLimits.THIRD))
+                .did(new Event.MachineKnown("another", Register.DIAMETER, Aim.ByLimits.MIDDLE)).step(bore(1, Combine.EACH, Optional.empty())).read(1, "29.900");
         Proposal proposal = bench.finding(1).proposal().orElseThrow();
         assertEquals(Optional.of(Register.RADIUS), proposal.register());
         assertEquals(Optional.of(length("0.053")), proposal.offset());
@@ -279,7 +279,7 @@ class ProposalTest {
         return new EvenCut.Refused(reason, Optional.of(length(safe)));
     }
 
-    private static Event known(Register register, Aim usual) {
+    private static Event known(Register register, Aim.ByLimits usual) {
         return new Event.MachineKnown("", register, usual);
     }
 

@@ -45,7 +45,7 @@ class ChangesTest {
     static List<Event> thoseThatDoNot() {
         return List.of(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")), new Event.GaugeKnown(MICROMETER),
                 new Event.GaugeChosen(7, "MC-2", Optional.empty()), SET.event(),
-                new Event.MachineKnown("Lathe 3", Register.RADIUS, new Aim.Third()), new Event.CutOnThese(7, "third place is under the clamp"), new Event.DoubtFlagged(7, "chatter"), new Event.NoteMade(7, "cool"),
+                new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD), new Event.CutOnThese(7, "third place is under the clamp"), new Event.DoubtFlagged(7, "chatter"), new Event.NoteMade(7, "cool"),
                 new Event.Disposed(7, Disposition.USE_AS_IS, "will do", "Inspector 1"), new Event.Disposed(7, Disposition.SCRAP, "thin", "Inspector 1"),
                 new Event.HandedOver("Setter 2"), new Event.Signed("Inspector 1", SignedAs.ACCEPTED), new Event.Closed("Inspector 1", SignedAs.ACCEPTED),
                 new Event.TakenOver(), new Event.Unknown("from-later", "{}"));

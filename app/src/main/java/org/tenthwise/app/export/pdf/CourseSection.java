@@ -2,7 +2,6 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.Optional;
 import org.tenthwise.app.picture.Role;
-import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -63,7 +62,7 @@ final class CourseSection {
         }
         if (event instanceof Event.MachineKnown known) {
             return Optional.of(matter.say("record.course.machine", matter.words().say("record.course.machine", known.register()),
-                    matter.say(known.usual() instanceof Aim.Third ? "record.course.machine.third" : "record.course.machine.middle")));
+                    matter.words().say("record.course.machine", known.usual())));
         }
         if (event instanceof Event.CutOnThese signed) {
             return Optional.of(matter.say("record.course.cut-on-these", step(signed.step()), signed.reason()));

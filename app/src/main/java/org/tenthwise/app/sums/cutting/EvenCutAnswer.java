@@ -34,7 +34,6 @@ final class EvenCutAnswer {
     /** Each of them asks for an even cut. */
     static final Set<String> KEYS = Set.of(SIZES, GUARD_BAND, LEAST_CUT, OFFSET_STEP, COMBINE);
 
-    private static final Map<String, Aim> AIMS = Map.of("middle", new Aim.Middle(), "third", new Aim.Third());
     private static final Map<String, Function<List<Length>, List<Length>>> COMBINED = Map.of("each", sizes -> sizes,
             "mean", sizes -> List.of(Length.mean(sizes)), "largest", sizes -> List.of(Length.greatest(sizes)),
             "smallest", sizes -> List.of(Length.least(sizes)));
@@ -63,7 +62,7 @@ final class EvenCutAnswer {
     }
 
     static boolean isAsked(Given given) {
-        return KEYS.stream().anyMatch(given::has) || given.textIfGiven(AIM).filter(AIMS::containsKey).isPresent();
+        return KEYS.stream().anyMatch(given::has) || given.textIfGiven(AIM).flatMap(Aim::ofKey).isPresent();
     }
 
     Answer answer() {
@@ -157,8 +156,7 @@ final class EvenCutAnswer {
     }
 
     private Length aim() {
-        Aim wanted = given.has(AIM) && !AIMS.containsKey(given.text(AIM)) ? new Aim.Size(written(AIM))
-                : AIMS.get(given.textIfGiven(AIM).orElse("middle"));
+        Aim wanted = Aim.ofKey(given.textIfGiven(AIM).orElse(Aim.ByLimits.MIDDLE.key())).orElseGet(() -> new Aim.Size(written(AIM)));
         Length size = wanted.of(limits, side.stillCutBeyond());
         if (CutState.of(side, given.length("lower"), given.length("upper"), size) != CutState.IN_SIZE) {
             throw new CannotAnswer(AIM, "aim is %s: it lies outside the limits, %s to %s".formatted(given.text(AIM), given.text("lower"), given.text("upper")));

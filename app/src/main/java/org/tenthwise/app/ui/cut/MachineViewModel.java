@@ -16,16 +16,16 @@ import org.tenthwise.model.plan.Register;
 public final class MachineViewModel {
 
     private final Field<Register> register;
-    private final Field<Aim> aim;
+    private final Field<Aim.ByLimits> aim;
     private final StepForm step;
 
     public MachineViewModel(InHand inHand, Words words, Journey journey) {
         register = Field.choice("register", words.say("machine.register"), words.say("machine.register.question"),
                 counts -> words.say("run.register.counts", counts));
         aim = Field.choice("aim", words.say("machine.aim"), words.say("machine.aim.question"),
-                usual -> words.say(usual instanceof Aim.Third ? "machine.aim.third" : "machine.aim.middle"));
+                usual -> words.say("machine.aim", usual));
         register.offer(List.of(Register.values()));
-        aim.offer(List.of(new Aim.Middle(), new Aim.Third()));
+        aim.offer(List.of(Aim.ByLimits.values()));
         FormViewModel form = new FormViewModel(List.of(register, aim), words, words.say("machine.act"), this::keep);
         step = new StepForm(words.say("machine.title"), form, inHand,
                 inHand.card(words, state -> List.of(words.say("machine.stays"))), this::offer, journey);
@@ -38,12 +38,12 @@ public final class MachineViewModel {
     private void offer(State state, Known known) {
         step.form().aboutProperty().set(state.sheet().run().begun().machine());
         state.sheet().run().register().ifPresent(register.choice()::choose);
-        aim.choice().choose(state.sheet().run().usualAim().orElseGet(Aim.Middle::new));
+        aim.choice().choose(state.sheet().run().usualAim().orElse(Aim.ByLimits.MIDDLE));
     }
 
     private void keep() {
         Register counts = register.valueProperty().get().orElseThrow();
-        Aim usual = aim.valueProperty().get().orElseThrow();
+        Aim.ByLimits usual = aim.valueProperty().get().orElseThrow();
         step.ask(session -> session.machine(counts, usual));
     }
 }

@@ -158,7 +158,7 @@ public final class RunViewModel implements Typing {
         } else if (meaning instanceof Meaning.Gauge gauge) {
             ask(() -> session.gauge().choose(gauge.mark()));
         } else if (meaning instanceof Meaning.Counts counts) {
-            ask(() -> session.machine(counts.register(), state.get().sheet().run().usualAim().orElseGet(Aim.Middle::new)));
+            ask(() -> session.machine(counts.register(), state.get().sheet().run().usualAim().orElse(Aim.ByLimits.MIDDLE)));
         } else if (meaning instanceof Meaning.CutOnThese) {
             journey.cutOnThese(session);
         } else if (meaning instanceof Meaning.Sweep sweep) {

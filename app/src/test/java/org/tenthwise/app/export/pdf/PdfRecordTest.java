@@ -81,7 +81,7 @@ class PdfRecordTest {
     @Test
     void whatWasSaidOfTheMachineAndWhoCutOnHalfAPassStandInTheCourse() throws IOException {
         DemoPart carrier = DemoPart.SCREW_CARRIER;
-        String text = text(Records.walk(carrier, Records.passing(carrier), 40).add(new Event.MachineKnown("Lathe 4", Register.RADIUS, new Aim.Third()))
+        String text = text(Records.walk(carrier, Records.passing(carrier), 40).add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD))
                 .add(new Event.CutOnThese(9, "Tail end is behind the centre.")).evidence()).replaceAll("\\s+", " ");
         assertTrue(text.contains("The register of the machine counts radii; aimed at where no plan says: a third in from the side where metal is left."), text);
         assertTrue(text.contains("to be cut on what was read so far, though something was missing. Tail end is behind the centre."), text);

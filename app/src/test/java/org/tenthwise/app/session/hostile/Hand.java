@@ -87,7 +87,7 @@ final class Hand {
     }
 
     private void machine() throws CouldNotSave {
-        session.machine(random.nextBoolean() ? Register.DIAMETER : Register.RADIUS, random.nextBoolean() ? new Aim.Middle() : new Aim.Third());
+        session.machine(random.nextBoolean() ? Register.DIAMETER : Register.RADIUS, random.nextBoolean() ? Aim.ByLimits.MIDDLE : Aim.ByLimits.THIRD);
     }
 
     private String person() {

@@ -103,6 +103,6 @@ class CutFormsTest {
         choose(again.form().fields().get(1), 1);
         again.form().goOn();
         assertEquals(Optional.of(Register.DIAMETER), session.state().sheet().run().register());
-        assertEquals(Optional.of(new Aim.Third()), session.state().sheet().run().usualAim());
+        assertEquals(Optional.of(Aim.ByLimits.THIRD), session.state().sheet().run().usualAim());
     }
 }

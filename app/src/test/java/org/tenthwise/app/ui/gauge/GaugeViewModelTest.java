@@ -59,7 +59,7 @@ class GaugeViewModelTest {
     @Test
     void onceItWasToldHowTheXOffsetCountsThatIsPutRightHere() throws Exception {
         RunSession session = workshop.atTheBore("014", "0.013");
-        session.machine(Register.RADIUS, new Aim.Middle());
+        session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         StepForm model = card(session);
         assertEquals("Put the machine right: X offset in radii", offered(model).get(3));
         choose(model, 3);

@@ -66,7 +66,7 @@ class RunScreenTest extends RunAtHand {
 
     @Test
     void aThirdCutHoldsEverywhere() throws Exception {
-        run.setUpAndGoTo(ARun.OUTSIDE).session.machine(Register.DIAMETER, new Aim.Third());
+        run.setUpAndGoTo(ARun.OUTSIDE).session.machine(Register.DIAMETER, Aim.ByLimits.THIRD);
         for (String before : List.of("48.310", "48.176")) {
             run.enter(before, before, before, before).session.again(Why.CUT);
         }
@@ -76,7 +76,7 @@ class RunScreenTest extends RunAtHand {
 
     @Test
     void aWallNoEvenCutBringsInHoldsEverywhere() throws Exception {
-        run.setUpAndGoTo(ARun.OUTSIDE).session.machine(Register.RADIUS, new Aim.Middle());
+        run.setUpAndGoTo(ARun.OUTSIDE).session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         run.enter("48.052", "48.030", "47.991", "48.012");
         seen("uneven");
     }

@@ -103,11 +103,11 @@ class EvenCutTest {
 
     @Test
     void aThirdInLeavesTheMetalSideNearer() {
-        Length inABore = new Aim.Third().of(BORE, Feature.BORE.stillCutBeyond());
+        Length inABore = Aim.ByLimits.THIRD.of(BORE, Feature.BORE.stillCutBeyond());
         assertEquals(new Offered(mm("30.007"), mm("0.107")),
                 EvenCut.of(Feature.BORE, BORE, Length.ZERO, inABore, none(), none(), sizes("29.900")));
         Limits outside = limits("47.979", "48.000");
-        Length onAnOutside = new Aim.Third().of(outside, Feature.DIAMETER.stillCutBeyond());
+        Length onAnOutside = Aim.ByLimits.THIRD.of(outside, Feature.DIAMETER.stillCutBeyond());
         assertEquals(new Offered(mm("47.993"), mm("-0.107")),
                 EvenCut.of(Feature.DIAMETER, outside, Length.ZERO, onAnOutside, none(), none(), sizes("48.100")));
     }
