@@ -146,20 +146,25 @@ public final class Drawing {
         area(List.of(tip, foot.plus(-uy * width / 2, ux * width / 2), foot.plus(uy * width / 2, -ux * width / 2)), role);
     }
 
-    /** A dimension line with a head at both ends; where there is no room between them, the heads stand outside. */
-    void dimension(Point from, Point to, Role role) {
+    /**
+     * A dimension line with a head at both ends; where there is no room between them, the heads stand outside.
+     *
+     * @return the line, which then reaches further than the dimension
+     */
+    Shape.Chain dimension(Point from, Point to, Role role) {
         double head = HEAD_LENGTH * Math.max(0.6, frame.lineScale());
         double length = from.distanceTo(to);
         if (length >= 2.4 * head) {
             line(from, to, Stroke.THIN, role);
             head(to, from, role);
             head(from, to, role);
-            return;
+            return new Shape.Chain(List.of(from, to), false);
         }
         Point before = length > 0 ? from.towards(to, -2 * head / length) : from.plus(0, -2 * head);
         Point after = length > 0 ? to.towards(from, -2 * head / length) : to.plus(0, 2 * head);
         line(before, after, Stroke.THIN, role);
         head(before, from, role);
         head(after, to, role);
+        return new Shape.Chain(List.of(before, after), false);
     }
 }

@@ -103,16 +103,6 @@ public record RunOutPicture(Sized limit, Optional<Sized> movement, List<Reading>
         }
     }
 
-    /** A ring that finds room, with what stands around it. */
-    private record Fitting(Around around, double middle) {
-    }
-
-    /** Radius in the middle of the ring, at the line weights of the screen, under which nobody could read it. */
-    private static final double LEGIBLE = 40;
-    /** What stands around the ring may make it smaller down to this share; beyond, it gives way. */
-    private static final double WORTH = 0.8;
-    private static final double SMALLER = 0.96;
-
     public RunOutPicture {
         readings = List.copyOf(readings);
         jaws = List.copyOf(jaws);
@@ -121,27 +111,7 @@ public record RunOutPicture(Sized limit, Optional<Sized> movement, List<Reading>
 
     @Override
     public void draw(Drawing drawing) {
-        List<Fitting> fitting = Stream.of(Around.values()).filter(around -> around.figures)
-                .flatMap(around -> largest(drawing, around).stream()).toList();
-        double greatest = fitting.stream().mapToDouble(Fitting::middle).max().orElse(0);
-        fitting.stream().filter(ring -> ring.middle() >= WORTH * greatest).findFirst().ifPresentOrElse(
-                ring -> new RunOutRing(this, drawing, ring.around(), ring.middle()).draw(), () -> underWords(drawing));
-    }
-
-    /** The words first, and a ring under them where there is room for one. */
-    private void underWords(Drawing drawing) {
-        Frame whole = drawing.frame();
-        double below = new RunOutWords(this, drawing).draw();
-        Drawing rest = drawing.inset(new Point(0, below),
-                new Frame(whole.width(), Math.max(0, whole.height() - below), whole.textScale(), whole.lineScale(), whole.ground()));
-        largest(rest, Around.NO_WORDS).ifPresent(ring -> new RunOutRing(this, rest, ring.around(), ring.middle()).draw());
-    }
-
-    private Optional<Fitting> largest(Drawing drawing, Around around) {
-        double legible = LEGIBLE * drawing.frame().lineScale();
-        return Stream.iterate(RunOutRing.largest(this, drawing, around), middle -> middle >= legible, middle -> middle * SMALLER)
-                .filter(middle -> new RunOutRing(this, drawing.rehearsal(), around, middle).draw()).findFirst()
-                .map(middle -> new Fitting(around, middle));
+        new RunOutRings(List.of(this), List.of(drawing)).draw();
     }
 
     /** Everything read so far, as lengths. */

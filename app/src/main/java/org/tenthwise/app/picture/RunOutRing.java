@@ -155,7 +155,9 @@ final class RunOutRing {
         List<Length> swept = picture.swept();
         swept.forEach(length -> drawing.circle(centre, radius(length), Stroke.READ, Role.ACCENT));
         if (swept.size() == 2) {
-            drawing.dimension(centre.polar(radius(swept.get(1)), BETWEEN_PLACES), centre.polar(radius(swept.get(0)), BETWEEN_PLACES), Role.LINE);
+            List<Point> line = drawing.dimension(centre.polar(radius(swept.get(1)), BETWEEN_PLACES),
+                    centre.polar(radius(swept.get(0)), BETWEEN_PLACES), Role.LINE).points();
+            room.take(line.get(0), line.get(1));
         }
     }
 
@@ -185,7 +187,8 @@ final class RunOutRing {
         double width = drawing.width(label);
         double height = drawing.lettered(24);
         Stream<Point> places = Stream.concat(corners(width, height, true).stream(), room.everywhere(width, height, centre))
-                .filter(place -> room.isFree(leaderStart(place, width), leaderEnd(place)) && !isAtReading(leaderEnd(place)));
+                .filter(place -> leadsAway(place, width) && room.isFree(leaderStart(place, width), leaderEnd(place))
+                        && !isAtReading(leaderEnd(place)));
         room.place(width, height, places).ifPresentOrElse(box -> {
             Point at = new Point(box.centreX(), box.centreY());
             drawing.text(label, at, Anchor.CENTRE);
@@ -206,6 +209,12 @@ final class RunOutRing {
 
     private Point leaderStart(Point place, double width) {
         return place.plus((place.x() < centre.x() ? 1 : -1) * (width / 2 + 4), 0);
+    }
+
+    /** Whether the line does not run back through its own words. */
+    private boolean leadsAway(Point place, double width) {
+        double start = leaderStart(place, width).x();
+        return (leaderEnd(place).x() - start) * (start - place.x()) >= 0;
     }
 
     private Point leaderEnd(Point place) {

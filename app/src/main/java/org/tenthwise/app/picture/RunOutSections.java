@@ -1,5 +1,6 @@
 package org.tenthwise.app.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -33,23 +34,26 @@ public record RunOutSections(List<Section> sections, String spoken) implements P
         if (height < drawing.lettered(2 * LINE + 3)) {
             return;
         }
+        List<Drawing> rooms = new ArrayList<>();
         for (int i = 0; i < sections.size(); i++) {
             Point corner = upright ? new Point(0, i * (height + gap)) : new Point(i * (width + gap), 0);
-            draw(sections.get(i), drawing, corner, width, height);
+            rooms.add(headed(sections.get(i), drawing, corner, width, height));
             if (i > 0 && !upright) {
                 double x = corner.x() - gap / 2;
                 drawing.line(new Point(x, 0), new Point(x, height), Stroke.RULE, Role.RULE);
             }
         }
+        new RunOutRings(sections.stream().map(Section::ring).toList(), rooms).draw();
     }
 
-    private void draw(Section section, Drawing drawing, Point corner, double width, double height) {
+    /** Letters the name. @return the room under it */
+    private static Drawing headed(Section section, Drawing drawing, Point corner, double width, double height) {
         Frame whole = drawing.frame();
         double heading = drawing.lettered(LINE);
         Label name = Label.of(section.name(), HEADING, Role.INK).bold();
         Label fitting = name.sized(Math.min(HEADING, HEADING * width / drawing.width(name)));
         drawing.text(fitting, corner.plus(0, heading / 2), Anchor.LEFT);
         Frame own = new Frame(width, height - heading, whole.textScale(), whole.lineScale(), whole.ground());
-        section.ring().draw(drawing.inset(corner.plus(0, heading), own));
+        return drawing.inset(corner.plus(0, heading), own);
     }
 }

@@ -1,7 +1,7 @@
 package org.tenthwise.app.picture;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What {@link RunOutPicture} says where words find no room round a ring: the movement, its limit, which jaw goes in, and how far to tap. */
@@ -18,32 +18,42 @@ final class RunOutWords {
         this.drawing = drawing;
     }
 
-    /** One after the other, in lines where they do not fit beside one another; what finds no room any more is left out. @return how far down they reach */
-    double draw() {
-        Box frame = drawing.frame().box();
-        double left = 0;
-        double top = 0;
-        for (Label label : labels()) {
-            double width = drawing.width(label);
-            if (left > 0 && left + width > frame.right()) {
-                left = 0;
-                top += drawing.lettered(LINE);
-            }
-            if (width > frame.right() || top + drawing.lettered(LINE) > frame.bottom()) {
-                return top;
-            }
-            drawing.text(label, new Point(left, top + drawing.lettered(LINE / 2)), Anchor.LEFT);
-            left += width + drawing.lettered(GAP);
-        }
-        return top + drawing.lettered(LINE);
+    /** How many kinds of words find room, one kind after the other: of the moves all or none, for some of them alone would be the wrong work. */
+    int fitting() {
+        List<List<Label>> kinds = kinds();
+        Drawing dry = drawing.rehearsal();
+        return IntStream.rangeClosed(0, kinds.size()).filter(count -> draw(dry, count) <= drawing.frame().height()).max().orElse(0);
     }
 
-    private List<Label> labels() {
-        Optional<Label> movement = picture.movement().map(found -> Label.of(found.words(), 20, Role.ACCENT).bold());
-        Label limit = Label.of(picture.limit().words(), 20, Role.INK).bold();
+    /** The first so many kinds, in lines where they do not fit beside one another. @return how far down they reach */
+    double draw(int kinds) {
+        return draw(drawing, kinds);
+    }
+
+    /** Further than anything where one is too wide. */
+    private double draw(Drawing on, int kinds) {
+        double left = 0;
+        double top = 0;
+        for (Label label : kinds().subList(0, kinds).stream().flatMap(List::stream).toList()) {
+            double width = on.width(label);
+            if (width > on.frame().width()) {
+                return Double.MAX_VALUE;
+            }
+            if (left > 0 && left + width > on.frame().width()) {
+                left = 0;
+                top += on.lettered(LINE);
+            }
+            on.text(label, new Point(left, top + on.lettered(LINE / 2)), Anchor.LEFT);
+            left += width + on.lettered(GAP);
+        }
+        return left == 0 ? 0 : top + on.lettered(LINE);
+    }
+
+    private List<List<Label>> kinds() {
         Stream<Label> moves = picture.jaws().stream().filter(jaw -> jaw.in().signum() > 0)
                 .map(jaw -> Label.of(jaw.told(), 20, Role.ACCENT).bold());
         Stream<Label> tap = picture.hints().tap().stream().map(found -> Label.of(found.words(), 20, Role.ACCENT).bold());
-        return Stream.of(movement.stream(), Stream.of(limit), moves, tap).flatMap(labels -> labels).toList();
+        return List.of(picture.movement().map(found -> Label.of(found.words(), 20, Role.ACCENT).bold()).stream().toList(),
+                List.of(Label.of(picture.limit().words(), 20, Role.INK).bold()), Stream.concat(moves, tap).toList());
     }
 }

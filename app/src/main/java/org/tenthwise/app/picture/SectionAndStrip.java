@@ -26,7 +26,7 @@ final class SectionAndStrip {
         double weight = Math.min(1, drawing.frame().lineScale());
         double lane = StripLane.width(picture, drawing);
         double width = frame.width() - lane - Strip.ticksWidth(drawing) - Strip.columnsWidth(picture, drawing) - GAP;
-        boolean shown = width >= LEAST_SECTION * weight && frame.height() >= LEAST_HEIGHT * weight;
+        boolean shown = width >= LEAST_SECTION * weight && frame.height() >= drawing.lettered(LEAST_HEIGHT);
         Box rest = new Box(shown ? width + GAP : 0, frame.top(), frame.right(), frame.bottom());
         Strip strip = new Strip(picture, drawing, rest, lane, shown && detail);
         if (shown) {

@@ -186,13 +186,15 @@ final class ShaftSection {
 
     private void aim(SizePicture.Cut cut, FreeRoom free) {
         double x = left + (right - left) * 0.78;
-        boolean clear = places.stations().stream().allMatch(station -> Math.abs(x(station) - x) > 12);
+        double share = scale.share(cut.aim().size());
+        Point upper = new Point(x, y(share, true));
+        Point lower = new Point(x, y(share, false));
+        boolean clear = places.stations().stream().allMatch(station -> Math.abs(x(station) - x) > 12) && free.isFree(upper, lower);
         Label label = Label.of(DIAMETER + cut.aim().figures(), 20, Role.INK).onGround();
         if (clear) {
             free.place(drawing.width(label) + 8, drawing.height(label) + 8, List.of(new Point(x, middle() + half * 0.42),
                     new Point(x, middle() + half * 0.75), new Point(x, middle() - half * 0.75))).ifPresent(box -> {
-                        double share = scale.share(cut.aim().size());
-                        drawing.dimension(new Point(x, y(share, true)), new Point(x, y(share, false)), Role.LINE);
+                        drawing.dimension(upper, lower, Role.LINE);
                         drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE);
                     });
         }

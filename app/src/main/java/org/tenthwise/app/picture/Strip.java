@@ -104,18 +104,18 @@ final class Strip {
         limits();
         surfaces(boxes);
         labels(boxes);
-        new StripLane(picture, drawing, scale, new Box(right, room.top(), room.right(), room.bottom()), top, bottom).draw();
-        scaleWords();
+        new StripLane(picture, drawing, scale, new Box(right, room.top(), room.right(), room.bottom()), top, bottom, scaleWords()).draw();
     }
 
     /** What one tick is; and the letter of the spot on the section that the strip magnifies. */
-    private void scaleWords() {
+    private Box scaleWords() {
         Label letter = Label.of(detail ? SizePicture.DETAIL + " " : "", SizePicture.DETAIL_TEXT, Role.ACCENT).bold();
         Label words = Label.of(picture.said().scale().apply(scale.step().toPlainString()), SMALL_TEXT, Role.INK2);
         double width = drawing.width(letter) + drawing.width(words);
         Box box = drawing.text(letter, new Point(Math.max(0, Math.min(room.left(), room.right() - width)),
                 room.top() + drawing.lettered(11)), Anchor.LEFT);
-        drawing.text(words, new Point(box.right(), room.top() + drawing.lettered(11)), Anchor.LEFT);
+        Box further = drawing.text(words, new Point(box.right(), room.top() + drawing.lettered(11)), Anchor.LEFT);
+        return new Box(box.left(), Math.min(box.top(), further.top()), further.right(), Math.max(box.bottom(), further.bottom()));
     }
 
     private void zone() {

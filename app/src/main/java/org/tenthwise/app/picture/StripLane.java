@@ -23,12 +23,14 @@ final class StripLane {
     private final double top;
     private final double bottom;
 
-    StripLane(SizePicture picture, Drawing drawing, StripScale scale, Box lane, double top, double bottom) {
+    /** @param words what already stands over the strip */
+    StripLane(SizePicture picture, Drawing drawing, StripScale scale, Box lane, double top, double bottom, Box words) {
         this.picture = picture;
         this.drawing = drawing;
         this.scale = scale;
         this.lane = new Box(lane.left() + dimension(drawing), lane.top(), lane.right(), lane.bottom());
-        this.free = new FreeRoom(new Box(lane.left(), top - 2, lane.right(), lane.bottom()));
+        this.free = new FreeRoom(new Box(lane.left(), lane.top(), lane.right(), lane.bottom()));
+        free.take(words.grown(4));
         this.top = top;
         this.bottom = bottom;
     }
@@ -54,13 +56,19 @@ final class StripLane {
             drawing.line(new Point(lane.left() - dimension(drawing), y), new Point(lane.right(), y), Stroke.NEIGHBOUR, Role.ACCENT);
             takeLine(y);
         });
-        limits();
-        picture.judged().ifPresent(this::judged);
-        if (picture.cut().isPresent()) {
-            cut(picture.cut().get());
+        picture.upper().ifPresent(limit -> takeLine(scale.y(limit.size())));
+        picture.lower().ifPresent(limit -> takeLine(scale.y(limit.size())));
+        boolean out = picture.distance().isPresent() && !isInside(picture.judged().orElseThrow(), picture.distance().get().from());
+        if (out) {
+            picture.judged().ifPresent(this::judged);
+            distance();
+            limits();
         } else {
-            picture.distance().filter(distance -> distance.length().signum() > 0).ifPresent(this::distance);
+            limits();
+            picture.judged().ifPresent(this::judged);
+            distance();
         }
+        picture.cut().ifPresent(this::cut);
         beyond();
     }
 
@@ -70,8 +78,6 @@ final class StripLane {
 
     /** On the outer side of its line. */
     private void limits() {
-        picture.upper().ifPresent(limit -> takeLine(scale.y(limit.size())));
-        picture.lower().ifPresent(limit -> takeLine(scale.y(limit.size())));
         picture.upper().ifPresent(limit -> put(sizeLabel(limit.figures(), Role.INK), scale.y(limit.size()), true));
         picture.lower().ifPresent(limit -> put(sizeLabel(limit.figures(), Role.INK), scale.y(limit.size()), false));
     }
@@ -110,6 +116,10 @@ final class StripLane {
         return box;
     }
 
+    private void distance() {
+        picture.distance().filter(distance -> picture.cut().isEmpty() && distance.length().signum() > 0).ifPresent(this::distance);
+    }
+
     private void distance(SizePicture.Distance distance) {
         SizePicture.Sized limit = (distance.from() == Limit.UPPER ? picture.upper() : picture.lower()).orElseThrow();
         double from = scale.clamped(picture.judged().orElseThrow().size());
@@ -121,8 +131,15 @@ final class StripLane {
         Label label = Label.of(distance.figures(), TEXT, Role.INK);
         double height = drawing.height(label) + 6;
         Point middle = new Point(lane.left() + drawing.width(label) / 2, (from + to) / 2);
-        place(drawing.width(label), height, List.of(middle), middle)
+        free.place(drawing.width(label), height, Stream.concat(Stream.of(middle), free.everywhere(drawing.width(label), height, middle)
+                        .filter(place -> isOnOneSide(place.y(), from, height / 2))))
                 .ifPresent(box -> drawing.text(label, new Point(box.left(), box.centreY()), Anchor.LEFT));
+    }
+
+    /** Whether no limit lies between two heights: on the other side of one, a figure would be read as a distance of something else. */
+    private boolean isOnOneSide(double y, double from, double clear) {
+        return Stream.of(picture.lower(), picture.upper()).flatMap(Optional::stream).mapToDouble(limit -> scale.y(limit.size()))
+                .allMatch(line -> y < from ? line < y - clear || line >= from : line > y + clear || line <= from);
     }
 
     /** From the size judged to what the cut makes of it. */

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 
@@ -17,6 +18,8 @@ final class WallSection {
     /** Pixels for the width of the tolerance. */
     private static final double TOLERANCE = 22;
     private static final double SMALL_TEXT = 18;
+    /** From one place for a word in the metal to the next. */
+    private static final double ALONG = 6;
     /** How many depths are dimensioned. */
     private static final int MOST_DEPTHS = 3;
 
@@ -67,11 +70,12 @@ final class WallSection {
         }
         FreeRoom free = new FreeRoom(new Box(left, top, right + 30, bottom));
         SectionLabels labels = new SectionLabels(drawing, free);
+        detail(free);
+        depths.forEach(station -> free.take(new Point(x(station), y(0, false)), new Point(x(station), bottom)));
         angleWords(free);
         places.stations().forEach(station -> dimension(station, labels));
         labels.letter();
         depths();
-        detail();
     }
 
     private double middle() {
@@ -152,11 +156,15 @@ final class WallSection {
         }
     }
 
+    /** In the metal, as far in as nothing else stands there. */
     private void angleWords(FreeRoom free) {
         for (int i = 0; i < places.angles().size(); i++) {
             Label label = Label.of(places.angles().get(i).toPlainString() + "°", SMALL_TEXT, Role.INK).onGround();
-            Point at = new Point(left + 22 + drawing.width(label) / 2, i == 0 ? (top + y(0.7, true)) / 2 : (bottom + y(0.7, false)) / 2);
-            free.take(drawing.text(label, at, Anchor.CENTRE).grown(3));
+            double y = i == 0 ? (top + y(0.7, true)) / 2 : (bottom + y(0.7, false)) / 2;
+            double first = left + 22 + drawing.width(label) / 2;
+            free.place(drawing.width(label) + 8, drawing.height(label) + 6,
+                    DoubleStream.iterate(first, x -> x < right, x -> x + ALONG).mapToObj(x -> new Point(x, y)))
+                    .ifPresent(box -> drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE));
         }
     }
 
@@ -173,9 +181,9 @@ final class WallSection {
         drawing.dimension(new Point(x, upper + 2), new Point(x, lower - 2), decides ? Role.ACCENT : Role.LINE);
         double quarter = half * 0.42;
         first.ifPresent(column -> labels.size(column, new Point(x, middle() - quarter), new Point(x, middle() - quarter * 1.7),
-                new Point(x, middle() - quarter * 0.5)));
+                new Point(x, middle() - quarter * 0.5), new Point(x, middle())));
         second.ifPresent(column -> labels.size(column, new Point(x, middle() + quarter), new Point(x, middle() + quarter * 1.7),
-                new Point(x, middle() + quarter * 0.5)));
+                new Point(x, middle() + quarter * 0.5), new Point(x, middle())));
     }
 
     /** From the mouth to each depth, the nearest one first. */
@@ -198,29 +206,38 @@ final class WallSection {
         }
     }
 
-    /** A ring around the spot of the wall that the strip magnifies. */
-    private void detail() {
+    /** A ring around the spot of the wall that the strip magnifies, which no figure may touch. */
+    private void detail(FreeRoom free) {
         places.stations().forEach(station -> {
             boolean above = station.first().filter(SizePicture.Column::decides).isPresent();
             boolean below = station.second().filter(SizePicture.Column::decides).isPresent();
             if (above || below) {
                 double share = (above ? station.first() : station.second()).flatMap(SizePicture.Column::size)
                         .map(size -> scale.share(size.size())).orElse(0.0);
-                mark(new Point(x(station), y(share, above)), above);
+                mark(new Point(x(station), y(share, above)), above, free);
             }
         });
     }
 
-    private void mark(Point spot, boolean above) {
+    /** Its letter stands over the upper wall, and beside the ring in the lower one. */
+    private void mark(Point spot, boolean above, FreeRoom free) {
         double radius = Math.min(24, thickness * 0.8);
         drawing.circle(spot, radius, Stroke.NEIGHBOUR, Role.ACCENT);
+        free.take(new Shape.Circle(spot, radius));
         Label letter = Label.of(SizePicture.DETAIL, SizePicture.DETAIL_TEXT, Role.ACCENT).bold();
-        Point place = above
-                ? new Point(Math.min(spot.x() + radius + drawing.width(letter), right + 30 - drawing.width(letter)),
-                        top - drawing.height(letter) / 2 - 6)
-                : new Point(right + 6 + drawing.width(letter), (bottom + y(0.7, false)) / 2);
-        Point end = above ? place.plus(-drawing.width(letter) / 2 - 3, 4) : place.plus(-drawing.width(letter) / 2 - 3, 0);
-        drawing.line(spot.towards(end, radius / spot.distanceTo(end)), end, Stroke.NEIGHBOUR, Role.ACCENT);
-        drawing.text(letter, place, Anchor.CENTRE);
+        double width = drawing.width(letter);
+        if (above) {
+            Point place = new Point(Math.min(spot.x() + radius + width, right + 30 - width), top - drawing.height(letter) / 2 - 6);
+            Point end = place.plus(-width / 2 - 3, 4);
+            Point start = spot.towards(end, radius / spot.distanceTo(end));
+            drawing.line(start, end, Stroke.NEIGHBOUR, Role.ACCENT);
+            free.take(start, end);
+            drawing.text(letter, place, Anchor.CENTRE);
+        } else {
+            double aside = radius + width / 2 + 5;
+            double y = (bottom + y(0.7, false)) / 2;
+            free.place(width + 8, drawing.height(letter), List.of(new Point(spot.x() + aside, y), new Point(spot.x() - aside, y)))
+                    .ifPresent(box -> drawing.text(letter.onGround(), new Point(box.centreX(), box.centreY()), Anchor.CENTRE));
+        }
     }
 }

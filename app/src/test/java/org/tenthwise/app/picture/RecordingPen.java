@@ -7,6 +7,9 @@ import java.util.stream.Collectors;
 /** Keeps what is drawn, for tests to look at. */
 public final class RecordingPen implements Pen {
 
+    /** How far a line may reach into the box of a text, whose corners are empty. */
+    private static final double LETTER_ROOM = 1.5;
+
     /** A shape followed or filled; {@code width} nought where filled. */
     public record Drawn(Shape shape, double width, boolean dashed, Role role) {
     }
@@ -18,6 +21,8 @@ public final class RecordingPen implements Pen {
     private final Lettering lettering = new Lettering();
     private final List<Drawn> drawn = new ArrayList<>();
     private final List<Lettered> lettered = new ArrayList<>();
+    /** How many shapes were drawn before each text. */
+    private final List<Integer> before = new ArrayList<>();
 
     /** What drawing {@code picture} in {@code frame} leaves. */
     public static RecordingPen of(Picture picture, Frame frame) {
@@ -38,6 +43,7 @@ public final class RecordingPen implements Pen {
 
     @Override
     public void text(Face face, String text, Point start, double size, Role role) {
+        before.add(drawn.size());
         boolean tails = text.chars().anyMatch(sign -> "gjpqy,;()".indexOf(sign) >= 0);
         lettered.add(new Lettered(text, new Box(start.x(), start.y() - Lettering.CAPITAL * size,
                 start.x() + lettering.width(text, face, size), start.y() + (tails ? Lettering.TAIL * size : 0)), size, role));
@@ -75,6 +81,28 @@ public final class RecordingPen implements Pen {
         }
         drawn.stream().filter(mark -> !frame.box().grown(0.5).holds(mark.shape().bounds()))
                 .forEach(mark -> faults.add("%s leaves the frame".formatted(mark)));
+        faults.addAll(crossed());
         return faults.stream().distinct().collect(Collectors.toList());
+    }
+
+    /** Texts with a line through them: one drawn over them, or one under them that no ground was laid over. */
+    private List<String> crossed() {
+        List<String> faults = new ArrayList<>();
+        for (int i = 0; i < lettered.size(); i++) {
+            Lettered text = lettered.get(i);
+            Box letters = text.box().grown(-LETTER_ROOM);
+            for (int j = 0; j < drawn.size(); j++) {
+                if (Crossing.of(drawn.get(j).shape(), letters) && !isCovered(j, before.get(i), letters)) {
+                    faults.add("\"%s\" is crossed by %s".formatted(text.text(), drawn.get(j)));
+                }
+            }
+        }
+        return faults;
+    }
+
+    private boolean isCovered(int shape, int upTo, Box letters) {
+        boolean filled = drawn.get(shape).width() == 0;
+        return filled && shape < upTo || drawn.subList(Math.min(shape, upTo), upTo).stream()
+                .anyMatch(later -> later.width() == 0 && later.shape() instanceof Shape.Chain && later.shape().bounds().holds(letters));
     }
 }

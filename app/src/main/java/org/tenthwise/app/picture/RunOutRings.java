@@ -1,0 +1,78 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Lays out the ring of each section as large as it can be read, with as much around it as is worth its room. Around each stands the same, so that
+ * what is said at one section is not looked for in vain at the other.
+ */
+final class RunOutRings {
+
+    /** Radius in the middle of the ring, at the line weights of the screen, under which nobody could read it. */
+    private static final double LEGIBLE = 40;
+    /** What stands around the ring may make it smaller down to this share; beyond, it gives way. */
+    private static final double WORTH = 0.8;
+    private static final double SMALLER = 0.96;
+
+    private final List<RunOutPicture> pictures;
+    private final List<Drawing> rooms;
+
+    /** @param rooms one for each of the pictures */
+    RunOutRings(List<RunOutPicture> pictures, List<Drawing> rooms) {
+        this.pictures = pictures;
+        this.rooms = rooms;
+    }
+
+    void draw() {
+        List<Map<RunOutPicture.Around, Double>> rings = IntStream.range(0, pictures.size()).mapToObj(this::worthTheirRoom).toList();
+        Stream.of(RunOutPicture.Around.values()).filter(around -> rings.stream().allMatch(ring -> ring.containsKey(around))).findFirst()
+                .ifPresentOrElse(around -> draw(rooms, around, rings.stream().map(ring -> ring.get(around)).toList()), this::underWords);
+    }
+
+    private void draw(List<Drawing> where, RunOutPicture.Around around, List<Double> middles) {
+        for (int i = 0; i < pictures.size(); i++) {
+            new RunOutRing(pictures.get(i), where.get(i), around, middles.get(i)).draw();
+        }
+    }
+
+    /** With each choice of what stands around it, the middle radius of the ring. */
+    private Map<RunOutPicture.Around, Double> worthTheirRoom(int which) {
+        Map<RunOutPicture.Around, Double> rings = new EnumMap<>(RunOutPicture.Around.class);
+        Stream.of(RunOutPicture.Around.values()).filter(around -> around.figures)
+                .forEach(around -> largest(which, rooms.get(which), around).ifPresent(middle -> rings.put(around, middle)));
+        double greatest = rings.values().stream().max(Double::compare).orElse(0.0);
+        rings.values().removeIf(middle -> middle < WORTH * greatest);
+        return rings;
+    }
+
+    /** The words first, and rings under them where there is room for every one. */
+    private void underWords() {
+        List<RunOutWords> words = IntStream.range(0, pictures.size()).mapToObj(i -> new RunOutWords(pictures.get(i), rooms.get(i))).toList();
+        int kinds = words.stream().mapToInt(RunOutWords::fitting).min().orElse(0);
+        List<Drawing> rest = new ArrayList<>();
+        List<Double> middles = new ArrayList<>();
+        for (int i = 0; i < pictures.size(); i++) {
+            Frame whole = rooms.get(i).frame();
+            double below = words.get(i).draw(kinds);
+            rest.add(rooms.get(i).inset(new Point(0, below),
+                    new Frame(whole.width(), Math.max(0, whole.height() - below), whole.textScale(), whole.lineScale(), whole.ground())));
+            largest(i, rest.get(i), RunOutPicture.Around.NO_WORDS).ifPresent(middles::add);
+        }
+        if (middles.size() == pictures.size()) {
+            draw(rest, RunOutPicture.Around.NO_WORDS, middles);
+        }
+    }
+
+    private Optional<Double> largest(int which, Drawing room, RunOutPicture.Around around) {
+        RunOutPicture picture = pictures.get(which);
+        double legible = LEGIBLE * room.frame().lineScale();
+        return Stream.iterate(RunOutRing.largest(picture, room, around), middle -> middle >= legible, middle -> middle * SMALLER)
+                .filter(middle -> new RunOutRing(picture, room.rehearsal(), around, middle).draw()).findFirst();
+    }
+}

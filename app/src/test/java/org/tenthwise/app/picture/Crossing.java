@@ -1,0 +1,61 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether a line runs through a box. */
+final class Crossing {
+
+    private static final int CHORDS = 72;
+
+    private Crossing() {
+    }
+
+    static boolean of(Shape shape, Box box) {
+        List<Point> points = points(shape);
+        for (int i = 1; i < points.size(); i++) {
+            if (of(points.get(i - 1), points.get(i), box)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static List<Point> points(Shape shape) {
+        if (shape instanceof Shape.Chain chain) {
+            List<Point> points = new ArrayList<>(chain.points());
+            if (chain.closed()) {
+                points.add(points.get(0));
+            }
+            return points;
+        }
+        return shape instanceof Shape.Arc arc ? round(arc.centre(), arc.radius(), arc.from(), arc.sweep())
+                : round(((Shape.Circle) shape).centre(), ((Shape.Circle) shape).radius(), 0, 360);
+    }
+
+    private static List<Point> round(Point centre, double radius, double from, double sweep) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i <= CHORDS; i++) {
+            double angle = Math.toRadians(from + sweep * i / CHORDS);
+            points.add(centre.plus(radius * Math.sin(angle), -radius * Math.cos(angle)));
+        }
+        return points;
+    }
+
+    /** The part of the line between the left and the right edge that is also between the upper and the lower one. */
+    private static boolean of(Point from, Point to, Box box) {
+        double[] part = {0, 1};
+        return cut(part, from.x(), to.x(), box.left(), box.right()) && cut(part, from.y(), to.y(), box.top(), box.bottom());
+    }
+
+    private static boolean cut(double[] part, double from, double to, double least, double most) {
+        if (from == to) {
+            return from > least && from < most;
+        }
+        double one = (least - from) / (to - from);
+        double other = (most - from) / (to - from);
+        part[0] = Math.max(part[0], Math.min(one, other));
+        part[1] = Math.min(part[1], Math.max(one, other));
+        return part[0] < part[1];
+    }
+}
