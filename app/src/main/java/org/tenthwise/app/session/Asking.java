@@ -22,7 +22,7 @@ final class Asking {
         Optional<Asked> temperature = Thermometer.asked(sheet.line(step.number()), sheet.run())
                 .filter(wanted -> reading.isEmpty() || !way.readingsFirst(pass));
         Optional<Question> question = step.check().questions().stream().filter(q -> pass.answer(q).isEmpty()).findFirst();
-        Optional<Asked> register = CutVerbs.asked(sheet.line(step.number()), sheet.run());
+        Optional<Asked> register = MachineAtHand.asked(sheet.line(step.number()), sheet.run());
         if (register.isPresent()) {
             return register.get();
         }

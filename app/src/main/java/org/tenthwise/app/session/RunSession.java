@@ -38,7 +38,7 @@ public final class RunSession {
     private final RunBook book;
     private final GaugeAtHand gauge;
     private final GaugeVerbs gaugeVerbs;
-    private final CutVerbs cut;
+    private final MachineAtHand machine;
     private final Gate gate;
     private final Plan plan;
     private final WayOfReading way = new WayOfReading();
@@ -49,7 +49,7 @@ public final class RunSession {
         this.book = new RunBook(ledger, clock, plan, entries);
         this.gauge = new GaugeAtHand(book, rack);
         this.gaugeVerbs = new GaugeVerbs(this, book, gauge);
-        this.cut = new CutVerbs(book);
+        this.machine = new MachineAtHand(book);
         this.gate = new Gate(plan);
         this.plan = plan;
         this.inHand = Whereabouts.whereItStopped(book.sheet());
@@ -235,7 +235,7 @@ public final class RunSession {
     /** Begins a new pass: the readings so far stay in the record, and the step is measured anew. */
     public Reply again(Event.PassBegun.Why why) throws CouldNotSave {
         Optional<Objection> against = shut().or(() -> Gate.again(pass(), why))
-                .or(() -> CutVerbs.cutting(finding(), pass()).filter(unread -> why == Event.PassBegun.Why.CUT));
+                .or(() -> CutGate.cutting(finding(), pass()).filter(unread -> why == Event.PassBegun.Why.CUT));
         if (against.isPresent()) {
             return Reply.refused(state(), against.get());
         }
@@ -245,7 +245,7 @@ public final class RunSession {
 
     /** Signs for a cut on what is read so far; it lapses with any change of the step. */
     public Reply cutOnThese(String reason) throws CouldNotSave {
-        Optional<Objection> against = shut().or(() -> CutVerbs.onThese(finding(), pass())).or(() -> Signing.inReason(reason));
+        Optional<Objection> against = shut().or(() -> CutGate.onThese(finding(), pass())).or(() -> Signing.inReason(reason));
         return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.CutOnThese(inHand.number(), reason.strip()));
     }
 
@@ -254,7 +254,7 @@ public final class RunSession {
         if (sheet().run().closed().isPresent()) {
             return refuse(Objection.Kind.CLOSED);
         }
-        cut.machine(register, usual);
+        machine.tell(register, usual);
         return Reply.taken(state());
     }
 

@@ -52,12 +52,12 @@ public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> set
 
     /** Whether a cut may be taken: everything of the pass is read and settled, or someone signed for it. */
     public boolean mayCut() {
-        return mayBeginPass() && CutVerbs.cutting(line().finding(), pass()).isEmpty();
+        return mayBeginPass() && CutGate.cutting(line().finding(), pass()).isEmpty();
     }
 
     /** Whether someone may sign for a cut on what is read so far. */
     public boolean mayCutOnThese() {
-        return mayBeginPass() && CutVerbs.onThese(line().finding(), pass()).isEmpty();
+        return mayBeginPass() && CutGate.onThese(line().finding(), pass()).isEmpty();
     }
 
     /** Whether temperatures are needed that can still be taken before the readings or after them, as one likes. */

@@ -8,35 +8,19 @@ import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.verdict.Standing;
 
-/** When the work may be cut again, and what must be known of the machine for it. */
-final class CutVerbs {
+/** The machine of a run: how its register counts and what is usually aimed at on it. */
+final class MachineAtHand {
 
     private final RunBook book;
 
-    CutVerbs(RunBook book) {
+    MachineAtHand(RunBook book) {
         this.book = book;
-    }
-
-    /** Against a cut before everything of a size is read and settled, unless someone signed for it. */
-    static Optional<Objection> cutting(Finding finding, Run.Pass pass) {
-        return isCut(finding) && finding.missing() > 0 && pass.onThese().isEmpty()
-                ? Optional.of(Objection.of(Objection.Kind.PLACES_UNREAD)) : Optional.empty();
-    }
-
-    /** Against signing for a cut on what is read so far: where nothing is, or everything, where it was done, or it is past size. */
-    static Optional<Objection> onThese(Finding finding, Run.Pass pass) {
-        boolean wanted = isCut(finding) && finding.missing() > 0 && !pass.standing().isEmpty() && pass.onThese().isEmpty()
-                && finding.verdict().standing() != Standing.FAIL;
-        return wanted ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
     }
 
     /** How the register of the machine counts, once a cut is offered that goes into it, and nobody said; not where it was signed for as it is. */
@@ -50,7 +34,7 @@ final class CutVerbs {
      * Keeps what is said of the machine in the run, and for the shop; what both know already is kept once. A register counts one way:
      * where another open run on the machine has it the other way round, that is put right there too, or its next cut is twice what it should be.
      */
-    void machine(Register register, Aim.ByLimits usual) throws CouldNotSave {
+    void tell(Register register, Aim.ByLimits usual) throws CouldNotSave {
         Event.MachineKnown known = new Event.MachineKnown(book.run().begun().machine(), register, usual);
         List<NewEntry> added = new ArrayList<>();
         if (!book.run().machineKnown().equals(Optional.of(known))) {
@@ -72,9 +56,5 @@ final class CutVerbs {
                 .map(id -> new Run(book.kept().entries(id)))
                 .filter(run -> run.closed().isEmpty() && run.begun().machine().equals(known.machine()))
                 .filter(run -> run.register().filter(counts -> counts != known.register()).isPresent());
-    }
-
-    private static boolean isCut(Finding finding) {
-        return finding.step().check() instanceof Check.OfSize;
     }
 }
