@@ -186,24 +186,38 @@ final class WallSection {
                 new Point(x, middle() + quarter * 0.5), new Point(x, middle())));
     }
 
-    /** From the mouth to each depth, the nearest one first. */
+    /** From the mouth to each depth, the nearest one first, every figure beside the lines that go on to the next. */
     private void depths() {
-        double level = bottom + drawing.lettered(22);
-        for (SectionPlaces.Station station : depths) {
-            double x = x(station);
-            double mouth = right;
-            drawing.line(new Point(x, y(0, false)), new Point(x, level + 8), Stroke.THIN, Role.LINE);
-            drawing.line(new Point(mouth, bottom), new Point(mouth, level + 8), Stroke.THIN, Role.LINE);
-            drawing.dimension(new Point(x, level), new Point(mouth, level), Role.LINE);
-            Label label = Label.of(station.depth().orElseThrow().figures(), SMALL_TEXT, Role.INK).onGround();
-            boolean inside = mouth - x > drawing.width(label) + 40;
-            if (inside) {
-                drawing.text(label, new Point((x + mouth) / 2, level), Anchor.CENTRE);
-            } else {
-                drawing.text(label, new Point(x - 30, level), Anchor.RIGHT);
-            }
-            level += drawing.lettered(34);
+        if (depths.isEmpty()) {
+            return;
         }
+        double apart = drawing.lettered(34);
+        double first = bottom + drawing.lettered(22);
+        FreeRoom free = new FreeRoom(new Box(left - 4, bottom, right + 34, first + apart * depths.size()));
+        for (int i = 0; i < depths.size(); i++) {
+            Point end = new Point(x(depths.get(i)), first + apart * i + 8);
+            drawing.line(new Point(end.x(), y(0, false)), end, Stroke.THIN, Role.LINE);
+            free.take(new Point(end.x(), bottom), end);
+        }
+        Point mouthEnd = new Point(right, first + apart * (depths.size() - 1) + 8);
+        drawing.line(new Point(right, bottom), mouthEnd, Stroke.THIN, Role.LINE);
+        free.take(new Point(right, bottom), mouthEnd);
+        for (int i = 0; i < depths.size(); i++) {
+            depth(depths.get(i), first + apart * i, free);
+        }
+    }
+
+    private void depth(SectionPlaces.Station station, double level, FreeRoom free) {
+        double x = x(station);
+        List<Point> line = drawing.dimension(new Point(x, level), new Point(right, level), Role.LINE).points();
+        Label label = Label.of(station.depth().orElseThrow().figures(), SMALL_TEXT, Role.INK).onGround();
+        double width = drawing.width(label) + 6;
+        Point between = new Point((x + right) / 2, level);
+        Point before = new Point(line.get(0).x() - width / 2 - 4, level);
+        Point behind = new Point(line.get(1).x() + width / 2 + 4, level);
+        boolean fits = right - x > width + 34;
+        free.place(width, drawing.height(label), fits ? List.of(between) : List.of(before, behind, before.plus(-24, 0), between))
+                .ifPresent(box -> drawing.text(label, new Point(box.centreX(), level), Anchor.CENTRE));
     }
 
     /** A ring around the spot of the wall that the strip magnifies, which no figure may touch. */

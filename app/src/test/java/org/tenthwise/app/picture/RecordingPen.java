@@ -9,6 +9,8 @@ public final class RecordingPen implements Pen {
 
     /** How far a line may reach into the box of a text, whose corners are empty. */
     private static final double LETTER_ROOM = 1.5;
+    /** How far a line that strikes a text out reaches past it. */
+    private static final double STRIKE = 2.5;
 
     /** A shape followed or filled; {@code width} nought where filled. */
     public record Drawn(Shape shape, double width, boolean dashed, Role role) {
@@ -85,19 +87,24 @@ public final class RecordingPen implements Pen {
         return faults.stream().distinct().collect(Collectors.toList());
     }
 
-    /** Texts with a line through them: one drawn over them, or one under them that no ground was laid over. */
+    /** Texts with a line through them: one drawn over them, or one under them that no ground was laid over. A text struck out is meant so. */
     private List<String> crossed() {
         List<String> faults = new ArrayList<>();
         for (int i = 0; i < lettered.size(); i++) {
             Lettered text = lettered.get(i);
             Box letters = text.box().grown(-LETTER_ROOM);
             for (int j = 0; j < drawn.size(); j++) {
-                if (Crossing.of(drawn.get(j).shape(), letters) && !isCovered(j, before.get(i), letters)) {
+                if (Crossing.of(drawn.get(j).shape(), letters) && !isCovered(j, before.get(i), letters) && !isStrike(drawn.get(j).shape(), text.box())) {
                     faults.add("\"%s\" is crossed by %s".formatted(text.text(), drawn.get(j)));
                 }
             }
         }
         return faults;
+    }
+
+    /** Whether a line lies along a text and ends with it at both sides. */
+    private static boolean isStrike(Shape shape, Box text) {
+        return shape.bounds().height() == 0 && Math.abs(shape.bounds().left() - text.left()) <= STRIKE && Math.abs(shape.bounds().right() - text.right()) <= STRIKE;
     }
 
     private boolean isCovered(int shape, int upTo, Box letters) {
