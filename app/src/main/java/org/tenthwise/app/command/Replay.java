@@ -50,7 +50,7 @@ final class Replay {
         List<Event> events = sample.events();
         for (int i = 0; i < events.size(); i++) {
             Event event = events.get(i);
-            int next = stepOf(event);
+            int next = event.at().orElse(NONE);
             if (next != NONE && next != step) {
                 step = next;
                 session.goTo(next);
@@ -188,33 +188,5 @@ final class Replay {
     private CouldNotRun refused(String why) {
         return new CouldNotRun("Check %d: %s What was taken before it is kept as run %s. Put the readings file right.".formatted(
                 step, why, session.id()));
-    }
-
-    private static int stepOf(Event event) {
-        if (event instanceof Event.GaugeSet set) {
-            return set.step();
-        }
-        if (event instanceof Event.ReadingTaken taken) {
-            return taken.step();
-        }
-        if (event instanceof Event.TemperatureTaken taken) {
-            return taken.step();
-        }
-        if (event instanceof Event.Answered answered) {
-            return answered.step();
-        }
-        if (event instanceof Event.PassBegun pass) {
-            return pass.step();
-        }
-        if (event instanceof Event.CutOnThese signed) {
-            return signed.step();
-        }
-        if (event instanceof Event.DoubtFlagged doubt) {
-            return doubt.step();
-        }
-        if (event instanceof Event.NoteMade note) {
-            return note.step();
-        }
-        return event instanceof Event.Disposed disposed ? disposed.step() : NONE;
     }
 }

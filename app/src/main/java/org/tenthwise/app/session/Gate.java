@@ -129,9 +129,8 @@ final class Gate {
         if (gone) {
             return Optional.of(Objection.of(Objection.Kind.ALREADY_STRUCK));
         }
-        boolean strikable = run.entries().stream().anyMatch(e -> e.seq() == entry && (e.event() instanceof Event.ReadingTaken
-                || e.event() instanceof Event.TemperatureTaken || e.event() instanceof Event.Answered
-                || e.event() instanceof Event.GaugeSet));
+        boolean strikable = run.entries().stream().anyMatch(e -> e.seq() == entry
+                && (e.event() instanceof Event.Taken || e.event() instanceof Event.GaugeSet));
         return strikable ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
     }
 

@@ -7,7 +7,6 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
-import org.tenthwise.model.run.Event;
 
 /** Where in the plan a run is, as its entries tell: nothing about it is kept anywhere else. */
 final class Whereabouts {
@@ -17,8 +16,8 @@ final class Whereabouts {
 
     /** The step of the last thing done, or what follows it once it is settled. */
     static Step whereItStopped(Sheet sheet) {
-        Optional<Step> last = sheet.run().entries().stream().map(Entry::event).map(Whereabouts::stepOf)
-                .flatMap(Optional::stream).reduce((earlier, later) -> later).map(sheet.plan()::step);
+        Optional<Step> last = sheet.run().entries().stream().map(Entry::event)
+                .flatMap(event -> event.at().stream()).reduce((earlier, later) -> later).map(sheet.plan()::step);
         return last.filter(step -> !sheet.line(step.number()).settled()).or(sheet::firstOpen).or(() -> last)
                 .orElse(sheet.plan().steps().get(0));
     }
@@ -29,24 +28,5 @@ final class Whereabouts {
         List<Line> lines = sheet.lines();
         return Stream.concat(lines.stream().skip(at + 1L), lines.stream().limit(at))
                 .filter(line -> !line.settled() && !line.held()).map(Line::step).findFirst();
-    }
-
-    private static Optional<Integer> stepOf(Event event) {
-        if (event instanceof Event.ReadingTaken taken) {
-            return Optional.of(taken.step());
-        }
-        if (event instanceof Event.TemperatureTaken taken) {
-            return Optional.of(taken.step());
-        }
-        if (event instanceof Event.Answered answered) {
-            return Optional.of(answered.step());
-        }
-        if (event instanceof Event.GaugeSet set) {
-            return Optional.of(set.step());
-        }
-        if (event instanceof Event.GaugeChosen chosen) {
-            return Optional.of(chosen.step());
-        }
-        return event instanceof Event.PassBegun pass ? Optional.of(pass.step()) : Optional.empty();
     }
 }

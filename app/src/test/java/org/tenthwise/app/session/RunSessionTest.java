@@ -237,6 +237,18 @@ class RunSessionTest {
     }
 
     @Test
+    void openedAgainItGoesOnWhereSomethingWasSignedLastThoughAnotherStepWasReadLast() throws Exception {
+        setUp();
+        session.goTo(OUTSIDE);
+        session.enter("47.700");
+        session.goTo(6);
+        session.answer(Answer.NO);
+        session.goTo(OUTSIDE);
+        assertTrue(session.dispose(Disposition.REWORK, "Sleeve, then turn to size", "Inspector 1", "").objection().isEmpty());
+        assertEquals(OUTSIDE, shop.open(session.id()).state().inHand().number());
+    }
+
+    @Test
     void aSetUpCarriedOnOpensTheHoldPointAndIsNeitherConcededNorScrapped() throws Exception {
         for (int step : List.of(1, 2, 3)) {
             session.goTo(step);

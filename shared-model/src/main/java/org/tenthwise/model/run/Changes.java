@@ -21,26 +21,14 @@ final class Changes {
     /** Absent where the entry changes no finding. */
     Optional<Integer> step(Entry entry) {
         if (entry.event() instanceof Event.StruckOut out) {
-            return Optional.ofNullable(bySeq.get(out.entry())).flatMap(Changes::struck);
+            return Optional.ofNullable(bySeq.get(out.entry())).map(Entry::event)
+                    .filter(gone -> gone instanceof Event.Taken || gone instanceof Event.GaugeSet).flatMap(Event::at);
         }
-        if (entry.event() instanceof Event.PassBegun pass) {
-            return Optional.of(pass.step());
-        }
-        return entry.event() instanceof Event.Disposed disposed && disposed.disposition().changesTheWork()
-                ? Optional.of(disposed.step()) : taken(entry.event());
+        return Optional.of(entry.event()).filter(Changes::changes).flatMap(Event::at);
     }
 
-    private static Optional<Integer> struck(Entry gone) {
-        return gone.event() instanceof Event.GaugeSet set ? Optional.of(set.step()) : taken(gone.event());
-    }
-
-    private static Optional<Integer> taken(Event event) {
-        if (event instanceof Event.ReadingTaken taken) {
-            return Optional.of(taken.step());
-        }
-        if (event instanceof Event.TemperatureTaken taken) {
-            return Optional.of(taken.step());
-        }
-        return event instanceof Event.Answered answered ? Optional.of(answered.step()) : Optional.empty();
+    private static boolean changes(Event event) {
+        return event instanceof Event.Taken || event instanceof Event.PassBegun
+                || event instanceof Event.Disposed disposed && disposed.disposition().changesTheWork();
     }
 }

@@ -16,6 +16,26 @@ import org.tenthwise.model.quantity.Written;
 /** What can happen in a run. A correction is one more event; none is ever changed or taken away. */
 public sealed interface Event {
 
+    /** The step it happened at; absent for what happened to the whole run or to the shop. */
+    default Optional<Integer> at() {
+        return Optional.empty();
+    }
+
+    /** What happens at a step, or, with step 0, is said of the whole run. */
+    sealed interface AtStep extends Event {
+
+        int step();
+
+        @Override
+        default Optional<Integer> at() {
+            return Optional.of(step()).filter(number -> number != 0);
+        }
+    }
+
+    /** What is found out at a step, of the pass in hand. */
+    sealed interface Taken extends AtStep {
+    }
+
     /**
      * A run was begun on a part; the plan in force is kept with it.
      *
@@ -52,7 +72,7 @@ public sealed interface Event {
      * Someone takes it upon himself to cut on what is read so far, though places or temperatures of the pass are missing. It
      * holds until anything of the step changes.
      */
-    record CutOnThese(int step, String reason) implements Event {
+    record CutOnThese(int step, String reason) implements AtStep {
 
         public CutOnThese {
             if (reason.isBlank()) {
@@ -66,7 +86,7 @@ public sealed interface Event {
      *
      * @param reference mark of its master or of its wires; absent where they go by their nominal size
      */
-    record GaugeChosen(int step, String mark, Optional<String> reference) implements Event {
+    record GaugeChosen(int step, String mark, Optional<String> reference) implements AtStep {
 
         public GaugeChosen {
             if (mark.isBlank()) {
@@ -76,18 +96,18 @@ public sealed interface Event {
     }
 
     /** The gauge of a step was set. */
-    record GaugeSet(int step, Setting setting) implements Event {
+    record GaugeSet(int step, Setting setting) implements AtStep {
     }
 
     /** A reading as typed, of the pass in hand. */
-    record ReadingTaken(int step, String slot, Written typed) implements Event {
+    record ReadingTaken(int step, String slot, Written typed) implements Taken {
     }
 
     /**
      * A temperature as read, of the pass in hand: one for all its readings. A later one of the same body in the same pass
      * takes its place.
      */
-    record TemperatureTaken(int step, Body of, Degrees read) implements Event {
+    record TemperatureTaken(int step, Body of, Degrees read) implements Taken {
     }
 
     /**
@@ -98,11 +118,11 @@ public sealed interface Event {
     }
 
     /** A question was answered. A later answer to the same question in the same pass takes its place. */
-    record Answered(int step, Question question, Answer answer) implements Event {
+    record Answered(int step, Question question, Answer answer) implements Taken {
     }
 
     /** The work was cut, moved or mended and is measured anew; the readings so far stay as an earlier pass. */
-    record PassBegun(int step, Why why) implements Event {
+    record PassBegun(int step, Why why) implements AtStep {
 
         public PassBegun {
             if (!why.isSaid()) {
@@ -128,10 +148,10 @@ public sealed interface Event {
     }
 
     /** Something looked doubtful; step 0 for the whole run. */
-    record DoubtFlagged(int step, String words) implements Event {
+    record DoubtFlagged(int step, String words) implements AtStep {
     }
 
-    record NoteMade(int step, String words) implements Event {
+    record NoteMade(int step, String words) implements AtStep {
     }
 
     /**
@@ -140,7 +160,7 @@ public sealed interface Event {
      * @param document number of the concession, of the approval or of the nonconformance, or the words said in its place; absent where
      *                 none was given
      */
-    record Disposed(int step, Disposition disposition, String reason, String signedBy, Optional<String> document) implements Event {
+    record Disposed(int step, Disposition disposition, String reason, String signedBy, Optional<String> document) implements AtStep {
 
         public Disposed {
             if (document.filter(String::isBlank).isPresent()) {

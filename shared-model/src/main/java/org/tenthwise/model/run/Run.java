@@ -263,9 +263,7 @@ public record Run(List<Entry> entries) {
 
     /** Whether {@code person} read anything in this run. */
     public boolean wasReadBy(String person) {
-        return entries.stream().filter(entry -> entry.event() instanceof Event.ReadingTaken
-                || entry.event() instanceof Event.TemperatureTaken || entry.event() instanceof Event.Answered)
-                .anyMatch(entry -> Person.isSame(entry.by(), person));
+        return entries.stream().anyMatch(entry -> entry.event() instanceof Event.Taken && Person.isSame(entry.by(), person));
     }
 
     /** Who has the run in hand: who began it, or the last it was handed over to. */

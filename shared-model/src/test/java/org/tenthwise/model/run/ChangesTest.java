@@ -6,7 +6,6 @@ import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -65,8 +64,12 @@ class ChangesTest {
 
     @Test
     void everyKindOfEventIsAmongThem() {
-        assertEquals(Set.of(Event.class.getPermittedSubclasses()), Stream.concat(thoseThatDo().stream(), thoseThatDoNot().stream())
+        assertEquals(kinds(Event.class).collect(Collectors.toSet()), Stream.concat(thoseThatDo().stream(), thoseThatDoNot().stream())
                 .map(Object::getClass).collect(Collectors.toSet()));
+    }
+
+    private static Stream<Class<?>> kinds(Class<?> of) {
+        return of.isSealed() ? Stream.of(of.getPermittedSubclasses()).flatMap(ChangesTest::kinds) : Stream.of(of);
     }
 
     private static Optional<Integer> changed(Event event) {
