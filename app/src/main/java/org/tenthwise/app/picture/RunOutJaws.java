@@ -57,12 +57,12 @@ final class RunOutJaws {
     }
 
     /**
-     * @param inWords whether moves are said beside their jaws
-     * @return whether every move found room for its words
+     * @param around which moves are said beside their jaws
+     * @return whether every one of them found room for its words
      */
-    boolean draw(boolean inWords) {
+    boolean draw(RunOutPicture.Around around) {
         jaws.forEach(this::jaw);
-        jaws.stream().filter(jaw -> inWords && !jaw.words().isEmpty()).forEach(this::move);
+        jaws.stream().filter(jaw -> around.figures && !jaw.words().isEmpty() && (around.loosening || jaw.in().signum() > 0)).forEach(this::move);
         return complete;
     }
 

@@ -86,19 +86,24 @@ public record RunOutPicture(Sized limit, Optional<Sized> movement, List<Reading>
 
     /** What stands around the ring, from everything to what cannot be left out. */
     enum Around {
-        ALL(true, true, true, true), NO_TABLE(false, true, true, true), NO_NOTES(false, false, true, true), LEAST(false, false, false, true),
+        ALL(true, true, true, true, true), NO_TABLE(false, true, true, true, true), NO_NOTES(false, false, true, true, true),
+        LEAST(false, false, false, true, true),
+        /** Nothing at the jaws that are only loosened: the advice beside the picture says which. */
+        NO_LOOSENING(false, false, false, false, true),
         /** The words stand over the ring, and none round it. */
-        NO_WORDS(false, false, false, false);
+        NO_WORDS(false, false, false, false, false);
 
         final boolean table;
         final boolean notes;
         final boolean offCentre;
+        final boolean loosening;
         final boolean figures;
 
-        Around(boolean table, boolean notes, boolean offCentre, boolean figures) {
+        Around(boolean table, boolean notes, boolean offCentre, boolean loosening, boolean figures) {
             this.table = table;
             this.notes = notes;
             this.offCentre = offCentre;
+            this.loosening = loosening;
             this.figures = figures;
         }
     }

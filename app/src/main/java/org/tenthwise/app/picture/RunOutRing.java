@@ -82,7 +82,7 @@ final class RunOutRing {
             room.take(table.box().grown(4));
             table.draw();
         }
-        complete &= new RunOutJaws(RunOutMarks.gripping(picture), drawing, room, centre, reach).draw(around.figures);
+        complete &= new RunOutJaws(RunOutMarks.gripping(picture), drawing, room, centre, reach).draw(around);
         complete &= new RunOutMarks(picture, drawing, room, centre, reach, inner()).draw(around);
         if (around.figures) {
             figures();

@@ -46,7 +46,7 @@ final class RunOutRings {
         Map<RunOutPicture.Around, Double> rings = new EnumMap<>(RunOutPicture.Around.class);
         Stream.of(RunOutPicture.Around.values()).filter(around -> around.figures)
                 .forEach(around -> largest(which, rooms.get(which), around).ifPresent(middle -> rings.put(around, middle)));
-        double greatest = rings.values().stream().max(Double::compare).orElse(0.0);
+        double greatest = rings.entrySet().stream().filter(ring -> ring.getKey().loosening).map(Map.Entry::getValue).max(Double::compare).orElse(0.0);
         rings.values().removeIf(middle -> middle < WORTH * greatest);
         return rings;
     }

@@ -95,6 +95,16 @@ class RunOutPictureTest {
         assertTrue(Sheets.inked(sheets.save("run-out-sections-" + size, picture, frame, Palette.NIGHT)) > 1000);
     }
 
+    /** Two lines of moves and three of remarks leave this much over them: the rings are needed most there. */
+    @Test
+    void besideTheWholeAdviceBothRingsAreDrawnWithTheJawsThatGoIn() {
+        Frame besideAdvice = Frame.screen(652, 245, 1);
+        RecordingPen pen = RecordingPen.of(RunOutScenes.sections(), besideAdvice);
+        assertEquals(2, pen.drawnIn(Role.ZONE).size());
+        assertTrue(pen.texts().containsAll(List.of("in 0.018", "in 0.006", "mallet 0.062")), pen.texts()::toString);
+        assertEquals(List.of(), pen.faults(besideAdvice));
+    }
+
     /** Outer limit circle and the jaws above and under it fill the height; the readings stand beside them. */
     @Test
     void onTheRunScreenTheRingTakesNearlyTheWholeHeight() {
