@@ -74,7 +74,7 @@ final class VerifyKept implements Callable<Integer> {
     }
 
     private int say(RecordCheck.Result record, List<StoredEntry> entries) {
-        int exit = say(record.found(), entries);
+        int exit = record.compared() || !record.found().whole() ? say(record.found(), entries) : sayNotCompared(record.found(), entries);
         if (record.found().whole() && head.isEmpty()) {
             spec.commandLine().getOut().println("Its run head is %s after %d entries. It is complete if the printed record has the same; --head HASH compares them."
                     .formatted(record.head().hash(), record.head().place()));
@@ -82,11 +82,27 @@ final class VerifyKept implements Callable<Integer> {
         return exit;
     }
 
+    /** The entries prove themselves; of what the record says they come to nothing is said, for good or ill. */
+    private int sayNotCompared(Verification found, List<StoredEntry> entries) {
+        PrintWriter to = spec.commandLine().getOut();
+        to.println("%s has an older form: every entry in it is as it was written, and none is missing before the last: %d entries, the last with hash %s."
+                .formatted(path, found.entries(), found.head().hash()));
+        to.println("What it says they come to was not compared with them. Export the run again from its store to have that compared.");
+        Optional<String> place = sayPlace(entries);
+        return head.isEmpty() || place.isPresent() ? Exit.COULD_NOT : Exit.NOT_WELL;
+    }
+
+    /** Where the hash was found; absent where it was not, or none was asked for. */
+    private Optional<String> sayPlace(List<StoredEntry> entries) {
+        Optional<String> place = head.flatMap(hash -> new HeadSearch(entries).find(hash));
+        head.ifPresent(hash -> spec.commandLine().getOut().println(place.orElse("No entry in it has the hash %s: entries were cut off or changed since, or "
+                .formatted(hash) + "the hash is of another store.")));
+        return place;
+    }
+
     /** @param entries to look for the hash in */
     private int say(Verification found, List<StoredEntry> entries) {
         PrintWriter to = spec.commandLine().getOut();
-        Optional<String> place = head.flatMap(hash -> new HeadSearch(entries).find(hash));
-        boolean cannotTell = found.mayLackItsLast() && place.isEmpty();
         to.println(found.fault().map(fault -> "%s is not whole. %s".formatted(path, fault.why()))
                 .orElseGet(() -> (found.mayLackItsLast()
                         ? "%s: every entry in it is as it was written: %d entries, the last with hash %s."
@@ -98,8 +114,8 @@ final class VerifyKept implements Callable<Integer> {
         }
         found.madeByNewer().ifPresent(which -> to.println("It holds %s: it was made by a newer release.".formatted(which)));
         found.remarks().forEach(to::println);
-        head.ifPresent(hash -> to.println(place.orElse("No entry in it has the hash %s: entries were cut off or changed since, or "
-                .formatted(hash) + "the hash is of another store.")));
+        Optional<String> place = sayPlace(entries);
+        boolean cannotTell = found.mayLackItsLast() && place.isEmpty();
         return found.whole() && !cannotTell && (head.isEmpty() || place.isPresent()) ? Exit.WELL : Exit.NOT_WELL;
     }
 }

@@ -46,9 +46,16 @@ public final class RecordCheck {
     /**
      * What a record was found to be.
      *
-     * @param head of the run up to the entry up to which all is well: to be compared with the one printed
+     * @param found    of its entries; where it is compared, of all it says
+     * @param head     of the run up to the entry up to which all is well: to be compared with the one printed
+     * @param compared whether what it says its entries come to was set beside them; never for one of the second form, which
+     *                 called what a gauge was set on a correction
      */
-    public record Result(Verification found, RunHead head) {
+    public record Result(Verification found, RunHead head, boolean compared) {
+
+        private Result(Verification found, RunHead head) {
+            this(found, head, true);
+        }
     }
 
     /** @throws IOException if the stream cannot be read; whatever is wrong with what it holds is in the result */
@@ -84,12 +91,11 @@ public final class RecordCheck {
             }
             good = entry.asHead();
         }
-        Optional<Fault> untied = chain.tied() ? Optional.empty() : because("Its last entry does not say what came before it, so an entry "
-                + "may have been left out. Open its store with this release and export the run again.");
-        Optional<Fault> fault = untied.isPresent() ? untied : second ? because("It has the second form of a record: its entries are whole, but it calls "
-                + "what a gauge was set on a correction, and what it says they come to was not compared. Export the run again from its store.")
-                : meaning(record, entries);
-        return new Result(new Verification(entries.size(), good, fault), chain.head());
+        if (!chain.tied()) {
+            return new Result(new Verification(entries.size(), good, because("Its last entry does not say what came before it, so an entry "
+                    + "may have been left out. Open its store with this release and export the run again.")), chain.head());
+        }
+        return new Result(new Verification(entries.size(), good, second ? Optional.empty() : meaning(record, entries)), chain.head(), !second);
     }
 
     private static Result nothing(String why) {

@@ -86,6 +86,28 @@ class VerifyKeptTest {
         assertTrue(typed.out().get(0).contains("Entry %d ".formatted(changed.seq())), typed.out()::toString);
     }
 
+    /** Neither whole nor not whole: its entries prove themselves, what it says they come to is not looked at. */
+    @Test
+    void aRecordOfTheSecondFormIsSaidToBeAnOlderOne() throws Exception {
+        StoredEntry last = entries().get(entries().size() - 1);
+        String text = Files.readString(record).replace("\"tenthwise-record-3\"", "\"tenthwise-record-2\"");
+        Files.writeString(record, text.replaceFirst("\"outcome\" : \"[a-z-]*\"", "\"outcome\" : \"conforms\""));
+        Typed typed = Typed.line("verify", record);
+        assertEquals(2, typed.exit());
+        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            RunHead head = kept.runHead("LG-2207-C-013");
+            assertEquals(List.of("%s has an older form: every entry in it is as it was written, and none is missing before the last: %d entries, the last with hash %s."
+                            .formatted(record, head.place(), last.hash()),
+                    "What it says they come to was not compared with them. Export the run again from its store to have that compared.",
+                    "Its run head is %s after %d entries. It is complete if the printed record has the same; --head HASH compares them."
+                            .formatted(head.hash(), head.place())), typed.out());
+            assertEquals(2, Typed.line("verify", record, "--head", head.hash()).exit());
+        }
+        assertEquals(1, Typed.line("verify", record, "--head", "ab").exit());
+        Files.writeString(record, text.replace("70.02", "70.03"));
+        assertEquals(1, Typed.line("verify", record).exit());
+    }
+
     @Test
     void whatIsNeitherStoreNorRecordIsSaidToBeNeither() throws Exception {
         Path other = Files.writeString(folder.resolve("other.json"), "{\"format\": \"else\"}");
