@@ -149,7 +149,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
                 .allMatch(i -> RunOut.angles(empty.with(RunOut.PLACES, number)).get(i).compareTo(angles.get(i)) == 0);
         Filled placed = evenly ? even : even.with(RunOut.PLACES, RunOut.OTHER)
                 .with(RunOut.ANGLES, String.join(" ", angles.stream().map(BigDecimal::toPlainString).toList()));
-        List<String> read = check.rounds().get(0).byAngle().stream().flatMap(slot -> Optional.ofNullable(state.pass().standing().get(slot.key())).stream())
+        List<String> read = check.bySection().get(0).byAngle().stream().flatMap(slot -> Optional.ofNullable(state.pass().standing().get(slot.key())).stream())
                 .map(reading -> text(reading.typed(), state.sheet().plan().unit())).toList();
         return read.isEmpty() || Plausible.spoils(state.line().finding()) ? placed : placed.with(RunOut.READINGS, String.join(" ", read));
     }

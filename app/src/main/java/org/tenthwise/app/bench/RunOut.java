@@ -13,7 +13,7 @@ import org.tenthwise.app.picture.RunOutPicture;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Typed;
 import org.tenthwise.app.text.Figures;
-import org.tenthwise.model.compute.roundness.Turn;
+import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.quantity.Length;
 
 /** Where the work stands off centre by readings at angles, and how to move the jaws. */
@@ -70,7 +70,7 @@ final class RunOut implements BenchSum {
     }
 
     private static List<BigDecimal> evenly(int number, BigDecimal first) {
-        return IntStream.range(0, number).mapToObj(i -> first.add(Turn.FULL.multiply(BigDecimal.valueOf(i))
+        return IntStream.range(0, number).mapToObj(i -> first.add(Angle.FULL_TURN.multiply(BigDecimal.valueOf(i))
                 .divide(BigDecimal.valueOf(number), PLACES_OF_AN_ANGLE, RoundingMode.HALF_EVEN)).stripTrailingZeros()).toList();
     }
 

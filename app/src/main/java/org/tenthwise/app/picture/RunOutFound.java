@@ -10,16 +10,15 @@ import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.compute.roundness.Move;
-import org.tenthwise.model.compute.roundness.Turn;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Round;
+import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.record.RunOutAdvice;
 import org.tenthwise.model.record.RunOutFinding;
 
 /** Turns what was found about a run-out into its picture. */
@@ -47,15 +46,15 @@ final class RunOutFound {
     private RunOutPicture ring(RunOutFinding finding, int which, String spoken) {
         StepFigures figures = StepFigures.of(finding);
         AtSection at = finding.sections().get(which);
-        Round round = finding.check().rounds().get(which);
+        SectionSlots slots = finding.check().bySection().get(which);
         boolean farOut = which > 0;
-        List<Move> moves = RunOutAdvice.of(finding).map(advice -> farOut ? advice.far() : advice.near()).orElse(List.of());
+        List<Move> moves = finding.truingUp().map(advice -> farOut ? advice.far() : advice.near()).orElse(List.of());
         boolean sweptOnly = !at.swept().isEmpty() && at.byAngle().isEmpty();
         return new RunOutPicture(
                 new RunOutPicture.Sized(finding.check().limit().length(),
                         words.say("picture.limit", Figures.written(finding.check().limit()))),
                 at.movement().map(movement -> new RunOutPicture.Sized(movement, words.say("picture.movement", figures.size(movement)))),
-                sweptOnly ? List.of() : readings(finding.check(), at, round, figures), sweep(at, round, figures),
+                sweptOnly ? List.of() : readings(finding.check(), at, slots, figures), sweep(at, slots, figures),
                 at.fit().map(fit -> new RunOutPicture.Fit(fit.mean(), fit.eccentricity(), fit.highAtDegrees(),
                         List.of(words.say("picture.off-centre"), figures.plain(fit.eccentricity())))),
                 jaws(finding.check(), moves, figures),
@@ -63,10 +62,10 @@ final class RunOutFound {
                 notes(at, moves, figures), spoken);
     }
 
-    private List<RunOutPicture.Reading> readings(Check.RunOut check, AtSection at, Round round, StepFigures figures) {
+    private List<RunOutPicture.Reading> readings(Check.RunOut check, AtSection at, SectionSlots slots, StepFigures figures) {
         List<Length> taken = at.byAngle().stream().map(Measured::value).toList();
         List<RunOutPicture.Reading> readings = new ArrayList<>();
-        for (Slot slot : round.byAngle()) {
+        for (Slot slot : slots.byAngle()) {
             Optional<Length> value = value(at.byAngle(), slot);
             boolean extreme = value.filter(length -> length.equals(Length.greatest(taken)) || length.equals(Length.least(taken))).isPresent();
             BigDecimal angle = slot.place().angle().orElseThrow();
@@ -75,9 +74,9 @@ final class RunOutFound {
         return readings;
     }
 
-    private Optional<RunOutPicture.Sweep> sweep(AtSection at, Round round, StepFigures figures) {
-        return at.swept().isEmpty() ? Optional.empty() : Optional.of(new RunOutPicture.Sweep(sized(value(at.swept(), round.highest()), figures),
-                sized(value(at.swept(), round.lowest()), figures), words.say("picture.highest"), words.say("picture.lowest")));
+    private Optional<RunOutPicture.Sweep> sweep(AtSection at, SectionSlots slots, StepFigures figures) {
+        return at.swept().isEmpty() ? Optional.empty() : Optional.of(new RunOutPicture.Sweep(sized(value(at.swept(), slots.highest()), figures),
+                sized(value(at.swept(), slots.lowest()), figures), words.say("picture.highest"), words.say("picture.lowest")));
     }
 
     private static Optional<Length> value(List<Measured> measured, Slot slot) {
@@ -119,7 +118,7 @@ final class RunOutFound {
         }
         List<BigDecimal> places = check.jaws() > 0 ? jaws(check) : check.angles();
         BigDecimal from = places.get(0);
-        return places.stream().map(angle -> Turn.within(angle.subtract(from))).filter(angle -> angle.signum() > 0).min(Comparator.naturalOrder()).map(angle -> new RunOutPicture.Way(from, from.add(angle), words.say("picture.way")));
+        return places.stream().map(angle -> Angle.inOneTurn(angle.subtract(from))).filter(angle -> angle.signum() > 0).min(Comparator.naturalOrder()).map(angle -> new RunOutPicture.Way(from, from.add(angle), words.say("picture.way")));
     }
 
     private Optional<RunOutPicture.Tap> tap(List<Move> moves, StepFigures figures) {

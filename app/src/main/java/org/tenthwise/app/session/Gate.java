@@ -106,9 +106,9 @@ final class Gate {
     /** Against a highest and a lowest over a turn that are the wrong way round. @param setting of the gauge it is taken with */
     static Optional<Objection> turn(Step step, Run.Pass pass, Optional<Setting> setting, Event.ReadingTaken taken) {
         Length read = taken.typed().length();
-        return step.check() instanceof Check.RunOut runOut && runOut.rounds().stream().anyMatch(round ->
-                taken.slot().equals(round.lowest().key()) && length(pass, round.highest(), setting).filter(read::isAbove).isPresent()
-                || taken.slot().equals(round.highest().key()) && length(pass, round.lowest(), setting).filter(read::isBelow).isPresent())
+        return step.check() instanceof Check.RunOut runOut && runOut.bySection().stream().anyMatch(at ->
+                taken.slot().equals(at.lowest().key()) && length(pass, at.highest(), setting).filter(read::isAbove).isPresent()
+                || taken.slot().equals(at.highest().key()) && length(pass, at.lowest(), setting).filter(read::isBelow).isPresent())
                 ? Optional.of(new Objection(Objection.Kind.WRONG_WAY_ROUND, taken.typed().text())) : Optional.empty();
     }
 

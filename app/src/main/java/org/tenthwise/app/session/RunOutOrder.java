@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Round;
+import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.AtSection;
@@ -55,10 +55,10 @@ final class RunOutOrder {
 
     RunOutOrder(RunOutFinding finding) {
         this.finding = finding;
-        List<Round> rounds = finding.check().rounds();
+        List<SectionSlots> slots = finding.check().bySection();
         List<AtSection> read = finding.sections();
-        this.sweeps = IntStream.range(0, rounds.size()).mapToObj(i -> new Group(rounds.get(i).sweep(), read.get(i).swept())).toList();
-        this.byAngle = IntStream.range(0, rounds.size()).mapToObj(i -> new Group(rounds.get(i).byAngle(), read.get(i).byAngle())).toList();
+        this.sweeps = IntStream.range(0, slots.size()).mapToObj(i -> new Group(slots.get(i).sweep(), read.get(i).swept())).toList();
+        this.byAngle = IntStream.range(0, slots.size()).mapToObj(i -> new Group(slots.get(i).byAngle(), read.get(i).byAngle())).toList();
     }
 
     /** @param sweep whether a full turn was asked for, or readings by angle; absent where neither was */
@@ -93,7 +93,7 @@ final class RunOutOrder {
     }
 
     static boolean isOfATurn(Check.RunOut check, Slot slot) {
-        return check.rounds().stream().anyMatch(round -> round.sweep().contains(slot));
+        return check.bySection().stream().anyMatch(at -> at.sweep().contains(slot));
     }
 
     /** The reading by angle that stands alone at its section, the last of all: it can be put to another place. */

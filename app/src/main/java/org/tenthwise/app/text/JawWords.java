@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.compute.roundness.JawMoves;
-import org.tenthwise.model.compute.roundness.Turn;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Slot;
 
@@ -38,9 +38,9 @@ public final class JawWords {
      * from the mark, to a degree.
      */
     public String side(Check.RunOut check, BigDecimal direction) {
-        BigDecimal step = check.jaws() == 0 ? BigDecimal.ONE : Turn.FULL.divide(TWO.multiply(BigDecimal.valueOf(check.jaws())), RoundingMode.UNNECESSARY);
+        BigDecimal step = check.jaws() == 0 ? BigDecimal.ONE : Angle.FULL_TURN.divide(TWO.multiply(BigDecimal.valueOf(check.jaws())), RoundingMode.UNNECESSARY);
         BigDecimal first = check.jaws() == 0 ? BigDecimal.ZERO : check.firstJaw();
-        BigDecimal nearest = Turn.within(direction.subtract(first)).divide(step, 0, RoundingMode.HALF_UP).multiply(step).add(first);
+        BigDecimal nearest = Angle.inOneTurn(direction.subtract(first)).divide(step, 0, RoundingMode.HALF_UP).multiply(step).add(first);
         return said("jaws.side", check, nearest);
     }
 
@@ -66,18 +66,18 @@ public final class JawWords {
 
     private String said(String stem, Check.RunOut check, BigDecimal angle) {
         if (check.jaws() == 0) {
-            BigDecimal past = Turn.within(angle);
+            BigDecimal past = Angle.inOneTurn(angle);
             return past.signum() == 0 ? words.say(stem + ".mark") : words.say(stem + ".past-mark", Figures.number(past));
         }
         List<BigDecimal> jaws = JawMoves.evenly(check.jaws(), check.firstJaw());
         int before = IntStream.range(0, jaws.size()).boxed()
-                .min((one, other) -> Turn.within(angle.subtract(jaws.get(one))).compareTo(Turn.within(angle.subtract(jaws.get(other))))).orElseThrow();
-        BigDecimal past = Turn.within(angle.subtract(jaws.get(before)));
+                .min((one, other) -> Angle.inOneTurn(angle.subtract(jaws.get(one))).compareTo(Angle.inOneTurn(angle.subtract(jaws.get(other))))).orElseThrow();
+        BigDecimal past = Angle.inOneTurn(angle.subtract(jaws.get(before)));
         int next = (before + 1) % jaws.size();
         if (past.signum() == 0) {
             return words.say(stem + ".jaw", before + 1);
         }
-        return past.multiply(TWO).multiply(BigDecimal.valueOf(jaws.size())).compareTo(Turn.FULL) == 0
+        return past.multiply(TWO).multiply(BigDecimal.valueOf(jaws.size())).compareTo(Angle.FULL_TURN) == 0
                 ? words.say(stem + ".half-way", before + 1, next + 1) : words.say(stem + ".past-jaw", before + 1, Figures.number(past));
     }
 }

@@ -101,7 +101,7 @@ public final class Remarks {
     private void together(Check.OfSize check, List<Measured> read, List<String> said) {
         if (read.size() > 1) {
             said.add(words.say(words.key("combined", check.combine()), check.combine() == Combine.EACH ? check.slots().size() : read.size(),
-                    Modifier.behind(check)));
+                    ModifierWords.behind(check)));
         }
     }
 

@@ -9,7 +9,6 @@ import org.tenthwise.model.compute.roundness.CircleFit;
 import org.tenthwise.model.compute.roundness.Eccentricity;
 import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.compute.roundness.TruingUp;
-import org.tenthwise.model.record.RunOutAdvice;
 import org.tenthwise.model.record.RunOutFinding;
 
 /** What else there is to say about a run-out: how far off centre the work stands and to which side, how it leans, and its form. */
@@ -59,7 +58,7 @@ final class RunOutRemarks {
         if (finding.sections().stream().anyMatch(at -> at.fit().isPresent() && at.byAngle().size() == 3)) {
             return Optional.of(words.say("run-out.form-unknown"));
         }
-        return RunOutAdvice.of(finding).filter(advice -> advice.state() == TruingUp.State.MOVE).map(TruingUp::formLeft)
+        return finding.truingUp().filter(advice -> advice.state() == TruingUp.State.MOVE).map(TruingUp::formLeft)
                 .map(stays -> words.say("run-out.form", StepFigures.of(finding).withUnit(stays)))
                 .or(() -> finding.sections().stream().flatMap(at -> at.fit().stream()).map(CircleFit::residual).max(Comparator.naturalOrder())
                         .map(residual -> words.say("run-out.round", StepFigures.of(finding).withUnit(residual))));

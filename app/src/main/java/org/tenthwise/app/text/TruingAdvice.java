@@ -10,7 +10,6 @@ import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.AtSection;
-import org.tenthwise.model.record.RunOutAdvice;
 import org.tenthwise.model.record.RunOutFinding;
 
 /** What to do about work that runs out over its limit, sentence by sentence in the order of the hand. */
@@ -25,7 +24,7 @@ final class TruingAdvice {
     }
 
     String of(RunOutFinding finding) {
-        return RunOutAdvice.of(finding).map(advice -> of(finding, advice)).orElseGet(() -> unread(finding));
+        return finding.truingUp().map(advice -> of(finding, advice)).orElseGet(() -> unread(finding));
     }
 
     /** Over the limit already, and no circle says which way. */

@@ -20,8 +20,8 @@ import org.tenthwise.app.ui.begin.BeginView;
 import org.tenthwise.app.ui.begin.BeginViewModel;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
+import org.tenthwise.app.ui.cut.CutOnTheseViewModel;
 import org.tenthwise.app.ui.cut.MachineViewModel;
-import org.tenthwise.app.ui.cut.OnTheseViewModel;
 import org.tenthwise.app.ui.dispose.DisposeViewModel;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.InHand;
@@ -183,7 +183,7 @@ public final class Screens implements Journey {
 
     @Override
     public void cutOnThese(RunSession session) {
-        show(new OnTheseViewModel(inHand(session), words, this).step());
+        show(new CutOnTheseViewModel(inHand(session), words, this).step());
     }
 
     @Override

@@ -2,9 +2,9 @@ package org.tenthwise.app.picture;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.LinkedHashMap;
 import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.model.compute.roundness.CircleFit;
@@ -55,8 +55,9 @@ final class RunOutScenes {
         List<BigDecimal> degrees = angles.stream().map(BigDecimal::new).toList();
         List<Length> lengths = figures.stream().map(RunOutScenes::mm).toList();
         CircleFit fit = CircleFit.of(degrees, lengths);
-        List<RunOutPicture.Jaw> drawn = jaws == 0 ? List.of() : JawMoves.of(fit, JawMoves.evenly(jaws, new BigDecimal(first))).stream()
-                .map(move -> new RunOutPicture.Jaw(String.valueOf(move.jaw()), move.atDegrees(), move.in(),
+        List<BigDecimal> at = jaws == 0 ? List.of() : JawMoves.evenly(jaws, new BigDecimal(first));
+        List<RunOutPicture.Jaw> drawn = jaws == 0 ? List.of() : JawMoves.of(fit, at).stream()
+                .map(move -> new RunOutPicture.Jaw(String.valueOf(move.jaw()), at.get(move.jaw() - 1), move.in(),
                         move(move, jaws), move.in().signum() == 0 ? "" : "jaw " + move.jaw() + " " + move(move, jaws))).toList();
         return new RunOutPicture(sized(mm("0.02"), "limit "), Optional.of(sized(Length.greatest(lengths).minus(Length.least(lengths)), "movement ")),
                 readings(degrees, lengths), Optional.empty(),

@@ -67,7 +67,7 @@ class JawWordsTest {
                 one.everySlot().stream().map(slot -> words.place(one, slot)).toList());
         Check.RunOut two = check(Holding.FOUR_JAW, "0", section("near the jaws", "30"), section("far out", "140"));
         assertEquals(List.of("highest over a slow turn, far out", "lowest over a slow turn, far out", "jaw 1 under the needle, far out",
-                "half-way from jaw 1 to jaw 2, far out"), two.rounds().get(1).slots().map(slot -> words.place(two, slot)).toList());
+                "half-way from jaw 1 to jaw 2, far out"), two.bySection().get(1).slots().map(slot -> words.place(two, slot)).toList());
         assertEquals("jaw 1 under the needle, near the jaws", words.place(two, two.slots().get(0)));
     }
 

@@ -12,8 +12,8 @@ import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
-import org.tenthwise.model.plan.Round;
 import org.tenthwise.model.plan.Section;
+import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
@@ -68,19 +68,19 @@ public final class RunOutAtHand {
     }
 
     public RunOutAtHand near(String... readings) {
-        return read(check.rounds().get(0).byAngle(), readings);
+        return read(check.bySection().get(0).byAngle(), readings);
     }
 
     public RunOutAtHand nearSwept(String highest, String lowest) {
-        return read(check.rounds().get(0).sweep(), highest, lowest);
+        return read(check.bySection().get(0).sweep(), highest, lowest);
     }
 
     public RunOutAtHand far(String... readings) {
-        return read(check.rounds().get(1).byAngle(), readings);
+        return read(check.bySection().get(1).byAngle(), readings);
     }
 
     public RunOutAtHand farSwept(String highest, String lowest) {
-        Round far = check.rounds().get(1);
+        SectionSlots far = check.bySection().get(1);
         return read(far.sweep(), highest, lowest);
     }
 

@@ -14,7 +14,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.plan.Round;
+import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.TemperatureScale;
@@ -54,7 +54,7 @@ final class SamplePass {
         temperatures();
         Check check = step.check();
         if (check instanceof Check.RunOut runOut) {
-            turns(runOut.rounds());
+            turns(runOut.bySection());
         } else if (!check.slots().isEmpty()) {
             readings(pass, check.slots());
         }
@@ -64,18 +64,18 @@ final class SamplePass {
     }
 
     /** Of a run-out: a full turn at every section, then the readings by angle. Those of the second section stand in a table. */
-    private void turns(List<Round> rounds) {
+    private void turns(List<SectionSlots> sections) {
         List<Keys> places = new ArrayList<>(List.of(pass));
-        if (rounds.size() > 1) {
+        if (sections.size() > 1) {
             pass.ifAny(FAR, pass::table).ifPresent(table -> places.add(pass.inside(FAR, table)));
         }
         for (int i = 0; i < places.size(); i++) {
             Keys keys = places.get(i);
-            sweep(keys, Check.RunOut.HIGHEST, rounds.get(i).highest());
-            sweep(keys, Check.RunOut.LOWEST, rounds.get(i).lowest());
+            sweep(keys, Check.RunOut.HIGHEST, sections.get(i).highest());
+            sweep(keys, Check.RunOut.LOWEST, sections.get(i).lowest());
         }
         for (int i = 0; i < places.size(); i++) {
-            readings(places.get(i), rounds.get(i).byAngle());
+            readings(places.get(i), sections.get(i).byAngle());
         }
         places.stream().skip(1).forEach(Keys::finish);
     }

@@ -115,8 +115,6 @@ public sealed interface Check {
         public static final String HIGHEST = "highest";
         /** Slot of the lowest reading over a full turn. */
         public static final String LOWEST = "lowest";
-        /** Stands before the slots of the second section. */
-        private static final String FAR = "far:";
 
         public RunOut {
             angles = List.copyOf(angles);
@@ -134,34 +132,24 @@ public sealed interface Check {
         }
 
         /** The room at each section, the one nearest to the jaws first; one where the plan names no section. */
-        public List<Round> rounds() {
-            return sections.isEmpty() ? List.of(round(0, Optional.empty()))
-                    : IntStream.range(0, sections.size()).mapToObj(i -> round(i, Optional.of(sections.get(i)))).toList();
-        }
-
-        private Round round(int which, Optional<Section> section) {
-            String before = which == 0 ? "" : FAR;
-            String where = sections.size() < 2 ? "" : ", " + sections.get(which).name();
-            List<Slot> byAngle = IntStream.range(0, angles.size()).mapToObj(i -> new Slot(before + (i + 1) + ".1",
-                    new Place(angles.get(i).toPlainString() + "°" + where, Optional.empty(), Optional.of(angles.get(i))), 1)).toList();
-            return new Round(section, new Slot(before + HIGHEST, Place.named(HIGHEST + where), 1),
-                    new Slot(before + LOWEST, Place.named(LOWEST + where), 1), byAngle);
+        public List<SectionSlots> bySection() {
+            return SectionSlots.of(sections, angles);
         }
 
         /** The section a slot belongs to; absent where the plan names none. */
         public Optional<Section> section(Slot slot) {
-            return rounds().stream().filter(round -> round.slots().anyMatch(slot::equals)).findFirst().flatMap(Round::section);
+            return bySection().stream().filter(at -> at.slots().anyMatch(slot::equals)).findFirst().flatMap(SectionSlots::section);
         }
 
         /** The slots by angle, at every section. */
         @Override
         public List<Slot> slots() {
-            return rounds().stream().flatMap(round -> round.byAngle().stream()).toList();
+            return bySection().stream().flatMap(at -> at.byAngle().stream()).toList();
         }
 
         @Override
         public List<Slot> everySlot() {
-            return rounds().stream().flatMap(Round::slots).toList();
+            return bySection().stream().flatMap(SectionSlots::slots).toList();
         }
 
         @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.ShiftAndTilt;
+import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -41,6 +42,19 @@ public record RunOutFinding(Step step, Check.RunOut check, List<AtSection> secti
         AtSection far = sections.get(1);
         return near().fit().flatMap(close -> far.fit().map(away -> new ShiftAndTilt(near().section().orElseThrow().at().length(),
                 close.centre(), far.section().orElseThrow().at().length(), away.centre())));
+    }
+
+    /** Whether a section alone is over the limit. */
+    public boolean isOver(AtSection at) {
+        return at.movement().filter(movement -> movement.isAbove(check.limit().length())).isPresent();
+    }
+
+    /**
+     * What to do about it. Absent where nothing is over; where a figure is far off; and where there is no circle at the section nearest to
+     * the jaws. While there is none at the far one, only of the near one, if that is over.
+     */
+    public Optional<TruingUp> truingUp() {
+        return TruingUpSum.of(this);
     }
 
     /** Whether a full turn was begun or swept at any section. */

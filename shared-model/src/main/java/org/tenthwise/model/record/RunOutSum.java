@@ -10,7 +10,7 @@ import org.tenthwise.model.compute.roundness.FullIndicatorMovement;
 import org.tenthwise.model.compute.roundness.Refusal;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Round;
+import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -39,8 +39,8 @@ final class RunOutSum {
         this.check = check;
         this.standing = pass.standing();
         this.judge = new Judge(Limits.atMost(check.limit()), Length.ZERO, Optional.empty());
-        this.sound = !Plausible.spoils(check, check.rounds().stream()
-                .flatMap(round -> Stream.concat(read(round.sweep()), read(round.byAngle()))).toList(), Optional.empty());
+        this.sound = !Plausible.spoils(check, check.bySection().stream()
+                .flatMap(at -> Stream.concat(read(at.sweep()), read(at.byAngle()))).toList(), Optional.empty());
     }
 
     static RunOutFinding of(Step step, Check.RunOut check, Run.Pass pass) {
@@ -48,20 +48,20 @@ final class RunOutSum {
     }
 
     private RunOutFinding of(Step step) {
-        List<AtSection> sections = check.rounds().stream().map(this::at).toList();
+        List<AtSection> sections = check.bySection().stream().map(this::at).toList();
         Optional<Length> movement = sections.stream().flatMap(at -> at.movement().stream()).max(Comparator.naturalOrder());
         return new RunOutFinding(step, check, sections, movement, verdict(sections, movement),
                 sections.stream().mapToInt(this::missing).sum());
     }
 
-    private AtSection at(Round round) {
-        List<Measured> swept = read(round.sweep()).toList();
-        List<Measured> byAngle = read(round.byAngle()).toList();
+    private AtSection at(SectionSlots slots) {
+        List<Measured> swept = read(slots.sweep()).toList();
+        List<Measured> byAngle = read(slots.byAngle()).toList();
         boolean whole = byAngle.size() == check.angles().size() && sound;
         Optional<Refusal> refusal = whole ? CircleFit.refusal(check.angles()) : Optional.empty();
         Optional<CircleFit> fit = whole && refusal.isEmpty()
                 ? Optional.of(CircleFit.of(check.angles(), byAngle.stream().map(Measured::value).toList())) : Optional.empty();
-        return new AtSection(round.section(), swept, byAngle, movement(swept), movement(byAngle), fit, refusal);
+        return new AtSection(slots.section(), swept, byAngle, movement(swept), movement(byAngle), fit, refusal);
     }
 
     /** What stands in these slots, of the gauge that was read last: figures of another differ from its by nothing of the work. */

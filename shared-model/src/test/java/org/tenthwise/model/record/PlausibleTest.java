@@ -174,9 +174,9 @@ class PlausibleTest {
     void noJawIsMovedByARunOutWithATurnOfTheDialMissed() {
         Check.RunOut check = Bench.runOut("0.02", 4, "0", "90", "180", "270");
         RunOutFinding sound = (RunOutFinding) new Bench().step(check).read(1, "0.00", "0.05", "0.10", "0.05").finding(1);
-        assertEquals(List.of(new Move.Jaw(1, 3, length("0.05"))), RunOutAdvice.of(sound).orElseThrow().near());
+        assertEquals(List.of(new Move.Jaw(1, 3, length("0.05"))), sound.truingUp().orElseThrow().near());
         RunOutFinding spoilt = (RunOutFinding) new Bench().step(check).read(1, "0.00", "0.05", "2.10", "0.05").finding(1);
-        assertEquals(Optional.empty(), RunOutAdvice.of(spoilt));
+        assertEquals(Optional.empty(), spoilt.truingUp());
         assertEquals(Optional.empty(), spoilt.near().fit());
         assertEquals(Standing.FAIL, spoilt.verdict().standing());
     }

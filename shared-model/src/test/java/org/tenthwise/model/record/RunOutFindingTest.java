@@ -270,7 +270,7 @@ class RunOutFindingTest {
     /** Readings for as many of the angles as there are. */
     /** What is advised at the section nearest to the jaws. */
     private static List<Move> moves(RunOutFinding found) {
-        return RunOutAdvice.of(found).map(TruingUp::near).orElse(List.of());
+        return found.truingUp().map(TruingUp::near).orElse(List.of());
     }
 
     private static RunOutFinding found(int jaws, String[] angles, String... read) {

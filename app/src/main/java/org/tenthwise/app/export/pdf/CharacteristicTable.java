@@ -8,7 +8,7 @@ import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.text.Figures;
-import org.tenthwise.app.text.Modifier;
+import org.tenthwise.app.text.ModifierWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
@@ -134,7 +134,7 @@ final class CharacteristicTable {
     private String together(Finding finding) {
         int places = finding.step().check().slots().size();
         return finding.step().check() instanceof Check.OfSize size && places > 1
-                ? matter.say(matter.words().key("record.together", size.combine()), places, Modifier.behind(size)) : "";
+                ? matter.say(matter.words().key("record.together", size.combine()), places, ModifierWords.behind(size)) : "";
     }
 
     static Role role(Standing standing) {

@@ -31,7 +31,6 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Proposal;
-import org.tenthwise.model.record.RunOutAdvice;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
@@ -217,7 +216,7 @@ final class Asking {
 
     /** Where nothing is to be moved, or figures contradict each other, it is only read again. */
     private Commit trued(RunOutFinding runOut) {
-        if (RunOutAdvice.of(runOut).filter(advice -> advice.state() != TruingUp.State.MOVE).isPresent()) {
+        if (runOut.truingUp().filter(advice -> advice.state() != TruingUp.State.MOVE).isPresent()) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
         return Commit.of(Act.JAWS_MOVED, words.say(runOut.check().holding() == Holding.FOUR_JAW ? "run.jaws-moved" : "run.trued"),

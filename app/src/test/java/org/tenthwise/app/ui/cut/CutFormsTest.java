@@ -14,8 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
-import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.form.FormViewModel;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 
@@ -45,7 +45,7 @@ class CutFormsTest {
     }
 
     private StepForm onThese() {
-        StepForm model = new OnTheseViewModel(workshop.inHand(session), workshop.words, workshop).step();
+        StepForm model = new CutOnTheseViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
         return model;
     }

@@ -46,13 +46,13 @@ public record WallForm(Optional<Length> taper, Optional<Length> outOfRound, Opti
                 .map(depth -> atKnownDepth.computeIfAbsent(depth, none -> new ArrayList<>()))
                 .orElse(atOneDepth)
                 .add(reading));
-        List<Section> sections = atKnownDepth.values().stream().map(Section::of).toList();
-        Optional<Section> unplaced = Optional.of(atOneDepth).filter(list -> !list.isEmpty()).map(Section::of);
-        Optional<Profile> profile = Optional.of(sections.stream().map(Section::size).toList())
+        List<AtDepth> sections = atKnownDepth.values().stream().map(AtDepth::of).toList();
+        Optional<AtDepth> unplaced = Optional.of(atOneDepth).filter(list -> !list.isEmpty()).map(AtDepth::of);
+        Optional<Profile> profile = Optional.of(sections.stream().map(AtDepth::size).toList())
                 .filter(sizes -> sizes.size() >= 2)
                 .map(Profile::new);
         Optional<Length> outOfRound = Stream.concat(sections.stream(), unplaced.stream())
-                .map(Section::outOfRound)
+                .map(AtDepth::outOfRound)
                 .flatMap(Optional::stream)
                 .max(Comparator.naturalOrder());
         return new WallForm(profile.map(Profile::taper), outOfRound, profile.map(wall -> wall.shape(noticeable)));

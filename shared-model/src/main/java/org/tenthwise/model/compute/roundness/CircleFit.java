@@ -45,13 +45,13 @@ public record CircleFit(Length mean, Length cosPart, Length sinPart, Length ecce
     /** Why there is no fit for readings at these angles; absent if there is one. */
     public static Optional<Refusal> refusal(List<BigDecimal> anglesDegrees) {
         TreeSet<BigDecimal> directions = new TreeSet<>();
-        anglesDegrees.forEach(angle -> directions.add(Turn.within(angle)));
+        anglesDegrees.forEach(angle -> directions.add(Angle.inOneTurn(angle)));
         if (directions.size() < 3) {
             return Optional.of(Refusal.FEWER_THAN_THREE_ANGLES);
         }
-        BigDecimal before = directions.last().subtract(Turn.FULL);
+        BigDecimal before = directions.last().subtract(Angle.FULL_TURN);
         for (BigDecimal direction : directions) {
-            if (direction.subtract(before).compareTo(Turn.HALF) >= 0) {
+            if (direction.subtract(before).compareTo(Angle.HALF_TURN) >= 0) {
                 return Optional.of(Refusal.GAP_OF_HALF_A_TURN);
             }
             before = direction;
@@ -72,7 +72,7 @@ public record CircleFit(Length mean, Length cosPart, Length sinPart, Length ecce
             throw new IllegalArgumentException("No circle can be fitted at %s: %s".formatted(anglesDegrees, refusal));
         });
         Length base = readings.get(0);
-        double[] angles = anglesDegrees.stream().mapToDouble(Turn::radians).toArray();
+        double[] angles = anglesDegrees.stream().mapToDouble(Angle::radians).toArray();
         double[] heights = readings.stream().mapToDouble(reading -> Nanometres.of(reading.minus(base))).toArray();
         double[] fitted = leastSquares(angles, heights);
         double[] leftOver = new double[angles.length];

@@ -35,20 +35,20 @@ public record Eccentricity(Length cosPart, Length sinPart) {
     }
 
     static BigDecimal direction(double cosPart, double sinPart) {
-        return Turn.within(BigDecimal.valueOf(Math.toDegrees(Math.atan2(sinPart, cosPart)))
+        return Angle.inOneTurn(BigDecimal.valueOf(Math.toDegrees(Math.atan2(sinPart, cosPart)))
                 .setScale(PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN));
     }
 
     /** The part of it towards an angle: how far a needle held there falls when the work goes to the middle along that line. */
     public Length towards(BigDecimal degrees) {
-        BigDecimal place = Turn.within(degrees);
-        return place.compareTo(Turn.HALF) < 0 ? Nanometres.round(component(place))
-                : Nanometres.round(component(place.subtract(Turn.HALF))).negated();
+        BigDecimal place = Angle.inOneTurn(degrees);
+        return place.compareTo(Angle.HALF_TURN) < 0 ? Nanometres.round(component(place))
+                : Nanometres.round(component(place.subtract(Angle.HALF_TURN))).negated();
     }
 
     /** Unrounded, for sums that go on from it. */
     double component(BigDecimal degrees) {
-        double angle = Turn.radians(degrees);
+        double angle = Angle.radians(degrees);
         return Nanometres.of(cosPart) * Math.cos(angle) + Nanometres.of(sinPart) * Math.sin(angle);
     }
 

@@ -36,10 +36,10 @@ public final class JawMoves {
      * @throws IllegalArgumentException for any other number of jaws, or for jaws that are not evenly spaced
      */
     public static List<JawMove> of(CircleFit fit, List<BigDecimal> jawsDegrees) {
-        List<BigDecimal> places = jawsDegrees.stream().map(Turn::within).toList();
+        List<BigDecimal> places = jawsDegrees.stream().map(Angle::inOneTurn).toList();
         check(places);
         List<Length> moves = places.size() == 4 ? onTheirOwn(fit, places) : shims(fit, places);
-        return IntStream.range(0, places.size()).mapToObj(jaw -> new JawMove(jaw + 1, places.get(jaw), moves.get(jaw))).toList();
+        return IntStream.range(0, places.size()).mapToObj(jaw -> new JawMove(jaw + 1, moves.get(jaw))).toList();
     }
 
     /**
@@ -51,7 +51,7 @@ public final class JawMoves {
     public static List<BigDecimal> evenly(int jaws, BigDecimal firstDegrees) {
         checkNumber(jaws);
         return IntStream.range(0, jaws)
-                .mapToObj(jaw -> Turn.within(firstDegrees.add(BigDecimal.valueOf(360L / jaws * jaw))))
+                .mapToObj(jaw -> Angle.inOneTurn(firstDegrees.add(BigDecimal.valueOf(360L / jaws * jaw))))
                 .toList();
     }
 

@@ -32,7 +32,7 @@ public record Opposites(Length sumsDiffer, Length ovality) {
         }
         TreeMap<BigDecimal, Length> round = new TreeMap<>();
         for (int i = 0; i < 4; i++) {
-            round.put(Turn.within(anglesDegrees.get(i)), readings.get(i));
+            round.put(Angle.inOneTurn(anglesDegrees.get(i)), readings.get(i));
         }
         List<Length> inOrder = List.copyOf(round.values());
         if (inOrder.size() != 4 || !rightAngles(List.copyOf(round.keySet()))) {

@@ -59,28 +59,28 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
     /**
      * @param firstJaw  where jaw 1 stands, in the sense and from the origin of the angles of the fits
      * @param lastPlace of the readings by angle
-     * @param turned    what was read in the only section, or in the near one
+     * @param atJaws    what was read in the only section, or in the near one
      * @param farOut    what was read in the far one
      */
-    public static TruingUp of(Holding holding, BigDecimal firstJaw, Length limit, Length lastPlace, Turned turned, Optional<Turned> farOut) {
-        List<Turned> sections = Stream.concat(Stream.of(turned), farOut.stream()).toList();
-        Length formLeft = Length.greatest(sections.stream().map(Turned::formLeft).toList());
-        State state = sections.stream().anyMatch(Turned::contradictsItself) ? State.CONTRADICTION
+    public static TruingUp of(Holding holding, BigDecimal firstJaw, Length limit, Length lastPlace, Indicated atJaws, Optional<Indicated> farOut) {
+        List<Indicated> sections = Stream.concat(Stream.of(atJaws), farOut.stream()).toList();
+        Length formLeft = Length.greatest(sections.stream().map(Indicated::formLeft).toList());
+        State state = sections.stream().anyMatch(Indicated::contradictsItself) ? State.CONTRADICTION
                 : formLeft.isAbove(limit) ? State.FORM : State.MOVE;
         if (state != State.MOVE) {
             return new TruingUp(state, List.of(), List.of(), formLeft);
         }
-        Hand hand = new Hand(holding, firstJaw, limit, Length.greatest(List.of(limit.times(TENTH), lastPlace)), turned, farOut);
+        Hand hand = new Hand(holding, firstJaw, limit, Length.greatest(List.of(limit.times(TENTH), lastPlace)), atJaws, farOut);
         List<Move> near = hand.near();
         List<Move> far = hand.far();
         return new TruingUp(near.isEmpty() && far.isEmpty() ? State.NOTHING_TO_MOVE : State.MOVE, near, far, formLeft);
     }
 
     /** Works out the moves. */
-    private record Hand(Holding holding, BigDecimal firstJaw, Length limit, Length worth, Turned turned, Optional<Turned> farOut) {
+    private record Hand(Holding holding, BigDecimal firstJaw, Length limit, Length worth, Indicated atJaws, Optional<Indicated> farOut) {
 
         private Eccentricity shift() {
-            return turned.fit().centre();
+            return atJaws.fit().centre();
         }
 
         private Optional<Eccentricity> lean() {
@@ -92,12 +92,12 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
         }
 
         /** Whether work that stands off by so much runs over the limit, with what stays. */
-        private boolean isOver(Eccentricity off, Turned section) {
+        private boolean isOver(Eccentricity off, Indicated section) {
             return off.amount().times(TWO).plus(section.formLeft()).isAbove(limit);
         }
 
         private boolean nearIsOver() {
-            return isWorth(shift().amount()) && (farOut.isEmpty() || isOver(shift(), turned));
+            return isWorth(shift().amount()) && (farOut.isEmpty() || isOver(shift(), atJaws));
         }
 
         List<Move> near() {
@@ -107,7 +107,7 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
                 case POWER_CHUCK -> nearIsOver() ? powerChuck() : lean().isPresent() ? softJaws() : List.of();
                 case COLLET -> clampedAnew(Move.Plain.CLEAN_COLLET, Move.Plain.TURN_IN_COLLET, Move.Plain.OTHER_COLLET);
                 case CENTRES -> clampedAnew(Move.Plain.CLEAN_CENTRES, Move.Plain.TURN_AGAINST_DRIVER, Move.Plain.DRESS_CENTRES);
-                case FACE_PLATE -> leansTooFar() || !nearIsWorse() ? List.of() : onFacePlate(turned);
+                case FACE_PLATE -> leansTooFar() || !nearIsWorse() ? List.of() : onFacePlate(atJaws);
                 case STEADY -> farOut.isEmpty() ? underSteady(Optional.of(shift())) : nearIsOver() ? away(Optional.of(shift())) : List.of();
                 case UNSAID -> nearIsOver() ? away(Optional.of(shift())) : List.of();
             };
@@ -126,7 +126,7 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
         }
 
         private List<Move> jaws() {
-            return JawMoves.of(turned.fit(), JawMoves.evenly(4, firstJaw)).stream().filter(move -> isWorth(move.in()))
+            return JawMoves.of(atJaws.fit(), JawMoves.evenly(4, firstJaw)).stream().filter(move -> isWorth(move.in()))
                     .sorted(Comparator.comparing(JawMove::in).reversed())
                     .<Move>map(move -> new Move.Jaw((move.jaw() + 1) % 4 + 1, move.jaw(), move.in())).toList();
         }
@@ -149,7 +149,7 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
         }
 
         private List<Move> shims() {
-            return JawMoves.of(turned.fit(), JawMoves.evenly(3, firstJaw)).stream().filter(move -> isWorth(move.in()))
+            return JawMoves.of(atJaws.fit(), JawMoves.evenly(3, firstJaw)).stream().filter(move -> isWorth(move.in()))
                     .sorted(Comparator.comparing(JawMove::in).reversed()).<Move>map(move -> new Move.Shim(move.jaw(), move.in())).toList();
         }
 
@@ -172,7 +172,7 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
 
         /** Whether no shift alone brings both sections in: at best each stands off by half the lean. */
         private boolean leansTooFar() {
-            return lean().filter(lean -> lean.amount().plus(Length.greatest(List.of(turned.formLeft(), farOut.orElseThrow().formLeft())))
+            return lean().filter(lean -> lean.amount().plus(Length.greatest(List.of(atJaws.formLeft(), farOut.orElseThrow().formLeft())))
                     .isAbove(limit)).isPresent();
         }
 
@@ -180,7 +180,7 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
             return farOut.filter(far -> far.fit().eccentricity().isAbove(shift().amount())).isEmpty();
         }
 
-        private List<Move> onFacePlate(Turned section) {
+        private List<Move> onFacePlate(Indicated section) {
             Eccentricity off = section.fit().centre();
             return isWorth(off.amount()) ? List.of(Move.Plain.EASE_CLAMPS, new Move.Tap(off), Move.Plain.TIGHTEN_CLAMPS) : List.of();
         }

@@ -60,9 +60,10 @@ class JawMovesTest {
 
     @Test
     void jawsAreCountedOnFromTheFirst() {
-        List<JawMove> moves = JawMoves.of(fit("0;90;180;270", "0.1;0;-0.1;0"), JawMoves.evenly(3, new BigDecimal("300")));
+        List<BigDecimal> jaws = JawMoves.evenly(3, new BigDecimal("300"));
+        List<JawMove> moves = JawMoves.of(fit("0;90;180;270", "0.1;0;-0.1;0"), jaws);
+        assertEquals(List.of("300", "60", "180"), jaws.stream().map(BigDecimal::toPlainString).toList());
         assertEquals(List.of(1, 2, 3), moves.stream().map(JawMove::jaw).toList());
-        assertEquals(List.of("300", "60", "180"), moves.stream().map(move -> move.atDegrees().toPlainString()).toList());
         assertEquals(lengths("0.15;0.15;0"), moves.stream().map(JawMove::in).toList());
     }
 
@@ -77,19 +78,20 @@ class JawMovesTest {
     @ValueSource(strings = {"0", "17", "90", "133.7", "200", "301"})
     void theMovesBringTheWorkToTheMiddle(String firstJaw) {
         CircleFit fit = fit("0;60;120;180;240;300", "0.031;0.044;0.012;-0.033;-0.04;-0.02");
-        assertMiddle(fit, JawMoves.of(fit, JawMoves.evenly(4, new BigDecimal(firstJaw))), 0.5);
-        List<JawMove> shims = JawMoves.of(fit, JawMoves.evenly(3, new BigDecimal(firstJaw)));
-        assertMiddle(fit, shims, 2.0 / 3.0);
+        assertMiddle(fit, JawMoves.evenly(4, new BigDecimal(firstJaw)), 0.5);
+        List<BigDecimal> three = JawMoves.evenly(3, new BigDecimal(firstJaw));
+        List<JawMove> shims = JawMoves.of(fit, three);
+        assertMiddle(fit, three, 2.0 / 3.0);
         assertEquals(Length.ZERO, Length.least(shims.stream().map(JawMove::in).toList()));
     }
 
     /** Work goes away from a jaw by {@code share} of its move: all jaws together must undo the eccentricity. */
-    private static void assertMiddle(CircleFit fit, List<JawMove> moves, double share) {
+    private static void assertMiddle(CircleFit fit, List<BigDecimal> jaws, double share) {
         double x = fit.cosPart().millimetres().doubleValue();
         double y = fit.sinPart().millimetres().doubleValue();
         assertTrue(Math.hypot(x, y) > 0.02);
-        for (JawMove move : moves) {
-            double angle = Math.toRadians(move.atDegrees().doubleValue());
+        for (JawMove move : JawMoves.of(fit, jaws)) {
+            double angle = Math.toRadians(jaws.get(move.jaw() - 1).doubleValue());
             x -= share * move.in().millimetres().doubleValue() * Math.cos(angle);
             y -= share * move.in().millimetres().doubleValue() * Math.sin(angle);
         }

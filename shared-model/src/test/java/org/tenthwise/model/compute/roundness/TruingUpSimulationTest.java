@@ -99,7 +99,7 @@ class TruingUpSimulationTest {
         return jaw % 2 == 0 ? 6 - jaw : jaw;
     }
 
-    private static TruingUp advice(Turned near, Optional<Turned> far) {
+    private static TruingUp advice(Indicated near, Optional<Indicated> far) {
         return TruingUp.of(Holding.FOUR_JAW, BigDecimal.ZERO, ALLOWED, LAST_PLACE, near, far);
     }
 
@@ -121,14 +121,14 @@ class TruingUpSimulationTest {
             int moves = before.moves();
             int round = 0;
             while (round < 3) {
-                Turned nearTurned = work.read(0, near);
-                Optional<Turned> farTurned = twoSections ? Optional.of(work.read(1, far)) : Optional.empty();
-                boolean showsInside = !nearTurned.swept().orElseThrow().isAbove(ALLOWED)
-                        && farTurned.filter(turned -> turned.swept().orElseThrow().isAbove(ALLOWED)).isEmpty();
+                Indicated nearRead = work.read(0, near);
+                Optional<Indicated> farRead = twoSections ? Optional.of(work.read(1, far)) : Optional.empty();
+                boolean showsInside = !nearRead.swept().orElseThrow().isAbove(ALLOWED)
+                        && farRead.filter(read -> read.swept().orElseThrow().isAbove(ALLOWED)).isEmpty();
                 if (showsInside || round == 2) {
                     break;
                 }
-                TruingUp advice = advice(nearTurned, farTurned);
+                TruingUp advice = advice(nearRead, farRead);
                 for (Move move : advice.near()) {
                     wrong += makesWorse(understood.apply(move)) ? 1 : 0;
                     moves++;

@@ -26,18 +26,18 @@ class TruingUpTest {
     }
 
     /** Readings at 0, 90, 180 and 270; swept over the turn where a fifth figure stands. */
-    private static Turned turned(String readings) {
+    private static Indicated indicated(String readings) {
         List<Length> read = Arrays.stream(readings.split(";")).map(TruingUpTest::mm).toList();
         List<Length> points = read.subList(0, 4);
-        return new Turned(FullIndicatorMovement.of(points), CircleFit.of(FOUR, points), read.stream().skip(4).findFirst(), mm("0.002"));
+        return new Indicated(FullIndicatorMovement.of(points), CircleFit.of(FOUR, points), read.stream().skip(4).findFirst(), mm("0.002"));
     }
 
     private static TruingUp one(Holding holding, String readings) {
-        return TruingUp.of(holding, BigDecimal.ZERO, LIMIT, mm("0.001"), turned(readings), Optional.empty());
+        return TruingUp.of(holding, BigDecimal.ZERO, LIMIT, mm("0.001"), indicated(readings), Optional.empty());
     }
 
     private static TruingUp two(Holding holding, String near, String far) {
-        return TruingUp.of(holding, BigDecimal.ZERO, LIMIT, mm("0.001"), turned(near), Optional.of(turned(far)));
+        return TruingUp.of(holding, BigDecimal.ZERO, LIMIT, mm("0.001"), indicated(near), Optional.of(indicated(far)));
     }
 
     private static Move.Jaw jaw(int loosen, int tighten, String fall) {
@@ -58,7 +58,7 @@ class TruingUpTest {
     @Test
     void jawsAreCountedFromWhereTheFirstStands() {
         assertEquals(List.of(jaw(2, 4, "0.016")), TruingUp.of(Holding.FOUR_JAW, new BigDecimal("90"), LIMIT, mm("0.001"),
-                turned("0.032;0.016;0;0.016"), Optional.empty()).near());
+                indicated("0.032;0.016;0;0.016"), Optional.empty()).near());
     }
 
     /** A tenth of the limit is 0.002. */
@@ -71,7 +71,7 @@ class TruingUpTest {
         0.032;0.020;0;0.012,   0.004, 2
         """)
     void whatIsUnderATenthOfTheLimitOrUnderTheLastPlaceIsLeft(String readings, String lastPlace, int moves) {
-        assertEquals(moves, TruingUp.of(Holding.FOUR_JAW, BigDecimal.ZERO, LIMIT, mm(lastPlace), turned(readings), Optional.empty()).near().size());
+        assertEquals(moves, TruingUp.of(Holding.FOUR_JAW, BigDecimal.ZERO, LIMIT, mm(lastPlace), indicated(readings), Optional.empty()).near().size());
     }
 
     @Test

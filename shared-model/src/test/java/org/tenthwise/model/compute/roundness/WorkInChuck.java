@@ -81,11 +81,11 @@ final class WorkInChuck {
         return Length.of(BigDecimal.valueOf(shown).setScale(3, RoundingMode.HALF_EVEN), Unit.MILLIMETRE);
     }
 
-    Turned read(int section, double z) {
+    Indicated read(int section, double z) {
         List<Length> points = PLACES.stream().map(place -> read(surface(section, z, place.doubleValue()))).toList();
         double[] turn = turn(section, z);
         Length swept = read(turn[1]).minus(read(turn[0]));
-        return new Turned(FullIndicatorMovement.of(points), CircleFit.of(PLACES, points), Optional.of(swept), Length.of(BigDecimal.valueOf(2 * LAST_PLACE), Unit.MILLIMETRE));
+        return new Indicated(FullIndicatorMovement.of(points), CircleFit.of(PLACES, points), Optional.of(swept), Length.of(BigDecimal.valueOf(2 * LAST_PLACE), Unit.MILLIMETRE));
     }
 
     /** Least and greatest over the full turn, degree by degree. */

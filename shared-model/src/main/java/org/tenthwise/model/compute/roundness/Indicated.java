@@ -11,7 +11,7 @@ import org.tenthwise.model.quantity.Length;
  * @param swept  movement over the full turn, where it was read
  * @param unsure how much points may show beyond the turn all the same: the last place of either, together
  */
-public record Turned(Length points, CircleFit fit, Optional<Length> swept, Length unsure) {
+public record Indicated(Length points, CircleFit fit, Optional<Length> swept, Length unsure) {
 
     /** What no moving takes away. */
     public Length formLeft() {

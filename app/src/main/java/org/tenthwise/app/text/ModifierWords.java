@@ -3,9 +3,9 @@ package org.tenthwise.app.text;
 import org.tenthwise.model.plan.Check;
 
 /** The modifier of a size, as the drawing has it. */
-public final class Modifier {
+public final class ModifierWords {
 
-    private Modifier() {
+    private ModifierWords() {
     }
 
     /** Its letters, to stand behind other words; empty where there is none. */

@@ -14,7 +14,7 @@ import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Slot;
 
 /** Why a cut is taken on what is read so far, with the places that nobody read before one's eyes. */
-public final class OnTheseViewModel {
+public final class CutOnTheseViewModel {
 
     private static final int MOST = 120;
 
@@ -22,7 +22,7 @@ public final class OnTheseViewModel {
     private final Field<String> why;
     private final StepForm step;
 
-    public OnTheseViewModel(InHand inHand, Words words, Journey journey) {
+    public CutOnTheseViewModel(InHand inHand, Words words, Journey journey) {
         this.words = words;
         why = Field.words("why", words.say("on-these.why"), words.say("on-these.why.question"), true, MOST);
         why.offer(Known.ready(words, "on-these.why.ready"));

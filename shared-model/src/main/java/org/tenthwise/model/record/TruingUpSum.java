@@ -1,0 +1,41 @@
+package org.tenthwise.model.record;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.compute.roundness.Indicated;
+import org.tenthwise.model.compute.roundness.TruingUp;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.verdict.Standing;
+
+/** What to do about a run-out that is over its limit, as far as its readings by angle tell. */
+final class TruingUpSum {
+
+    private TruingUpSum() {
+    }
+
+    static Optional<TruingUp> of(RunOutFinding finding) {
+        if (finding.verdict().standing() != Standing.FAIL || Plausible.spoils(finding)) {
+            return Optional.empty();
+        }
+        Optional<Indicated> far = finding.sections().stream().skip(1).findFirst().flatMap(TruingUpSum::indicated);
+        boolean nearAlone = far.isPresent() || finding.isOver(finding.near());
+        return indicated(finding.near()).filter(near -> nearAlone).map(near -> TruingUp.of(finding.check().holding(), finding.check().firstJaw(),
+                finding.check().limit().length(), lastPlace(finding.near().byAngle()), near, far));
+    }
+
+    private static Optional<Indicated> indicated(AtSection at) {
+        return at.fit().map(fit -> new Indicated(at.pointsMovement().orElseThrow(), fit, at.sweptMovement(), lastPlace(at.byAngle()).plus(lastPlace(at.swept()))));
+    }
+
+    /** The finest that any of them was written with; noughts at the end are often left away. */
+    private static Length lastPlace(List<Measured> read) {
+        return read.stream().map(measured -> lastPlace(measured.reading().typed())).min(Comparator.naturalOrder()).orElse(Length.ZERO);
+    }
+
+    private static Length lastPlace(Written typed) {
+        return Length.of(BigDecimal.ONE.movePointLeft(typed.places()), typed.unit());
+    }
+}
