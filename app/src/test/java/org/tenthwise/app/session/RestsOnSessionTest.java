@@ -5,22 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Disposition;
@@ -28,27 +19,14 @@ import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.Standing;
 
 /** A bore of an invented bush and the plug that must fit it with drag, walked without a screen. Figures by hand. */
-class RestsOnSessionTest {
+class RestsOnSessionTest extends RunBegun {
 
     private static final int BORE = 1;
     private static final int PLUG = 2;
     private static final int AFTER = 3;
 
-    @TempDir
-    private Path dir;
-    private SqliteLedger ledger;
-    private RunSession session;
-
-    @BeforeEach
-    void beginARun() throws Exception {
-        ledger = SqliteLedger.open(dir.resolve("s.db"));
-        Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
-        session = new Shop(ledger, clock).begin(new Beginning(plan(), "1", "", "", "Setter 2"));
-    }
-
-    @AfterEach
-    void letGo() {
-        ledger.close();
+    RestsOnSessionTest() {
+        super(plan());
     }
 
     @Test
@@ -131,20 +109,7 @@ class RestsOnSessionTest {
     }
 
     private static Plan plan() {
-        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read("""
-                format = 1
-                part = "T-8"
-                revision = "A"
-                issue = "1"
-                name = "Test bush, invented"
-                material = "bronze"
-                drawing = "T-8"
-                unit = "mm"
-
-                [[operation]]
-                number = 10
-                name = "Bore"
-
+        return InventedPlans.inMillimetres("""
                 [[step]]
                 number = 1
                 operation = 10
@@ -179,22 +144,6 @@ class RestsOnSessionTest {
                 kind = "confirm"
                 name = "Chips out"
                 what = "Chips are out of the bore."
-                """)).plan();
-    }
-
-    private void enter(String figure) throws Exception {
-        taken(session.enter(figure));
-    }
-
-    private static void taken(Reply reply) {
-        assertEquals(Optional.empty(), reply.objection());
-    }
-
-    private static Objection.Kind refused(Reply reply) {
-        return reply.objection().orElseThrow().kind();
-    }
-
-    private Standing standing() {
-        return session.state().line().finding().verdict().standing();
+                """);
     }
 }

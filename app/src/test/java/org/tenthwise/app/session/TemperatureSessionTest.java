@@ -5,21 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
-import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Degrees;
@@ -31,46 +23,20 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Standing;
 
 /** Two bores of an invented bronze bush in a shop of 18 to 25 °C; a third one too wide in its limits to feel it. Sums by hand. */
-class TemperatureSessionTest {
+class TemperatureSessionTest extends RunBegun {
 
     private static final Plan PLAN = plan();
 
-    @TempDir
-    private Path dir;
-    private SqliteLedger ledger;
-    private RunSession session;
-
-    @BeforeEach
-    void beginARun() throws Exception {
-        ledger = SqliteLedger.open(dir.resolve("s.db"));
-        Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
-        session = new Shop(ledger, clock).begin(new Beginning(PLAN, "1", "", "", "Setter 2"));
-    }
-
-    @AfterEach
-    void letGo() {
-        ledger.close();
+    TemperatureSessionTest() {
+        super(PLAN);
     }
 
     private static Plan plan() {
         StringBuilder text = new StringBuilder("""
-                format = 1
-                part = "T-7"
-                revision = "A"
-                issue = "1"
-                name = "Test bush, invented"
-                material = "bronze"
-                drawing = "T-7"
-                unit = "mm"
-
                 [temperature]
                 part_expansion = 16.2
                 shop_least = 18
                 shop_greatest = 25
-
-                [[operation]]
-                number = 10
-                name = "Bore"
                 """);
         for (String upper : new String[] {"30.021", "30.021", "30.500"}) {
             text.append("""
@@ -89,17 +55,11 @@ class TemperatureSessionTest {
                     gauge = "IM-1"
                     """.formatted(text.toString().split("\\[\\[step").length, upper));
         }
-        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text.toString())).plan();
-    }
-
-    private void enter(String... figures) throws Exception {
-        for (String figure : figures) {
-            assertEquals(Optional.empty(), session.enter(figure).objection(), figure);
-        }
+        return InventedPlans.inMillimetres(text.toString());
     }
 
     private SizeFinding bore() {
-        return (SizeFinding) session.state().line().finding();
+        return (SizeFinding) finding();
     }
 
     @Test
@@ -111,7 +71,7 @@ class TemperatureSessionTest {
         assertInstanceOf(Asked.Reading.class, session.state().asked());
         enter("30.0215", "30.0205");
         assertInstanceOf(Asked.Nothing.class, session.state().asked());
-        assertEquals(Standing.PASS, bore().verdict().standing());
+        assertEquals(Standing.PASS, standing());
         // 30.0215/(1 + 16.2e-6·5)
         assertEquals(Optional.of(Length.of("30.019068", Unit.MILLIMETRE)), bore().value());
     }
@@ -120,7 +80,7 @@ class TemperatureSessionTest {
     @Test
     void aReadingThatIsOutAtTwentyDegreesSettlesTheCheckAtOnce() throws Exception {
         enter("25", "20", "29.990");
-        assertEquals(Standing.CUT_AGAIN, bore().verdict().standing());
+        assertEquals(Standing.CUT_AGAIN, standing());
     }
 
     @Test
@@ -184,11 +144,11 @@ class TemperatureSessionTest {
         enter("25", "20", "30.0215", "30.0205");
         long part = session.state().pass().temperatures().get(0).entry().seq();
         session.strikeOut(part, "Thermometer lay on the chuck");
-        assertEquals(Standing.OPEN, bore().verdict().standing());
+        assertEquals(Standing.OPEN, standing());
         assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
         enter("22");
         // 30.0215/(1 + 16.2e-6·2) = 30.020527
-        assertEquals(Standing.PASS, bore().verdict().standing());
+        assertEquals(Standing.PASS, standing());
     }
 
     @Test
@@ -196,11 +156,11 @@ class TemperatureSessionTest {
         session.readingsFirst(true);
         assertInstanceOf(Asked.Reading.class, session.state().asked());
         enter("30.010", "30.010");
-        assertEquals(Standing.OPEN, bore().verdict().standing());
+        assertEquals(Standing.OPEN, standing());
         assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
         assertEquals(Objection.Kind.NOT_ASKED_HERE, session.readingsFirst(false).objection().orElseThrow().kind());
         enter("25", "20");
-        assertEquals(Standing.PASS, bore().verdict().standing());
+        assertEquals(Standing.PASS, standing());
     }
 
     @Test
@@ -209,7 +169,7 @@ class TemperatureSessionTest {
         assertInstanceOf(Asked.Reading.class, session.state().asked());
         assertEquals(Objection.Kind.NOT_ASKED_HERE, session.temperature(Body.PART, "21").objection().orElseThrow().kind());
         enter("30.2", "30.2");
-        assertEquals(Standing.PASS, bore().verdict().standing());
+        assertEquals(Standing.PASS, standing());
     }
 
     @Test

@@ -5,47 +5,24 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.TouchWords;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.Standing;
 
 /** The root of an invented stub Acme thread in inches, read across grooves, and a drilled hole read to its point. */
-class TouchSessionTest {
+class TouchSessionTest extends RunBegun {
 
     private static final Words ENGLISH = Words.of(Locale.ENGLISH);
-    private static final Plan PLAN = ((PlanReading.Good) new PlanReader().read("""
-            format = 1
-            part = "T-9"
-            revision = "A"
-            issue = "1"
-            name = "Test stub, invented"
-            material = "bronze"
-            drawing = "T-9"
-            unit = "in"
-
-            [[operation]]
-            number = 10
-            name = "Thread"
-
+    private static final Plan PLAN = InventedPlans.inInches("""
             [[step]]
             number = 1
             operation = 10
@@ -75,27 +52,10 @@ class TouchSessionTest {
             drill = { diameter = 0.3125, point_angle = 118 }
             read_to = "point"
             clamping = "clamped"
-            """)).plan();
+            """);
 
-    @TempDir
-    private Path dir;
-    private SqliteLedger ledger;
-    private RunSession session;
-
-    @BeforeEach
-    void beginARun() throws Exception {
-        ledger = SqliteLedger.open(dir.resolve("s.db"));
-        Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
-        session = new Shop(ledger, clock).begin(new Beginning(PLAN, "1", "", "", "Setter 2"));
-    }
-
-    @AfterEach
-    void letGo() {
-        ledger.close();
-    }
-
-    private Finding finding() {
-        return session.state().line().finding();
+    TouchSessionTest() {
+        super(PLAN);
     }
 
     private List<String> said() {
@@ -104,26 +64,42 @@ class TouchSessionTest {
 
     @Test
     void howItTouchedIsAskedOnceEveryPlaceIsRead() throws Exception {
-        session.enter("1.4070");
+        enter("1.4070");
         assertInstanceOf(Asked.Reading.class, session.state().asked());
-        assertEquals(Standing.OPEN, finding().verdict().standing());
-        session.enter("1.4064");
+        enter("1.4064");
         assertEquals(new Asked.Answering(Question.GROOVES_TOUCHED), session.state().asked());
-        assertEquals(Standing.OPEN, finding().verdict().standing());
-        assertEquals("Nobody has said yet how the gauge touched. Points in opposite grooves read 0.0014 in too big.", said().get(0));
-        assertTrue(session.answer(Answer.YES).objection().isPresent());
-        session.answer(Answer.OPPOSITE_GROOVES);
-        assertEquals(Standing.PASS, finding().verdict().standing());
-        assertEquals("Points in opposite grooves stand half a pitch askew: \u22120.00139 in.", said().get(0));
+        taken(session.answer(Answer.OPPOSITE_GROOVES));
         assertInstanceOf(Asked.Nothing.class, session.state().asked());
     }
 
     @Test
+    void howItTouchedIsNoMatterOfYesOrNo() throws Exception {
+        enter("1.4070", "1.4064");
+        assertEquals(Objection.Kind.NOT_ASKED_HERE, refused(session.answer(Answer.YES)));
+    }
+
+    /** Half a pitch is 0.0625: 1.4064 − √(1.4064² − 0.0625²) = 0.001389. */
+    @Test
+    void untilItIsSaidTheCheckStaysOpenAndTellsWhatHangsOnIt() throws Exception {
+        enter("1.4070", "1.4064");
+        assertEquals(Standing.OPEN, standing());
+        assertEquals("Nobody has said yet how the gauge touched. Points in opposite grooves read 0.0014 in too big.", said().get(0));
+    }
+
+    /** 1.4070 − 0.001389 = 1.405611, inside 1.4060. */
+    @Test
+    void acrossOppositeGroovesWhatTheyStandAskewIsTakenOff() throws Exception {
+        enter("1.4070", "1.4064");
+        taken(session.answer(Answer.OPPOSITE_GROOVES));
+        assertEquals(Standing.PASS, standing());
+        assertEquals("Points in opposite grooves stand half a pitch askew: \u22120.00139 in.", said().get(0));
+    }
+
+    @Test
     void squareAcrossTheSameReadingIsStillTooBig() throws Exception {
-        session.enter("1.4070");
-        session.enter("1.4064");
-        session.answer(Answer.SQUARE_ACROSS);
-        assertEquals(Standing.CUT_AGAIN, finding().verdict().standing());
+        enter("1.4070", "1.4064");
+        taken(session.answer(Answer.SQUARE_ACROSS));
+        assertEquals(Standing.CUT_AGAIN, standing());
         assertTrue(said().contains("Read square across the grooves: nothing to correct."));
     }
 
@@ -131,33 +107,30 @@ class TouchSessionTest {
     @Test
     void whatWasReadReleasedIsTruedUpBeforeItIsCut() throws Exception {
         String said = "It was read released: clamp it and true it up before any cut.";
-        session.enter("1.4070");
-        session.enter("1.4064");
+        enter("1.4070", "1.4064");
         assertFalse(said().contains(said), "nothing is to be cut yet");
-        session.answer(Answer.SQUARE_ACROSS);
+        taken(session.answer(Answer.SQUARE_ACROSS));
         assertEquals(said, said().get(0));
         session.goTo(2);
-        session.enter("1.010");
-        assertEquals(Standing.CUT_AGAIN, finding().verdict().standing());
+        enter("1.010");
+        assertEquals(Standing.CUT_AGAIN, standing());
         assertFalse(said().contains(said), "it was read clamped");
     }
 
     @Test
     void aPassIsAskedAnew() throws Exception {
-        session.enter("1.4070");
-        session.enter("1.4064");
-        session.answer(Answer.SQUARE_ACROSS);
-        session.again(Why.CUT);
-        session.enter("1.4060");
-        session.enter("1.4060");
+        enter("1.4070", "1.4064");
+        taken(session.answer(Answer.SQUARE_ACROSS));
+        taken(session.again(Why.CUT));
+        enter("1.4060", "1.4060");
         assertEquals(new Asked.Answering(Question.GROOVES_TOUCHED), session.state().asked());
     }
 
     @Test
     void aReadingNoThreadOfThatPitchCanGiveIsRefusedEvenOnPurpose() throws Exception {
-        assertEquals(Objection.Kind.NO_SUCH_SIZE, session.keep("0.0625").objection().orElseThrow().kind());
+        assertEquals(Objection.Kind.NO_SUCH_SIZE, refused(session.keep("0.0625")));
         session.goTo(2);
-        assertEquals(Objection.Kind.NO_SUCH_SIZE, session.keep("0.0938").objection().orElseThrow().kind());
+        assertEquals(Objection.Kind.NO_SUCH_SIZE, refused(session.keep("0.0938")));
     }
 
     /** 0.3125 / (2 tan 59°) = 0.0939: 1.080 to the point is 0.9861 of full diameter. */
@@ -166,11 +139,11 @@ class TouchSessionTest {
         session.goTo(2);
         String before = "Read to the point of the drill: its length, 0.094 in, is taken off. The depth is that of the full diameter.";
         assertTrue(said().contains(before));
-        session.enter("1.080");
-        assertEquals(Standing.PASS, finding().verdict().standing());
-        session.again(Why.MEASURED_AGAIN);
-        session.enter("1.010");
-        assertEquals(Standing.CUT_AGAIN, finding().verdict().standing());
+        enter("1.080");
+        assertEquals(Standing.PASS, standing());
+        taken(session.again(Why.MEASURED_AGAIN));
+        enter("1.010");
+        assertEquals(Standing.CUT_AGAIN, standing());
     }
 
     @Test
