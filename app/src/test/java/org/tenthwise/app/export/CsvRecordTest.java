@@ -1,21 +1,14 @@
 package org.tenthwise.app.export;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.StringReader;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,14 +32,14 @@ class CsvRecordTest {
     private final Sample sample = Records.passing(PART);
 
     @Test
-    void everyCharacteristicOfThePlanHasARow() throws IOException {
+    void everyCharacteristicOfThePlanHasARow() {
         Set<String> numbers = rows(Records.walk(PART, sample, 12).evidence()).stream().map(row -> row.get("number"))
                 .collect(Collectors.toSet());
         assertEquals(PART.plan().steps().stream().map(Step::number).map(String::valueOf).collect(Collectors.toSet()), numbers);
     }
 
     @Test
-    void everyRowSaysTheOutcomeWhoSignedAndTheClass() throws IOException {
+    void everyRowSaysTheOutcomeWhoSignedAndTheClass() {
         int all = sample.events().size();
         Evidence against = Records.walk(PART, sample, all - 1).add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
                 .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED)).evidence();
@@ -60,7 +53,7 @@ class CsvRecordTest {
 
     /** The failing sample concedes the second pass of its bore; the first pass had been cut again. */
     @Test
-    void aDispositionStandsInTheRowsOfThePassItWasSignedForAlone() throws IOException {
+    void aDispositionStandsInTheRowsOfThePassItWasSignedForAlone() {
         List<CSVRecord> conceded = rows(Records.whole(PART, Records.failing(PART))).stream()
                 .filter(row -> row.get("disposition").equals("use-as-is")).toList();
         assertFalse(conceded.isEmpty());
@@ -74,15 +67,11 @@ class CsvRecordTest {
     }
 
     private static String classOf(Evidence evidence, String number) {
-        try {
-            return rows(evidence).stream().filter(row -> row.get("number").equals(number)).findFirst().orElseThrow().get("class");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return rows(evidence).stream().filter(row -> row.get("number").equals(number)).findFirst().orElseThrow().get("class");
     }
 
     @Test
-    void everyReadingEveryTemperatureAndEveryAnswerHasARow() throws IOException {
+    void everyReadingEveryTemperatureAndEveryAnswerHasARow() {
         long taken = sample.events().stream()
                 .filter(event -> event instanceof Event.ReadingTaken
                         || event instanceof Event.TemperatureTaken || event instanceof Event.Answered).count();
@@ -94,7 +83,7 @@ class CsvRecordTest {
      * and gauge at 20.5 °C: 30.015·[(1 + 11.5e-6·0.5)/(1 + 16.2e-6·2.8) − 1] = −0.0011888 to the nanometre −0.001189.
      */
     @Test
-    void aReadingStandsWithItsCorrectionAndItsValue() throws IOException {
+    void aReadingStandsWithItsCorrectionAndItsValue() {
         CSVRecord row = rows(Records.whole(PART, sample)).stream()
                 .filter(r -> r.get("number").equals("13") && r.get("pass").equals("2") && !r.get("reading").isEmpty()).findFirst().orElseThrow();
         assertEquals(List.of("0.015", "mm", "-0.001189", "30.013811", "30.000", "0.000", "BG-2", "MR-30"),
@@ -107,7 +96,7 @@ class CsvRecordTest {
     /** The plan's limits and the values of the table, compared here; a check that judges a mean or a movement has no verdict for a place. */
     @ParameterizedTest
     @EnumSource(DemoPart.class)
-    void everyReadingThatCountsHasTheVerdictOfItsOwnSize(DemoPart part) throws IOException {
+    void everyReadingThatCountsHasTheVerdictOfItsOwnSize(DemoPart part) {
         int alone = 0;
         for (CSVRecord row : rows(Records.whole(part, Records.failing(part)))) {
             boolean counts = !row.get("reading").isEmpty() && row.get("struck-out").isEmpty() && row.get("taken-again").isEmpty();
@@ -130,7 +119,7 @@ class CsvRecordTest {
     }
 
     @Test
-    void everyDoubtAndEveryNoteHasARow() throws IOException {
+    void everyDoubtAndEveryNoteHasARow() {
         Evidence evidence = Records.walk(PART, sample, 12).add(new Event.DoubtFlagged(12, "Which end?"))
                 .add(new Event.NoteMade(12, "=Night shift")).add(new Event.NoteMade(0, "Coolant 21 °C")).evidence();
         List<CSVRecord> said = rows(evidence).stream().filter(row -> !row.get("doubt").isEmpty() || !row.get("note").isEmpty()).toList();
@@ -141,7 +130,7 @@ class CsvRecordTest {
     }
 
     @Test
-    void aStruckOutReadingStaysWithItsReason() throws IOException {
+    void aStruckOutReadingStaysWithItsReason() {
         Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE);
         long reading = walk.evidence().sheet().line(12).passes().get(0).readings().get(0).entry().seq();
         walk.add(new Event.StruckOut(reading, "-rod, not seated\r\n\"twice\""));
@@ -153,7 +142,7 @@ class CsvRecordTest {
     }
 
     @Test
-    void whatWasReadUnderASettingStruckOutStaysWithItsReason() throws IOException {
+    void whatWasReadUnderASettingStruckOutStaysWithItsReason() {
         Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE);
         long setting = walk.evidence().sheet().run().settings().stream()
                 .filter(entry -> ((Event.GaugeSet) entry.event()).step() == 12).findFirst().orElseThrow().seq();
@@ -165,7 +154,7 @@ class CsvRecordTest {
     }
 
     @Test
-    void aRepairStaysInEveryRowOfItsCharacteristicAndADispositionHasItsNumber() throws IOException {
+    void aRepairStaysInEveryRowOfItsCharacteristicAndADispositionHasItsNumber() {
         Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE)
                 .add(new Event.Disposed(12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
                 .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
@@ -178,7 +167,7 @@ class CsvRecordTest {
     }
 
     @Test
-    void whatAnOlderRunAnsweredOfTheNotGoEndCountsUntilItIsAnsweredAnew() throws IOException {
+    void whatAnOlderRunAnsweredOfTheNotGoEndCountsUntilItIsAnsweredAnew() {
         Records.Walk walk = new Records.Walk(PART.plan(), "Setter 2").add(sample.begun())
                 .add(new Event.Answered(24, Question.GO_ENTERS, Answer.YES)).add(new Event.Answered(24, Question.NOT_GO_ENTERS, Answer.NO));
         assertEquals(List.of("go-enters yes  pass", "not-go-enters no  pass"), answers(walk));
@@ -186,13 +175,13 @@ class CsvRecordTest {
         assertEquals(List.of("go-enters yes  fail", "not-go-enters no yes fail", "not-go-stays-out no  fail"), answers(walk));
     }
 
-    private static List<String> answers(Records.Walk walk) throws IOException {
+    private static List<String> answers(Records.Walk walk) {
         return rows(walk.evidence()).stream().filter(row -> !row.get("answer").isEmpty())
                 .map(row -> String.join(" ", row.get("question"), row.get("answer"), row.get("taken-again"), row.get("verdict"))).toList();
     }
 
     @Test
-    void linesEndAndBeginAsTheFormatSays() throws IOException {
+    void linesEndAndBeginAsTheFormatSays() {
         String text = text(Records.whole(PART, sample));
         assertTrue(text.startsWith("part,revision,serial"), text.substring(0, 40));
         assertTrue(text.endsWith("\r\n"));
@@ -200,7 +189,7 @@ class CsvRecordTest {
     }
 
     @Test
-    void aNumberIsNeverTouched() throws IOException {
+    void aNumberIsNeverTouched() {
         List<CSVRecord> rows = rows(Records.whole(PART, Records.failing(PART)));
         assertTrue(rows.stream().anyMatch(row -> row.get("reading").startsWith("-")));
         for (CSVRecord row : rows) {
@@ -225,27 +214,22 @@ class CsvRecordTest {
     }
 
     @Test
-    void noFormulaGetsThroughFromFreeText() throws IOException {
+    void noFormulaGetsThroughFromFreeText() {
         Records.Walk walk = new Records.Walk(PART.plan(), "=HYPERLINK(\"x\")").add(sample.begun()).addAll(sample.events());
         assertFalse(rows(walk.evidence()).stream().flatMap(CSVRecord::stream)
                 .anyMatch(cell -> cell.startsWith("=") || cell.startsWith("@") || cell.startsWith("+")));
     }
 
     @Test
-    void theSameEvidenceGivesTheSameBytes() throws IOException {
+    void theSameEvidenceGivesTheSameBytes() {
         assertEquals(text(Records.whole(PART, sample)), text(Records.whole(PART, Records.passing(PART))));
     }
 
-    private static List<CSVRecord> rows(Evidence evidence) throws IOException {
-        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-        try (CSVParser parser = CSVParser.parse(new StringReader(text(evidence)), format)) {
-            return parser.getRecords();
-        }
+    private static List<CSVRecord> rows(Evidence evidence) {
+        return ReadBack.rows(evidence);
     }
 
-    private static String text(Evidence evidence) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new CsvRecord().write(evidence, out);
-        return out.toString(UTF_8);
+    private static String text(Evidence evidence) {
+        return ReadBack.text(new CsvRecord(), evidence);
     }
 }

@@ -15,13 +15,13 @@ import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
@@ -39,20 +39,7 @@ import org.tenthwise.model.run.Event;
 /** Walks over every node of a record: whatever is changed, taken out or put in there must be found. */
 class EveryNodeOfARecordTest {
 
-    private static final String PLAN = """
-            format = 1
-            part = "SP-1"
-            revision = "A"
-            issue = "1"
-            name = "Spacer"
-            material = "nickel alloy 718"
-            drawing = "SP-1"
-            unit = "mm"
-
-            [[operation]]
-            number = 10
-            name = "Bore"
-
+    private static final Plan PLAN = InventedPlans.inMillimetres("""
             [[step]]
             number = 1
             operation = 10
@@ -84,7 +71,7 @@ class EveryNodeOfARecordTest {
             part_expansion = 13.0
             shop_least = 18
             shop_greatest = 26
-            """;
+            """);
 
     private final ObjectMapper json = new ObjectMapper();
     private final RecordCheck check = new RecordCheck();
@@ -96,8 +83,7 @@ class EveryNodeOfARecordTest {
     private ObjectNode record() {
         Setting bore = Setting.onMaster(new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "R-20",
                 mm("20.001"), mm("0.000"));
-        Plan plan = Records.plan(PLAN);
-        Evidence evidence = new Records.Walk(plan, "Setter 1").add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()))
+        Evidence evidence = new Records.Walk(PLAN, "Setter 1").add(new Event.Begun(PLAN.part(), "1", "L-1", "Lathe 4", PLAN.source()))
                 .add(new Event.Answered(1, Question.CONFIRMED, Answer.YES)).add(new Event.GaugeSet(2, bore))
                 .add(new Event.ReadingTaken(2, "1.1", mm("-0.011"))).add(new Event.ReadingTaken(2, "1.1", mm("-0.012")))
                 .add(new Event.StruckOut(5, "Dirt.")).add(new Event.ReadingTaken(2, "2.1", mm("-0.004")))
@@ -108,9 +94,7 @@ class EveryNodeOfARecordTest {
                 .add(new Event.ReadingTaken(2, "1.1", mm("-0.060"))).add(new Event.ReadingTaken(2, "2.1", mm("-0.061")))
                 .add(new Event.Disposed(2, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-1"))).evidence();
         try {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            new JsonRecord().write(evidence, out);
-            return (ObjectNode) json.readTree(out.toByteArray());
+            return (ObjectNode) json.readTree(ReadBack.text(new JsonRecord(), evidence));
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
@@ -102,7 +101,7 @@ class JsonRecordTest {
     }
 
     private static JsonNode tree(Evidence evidence) {
-        return new ObjectMapper().valueToTree(JsonRecord.tree(evidence));
+        return ReadBack.json(evidence);
     }
 
     private static List<JsonNode> nodes(JsonNode tree, Predicate<JsonNode> wanted) {

@@ -5,20 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Unit;
@@ -29,20 +25,7 @@ import org.tenthwise.model.run.Event;
 class NextCutInRecordsTest {
 
     private static final String REASON = "Back end is not bored yet.";
-    private static final String PLAN = """
-            format = 1
-            part = "T-4"
-            revision = "A"
-            issue = "1"
-            name = "Test bush, invented"
-            material = "steel"
-            drawing = "T-4"
-            unit = "mm"
-
-            [[operation]]
-            number = 10
-            name = "Bore"
-
+    private static final String STEP = """
             [[step]]
             number = 1
             operation = 10
@@ -71,46 +54,49 @@ class NextCutInRecordsTest {
             throws IOException {
         Records.Walk walk = walk(kind, Optional.ofNullable(says), Optional.ofNullable(register)).add(read("1.1", front)).add(read("2.1", back));
         Evidence evidence = walk.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).add(read("1.1", "30.010")).evidence();
-        JsonNode passes = tree(evidence).at("/result/characteristics/0/passes");
+        JsonNode passes = ReadBack.json(evidence).at("/result/characteristics/0/passes");
         assertEquals(new ObjectMapper().readTree(cut), passes.path(0).path("next_cut"));
         assertTrue(passes.path(1).path("next_cut").isMissingNode());
-        assertEquals(says != null && says.contains("SX") ? "SX" : "", tree(evidence).at("/result/characteristics/0/modifier").asText());
-        assertEquals(Optional.empty(), new RecordCheck().check(new ByteArrayInputStream(text(new JsonRecord(), evidence).getBytes(StandardCharsets.UTF_8)))
-                .found().fault());
+        assertEquals(Optional.empty(), ReadBack.check(json(evidence)).found().fault());
     }
 
     @Test
-    void whoCutOnHalfAPassStandsInEveryRecord() throws IOException {
+    void whoCutOnHalfAPassStandsInEveryRecord() {
         Evidence evidence = walk("bore", Optional.empty(), Optional.of(Register.DIAMETER)).add(read("1.1", "29.860")).add(new Event.CutOnThese(1, REASON))
                 .add(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).evidence();
-        JsonNode result = tree(evidence).path("result");
+        JsonNode result = ReadBack.json(evidence).path("result");
         assertEquals("[{\"place\":\"back\",\"repeat\":1}]", result.at("/characteristics/0/passes/0/next_cut/unread").toString());
         assertEquals(REASON, result.at("/notes/0/cut-on-these").asText());
         assertEquals("Setter 1", result.at("/notes/0/by").asText());
-        assertTrue(text(new CsvRecord(), evidence).contains(REASON));
-        assertEquals(Optional.empty(), new RecordCheck().check(new ByteArrayInputStream(text(new JsonRecord(), evidence).getBytes(StandardCharsets.UTF_8)))
-                .found().fault());
+        assertTrue(ReadBack.text(new CsvRecord(), evidence).contains(REASON));
+        assertEquals(Optional.empty(), ReadBack.check(json(evidence)).found().fault());
     }
 
     @Test
-    void anAmountThatWasChangedInAFileIsFound() throws IOException {
+    void anAmountThatWasChangedInAFileIsFound() {
         Evidence evidence = walk("bore", Optional.empty(), Optional.of(Register.DIAMETER)).add(read("1.1", "29.860")).add(read("2.1", "29.864")).evidence();
-        String changed = text(new JsonRecord(), evidence).replace("\"offset_change\" : \"0.148\"", "\"offset_change\" : \"0.184\"");
+        String changed = json(evidence).replace("\"offset_change\" : \"0.148\"", "\"offset_change\" : \"0.184\"");
         assertTrue(changed.contains("0.184"));
-        assertTrue(new RecordCheck().check(new ByteArrayInputStream(changed.getBytes(StandardCharsets.UTF_8))).found().fault().isPresent());
+        assertTrue(ReadBack.check(changed).found().fault().isPresent());
     }
 
     @Test
-    void theTableNamesTheModifier() throws IOException {
+    void recordsNameTheModifierOfTheDrawing() {
         Evidence evidence = walk("bore", Optional.of("drawing_says = \"SN\""), Optional.empty()).add(read("1.1", "30.010")).add(read("2.1", "30.012")).evidence();
-        String[] lines = text(new CsvRecord(), evidence).split("\r\n");
-        int column = List.of(lines[0].split(",")).indexOf("modifier");
-        assertEquals("SN", lines[1].split(",")[column]);
+        assertEquals("SN", ReadBack.json(evidence).at("/result/characteristics/0/modifier").textValue());
+        assertEquals("SN", ReadBack.rows(evidence).get(0).get("modifier"));
+    }
+
+    @Test
+    void withoutAModifierNoneIsNamed() {
+        Evidence evidence = walk("bore", Optional.empty(), Optional.empty()).add(read("1.1", "30.010")).add(read("2.1", "30.012")).evidence();
+        assertEquals("", ReadBack.json(evidence).at("/result/characteristics/0/modifier").asText());
+        assertEquals("", ReadBack.rows(evidence).get(0).get("modifier"));
     }
 
     private static Records.Walk walk(String kind, Optional<String> says, Optional<Register> register) {
-        Plan plan = Records.plan(PLAN.formatted(kind) + says.orElse("") + "\n");
-        Records.Walk walk = new Records.Walk(plan, "Setter 1").add(new Event.Begun(new PartId("T-4", "A"), "1", "L-1", "Lathe 4", plan.source()));
+        Plan plan = InventedPlans.inMillimetres(STEP.formatted(kind) + says.orElse("") + "\n");
+        Records.Walk walk = new Records.Walk(plan, "Setter 1").add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()));
         register.ifPresent(counts -> walk.add(new Event.MachineKnown("Lathe 4", counts, Aim.ByLimits.MIDDLE)));
         return walk.add(new Event.GaugeSet(1, Setting.direct(new Gauge("IM-1", GaugeKind.INSIDE_MICROMETER, Optional.empty()))));
     }
@@ -119,13 +105,7 @@ class NextCutInRecordsTest {
         return new Event.ReadingTaken(1, slot, new Written(figure, Unit.MILLIMETRE));
     }
 
-    private static JsonNode tree(Evidence evidence) {
-        return new ObjectMapper().valueToTree(JsonRecord.tree(evidence));
-    }
-
-    private static String text(RecordFormat format, Evidence evidence) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        format.write(evidence, out);
-        return out.toString(StandardCharsets.UTF_8);
+    private static String json(Evidence evidence) {
+        return ReadBack.text(new JsonRecord(), evidence);
     }
 }

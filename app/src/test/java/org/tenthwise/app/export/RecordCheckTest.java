@@ -10,8 +10,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.store.Chain;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
@@ -42,7 +41,7 @@ class RecordCheckTest {
 
     @ParameterizedTest
     @EnumSource(DemoPart.class)
-    void aRecordAsWrittenIsWhole(DemoPart part) throws IOException {
+    void aRecordAsWrittenIsWhole(DemoPart part) {
         for (Evidence any : new Evidence[] {Records.whole(part, Records.passing(part)),
             Records.whole(part, Records.failing(part)), Records.walk(part, Records.passing(part), 20).evidence()}) {
             Verification verification = check(text(any));
@@ -66,7 +65,7 @@ class RecordCheckTest {
     }
 
     @Test
-    void theFirstChangedEntryIsNamed() throws IOException {
+    void theFirstChangedEntryIsNamed() {
         ArrayNode entries = (ArrayNode) record.path("entries");
         ObjectNode one = (ObjectNode) entries.get(40);
         ObjectNode other = (ObjectNode) entries.get(60);
@@ -76,7 +75,7 @@ class RecordCheckTest {
     }
 
     @Test
-    void anEntryMadeAnewWithItsHashNoLongerCarriesTheNext() throws IOException {
+    void anEntryMadeAnewWithItsHashNoLongerCarriesTheNext() {
         ObjectNode entry = (ObjectNode) record.path("entries").get(40);
         String body = entry.path("body").textValue().replace("Setter 2", "Setter 3");
         entry.put("body", body).put("by", "Setter 3")
@@ -86,14 +85,14 @@ class RecordCheckTest {
     }
 
     @Test
-    void aChangedTailNoLongerFitsTheHead() throws IOException {
+    void aChangedTailNoLongerFitsTheHead() {
         ArrayNode entries = (ArrayNode) record.path("entries");
         ((ObjectNode) record.path("head")).put("last", entries.get(entries.size() - 2).path("seq").asLong());
         assertSays("What the record says under \"head/last\" is not what its entries come to.");
     }
 
     @Test
-    void aVerdictThatTheEntriesDoNotGiveIsNamed() throws IOException {
+    void aVerdictThatTheEntriesDoNotGiveIsNamed() {
         ((ObjectNode) bore()).put("verdict", "fail");
         assertSays("What the record says of characteristic 13 is not what its entries come to.");
     }
@@ -113,16 +112,16 @@ class RecordCheckTest {
     }
 
     @Test
-    void aTemperatureThatTheEntriesDoNotGiveIsNoticed() throws IOException {
+    void aTemperatureThatTheEntriesDoNotGiveIsNoticed() {
         ((ObjectNode) bore().path("passes").path(1).at("/temperature/corrected-by/part")).put("celsius", "20.0");
         assertSays("What the record says of characteristic 13 is not what its entries come to.");
     }
 
     /** As every record from before there were temperatures. */
     @Test
-    void aRecordOfAPlanThatSaysNothingOfHeatDoesNotNameIt() throws IOException {
+    void aRecordOfAPlanThatSaysNothingOfHeatDoesNotNameIt() {
         DemoPart barrel = DemoPart.WINCH_BARREL_END;
-        Plan plan = Records.plan(barrel.planText().replaceFirst("(?s)\\[temperature\\].*?\n\n", ""));
+        Plan plan = InventedPlans.read(barrel.planText().replaceFirst("(?s)\\[temperature\\].*?\n\n", ""));
         String text = text(new Records.Walk(plan, "Setter 1").add(new Event.Begun(plan.part(), "003", "S-4410", "Lathe 7", plan.source()))
                 .addAll(Records.passing(barrel).events().stream().filter(event -> !(event instanceof Event.TemperatureTaken)).toList()).evidence());
         assertFalse(read(text).path("result").toString().contains("temperature"));
@@ -130,20 +129,20 @@ class RecordCheckTest {
     }
 
     @Test
-    void aSignatureThatTheEntriesDoNotGiveIsSaid() throws IOException {
+    void aSignatureThatTheEntriesDoNotGiveIsSaid() {
         ((ObjectNode) record.at("/result/signatures/0")).put("signed-by", "Somebody else");
         assertSays("What the record says under \"result/signatures/0/signed-by\" is not what its entries come to.");
     }
 
     @Test
-    void anOutcomeThatTheEntriesDoNotGiveIsSaid() throws IOException {
+    void anOutcomeThatTheEntriesDoNotGiveIsSaid() {
         ((ObjectNode) record.path("result")).put("outcome", "scrapped");
         assertSays("What the record says under \"result/outcome\" is not what its entries come to.");
     }
 
     /** Whatever is left out, the result is worked out anew, so that nothing but the entries themselves can tell. */
     @Test
-    void anyEntryLeftOutIsFoundThoughTheResultIsWorkedOutAnew() throws IOException {
+    void anyEntryLeftOutIsFoundThoughTheResultIsWorkedOutAnew() {
         assertTrue(evidence.entries().size() > 60);
         for (int i = 1; i < evidence.entries().size() - 1; i++) {
             Verification found = check(without(i));
@@ -168,19 +167,19 @@ class RecordCheckTest {
 
     /** What cannot be found without a head from elsewhere gives another head. */
     @Test
-    void lastEntriesCutOffGiveAnotherRunHead() throws IOException {
+    void lastEntriesCutOffGiveAnotherRunHead() {
         Evidence cut = new Evidence(Sheet.of(PART.plan(), new Run(evidence.sheet().run().entries().subList(0, 40))),
                 evidence.entries().subList(0, 40), "");
-        RecordCheck.Result result = new RecordCheck().check(new ByteArrayInputStream(text(cut).getBytes(UTF_8)));
+        RecordCheck.Result result = ReadBack.check(text(cut));
         assertTrue(result.found().whole());
         assertEquals(40, result.head().place());
         assertNotEquals(evidence.head(), result.head());
-        assertEquals(evidence.head(), new RecordCheck().check(new ByteArrayInputStream(written.getBytes(UTF_8))).head());
+        assertEquals(evidence.head(), ReadBack.check(written).head());
     }
 
     /** What strikes an entry out names it by its place in the ledger: another place would strike another reading. */
     @Test
-    void anEntryMovedToAnotherPlaceInTheLedgerIsFound() throws IOException {
+    void anEntryMovedToAnotherPlaceInTheLedgerIsFound() {
         Records.Walk walk = Records.walk(PART, Records.passing(PART), 12);
         walk.add(new Event.GaugeKnown(new Gauge("X-1", GaugeKind.MICROMETER, Optional.empty())));
         Evidence whole = walk.add(new Event.NoteMade(0, "one")).add(new Event.NoteMade(0, "two")).evidence();
@@ -197,7 +196,7 @@ class RecordCheckTest {
     }
 
     @Test
-    void anotherPlanIsNoticed() throws IOException {
+    void anotherPlanIsNoticed() {
         ((ObjectNode) record.path("plan")).put("text", PART.planText().replace("zone = \"H7\"", "zone = \"H8\""));
         assertSays("What the record says under \"plan/text\" is not what its entries come to.");
     }
@@ -205,12 +204,12 @@ class RecordCheckTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "{}", "[1]", "{\"format\":\"tenthwise-record-3\"}", "{\"format\":\"tenthwise-record-3\",\"entries\":[]}", "{\"format\":\"tenthwise-record-2\"}", "{\"format\":\"tenthwise-record-1\"}",
         "SQLite format 3"})
-    void whatIsNoRecordIsCalledSo(String text) throws IOException {
+    void whatIsNoRecordIsCalledSo(String text) {
         assertEquals("This is not a Tenthwise record in JSON, or it is damaged.", check(text).fault().orElseThrow().why());
     }
 
     @Test
-    void anyOneChangedLetterIsNoticed() throws IOException {
+    void anyOneChangedLetterIsNoticed() {
         for (int i = written.indexOf("\"format\""); i < written.length() - 2; i += 977) {
             char sign = written.charAt(i);
             if (Character.isLetterOrDigit(sign)) {
@@ -221,21 +220,21 @@ class RecordCheckTest {
     }
 
     @Test
-    void aRecordOfTheFirstFormIsNotCalledWhole() throws IOException {
+    void aRecordOfTheFirstFormIsNotCalledWhole() {
         record.put("format", "tenthwise-record-1");
         assertSays("It has the first form of a record, which cannot prove that no entry was left out of it. "
                 + "Export the run again from its store.");
     }
 
     @Test
-    void ofARecordOfTheSecondFormTheEntriesAreProvenAndTheRestIsNot() throws IOException {
+    void ofARecordOfTheSecondFormTheEntriesAreProvenAndTheRestIsNot() {
         record.put("format", "tenthwise-record-2");
         ((ObjectNode) record.path("result")).put("outcome", "scrapped");
-        RecordCheck.Result result = new RecordCheck().check(new ByteArrayInputStream(record.toString().getBytes(UTF_8)));
+        RecordCheck.Result result = ReadBack.check(record.toString());
         assertEquals(Optional.empty(), result.found().fault());
         assertEquals(evidence.head(), result.head());
         assertFalse(result.compared());
-        assertTrue(new RecordCheck().check(new ByteArrayInputStream(written.getBytes(UTF_8))).compared());
+        assertTrue(ReadBack.check(written).compared());
         ((ObjectNode) record.path("entries").path(3)).put("by", "Somebody else");
         assertTrue(check(record.toString()).fault().orElseThrow().seq().isPresent());
     }
@@ -251,27 +250,21 @@ class RecordCheckTest {
         return bore;
     }
 
-    private void assertNamed(long seq, String why) throws IOException {
+    private void assertNamed(long seq, String why) {
         Verification.Fault fault = check(record.toString()).fault().orElseThrow();
         assertEquals(new Verification.Fault(Optional.of(seq), why.formatted(seq)), fault);
     }
 
-    private void assertSays(String why) throws IOException {
+    private void assertSays(String why) {
         assertEquals(why, check(record.toString()).fault().orElseThrow().why());
     }
 
-    private static Verification check(String text) throws IOException {
-        return new RecordCheck().check(new ByteArrayInputStream(text.getBytes(UTF_8))).found();
+    private static Verification check(String text) {
+        return ReadBack.check(text).found();
     }
 
     private static String text(Evidence evidence) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            new JsonRecord().write(evidence, out);
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
-        return out.toString(UTF_8);
+        return ReadBack.text(new JsonRecord(), evidence);
     }
 
     private static ObjectNode read(String text) {

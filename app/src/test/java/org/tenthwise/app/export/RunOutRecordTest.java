@@ -1,18 +1,11 @@
 package org.tenthwise.app.export;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.StringReader;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.model.plan.Plan;
@@ -34,7 +27,7 @@ class RunOutRecordTest {
 
     @Test
     void sectionBySectionTheTurnIsToldBesideWhatTheReadingsByAngleShow() {
-        JsonNode step = new ObjectMapper().<JsonNode>valueToTree(JsonRecord.tree(evidence())).at("/result/characteristics/0");
+        JsonNode step = ReadBack.json(evidence()).at("/result/characteristics/0");
         assertEquals("four-jaw", step.path("holding").textValue());
         assertEquals("30.0", step.at("/sections/0/from-jaws").textValue());
         JsonNode pass = step.at("/passes/0");
@@ -49,11 +42,8 @@ class RunOutRecordTest {
     }
 
     @Test
-    void everyRowOfTheTableHasItsSectionAndItsDistanceFromTheJaws() throws IOException {
-        ByteArrayOutputStream written = new ByteArrayOutputStream();
-        new CsvRecord().write(evidence(), written);
-        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-        List<String> rows = CSVParser.parse(new StringReader(written.toString(UTF_8)), format).stream()
+    void everyRowOfTheTableHasItsSectionAndItsDistanceFromTheJaws() {
+        List<String> rows = ReadBack.rows(evidence()).stream()
                 .map(row -> String.join(" ", row.get("holding"), row.get("section"), row.get("from-jaws"), row.get("place"), row.get("size"))).toList();
         assertEquals(12, rows.size());
         assertEquals(List.of("four-jaw near 30.0 highest, near 0.031", "four-jaw far 140 lowest, far -0.051", "four-jaw far 140 270°, far 0.000"),
