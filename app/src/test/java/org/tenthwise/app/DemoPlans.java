@@ -1,8 +1,6 @@
 package org.tenthwise.app;
 
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Plan;
 
 /** Demo plans with a line more, for tests of what stands beside it. */
@@ -19,6 +17,6 @@ public final class DemoPlans {
         if (!text.contains(OUTSIDE)) {
             throw new AssertionError("The plan of the screw carrier has no " + OUTSIDE);
         }
-        return ((PlanReading.Good) new PlanReader().read(text.replace(OUTSIDE, OUTSIDE + "temperature = \"not-asked\"\n"))).plan();
+        return InventedPlans.read(text.replace(OUTSIDE, OUTSIDE + "temperature = \"not-asked\"\n"));
     }
 }

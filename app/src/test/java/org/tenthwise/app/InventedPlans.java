@@ -44,6 +44,7 @@ public final class InventedPlans {
                 material = "invented melt"
                 drawing = "T-1 sheet 1"
                 unit = "%s"
+                remark = "Invented part, for trying out"
 
                 [[operation]]
                 number = 10

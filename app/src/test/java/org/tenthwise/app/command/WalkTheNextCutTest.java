@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.MachineRack;
 import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.KeptEntries;
@@ -24,20 +25,7 @@ import org.tenthwise.model.run.Event;
 /** What a walk says of the next cut and the ones before, and what it takes of a machine: an invented bush, bored in one to three passes. */
 class WalkTheNextCutTest extends Walking {
 
-    private static final String BUSH = """
-            format = 1
-            part = "T-3"
-            revision = "A"
-            issue = "1"
-            name = "Test bush, invented"
-            material = "steel"
-            drawing = "T-3"
-            unit = "mm"
-
-            [[operation]]
-            number = 10
-            name = "Bore"
-
+    private static final String BUSH = InventedPlans.text("mm", """
             [[step]]
             number = 1
             operation = 10
@@ -49,10 +37,10 @@ class WalkTheNextCutTest extends Walking {
             places = ["front", "back"]
             gauge_kind = "inside-micrometer"
             cut_again = "too small"
-            """;
+            """);
     private static final String BUSH_READ = """
             format = 1
-            part = "T-3"
+            part = "T-1"
             revision = "A"
             serial = "1"
             lot = "L-1"
@@ -87,7 +75,7 @@ class WalkTheNextCutTest extends Walking {
                 """);
         assertEquals(1, typed.exit(), typed::toString);
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            Line line = Shop.sheet(kept, "T-3-A-1").line(1);
+            Line line = Shop.sheet(kept, "T-1-A-1").line(1);
             assertEquals(Optional.of(new Written("0.009", Unit.MILLIMETRE).length()), line.finding().proposal().orElseThrow().offset());
             String row = Typed.columns(typed.out().get(0));
             assertTrue(row.startsWith("1|Bore|29.990|Cut again|0.010 mm below the lower limit. Cut 1: asked 0.154, came off 0.080. Counted in radii. Asked 0.074, came off 0.065. "), row);
@@ -103,7 +91,7 @@ class WalkTheNextCutTest extends Walking {
         Files.delete(store);
         assertEquals(0, bush(earlier + "cut_on_these = \"Back end is not bored yet.\"\n[close]\nby = \"Setter 1\"\nmeaning = \"machined and measured\"\n").exit());
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            Line line = Shop.sheet(kept, "T-3-A-1").line(1);
+            Line line = Shop.sheet(kept, "T-1-A-1").line(1);
             assertEquals(List.of("back"), line.earlier().get(0).proposal().orElseThrow().unread().stream().map(slot -> slot.place().name()).toList());
         }
     }
@@ -125,7 +113,7 @@ class WalkTheNextCutTest extends Walking {
         walk(plan, file("r1.toml", said));
         walk(plan, file("r2.toml", replaced(replaced(said, "usual_aim = \"third\"\n", ""), "serial = \"1\"", "serial = \"2\"")));
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            assertEquals(Optional.of(Aim.ByLimits.THIRD), Shop.sheet(kept, "T-3-A-2").run().usualAim());
+            assertEquals(Optional.of(Aim.ByLimits.THIRD), Shop.sheet(kept, "T-1-A-2").run().usualAim());
             assertEquals(Optional.of(Aim.ByLimits.THIRD), new MachineRack(kept).find("Lathe 4").map(Event.MachineKnown::usual));
         }
     }

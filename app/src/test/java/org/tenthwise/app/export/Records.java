@@ -10,8 +10,6 @@ import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
@@ -102,20 +100,6 @@ public final class Records {
 
     public static Evidence whole(DemoPart part, Sample sample) {
         return walk(part, sample, Integer.MAX_VALUE).evidence();
-    }
-
-    /** The plan of a demo part with its text changed. */
-    public static Plan changed(DemoPart part, String from, String to) {
-        return plan(part.planText().replace(from, to));
-    }
-
-    /** The plan a text says. */
-    public static Plan plan(String text) {
-        PlanReading reading = new PlanReader().read(text);
-        if (reading instanceof PlanReading.Good good) {
-            return good.plan();
-        }
-        throw new IllegalArgumentException(((PlanReading.Bad) reading).problems().toString());
     }
 
     private static Sample sample(DemoPart part, String readings) {

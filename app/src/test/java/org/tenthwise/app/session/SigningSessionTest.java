@@ -11,11 +11,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.StepClass;
@@ -78,7 +77,7 @@ class SigningSessionTest {
     }
 
     private static Plan plan(String text) {
-        return ((PlanReading.Good) new PlanReader().read(text)).plan();
+        return InventedPlans.read(text);
     }
 
     private void passed() throws Exception {

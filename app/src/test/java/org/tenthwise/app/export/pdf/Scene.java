@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -107,23 +108,11 @@ enum Scene {
 
     /** A root read warm and across opposite grooves, so that two corrections come together; then repaired and read again. */
     private static Evidence warmGrooves() {
-        Plan plan = Records.plan("""
-                format = 1
-                part = "TR-1"
-                revision = "A"
-                issue = "1"
-                name = "Screw"
-                material = "bronze"
-                drawing = "TR-1"
-                unit = "mm"
-                remark = "Invented part, for trying out"
+        Plan plan = InventedPlans.inMillimetres("""
                 [temperature]
                 part_expansion = 16.2
                 shop_least = 18
                 shop_greatest = 25
-                [[operation]]
-                number = 10
-                name = "Thread"
                 [[step]]
                 number = 1
                 operation = 10

@@ -16,12 +16,11 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Beginning;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Shop;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
@@ -41,18 +40,7 @@ class AcrossGroovesRunsTest {
     private static final BigDecimal HALF_A_PITCH_SQUARED = new BigDecimal("12.25");
     private static final BigDecimal LEAST_SQUARED = new BigDecimal("992.25");
     private static final BigDecimal MOST_SQUARED = new BigDecimal("1056.25");
-    private static final Plan PLAN = ((PlanReading.Good) new PlanReader().read("""
-            format = 1
-            part = "H-2"
-            revision = "A"
-            issue = "1"
-            name = "Invented screw"
-            material = "steel"
-            drawing = "H-2"
-            unit = "mm"
-            [[operation]]
-            number = 10
-            name = "Thread"
+    private static final Plan PLAN = InventedPlans.inMillimetres("""
             [[step]]
             number = 1
             operation = 10
@@ -65,7 +53,7 @@ class AcrossGroovesRunsTest {
             cut_again = "too big"
             gauge_kind = "micrometer"
             grooves = { pitch = 7 }
-            """)).plan();
+            """);
 
     private final Map<Answer, Integer> passedBy = new EnumMap<>(Answer.class);
 

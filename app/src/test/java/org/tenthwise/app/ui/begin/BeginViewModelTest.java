@@ -10,11 +10,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
@@ -127,7 +126,7 @@ class BeginViewModelTest {
     @Test
     void aPlanThatReadsOtherwiseUnderTheSameIssueIsBegunOnlyOnPurpose() {
         workshop.setUp("013");
-        Plan changed = ((PlanReading.Good) new PlanReader().read(DemoPart.SCREW_CARRIER.planText() + "\n# changed\n")).plan();
+        Plan changed = InventedPlans.read(DemoPart.SCREW_CARRIER.planText() + "\n# changed\n");
         BeginViewModel model = new BeginViewModel(changed, workshop.shop, workshop.errands, workshop.words, workshop);
         model.load();
         type(model, "014");

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.text.Words;
@@ -25,8 +26,6 @@ import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.rules.PlanProblem;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.run.SignedAs;
 
 class HomeViewModelTest {
@@ -150,7 +149,7 @@ class HomeViewModelTest {
         List<Catalogue.Listed> listed = Stream.of("Invented", "Keep the drawing shut away", "Invented").map(remark -> {
             String number = "R-" + numbers.size();
             numbers.add(number);
-            return new Catalogue.Listed(number + ".toml", ((PlanReading.Good) new PlanReader().read(plan.formatted(number, remark))).plan());
+            return new Catalogue.Listed(number + ".toml", InventedPlans.read(plan.formatted(number, remark)));
         }).toList();
         assertEquals("R-0 rev A, R-2 rev A: Invented\nR-1 rev A: Keep the drawing shut away",
                 model(() -> new Catalogue(listed, List.of())).remarkProperty().get());

@@ -6,10 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.ui.run.RunShown.Act;
 import org.tenthwise.app.ui.run.RunShown.Meaning;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event.PassBegun.Why;
@@ -17,20 +16,7 @@ import org.tenthwise.model.run.Event.PassBegun.Why;
 /** The keys of cutting, under a double tap and a gauge that types fast. Outside Ø48, 47.980 to 48.000, guard band 0.003, four readings. */
 class CutHandlingTest extends RunAtHand {
 
-    private static final String THREAD = """
-            format = 1
-            part = "T-1"
-            revision = "A"
-            issue = "1"
-            name = "Stub, invented"
-            material = "invented melt"
-            drawing = "T-1 sheet 1"
-            unit = "mm"
-
-            [[operation]]
-            number = 10
-            name = "Thread"
-
+    private static final Plan THREAD = InventedPlans.inMillimetres("""
             [[step]]
             number = 1
             operation = 10
@@ -58,7 +44,7 @@ class CutHandlingTest extends RunAtHand {
             cut_again = "too big"
             gauge_kind = "micrometer"
             gauge = "MC-1"
-            """;
+            """);
 
     private static Act big(RunViewModel model) {
         return model.commitProperty().get().act();
@@ -162,8 +148,7 @@ class CutHandlingTest extends RunAtHand {
     /** What is said of an offset is true of all that the form tool cuts: a root that was measured good is good no more after it. */
     @Test
     void aThreadCutDeeperIsDeeperAtItsRootToo() throws Exception {
-        Plan plan = ((PlanReading.Good) new PlanReader().read(THREAD)).plan();
-        beginARunOf(plan);
+        beginARunOf(THREAD);
         run.enter("0.895");
         RunViewModel model = atOnce();
         sends(model, "10.616\n");
@@ -175,8 +160,7 @@ class CutHandlingTest extends RunAtHand {
     /** 47.999 less 47.990 is 0.0045 deep, under 0.020: the spring pass that is advised takes metal off all the same, and the record must say so. */
     @Test
     void aSpringPassOnWhatIsUnprovenIsACutToo() throws Exception {
-        Plan plan = ((PlanReading.Good) new PlanReader().read(THREAD)).plan();
-        beginARunOf(plan);
+        beginARunOf(THREAD);
         run.session.goTo(2);
         RunViewModel model = atOnce();
         sends(model, "47.999\n");

@@ -1,7 +1,6 @@
 package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -19,6 +18,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Beginning;
 import org.tenthwise.app.session.RunSession;
@@ -30,8 +30,6 @@ import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
 
@@ -148,22 +146,7 @@ class FastGaugeTest extends ScreenTest {
                 gauge_kind = "micrometer"
                 gauge = "MC-3"
                 """.formatted(number, number, places)).collect(Collectors.joining());
-        PlanReading read = new PlanReader().read("""
-                format = 1
-                part = "T-1"
-                revision = "A"
-                issue = "1"
-                name = "Trial"
-                material = "nickel alloy 718"
-                drawing = "T-1"
-                unit = "mm"
-
-                [[operation]]
-                number = 10
-                name = "Turn"
-                """ + steps);
-        assertTrue(read instanceof PlanReading.Good, read::toString);
-        return ((PlanReading.Good) read).plan();
+        return InventedPlans.inMillimetres(steps);
     }
 
     /** A screen with nothing on it but what is typed. */

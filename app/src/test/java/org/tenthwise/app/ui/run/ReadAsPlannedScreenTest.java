@@ -4,19 +4,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Plan;
 
 /** The run screen where a plan says how the gauge touches, whether the part is held, and reads in °F. */
 class ReadAsPlannedScreenTest extends RunAtHand {
 
     @BeforeEach
     void beginAStub() throws Exception {
-        String text = Files.readString(Path.of("src/test/resources/plans/stub-in-inches.toml"));
-        Plan plan = ((PlanReading.Good) new PlanReader().read(text)).plan();
-        beginARunOf(plan);
+        beginARunOf(InventedPlans.read(Files.readString(Path.of("src/test/resources/plans/stub-in-inches.toml"))));
     }
 
     @Test

@@ -6,11 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.ui.run.RunShown.Meaning;
-import org.tenthwise.checklists.rules.PlanReader;
-import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
@@ -19,20 +18,7 @@ import org.tenthwise.model.verdict.Standing;
 /** A second tap that comes before the first is on the disk, where yes is the good answer to both of two questions. */
 class SecondTapTest extends RunAtHand {
 
-    private static final String NUT = """
-            format = 1
-            part = "N-1"
-            revision = "A"
-            issue = "1"
-            name = "Stub, invented"
-            material = "invented melt"
-            drawing = "N-1 sheet 1"
-            unit = "mm"
-
-            [[operation]]
-            number = 10
-            name = "Thread"
-
+    private static final Plan NUT = InventedPlans.inMillimetres("""
             [[step]]
             number = 1
             operation = 10
@@ -56,15 +42,14 @@ class SecondTapTest extends RunAtHand {
             kind = "look"
             name = "Part"
             what = "Clean."
-            """;
+            """);
 
     private final List<Runnable> waiting = new ArrayList<>();
     private RunViewModel model;
 
     @BeforeEach
     void atANut() throws Exception {
-        Plan plan = ((PlanReading.Good) new PlanReader().read(NUT)).plan();
-        beginARunOf(plan);
+        beginARunOf(NUT);
         model = model(waiting::add);
     }
 
