@@ -57,12 +57,14 @@ class BeginViewModelTest {
     }
 
     @Test
-    void aFirstRunIsBegunFromWhatIsTypedAlone() {
+    void aFirstRunIsBegunFromWhatIsTypedAndOneKey() {
         BeginViewModel model = model();
         for (String text : List.of("014", "AB-7731", "Lathe 4", "Setter 2")) {
             type(model, text);
             model.form().enter();
         }
+        assertEquals(List.of(), workshop.went());
+        model.form().goOn();
         assertEquals(List.of("run LG-2207-C-014"), workshop.went());
         Event.Begun begun = begun("LG-2207-C-014");
         assertEquals(List.of("014", "AB-7731", "Lathe 4"), List.of(begun.serial(), begun.lot(), begun.machine()));

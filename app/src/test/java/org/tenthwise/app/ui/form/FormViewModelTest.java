@@ -40,8 +40,21 @@ class FormViewModelTest {
         assertEquals(List.of(), done);
         form.character("A");
         assertEquals("Do it", form.wordProperty().get());
-        form.enter();
+        form.goOn();
         assertEquals(List.of("7//A"), done);
+    }
+
+    @Test
+    void whatAGaugeSendsLeadsOnAndDoesNotSign() {
+        "30.012".chars().mapToObj(Character::toString).forEach(form::character);
+        form.enter();
+        assertSame(spare, form.inHandProperty().get());
+        form.goTo(who);
+        "29.998".chars().mapToObj(Character::toString).forEach(form::character);
+        form.enter();
+        assertEquals(List.of(), done);
+        assertSame(who, form.inHandProperty().get());
+        assertEquals("29.998", who.reads());
     }
 
     @Test

@@ -44,7 +44,7 @@ class WordsViewModelTest {
     private Event say(Saying saying, String text) {
         StepForm model = model(saying);
         text.chars().mapToObj(Character::toString).forEach(model.form()::character);
-        model.form().enter();
+        model.form().goOn();
         List<Entry> entries = session.state().sheet().run().entries();
         return entries.get(entries.size() - 1).event();
     }
@@ -79,7 +79,7 @@ class WordsViewModelTest {
         StepForm model = model(Saying.NOTE);
         "Wet".chars().mapToObj(Character::toString).forEach(model.form()::character);
         workshop.close();
-        model.form().enter();
+        model.form().goOn();
         assertEquals(1, workshop.told().size());
         assertEquals(List.of(), workshop.went());
         assertEquals("Wet", model.form().fields().get(0).reads());
