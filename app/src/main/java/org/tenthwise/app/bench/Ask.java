@@ -25,10 +25,6 @@ public record Ask(String id, Kind kind, List<String> choices, String usual, bool
         PER_INCH,
         CHOICE;
 
-        public boolean isLength() {
-            return this == LENGTH || this == LENGTHS;
-        }
-
         /** Whether several figures are typed one after another. */
         public boolean isSeveral() {
             return this == LENGTHS || this == ANGLES;

@@ -93,11 +93,6 @@ public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> set
         return movable().map(read -> new RunOutOrder((RunOutFinding) line().finding()).otherPlaces(read)).orElse(List.of());
     }
 
-    /** Where the step in hand stands in the plan, from 0. */
-    public int position() {
-        return sheet.plan().steps().indexOf(inHand);
-    }
-
     /** Lines that are neither settled nor conceded. */
     public List<Line> open() {
         return sheet.lines().stream().filter(line -> !line.settled()).toList();

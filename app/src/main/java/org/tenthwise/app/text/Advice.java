@@ -30,7 +30,8 @@ public final class Advice {
             return words.say("next.disposed", words.say("disposition", line.disposed().get().disposition()),
                     line.disposed().get().signedBy());
         }
-        return measureAnew(line).map(step -> words.say("next.rested-on-changed", step)).orElseGet(() -> next(line.finding(), CutSoFar.of(line)));
+        return measureAnew(line).map(step -> words.say("next.rested-on-changed", step)).orElseGet(() -> Plausible.spoils(line.finding())
+                ? words.say("next.far-off") : nextOfSound(line.finding(), CutSoFar.of(line)));
     }
 
     /** The step that changed under a check at which nothing was taken since. */
@@ -38,15 +39,6 @@ public final class Advice {
         boolean empty = line.pass().isEmpty();
         return line.passes().stream().flatMap(pass -> pass.ended().stream()).reduce((earlier, later) -> later)
                 .filter(ended -> empty && ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED).map(Run.Ended::step);
-    }
-
-    /** Without what was cut before. */
-    public String next(Finding finding) {
-        return next(finding, List.of());
-    }
-
-    private String next(Finding finding, List<CutSoFar> cuts) {
-        return Plausible.spoils(finding) ? words.say("next.far-off") : nextOfSound(finding, cuts);
     }
 
     private String nextOfSound(Finding finding, List<CutSoFar> cuts) {

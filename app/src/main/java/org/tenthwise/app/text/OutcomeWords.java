@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tenthwise.model.plan.StepClass;
-import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Signature;
@@ -125,11 +124,6 @@ public final class OutcomeWords {
             return words.say("signed.not-overcome", said);
         }
         return signature.lapse().map(why -> words.say(words.key("signed.lapsed", why), said)).orElse(words.say("signed.holds", said));
-    }
-
-    /** What a signature says: "accepted"; the words of an older run as they were typed. */
-    public String meaning(Signature signature) {
-        return signature.meaning() == SignedAs.OTHER ? signature.words() : words.say("signed-as", signature.meaning());
     }
 
     /** How many characteristics passed, and what there is beside them. */

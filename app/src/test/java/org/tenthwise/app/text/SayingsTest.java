@@ -60,7 +60,7 @@ class SayingsTest {
         Finding found = read(step, readings.split(" "));
         Sentences sentences = new Sentences(WORDS);
         assertEquals(verdict, sentences.standing(found) + " " + sentences.distance(found));
-        assertEquals(Optional.ofNullable(next).orElse(""), new Advice(WORDS).next(found));
+        assertEquals(Optional.ofNullable(next).orElse(""), new Advice(WORDS).next(sheet().line(step)));
     }
 
     /** Four readings of a pure run-out towards jaw 1: by the half difference of opposites the jaw goes in by 0.018. */
@@ -69,7 +69,7 @@ class SayingsTest {
         Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
         assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.018. All tight. Back to near the jaws: sweep both again.",
-                new Advice(WORDS).next(found));
+                new Advice(WORDS).next(sheet().line(4)));
     }
 
     /** 2 √(0.001²/12 + 0.00075² + 0.002²/3 + 0.001²/3 + 0.000243² + 0.0008²) = 0.00347, and 0.021 / 0.0070 = 3.0, by hand. */

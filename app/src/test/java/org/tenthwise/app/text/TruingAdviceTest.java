@@ -22,7 +22,7 @@ class TruingAdviceTest {
     private static final String[] INSIDE = {"0.012", "0.006", "0.000", "0.006"};
 
     private static String told(RunOutAtHand atHand) {
-        return new Advice(WORDS).next(atHand.finding());
+        return new Advice(WORDS).next(atHand.line());
     }
 
     @Test

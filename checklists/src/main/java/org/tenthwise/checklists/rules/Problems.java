@@ -50,10 +50,6 @@ final class Problems {
         return found.size();
     }
 
-    boolean none() {
-        return found.isEmpty();
-    }
-
     /** In the order of the file, none twice. */
     List<PlanProblem> sorted() {
         return found.stream().distinct().sorted().toList();

@@ -1,8 +1,5 @@
 package org.tenthwise.model.plan;
 
-import java.util.Arrays;
-import java.util.Optional;
-
 /** How the readings of a check become the one size that is judged. */
 public enum Combine {
 
@@ -23,9 +20,5 @@ public enum Combine {
     /** How plan files name it. */
     public String key() {
         return key;
-    }
-
-    public static Optional<Combine> ofKey(String key) {
-        return Arrays.stream(values()).filter(combine -> combine.key.equals(key)).findFirst();
     }
 }

@@ -1,8 +1,5 @@
 package org.tenthwise.model.plan;
 
-import java.util.Arrays;
-import java.util.Optional;
-
 /** What the hand must find when a plug is offered to its bore. */
 public enum Feel {
 
@@ -23,9 +20,5 @@ public enum Feel {
 
     public Answer answer() {
         return answer;
-    }
-
-    public static Optional<Feel> ofKey(String key) {
-        return Arrays.stream(values()).filter(feel -> feel.key.equals(key)).findFirst();
     }
 }

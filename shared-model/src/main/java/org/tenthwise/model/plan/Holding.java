@@ -1,8 +1,5 @@
 package org.tenthwise.model.plan;
 
-import java.util.Arrays;
-import java.util.Optional;
-
 /** What holds the work, and so what can be moved to true it up. */
 public enum Holding {
 
@@ -35,10 +32,6 @@ public enum Holding {
     /** 3 or 4; 0 for what has none. */
     public int jaws() {
         return jaws;
-    }
-
-    public static Optional<Holding> ofKey(String key) {
-        return Arrays.stream(values()).filter(holding -> holding != UNSAID && holding.key.equals(key)).findFirst();
     }
 
     /** What plans that only give the number of jaws mean: four move each by itself, three together. */

@@ -63,10 +63,4 @@ public record Plan(PartId part, String issue, String name, String material, Stri
         return operations.stream().filter(operation -> operation.number() == number).findFirst()
                 .orElseThrow(() -> new NoSuchElementException("The plan has no operation " + number));
     }
-
-    /** The step after {@code step} in the order of the plan; absent after the last. */
-    public Optional<Step> after(Step step) {
-        int next = steps.indexOf(step) + 1;
-        return next < steps.size() ? Optional.of(steps.get(next)) : Optional.empty();
-    }
 }

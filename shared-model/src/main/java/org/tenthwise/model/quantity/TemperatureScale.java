@@ -2,8 +2,6 @@ package org.tenthwise.model.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Arrays;
-import java.util.Optional;
 
 /**
  * In which degrees a shop reads its thermometers. Sums are done in °C whatever the shop reads.
@@ -31,10 +29,6 @@ public enum TemperatureScale {
     /** How plan files name it. */
     public String key() {
         return key;
-    }
-
-    public static Optional<TemperatureScale> ofKey(String key) {
-        return Arrays.stream(values()).filter(scale -> scale.key.equals(key)).findFirst();
     }
 
     public String symbol() {

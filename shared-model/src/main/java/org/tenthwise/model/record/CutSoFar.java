@@ -18,12 +18,10 @@ import org.tenthwise.model.tolerance.Limit;
  * What one of the cuts so far took off a size or a thread, by the places that were read before it and after it.
  *
  * @param number  1 for the first cut of the step
- * @param before  mean over those places
- * @param after   the same
  * @param asked   what was offered before it, on the size, more than nought; absent where nothing was
  * @param cameOff mean of what came off, on the size; nought where the size went the other way
  */
-public record CutSoFar(int number, Length before, Length after, Optional<Length> asked, Length cameOff) {
+public record CutSoFar(int number, Optional<Length> asked, Length cameOff) {
 
     /**
      * In the order they were made; where the work was measured again after a cut and before anything else was done to it, by what was
@@ -65,7 +63,7 @@ public record CutSoFar(int number, Length before, Length after, Optional<Length>
         Length was = Length.mean(both.stream().map(then::get).toList());
         Length is = Length.mean(both.stream().map(now::get).toList());
         Length off = ((Check.OfSize) after.orElseThrow().step().check()).feature().stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
-        return Optional.of(new CutSoFar(number, was, is, before.orElseThrow().proposal().flatMap(Proposal::change).map(Length::abs),
+        return Optional.of(new CutSoFar(number, before.orElseThrow().proposal().flatMap(Proposal::change).map(Length::abs),
                 off.signum() > 0 ? off : Length.ZERO));
     }
 

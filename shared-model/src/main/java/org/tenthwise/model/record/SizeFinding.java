@@ -16,14 +16,13 @@ import org.tenthwise.model.verdict.Verdict;
  * @param deciding the reading that decides, where one does (not for a mean or a range)
  * @param past     a place past size while the size judged still has metal left: no cut puts that right. Never where the drawing
  *                 makes one size of all readings
- * @param lightCut whether a light cut is among what may be done about a size that is unproven
  * @param proposal what may be cut next; absent until every place is read or someone signed to cut on what is there, and where there
  *                 is nothing to cut
  * @param form     what the readings say about the wall
  * @param warmth   absent where the plan says nothing of heat, and for a range
  */
 public record SizeFinding(Step step, Check.Size check, List<Measured> measured, Optional<Length> value,
-                          Optional<Measured> deciding, Optional<Measured> past, boolean lightCut,
+                          Optional<Measured> deciding, Optional<Measured> past,
                           Optional<Proposal> proposal, WallForm form, Verdict verdict,
                           int missing, Optional<Warmth> warmth) implements Finding {
 
@@ -33,7 +32,7 @@ public record SizeFinding(Step step, Check.Size check, List<Measured> measured, 
 
     @Override
     public SizeFinding proposing(Optional<Proposal> proposed) {
-        return new SizeFinding(step, check, measured, value, deciding, past, lightCut, proposed, form, verdict, missing, warmth);
+        return new SizeFinding(step, check, measured, value, deciding, past, proposed, form, verdict, missing, warmth);
     }
 
     /** Whether nobody has said yet how the gauge touched the work, though the size hangs on it. */

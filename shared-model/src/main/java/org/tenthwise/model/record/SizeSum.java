@@ -39,7 +39,7 @@ final class SizeSum {
         Combined combined = (unsaid == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
         Optional<Proposal> proposal = unsaid == 0 && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
         return new SizeFinding(step, check, measured, combined.value(), combined.deciding(), combined.past(),
-                combined.lightCut(), proposal, WallForm.of(wall(measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
+                proposal, WallForm.of(wall(measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
     }
 
     /** The readings of a pass that count, in slot order, each as the size it stands for. */

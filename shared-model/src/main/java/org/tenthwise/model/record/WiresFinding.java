@@ -28,7 +28,7 @@ import org.tenthwise.model.verdict.Verdict;
 public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReading> readings, Optional<Length> wire,
                            WireSizes sizes, BigDecimal leadAngle, Optional<Length> rootClearance,
                            Optional<Length> basicClearance, boolean rootAwaited, boolean bottoms, Optional<Length> value,
-                           Optional<Measured> deciding, Optional<Measured> past, boolean lightCut,
+                           Optional<Measured> deciding, Optional<Measured> past,
                            Optional<Proposal> proposal, Verdict verdict, int missing, Optional<Warmth> warmth)
         implements Finding {
 
@@ -49,7 +49,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
     @Override
     public WiresFinding proposing(Optional<Proposal> proposed) {
         return new WiresFinding(step, check, readings, wire, sizes, leadAngle, rootClearance, basicClearance, rootAwaited, bottoms, value,
-                deciding, past, lightCut, proposed, verdict, missing, warmth);
+                deciding, past, proposed, verdict, missing, warmth);
     }
 
     @Override

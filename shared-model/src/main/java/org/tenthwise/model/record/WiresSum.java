@@ -58,7 +58,7 @@ final class WiresSum {
         Optional<Proposal> proposal = settled && !untrusted && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
         return new WiresFinding(step, check, readings, wire, sizes,
                 LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, rootAwaited, bottoms,
-                combined.value(), combined.deciding(), combined.past(), combined.lightCut() && !untrusted, proposal, verdict, missing, warmth);
+                combined.value(), combined.deciding(), combined.past(), proposal, verdict, missing, warmth);
     }
 
     /** The least room over the readings; absent before the first. */

@@ -247,11 +247,6 @@ public record Run(List<Entry> entries) {
         return Disposing.of(step, entries);
     }
 
-    /** The disposition in force for a step. */
-    public Optional<Event.Disposed> disposed(Step step) {
-        return dispositions(step).stream().filter(Disposing::inForce).map(Disposing::disposed).findFirst();
-    }
-
     public Optional<Event.Closed> closed() {
         return last(event -> event instanceof Event.Closed closed ? Optional.of(closed) : Optional.empty());
     }

@@ -1,8 +1,5 @@
 package org.tenthwise.model.thread;
 
-import java.util.Arrays;
-import java.util.Optional;
-
 /** Which of the two parts of a thread. */
 public enum ThreadSide {
 
@@ -21,9 +18,5 @@ public enum ThreadSide {
     /** How it is written in plans and sums. */
     public String key() {
         return key;
-    }
-
-    public static Optional<ThreadSide> ofKey(String key) {
-        return Arrays.stream(values()).filter(side -> side.key.equals(key)).findFirst();
     }
 }

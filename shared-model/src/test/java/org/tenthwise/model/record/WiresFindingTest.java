@@ -70,7 +70,7 @@ class WiresFindingTest {
         assertFalse(found.bottoms());
         assertEquals(Optional.empty(), found.rootClearance());
         assertEquals(Standing.UNPROVEN, found.verdict().standing());
-        assertFalse(found.lightCut());
+        assertEquals(Optional.empty(), found.proposal());
     }
 
     @Test
@@ -140,7 +140,7 @@ class WiresFindingTest {
                 Optional.of(mm(root)), Optional.empty(), places(1), 1, Combine.EACH, true, mm("0.02"), with(GaugeKind.MICROMETER_OVER_WIRES)))
                 .did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.475").finding(1);
         assertEquals(Standing.UNPROVEN, found.verdict().standing());
-        assertEquals(lightCut, found.lightCut());
+        assertEquals(lightCut, found.proposal().isPresent());
     }
 
     private static WiresFinding stub(Optional<String> root) {

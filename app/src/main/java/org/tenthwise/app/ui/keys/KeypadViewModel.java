@@ -63,14 +63,6 @@ public final class KeypadViewModel implements Typing {
         return new TypedFigure(typed.get(), unit.get());
     }
 
-    public void digit(int digit) {
-        character(Integer.toString(digit));
-    }
-
-    public void point() {
-        character(".");
-    }
-
     /** Turns the sign: none or plus to minus, minus to none. */
     public void sign() {
         String text = typed.get();

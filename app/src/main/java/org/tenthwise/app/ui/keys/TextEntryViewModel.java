@@ -2,8 +2,6 @@ package org.tenthwise.app.ui.keys;
 
 import java.util.Locale;
 import java.util.function.Consumer;
-import javafx.beans.binding.Bindings;
-import javafx.beans.binding.BooleanBinding;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -15,7 +13,6 @@ public final class TextEntryViewModel implements Typing {
 
     private final ReadOnlyStringWrapper typed;
     private final ReadOnlyBooleanWrapper shifted = new ReadOnlyBooleanWrapper(true);
-    private final BooleanBinding enterable;
     private final int most;
     private final Consumer<String> onEnter;
 
@@ -28,16 +25,11 @@ public final class TextEntryViewModel implements Typing {
         this.typed = new ReadOnlyStringWrapper(start);
         this.most = most;
         this.onEnter = onEnter;
-        this.enterable = Bindings.createBooleanBinding(() -> !typed.get().isBlank(), typed);
         shifted.set(start.isEmpty());
     }
 
     public ReadOnlyStringProperty typedProperty() {
         return typed.getReadOnlyProperty();
-    }
-
-    public BooleanBinding enterableBinding() {
-        return enterable;
     }
 
     /** Whether the next letter of the screen comes as a capital; on at the beginning, off after a letter. */
@@ -70,7 +62,7 @@ public final class TextEntryViewModel implements Typing {
 
     @Override
     public void enter() {
-        if (enterable.get()) {
+        if (!typed.get().isBlank()) {
             onEnter.accept(typed.get().strip());
         }
     }

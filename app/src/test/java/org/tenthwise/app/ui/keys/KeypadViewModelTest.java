@@ -96,7 +96,7 @@ class KeypadViewModelTest {
     @Test
     void theSignTurns() {
         pad.sign();
-        pad.digit(4);
+        pad.character("4");
         assertEquals("-4", pad.typedProperty().get());
         pad.sign();
         assertEquals("4", pad.typedProperty().get());

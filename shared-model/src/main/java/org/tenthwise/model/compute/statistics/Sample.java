@@ -32,10 +32,6 @@ public record Sample(int n, BigDecimal mean, BigDecimal sd) {
         return new Sample(summary.n(), summary.mean(), summary.sd().orElse(BigDecimal.ZERO));
     }
 
-    int degreesOfFreedom() {
-        return n - 1;
-    }
-
     /** How many standard deviations {@code figure} stands above the mean; below nought under it. */
     double standardDeviationsTo(BigDecimal figure) {
         return figure.subtract(mean).divide(sd, Precision.WORKING).doubleValue();

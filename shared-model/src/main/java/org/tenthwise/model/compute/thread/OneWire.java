@@ -27,9 +27,4 @@ public final class OneWire {
     public static Length overWires(Length overOneWire, Length majorDiameter) {
         return Positive.size("Over one wire", overOneWire).times(TWO).minus(Positive.size("Major diameter", majorDiameter));
     }
-
-    /** What a micrometer over one wire and the crest shows where wires on both sides measure {@code overWires}. */
-    public static Length overOneWire(Length overWires, Length majorDiameter) {
-        return overWires.plus(majorDiameter).half();
-    }
 }

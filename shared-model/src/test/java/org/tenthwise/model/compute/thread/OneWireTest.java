@@ -17,7 +17,6 @@ class OneWireTest {
     @Test
     void twiceTheReadingLessTheCrestIsOverWires() {
         assertEquals(in("1.1498"), OneWire.overWires(in("1.1374"), in("1.1250")));
-        assertEquals(in("1.1374"), OneWire.overOneWire(in("1.1498"), in("1.1250")));
     }
 
     @Test
