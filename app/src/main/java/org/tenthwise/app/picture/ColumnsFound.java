@@ -41,7 +41,7 @@ final class ColumnsFound {
             cuts += pass.why().filter(Event.PassBegun.Why.CUT::equals).isPresent() ? 1 : 0;
             if (pass.ended().isPresent() && !pass.isEmpty()) {
                 String after = cuts == 0 ? words.say("picture.before") : words.say("picture.cut", cuts);
-                StepFigures.value(found.next()).map(this::sized).ifPresent(size -> columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER,
+                StepFigures.value(found.next()).map(size -> new SizePicture.Sized(size, figures.judged(size))).ifPresent(size -> columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER,
                         size.figures(), after, Optional.of(size), false, Optional.empty(), Optional.empty())));
             }
         }

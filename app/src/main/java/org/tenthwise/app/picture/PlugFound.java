@@ -55,7 +55,7 @@ final class PlugFound {
                         column(finding, Clearance::greatest, "picture.most", near.filter(Limit.UPPER::equals).isPresent(), figures)),
                 near.flatMap(limit -> finding.clearance().map(found -> limit == Limit.LOWER ? found.least() : found.greatest()))
                         .map(size -> new SizePicture.Sized(size, figures.size(size))),
-                margin.map(found -> new SizePicture.Distance(found.distance(), found.limit(), figures.plain(found.distance()))),
+                margin.map(found -> new SizePicture.Distance(found.distance(), found.limit(), figures.distance(found.distance()))),
                 Optional.empty(), Optional.of(Length.ZERO), new SizePicture.Said(words.say("picture.too-slack"),
                         words.say("picture.too-tight"), "", step -> words.say("picture.scale", step)), spoken);
     }

@@ -32,9 +32,9 @@ final class SizeFound {
         return new SizePicture(check.feature(), figures.unit(),
                 check.limits().lower().map(SizeFound::written), check.limits().upper().map(SizeFound::written),
                 check.guardBand().length(), columns(line, finding, figures),
-                finding.value().map(size -> sized(size, figures)),
+                finding.value().map(size -> new SizePicture.Sized(size, figures.judged(size))),
                 finding.verdict().margin()
-                        .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.plain(margin.distance()))),
+                        .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.distance(margin.distance()))),
                 cut(line, figures, words), Optional.empty(),
                 line.step().clamping().filter(Clamping.RELEASED::equals).isEmpty(), said(check), spoken);
     }

@@ -100,9 +100,9 @@ final class WiresFound {
                 new OverWires(check.thread(), certified(reading)).pitchDiameter(reading.typed().length())));
         return new SizePicture(Feature.DIAMETER, figures.unit(),
                 check.pitchDiameter().lower().map(SizeFound::written), check.pitchDiameter().upper().map(SizeFound::written),
-                check.guardBand().length(), columns, finding.value().map(size -> new SizePicture.Sized(size, figures.size(size))),
+                check.guardBand().length(), columns, finding.value().map(size -> new SizePicture.Sized(size, figures.judged(size))),
                 finding.verdict().margin()
-                        .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.plain(margin.distance()))),
+                        .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.distance(margin.distance()))),
                 SizeFound.cut(line, figures, words),
                 Optional.empty(), new SizePicture.Said(check.cutAgain() ? words.say("picture.still-to-cut") : "",
                         check.cutAgain() ? words.say("picture.past-size") : "", words.say("picture.next-cut"),

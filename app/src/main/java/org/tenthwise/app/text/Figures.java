@@ -3,13 +3,10 @@ package org.tenthwise.app.text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.tolerance.Limits;
 
 /**
  * Lengths as figures to read. Rounded half-up to the places asked for, but never so that a size seems to lie on a limit or
@@ -26,12 +23,12 @@ public final class Figures {
 
     /** {@code length} in {@code unit} with {@code places} after the point; a length that is not nought never reads as nought. */
     public static String plain(Length length, Unit unit, int places) {
-        return show(length, unit, places, List.of(Length.ZERO));
+        return beside(List.of(Length.ZERO), length, unit, places);
     }
 
-    /** A size to be read beside its limits. */
-    public static String beside(Limits limits, Length length, Unit unit, int places) {
-        return show(length, unit, places, neighbours(limits));
+    /** A length to be read beside others, its limits above all. */
+    public static String beside(List<Length> neighbours, Length length, Unit unit, int places) {
+        return sign(length.in(unit).setScale(places(neighbours, length, unit, places), RoundingMode.HALF_UP).toPlainString());
     }
 
     /** With a plus where it is more than nought. */
@@ -54,25 +51,13 @@ public final class Figures {
         return sign(number.toPlainString());
     }
 
-    /** How many places a size is shown with beside its limits, where {@code places} are asked for. */
-    static int places(Limits limits, Length length, Unit unit, int places) {
-        return places(length, unit, places, neighbours(limits));
-    }
-
     /** How many places keep a length that is not nought from reading as nought. */
     static int places(Length length, Unit unit, int places) {
-        return places(length, unit, places, List.of(Length.ZERO));
+        return places(List.of(Length.ZERO), length, unit, places);
     }
 
-    private static List<Length> neighbours(Limits limits) {
-        return Stream.of(limits.lower(), limits.upper()).flatMap(Optional::stream).map(Written::length).toList();
-    }
-
-    private static String show(Length length, Unit unit, int places, List<Length> neighbours) {
-        return sign(length.in(unit).setScale(places(length, unit, places, neighbours), RoundingMode.HALF_UP).toPlainString());
-    }
-
-    private static int places(Length length, Unit unit, int places, List<Length> neighbours) {
+    /** How many places a length is shown with beside others, where {@code places} are asked for. */
+    static int places(List<Length> neighbours, Length length, Unit unit, int places) {
         BigDecimal exact = length.in(unit);
         int shown = places;
         while (shown < MOST_PLACES && neighbours.stream().anyMatch(crossed(exact, unit, shown))) {

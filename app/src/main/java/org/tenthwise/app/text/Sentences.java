@@ -78,7 +78,7 @@ public final class Sentences {
             case LOWER -> "distance.below";
             case UPPER -> "distance.above";
         };
-        return words.say(key, figures.withUnit(margin.distance()), limit);
+        return words.say(key, figures.distance(margin.distance()) + " " + figures.unit().symbol(), limit);
     }
 
     /** The size judged, or what was answered; empty where there is neither yet. */
@@ -89,7 +89,7 @@ public final class Sentences {
         if (finding instanceof PlugFinding plug) {
             return clearance(plug);
         }
-        String value = StepFigures.value(finding).map(size -> StepFigures.of(finding).size(size)).orElse("");
+        String value = StepFigures.value(finding).map(size -> StepFigures.of(finding).judged(size)).orElse("");
         return value.isEmpty() || finding.verdict().standing() != Standing.OPEN ? value : words.say("value.so-far", value);
     }
 

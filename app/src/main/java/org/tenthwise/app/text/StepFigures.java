@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -20,34 +20,46 @@ import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
- * How the lengths of one step are written: in the unit of its limits, with the places of its limits or of its readings,
- * whichever are more.
+ * How the lengths of one step are written: in the unit of its limits, with the places of its limits or those its readings are known
+ * to, whichever are more. A figure that a verdict hangs on gets the places more that keep it on its own side of every limit and of
+ * every edge of the guard band.
  */
 public final class StepFigures {
 
     /** More places than this no register has: such a figure has no end. */
     private static final int FINEST = 6;
+    /** A mean of four ends two places behind its readings; with more it need not end. */
+    private static final int PLACES_OF_A_MEAN = 2;
 
     private final Limits limits;
+    /** Nought for none. */
+    private final Length guardBand;
     private final int places;
+    /** Whether the size judged is the mean of the readings. */
+    private final boolean mean;
 
-    private StepFigures(Limits limits, int places) {
+    private StepFigures(Limits limits, Length guardBand, int places, boolean mean) {
         this.limits = limits;
+        this.guardBand = guardBand;
         this.places = places;
+        this.mean = mean;
     }
 
     /** @throws IllegalArgumentException if the step measures nothing */
     public static StepFigures of(Finding finding) {
         Limits limits = limits(finding.step()).orElseThrow(() -> new IllegalArgumentException(
                 "Step %d measures nothing".formatted(finding.step().number())));
-        int read = measured(finding).stream().mapToInt(m -> m.reading().typed().places()).max().orElse(0);
-        return new StepFigures(limits, IntStream.of(limits.places(), read).max().getAsInt());
+        int read = measured(finding).stream().mapToInt(measured -> known(measured, limits.unit())).max().orElse(0);
+        int places = Math.max(limits.places(), read);
+        return finding.step().check() instanceof Check.OfSize size
+                ? new StepFigures(limits, size.guardBand().length(), places, size.combine() == Combine.MEAN)
+                : new StepFigures(limits, Length.ZERO, places, false);
     }
 
     /** The same for one of the readings, with the places its own figures are known to. */
     public static StepFigures of(Finding finding, Measured measured) {
         StepFigures all = of(finding);
-        return new StepFigures(all.limits, known(measured, all.unit()));
+        return new StepFigures(all.limits, all.guardBand, known(measured, all.unit()), all.mean);
     }
 
     /** To how many places a size is known: as many as the reading, the certificate of its master and its zero were written with. */
@@ -118,9 +130,31 @@ public final class StepFigures {
         return places;
     }
 
-    /** A size to be read beside the limits; never shown on a limit it does not lie on. */
+    /** A size to be read beside the limits; never shown on a limit, or on an edge of the guard band, that it does not lie on. */
     public String size(Length size) {
-        return Figures.beside(limits, size, unit(), places);
+        return Figures.beside(edges(), size, unit(), places);
+    }
+
+    /** The size judged: the same, and a mean with the places it has behind its readings. */
+    public String judged(Length size) {
+        return Figures.beside(edges(), size, unit(), mean ? placesOfAMean(size) : places);
+    }
+
+    /** How far the size judged lies from a limit: never shown as nought, nor as far as the guard band reaches, when it is not. */
+    public String distance(Length distance) {
+        return Figures.beside(List.of(Length.ZERO, guardBand), distance, unit(), mean ? placesOfAMean(distance) : places);
+    }
+
+    /** Where a verdict changes. */
+    private List<Length> edges() {
+        return Stream.of(limits.lower(), limits.upper()).flatMap(Optional::stream).map(Written::length)
+                .flatMap(limit -> Stream.of(limit.minus(guardBand), limit, limit.plus(guardBand))).toList();
+    }
+
+    /** In full where it ends soon behind the readings, so that size and distance still come to the limit; else with one place more. */
+    private int placesOfAMean(Length length) {
+        int inFull = length.in(unit()).stripTrailingZeros().scale();
+        return inFull <= places ? places : inFull <= places + PLACES_OF_A_MEAN ? inFull : places + 1;
     }
 
     /**
@@ -134,7 +168,7 @@ public final class StepFigures {
     /** What was corrected is what was added once the gauge had shown a size, in whatever unit and set on whatever. */
     public Sum sum(Measured measured) {
         BigDecimal read = measured.uncorrected().in(unit());
-        int shown = Figures.places(limits, measured.value(), unit(), places);
+        int shown = Figures.places(edges(), measured.value(), unit(), places);
         int added = measured.correction().signum() == 0 ? shown : Figures.places(measured.correction(), unit(), shown);
         BigDecimal value = measured.value().in(unit()).setScale(added, RoundingMode.HALF_UP);
         BigDecimal correction = value.subtract(read.setScale(added, RoundingMode.HALF_UP));

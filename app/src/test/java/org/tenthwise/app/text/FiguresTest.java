@@ -2,18 +2,17 @@ package org.tenthwise.app.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.tolerance.Limits;
 
 class FiguresTest {
 
-    private static final Limits BORE = Limits.between(new Written("30.000", Unit.MILLIMETRE),
-            new Written("30.021", Unit.MILLIMETRE));
+    private static final List<Length> BORE = List.of(Length.of("30.000", Unit.MILLIMETRE), Length.of("30.021", Unit.MILLIMETRE));
 
     @ParameterizedTest
     @CsvSource(textBlock = """

@@ -4,12 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
@@ -30,6 +36,36 @@ import org.tenthwise.model.run.Run;
 
 class StepFiguresTest {
 
+    /** Outside diameter of 3.990 to 3.994. */
+    private static final String PLAN = """
+            format = 1
+            part = "T-1"
+            revision = "A"
+            issue = "1"
+            name = "Test pin, invented"
+            material = "steel"
+            drawing = "T-1"
+            unit = "mm"
+
+            [[operation]]
+            number = 10
+            name = "Turn"
+
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "diameter"
+            name = "Pin"
+            method = "Round the pin."
+            lower = 3.990
+            upper = 3.994
+            places = [%s]
+            combine = "mean"
+            drawing_says = "SA"
+            guard_band = %s
+            cut_again = "too big"
+            gauge_kind = "micrometer"
+            """;
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T08:15:00+01:00");
 
     /** Value = certified size − (reading − zero) for a gauge whose number falls as the size grows, by hand. */
@@ -86,6 +122,71 @@ class StepFiguresTest {
     void aReadingInInchesIsKnownToOnePlaceLessInMillimetres() {
         assertEquals(new StepFigures.Sum("0", "30.010"),
                 sum(Measured.of(reading(new Written("1.1815", Unit.INCH), Optional.empty()), slot())));
+    }
+
+    /** Mean and distance by hand; read apart from each other they still come to the limit, and stand where the verdict has them. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            # guard | readings                    | verdict   | mean    | distance
+            0       | 3.9936 3.9937               | Pass      | 3.99365 | 0.00035 mm inside the upper limit.
+            0.0003  | 3.9936 3.9937               | Pass      | 3.99365 | 0.00035 mm inside the upper limit.
+            0.0004  | 3.9936 3.9937               | Unproven  | 3.99365 | 0.00035 mm inside the upper limit.
+            0.0003  | 3.9937 3.9937               | Pass      | 3.9937  | 0.0003 mm inside the upper limit.
+            0       | 3.9940 3.9941               | Cut again | 3.99405 | 0.00005 mm above the upper limit.
+            0       | 3.9936 3.9936 3.9936 3.9937 | Pass      | 3.993625 | 0.000375 mm inside the upper limit.
+            0       | 3.9936 3.9937 3.9937        | Pass      | 3.99367 | 0.00033 mm inside the upper limit.
+            0       | 3.994 3.994 3.994 3.995     | Cut again | 3.99425 | 0.00025 mm above the upper limit.
+            """)
+    void aMeanIsPrintedWithThePlacesItsVerdictHangsOn(String guardBand, String readings, String verdict, String mean, String distance) {
+        Finding finding = mean(guardBand, readings.split(" "));
+        Sentences sentences = new Sentences(Words.of(Locale.ENGLISH));
+        assertEquals(verdict, sentences.standing(finding));
+        assertEquals(mean, sentences.value(finding));
+        assertEquals(distance, sentences.distance(finding));
+    }
+
+    /** A correction to the nanometre can put a size next to an edge of the guard band: 3.994 less 0.0003 is 3.9937. */
+    @Test
+    void aSizeBesideAnEdgeOfTheGuardBandIsNotPrintedOnIt() {
+        StepFigures figures = StepFigures.of(mean("0.0003", "3.9930", "3.9930"));
+        assertEquals("3.99370004", figures.size(Length.of("3.99370004", Unit.MILLIMETRE)));
+        assertEquals("0.00029996", figures.distance(Length.of("0.00029996", Unit.MILLIMETRE)));
+        assertEquals("3.9937", figures.size(Length.of("3.9937", Unit.MILLIMETRE)));
+        assertEquals("3.9932", figures.size(Length.of("3.99324", Unit.MILLIMETRE)));
+    }
+
+    /** A master certified to one place more than the gauge reads: 30.0005 less 0.010 of a gauge that falls are 30.0105. */
+    @Test
+    void aSizeIsPrintedAlikeWhereverItStands() {
+        Plan plan = DemoPart.SCREW_CARRIER.plan();
+        Setting setting = Setting.onMaster(new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "MR-30",
+                new Written("30.0005", Unit.MILLIMETRE), new Written("0.000", Unit.MILLIMETRE));
+        List<Event> events = List.of(new Event.Begun(plan.part(), "1", "L", "M", plan.source()), new Event.GaugeSet(32, setting),
+                new Event.ReadingTaken(32, plan.step(32).check().slots().get(0).key(), new Written("-0.010", Unit.MILLIMETRE)));
+        Finding finding = found(plan, 32, events);
+        assertEquals("30.0105 so far", new Sentences(Words.of(Locale.ENGLISH)).value(finding));
+        assertEquals("30.0105", StepFigures.of(finding, StepFigures.measured(finding).get(0)).sum(StepFigures.measured(finding).get(0)).value());
+    }
+
+    private static Finding mean(String guardBand, String... readings) {
+        PlanReading.Good read = (PlanReading.Good) new PlanReader().readKept(PLAN.formatted(places(readings.length), guardBand));
+        Plan plan = read.plan();
+        List<Event> events = new ArrayList<>(List.of(new Event.Begun(plan.part(), "1", "L", "M", plan.source()),
+                new Event.GaugeSet(1, Setting.direct(new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty())))));
+        List<Slot> slots = plan.step(1).check().slots();
+        for (int i = 0; i < readings.length; i++) {
+            events.add(new Event.ReadingTaken(1, slots.get(i).key(), new Written(readings[i], Unit.MILLIMETRE)));
+        }
+        return found(plan, 1, events);
+    }
+
+    private static String places(int count) {
+        return IntStream.rangeClosed(1, count).mapToObj("\"place %d\""::formatted).collect(Collectors.joining(", "));
+    }
+
+    private static Finding found(Plan plan, int step, List<Event> events) {
+        List<Entry> entries = IntStream.range(0, events.size()).mapToObj(i -> new Entry(i + 1, "r", AT, "A", events.get(i))).toList();
+        return Sheet.of(plan, new Run(entries)).line(step).finding();
     }
 
     private static StepFigures.Sum sum(Measured measured) {

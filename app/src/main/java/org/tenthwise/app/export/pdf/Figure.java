@@ -114,7 +114,7 @@ final class Figure {
         if (margin.distance().signum() == 0) {
             return words.say("record.on-limit");
         }
-        String distance = StepFigures.of(finding).plain(margin.distance());
+        String distance = StepFigures.of(finding).distance(margin.distance());
         if (margin.inside()) {
             return words.say("record.inside", distance);
         }
