@@ -55,4 +55,8 @@ public record Eccentricity(Length cosPart, Length sinPart) {
     public Eccentricity minus(Eccentricity other) {
         return new Eccentricity(cosPart.minus(other.cosPart), sinPart.minus(other.sinPart));
     }
+
+    public Eccentricity halfWayTo(Eccentricity other) {
+        return new Eccentricity(Nanometres.round(cosPart.plus(other.cosPart).half()), Nanometres.round(sinPart.plus(other.sinPart).half()));
+    }
 }

@@ -21,7 +21,8 @@ import org.tenthwise.model.quantity.Length;
  * <li>Nothing else has jaws that move alone. What clamps anew (three jaws, power, collet, centres) is cleaned and the work
  * turned in it first; that changes the far section too, so nothing is said of it before it is read again.
  * <li>Far out the jaws bend nothing: a soft mallet tilts the work, under a steady with its pads eased.
- * <li>On a face plate a lean that keeps the work over the limit wherever it is shifted is packed away first.
+ * <li>On a face plate every tap shifts both sections alike. Of two, it is shifted half-way between them, with the needle at the worse one;
+ * a lean that keeps the work over the limit even there is packed away first.
  * </ul>
  *
  * <p>Lengths to 1 nm, falls and shims more than nought.
@@ -91,13 +92,15 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
             return length.compareTo(worth) >= 0;
         }
 
-        /** Whether work that stands off by so much runs over the limit, with what stays. */
-        private boolean isOver(Eccentricity off, Indicated section) {
-            return off.amount().times(TWO).plus(section.formLeft()).isAbove(limit);
+        /** Whether what stands off at a section, with what stays, runs over the limit. */
+        private boolean isOver(Indicated section) {
+            return section.fit().centre().amount().times(TWO).plus(section.formLeft()).isAbove(limit);
         }
 
+        /** Whether the shift is to be taken away: for the near section, or for the far one where there is no lean to take away. */
         private boolean nearIsOver() {
-            return isWorth(shift().amount()) && (farOut.isEmpty() || isOver(shift(), atJaws));
+            return isWorth(shift().amount()) && (farOut.isEmpty() || isOver(atJaws)
+                    || lean().isEmpty() && isOver(farOut.orElseThrow()));
         }
 
         List<Move> near() {
@@ -107,7 +110,7 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
                 case POWER_CHUCK -> nearIsOver() ? powerChuck() : lean().isPresent() ? softJaws() : List.of();
                 case COLLET -> clampedAnew(Move.Plain.CLEAN_COLLET, Move.Plain.TURN_IN_COLLET, Move.Plain.OTHER_COLLET);
                 case CENTRES -> clampedAnew(Move.Plain.CLEAN_CENTRES, Move.Plain.TURN_AGAINST_DRIVER, Move.Plain.DRESS_CENTRES);
-                case FACE_PLATE -> leansTooFar() || !nearIsWorse() ? List.of() : onFacePlate(atJaws);
+                case FACE_PLATE -> leansTooFar() || !nearIsWorse() ? List.of() : onFacePlate();
                 case STEADY -> farOut.isEmpty() ? underSteady(Optional.of(shift())) : nearIsOver() ? away(Optional.of(shift())) : List.of();
                 case UNSAID -> nearIsOver() ? away(Optional.of(shift())) : List.of();
             };
@@ -120,7 +123,7 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
                 case UNSAID -> nearIsOver() ? List.of() : away(lean());
                 case POWER_CHUCK, COLLET, CENTRES -> List.of();
                 case FACE_PLATE -> leansTooFar() ? List.of(Move.Plain.CLEAN_FACES, new Move.Pack(lean().orElseThrow()))
-                        : nearIsWorse() ? List.of() : onFacePlate(farOut.orElseThrow());
+                        : nearIsWorse() ? List.of() : onFacePlate();
                 case STEADY -> nearIsOver() ? List.of() : underSteady(lean());
             };
         }
@@ -170,18 +173,23 @@ public record TruingUp(State state, List<Move> near, List<Move> far, Length form
                     .<List<Move>>map(off -> List.of(Move.Plain.EASE_PADS, new Move.Tap(off), Move.Plain.PADS_BACK)).orElse(List.of());
         }
 
-        /** Whether no shift alone brings both sections in: at best each stands off by half the lean. */
+        /** Whether no shift alone brings both sections in: at best each stands off by half the lean, as where there is no shift left. */
         private boolean leansTooFar() {
-            return lean().filter(lean -> lean.amount().plus(Length.greatest(List.of(atJaws.formLeft(), farOut.orElseThrow().formLeft())))
-                    .isAbove(limit)).isPresent();
+            return lean().filter(lean -> !isWorth(offAtBoth().amount()) || lean.amount().plus(Length.greatest(
+                    List.of(atJaws.formLeft(), farOut.orElseThrow().formLeft()))).isAbove(limit)).isPresent();
+        }
+
+        /** What a shift of both sections takes away: the eccentricity of the only one, or half-way between that of two. */
+        private Eccentricity offAtBoth() {
+            return farOut.map(far -> shift().halfWayTo(far.fit().centre())).orElse(shift());
         }
 
         private boolean nearIsWorse() {
             return farOut.filter(far -> far.fit().eccentricity().isAbove(shift().amount())).isEmpty();
         }
 
-        private List<Move> onFacePlate(Indicated section) {
-            Eccentricity off = section.fit().centre();
+        private List<Move> onFacePlate() {
+            Eccentricity off = offAtBoth();
             return isWorth(off.amount()) ? List.of(Move.Plain.EASE_CLAMPS, new Move.Tap(off), Move.Plain.TIGHTEN_CLAMPS) : List.of();
         }
     }

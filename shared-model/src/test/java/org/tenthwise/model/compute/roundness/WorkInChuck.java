@@ -118,10 +118,30 @@ final class WorkInChuck {
 
     /** A mallet at z taps the high side, about, until the needle over it has fallen, about. */
     void tap(double z, Eccentricity from) {
-        double side = angleOnWork(from.highAtDegrees().doubleValue() + 20 * (chance.nextDouble() - 0.5));
+        double side = aboutAt(from);
         double much = about(from.amount());
         tilt[0] -= much * Math.cos(side) / z;
         tilt[1] -= much * Math.sin(side) / z;
+    }
+
+    /** The whole work is pushed away from its high side, about, until the needle over it has fallen, about. */
+    void slide(Eccentricity from) {
+        double side = aboutAt(from);
+        double much = about(from.amount());
+        shift[0] -= much * Math.cos(side);
+        shift[1] -= much * Math.sin(side);
+    }
+
+    /** Its face is packed, about, on the side to which it leans from one section to the other. */
+    void pack(double near, double far, Eccentricity lean) {
+        double side = aboutAt(lean);
+        double much = about(lean.amount()) / (far - near);
+        tilt[0] -= much * Math.cos(side);
+        tilt[1] -= much * Math.sin(side);
+    }
+
+    private double aboutAt(Eccentricity from) {
+        return angleOnWork(from.highAtDegrees().doubleValue() + 20 * (chance.nextDouble() - 0.5));
     }
 
     /** Up to a tenth too much or too little. */
