@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.Indicated;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.quantity.Length;
@@ -23,16 +24,17 @@ final class TruingUpSum {
         Optional<Indicated> far = finding.sections().stream().skip(1).findFirst().flatMap(TruingUpSum::indicated);
         boolean nearAlone = far.isPresent() || finding.isOver(finding.near());
         return indicated(finding.near()).filter(near -> nearAlone).map(near -> TruingUp.of(finding.check().holding(), finding.check().firstJaw(),
-                finding.check().limit().length(), lastPlace(finding.near().byAngle()), near, far));
+                finding.check().limit().length(), lastPlace(finding.sections().stream().map(AtSection::byAngle).flatMap(List::stream)), near, far));
     }
 
     private static Optional<Indicated> indicated(AtSection at) {
-        return at.fit().map(fit -> new Indicated(at.pointsMovement().orElseThrow(), fit, at.sweptMovement(), lastPlace(at.byAngle()).plus(lastPlace(at.swept()))));
+        return at.fit().map(fit -> new Indicated(at.pointsMovement().orElseThrow(), fit, at.sweptMovement(), lastPlace(at.byAngle().stream()).plus(lastPlace(at.swept().stream()))));
     }
 
-    /** The finest that any of them was written with; noughts at the end are often left away. */
-    private static Length lastPlace(List<Measured> read) {
-        return read.stream().map(measured -> lastPlace(measured.reading().typed())).min(Comparator.naturalOrder()).orElse(Length.ZERO);
+    /** The finest that any of them was written with; noughts at the end are often left away, and a bare nought tells nothing of the indicator. */
+    private static Length lastPlace(Stream<Measured> read) {
+        return read.map(measured -> measured.reading().typed()).filter(typed -> typed.places() > 0).map(TruingUpSum::lastPlace)
+                .min(Comparator.naturalOrder()).orElse(Length.ZERO);
     }
 
     private static Length lastPlace(Written typed) {

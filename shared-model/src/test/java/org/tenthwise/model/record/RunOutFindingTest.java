@@ -10,12 +10,15 @@ import static org.tenthwise.model.record.Bench.runOut;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.compute.roundness.Eccentricity;
 import org.tenthwise.model.compute.roundness.Move;
 import org.tenthwise.model.compute.roundness.Refusal;
+import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
@@ -30,8 +33,6 @@ import org.tenthwise.model.verdict.Standing;
 
 /** Full indicator movement by points and over a turn. Figures by hand. */
 class RunOutFindingTest {
-
-    private static final List<Move> SECOND_JAW_BY_0_030 = List.of(new Move.Jaw(4, 2, length("0.030")));
 
     @Test
     void onePointAloneShowsNothing() {
@@ -95,14 +96,6 @@ class RunOutFindingTest {
         assertEquals(Standing.FAIL, found.verdict().standing());
     }
 
-    @Test
-    void onlyWorkThatStandsInJawsIsMoved() {
-        String[] quarters = {"0", "90", "180", "270"};
-        assertTrue(moves(found(0, quarters, "0", "0.030", "0", "-0.030")).stream().noneMatch(Move.Jaw.class::isInstance));
-        assertEquals(SECOND_JAW_BY_0_030, moves(found(4, quarters, "0", "0.030", "0", "-0.030")));
-        assertEquals(List.of(), moves(found(4, quarters, "0", "0.030", "0")), "a reading is missing");
-    }
-
     @ParameterizedTest
     @CsvSource(textBlock = """
         # Limit 0.0005, in inches. Highest less lowest 0.00048. By hand, sixty degrees apart: parts 2/6 Σ r cos t = 0.00016 and
@@ -160,14 +153,6 @@ class RunOutFindingTest {
         assertEquals(1, bench.finding(1).missing());
     }
 
-    @Test
-    void jawsAreMovedByThePointsBesideASweep() {
-        RunOutFinding found = (RunOutFinding) sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.031", "-0.031")
-                .read(1, "0", "0.030", "0", "-0.030").finding(1);
-        assertEquals(Optional.of(length("0.062")), found.movement());
-        assertEquals(SECOND_JAW_BY_0_030, moves(found));
-    }
-
     // two sections
 
     @Test
@@ -205,14 +190,28 @@ class RunOutFindingTest {
         assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
     }
 
+    /** 0.030 off towards 0° near the jaws, 0.050 towards 90° far out: twice 0.050. */
     @Test
-    void jawsAreMovedByTheSectionNearestToThem() {
-        Bench bench = sweep(sweep(atTwoSections(), "", "0.060", "0"), "far:", "0.040", "0");
-        for (String slot : List.of("far:1.1", "far:2.1", "far:3.1", "far:4.1")) {
-            bench.did(new Event.ReadingTaken(1, slot, mm(slot.equals("far:1.1") ? "0.030" : "0")));
-        }
-        assertEquals(List.of(), moves((RunOutFinding) bench.finding(1)));
-        assertEquals(SECOND_JAW_BY_0_030, moves((RunOutFinding) bench.read(1, "0", "0.030", "0", "-0.030").finding(1)));
+    void theAxisOfTheWorkLiesByTheCirclesAtBothSections() {
+        Bench bench = atTwoSections().read(1, "0.030", "0", "-0.030", "0");
+        assertEquals(Optional.empty(), ((RunOutFinding) bench.finding(1)).shiftAndTilt());
+        Map.of("far:1.1", "0", "far:2.1", "0.050", "far:3.1", "0", "far:4.1", "-0.050").forEach((slot, read) -> bench.did(new Event.ReadingTaken(1, slot, mm(read))));
+        ShiftAndTilt axis = ((RunOutFinding) bench.finding(1)).shiftAndTilt().orElseThrow();
+        assertEquals(new Eccentricity(length("-0.030"), length("0.050")), axis.lean());
+        assertEquals(length("0.100"), axis.coaxialError());
+        assertEquals(List.of(length("30"), length("140")), List.of(axis.nearAt(), axis.farAt()));
+    }
+
+    @Test
+    void oneSectionHasNoLean() {
+        assertEquals(Optional.empty(), allRound("0.030", "0", "-0.030", "0").shiftAndTilt());
+    }
+
+    @Test
+    void itIsSweptOnceAFullTurnIsBegunAtAnySection() {
+        Bench bench = atTwoSections().read(1, "0.030", "0", "-0.030", "0");
+        assertFalse(((RunOutFinding) bench.finding(1)).swept());
+        assertTrue(((RunOutFinding) bench.did(new Event.ReadingTaken(1, "far:" + Check.RunOut.HIGHEST, mm("0.010"))).finding(1)).swept());
     }
 
     // another gauge
@@ -237,7 +236,7 @@ class RunOutFindingTest {
         RunOutFinding found = (RunOutFinding) bench.finding(1);
         assertEquals(Standing.FAIL, found.verdict().standing());
         assertEquals(length("0.030"), found.movement().orElseThrow());
-        assertEquals(List.of(new Move.Jaw(3, 1, length("0.015"))), moves(found));
+        assertEquals(Optional.of(List.of(new Move.Jaw(3, 1, length("0.015")))), found.truingUp().map(TruingUp::near));
     }
 
     private static Bench gauge(Bench bench, String mark) {
@@ -268,11 +267,6 @@ class RunOutFindingTest {
     }
 
     /** Readings for as many of the angles as there are. */
-    /** What is advised at the section nearest to the jaws. */
-    private static List<Move> moves(RunOutFinding found) {
-        return found.truingUp().map(TruingUp::near).orElse(List.of());
-    }
-
     private static RunOutFinding found(int jaws, String[] angles, String... read) {
         String[] used = Arrays.copyOf(read, Math.min(read.length, angles.length));
         return (RunOutFinding) new Bench().step(runOut("0.020", jaws, angles)).read(1, used).finding(1);
