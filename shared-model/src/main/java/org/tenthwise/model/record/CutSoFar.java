@@ -26,7 +26,7 @@ public record CutSoFar(int number, Optional<Length> asked, Length cameOff) {
     /**
      * In the order they were made; where the work was measured again after a cut and before anything else was done to it, by what was
      * read last. A cut without a place that was read before it and after it is left out, and so is one beside
-     * a figure that is far off, or where a temperature or how the gauge touched is still to be said: nobody can tell what it took off. So is every cut before a range.
+     * a figure that is far off, or where a temperature, how the gauge touched or the root under the wires is still to be told: nobody can tell what it took off. So is every cut before a range.
      */
     public static List<CutSoFar> of(Line line) {
         List<CutSoFar> cuts = new ArrayList<>();
@@ -70,7 +70,7 @@ public record CutSoFar(int number, Optional<Length> asked, Length cameOff) {
     /** None where they say nothing. */
     private static Map<Slot, Length> sizes(Finding finding) {
         List<Measured> measured = finding instanceof SizeFinding size && size.check().combine() != Combine.RANGE && !size.touchUnsaid() ? size.measured()
-                : finding instanceof WiresFinding wires && !wires.bottoms() && !wires.mayBottom() ? wires.measured() : List.of();
+                : finding instanceof WiresFinding wires && !wires.rootAwaited() && !wires.bottoms() && !wires.mayBottom() ? wires.measured() : List.of();
         boolean telling = !Plausible.spoils(finding) && finding.warmth().filter(heat -> heat.missing() > 0).isEmpty();
         return telling ? measured.stream().collect(Collectors.toMap(Measured::slot, Measured::value)) : Map.of();
     }

@@ -23,17 +23,25 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.TemperatureAsked;
+import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
+import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.tolerance.Limits;
 
 /** A plan made of the given checks, numbered from 1, and a run on it. In millimetres. */
 final class Bench {
+
+    /** A shop of 18 to 25 °C, a part of bronze and gauges of steel. */
+    static final Climate BRONZE = new Climate(new Climate.Growth(Expansion.of("16.2"), "the plan"), new Climate.Growth(Expansion.of("11.5"), "the plan"),
+            new TemperatureRange(Celsius.of("18"), Celsius.of("25")));
 
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-11-25T07:31:00+01:00");
 
@@ -115,6 +123,12 @@ final class Bench {
 
     static List<Place> places(int count) {
         return IntStream.rangeClosed(1, count).mapToObj(i -> Place.named("place " + i)).toList();
+    }
+
+    /** Pitch diameters over three wires. */
+    static Check.OverWires wires(ScrewThread thread, String lower, String upper, Optional<String> root, int places) {
+        return new Check.OverWires(thread, Limits.between(mm(lower), mm(upper)), root.map(Bench::mm), Optional.empty(), places(places), 1,
+                Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES));
     }
 
     static Setting wires(String certified) {

@@ -7,6 +7,11 @@ import static org.tenthwise.model.record.Bench.mm;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
@@ -14,12 +19,19 @@ import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.thread.ScrewThread;
+import org.tenthwise.model.thread.ThreadForm;
+import org.tenthwise.model.tolerance.Limits;
 
 /** What was asked for and what came off, cut by cut. Bore of 30.000 to 30.021, outside of 47.980 to 48.000. */
 class CutSoFarTest {
 
     private static final Event CUT = new Event.PassBegun(1, Event.PassBegun.Why.CUT);
+    private static final Event AGAIN = new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN);
+    private static final ScrewThread VEE = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
 
     @Test
     void nothingIsToldBeforeTheFirstCut() {
@@ -27,7 +39,7 @@ class CutSoFarTest {
         assertEquals(List.of(), cuts(bore(1).read(1, "29.900").did(CUT)));
     }
 
-    /** 29.860 asks for 0.150 to 30.0105 by whole steps; 30.003 − 29.860 = 0.143, then 0.007 is asked and 0.006 comes off. */
+    /** From 29.860 to 30.0105 by whole steps 0.150 is asked, and 29.990 is 0.130 on; from there 0.020 is asked, and 30.009 is 0.019 on. */
     @Test
     void everyCutIsToldWithWhatItWasToTakeOff() {
         Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.990").did(CUT).read(1, "30.009");
@@ -35,6 +47,7 @@ class CutSoFarTest {
                 new CutSoFar(2, Optional.of(length("0.020")), length("0.019"))), cuts(bench));
     }
 
+    /** From 48.190 to 47.990. */
     @Test
     void whatComesOffAnOutsideMakesItSmaller() {
         Bench bench = new Bench().step(Bench.size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1)).read(1, "48.190").did(CUT).read(1, "47.995");
@@ -50,6 +63,7 @@ class CutSoFarTest {
         assertEquals(List.of(), cuts(bench));
     }
 
+    /** From the middle of 29.860 and 29.864 to 30.0105 it is 0.1485. */
     @Test
     void ofSeveralPlacesTheMeanIsTold() {
         Bench bench = bore(2).read(1, "29.860", "29.864").did(CUT).read(1, "29.960", "29.968");
@@ -63,18 +77,61 @@ class CutSoFarTest {
     }
 
     @Test
-    void measuringAgainIsNoCutAndACutBesideAFigureFarOffTellsNothing() {
-        Event again = new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN);
-        assertEquals(List.of(), cuts(bore(1).read(1, "29.860").did(again).read(1, "29.862")));
+    void measuringAgainIsNoCut() {
+        assertEquals(List.of(), cuts(bore(1).read(1, "29.860").did(AGAIN).read(1, "29.862")));
+    }
+
+    @Test
+    void aCutBesideAFigureFarOffTellsNothing() {
         Bench bench = bore(1).read(1, "2986.0").did(CUT).read(1, "29.960").did(CUT).read(1, "30.001");
         assertEquals(List.of(new CutSoFar(2, Optional.of(length("0.050")), length("0.041"))), cuts(bench));
+    }
+
+    /** A range that got less says nothing of what came off. */
+    @Test
+    void ofARangeNothingIsTold() {
+        Bench bench = new Bench().step(Bench.size(Feature.DEPTH, "0.000", "0.020", Combine.RANGE, 2)).read(1, "5.000", "5.050").did(CUT).read(1, "5.100", "5.110");
+        assertEquals(List.of(), cuts(bench));
+    }
+
+    @Test
+    void whileATemperatureIsStillToBeTakenNothingIsTold() {
+        Bench bench = new Bench().in(Bench.BRONZE).step(Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1)).at(1, "20", "20").read(1, "29.860").did(CUT).read(1, "29.990");
+        assertEquals(List.of(), cuts(bench));
+        assertEquals(List.of(length("0.130")), cuts(bench.at(1, "20", "20")).stream().map(CutSoFar::cameOff).toList());
+    }
+
+    /** Pitch diameters 18.634 and 18.334; from the first to the middle of the limits, 18.249, it is 0.385. */
+    @Test
+    void aThreadIsToldByItsPitchDiameter() {
+        Bench bench = thread(Optional.empty()).read(1, over("18.634")).did(CUT).read(1, over("18.334"));
+        CutSoFar cut = cuts(bench).get(0);
+        assertEquals(Optional.of(length("0.385")), cut.asked());
+        assertEquals(length("0.300"), Nanometres.round(cut.cameOff()));
+    }
+
+    /** The wire of 1.443 under a reading over 18.334 has its bottom on 17.612. A root that leaves it no room makes the thread read too big. */
+    @ParameterizedTest
+    @CsvSource({"17.600, 1", "17.700, 0"})
+    void overWiresThatRestOnTheRootNothingIsTold(String root, int told) {
+        assertEquals(told, cuts(thread(Optional.of(root)).read(1, over("18.634")).did(CUT).read(1, over("18.334"))).size());
+    }
+
+    /** The root is measured by step 2: before that nobody knows whether the wires rested on it. */
+    @Test
+    void whileTheRootIsStillToBeMeasuredNothingIsTold() {
+        Check.OverWires wires = new Check.OverWires(VEE, Limits.between(mm("18.164"), mm("18.334")), Optional.empty(), Optional.of(2), Bench.places(1), 1,
+                Combine.EACH, true, mm("0"), Bench.with(GaugeKind.MICROMETER_OVER_WIRES));
+        Bench bench = new Bench().step(wires).step(Bench.size(Feature.DIAMETER, "16.0", "18.0", Combine.EACH, 1)).did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .read(1, over("18.634")).did(CUT).read(1, over("18.334"));
+        assertEquals(List.of(), cuts(bench));
     }
 
     /** What is said of the machine after a cut does not change what was asked for before it. */
     @Test
     void whatWasAskedIsToldAsItWasOfferedThen() {
         Bench bench = bore(1).read(1, "29.860").did(CUT)
-                .did(new Event.MachineKnown("", org.tenthwise.model.plan.Register.RADIUS, org.tenthwise.model.plan.Aim.ByLimits.THIRD)).read(1, "29.990");
+                .did(new Event.MachineKnown("", Register.RADIUS, Aim.ByLimits.THIRD)).read(1, "29.990");
         assertEquals(Optional.of(length("0.150")), cuts(bench).get(0).asked());
     }
 
@@ -112,13 +169,12 @@ class CutSoFarTest {
     /** 0.150 was asked. A gauge set wrong said that half of it came off; measured again it was 0.139. What is done after that is no part of the cut. */
     @Test
     void whatWasMeasuredAgainAfterACutIsWhatItTookOff() {
-        Event again = new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN);
-        Bench bench = bore(2).read(1, "29.860", "29.860").did(CUT).read(1, "29.934", "29.934").did(again);
+        Bench bench = bore(2).read(1, "29.860", "29.860").did(CUT).read(1, "29.934", "29.934").did(AGAIN);
         assertEquals(List.of(length("0.074")), cuts(bench).stream().map(CutSoFar::cameOff).toList());
         bench.read(1, "30.003", "29.995");
         CutSoFar first = new CutSoFar(1, Optional.of(length("0.150")), length("0.139"));
         assertEquals(List.of(first), cuts(bench));
-        bench.did(new Event.PassBegun(1, Event.PassBegun.Why.MOVED)).read(1, "29.990", "29.990").did(again).read(1, "29.991", "29.991");
+        bench.did(new Event.PassBegun(1, Event.PassBegun.Why.MOVED)).read(1, "29.990", "29.990").did(AGAIN).read(1, "29.991", "29.991");
         assertEquals(List.of(first), cuts(bench));
         bench.did(CUT).read(1, "30.010", "30.010");
         assertEquals(List.of(first, new CutSoFar(2, Optional.of(length("0.019")), length("0.019"))), cuts(bench));
@@ -126,6 +182,14 @@ class CutSoFarTest {
 
     private static Bench bore(int places) {
         return new Bench().step(Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, places));
+    }
+
+    private static Bench thread(Optional<String> root) {
+        return new Bench().step(Bench.wires(VEE, "18.164", "18.334", root, 1)).did(new Event.GaugeSet(1, Bench.wires("1.443")));
+    }
+
+    private static String over(String pitchDiameter) {
+        return new OverWires(VEE, length("1.443")).overWires(length(pitchDiameter)).millimetres().toPlainString();
     }
 
     private static List<CutSoFar> cuts(Bench bench) {

@@ -15,7 +15,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
@@ -26,6 +28,7 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
@@ -124,6 +127,26 @@ class ProposalTest {
                 cut(new Bench().step(bore(2, Combine.SMALLEST, Optional.of(SizeModifier.SN))).read(1, "29.980", "30.010")));
         assertEquals(refused(EvenCut.Reason.UNEVEN, "0.011"),
                 cut(new Bench().step(bore(2, Combine.SMALLEST, Optional.empty())).read(1, "29.980", "30.010")));
+    }
+
+    /** A two-point size binds at every place: 29.980 to the middle would be 0.0305, and 30.010 has 0.011 left. */
+    @ParameterizedTest
+    @CsvSource({"LP", ","})
+    void twoPointSizesAreBoundAtEveryPlaceWhetherTheDrawingSaysSoOrNot(SizeModifier says) {
+        assertEquals(refused(EvenCut.Reason.UNEVEN, "0.011"),
+                cut(new Bench().step(bore(2, Combine.EACH, Optional.ofNullable(says))).read(1, "29.980", "30.010")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        # one place, another, nothing may come off   outside 47.980 to 48.000, guard band 0.003
+        48.004, 47.983, true
+        48.004, 47.984, false
+        48.004, 48.004, false
+        """)
+    void nothingIsLeftWhereTheLeastPlaceStandsOnItsLimitLessTheGuardBand(String one, String another, boolean nothing) {
+        Bench bench = new Bench().step(size(Feature.DIAMETER, "47.980", "48.000", "0.003", 2, Combine.EACH)).read(1, one, another);
+        assertEquals(nothing, bench.finding(1).proposal().orElseThrow().leavesNothing());
     }
 
     @Test
@@ -236,9 +259,12 @@ class ProposalTest {
         READ_ANEW(new Event.ReadingTaken(1, "1.1", mm("29.901")), true),
         STRUCK(new Event.StruckOut(2, "slipped"), true),
         GAUGE(new Event.GaugeChosen(1, "MC-2", Optional.empty()), true),
-        DISPOSED(new Event.Disposed(1, org.tenthwise.model.run.Disposition.SCRAP, "thin", "Inspector 1"), true),
+        SETTING(new Event.GaugeSet(1, Setting.direct(new Gauge("MC-2", GaugeKind.INSIDE_MICROMETER, Optional.empty()))), true),
+        DISPOSED(new Event.Disposed(1, Disposition.SCRAP, "thin", "Inspector 1"), true),
         NOTE(new Event.NoteMade(1, "cool"), false),
-        ELSEWHERE(new Event.ReadingTaken(2, "1.1", mm("29.901")), false);
+        ELSEWHERE(new Event.ReadingTaken(2, "1.1", mm("29.901")), false),
+        GAUGE_ELSEWHERE(new Event.GaugeChosen(2, "MC-2", Optional.empty()), false),
+        DISPOSED_ELSEWHERE(new Event.Disposed(2, Disposition.SCRAP, "thin", "Inspector 1"), false);
 
         private final Event event;
         private final boolean lapses;
@@ -261,8 +287,7 @@ class ProposalTest {
     @Test
     void aThreadIsBoundAtEveryPlaceToo() {
         ScrewThread vee = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
-        Bench bench = new Bench().step(new Check.OverWires(vee, Limits.between(mm("18.164"), mm("18.334")), Optional.empty(), Optional.empty(), places(2), 1,
-                Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES))).did(new Event.GaugeSet(1, Bench.wires("1.443")));
+        Bench bench = new Bench().step(Bench.wires(vee, "18.164", "18.334", Optional.empty(), 2)).did(new Event.GaugeSet(1, Bench.wires("1.443")));
         OverWires over = new OverWires(vee, length("1.443"));
         bench.read(1, over.overWires(length("18.634")).millimetres().toPlainString());
         assertEquals(Standing.CUT_AGAIN, bench.finding(1).verdict().standing());

@@ -14,17 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Contact.ReadTo;
 import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.quantity.Celsius;
-import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
@@ -142,10 +138,8 @@ class TouchTest {
      */
     @Test
     void theReadingIsBroughtToTwentyDegreesFirst() {
-        Climate bronze = new Climate(new Climate.Growth(Expansion.of("16.2"), "the plan"), new Climate.Growth(Expansion.of("11.5"), "the plan"),
-                new TemperatureRange(Celsius.of("18"), Celsius.of("25")));
         Check.Size tight = size(Feature.DIAMETER, "32.480", "32.500", 1, TR_40);
-        SizeFinding found = found(new Bench().in(bronze).step(tight).at(1, "25", "20").read(1, "32.688").did(OPPOSITE));
+        SizeFinding found = found(new Bench().in(Bench.BRONZE).step(tight).at(1, "25", "20").read(1, "32.688").did(OPPOSITE));
         Measured measured = found.measured().get(0);
         assertEquals(Optional.of(length("-0.002648")), measured.forTemperature());
         assertEquals(length("32.497419"), measured.value());

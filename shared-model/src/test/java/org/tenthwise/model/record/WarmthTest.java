@@ -17,17 +17,13 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Feel;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.TemperatureAsked;
-import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
-import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
@@ -37,12 +33,10 @@ import org.tenthwise.model.verdict.Standing;
 /** An invented bronze part, 16.2, under steel gauges, 11.5, in a shop of 18 to 25 °C. Figures by hand from the formula. */
 class WarmthTest {
 
-    private static final Climate BRONZE = new Climate(new Climate.Growth(Expansion.of("16.2"), "the plan"),
-            new Climate.Growth(Expansion.of("11.5"), "the plan"), new TemperatureRange(Celsius.of("18"), Celsius.of("25")));
     private static final Check BORE = size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1);
 
     private static Bench bore() {
-        return new Bench().in(BRONZE).step(BORE);
+        return new Bench().in(Bench.BRONZE).step(BORE);
     }
 
     /** 30.0215 is above the upper limit; at 25 °C, gauge at 20: 30.0215/(1 + 81e-6) = 30.019068, inside by 0.001932. */
@@ -109,7 +103,7 @@ class WarmthTest {
     /** 30.1·(5·16.2 + 2·11.5)e-6 ≈ 0.0031, and a twentieth of 0.1 is 0.005. */
     @Test
     void whereItDoesNotMatterNothingIsAskedAndNothingCorrected() {
-        Bench bench = new Bench().in(BRONZE).step(size(Feature.BORE, "30.0", "30.1", Combine.EACH, 1)).read(1, "30.05");
+        Bench bench = new Bench().in(Bench.BRONZE).step(size(Feature.BORE, "30.0", "30.1", Combine.EACH, 1)).read(1, "30.05");
         assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
         Warmth warmth = bench.finding(1).warmth().orElseThrow();
         assertFalse(warmth.matters());
@@ -120,7 +114,7 @@ class WarmthTest {
 
     @Test
     void aPlanMayLeaveItUnasked() {
-        Finding found = new Bench().in(BRONZE).stepNotAsking(BORE).read(1, "30.01").finding(1);
+        Finding found = new Bench().in(Bench.BRONZE).stepNotAsking(BORE).read(1, "30.01").finding(1);
         assertTrue(found.warmth().orElseThrow().matters());
         assertFalse(found.warmth().orElseThrow().needed());
         assertEquals(Standing.PASS, found.verdict().standing());
@@ -136,7 +130,7 @@ class WarmthTest {
     void oneLimitHasNoToleranceToSetItAgainst() {
         Check atLeast = new Check.Size(Feature.BORE, new Limits(Optional.of(mm("30")), Optional.empty()), places(1), 1,
                 Combine.EACH, false, mm("0"), with(GaugeKind.CALIPER));
-        assertFalse(new Bench().in(BRONZE).step(atLeast).finding(1).warmth().orElseThrow().needed());
+        assertFalse(new Bench().in(Bench.BRONZE).step(atLeast).finding(1).warmth().orElseThrow().needed());
     }
 
     /** 30 mm of bronze: where the plan says ask, one limit and a wide tolerance are asked for as well, and waited for. */
@@ -145,7 +139,7 @@ class WarmthTest {
         Check atLeast = new Check.Size(Feature.BORE, new Limits(Optional.of(mm("30")), Optional.empty()), places(1), 1,
                 Combine.EACH, false, mm("0"), with(GaugeKind.CALIPER));
         for (Check check : List.of(atLeast, size(Feature.BORE, "30", "31", Combine.EACH, 1))) {
-            Bench bench = new Bench().in(BRONZE).step(check, TemperatureAsked.ALWAYS).read(1, "30.001");
+            Bench bench = new Bench().in(Bench.BRONZE).step(check, TemperatureAsked.ALWAYS).read(1, "30.001");
             assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
             assertEquals(2, bench.finding(1).missing());
             bench.at(1, "25", "20");
@@ -157,7 +151,7 @@ class WarmthTest {
     @Test
     void temperaturesOfAThreadAreCountedAsMissing() {
         ScrewThread thread = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
-        Bench bench = new Bench().in(BRONZE).step(new Check.OverWires(thread, Limits.between(mm("18.2"), mm("18.21")), Optional.empty(),
+        Bench bench = new Bench().in(Bench.BRONZE).step(new Check.OverWires(thread, Limits.between(mm("18.2"), mm("18.21")), Optional.empty(),
                 Optional.empty(), places(1), 1, Combine.EACH, false, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)));
         assertEquals(3, bench.finding(1).missing());
         bench.did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
@@ -167,9 +161,9 @@ class WarmthTest {
 
     @Test
     void aRangeOfReadingsAndAPlanWithoutHeatHaveNothingToDoWithIt() {
-        assertEquals(Optional.empty(), new Bench().in(BRONZE).step(size(Feature.BORE, "0", "0.01", Combine.RANGE, 2)).finding(1).warmth());
+        assertEquals(Optional.empty(), new Bench().in(Bench.BRONZE).step(size(Feature.BORE, "0", "0.01", Combine.RANGE, 2)).finding(1).warmth());
         assertEquals(Optional.empty(), new Bench().step(BORE).finding(1).warmth());
-        assertEquals(Optional.empty(), new Bench().in(BRONZE).step(new Check.Confirm("a")).finding(1).warmth());
+        assertEquals(Optional.empty(), new Bench().in(Bench.BRONZE).step(new Check.Confirm("a")).finding(1).warmth());
     }
 
     /** A bore of 30.010 read at 25 °C with a gauge at 20 is 30.007569; a plug of 29.990 leaves 0.017569. */
@@ -192,7 +186,7 @@ class WarmthTest {
         ScrewThread thread = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
         Check wires = new Check.OverWires(thread, Limits.between(mm("18.2"), mm("18.21")), Optional.empty(), Optional.empty(),
                 places(1), 1, Combine.EACH, false, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES));
-        Bench bench = new Bench().in(BRONZE).step(wires).did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
+        Bench bench = new Bench().in(Bench.BRONZE).step(wires).did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
         Length asRead = ((WiresFinding) bench.finding(1)).value().orElseThrow();
         WiresFinding found = (WiresFinding) bench.at(1, "28", "25").finding(1);
         Length change = found.value().orElseThrow().minus(asRead);

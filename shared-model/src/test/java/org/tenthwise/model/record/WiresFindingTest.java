@@ -73,6 +73,27 @@ class WiresFindingTest {
         assertEquals(Optional.empty(), found.proposal());
     }
 
+    /** The basic root is 38.1 − 0.6 · 6.35 = 34.290; a wire of 3.280 that just touches it reads 34.290 + 2 · 3.280. */
+    @ParameterizedTest
+    @CsvSource({"40.850, true", "40.851, false"})
+    void aWireThatJustTouchesTheBasicRootMayRestOnTheOneThatWasCut(String reading, boolean mayBottom) {
+        WiresFinding found = (WiresFinding) new Bench().step(Bench.wires(STUB, "36.0", "36.3", Optional.empty(), 1))
+                .did(new Event.GaugeSet(1, Bench.wires("3.280"))).read(1, reading).finding(1);
+        assertEquals(mayBottom, found.mayBottom());
+    }
+
+    @Test
+    void noReadingIsJudgedByItselfBeforeTheTemperaturesAreTaken() {
+        Bench bench = new Bench().in(Bench.BRONZE).step(Bench.wires(VEE, "18.2", "18.3", Optional.of("17.0"), 1)).did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
+        assertEquals(Standing.OPEN, alone(bench));
+        assertEquals(Standing.PASS, alone(bench.at(1, "20", "20")));
+    }
+
+    private static Standing alone(Bench bench) {
+        WiresFinding found = (WiresFinding) bench.finding(1);
+        return found.alone(found.measured().get(0)).orElseThrow().standing();
+    }
+
     @Test
     void aDeepThreadIsJudgedAllTheSameAndItsRootIsSaidToBeUnknown() {
         WiresFinding found = (WiresFinding) vee(true).read(1, "20.400").finding(1);
@@ -144,8 +165,7 @@ class WiresFindingTest {
     }
 
     private static WiresFinding stub(Optional<String> root) {
-        return (WiresFinding) new Bench().step(new Check.OverWires(STUB, Limits.between(mm("36.0"), mm("36.3")), root.map(Bench::mm),
-                Optional.empty(), places(1), 1, Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)))
+        return (WiresFinding) new Bench().step(Bench.wires(STUB, "36.0", "36.3", root, 1))
                 .did(new Event.GaugeSet(1, Bench.wires("3.280"))).read(1, "40.280").finding(1);
     }
 
