@@ -62,15 +62,4 @@ class ShiftAndTiltTest {
     void sectionsThatDoNotLieOneBehindTheOtherAreRefused(String near, String far) {
         assertThrows(IllegalArgumentException.class, () -> new ShiftAndTilt(mm(near), NEAR, mm(far), FAR));
     }
-
-    /** 3-4-5: to 126.869898°; half the difference of opposite readings along any line. */
-    @Test
-    void anEccentricityHasAnAmountASideAndParts() {
-        Eccentricity lean = WORK.lean();
-        assertEquals(new BigDecimal("126.869898"), lean.highAtDegrees());
-        assertEquals(mm("0.040"), lean.towards(new BigDecimal("90")));
-        assertEquals(mm("-0.040"), lean.towards(new BigDecimal("-90")));
-        assertEquals(mm("0.049497"), lean.towards(new BigDecimal("135"))); // 0.070 cos 45°
-        assertEquals(BigDecimal.ZERO, off("0", "0").highAtDegrees());
-    }
 }

@@ -20,6 +20,10 @@ class ClearingWireTest {
         return Length.of(figure, Unit.INCH);
     }
 
+    private static Length millimetres(String figure) {
+        return Length.of(figure, Unit.MILLIMETRE);
+    }
+
     private static Length room(ScrewThread thread, Length pitchDiameter, Length root, Length wire) {
         return RootClearance.of(new OverWires(thread, wire).overWires(pitchDiameter), wire, root);
     }
@@ -44,6 +48,17 @@ class ClearingWireTest {
         Length least = WireSizes.of(thread).least();
         Length wire = ClearingWire.of(thread, inches("0.8920"), inches("0.7000"), Unit.INCH).orElseThrow();
         assertTrue(!wire.isBelow(least) && wire.minus(least).isBelow(TENTH));
+    }
+
+    /** On Tr 40×7 a wire of 4.587 still lies on the flanks at the basic pitch diameter, and one of 4.588 on the crests. */
+    @ParameterizedTest
+    @CsvSource({"4.5865, 4.587", "4.5871, "})
+    void aWireThatIsRoundedUpMustStillLieOnTheFlanks(String clearing, String wire) {
+        ScrewThread thread = new ScrewThread(ThreadForm.TRAPEZOIDAL, millimetres("40"), millimetres("7"), 1);
+        Length clears = millimetres(clearing);
+        Length root = new OverWires(thread, clears).overWires(thread.basicPitchDiameter()).minus(clears.plus(clears));
+        assertEquals(Optional.ofNullable(wire).map(ClearingWireTest::millimetres),
+                ClearingWire.of(thread, thread.basicPitchDiameter(), root, Unit.MILLIMETRE));
     }
 
     @Test
