@@ -1,7 +1,6 @@
 package org.tenthwise.app.session;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -90,6 +89,14 @@ final class GaugeAtHand {
             return Optional.empty();
         }
         return Optional.of(Setting.direct(new Gauge(book.run().gaugeMark(step).orElseThrow(), means(step).kind(), Optional.empty())));
+    }
+
+    /** Sets it so, where that is still to be done. */
+    void setIfNeedBe(Step step) throws CouldNotSave {
+        Optional<Setting> toSet = settingToMake(step);
+        if (toSet.isPresent()) {
+            book.add(new Event.GaugeSet(step.number(), toSet.get()));
+        }
     }
 
     /** What was typed and not kept is forgotten, in every step. */

@@ -33,11 +33,11 @@ public final class GaugeVerbs {
      * @param reference mark of its master or of its wires; absent where they go by their nominal size
      */
     public Reply choose(String mark, Optional<String> reference) throws CouldNotSave {
-        Optional<Objection> against = unwanted().or(() -> objection(mark.isBlank(), Objection.Kind.BLANK));
+        Optional<Objection> against = unwanted().or(() -> Objection.where(mark.isBlank(), Objection.Kind.BLANK));
         if (against.isEmpty()) {
             gauge.choose(step(), mark.strip(), reference);
         }
-        return replied(against);
+        return session.replied(against);
     }
 
     /**
@@ -46,31 +46,31 @@ public final class GaugeVerbs {
      * @param senseToo whether its sense is asked anew as well
      */
     public Reply setAnew(boolean senseToo) throws CouldNotSave {
-        Optional<Objection> against = unwanted().or(() -> objection(session.state().setting().isEmpty(), Objection.Kind.NOT_ASKED_HERE));
+        Optional<Objection> against = unwanted().or(() -> Objection.where(session.state().setting().isEmpty(), Objection.Kind.NOT_ASKED_HERE));
         if (against.isEmpty()) {
             gauge.setAnew(step(), senseToo);
         }
-        return replied(against);
+        return session.replied(against);
     }
 
     /** @param rises whether the number on the gauge rises when its plunger is pressed in, as a smaller bore presses it */
     public Reply tellSense(boolean rises) {
-        Optional<Objection> against = objection(!(session.asked() instanceof Asked.WhichSense), Objection.Kind.NOT_ASKED_HERE);
+        Optional<Objection> against = Objection.where(!(session.asked() instanceof Asked.WhichSense), Objection.Kind.NOT_ASKED_HERE);
         if (against.isEmpty()) {
             gauge.tellSense(step(), rises ? Sense.FALLS_WITH_SIZE : Sense.RISES_WITH_SIZE);
         }
-        return replied(against);
+        return session.replied(against);
     }
 
     /** @param so whether the figure that is asked about is as the gauge shows it; if not, it is asked the other way round */
     public Reply confirmSense(boolean so) throws CouldNotSave {
-        Optional<Objection> against = objection(!(session.asked() instanceof Asked.SenseInFigures), Objection.Kind.NOT_ASKED_HERE);
+        Optional<Objection> against = Objection.where(!(session.asked() instanceof Asked.SenseInFigures), Objection.Kind.NOT_ASKED_HERE);
         if (against.isEmpty() && so) {
             gauge.confirm(step());
         } else if (against.isEmpty()) {
             gauge.turnRound(step());
         }
-        return replied(against);
+        return session.replied(against);
     }
 
     /**
@@ -90,14 +90,14 @@ public final class GaugeVerbs {
      * @param setting entry of this run that holds it
      */
     public Reply strikeOut(Entry setting, SettingFault fault, String reason) throws CouldNotSave {
-        Optional<Objection> against = objection(reason.isBlank(), Objection.Kind.BLANK)
+        Optional<Objection> against = Objection.where(reason.isBlank(), Objection.Kind.BLANK)
                 .or(() -> Gate.strikingOut(book.run(), setting.seq()))
-                .or(() -> objection(sharing(setting, fault).isEmpty(), Objection.Kind.NOT_ASKED_HERE));
+                .or(() -> Objection.where(sharing(setting, fault).isEmpty(), Objection.Kind.NOT_ASKED_HERE));
         if (against.isEmpty()) {
             book.add(inDoubt(setting, fault).strikes(book.now(), book.by(), reason.strip()));
             gauge.forget();
         }
-        return replied(against);
+        return session.replied(against);
     }
 
     private SettingsInDoubt inDoubt(Entry setting, SettingFault fault) {
@@ -109,14 +109,6 @@ public final class GaugeVerbs {
     }
 
     private Optional<Objection> unwanted() {
-        return session.shut().or(() -> objection(step().check().means().isEmpty(), Objection.Kind.NOT_ASKED_HERE));
-    }
-
-    private static Optional<Objection> objection(boolean raised, Objection.Kind kind) {
-        return raised ? Optional.of(Objection.of(kind)) : Optional.empty();
-    }
-
-    private Reply replied(Optional<Objection> against) {
-        return against.map(why -> Reply.refused(session.state(), why)).orElseGet(() -> Reply.taken(session.state()));
+        return session.shut().or(() -> Objection.where(step().check().means().isEmpty(), Objection.Kind.NOT_ASKED_HERE));
     }
 }

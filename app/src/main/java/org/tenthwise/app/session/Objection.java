@@ -1,5 +1,7 @@
 package org.tenthwise.app.session;
 
+import java.util.Optional;
+
 /**
  * Why something typed was not taken. Nothing is lost by it: what was typed is still with who typed it.
  *
@@ -51,6 +53,11 @@ public record Objection(Kind kind, String detail, String expected) {
 
     static Objection of(Kind kind) {
         return new Objection(kind, "");
+    }
+
+    /** One where something is wrong, none where nothing is. */
+    static Optional<Objection> where(boolean wrong, Kind kind) {
+        return wrong ? Optional.of(of(kind)) : Optional.empty();
     }
 
     /** Whether it can be kept on purpose. */

@@ -6,20 +6,15 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -38,6 +33,7 @@ public final class RunSession {
     private final RunBook book;
     private final GaugeAtHand gauge;
     private final GaugeVerbs gaugeVerbs;
+    private final FigureVerbs figures;
     private final MachineAtHand machine;
     private final Gate gate;
     private final Plan plan;
@@ -51,6 +47,7 @@ public final class RunSession {
         this.gaugeVerbs = new GaugeVerbs(this, book, gauge);
         this.machine = new MachineAtHand(book);
         this.gate = new Gate(plan);
+        this.figures = new FigureVerbs(this, book, gauge, gate);
         this.plan = plan;
         this.inHand = Whereabouts.whereItStopped(book.sheet());
     }
@@ -100,7 +97,7 @@ public final class RunSession {
      * @param text as typed; empty takes what is suggested, where something is
      */
     public Reply enter(String text) throws CouldNotSave {
-        return take(text, plan.unit(), false);
+        return figures.take(text, plan.unit(), false);
     }
 
     /** The same for a step as whoever typed it saw it: where another is in hand by now, nothing is taken. */
@@ -128,69 +125,17 @@ public final class RunSession {
 
     /** Takes a figure on purpose although it is far off; in everything else as {@link #enter}. */
     public Reply keep(String text) throws CouldNotSave {
-        return take(text, plan.unit(), true);
+        return figures.take(text, plan.unit(), true);
     }
 
     /** As {@link #enter(String)}, read on a gauge in that unit; kept as typed, with its unit. */
     public Reply enter(String text, Unit unit) throws CouldNotSave {
-        return take(text, unit, false);
+        return figures.take(text, unit, false);
     }
 
     /** As {@link #keep(String)}, read on a gauge in that unit; kept as typed, with its unit. */
     public Reply keep(String text, Unit unit) throws CouldNotSave {
-        return take(text, unit, true);
-    }
-
-    private Reply take(String text, Unit unit, boolean onPurpose) throws CouldNotSave {
-        Asked asked = asked();
-        if (asked instanceof Asked.Certified wanted) {
-            return takeCertified(text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
-        }
-        if (asked instanceof Asked.Zero wanted) {
-            return takeZero(text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
-        }
-        if (asked instanceof Asked.Reading wanted) {
-            return takeReading(text, unit, wanted.slot(), onPurpose);
-        }
-        if (asked instanceof Asked.Temperature wanted) {
-            return takeTemperature(wanted.of(), text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text, onPurpose);
-        }
-        return refuse(asked instanceof Asked.Held ? Objection.Kind.HELD
-                : asked instanceof Asked.Closed ? Objection.Kind.CLOSED
-                : asked instanceof Asked.Nothing ? Objection.Kind.NOTHING_ASKED : Objection.Kind.NOT_ASKED_HERE);
-    }
-
-    private Reply takeCertified(String text, Unit unit, Asked.Certified wanted, boolean onPurpose) throws CouldNotSave {
-        Optional<Objection> objection = standing(gate.certified(inHand, text, unit, wanted.suggested()), onPurpose);
-        if (objection.isPresent()) {
-            return Reply.refused(state(), objection.get());
-        }
-        gauge.certify(inHand, new Written(text, unit));
-        return Reply.taken(state());
-    }
-
-    private Reply takeZero(String text, Unit unit, Asked.Zero wanted, boolean onPurpose) throws CouldNotSave {
-        Optional<Objection> objection = standing(gate.zero(text, unit, wanted.certified()), onPurpose);
-        if (objection.isPresent()) {
-            return Reply.refused(state(), objection.get());
-        }
-        gauge.zero(inHand, new Written(text, unit));
-        return Reply.taken(state());
-    }
-
-    private Reply takeReading(String text, Unit unit, Slot slot, boolean onPurpose) throws CouldNotSave {
-        Optional<Setting> toSet = gauge.settingToMake(inHand);
-        Optional<Setting> setting = toSet.or(() -> sheet().run().setting(inHand.number()));
-        Supplier<Event.ReadingTaken> taken = () -> new Event.ReadingTaken(inHand.number(), slot.key(), new Written(text, unit));
-        Optional<Objection> objection = standing(gate.reading(inHand, text, unit, setting, pass()), onPurpose)
-                .or(() -> Gate.turn(inHand, pass(), setting, taken.get())).or(() -> gate.sum(sheet().run().entries(), toSet, taken.get()));
-        if (objection.isPresent()) {
-            return Reply.refused(state(), objection.get());
-        }
-        if (toSet.isPresent()) {
-            book.add(new Event.GaugeSet(inHand.number(), toSet.get()));
-        }
-        return kept(taken.get());
+        return figures.take(text, unit, true);
     }
 
     /**
@@ -198,37 +143,19 @@ public final class RunSession {
      * replaced.
      */
     public Reply temperature(Body of, String text) throws CouldNotSave {
-        return takeTemperature(of, text, false);
+        return figures.temperature(of, text, false);
     }
 
     /** Takes a temperature on purpose although it is far off; in everything else as {@link #temperature}. */
     public Reply keepTemperature(Body of, String text) throws CouldNotSave {
-        return takeTemperature(of, text, true);
-    }
-
-    private Reply takeTemperature(Body of, String text, boolean onPurpose) throws CouldNotSave {
-        Optional<Warmth> needed = finding().warmth().filter(Warmth::needed);
-        if (shut().isPresent() || needed.isEmpty()) {
-            return Reply.refused(state(), shut().orElseGet(() -> Objection.of(Objection.Kind.NOT_ASKED_HERE)));
-        }
-        Optional<Objection> objection = standing(Thermometer.objection(text, needed.get().climate()), onPurpose);
-        return objection.isPresent() ? Reply.refused(state(), objection.get())
-                : kept(new Event.TemperatureTaken(inHand.number(), of, Degrees.of(text, needed.get().climate().scale())));
-    }
-
-    /** What is left of an objection to a figure that is kept on purpose. */
-    private static Optional<Objection> standing(Optional<Objection> objection, boolean onPurpose) {
-        return objection.filter(raised -> !(onPurpose && raised.mayBeKept()));
+        return figures.temperature(of, text, true);
     }
 
     public Reply answer(Answer answer) throws CouldNotSave {
         if (!(asked() instanceof Asked.Answering wanted) || !wanted.question().answers().contains(answer)) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
-        Optional<Setting> toSet = gauge.settingToMake(inHand);
-        if (toSet.isPresent()) {
-            book.add(new Event.GaugeSet(inHand.number(), toSet.get()));
-        }
+        gauge.setIfNeedBe(inHand);
         return kept(new Event.Answered(inHand.number(), wanted.question(), answer));
     }
 
@@ -236,52 +163,43 @@ public final class RunSession {
     public Reply again(Event.PassBegun.Why why) throws CouldNotSave {
         Optional<Objection> against = shut().or(() -> Gate.again(pass(), why))
                 .or(() -> CutGate.cutting(finding(), pass()).filter(unread -> why == Event.PassBegun.Why.CUT));
-        if (against.isPresent()) {
-            return Reply.refused(state(), against.get());
+        if (against.isEmpty()) {
+            way.forget();
         }
-        way.forget();
-        return kept(new Event.PassBegun(inHand.number(), why));
+        return keptUnless(against, () -> new Event.PassBegun(inHand.number(), why));
     }
 
     /** Signs for a cut on what is read so far; it lapses with any change of the step. */
     public Reply cutOnThese(String reason) throws CouldNotSave {
-        Optional<Objection> against = shut().or(() -> CutGate.onThese(finding(), pass())).or(() -> Signing.inReason(reason));
-        return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.CutOnThese(inHand.number(), reason.strip()));
+        return keptUnless(shut().or(() -> CutGate.onThese(finding(), pass())).or(() -> Signing.inReason(reason)),
+                () -> new Event.CutOnThese(inHand.number(), reason.strip()));
     }
 
     /** Says how the register of the machine counts and what is usually aimed at on it, from now on and for the shop. */
     public Reply machine(Register register, Aim.ByLimits usual) throws CouldNotSave {
-        if (sheet().run().closed().isPresent()) {
-            return refuse(Objection.Kind.CLOSED);
+        Optional<Objection> against = closed();
+        if (against.isEmpty()) {
+            machine.tell(register, usual);
         }
-        machine.tell(register, usual);
-        return Reply.taken(state());
+        return replied(against);
     }
 
     /** @param entry {@code seq} of a reading, a temperature, an answer or the setting of a gauge that still counts */
     public Reply strikeOut(long entry, String reason) throws CouldNotSave {
-        if (reason.isBlank() || sheet().run().closed().isPresent()) {
-            return refuse(reason.isBlank() ? Objection.Kind.BLANK : Objection.Kind.CLOSED);
-        }
-        Optional<Objection> against = Gate.strikingOut(sheet().run(), entry);
-        return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.StruckOut(entry, reason.strip()));
+        return keptUnless(Objection.where(reason.isBlank(), Objection.Kind.BLANK).or(this::closed).or(() -> Gate.strikingOut(sheet().run(), entry)),
+                () -> new Event.StruckOut(entry, reason.strip()));
     }
 
     public Reply flagDoubt(String words) throws CouldNotSave {
-        return words.isBlank() ? refuse(Objection.Kind.BLANK)
-                : kept(new Event.DoubtFlagged(inHand.number(), words.strip()));
+        return keptUnless(Objection.where(words.isBlank(), Objection.Kind.BLANK), () -> new Event.DoubtFlagged(inHand.number(), words.strip()));
     }
 
     public Reply note(String words) throws CouldNotSave {
-        return words.isBlank() ? refuse(Objection.Kind.BLANK) : kept(new Event.NoteMade(inHand.number(), words.strip()));
+        return keptUnless(Objection.where(words.isBlank(), Objection.Kind.BLANK), () -> new Event.NoteMade(inHand.number(), words.strip()));
     }
 
     public Reply handOver(String to) throws CouldNotSave {
-        Optional<Objection> hidden = Signing.inName(to);
-        if (hidden.isPresent()) {
-            return Reply.refused(state(), hidden.get());
-        }
-        return to.isBlank() ? refuse(Objection.Kind.BLANK) : kept(new Event.HandedOver(to.strip()));
+        return keptUnless(Signing.inName(to).or(() -> Objection.where(to.isBlank(), Objection.Kind.BLANK)), () -> new Event.HandedOver(to.strip()));
     }
 
     /**
@@ -291,23 +209,17 @@ public final class RunSession {
      */
     public Reply dispose(Disposition disposition, String reason, String signedBy, String number) throws CouldNotSave {
         Event.Disposed disposed = Dispositions.signed(inHand, disposition, reason, signedBy, number);
-        Optional<Objection> against = shut().or(() -> Dispositions.against(sheet().line(inHand.number()).finding(), disposed));
-        return against.isPresent() ? Reply.refused(state(), against.get()) : kept(disposed);
+        return keptUnless(shut().or(() -> Dispositions.against(finding(), disposed)), () -> disposed);
     }
 
     /** Signs and leaves the run as open or as closed as it is. */
     public Reply sign(String signedBy, SignedAs meaning) throws CouldNotSave {
-        Optional<Objection> against = Signing.against(sheet(), signedBy, meaning);
-        return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.Signed(signedBy.strip(), meaning));
+        return keptUnless(Signing.against(sheet(), signedBy, meaning), () -> new Event.Signed(signedBy.strip(), meaning));
     }
 
     /** Signs and closes the run. */
     public Reply close(String signedBy, SignedAs meaning) throws CouldNotSave {
-        if (sheet().run().closed().isPresent()) {
-            return refuse(Objection.Kind.CLOSED);
-        }
-        Optional<Objection> against = Signing.against(sheet(), signedBy, meaning);
-        return against.isPresent() ? Reply.refused(state(), against.get()) : kept(new Event.Closed(signedBy.strip(), meaning));
+        return keptUnless(closed().or(() -> Signing.against(sheet(), signedBy, meaning)), () -> new Event.Closed(signedBy.strip(), meaning));
     }
 
     Asked asked() {
@@ -316,11 +228,13 @@ public final class RunSession {
                 .orElseGet(() -> Asking.next(sheet(), inHand, way, gauge));
     }
 
+    /** What is said against whatever is taken at a step: the run is closed, or a hold point keeps the step shut. */
     Optional<Objection> shut() {
-        if (sheet().run().closed().isPresent()) {
-            return Optional.of(Objection.of(Objection.Kind.CLOSED));
-        }
-        return sheet().line(inHand.number()).held() ? Optional.of(Objection.of(Objection.Kind.HELD)) : Optional.empty();
+        return closed().or(() -> Objection.where(sheet().line(inHand.number()).held(), Objection.Kind.HELD));
+    }
+
+    private Optional<Objection> closed() {
+        return Objection.where(sheet().run().closed().isPresent(), Objection.Kind.CLOSED);
     }
 
     private Finding finding() {
@@ -331,16 +245,25 @@ public final class RunSession {
         return sheet().run().pass(inHand);
     }
 
-    private Reply kept(Event event) throws CouldNotSave {
-        book.add(event);
-        return Reply.taken(state());
-    }
-
     private Sheet sheet() {
         return book.sheet();
     }
 
+    Reply kept(Event event) throws CouldNotSave {
+        book.add(event);
+        return Reply.taken(state());
+    }
+
+    private Reply keptUnless(Optional<Objection> against, Supplier<Event> event) throws CouldNotSave {
+        return against.isPresent() ? replied(against) : kept(event.get());
+    }
+
+    /** The run as it stands now, with what is said against the verb, where something is. */
+    Reply replied(Optional<Objection> against) {
+        return against.map(why -> Reply.refused(state(), why)).orElseGet(() -> Reply.taken(state()));
+    }
+
     private Reply refuse(Objection.Kind kind) {
-        return Reply.refused(state(), Objection.of(kind));
+        return replied(Optional.of(Objection.of(kind)));
     }
 }

@@ -30,7 +30,7 @@ public final class TurnVerbs {
         if (against.isEmpty()) {
             way.sweep(wanted);
         }
-        return replied(against);
+        return session.replied(against);
     }
 
     /**
@@ -40,18 +40,15 @@ public final class TurnVerbs {
      * @param slot key of the place
      */
     public Reply stoodAt(String slot, String reason) throws CouldNotSave {
-        if (reason.isBlank()) {
-            return replied(Optional.of(Objection.of(Objection.Kind.BLANK)));
-        }
         State state = session.state();
-        Optional<Objection> against = unwanted(state.otherPlaces().stream().noneMatch(place -> place.key().equals(slot)));
+        Optional<Objection> against = Objection.where(reason.isBlank(), Objection.Kind.BLANK).or(() -> unwanted(state.otherPlaces().stream().noneMatch(place -> place.key().equals(slot))));
         if (against.isEmpty()) {
             Run.Reading read = state.movable().orElseThrow().reading();
             book.add(Stream.of(new Event.StruckOut(read.entry().seq(), reason.strip()),
                     new Event.ReadingTaken(state.inHand().number(), slot, read.typed()))
                     .map(event -> new NewEntry(book.run().id(), book.now(), book.by(), event)).toList());
         }
-        return replied(against);
+        return session.replied(against);
     }
 
     private Optional<RunOutOrder> order() {
@@ -59,10 +56,6 @@ public final class TurnVerbs {
     }
 
     private Optional<Objection> unwanted(boolean raised) {
-        return session.shut().or(() -> raised ? Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE)) : Optional.empty());
-    }
-
-    private Reply replied(Optional<Objection> against) {
-        return against.map(why -> Reply.refused(session.state(), why)).orElseGet(() -> Reply.taken(session.state()));
+        return session.shut().or(() -> Objection.where(raised, Objection.Kind.NOT_ASKED_HERE));
     }
 }

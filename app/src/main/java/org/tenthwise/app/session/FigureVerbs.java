@@ -1,0 +1,100 @@
+package org.tenthwise.app.session;
+
+import java.util.Optional;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Degrees;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.run.Event;
+
+/**
+ * Takes a figure for what the step in hand asks: a certified size, a zero, a reading, a temperature. As with the verbs of the run, one
+ * that is not taken says why and changes nothing.
+ */
+final class FigureVerbs {
+
+    private final RunSession session;
+    private final RunBook book;
+    private final GaugeAtHand gauge;
+    private final Gate gate;
+
+    FigureVerbs(RunSession session, RunBook book, GaugeAtHand gauge, Gate gate) {
+        this.session = session;
+        this.book = book;
+        this.gauge = gauge;
+        this.gate = gate;
+    }
+
+    /** @param onPurpose whether it is taken although it is far off */
+    Reply take(String text, Unit unit, boolean onPurpose) throws CouldNotSave {
+        State state = session.state();
+        Asked asked = state.asked();
+        if (asked instanceof Asked.Certified wanted) {
+            return certified(state.inHand(), text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
+        }
+        if (asked instanceof Asked.Zero wanted) {
+            return zero(state.inHand(), text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
+        }
+        if (asked instanceof Asked.Reading wanted) {
+            return reading(state, text, unit, wanted.slot(), onPurpose);
+        }
+        if (asked instanceof Asked.Temperature wanted) {
+            return temperature(wanted.of(), text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text, onPurpose);
+        }
+        return session.replied(session.shut().or(() -> Optional.of(Objection.of(
+                asked instanceof Asked.Nothing ? Objection.Kind.NOTHING_ASKED : Objection.Kind.NOT_ASKED_HERE))));
+    }
+
+    private Reply certified(Step step, String text, Unit unit, Asked.Certified wanted, boolean onPurpose) throws CouldNotSave {
+        Optional<Objection> against = standing(gate.certified(step, text, unit, wanted.suggested()), onPurpose);
+        if (against.isEmpty()) {
+            gauge.certify(step, new Written(text, unit));
+        }
+        return session.replied(against);
+    }
+
+    private Reply zero(Step step, String text, Unit unit, Asked.Zero wanted, boolean onPurpose) throws CouldNotSave {
+        Optional<Objection> against = standing(gate.zero(text, unit, wanted.certified()), onPurpose);
+        if (against.isEmpty()) {
+            gauge.zero(step, new Written(text, unit));
+        }
+        return session.replied(against);
+    }
+
+    private Reply reading(State state, String text, Unit unit, Slot slot, boolean onPurpose) throws CouldNotSave {
+        Step step = state.inHand();
+        Optional<Setting> toSet = gauge.settingToMake(step);
+        Optional<Setting> setting = toSet.or(state::setting);
+        Optional<Objection> against = standing(gate.reading(step, text, unit, setting, state.pass()), onPurpose);
+        if (against.isPresent()) {
+            return session.replied(against);
+        }
+        Event.ReadingTaken taken = new Event.ReadingTaken(step.number(), slot.key(), new Written(text, unit));
+        Optional<Objection> beside = Gate.turn(step, state.pass(), setting, taken).or(() -> gate.sum(book.run().entries(), toSet, taken));
+        if (beside.isPresent()) {
+            return session.replied(beside);
+        }
+        gauge.setIfNeedBe(step);
+        return session.kept(taken);
+    }
+
+    /** @param onPurpose whether it is taken although it is far off */
+    Reply temperature(Body of, String text, boolean onPurpose) throws CouldNotSave {
+        State state = session.state();
+        Optional<Warmth> needed = state.line().finding().warmth().filter(Warmth::needed);
+        Optional<Objection> unwanted = session.shut().or(() -> Objection.where(needed.isEmpty(), Objection.Kind.NOT_ASKED_HERE));
+        Optional<Objection> against = unwanted.or(() -> standing(Thermometer.objection(text, needed.orElseThrow().climate()), onPurpose));
+        return against.isPresent() ? session.replied(against) : session.kept(new Event.TemperatureTaken(state.inHand().number(), of,
+                Degrees.of(text, needed.orElseThrow().climate().scale())));
+    }
+
+    /** What is left of an objection to a figure that is kept on purpose. */
+    private static Optional<Objection> standing(Optional<Objection> objection, boolean onPurpose) {
+        return objection.filter(raised -> !(onPurpose && raised.mayBeKept()));
+    }
+}
