@@ -28,7 +28,7 @@ import org.tenthwise.model.run.Event.PassBegun.Why;
 /**
  * The run in hand. Screen thread only; the session itself is used on the thread of the ledger, in the order of the verbs.
  *
- * <p>What is typed goes through {@link Figures}. A key whose meaning has just changed is deaf for a moment, see {@link Settling}.
+ * <p>What is typed goes through {@link TypedFigures}. A key whose meaning has just changed is deaf for a moment, see {@link Settling}.
  */
 public final class RunViewModel implements Typing {
 
@@ -37,7 +37,7 @@ public final class RunViewModel implements Typing {
     private final Journey journey;
     private final Words words;
     private final Showing showing;
-    private final Figures figures;
+    private final TypedFigures figures;
     private final Settling committing;
     private final Settling replying;
     private final Settling keepingOrAgain;
@@ -61,7 +61,7 @@ public final class RunViewModel implements Typing {
         this.showing = new Showing(words);
         this.state = new ReadOnlyObjectWrapper<>(start);
         this.shown = new ReadOnlyObjectWrapper<>(showing.of(start));
-        this.figures = new Figures(session, errands, journey, words, clock, state::get, this::show);
+        this.figures = new TypedFigures(session, errands, journey, words, clock, state::get, this::show);
         this.committing = new Settling(clock);
         this.replying = new Settling(clock);
         this.keepingOrAgain = new Settling(clock);

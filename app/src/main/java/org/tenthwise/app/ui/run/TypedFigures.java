@@ -1,0 +1,234 @@
+package org.tenthwise.app.ui.run;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import org.tenthwise.app.session.Objection;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.Objections;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.keys.KeypadViewModel;
+import org.tenthwise.app.ui.keys.TypedFigure;
+import org.tenthwise.app.ui.keys.Typing;
+import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.Journey;
+
+/**
+ * Figures typed into the run, by fingers or by a gauge that sends as fast as it likes. Each with its Enter is an entry in its
+ * order, or is said not to be taken; none is glued to another and none is taken twice. Screen thread only.
+ */
+final class TypedFigures implements Typing {
+
+    private final Words words;
+    private final Objections objections;
+    private final Untaken untaken;
+    private final Clock clock;
+    private final Supplier<State> state;
+    private final KeypadViewModel pad = new KeypadViewModel(this::entered);
+    private final SentFigures sent;
+    private final Refusal refusal;
+    private final PassedBy passedBy;
+    private final ReadOnlyStringWrapper objection = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Optional<String>> keepable = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private Instant begun = Instant.MIN;
+
+    TypedFigures(RunSession session, Errands errands, Journey journey, Words words, Clock clock, Supplier<State> state, Consumer<State> show) {
+        this.words = words;
+        this.objections = new Objections(words);
+        this.untaken = new Untaken(journey, words);
+        this.clock = clock;
+        this.state = state;
+        this.sent = new SentFigures(this, session, errands, words, untaken, clock, state, show);
+        this.refusal = new Refusal(clock);
+        this.passedBy = new PassedBy(clock);
+    }
+
+    KeypadViewModel pad() {
+        return pad;
+    }
+
+    /** Why what was typed was not taken; empty where it was. */
+    ReadOnlyStringProperty objectionProperty() {
+        return objection.getReadOnlyProperty();
+    }
+
+    /** The figure far off that can be kept on purpose. */
+    ReadOnlyObjectProperty<Optional<String>> keepableProperty() {
+        return keepable.getReadOnlyProperty();
+    }
+
+    boolean areOnTheirWay() {
+        return sent.areOnTheirWay();
+    }
+
+    /** Whether a figure stands on the pad, finished or not. */
+    boolean isBegun() {
+        return !pad.typedProperty().get().isEmpty();
+    }
+
+    /** A figure as the pad would have it. */
+    TypedFigure asOnThePad(String figure) {
+        return new TypedFigure(figure, pad.unitProperty().get());
+    }
+
+    @Override
+    public void character(String character) {
+        boolean heels = refusal.onItsHeels();
+        String refused = pad.typedProperty().get();
+        if (refusal.stands()) {
+            pad.clear();
+            refusal.lift();
+        }
+        lift();
+        if (passedBy.goesOn() || !isHeard()) {
+            passedBy.character(character);
+            return;
+        }
+        passedBy.forget();
+        if (!isBegun()) {
+            begun = clock.instant();
+        }
+        pad.character(character);
+        if (heels) {
+            untaken.tell(refused, List.of(), words.say("run.untaken.refused"));
+        }
+    }
+
+    private boolean isHeard() {
+        return sent.areOnTheirWay() || isBegun() || state.get().asked().takesFigure() || state.get().figureBeginsNext();
+    }
+
+    @Override
+    public void takeBack() {
+        lift();
+        refusal.lift();
+        pad.takeBack();
+    }
+
+    void sign() {
+        lift();
+        if (isBegun()) {
+            refusal.lift();
+            pad.sign();
+        } else {
+            character("-");
+        }
+    }
+
+    private void lift() {
+        objection.set("");
+        keepable.set(Optional.empty());
+    }
+
+    /** The end of a figure, as a gauge sends it. A figure that was refused is not insisted on by it. */
+    @Override
+    public void enter() {
+        if (!isBegun()) {
+            tellPassedBy();
+        } else if (sent.areOnTheirWay()) {
+            String typed = pad.typedProperty().get();
+            pad.clear();
+            sent.follow(typed);
+        } else if (!refusal.stands()) {
+            enterTyped();
+        }
+    }
+
+    private void tellPassedBy() {
+        String typed = passedBy.typed().strip();
+        passedBy.forget();
+        if (!typed.isEmpty()) {
+            untaken.tell(typed, List.of(), words.say("run.untaken.asked"));
+        }
+    }
+
+    /** By the key: what stands on the pad, or what is suggested where nothing does. */
+    void press() {
+        if (isBegun()) {
+            enterTyped();
+        } else {
+            sent.suggested();
+        }
+    }
+
+    private void enterTyped() {
+        if (pad.stateProperty().get() == KeypadViewModel.State.ENTERABLE) {
+            pad.enter();
+        } else {
+            refusal.ofWhatStands();
+        }
+    }
+
+    private void entered(String figure) {
+        clear();
+        sent.take(figure, begun);
+    }
+
+    /** Takes the figure that is far off, on purpose. */
+    void keep() {
+        keepable.get().ifPresent(sent::keep);
+    }
+
+    /** Nothing stands on the pad any more, and nothing is said against it. */
+    void clear() {
+        refusal.lift();
+        lift();
+        pad.clear();
+    }
+
+    /** What was sent and refused stands on the pad again, with why. */
+    void giveBack(String figure, Objection why) {
+        giveBack(figure);
+        object(why);
+        if (why.mayBeKept()) {
+            keepable.set(Optional.of(figure.isEmpty() ? why.detail() : figure));
+        }
+    }
+
+    void giveBack(String figure) {
+        figure.chars().mapToObj(Character::toString).forEach(pad::character);
+        refusal.ofWhatStands();
+    }
+
+    void object(Objection why) {
+        objection.set(objections.inShort(why));
+    }
+
+    /** A step left in the middle of a figure: the rest of the figure still belongs to what was typed of it. */
+    void leave() {
+        if (!refusal.stands()) {
+            passedBy.begin(pad.typedProperty().get());
+        }
+        pad.clear();
+    }
+
+    /** Another state of the run is shown. */
+    void shown(State now, boolean sameStep) {
+        if (refusal.stands()) {
+            pad.clear();
+            refusal.lift();
+        }
+        lift();
+        if (!now.asked().takesFigure() && !sameStep) {
+            leave();
+        }
+    }
+
+    @Override
+    public String interrupted() {
+        String half = refusal.stands() ? "" : passedBy.typed() + pad.typedProperty().get();
+        if (!half.isEmpty()) {
+            passedBy.forget();
+            pad.clear();
+        }
+        return half;
+    }
+}
