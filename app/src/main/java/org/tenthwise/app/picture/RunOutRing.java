@@ -155,9 +155,13 @@ final class RunOutRing {
         List<Length> swept = picture.swept();
         swept.forEach(length -> drawing.circle(centre, radius(length), Stroke.READ, Role.ACCENT));
         if (swept.size() == 2) {
-            List<Point> line = drawing.dimension(centre.polar(radius(swept.get(1)), BETWEEN_PLACES),
-                    centre.polar(radius(swept.get(0)), BETWEEN_PLACES), Role.LINE).points();
-            room.take(line.get(0), line.get(1));
+            Point low = centre.polar(radius(swept.get(1)), BETWEEN_PLACES);
+            Point high = centre.polar(radius(swept.get(0)), BETWEEN_PLACES);
+            Shape.Chain line = drawing.rehearsal().dimension(low, high, Role.LINE);
+            if (drawing.frame().box().holds(line.bounds())) {
+                drawing.dimension(low, high, Role.LINE);
+                room.take(line.points().get(0), line.points().get(1));
+            }
         }
     }
 

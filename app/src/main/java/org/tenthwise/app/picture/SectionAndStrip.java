@@ -5,8 +5,10 @@ final class SectionAndStrip {
 
     private static final double LEAST_SECTION = 170;
     private static final double LEAST_HEIGHT = 200;
+    /** A strip lower than this is lettered smaller. */
+    private static final double LOW_STRIP = 110;
     /** Under it a strip says nothing any more: its figures would lie on each other. */
-    private static final double LEAST_STRIP = 110;
+    private static final double LEAST_STRIP = 60;
     private static final double GAP = 14;
 
     /** Draws the section into its room; the scale is the strip's. */
@@ -17,21 +19,30 @@ final class SectionAndStrip {
     private SectionAndStrip() {
     }
 
+    /** The strip alone: where it gets low, with smaller letters down to the smallest of a screen. */
+    static void strip(SizePicture picture, Drawing drawing) {
+        Frame whole = drawing.frame();
+        double least = Math.min(1, whole.textScale());
+        double text = Math.max(least, Math.min(whole.textScale(), whole.height() / LOW_STRIP));
+        if (whole.height() >= LEAST_STRIP * least) {
+            Drawing own = drawing.inset(new Point(0, 0), new Frame(whole.width(), whole.height(), text, whole.lineScale(), whole.ground()));
+            new Strip(picture, own, own.frame().box(), StripLane.width(picture, own), false).draw();
+        }
+    }
+
     /** @param detail whether the section marks the spot that the strip magnifies */
     static void draw(SizePicture picture, Drawing drawing, boolean detail, Section section) {
         Box frame = drawing.frame().box();
-        if (frame.height() < drawing.lettered(LEAST_STRIP)) {
-            return;
-        }
         double weight = Math.min(1, drawing.frame().lineScale());
         double lane = StripLane.width(picture, drawing);
         double width = frame.width() - lane - Strip.ticksWidth(drawing) - Strip.columnsWidth(picture, drawing) - GAP;
         boolean shown = width >= LEAST_SECTION * weight && frame.height() >= drawing.lettered(LEAST_HEIGHT);
-        Box rest = new Box(shown ? width + GAP : 0, frame.top(), frame.right(), frame.bottom());
-        Strip strip = new Strip(picture, drawing, rest, lane, shown && detail);
-        if (shown) {
-            section.draw(new Box(1, frame.top(), width, frame.bottom()), strip.scale());
+        if (!shown) {
+            strip(picture, drawing);
+            return;
         }
+        Strip strip = new Strip(picture, drawing, new Box(width + GAP, frame.top(), frame.right(), frame.bottom()), lane, detail);
+        section.draw(new Box(1, frame.top(), width, frame.bottom()), strip.scale());
         strip.draw();
     }
 }

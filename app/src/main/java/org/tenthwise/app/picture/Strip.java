@@ -22,6 +22,8 @@ final class Strip {
     private static final double BETWEEN = 8;
     private static final double LEAST_HEIGHT = 130;
     private static final double LOW = 165;
+    /** Lower than this there is no room for a scale either, nor for sizes at their lines. */
+    private static final double BARE = 110;
 
     private final SizePicture picture;
     private final Drawing drawing;
@@ -46,7 +48,7 @@ final class Strip {
         this.room = room;
         this.left = room.left() + ticksWidth(drawing);
         this.right = room.right() - lane;
-        this.top = room.top() + drawing.lettered(30);
+        this.top = room.top() + drawing.lettered(isBare() ? 8 : 30);
         this.history = history();
         this.bottom = room.bottom() - drawing.lettered(labelled().isEmpty() ? 8 : 30) - drawing.lettered(groups().isEmpty() ? 0 : 26)
                 - drawing.lettered(LINE) * history.size();
@@ -100,11 +102,18 @@ final class Strip {
         }
         drawing.line(new Point(left, top), new Point(left, bottom), Stroke.NEIGHBOUR, Role.INK2);
         drawing.line(new Point(right, top), new Point(right, bottom), Stroke.NEIGHBOUR, Role.INK2);
-        ticks();
+        if (!isBare()) {
+            ticks();
+        }
         limits();
         surfaces(boxes);
         labels(boxes);
-        new StripLane(picture, drawing, scale, new Box(right, room.top(), room.right(), room.bottom()), top, bottom, scaleWords()).draw();
+        Box lane = new Box(right, room.top(), room.right(), room.bottom());
+        if (isBare()) {
+            new BareLane(picture, drawing, scale, lane).draw();
+        } else {
+            new StripLane(picture, drawing, scale, lane, top, bottom, scaleWords()).draw();
+        }
     }
 
     /** What one tick is; and the letter of the spot on the section that the strip magnifies. */
@@ -190,7 +199,7 @@ final class Strip {
 
     private void limits() {
         List.of(picture.lower(), picture.upper()).forEach(limit -> limit.ifPresent(sized -> drawing.line(
-                new Point(left - ticksWidth(drawing), scale.y(sized.size())), new Point(room.right(), scale.y(sized.size())),
+                new Point(left - ticksWidth(drawing), scale.y(sized.size())), new Point(isBare() ? right : room.right(), scale.y(sized.size())),
                 Stroke.OUTLINE, Role.INK)));
         picture.cut().filter(cut -> !scale.isAbove(cut.aim().size()) && !scale.isBelow(cut.aim().size()))
                 .ifPresent(cut -> drawing.line(new Point(left - ticksWidth(drawing) * 0.5, scale.y(cut.aim().size())),
@@ -241,6 +250,10 @@ final class Strip {
     /** The sizes at the side need what height there is. */
     private boolean isLow() {
         return room.height() < drawing.lettered(LOW);
+    }
+
+    private boolean isBare() {
+        return room.height() < drawing.lettered(BARE);
     }
 
     private String labelOf(SizePicture.Column column) {

@@ -2,6 +2,7 @@ package org.tenthwise.app.picture;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limit;
@@ -15,13 +16,18 @@ final class StripLane {
     /** For the dimension line, left of the figures. */
     private static final double DIMENSION = 30;
 
+    /** How far the heads of a short dimension reach beyond it. */
+    private static final double OUTSIDE = 24;
+
     private final SizePicture picture;
     private final Drawing drawing;
     private final StripScale scale;
     private final Box lane;
+    private final Box words;
     private final FreeRoom free;
     private final double top;
     private final double bottom;
+    private boolean complete = true;
 
     /** @param words what already stands over the strip */
     StripLane(SizePicture picture, Drawing drawing, StripScale scale, Box lane, double top, double bottom, Box words) {
@@ -30,6 +36,7 @@ final class StripLane {
         this.scale = scale;
         this.lane = new Box(lane.left() + dimension(drawing), lane.top(), lane.right(), lane.bottom());
         this.free = new FreeRoom(new Box(lane.left(), lane.top(), lane.right(), lane.bottom()));
+        this.words = words;
         free.take(words.grown(4));
         this.top = top;
         this.bottom = bottom;
@@ -51,29 +58,41 @@ final class StripLane {
     }
 
     void draw() {
+        StripLane tried = new StripLane(picture, drawing.rehearsal(), scale,
+                new Box(lane.left() - dimension(drawing), lane.top(), lane.right(), lane.bottom()), top, bottom, words);
+        tried.draw(true);
+        draw(tried.complete);
+    }
+
+    /** @param figureOfDistance left away where it would take the place of a size: it is in the sentence as well */
+    private void draw(boolean figureOfDistance) {
         picture.judged().ifPresent(judged -> {
             double y = scale.clamped(judged.size());
             drawing.line(new Point(lane.left() - dimension(drawing), y), new Point(lane.right(), y), Stroke.NEIGHBOUR, Role.ACCENT);
-            takeLine(y);
         });
-        picture.upper().ifPresent(limit -> takeLine(scale.y(limit.size())));
-        picture.lower().ifPresent(limit -> takeLine(scale.y(limit.size())));
+        lines().forEach(y -> free.take(line(y)));
         boolean out = picture.distance().isPresent() && !isInside(picture.judged().orElseThrow(), picture.distance().get().from());
         if (out) {
             picture.judged().ifPresent(this::judged);
-            distance();
+            distance(figureOfDistance);
             limits();
         } else {
             limits();
             picture.judged().ifPresent(this::judged);
-            distance();
+            distance(figureOfDistance);
         }
         picture.cut().ifPresent(this::cut);
         beyond();
     }
 
-    private void takeLine(double y) {
-        free.take(new Box(lane.left(), y - 2, lane.right(), y + 2));
+    /** Heights of the limits and of the size judged. */
+    private DoubleStream lines() {
+        return Stream.concat(Stream.of(picture.upper(), picture.lower()).flatMap(Optional::stream).map(limit -> scale.y(limit.size())),
+                picture.judged().map(judged -> scale.clamped(judged.size())).stream()).mapToDouble(y -> y);
+    }
+
+    private Box line(double y) {
+        return new Box(lane.left(), y - 2, lane.right(), y + 2);
     }
 
     /** On the outer side of its line. */
@@ -98,7 +117,7 @@ final class StripLane {
         return Label.of(figures, SIZE_TEXT, role).bold();
     }
 
-    /** At the line on the side asked for, else on the other, else as near as can be. */
+    /** At the line on the side asked for, else on the other, else in the line, else as near as can be with no other line in between. */
     private void put(Label label, double line, boolean above) {
         double height = drawing.height(label) + 2;
         double width = drawing.width(label);
@@ -106,8 +125,15 @@ final class StripLane {
         double x = lane.right() - width / 2;
         double first = above ? line - off : line + off;
         double second = above ? line + off : line - off;
-        place(width, height, List.of(new Point(x, first), new Point(x, second)), new Point(x, first))
-                .ifPresent(box -> drawing.text(label, new Point(box.right(), box.centreY()), Anchor.RIGHT));
+        Optional<Box> place = free.place(width, height, List.of(new Point(x, first), new Point(x, second)))
+                .or(() -> free.placeOver(line(line), width, height + 4, new Point(x, line)))
+                .or(() -> free.place(width, height, free.everywhere(width, height, new Point(x, first)).filter(at -> lines()
+                        .noneMatch(other -> other != line && (other - at.y()) * (other - line) < 0))));
+        complete &= place.isPresent();
+        place.ifPresent(box -> {
+            free.take(box.grown(2));
+            drawing.text(box.meets(line(line)) ? label.onGround() : label, new Point(box.right(), box.centreY()), Anchor.RIGHT);
+        });
     }
 
     private Optional<Box> place(double width, double height, List<Point> wanted, Point near) {
@@ -116,17 +142,21 @@ final class StripLane {
         return box;
     }
 
-    private void distance() {
-        picture.distance().filter(distance -> picture.cut().isEmpty() && distance.length().signum() > 0).ifPresent(this::distance);
+    private void distance(boolean figure) {
+        picture.distance().filter(distance -> picture.cut().isEmpty() && distance.length().signum() > 0).ifPresent(distance -> distance(distance, figure));
     }
 
-    private void distance(SizePicture.Distance distance) {
+    private void distance(SizePicture.Distance distance, boolean figure) {
         SizePicture.Sized limit = (distance.from() == Limit.UPPER ? picture.upper() : picture.lower()).orElseThrow();
         double from = scale.clamped(picture.judged().orElseThrow().size());
         double to = scale.y(limit.size());
         double x = lane.left() - dimension(drawing) / 2;
-        if (Math.abs(from - to) > 3) {
+        double heads = Math.abs(from - to) < 1.2 * OUTSIDE ? OUTSIDE * Math.max(0.6, drawing.frame().lineScale()) : 0;
+        if (Math.abs(from - to) > 3 && Math.min(from, to) - heads > lane.top() && Math.max(from, to) + heads < lane.bottom()) {
             drawing.dimension(new Point(x, from), new Point(x, to), Role.LINE);
+        }
+        if (!figure) {
+            return;
         }
         Label label = Label.of(distance.figures(), TEXT, Role.INK);
         double height = drawing.height(label) + 6;

@@ -19,6 +19,19 @@ final class Frames {
         return frames;
     }
 
+    /** What the longest advice at large text leaves. */
+    static Map<String, Frame> low() {
+        Map<String, Frame> frames = new LinkedHashMap<>();
+        frames.put("low-62", Frame.screen(772, 62, 1.5));
+        frames.put("low-86", Frame.screen(772, 86, 1.5));
+        frames.put("low-97", Frame.screen(772, 97, 1.5));
+        frames.put("low-121", Frame.screen(772, 121, 1.5));
+        frames.put("low-140", Frame.screen(772, 140, 1.5));
+        frames.put("low-169", Frame.screen(551, 169, 1.5));
+        frames.put("low-199", Frame.screen(599, 199, 1.5));
+        return frames;
+    }
+
     /** The same, and the room of an upright screen and of a row in the record. */
     static Map<String, Frame> sheets() {
         Map<String, Frame> frames = all();

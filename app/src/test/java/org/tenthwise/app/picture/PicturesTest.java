@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,8 +30,8 @@ class PicturesTest {
         for (Line line : run.sheet().lines()) {
             Picture picture = pictures.of(run.plan(), line).orElseThrow();
             assertFalse(picture.spoken().isBlank());
-            Frames.all().forEach((name, frame) -> assertEquals(List.of(), RecordingPen.of(picture, frame).faults(frame),
-                    () -> sample + ", step " + line.step().number() + ", " + name));
+            Stream.of(Frames.all(), Frames.low()).forEach(frames -> frames.forEach((name, frame) -> assertEquals(List.of(),
+                    RecordingPen.of(picture, frame).faults(frame), () -> sample + ", step " + line.step().number() + ", " + name)));
         }
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,6 +39,27 @@ class SizePictureTest {
         picture.judged().ifPresent(judged -> assertTrue(texts.contains(judged.figures()), texts::toString));
         picture.cut().ifPresentOrElse(cut -> assertTrue(texts.contains(cut.figures()), texts::toString),
                 () -> picture.distance().filter(distance -> distance.length().signum() > 0).ifPresent(distance -> assertTrue(texts.contains(distance.figures()), texts::toString)));
+    }
+
+    static Stream<Arguments> everySceneOnALowSheet() {
+        return SizeScenes.all().entrySet().stream().flatMap(scene -> Frames.low().entrySet().stream()
+                .map(frame -> Arguments.of(scene.getKey(), frame.getKey(), scene.getValue(), frame.getValue())));
+    }
+
+    /** Where there is no room for everything, what can be read in the sentence gives way, never a size. */
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("everySceneOnALowSheet")
+    void aLowSheetWritesTheLimitsAndTheSizeJudgedAboveOneAnother(String scene, String size, SizePicture picture, Frame frame) {
+        RecordingPen pen = RecordingPen.of(picture, frame);
+        assertEquals(List.of(), pen.faults(frame));
+        List<SizePicture.Sized> sizes = Stream.of(picture.upper(), picture.lower(), picture.judged()).flatMap(Optional::stream)
+                .sorted((one, other) -> other.size().compareTo(one.size())).toList();
+        List<Double> heights = sizes.stream().map(wanted -> pen.lettered().stream().filter(text -> text.text().equals(wanted.figures()))
+                .findFirst().orElseThrow(() -> new AssertionError(wanted + " is missing from " + pen.texts())).box().centreY()).toList();
+        for (int i = 1; i < sizes.size(); i++) {
+            assertTrue(sizes.get(i).size().equals(sizes.get(i - 1).size()) || heights.get(i) > heights.get(i - 1), sizes + " at " + heights);
+        }
+        sheets.save("size-" + scene + "-" + size, picture, frame, Palette.DAY);
     }
 
     @Test
