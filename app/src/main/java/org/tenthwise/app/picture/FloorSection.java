@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A depth: a block cut open, its face at the right, the floor at the left with the limits as thin lines beside it. */
+/**
+ * A depth: a block cut open, its face at the right, the floor at the left with the limits as thin lines beside it. Of a drilled hole, whose
+ * depth goes to the end of the full diameter, the point lies beyond that.
+ */
 final class FloorSection {
 
     /** Pixels for the width of the tolerance. */
     private static final double TOLERANCE = 30;
     private static final double TEXT = 22;
+    /** Metal left before the point of a drill. */
+    private static final double WALL = 20;
 
     private final SizePicture picture;
     private final Drawing drawing;
@@ -41,6 +46,7 @@ final class FloorSection {
         ring.add(new Point(block.right(), block.bottom()));
         ring.add(new Point(block.right(), lower));
         ring.add(new Point(floor, lower));
+        ring.add(tip(floor));
         ring.add(new Point(floor, upper));
         ring.add(new Point(block.right(), upper));
         ring.add(new Point(block.right(), block.top()));
@@ -51,12 +57,20 @@ final class FloorSection {
         drawing.chain(List.of(broken.get(3), new Point(block.right(), block.bottom()), recess.get(3)), Stroke.OUTLINE, Role.LINE);
         drawing.line(recess.get(0), recess.get(1), Stroke.OUTLINE, Role.LINE);
         drawing.line(recess.get(2), recess.get(3), Stroke.OUTLINE, Role.LINE);
+        drawing.chain(List.of(recess.get(1), tip(floor), recess.get(2)), Stroke.OUTLINE, Role.LINE);
         for (Optional<SizePicture.Sized> limit : List.of(picture.lower(), picture.upper())) {
             limit.ifPresent(sized -> drawing.line(new Point(x(scale.share(sized.size())), upper - 18),
                     new Point(x(scale.share(sized.size())), lower + 18), Stroke.THIN, Role.LINE));
         }
         drawing.line(recess.get(1), recess.get(2), read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         depth(floor);
+    }
+
+    /** Where a floor at {@code at} is deepest: the point of a drill by its angle, the floor itself where nothing was drilled. */
+    private Point tip(double at) {
+        double point = picture.beside() instanceof SizePicture.Beside.Drilled drilled
+                ? (lower - upper) / 2 / Math.tan(Math.toRadians(drilled.pointAngle().doubleValue() / 2)) : 0;
+        return new Point(Math.max(at - point, Math.min(at, block.left() + WALL)), (upper + lower) / 2);
     }
 
     /** Greater depths lie further left. */
@@ -67,10 +81,11 @@ final class FloorSection {
     private void stock(double floor) {
         picture.judged().filter(judged -> picture.cut().isPresent()).ifPresent(judged -> {
             double then = x(scale.share(picture.afterCut(judged.size())));
-            List<Point> comesOff = new Box(then, upper, floor, lower).corners();
+            List<Point> comesOff = List.of(new Point(floor, upper), new Point(then, upper), tip(then), new Point(then, lower),
+                    new Point(floor, lower), tip(floor));
             drawing.area(comesOff, drawing.frame().ground());
             drawing.stock(comesOff);
-            drawing.line(new Point(then, upper), new Point(then, lower), Stroke.AIM, Role.LINE);
+            drawing.chain(comesOff.subList(1, 4), Stroke.AIM, Role.LINE);
         });
     }
 

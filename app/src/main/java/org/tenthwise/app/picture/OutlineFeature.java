@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tenthwise.model.plan.Mark;
 import org.tenthwise.model.plan.Outline;
+import org.tenthwise.model.quantity.Length;
 
 /**
- * What a mark on an outline points at: the nearest of its surfaces, threads, pockets and holes, a surface before a pocket
- * where a mark touches both.
+ * What a mark on an outline points at: the nearest of its surfaces, threads, pockets, holes and end faces, the one named
+ * first here where a mark touches several.
  *
  * @param line   the feature as a line on the sheet
  * @param closed whether the line comes back to its start
@@ -21,6 +23,8 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
     /** On which side of the part a number for the feature can stand. */
     enum Side { ABOVE, EITHER, BELOW }
 
+    private static final Box ANY_SHEET = new Box(0, 0, 1000, 1000);
+
     private record Near(double distance, OutlineFeature feature) {
     }
 
@@ -31,12 +35,34 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
         surfaces(outline.inside(), section).forEach(surface -> near.add(surface(surface, spot, Side.ABOVE)));
         outline.pockets().forEach(pocket -> near.add(pocket(section.pocket(pocket), section.axis(), spot)));
         outline.crossHoles().forEach(hole -> near.add(hole(section.hole(hole), spot)));
+        ends(outline, section).forEach(end -> near.add(surface(end, spot, Side.EITHER)));
         return near.stream().min(Comparator.comparingDouble(Near::distance)).orElseThrow().feature();
+    }
+
+    /** Whether a mark sits on a floor: on an inner face square to the axis, or in a pocket and not at an end of it. */
+    static boolean isFloor(Mark mark, Outline outline) {
+        OutlineFeature feature = at(mark, outline, new HalfSection(outline, ANY_SHEET));
+        Box bounds = new Shape.Chain(feature.line(), feature.closed()).bounds();
+        return switch (feature.side()) {
+            case ABOVE -> !feature.closed() && bounds.width() == 0;
+            case BELOW -> feature.spot().x() > bounds.left() && feature.spot().x() < bounds.right();
+            case EITHER -> false;
+        };
     }
 
     private static List<List<Point>> surfaces(List<Mark> profile, HalfSection section) {
         return IntStream.range(1, profile.size())
                 .mapToObj(i -> List.of(section.point(profile.get(i - 1), true), section.point(profile.get(i), true))).toList();
+    }
+
+    /** The faces at both ends, from the outside down to the bore or to the axis. */
+    private static List<List<Point>> ends(Outline outline, HalfSection section) {
+        List<Mark> outside = outline.outside();
+        return Stream.of(outside.get(0), outside.get(outside.size() - 1)).map(edge -> {
+            Length bore = outline.inside().stream().filter(mark -> mark.at().equals(edge.at())).map(Mark::diameter)
+                    .max(Comparator.naturalOrder()).orElse(Length.ZERO);
+            return List.of(section.point(edge, true), section.point(new Mark(edge.at(), bore), true));
+        }).toList();
     }
 
     /** The pocket is seen below the axis, so a mark is looked for at the same distance from it. */

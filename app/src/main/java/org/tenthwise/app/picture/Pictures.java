@@ -44,7 +44,7 @@ public final class Pictures {
             return Optional.of(new RunOutFound(words).picture(runOut, spoken(finding)));
         }
         if (finding instanceof SizeFinding size) {
-            return Optional.of(new SizeFound(words).picture(line, size, spoken(finding)));
+            return Optional.of(new SizeFound(words).picture(plan, line, size, spoken(finding)));
         }
         if (finding instanceof WiresFinding wires) {
             return Optional.of(new WiresFound(words).picture(line, wires, spoken(finding)));

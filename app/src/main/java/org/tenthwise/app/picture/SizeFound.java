@@ -10,6 +10,9 @@ import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Clamping;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
@@ -26,7 +29,7 @@ final class SizeFound {
         this.words = words;
     }
 
-    SizePicture picture(Line line, SizeFinding finding, String spoken) {
+    SizePicture picture(Plan plan, Line line, SizeFinding finding, String spoken) {
         StepFigures figures = StepFigures.of(finding);
         Check.Size check = finding.check();
         return new SizePicture(check.feature(), figures.unit(),
@@ -36,7 +39,22 @@ final class SizeFound {
                 finding.verdict().margin()
                         .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.distance(margin.distance()))),
                 cut(line, figures, words), Optional.empty(),
-                line.step().clamping().filter(Clamping.RELEASED::equals).isEmpty(), said(check), spoken);
+                line.step().clamping().filter(Clamping.RELEASED::equals).isEmpty(), beside(plan, line, check), said(check), spoken);
+    }
+
+    /**
+     * A depth is cut open down to a floor only where the plan says that there is one: a length over all and a shoulder are depths as well, and have
+     * none. Those are shown where they sit on the part.
+     */
+    private static SizePicture.Beside beside(Plan plan, Line line, Check.Size check) {
+        if (check.contact() instanceof Contact.DrilledHole hole) {
+            return new SizePicture.Beside.Drilled(hole.pointAngle());
+        }
+        if (check.feature() != Feature.DEPTH) {
+            return SizePicture.Beside.CUT_OPEN;
+        }
+        return plan.outline().flatMap(outline -> line.step().mark().map(mark -> OutlineFeature.isFloor(mark, outline) ? SizePicture.Beside.CUT_OPEN
+                : new SizePicture.Beside.Part(OutlinePicture.small(outline, Optional.of(mark), "")))).orElse(SizePicture.Beside.NOTHING);
     }
 
     static SizePicture.Sized written(Written limit) {

@@ -22,10 +22,11 @@ import org.tenthwise.model.tolerance.Limit;
  * @param cut       the cut that is proposed; absent where none is
  * @param mate      surface of what goes in, its metal below it; absent where nothing does
  * @param isHeld    whether it is read in the jaws; an outside diameter that was let go is drawn without them
+ * @param beside    what stands beside the strip
  */
 public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Optional<Sized> upper, Length guardBand,
                           List<Column> columns, Optional<Sized> judged, Optional<Distance> distance, Optional<Cut> cut,
-                          Optional<Length> mate, boolean isHeld, Said said, String spoken) implements Picture {
+                          Optional<Length> mate, boolean isHeld, Beside beside, Said said, String spoken) implements Picture {
 
     /** A size with the figures that write it. */
     public record Sized(Length size, String figures) {
@@ -77,6 +78,30 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     public record Said(String above, String below, String nextCut, UnaryOperator<String> scale) {
     }
 
+    /** What stands beside the strip. */
+    public sealed interface Beside {
+
+        /** The feature cut open. */
+        Beside CUT_OPEN = new CutOpen();
+
+        /** Nothing: the plan does not say what it looks like. */
+        Beside NOTHING = new Nothing();
+
+        record CutOpen() implements Beside {
+        }
+
+        /** A drilled hole cut open, with the point the drill left beyond the depth. */
+        record Drilled(BigDecimal pointAngle) implements Beside {
+        }
+
+        /** The part with the feature in hand. */
+        record Part(OutlinePicture part) implements Beside {
+        }
+
+        record Nothing() implements Beside {
+        }
+    }
+
     /** Marks the spot of the wall and the strip that magnifies it. */
     static final String DETAIL = "K";
     static final double DETAIL_TEXT = 22;
@@ -85,22 +110,34 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
         columns = List.copyOf(columns);
     }
 
-    /** One that is read in the jaws. */
+    /** One that is read in the jaws, its feature cut open. */
     public SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Optional<Sized> upper, Length guardBand, List<Column> columns,
                        Optional<Sized> judged, Optional<Distance> distance, Optional<Cut> cut, Optional<Length> mate, Said said, String spoken) {
-        this(feature, unit, lower, upper, guardBand, columns, judged, distance, cut, mate, true, said, spoken);
+        this(feature, unit, lower, upper, guardBand, columns, judged, distance, cut, mate, true, Beside.CUT_OPEN, said, spoken);
     }
 
     @Override
     public void draw(Drawing drawing) {
+        if (beside instanceof Beside.Nothing) {
+            SectionAndStrip.strip(this, drawing);
+        } else {
+            SectionAndStrip.draw(this, drawing, hasDetail(), (room, scale) -> beside(drawing, room, scale));
+        }
+    }
+
+    private void beside(Drawing drawing, Box room, StripScale scale) {
+        if (beside instanceof Beside.Part onIt) {
+            Frame whole = drawing.frame();
+            onIt.part().draw(drawing.inset(new Point(room.left(), room.top()),
+                    new Frame(room.width(), room.height(), whole.textScale(), whole.lineScale(), whole.ground())));
+            return;
+        }
         SizePicture cutOpen = isSpread() ? unread() : this;
-        SectionAndStrip.draw(this, drawing, hasDetail(), (room, scale) -> {
-            switch (feature) {
-                case BORE, WIDTH -> new WallSection(cutOpen, drawing, room, scale).draw();
-                case DIAMETER -> new ShaftSection(cutOpen, drawing, room, scale).draw();
-                case DEPTH -> new FloorSection(cutOpen, drawing, room, scale).draw();
-            }
-        });
+        switch (feature) {
+            case BORE, WIDTH -> new WallSection(cutOpen, drawing, room, scale).draw();
+            case DIAMETER -> new ShaftSection(cutOpen, drawing, room, scale).draw();
+            case DEPTH -> new FloorSection(cutOpen, drawing, room, scale).draw();
+        }
     }
 
     private boolean isSpread() {
@@ -111,7 +148,7 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     private SizePicture unread() {
         Column missing = new Column(Kind.MISSING, "", "", Optional.empty(), false, Optional.empty(), Optional.empty());
         return new SizePicture(feature, unit, lower, upper, guardBand, List.of(missing), Optional.empty(), Optional.empty(), Optional.empty(),
-                mate, isHeld, said, spoken);
+                mate, isHeld, beside, said, spoken);
     }
 
     private boolean hasDetail() {
@@ -121,6 +158,12 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     /** Whether metal lies on the side of greater sizes: beyond the wall of a bore, a slot, a floor. */
     boolean metalAbove() {
         return feature.stillCutBeyond() == Limit.LOWER;
+    }
+
+    /** Whether it is known on which side of a size the metal lies: of a length with no floor only where the plan lets it be cut, of a spread never. */
+    boolean showsMetal(Column column) {
+        boolean cutOpen = beside instanceof Beside.CutOpen || beside instanceof Beside.Drilled;
+        return column.kind() != Kind.SPREAD && (cutOpen || !said.below().isEmpty());
     }
 
     /** What a size is after the cut that is proposed; itself where none is. */

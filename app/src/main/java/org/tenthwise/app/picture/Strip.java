@@ -157,7 +157,9 @@ final class Strip {
         Box stock = stock(column, box);
         double edge = stock.height() > 0 ? picture.metalAbove() ? stock.top() : stock.bottom() : y;
         Box metal = picture.metalAbove() ? new Box(box.left(), top, box.right(), edge) : new Box(box.left(), edge, box.right(), bottom);
-        drawing.metal(List.of(metal.corners()));
+        if (picture.showsMetal(column)) {
+            drawing.metal(List.of(metal.corners()));
+        }
         if (stock.height() > 0) {
             drawing.stock(stock.corners());
         }

@@ -70,6 +70,8 @@ class OutlinePictureTest {
             30,   36,       4,    53
             72,   60,       72,   72
             66,   55,       63.5, 68.5
+            1,    30,       0,    0
+            104,  40,       104,  104
             """)
     void theFeatureInHandIsTheNearestToItsMark(String at, String diameter, double left, double right) {
         RecordingPen pen = RecordingPen.of(plain(Optional.of(DemoShapes.mark(at, diameter))), Frame.screen(1064, 800, 1));
