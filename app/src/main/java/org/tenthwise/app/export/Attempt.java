@@ -9,13 +9,17 @@ import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Touch;
 import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -26,8 +30,9 @@ import org.tenthwise.model.verdict.Verdict;
  * One pass of a characteristic, with what it came to.
  *
  * @param finding absent for an earlier pass in which nothing was read or answered
+ * @param cut     what the cut it was begun for took off; absent where it was begun for none, or nobody can tell
  */
-public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> finding) {
+public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> finding, Optional<CutSoFar> cut) {
 
     /** The passes of {@code line} in their order, the one in hand last. */
     public static List<Attempt> of(Run run, Line line) {
@@ -36,7 +41,7 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
         for (Run.Pass pass : line.passes()) {
             boolean inHand = attempts.size() == line.passes().size() - 1;
             attempts.add(new Attempt(run, line.step(), pass,
-                    inHand || !pass.isEmpty() ? Optional.of(found.next()) : Optional.empty()));
+                    inHand || !pass.isEmpty() ? Optional.of(found.next()) : Optional.empty(), CutSoFar.before(pass, line)));
         }
         return attempts;
     }
@@ -66,6 +71,11 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
         return counting(reading).or(() -> alone);
     }
 
+    /** What wires make a reading bigger than the pitch diameter; absent for one that does not count, and without wires. */
+    Optional<Length> overWires(Run.Reading reading) {
+        return finding.filter(WiresFinding.class::isInstance).flatMap(wires -> counting(reading)).map(measured -> measured.raw().minus(measured.uncorrected()));
+    }
+
     private Measured alone(Run.Reading reading) {
         Measured read = Measured.of(reading, slot(reading));
         Measured atTwenty = warmth().flatMap(Warmth::correction).map(read::corrected).orElse(read);
@@ -85,6 +95,11 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
     private Optional<Measured> counting(Run.Reading reading) {
         return finding.stream().flatMap(of -> StepFigures.measured(of).stream())
                 .filter(measured -> measured.reading().entry().seq() == reading.entry().seq()).findFirst();
+    }
+
+    /** How what the cuts took off is counted; absent where the machine's register is not known, and for what it does not count. */
+    Optional<Register> register() {
+        return run.register().filter(any -> step.check().isTurned());
     }
 
     /** Where a reading was taken. */

@@ -53,12 +53,7 @@ final class CutAdvice {
     /** Whether nothing that may come off is as much as this tool can cut; it is said then that it can be signed for. */
     private static boolean isTooLittle(Finding finding, EvenCut cut) {
         return cut instanceof EvenCut.Refused refused && (refused.reason() == EvenCut.Reason.BELOW_LEAST_CUT
-                || refused.safe().filter(safe -> safe.signum() > 0 && isBelowLeastCut(finding, safe)).isPresent());
-    }
-
-    private static boolean isBelowLeastCut(Finding finding, Length comesOff) {
-        Length depth = feature(finding).depthOfCut(comesOff);
-        return size(finding).cutting().leastCut().filter(least -> depth.isBelow(least.length())).isPresent();
+                || refused.safe().filter(safe -> safe.signum() > 0 && size(finding).isTooLittleToCut(safe)).isPresent());
     }
 
     private static Check.OfSize size(Finding finding) {
@@ -120,7 +115,7 @@ final class CutAdvice {
         if (safe.signum() == 0) {
             return words.say("next.cut.nothing-more");
         }
-        if (isBelowLeastCut(finding, safe)) {
+        if (size(finding).isTooLittleToCut(safe)) {
             return words.say("next.cut.at-most-below-least");
         }
         Length change = feature(finding) == Feature.DIAMETER ? safe.negated() : safe;
@@ -131,7 +126,9 @@ final class CutAdvice {
     private List<String> soFar(CutSoFar cut, Optional<Register> register, StepFigures figures) {
         List<String> said = new ArrayList<>();
         String off = figures.plain(Register.counted(cut.cameOff(), register));
-        said.add(cut.asked().map(asked -> words.say("next.cut.asked", figures.amount(Register.counted(asked, register)), off)).orElseGet(() -> words.say("next.cut.came-off", off)));
+        said.add(cut.asked().map(asked -> words.say("next.cut.asked", figures.amount(Register.counted(asked, register)), off))
+                .or(() -> cut.atMost().map(most -> words.say("next.cut.asked-at-most", figures.amount(Register.counted(most, register)), off)))
+                .orElseGet(() -> words.say("next.cut.came-off", off)));
         cut.asked().filter(asked -> !asked.isBelow(TELLING)).ifPresent(asked -> {
             if (cut.cameOff().signum() == 0) {
                 said.add(words.say("next.cut.nothing-came-off"));

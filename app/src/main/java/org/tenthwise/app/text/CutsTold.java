@@ -22,19 +22,22 @@ public final class CutsTold {
             return List.of();
         }
         StepFigures figures = StepFigures.of(line.finding());
-        Optional<Register> counting = register.filter(any -> line.step().check().isTurned());
-        return cuts.stream().map(cut -> told(cut, counting, figures)).toList();
+        return cuts.stream().map(cut -> told(cut, counting(line, register), figures)).toList();
     }
 
-    /** What one of the cuts took off; absent where nobody can tell. */
-    public Optional<String> told(Line line, Optional<Register> register, int number) {
-        int place = CutSoFar.of(line).stream().map(CutSoFar::number).toList().indexOf(number);
-        return place < 0 ? Optional.empty() : Optional.of(told(line, register).get(place));
+    /** The same of one of them. */
+    public String told(CutSoFar cut, Line line, Optional<Register> register) {
+        return told(cut, counting(line, register), StepFigures.of(line.finding()));
+    }
+
+    private static Optional<Register> counting(Line line, Optional<Register> register) {
+        return register.filter(any -> line.step().check().isTurned());
     }
 
     private String told(CutSoFar cut, Optional<Register> counting, StepFigures figures) {
         String off = figures.plain(Register.counted(cut.cameOff(), counting));
         String told = cut.asked().map(asked -> words.say("cut.told", cut.number(), figures.amount(Register.counted(asked, counting)), off))
+                .or(() -> cut.atMost().map(most -> words.say("cut.told.at-most", cut.number(), figures.amount(Register.counted(most, counting)), off)))
                 .orElseGet(() -> words.say("cut.told.unasked", cut.number(), off));
         return counting.filter(Register.RADIUS::equals).isPresent() ? words.say("cut.told.radius", told) : told;
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.tolerance.Limits;
@@ -191,6 +192,11 @@ public sealed interface Check {
         @Override
         default boolean isTurned() {
             return feature().isRound();
+        }
+
+        /** Whether so much off the size is less than the tool can cut, as far as the plan says. */
+        default boolean isTooLittleToCut(Length comesOff) {
+            return cutting().leastCut().filter(least -> feature().depthOfCut(comesOff).isBelow(least.length())).isPresent();
         }
 
         /** Whether the drawing makes one size of all readings, and binds that alone by the limits. */

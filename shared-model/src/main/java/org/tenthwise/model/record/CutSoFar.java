@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Slot;
@@ -19,9 +20,10 @@ import org.tenthwise.model.tolerance.Limit;
  *
  * @param number  1 for the first cut of the step
  * @param asked   what was offered before it, on the size, more than nought; absent where nothing was
+ * @param atMost  the most that might come off, where nothing was offered and that much could be cut, on the size; absent otherwise
  * @param cameOff mean of what came off, on the size; nought where the size went the other way
  */
-public record CutSoFar(int number, Optional<Length> asked, Length cameOff) {
+public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMost, Length cameOff) {
 
     /**
      * In the order they were made; where the work was measured again after a cut and before anything else was done to it, by what was
@@ -53,6 +55,15 @@ public record CutSoFar(int number, Optional<Length> asked, Length cameOff) {
         return List.copyOf(cuts);
     }
 
+    /** What the cut took off that a pass was begun for; absent where it was begun for none, or nobody can tell. */
+    public static Optional<CutSoFar> before(Run.Pass pass, Line line) {
+        if (pass.why().filter(Event.PassBegun.Why.CUT::equals).isEmpty()) {
+            return Optional.empty();
+        }
+        long number = line.passes().stream().filter(one -> one.number() <= pass.number() && one.why().filter(Event.PassBegun.Why.CUT::equals).isPresent()).count();
+        return of(line).stream().filter(cut -> cut.number() == number).findFirst();
+    }
+
     private static Optional<CutSoFar> between(int number, Optional<Finding> before, Optional<Finding> after) {
         Map<Slot, Length> then = before.map(CutSoFar::sizes).orElse(Map.of());
         Map<Slot, Length> now = after.map(CutSoFar::sizes).orElse(Map.of());
@@ -63,8 +74,15 @@ public record CutSoFar(int number, Optional<Length> asked, Length cameOff) {
         Length was = Length.mean(both.stream().map(then::get).toList());
         Length is = Length.mean(both.stream().map(now::get).toList());
         Length off = ((Check.OfSize) after.orElseThrow().step().check()).feature().stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
-        return Optional.of(new CutSoFar(number, before.orElseThrow().proposal().flatMap(Proposal::change).map(Length::abs),
+        Optional<Proposal> proposed = before.orElseThrow().proposal();
+        return Optional.of(new CutSoFar(number, proposed.flatMap(Proposal::change).map(Length::abs),
+                proposed.flatMap(proposal -> atMost(proposal, (Check.OfSize) before.orElseThrow().step().check())),
                 off.signum() > 0 ? off : Length.ZERO));
+    }
+
+    private static Optional<Length> atMost(Proposal proposal, Check.OfSize check) {
+        return proposal.cut() instanceof EvenCut.Refused refused && refused.reason() == EvenCut.Reason.UNEVEN
+                ? refused.safe().filter(safe -> safe.signum() > 0 && !check.isTooLittleToCut(safe)) : Optional.empty();
     }
 
     /** None where they say nothing. */

@@ -43,22 +43,22 @@ class CutSoFarTest {
     @Test
     void everyCutIsToldWithWhatItWasToTakeOff() {
         Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.990").did(CUT).read(1, "30.009");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), length("0.130")),
-                new CutSoFar(2, Optional.of(length("0.020")), length("0.019"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0.130")),
+                new CutSoFar(2, Optional.of(length("0.020")), Optional.empty(), length("0.019"))), cuts(bench));
     }
 
     /** From 48.190 to 47.990. */
     @Test
     void whatComesOffAnOutsideMakesItSmaller() {
         Bench bench = new Bench().step(Bench.size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1)).read(1, "48.190").did(CUT).read(1, "47.995");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.200")), length("0.195"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.200")), Optional.empty(), length("0.195"))), cuts(bench));
     }
 
     /** Nobody offered a cut on one of two places; it is told by the place that was read both times. */
     @Test
     void onlyPlacesThatWereReadBothTimesTell() {
         Bench bench = bore(2).read(1, "29.860").did(CUT).read(1, "29.960", "29.700");
-        assertEquals(List.of(new CutSoFar(1, Optional.empty(), length("0.100"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.empty(), Optional.empty(), length("0.100"))), cuts(bench));
         bench = bore(2).read(1, "29.860").did(CUT).did(new Event.ReadingTaken(1, "2.1", mm("29.960")));
         assertEquals(List.of(), cuts(bench));
     }
@@ -67,13 +67,13 @@ class CutSoFarTest {
     @Test
     void ofSeveralPlacesTheMeanIsTold() {
         Bench bench = bore(2).read(1, "29.860", "29.864").did(CUT).read(1, "29.960", "29.968");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.148")), length("0.102"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.148")), Optional.empty(), length("0.102"))), cuts(bench));
     }
 
     @Test
     void aSizeThatWentTheOtherWayHadNothingComeOff() {
         Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.858");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), length("0"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0"))), cuts(bench));
     }
 
     @Test
@@ -84,7 +84,7 @@ class CutSoFarTest {
     @Test
     void aCutBesideAFigureFarOffTellsNothing() {
         Bench bench = bore(1).read(1, "2986.0").did(CUT).read(1, "29.960").did(CUT).read(1, "30.001");
-        assertEquals(List.of(new CutSoFar(2, Optional.of(length("0.050")), length("0.041"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(2, Optional.of(length("0.050")), Optional.empty(), length("0.041"))), cuts(bench));
     }
 
     /** A range that got less says nothing of what came off. */
@@ -141,14 +141,38 @@ class CutSoFarTest {
         Bench bench = bore(3).read(1, "29.860", "29.950").did(new Event.CutOnThese(1, "the back is not bored yet")).did(CUT).read(1, "29.990", "29.992", "29.994");
         assertEquals(Optional.empty(), cuts(bench).get(0).asked());
         bench.did(new Event.StruckOut(3, "slipped"));
-        assertEquals(List.of(new CutSoFar(1, Optional.empty(), length("0.130"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.empty(), Optional.of(length("0.071")), length("0.130"))), cuts(bench));
+    }
+
+    /** 30.021 less 29.990 is 0.031, 0.0155 deep. Of a figure that nobody was told, because the tool cannot cut it, nothing is told later. */
+    @Test
+    void whereNoCutWasOfferedTheMostThatMightComeOffIsTold() {
+        Bench bench = bore(2).read(1, "29.900", "29.990").did(CUT).read(1, "29.935", "30.025");
+        CutSoFar cut = new CutSoFar(1, Optional.empty(), Optional.of(length("0.031")), length("0.035"));
+        assertEquals(List.of(cut), cuts(bench));
+        Check.Size check = Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, 2);
+        bench = new Bench().step(new Check.Size(check.feature(), check.limits(), check.places(), 1, check.combine(), true, check.guardBand(), check.with(),
+                new Cutting(Optional.empty(), Optional.of(mm("0.016")), Optional.empty()), Optional.empty(), check.contact()))
+                .read(1, "29.900", "29.990").did(CUT).read(1, "29.935", "30.025");
+        assertEquals(Optional.empty(), cuts(bench).get(0).atMost());
+        bench = bore(2).read(1, "29.900", "30.021").did(CUT).read(1, "29.935", "30.056");
+        assertEquals(Optional.empty(), cuts(bench).get(0).atMost());
+    }
+
+    /** Measured again after the first cut it is 29.991 − 29.860 = 0.131; nothing is read after the second one. */
+    @Test
+    void aPassKnowsTheCutItWasBegunFor() {
+        Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.990").did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN)).read(1, "29.991").did(CUT);
+        Line line = bench.sheet().line(1);
+        assertEquals(List.of(Optional.empty(), Optional.of(length("0.131")), Optional.empty(), Optional.empty()),
+                line.passes().stream().map(pass -> CutSoFar.before(pass, line).map(CutSoFar::cameOff)).toList());
     }
 
     @Test
     void aReadingStruckOutLaterDoesNotTakeAwayTheCutThatWasOffered() {
         Bench bench = bore(2).read(1, "29.860", "29.864").did(CUT).read(1, "29.960", "29.968");
         bench.did(new Event.StruckOut(3, "slipped"));
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.148")), length("0.100"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.148")), Optional.empty(), length("0.100"))), cuts(bench));
     }
 
     /** 32.600 across opposite grooves of pitch 7 is √(32.600² − 3.5²) = 32.411572; 32.500 stands for itself or for 32.310989. */
@@ -172,12 +196,12 @@ class CutSoFarTest {
         Bench bench = bore(2).read(1, "29.860", "29.860").did(CUT).read(1, "29.934", "29.934").did(AGAIN);
         assertEquals(List.of(length("0.074")), cuts(bench).stream().map(CutSoFar::cameOff).toList());
         bench.read(1, "30.003", "29.995");
-        CutSoFar first = new CutSoFar(1, Optional.of(length("0.150")), length("0.139"));
+        CutSoFar first = new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0.139"));
         assertEquals(List.of(first), cuts(bench));
         bench.did(new Event.PassBegun(1, Event.PassBegun.Why.MOVED)).read(1, "29.990", "29.990").did(AGAIN).read(1, "29.991", "29.991");
         assertEquals(List.of(first), cuts(bench));
         bench.did(CUT).read(1, "30.010", "30.010");
-        assertEquals(List.of(first, new CutSoFar(2, Optional.of(length("0.019")), length("0.019"))), cuts(bench));
+        assertEquals(List.of(first, new CutSoFar(2, Optional.of(length("0.019")), Optional.empty(), length("0.019"))), cuts(bench));
     }
 
     private static Bench bore(int places) {

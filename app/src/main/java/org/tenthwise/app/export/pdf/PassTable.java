@@ -59,7 +59,7 @@ final class PassTable {
         head(measures);
         for (Attempt attempt : attempts) {
             if (line.passes().size() > 1) {
-                new Row(flow.wrapping()).text(NOTE, (pass(attempt) + " " + cameOff(line, attempt.pass())).strip(), Style.SMALL_BOLD)
+                new Row(flow.wrapping()).text(NOTE, (pass(attempt) + " " + attempt.cut().map(cut -> cuts.told(cut, line, matter.sheet().run().register())).orElse("")).strip(), Style.SMALL_BOLD)
                         .into(flow, () -> head(measures));
             }
             attempt.pass().onThese().ifPresent(entry -> new Row(flow.wrapping()).text(NOTE, onThese(attempt, entry), Style.SMALL)
@@ -99,15 +99,6 @@ final class PassTable {
                 attempt.finding().filter(AnswerFinding.class::isInstance).isPresent() ? "record.pass-answered" : "record.pass-came-to", number, value, standing);
         return attempt.pass().ended().filter(ended -> ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED)
                 .map(ended -> matter.say(cut(ended) ? "record.pass.before-cut" : "record.pass.before-change", said, ended.step())).orElse(said);
-    }
-
-    /** What the cut before a pass was to take off and took off; nothing where none was made or nobody can tell. */
-    private String cameOff(Line line, Run.Pass pass) {
-        if (pass.why().filter(Event.PassBegun.Why.CUT::equals).isEmpty()) {
-            return "";
-        }
-        long cut = line.passes().stream().filter(one -> one.number() <= pass.number() && one.why().filter(Event.PassBegun.Why.CUT::equals).isPresent()).count();
-        return cuts.told(line, matter.sheet().run().register(), (int) cut).orElse("");
     }
 
     /** Who signed to cut with something missing, what, and why. */
