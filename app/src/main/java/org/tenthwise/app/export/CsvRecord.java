@@ -11,7 +11,7 @@ import org.apache.commons.csv.CSVPrinter;
 
 /**
  * The record as a table for a spreadsheet: RFC 4180, UTF-8, one row for each reading, each temperature and each answer, struck-out ones too,
- * one row for each characteristic without any, and one for each doubt and each note.
+ * one row for each characteristic without any, and one for each disposition, each doubt and each note.
  *
  * <p>Sizes are plain decimals with a point, in the unit of their row. A reading that does not count has no value, so that no
  * sum over the column takes it in. A text that a spreadsheet would run as a formula gets
@@ -29,7 +29,7 @@ public final class CsvRecord implements RecordFormat {
         Writer writer = new OutputStreamWriter(out, UTF_8);
         CSVPrinter printer = new CSVPrinter(writer, CSVFormat.RFC4180);
         printer.printRecord((Object[]) CsvColumn.names());
-        for (CsvRow row : CsvRow.of(evidence)) {
+        for (CsvRow row : CsvRows.of(evidence)) {
             printer.printRecord(row.cells());
         }
         printer.flush();

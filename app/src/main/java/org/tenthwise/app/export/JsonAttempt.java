@@ -9,12 +9,14 @@ import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.Proposal;
@@ -38,6 +40,7 @@ final class JsonAttempt {
     void write(ObjectNode to) {
         to.put("pass", attempt.pass().number());
         attempt.pass().why().ifPresent(why -> to.put("begun-for", Codes.of(why)));
+        attempt.cut().ifPresent(cut -> write(cut, to.putObject("cut")));
         attempt.finding().ifPresent(finding -> write(finding, to));
         ArrayNode readings = to.putArray("readings");
         attempt.pass().readings().forEach(reading -> write(reading, readings.addObject()));
@@ -52,6 +55,16 @@ final class JsonAttempt {
             attempt.setting(answering).ifPresent(setting -> write(setting, answer.putObject("gauge")));
             struck(answering.struck(), answer);
         });
+    }
+
+    /** What the cut before the pass was to take off, or might at the most, and took off, as the register counts it, or of the size itself. */
+    private void write(CutSoFar cut, ObjectNode to) {
+        Optional<Register> counting = attempt.register();
+        to.put("number", cut.number());
+        cut.asked().ifPresent(asked -> put("asked", Register.counted(asked, counting), to));
+        cut.atMost().ifPresent(most -> put("asked_at_most", Register.counted(most, counting), to));
+        put("came_off", Register.counted(cut.cameOff(), counting), to);
+        to.put("register", counting.map(Codes::of).orElse("size"));
     }
 
     /** Nothing where the plan says nothing of heat. */
@@ -138,6 +151,7 @@ final class JsonAttempt {
         });
         attempt.measured(reading).ifPresent(measured -> {
             int known = StepFigures.of(attempt.finding().orElseThrow(), measured).places();
+            attempt.overWires(reading).ifPresent(bigger -> put("over-wires", bigger, known, to));
             put("correction", measured.correction(), known, to);
             measured.forContact().ifPresent(correction -> put("correction-for-contact", correction, known, to));
             measured.forTemperature().ifPresent(correction -> put("correction-for-temperature", correction, known, to));

@@ -2,6 +2,9 @@ package org.tenthwise.app.export;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.List;
+import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Section;
@@ -27,6 +30,11 @@ final class JsonRunOut {
     static void write(Check.RunOut check, ObjectNode to) {
         if (check.holding() != Holding.UNSAID) {
             to.put("holding", check.holding().key());
+        }
+        if (check.jaws() > 0) {
+            ArrayNode jaws = to.putArray("jaws");
+            List<BigDecimal> angles = JawMoves.evenly(check.jaws(), check.firstJaw());
+            angles.forEach(angle -> jaws.addObject().put("jaw", jaws.size()).put("at-degrees", angle.toPlainString()));
         }
         if (!check.sections().isEmpty()) {
             ArrayNode sections = to.putArray("sections");

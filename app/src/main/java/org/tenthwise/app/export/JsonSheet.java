@@ -68,7 +68,7 @@ final class JsonSheet {
         if (signature.meaning() == SignedAs.OTHER) {
             to.put("words", signature.words());
         }
-        to.put("entry", signature.entry().seq()).put("closes", signature.closed()).put("against", against);
+        to.put("entry", signature.entry().seq()).put("at", signature.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME)).put("closes", signature.closed()).put("against", against);
         signature.lapse().ifPresent(why -> to.put("lapsed", Codes.of(why)));
     }
 
@@ -82,6 +82,9 @@ final class JsonSheet {
     private static void write(Run run, Line line, Unit unit, ObjectNode to) {
         to.put("number", line.step().number());
         to.put("name", line.step().name());
+        if (!line.step().drawing().isEmpty()) {
+            to.put("requirement", line.step().drawing());
+        }
         to.put("operation", line.step().operation());
         to.put("check", Codes.of(line.step().check()));
         to.put("class", Codes.of(line.step().stepClass()));
@@ -102,7 +105,7 @@ final class JsonSheet {
         if (line.repaired()) {
             to.put("repaired", true);
         }
-        line.disposed().ifPresent(disposed -> write(disposed, to.putObject("disposition")));
+        line.dispositions().stream().filter(Disposing::inForce).findFirst().ifPresent(signed -> write(signed, to.putObject("disposition")));
         lapsed(line, to);
         if (line.held()) {
             ArrayNode waiting = to.putArray("held-until");
@@ -118,13 +121,13 @@ final class JsonSheet {
         List<Disposing> lapsed = line.dispositions().stream().filter(signed -> !signed.inForce()).toList();
         if (!lapsed.isEmpty()) {
             ArrayNode all = to.putArray("lapsed-dispositions");
-            lapsed.forEach(signed -> write(signed.disposed(), all.addObject().put("entry", signed.entry().seq()))
-                    .put("lapsed-with", signed.lapsed().orElseThrow().seq()));
+            lapsed.forEach(signed -> write(signed, all.addObject()).put("lapsed-with", signed.lapsed().orElseThrow().seq()));
         }
     }
 
-    private static ObjectNode write(Event.Disposed disposed, ObjectNode to) {
-        to.put("what", Codes.of(disposed.disposition())).put("reason", disposed.reason()).put("signed-by", disposed.signedBy());
+    private static ObjectNode write(Disposing signed, ObjectNode to) {
+        Event.Disposed disposed = signed.disposed();
+        to.put("entry", signed.entry().seq()).put("at", signed.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME)).put("what", Codes.of(disposed.disposition())).put("reason", disposed.reason()).put("signed-by", disposed.signedBy());
         disposed.document().ifPresent(number -> to.put("number", number));
         return to;
     }

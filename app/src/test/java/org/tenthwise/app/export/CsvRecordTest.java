@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.Sample;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
@@ -28,6 +29,8 @@ import org.tenthwise.model.run.SignedAs;
 class CsvRecordTest {
 
     private static final DemoPart PART = DemoPart.SCREW_CARRIER;
+
+    private static final String MOMENT = "\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d(:\\d\\d(\\.\\d+)?)?(Z|[+-]\\d\\d:\\d\\d)";
 
     private final Sample sample = Records.passing(PART);
 
@@ -44,8 +47,8 @@ class CsvRecordTest {
         Evidence against = Records.walk(PART, sample, all - 1).add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
                 .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED)).evidence();
         for (CSVRecord row : rows(against)) {
-            assertEquals(List.of("conforms", "machined and measured by Setter 2; not accepted by Inspector 1"),
-                    List.of(row.get("outcome"), row.get("signatures")));
+            assertEquals("conforms", row.get("outcome"));
+            assertTrue(row.get("signatures").matches("machined and measured by Setter 2 at %1$s; not accepted by Inspector 1 at %1$s".formatted(MOMENT)), row::toString);
         }
         assertEquals(List.of("set-up", "in-process", "drawing"), List.of("1", "8", "13").stream().map(number ->
                 classOf(against, number)).toList());
@@ -161,9 +164,46 @@ class CsvRecordTest {
                 .add(new Event.Disposed(26, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
         List<CSVRecord> rows = rows(walk.evidence()).stream().filter(row -> !row.get("repaired").isEmpty()).toList();
         assertEquals(Set.of("12"), rows.stream().map(row -> row.get("number")).collect(Collectors.toSet()));
-        assertEquals("repaired", rows.get(rows.size() - 1).get("pass-begun-for"));
+        List<CSVRecord> last = rows.subList(rows.size() - 2, rows.size());
+        assertEquals(List.of("repaired", ""), last.stream().map(row -> row.get("pass-begun-for")).toList());
         assertTrue(rows(walk.evidence()).stream().filter(row -> row.get("number").equals("26") && !row.get("disposition").isEmpty())
                 .allMatch(row -> row.get("disposition-number").equals("C-117")));
+    }
+
+    /** The repair lapses with the reading that follows it; what was signed under which number, by whom and when, is still there to be read. */
+    @Test
+    void whatWasEverSignedHasARowOfItsOwn() {
+        Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE)
+                .add(new Event.Disposed(12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
+                .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
+                .add(new Event.Disposed(12, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
+        long reading = walk.evidence().last().seq() - 1;
+        List<CSVRecord> rows = rows(walk.evidence()).stream().filter(row -> !row.get("disposition").isEmpty() && row.get("pass").isEmpty()).toList();
+        assertEquals(List.of("12 repair Insert fitted. Design office A-7 %d Setter 2 %d".formatted(reading - 1, reading),
+                "12 use-as-is Agreed. Design office C-117 %d Setter 2 ".formatted(reading + 1)), rows.stream().map(row -> String.join(" ", List.of(
+                row.get("number"), row.get("disposition"), row.get("disposition-reason"), row.get("disposition-signed-by"), row.get("disposition-number"),
+                row.get("entry"), row.get("person"), row.get("disposition-lapsed-with")))).toList());
+        rows.forEach(row -> assertTrue(row.get("time").matches(MOMENT), row::toString));
+    }
+
+    @Test
+    void everyRowNamesThePartTheDrawingAndWhatItRequires() {
+        for (CSVRecord row : rows(Records.whole(PART, sample))) {
+            Plan plan = PART.plan();
+            assertEquals(List.of(plan.name(), plan.material(), plan.drawing()), List.of(row.get("part-name"), row.get("material"), row.get("drawing")));
+            assertEquals(row.get("number").isEmpty() ? "" : plan.step(Integer.parseInt(row.get("number"))).drawing(), row.get("requirement"));
+        }
+    }
+
+    /** Reading less what wires make it bigger by is the pitch diameter, at 20 °C without a correction. */
+    @Test
+    void aReadingOverWiresAddsUpInTheTable() {
+        List<CSVRecord> over = rows(Records.whole(PART, sample)).stream().filter(row -> !row.get("over-wires").isEmpty()).toList();
+        assertFalse(over.isEmpty());
+        for (CSVRecord row : over) {
+            assertEquals("21", row.get("number"));
+            assertEquals(0, decimal(row, "reading").subtract(decimal(row, "over-wires")).add(decimal(row, "correction")).compareTo(decimal(row, "size")), row::toString);
+        }
     }
 
     @Test

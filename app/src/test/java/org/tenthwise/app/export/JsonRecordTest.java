@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +21,8 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 
 class JsonRecordTest {
@@ -64,6 +68,34 @@ class JsonRecordTest {
         assertEquals(12, notes.path(0).path("step").intValue());
         assertEquals("Coolant 21 °C", notes.path(1).path("note").textValue());
         assertEquals("Setter 2", notes.path(1).path("by").textValue());
+    }
+
+    @Test
+    void whatTheDrawingRequiresAndWhatWasEverSignedStandsWithItsEntry() {
+        Records.Walk walk = Records.walk(PART, Records.passing(PART), Integer.MAX_VALUE)
+                .add(new Event.Disposed(12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
+                .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
+                .add(new Event.Disposed(12, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
+        Evidence evidence = walk.evidence();
+        JsonNode depth = tree(evidence).at("/result/characteristics/11");
+        assertEquals(PART.plan().step(12).drawing(), depth.path("requirement").textValue());
+        assertSigned(evidence, depth.path("disposition"), evidence.entries().size() - 1, "C-117");
+        assertSigned(evidence, depth.path("lapsed-dispositions").path(0), evidence.entries().size() - 3, "A-7");
+        JsonNode closing = tree(Records.whole(PART, Records.passing(PART))).at("/result/signatures/0");
+        assertFalse(closing.path("at").asText().isEmpty());
+    }
+
+    private static void assertSigned(Evidence evidence, JsonNode signed, int place, String number) {
+        assertEquals(number, signed.path("number").textValue());
+        assertEquals(evidence.entries().get(place).seq(), signed.path("entry").longValue());
+        assertEquals(evidence.sheet().run().entries().get(place).at(), OffsetDateTime.parse(signed.path("at").textValue()));
+    }
+
+    /** Without it nobody can tell from the record alone under which jaw an angle lies. */
+    @Test
+    void aRunOutSaysAtWhichAngleEachJawStands() {
+        assertEquals("[{\"jaw\":1,\"at-degrees\":\"0\"},{\"jaw\":2,\"at-degrees\":\"90\"},{\"jaw\":3,\"at-degrees\":\"180\"},{\"jaw\":4,\"at-degrees\":\"270\"}]",
+                tree(Records.whole(PART, Records.passing(PART))).at("/result/characteristics/3/jaws").toString());
     }
 
     /** 22.5 was replaced by 23.0, and that was struck out: nothing is corrected by either, so neither counts. */

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -58,6 +61,47 @@ class NextCutInRecordsTest {
         assertEquals(new ObjectMapper().readTree(cut), passes.path(0).path("next_cut"));
         assertTrue(passes.path(1).path("next_cut").isMissingNode());
         assertEquals(Optional.empty(), ReadBack.check(json(evidence)).found().fault());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', nullValues = "-", textBlock = """
+        # kind | register | front  | back   | front  | back   | the cut, of the means: 29.862 to 29.997, 29.945 to 29.980
+        bore   | DIAMETER | 29.860 | 29.864 | 29.996 | 29.998 | {"number":1,"asked":"0.148","came_off":"0.135","register":"diameter"}
+        bore   | RADIUS   | 29.860 | 29.864 | 29.996 | 29.998 | {"number":1,"asked":"0.074","came_off":"0.0675","register":"radius"}
+        bore   | -        | 29.860 | 29.864 | 29.996 | 29.998 | {"number":1,"asked":"0.148","came_off":"0.135","register":"size"}
+        width  | RADIUS   | 29.860 | 29.864 | 29.996 | 29.998 | {"number":1,"asked":"0.148","came_off":"0.135","register":"size"}
+        bore   | DIAMETER | 29.900 | 29.990 | 29.935 | 30.025 | {"number":1,"asked_at_most":"0.031","came_off":"0.035","register":"diameter"}
+        """)
+    void eachPassHasWhatTheCutBeforeItWasToTakeOffAndTookOff(String kind, Register register, String front, String back, String frontAfter, String backAfter,
+                                                             String cut) throws IOException {
+        Evidence evidence = walk(kind, Optional.empty(), Optional.ofNullable(register)).add(read("1.1", front)).add(read("2.1", back))
+                .add(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).add(read("1.1", frontAfter)).add(read("2.1", backAfter)).evidence();
+        JsonNode passes = ReadBack.json(evidence).at("/result/characteristics/0/passes");
+        JsonNode due = new ObjectMapper().readTree(cut);
+        assertTrue(passes.path(0).path("cut").isMissingNode());
+        assertEquals(due, passes.path(1).path("cut"));
+        assertEquals(Optional.empty(), ReadBack.check(json(evidence)).found().fault());
+        String changed = json(evidence).replace("\"came_off\" : \"0.", "\"came_off\" : \"1.");
+        assertTrue(ReadBack.check(changed).found().fault().isPresent());
+        CSVRecord row = ReadBack.rows(evidence).get(3);
+        assertEquals(List.of("2", "1", due.path("asked").asText(), due.path("asked_at_most").asText(), due.path("came_off").asText(), due.path("register").asText()),
+                Stream.of("pass", "cut", "cut-asked", "cut-asked-at-most", "cut-came-off", "register").map(row::get).toList());
+    }
+
+    /** What the JSON record has of the next cut, the table has in every row of the pass it followed. */
+    @ParameterizedTest
+    @CsvSource(nullValues = "-", textBlock = """
+        # register, front,  back,   offset change, safe cut, no cut for, counted by
+        RADIUS,     29.860, 29.864, 0.074,         -,        -,          radius
+        -,          29.860, 29.864, 0.148,         -,        -,          size
+        DIAMETER,   29.900, 29.990, -,             0.031,    uneven,     -
+        """)
+    void theTableHasTheNextCutToo(Register register, String front, String back, String change, String safe, String reason, String counted) {
+        Evidence evidence = walk("bore", Optional.empty(), Optional.ofNullable(register)).add(read("1.1", front)).add(read("2.1", back)).evidence();
+        for (CSVRecord row : ReadBack.rows(evidence)) {
+            assertEquals(Stream.of(change, safe, reason, counted).map(due -> due == null ? "" : due).toList(),
+                    Stream.of("offset-change", "safe-cut", "no-cut-for", "register").map(row::get).toList());
+        }
     }
 
     @Test

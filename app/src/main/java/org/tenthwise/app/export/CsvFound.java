@@ -1,0 +1,82 @@
+package org.tenthwise.app.export;
+
+import static org.tenthwise.app.export.CsvColumn.*;
+
+import java.util.Optional;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.record.CutSoFar;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.record.Proposal;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.verdict.Verdict;
+
+/** What a pass came to and what was signed for it, written into the cells that all rows of the pass have alike. */
+final class CsvFound {
+
+    private CsvFound() {
+    }
+
+    /** What was signed for the pass in hand; an earlier pass had another size. */
+    static void disposed(CsvRow row, Line line) {
+        line.disposed().ifPresent(disposed -> disposed(row, disposed));
+    }
+
+    /** What was signed, by whom, and under which number. */
+    static void disposed(CsvRow row, Event.Disposed disposed) {
+        row.text(DISPOSITION, Codes.of(disposed.disposition()));
+        row.text(DISPOSITION_REASON, disposed.reason());
+        row.text(DISPOSITION_SIGNED_BY, disposed.signedBy());
+        disposed.document().ifPresent(number -> row.text(DISPOSITION_NUMBER, number));
+    }
+
+    static void pass(CsvRow row, Attempt attempt) {
+        row.number(PASS, attempt.pass().number());
+        attempt.pass().why().ifPresent(why -> row.text(PASS_BEGUN_FOR, Codes.of(why)));
+        attempt.finding().ifPresent(of -> finding(row, of));
+        attempt.cut().ifPresent(cut -> cut(row, cut, attempt.register()));
+    }
+
+    private static void cut(CsvRow row, CutSoFar cut, Optional<Register> counting) {
+        row.number(CUT, cut.number());
+        cut.asked().ifPresent(asked -> row.size(CUT_ASKED, Register.counted(asked, counting)));
+        cut.atMost().ifPresent(most -> row.size(CUT_ASKED_AT_MOST, Register.counted(most, counting)));
+        row.size(CUT_CAME_OFF, Register.counted(cut.cameOff(), counting));
+        row.text(REGISTER, counting.map(Codes::of).orElse("size"));
+    }
+
+    private static void proposed(CsvRow row, Proposal proposal) {
+        if (proposal.cut() instanceof EvenCut.Refused refused) {
+            refused.safe().ifPresent(safe -> row.size(SAFE_CUT, safe));
+            row.text(NO_CUT_FOR, Codes.of(refused.reason()));
+        } else {
+            row.size(OFFSET_CHANGE, proposal.offset().or(proposal::change).orElseThrow());
+            row.text(REGISTER, proposal.register().map(Codes::of).orElse("size"));
+        }
+    }
+
+    static void finding(CsvRow row, Finding finding) {
+        Verdict verdict = finding.verdict();
+        row.text(VERDICT, Codes.of(verdict.standing()));
+        Codes.judgedBy(finding.step().check()).ifPresent(what -> row.text(JUDGED_BY, what));
+        if (finding.step().check() instanceof Check.OfSize size) {
+            size.drawingSays().ifPresent(modifier -> row.text(MODIFIER, modifier.name()));
+        }
+        StepFigures.value(finding).ifPresent(value -> row.size(JUDGED, value));
+        if (finding instanceof PlugFinding plug) {
+            plug.clearance().ifPresent(clearance -> {
+                row.size(LEAST, clearance.least());
+                row.size(GREATEST, clearance.greatest());
+            });
+        }
+        verdict.margin().ifPresent(margin -> {
+            row.size(DISTANCE, margin.inside() ? margin.distance() : margin.distance().negated());
+            row.text(FROM_LIMIT, Codes.of(margin.limit()));
+        });
+        finding.proposal().ifPresent(proposal -> proposed(row, proposal));
+    }
+}

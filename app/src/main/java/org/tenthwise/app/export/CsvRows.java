@@ -1,0 +1,144 @@
+package org.tenthwise.app.export;
+
+import static org.tenthwise.app.export.CsvColumn.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Disposing;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Signature;
+import org.tenthwise.model.run.SignedAs;
+
+/** All rows of the table, in the order of the plan; what is said of the whole run is in each of them. */
+final class CsvRows {
+
+    /** Where a remark goes, by its kind. */
+    private static final Map<String, CsvColumn> COLUMNS = Map.of("doubt", DOUBT, "note", NOTE, "cut-on-these", CUT_ON_THESE);
+
+    private CsvRows() {
+    }
+
+    static List<CsvRow> of(Evidence evidence) {
+        CsvRow run = CsvRow.in(evidence.sheet().plan().unit());
+        run(run, evidence);
+        List<CsvRow> rows = new ArrayList<>();
+        for (Line line : evidence.sheet().lines()) {
+            CsvRow characteristic = under(run, line);
+            rows.addAll(taken(evidence, line, characteristic));
+            line.dispositions().forEach(signed -> rows.add(disposing(characteristic.copy(), signed)));
+            rows.addAll(remarks(evidence, line.step().number(), characteristic));
+        }
+        rows.addAll(remarks(evidence, 0, run));
+        return rows;
+    }
+
+    private static List<CsvRow> taken(Evidence evidence, Line line, CsvRow characteristic) {
+        List<CsvRow> taken = new ArrayList<>();
+        for (Attempt attempt : Attempt.of(evidence.sheet().run(), line)) {
+            CsvRow pass = characteristic.copy();
+            CsvFound.pass(pass, attempt);
+            if (attempt.pass().number() == line.passes().size()) {
+                CsvFound.disposed(pass, line);
+            }
+            attempt.pass().temperatures().forEach(temperature -> taken.add(CsvTaken.temperature(pass.copy(), attempt, temperature)));
+            attempt.pass().readings().forEach(reading -> taken.add(CsvTaken.reading(pass.copy(), attempt, reading)));
+            attempt.pass().answers().forEach(answering -> taken.add(CsvTaken.answer(pass.copy(), attempt, answering)));
+        }
+        if (taken.isEmpty()) {
+            CsvRow nothing = characteristic.copy();
+            CsvFound.finding(nothing, line.finding());
+            CsvFound.disposed(nothing, line);
+            taken.add(nothing);
+        }
+        return taken;
+    }
+
+    /** What was signed has a row of its own, in force or lapsed, as it is an entry of its own. */
+    private static CsvRow disposing(CsvRow row, Disposing signed) {
+        CsvFound.disposed(row, signed.disposed());
+        signed.lapsed().ifPresent(with -> row.number(DISPOSITION_LAPSED_WITH, with.seq()));
+        return CsvTaken.entry(row, signed.entry(), Optional.empty());
+    }
+
+    private static List<CsvRow> remarks(Evidence evidence, int step, CsvRow beginning) {
+        return Remark.of(evidence.sheet().run()).stream().filter(remark -> remark.step() == step).map(remark -> {
+            CsvRow row = beginning.copy();
+            row.text(COLUMNS.get(remark.kind()), remark.words());
+            return CsvTaken.entry(row, remark.entry(), Optional.empty());
+        }).toList();
+    }
+
+    private static void run(CsvRow row, Evidence evidence) {
+        Plan plan = evidence.sheet().plan();
+        Event.Begun begun = evidence.sheet().run().begun();
+        row.text(PART, begun.part().number());
+        row.text(REVISION, begun.part().revision());
+        row.text(SERIAL, begun.serial());
+        row.text(LOT, begun.noLot() ? "none" : begun.lot());
+        row.text(MACHINE, begun.machine());
+        row.text(RUN, evidence.sheet().run().id());
+        row.text(PART_NAME, plan.name());
+        row.text(MATERIAL, plan.material());
+        row.text(DRAWING, plan.drawing());
+        row.text(OUTCOME, Codes.of(evidence.sheet().outcome()));
+        row.text(SIGNATURES, evidence.sheet().run().signatures().stream().map(signature -> signature(signature, evidence.sheet())).collect(Collectors.joining("; ")));
+        row.text(REMARK, plan.remark());
+        row.text(PLAN_ISSUE, plan.issue());
+        row.text(PLAN_SHA256, begun.plan().sha256());
+        row.number(RUN_ENTRIES, evidence.head().place());
+        row.number(LAST_ENTRY, evidence.head().seq());
+        row.text(RUN_HASH, evidence.head().hash());
+        row.text(TOOL, evidence.tool());
+    }
+
+    /** A refusal after which something was changed and that nobody has overcome since is not called lapsed. */
+    private static String signature(Signature signature, Sheet sheet) {
+        String said = signature.meaning() == SignedAs.OTHER ? signature.words() : signature.meaning().word();
+        boolean gone = signature.lapsed() && !sheet.against().contains(signature);
+        return "%s by %s at %s%s".formatted(said, signature.signedBy(), CsvRow.said(signature.entry().at()), gone ? " (lapsed)" : "");
+    }
+
+    private static CsvRow under(CsvRow run, Line line) {
+        Step step = line.step();
+        CsvRow row = StepFigures.limits(step).map(limits -> run.copy(limits.unit(), StepFigures.of(line.finding()).places())).orElseGet(run::copy);
+        row.number(NUMBER, step.number());
+        row.text(CHARACTERISTIC, step.name());
+        row.text(REQUIREMENT, step.drawing());
+        row.text(CHECK, Codes.of(step.check()));
+        row.text(CLASS, Codes.of(step.stepClass()));
+        step.clamping().ifPresent(clamping -> row.text(CLAMPING, clamping.key()));
+        if (step.check() instanceof Check.RunOut runOut && runOut.holding() != Holding.UNSAID) {
+            row.text(HOLDING, runOut.holding().key());
+        }
+        row.number(OPERATION, step.operation());
+        row.text(REPAIRED, line.repaired() ? "yes" : "");
+        StepFigures.limits(step).ifPresent(limits -> {
+            row.text(UNIT, limits.unit().symbol());
+            limits.lower().ifPresent(lower -> row.number(LOWER_LIMIT, lower.figure()));
+            limits.upper().ifPresent(upper -> row.number(UPPER_LIMIT, upper.figure()));
+            limits.origin().ifPresent(origin -> {
+                row.text(LIMITS_OF, origin.designation());
+                row.text(LIMITS_BY, origin.standard());
+            });
+        });
+        if (step.check() instanceof Check.OfSize size) {
+            row.number(GUARD_BAND, size.guardBand().figure());
+        }
+        step.check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> {
+            row.number(UNCERTAINTY, uncertainty.expanded().figure());
+            row.number(COVERAGE_FACTOR, uncertainty.coverageFactor());
+            row.text(UNCERTAINTY_OF, uncertainty.name());
+        });
+        return row;
+    }
+}

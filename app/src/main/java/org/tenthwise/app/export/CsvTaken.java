@@ -1,0 +1,107 @@
+package org.tenthwise.app.export;
+
+import static org.tenthwise.app.export.CsvColumn.*;
+
+import java.util.Optional;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.TemperatureScale;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Run;
+
+/** What was read, taken or answered, written into a row of its own: its own cells, behind those of the pass. */
+final class CsvTaken {
+
+    private CsvTaken() {
+    }
+
+    static CsvRow reading(CsvRow row, Attempt attempt, Run.Reading reading) {
+        Slot slot = attempt.slot(reading);
+        row.text(PLACE, slot.place().name());
+        row.number(REPEAT, slot.repeat());
+        if (attempt.step().check() instanceof Check.RunOut runOut) {
+            runOut.section(slot).ifPresent(section -> {
+                row.text(SECTION, section.name());
+                row.number(FROM_JAWS, section.at().figure());
+            });
+        }
+        row.number(READING, reading.typed().figure());
+        row.text(READING_UNIT, reading.typed().unit().symbol());
+        if (attempt.counts(reading)) {
+            attempt.measured(reading).ifPresent(measured -> {
+                int known = StepFigures.of(attempt.finding().orElseThrow(), measured).places();
+                attempt.overWires(reading).ifPresent(bigger -> row.size(OVER_WIRES, bigger, known));
+                row.size(CORRECTION, measured.correction(), known);
+                row.size(SIZE, measured.value(), known);
+                measured.forContact().ifPresent(correction -> row.size(CONTACT_CORRECTION, correction, known));
+                measured.forTemperature().ifPresent(correction -> heat(row, attempt, correction, known));
+            });
+            row.text(PLACE_VERDICT, attempt.standing(reading).map(Codes::of).orElse("together"));
+        } else {
+            row.text(TAKEN_AGAIN, reading.struck().isEmpty() ? "yes" : "");
+        }
+        reading.setting().ifPresent(setting -> setting(row, setting));
+        return entry(row, reading.entry(), reading.struck());
+    }
+
+    private static void heat(CsvRow row, Attempt attempt, Length correction, int known) {
+        row.size(TEMPERATURE_CORRECTION, correction, known);
+        attempt.warmth().ifPresent(warmth -> {
+            warmth.part().ifPresent(part -> row.number(PART_TEMPERATURE, part.figure()));
+            warmth.gauge().ifPresent(gauge -> row.number(GAUGE_TEMPERATURE, gauge.figure()));
+            TemperatureScale scale = warmth.climate().scale();
+            row.text(DEGREES, scale.symbol());
+            row.number(PART_EXPANSION, scale.perDegree(warmth.climate().part().expansion()));
+            row.text(PART_EXPANSION_FROM, warmth.climate().part().source());
+            row.number(GAUGE_EXPANSION, scale.perDegree(warmth.climate().gauge().expansion()));
+            row.text(GAUGE_EXPANSION_FROM, warmth.climate().gauge().source());
+        });
+    }
+
+    /** A temperature has a row of its own, as it is an entry of its own. */
+    static CsvRow temperature(CsvRow row, Attempt attempt, Run.Temperature temperature) {
+        row.number(temperature.of() == Body.PART ? PART_TEMPERATURE : GAUGE_TEMPERATURE, temperature.read().figure());
+        row.text(DEGREES, temperature.read().scale().symbol());
+        row.text(TAKEN_AGAIN, temperature.struck().isEmpty() && !attempt.counts(temperature) ? "yes" : "");
+        return entry(row, temperature.entry(), temperature.struck());
+    }
+
+    static CsvRow answer(CsvRow row, Attempt attempt, Run.Answering answering) {
+        row.text(QUESTION, Codes.of(answering.question()));
+        row.text(ANSWER, Codes.of(answering.answer()));
+        attempt.setting(answering).ifPresent(setting -> setting(row, setting));
+        row.text(TAKEN_AGAIN, answering.struck().isEmpty() && !attempt.counts(answering) ? "yes" : "");
+        return entry(row, answering.entry(), answering.struck());
+    }
+
+    static CsvRow entry(CsvRow row, Entry entry, Optional<Run.Struck> struck) {
+        row.number(ENTRY, entry.seq());
+        row.text(PERSON, entry.by());
+        row.time(TIME, entry.at());
+        struck.ifPresent(out -> {
+            row.text(STRUCK_OUT, out.reason());
+            row.text(STRUCK_OUT_BY, out.entry().by());
+            row.time(STRUCK_OUT_AT, out.entry().at());
+        });
+        return row;
+    }
+
+    private static void setting(CsvRow row, Setting setting) {
+        row.text(GAUGE, setting.gauge().id());
+        row.text(GAUGE_KIND, setting.gauge().kind().key());
+        setting.reference().ifPresent(reference -> row.text(SET_ON, reference));
+        setting.certified().ifPresent(certified -> {
+            row.number(CERTIFIED, certified.figure());
+            row.text(CERTIFIED_UNIT, certified.unit().symbol());
+        });
+        setting.zero().ifPresent(zero -> {
+            row.number(ZERO, zero.figure());
+            row.text(ZERO_UNIT, zero.unit().symbol());
+        });
+        setting.gauge().sense().ifPresent(sense -> row.text(SENSE, Codes.of(sense)));
+    }
+}
