@@ -22,7 +22,8 @@ final class DetailSection {
     private static final double NAME_WIDTH = 92;
     private static final double LEAST_AT_A_FOOT = 150;
 
-    private static final double ROOM_BESIDE_A_PICTURE = 124;
+    /** The heading over a picture, its verdict on two lines. */
+    private static final double HEADING = 86;
 
     private final Matter matter;
     private final Flow flow;
@@ -33,11 +34,12 @@ final class DetailSection {
     }
 
     void add(Line line) {
-        flow.need(picture(line).isPresent() ? height(line) + ROOM_BESIDE_A_PICTURE : LEAST_AT_A_FOOT);
+        flow.need(picture(line).isPresent() ? HEADING + height(line) : LEAST_AT_A_FOOT);
         flow.down(14);
+        Leaf begun = flow.leaf();
         heading(line);
         facts(line);
-        new PassTable(matter, flow).add(line);
+        new PassTable(matter, flow, line, begun).add();
     }
 
     private void heading(Line line) {
@@ -70,11 +72,10 @@ final class DetailSection {
         return String.join(" ", said.stream().filter(part -> !part.isEmpty()).toList());
     }
 
-    /** The facts on the left, the picture on the right; facts that go on below the picture keep their width. */
+    /** The facts on the left, the picture on the right; those that begin below it have the whole width. */
     private void facts(Line line) {
         Optional<Picture> picture = picture(line);
         double height = height(line);
-        double width = picture.isPresent() ? FACTS_WIDTH : Flow.WIDTH;
         if (picture.isPresent()) {
             flow.need(height);
         }
@@ -84,6 +85,8 @@ final class DetailSection {
                 new Point(Flow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, height)))));
         new Facts(matter).of(line).forEach(fact -> {
             flow.need(Style.TEXT.leading());
+            boolean beside = picture.isPresent() && leaf == flow.leaf() && flow.y() < top + height;
+            double width = beside ? FACTS_WIDTH : Flow.WIDTH;
             flow.write(fact.name(), Style.SMALL, Flow.LEFT, flow.y());
             flow.text(fact.words(), Style.TEXT, Flow.LEFT + NAME_WIDTH, width - NAME_WIDTH);
             flow.down(3);

@@ -1,6 +1,8 @@
 package org.tenthwise.app.export.pdf;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
@@ -45,13 +47,9 @@ final class DispositionSection {
                 .map(with -> matter.say(lapsed, line.step().number(), line.step().name(), what, with.seq()))
                 .orElseGet(() -> matter.say("record.disposed", line.step().number(), line.step().name(), what)),
                 Style.BOLD, TEXT, Flow.RIGHT - TEXT);
-        flow.text(disposed.reason(), Style.TEXT, TEXT, Flow.RIGHT - TEXT);
-        for (String more : List.of(matter.sentences().document(disposed),
-                disposed.disposition() == Disposition.REPAIR ? matter.sentences().repaired(line) : "")) {
-            if (!more.isEmpty()) {
-                flow.text(more, Style.TEXT, TEXT, Flow.RIGHT - TEXT);
-            }
-        }
+        flow.text(Stream.of(disposed.reason(), matter.sentences().document(disposed),
+                disposed.disposition() == Disposition.REPAIR ? matter.sentences().repaired(line) : "").filter(said -> !said.isEmpty())
+                .collect(Collectors.joining(" ")), Style.TEXT, TEXT, Flow.RIGHT - TEXT);
         flow.text(matter.signed(disposed.signedBy(), signed.entry()), Style.SMALL, TEXT, Flow.RIGHT - TEXT);
         flow.down(6);
     }

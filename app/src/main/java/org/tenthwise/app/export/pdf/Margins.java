@@ -17,6 +17,9 @@ final class Margins {
     private static final double GAP = 12;
     private static final double PAGE_WIDTH = 96;
     private static final double HALF = 340;
+    /** Between the name and what the record says. */
+    private static final double APART = 30;
+    private static final double SHAPE_ROOM = 24;
 
     private final List<String> name;
     private final List<String> outcome;
@@ -31,7 +34,8 @@ final class Margins {
         String said = matter.sentences().outcome(matter.sheet());
         this.name = wrapping.lines(matter.say("record.running", matter.part(), matter.sheet().run().begun().serial()),
                 Style.SMALL, HALF);
-        this.outcome = wrapping.lines(unfinished ? matter.say("record.open", said) : said, style(), HALF - (unfinished ? 20 : 0));
+        double beside = Flow.WIDTH - name.stream().mapToDouble(line -> wrapping.width(line, Style.SMALL)).max().orElse(0) - APART;
+        this.outcome = wrapping.lines(unfinished ? matter.say("record.open", said) : said, style(), beside - (unfinished ? SHAPE_ROOM : 0));
         String proof = matter.say("record.foot", evidence.head().place(), evidence.head().seq(), evidence.head().hash());
         String remark = matter.plan().remark();
         this.foot = wrapping.lines(remark.isBlank() ? proof : proof + "\n" + remark, Style.SMALL, Flow.WIDTH - PAGE_WIDTH);

@@ -10,6 +10,7 @@ import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.AnswerFinding;
@@ -22,12 +23,17 @@ import org.tenthwise.model.run.Run;
 /** Every temperature, every reading and every answer of a characteristic, pass by pass, those that do not count any more struck through. */
 final class PassTable {
 
+    /** Its head and a row. */
+    private static final double LEAST = 80;
     private static final Column ENTRY = Column.words(Flow.LEFT, 36);
     private static final Column PLACE = Column.words(88, 106);
     private static final Column READ = Column.figures(250, 54);
     private static final Column SET_ON = Column.words(258, 66);
     private static final Column CORRECTION = Column.figures(399, 73);
     private static final Column SIZE = Column.figures(457, 56);
+    /** Of a turn, where nothing is set on, corrected or a size, the place has the room of all that. */
+    private static final Column PLACE_OF_TURN = Column.words(88, 300);
+    private static final Column READ_OF_TURN = Column.figures(457, 60);
     private static final Column SAID = Column.words(88, 369);
     private static final Column GAUGE = Column.words(465, 54);
     private static final Column BY = Column.words(523, 72);
@@ -36,34 +42,37 @@ final class PassTable {
 
     private final Matter matter;
     private final Flow flow;
+    private final Line line;
+    private final Leaf begun;
+    private final List<Attempt> attempts;
     private final Figure figure;
     private final CutsTold cuts;
     /** What the reading in the row above was read with. */
     private Optional<Setting> above = Optional.empty();
 
-    PassTable(Matter matter, Flow flow) {
+    /** @param begun the leaf that the heading of the characteristic stands on; on any other the table names it again */
+    PassTable(Matter matter, Flow flow, Line line, Leaf begun) {
         this.matter = matter;
+        this.flow = flow;
+        this.line = line;
+        this.begun = begun;
+        this.attempts = Attempt.of(matter.sheet().run(), line).stream().filter(attempt -> !attempt.pass().isEmpty()).toList();
         this.figure = new Figure(matter.words());
         this.cuts = new CutsTold(matter.words());
-        this.flow = flow;
     }
 
-    void add(Line line) {
-        List<Attempt> attempts = Attempt.of(matter.sheet().run(), line).stream().filter(attempt -> !attempt.pass().isEmpty()).toList();
+    void add() {
         if (attempts.isEmpty()) {
             flow.text(matter.say("record.nothing-taken"), Style.TEXT, Flow.LEFT, Flow.WIDTH);
             return;
         }
-        boolean measures = attempts.stream().anyMatch(attempt -> !attempt.pass().readings().isEmpty() || !attempt.pass().temperatures().isEmpty());
-        flow.need(80);
-        head(measures);
+        flow.need(LEAST);
+        head();
         for (Attempt attempt : attempts) {
             if (line.passes().size() > 1) {
-                new Row(flow.wrapping()).text(NOTE, (pass(attempt) + " " + attempt.cut().map(cut -> cuts.told(cut, line, matter.sheet().run().register())).orElse("")).strip(), Style.SMALL_BOLD)
-                        .into(flow, () -> head(measures));
+                said((pass(attempt) + " " + attempt.cut().map(cut -> cuts.told(cut, line, matter.sheet().run().register())).orElse("")).strip(), Style.SMALL_BOLD);
             }
-            attempt.pass().onThese().ifPresent(entry -> new Row(flow.wrapping()).text(NOTE, onThese(attempt, entry), Style.SMALL)
-                    .into(flow, () -> head(measures)));
+            attempt.pass().onThese().ifPresent(entry -> said(onThese(attempt, entry), Style.SMALL));
             above = Optional.empty();
             attempt.pass().temperatures().forEach(temperature -> temperature(attempt, temperature));
             attempt.pass().readings().forEach(reading -> reading(attempt, reading));
@@ -71,10 +80,17 @@ final class PassTable {
         }
     }
 
-    private void head(boolean measures) {
+    private void head() {
+        if (flow.leaf() != begun) {
+            flow.text(matter.say("record.course.step", line.step().number(), line.step().name()), Style.SMALL_BOLD, Flow.LEFT, Flow.WIDTH);
+            flow.down(2);
+        }
         double at = flow.y();
         flow.write(matter.say("record.column.entry"), Style.SMALL, ENTRY.left(), at);
-        if (measures) {
+        if (isOfTurn()) {
+            flow.write(matter.say("record.column.place"), Style.SMALL, PLACE_OF_TURN.left(), at);
+            flow.writeToRight(matter.say("record.column.read"), Style.SMALL, READ_OF_TURN.right(), at);
+        } else if (attempts.stream().anyMatch(attempt -> !attempt.pass().readings().isEmpty() || !attempt.pass().temperatures().isEmpty())) {
             flow.write(matter.say("record.column.place"), Style.SMALL, PLACE.left(), at);
             flow.writeToRight(matter.say("record.column.read"), Style.SMALL, READ.right(), at);
             flow.write(matter.say("record.column.set-on"), Style.SMALL, SET_ON.left(), at);
@@ -88,6 +104,14 @@ final class PassTable {
         flow.write(matter.say("record.column.when"), Style.SMALL, WHEN.left(), at);
         flow.down(Style.SMALL.leading() + 2);
         flow.rule(Strokes.THIN, Role.INK);
+    }
+
+    private boolean isOfTurn() {
+        return line.step().check() instanceof Check.RunOut;
+    }
+
+    private void said(String words, Style style) {
+        new Row(flow.wrapping()).text(NOTE, words, style).into(flow, this::head);
     }
 
     private String pass(Attempt attempt) {
@@ -119,10 +143,20 @@ final class PassTable {
         String place = new JawWords(matter.words()).place(attempt.step().check(), slot);
         boolean counts = attempt.counts(reading);
         Row row = row(reading.entry())
-                .text(PLACE, slot.repeat() > 1 ? matter.say("record.repeat", place, slot.repeat()) : place, Style.TEXT)
+                .text(isOfTurn() ? PLACE_OF_TURN : PLACE, slot.repeat() > 1 ? matter.say("record.repeat", place, slot.repeat()) : place, Style.TEXT)
                 .text(GAUGE, reading.setting().map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
-        cell(row, READ, StepFigures.limits(attempt.step()).map(limits -> Figures.read(reading.typed(), limits.unit()))
-                .orElseGet(() -> Figures.written(reading.typed())), Style.TEXT, counts);
+        cell(row, isOfTurn() ? READ_OF_TURN : READ, StepFigures.limits(attempt.step()).map(limits -> Figures.read(reading.typed(), limits.unit()))
+                .orElseGet(() -> Figures.written(reading.typed())), isOfTurn() ? Style.BOLD : Style.TEXT, counts);
+        if (!isOfTurn()) {
+            size(attempt, reading, row);
+        }
+        row.into(flow, this::head);
+        gone(reading.struck(), counts);
+    }
+
+    /** What was set on, what the reading was corrected by, and the size that makes. */
+    private void size(Attempt attempt, Run.Reading reading, Row row) {
+        boolean counts = attempt.counts(reading);
         reading.setting().ifPresent(setting -> setOn(setting, attempt.step(), row));
         attempt.finding().filter(WiresFinding.class::isInstance).ifPresent(wires -> attempt.measured(reading).ifPresent(measured ->
                 row.text(SET_ON, matter.say("record.set-on.wires", StepFigures.of(wires, measured).overWires(measured)), Style.SMALL)));
@@ -132,8 +166,6 @@ final class PassTable {
             figure.parts(attempt.finding().orElseThrow(), measured).forEach(part -> row.text(CORRECTION, part, Style.SMALL));
             cell(row, SIZE, sum.value(), counts ? Style.BOLD : Style.TEXT, counts);
         });
-        row.into(flow, () -> head(true));
-        gone(reading.struck(), counts, true);
     }
 
     /** In full where the gauge was set anew; below that its mark alone. */
@@ -149,8 +181,8 @@ final class PassTable {
         Row row = row(temperature.entry())
                 .text(PLACE, matter.say(matter.words().key("record.temperature-of", temperature.of())), Style.TEXT);
         cell(row, READ, temperature.read().toString(), Style.TEXT, counts);
-        row.into(flow, () -> head(true));
-        gone(temperature.struck(), counts, true);
+        row.into(flow, this::head);
+        gone(temperature.struck(), counts);
     }
 
     private void answer(Attempt attempt, Run.Answering answering) {
@@ -159,8 +191,8 @@ final class PassTable {
         Row row = row(answering.entry())
                 .text(GAUGE, attempt.setting(answering).map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
         cell(row, SAID, said, counts ? Style.BOLD : Style.TEXT, counts);
-        row.into(flow, () -> head(false));
-        gone(answering.struck(), counts, false);
+        row.into(flow, this::head);
+        gone(answering.struck(), counts);
     }
 
     private static void cell(Row row, Column column, String text, Style style, boolean counts) {
@@ -177,12 +209,12 @@ final class PassTable {
     }
 
     /** Why an entry does not count, in a row of its own under it. */
-    private void gone(Optional<Run.Struck> struck, boolean counts, boolean measures) {
+    private void gone(Optional<Run.Struck> struck, boolean counts) {
         if (counts) {
             return;
         }
         String why = struck.map(out -> matter.say("record.struck-out", out.reason(), matter.signed(out.entry().by(), out.entry())))
                 .orElse(matter.say("record.taken-again"));
-        new Row(flow.wrapping()).text(NOTE, why, Style.SMALL).into(flow, () -> head(measures));
+        said(why, Style.SMALL);
     }
 }

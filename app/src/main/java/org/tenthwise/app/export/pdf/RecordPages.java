@@ -25,7 +25,6 @@ final class RecordPages {
         new OutlineSection(matter, flow).add();
         new CharacteristicTable(matter, flow).add();
         new DispositionSection(matter, flow).add();
-        flow.turn();
         DetailSection detail = new DetailSection(matter, flow);
         evidence.sheet().lines().forEach(detail::add);
         new CourseSection(matter, flow).add();
