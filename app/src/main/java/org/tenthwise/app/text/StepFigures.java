@@ -20,8 +20,8 @@ import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
- * How the lengths of one step are written: in the unit of its limits, with the places of its limits or those its readings are known
- * to, whichever are more. A figure that a verdict hangs on gets the places more that keep it on its own side of every limit and of
+ * How the lengths of one step are written: in the unit of its limits, with the places of its limits or of its readings,
+ * whichever are more. A figure that a verdict hangs on gets the places more that keep it on its own side of every limit and of
  * every edge of the guard band.
  */
 public final class StepFigures {
@@ -49,7 +49,7 @@ public final class StepFigures {
     public static StepFigures of(Finding finding) {
         Limits limits = limits(finding.step()).orElseThrow(() -> new IllegalArgumentException(
                 "Step %d measures nothing".formatted(finding.step().number())));
-        int read = measured(finding).stream().mapToInt(measured -> known(measured, limits.unit())).max().orElse(0);
+        int read = measured(finding).stream().mapToInt(m -> m.reading().typed().places()).max().orElse(0);
         int places = Math.max(limits.places(), read);
         return finding.step().check() instanceof Check.OfSize size
                 ? new StepFigures(limits, size.guardBand().length(), places, size.combine() == Combine.MEAN)

@@ -155,19 +155,6 @@ class StepFiguresTest {
         assertEquals("3.9932", figures.size(Length.of("3.99324", Unit.MILLIMETRE)));
     }
 
-    /** A master certified to one place more than the gauge reads: 30.0005 less 0.010 of a gauge that falls are 30.0105. */
-    @Test
-    void aSizeIsPrintedAlikeWhereverItStands() {
-        Plan plan = DemoPart.SCREW_CARRIER.plan();
-        Setting setting = Setting.onMaster(new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "MR-30",
-                new Written("30.0005", Unit.MILLIMETRE), new Written("0.000", Unit.MILLIMETRE));
-        List<Event> events = List.of(new Event.Begun(plan.part(), "1", "L", "M", plan.source()), new Event.GaugeSet(32, setting),
-                new Event.ReadingTaken(32, plan.step(32).check().slots().get(0).key(), new Written("-0.010", Unit.MILLIMETRE)));
-        Finding finding = found(plan, 32, events);
-        assertEquals("30.0105 so far", new Sentences(Words.of(Locale.ENGLISH)).value(finding));
-        assertEquals("30.0105", StepFigures.of(finding, StepFigures.measured(finding).get(0)).sum(StepFigures.measured(finding).get(0)).value());
-    }
-
     private static Finding mean(String guardBand, String... readings) {
         PlanReading.Good read = (PlanReading.Good) new PlanReader().readKept(PLAN.formatted(places(readings.length), guardBand));
         Plan plan = read.plan();
