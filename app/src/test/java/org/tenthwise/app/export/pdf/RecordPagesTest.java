@@ -75,9 +75,7 @@ class RecordPagesTest {
     void everyPageHasItsNumberAndTheRemarkOfThePlan(Scene scene) {
         List<RecordingPen> drawn = drawn(scene);
         for (int i = 0; i < drawn.size(); i++) {
-            String text = text(drawn.get(i));
-            assertTrue(text.contains("Page %d of %d".formatted(i + 1, drawn.size())), text);
-            assertTrue(text.contains("Invented part, for trying out"), text);
+            says(text(drawn.get(i)), "Page %d of %d".formatted(i + 1, drawn.size()), "Invented part, for trying out");
         }
     }
 
@@ -100,107 +98,115 @@ class RecordPagesTest {
 
     @Test
     void aStruckOutReadingStaysWithItsReasonItsPersonAndItsTime() {
-        String text = all(Scene.UNFINISHED);
-        assertTrue(text.contains("46.40"), text);
-        assertTrue(text.contains("Struck out: Gauge stood on a chip; wiped and measured again. (Setter 2, 2026-11-25 "), text);
+        says(all(Scene.UNFINISHED), "46.40", "Struck out: Gauge stood on a chip; wiped and measured again. (Setter 2, 2026-11-25 ");
     }
 
     @Test
     void aCorrectionForTemperatureStandsWithWhatItRestsOn() {
-        String text = all(Scene.PASSED);
-        assertTrue(text.contains("temperature, part 23.4 °C"), text);
-        assertTrue(text.contains("Brought to 20 °C by"), text);
-        assertTrue(text.contains("16.2 ± 10 % in 1e-6 per °C"), text);
-        assertTrue(text.contains("Corrected for temperature, each with its own figures: characteristic 9, 13, 32."), text);
-        assertTrue(text.contains("Temperature does not matter here"), text);
+        says(all(Scene.PASSED), "temperature, part 23.4 °C", "Brought to 20 °C by", "16.2 ± 10 % in 1e-6 per °C",
+                "Corrected for temperature, each with its own figures: characteristic 9, 13, 32.");
+    }
+
+    @Test
+    void whereTemperatureDoesNotMatterThatIsSaid() {
+        says(all(Scene.PASSED), "Temperature does not matter here");
     }
 
     @Test
     void aPartWithAConcessionIsNeverCalledAPass() {
-        String first = text(drawn(Scene.CONCEDED).get(0));
-        assertTrue(first.contains("Conforms with one concession. Accepted by Inspector 1."), first);
-        assertTrue(all(Scene.CONCEDED).contains("26 Pocket width: use as it is, by concession."), all(Scene.CONCEDED));
+        says(first(Scene.CONCEDED), "Conforms with one concession. Accepted by Inspector 1.");
+        says(all(Scene.CONCEDED), "26 Pocket width: use as it is, by concession.");
     }
 
     @Test
-    void whatIsSignedAgainstSaysSoInItsHeadingOnEveryPageAndAmongTheSignatures() {
+    void whatIsSignedAgainstSaysSoOnEveryPage() {
         Sample sample = Records.passing(DemoPart.SCREW_CARRIER);
         Evidence against = Records.walk(DemoPart.SCREW_CARRIER, sample, sample.events().size() - 1)
                 .add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
                 .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED)).evidence();
-        List<RecordingPen> drawn = pages.of(against).stream().map(leaf -> RecordingPen.of(new Page(leaf), Leaf.FRAME)).toList();
-        drawn.forEach(pen -> assertTrue(text(pen).contains("Conforms. Not accepted by Inspector 1."), text(pen)));
-        String all = drawn.stream().map(RecordPagesTest::text).collect(Collectors.joining(" "));
-        assertTrue(all.contains("Machined and measured by Setter 2."), all);
-        assertTrue(all.contains("24 of 24 characteristics passed; beside them 9 of 9 set-up steps, 2 of 2 steps in process."), all);
+        drawn(against).forEach(pen -> says(text(pen), "Conforms. Not accepted by Inspector 1."));
     }
 
     @Test
     void whatPassedWhatIsOutLeftUncutConcededAndUnsettledAddUpToAllCharacteristics() {
-        String first = text(drawn(Scene.FAILED).get(0));
-        assertTrue(first.contains("Does not conform, 3 set-up steps carried on: 3 of 24 characteristics out; 1 of 24 characteristics still to be cut; "
-                + "8 of 24 characteristics by concession; 3 of 24 characteristics not settled."), first);
-        assertTrue(first.contains("10 of 24 characteristics passed, 1 of them after a repair and so by concession"), first);
+        says(first(Scene.FAILED), "Does not conform, 3 set-up steps carried on: 3 of 24 characteristics out; 1 of 24 characteristics still to be cut; "
+                + "8 of 24 characteristics by concession; 3 of 24 characteristics not settled.",
+                "10 of 24 characteristics passed, 1 of them after a repair and so by concession");
+    }
+
+    @Test
+    void whatPassedIsCountedByClass() {
+        says(first(Scene.PASSED), "24 of 24 characteristics passed; beside them 9 of 9 set-up steps, 2 of 2 steps in process.");
     }
 
     @Test
     void aStepThatIsNoCharacteristicIsCalledByItsClass() {
-        String all = all(Scene.FAILED);
-        assertTrue(all.contains("3 Tips, new set-up"), all);
-        assertTrue(all.contains("8 Outside, roughed in process, MC-3"), all);
-        assertTrue(all.contains("Class in process"), all);
+        says(all(Scene.FAILED), "3 Tips, new set-up", "8 Outside, roughed in process, MC-3", "Class in process");
     }
 
     @Test
-    void whatLapsedAndWhyACheckIsOpenOrUnprovenAreSaidBesideIt() {
-        String all = all(Scene.LAPSED);
-        assertTrue(all.contains("Open 3 to take"), all);
-        assertTrue(all.contains("Unproven: 4.60. A figure is far off: nothing is judged from it."), all);
-        assertTrue(all.contains("Unproven far off"), all);
-        assertTrue(all.contains("Fail far off 958.1 over"), all);
-        assertTrue(all.contains("26 Pocket width: use as it is, by concession. Lapsed with entry"), all);
-        assertTrue(all.contains("Not signed: what Setter 2, Inspector 2, Inspector 1 signed has lapsed."), all);
+    void whyACheckIsOpenOrUnprovenIsSaidBesideIt() {
+        says(all(Scene.LAPSED), "Open 3 to take", "Unproven: 4.60. A figure is far off: nothing is judged from it.", "Unproven far off");
+    }
+
+    /** 1065 to the point of a drill of 8 is 1065 − 4 / tan 59° = 1062.597; 104.5 is allowed. */
+    @Test
+    void aFigureFarOffThatIsPastSizeIsAFailAndSaysBoth() {
+        says(all(Scene.LAPSED), "Fail far off 958.1 over");
+    }
+
+    @Test
+    void whatLapsedIsSaidToHaveLapsed() {
+        says(all(Scene.LAPSED), "26 Pocket width: use as it is, by concession. Lapsed with entry",
+                "Not signed: what Setter 2, Inspector 2, Inspector 1 signed has lapsed.");
     }
 
     /** 1.3750 − (−0.00095 − 0.0000) = 1.37595: nothing is corrected. */
     @Test
     void whatAGaugeWasSetOnStandsInAColumnOfItsOwn() {
+        says(all(Scene.INCH_FAILED), "Reading Set on Correction Size", "MR-1375 = 1.3750 zero 0.0000 number falls −0.00095 0 1.37595");
+    }
+
+    @Test
+    void aDistanceStandsBesideItsVerdictWithoutTheUnitOfTheTable() {
         String all = all(Scene.INCH_FAILED);
-        assertTrue(all.contains("Reading Set on Correction Size"), all);
-        assertTrue(all.contains("MR-1375 = 1.3750 zero 0.0000 number falls −0.00095 0 1.37595"), all);
-        assertTrue(all.contains("0.0004 over"), all);
-        assertTrue(all.contains("0.0049 inside"), all);
+        says(all, "0.0004 over", "0.0049 inside");
         assertFalse(all.matches(".*(Pass|Fail|Cut again|Unproven) in 0.*"), all);
     }
 
     /** −0.002648 for temperature and −0.187933 for the grooves, together −0.190581; each rounded for print. */
     @Test
     void ofTwoCorrectionsTheSumStandsWithItsPartsNamed() {
-        String all = all(Scene.WARM_GROOVES);
-        assertTrue(all.contains("−0.191 heat −0.003 contact −0.188 32.497"), all);
+        says(all(Scene.WARM_GROOVES), "−0.191 heat −0.003 contact −0.188 32.497");
     }
 
     @Test
     void aRepairStandsBesideWhatPassedAfterIt() {
-        String all = all(Scene.WARM_GROOVES);
-        assertTrue(all.contains("Conforms with one concession."), all);
-        assertTrue(all.contains("1 of 1 characteristics passed, 1 of them after a repair and so by concession."), all);
-        assertTrue(all.contains("Pass 2, after a repair."), all);
-        assertTrue(all.contains("1 Root: repair. Measured or changed since, first with entry"), all);
-        assertTrue(all.contains("Number of the approval: A-7. Repaired: it counts among the concessions."), all);
+        says(all(Scene.WARM_GROOVES), "Conforms with one concession.", "1 of 1 characteristics passed, 1 of them after a repair and so by concession.",
+                "Pass 2, after a repair.", "1 Root: repair. Measured or changed since, first with entry",
+                "Number of the approval: A-7. Repaired: it counts among the concessions.");
     }
 
     @Test
     void theRecordNamesItsPlanAndTheHeadOfItsRunWhole() {
-        String text = all(Scene.PASSED);
-        assertTrue(text.contains(Scene.PASSED.evidence().sheet().plan().source().sha256()), text);
-        assertTrue(text.contains(Scene.PASSED.evidence().head().hash()), text);
+        Evidence passed = Scene.PASSED.evidence();
+        says(all(Scene.PASSED), passed.sheet().plan().source().sha256(), passed.head().hash());
     }
 
     @Test
     void aLongTextIsThereToItsLastWord() {
         long names = List.of(all(Scene.LONG_NAMES).split("\\s+")).stream().filter("Spindelmutter"::equals).count();
         assertTrue(names >= 120, names + " of 120 are left of a note");
+    }
+
+    private static void says(String text, String... words) {
+        for (String said : words) {
+            assertTrue(text.contains(said), () -> "\"%s\" is not said in: %s".formatted(said, text));
+        }
+    }
+
+    private String first(Scene scene) {
+        return text(drawn(scene).get(0));
     }
 
     private String all(Scene scene) {
@@ -212,7 +218,10 @@ class RecordPagesTest {
     }
 
     private List<RecordingPen> drawn(Scene scene) {
-        return kept.computeIfAbsent(scene, any -> pages.of(any.evidence()).stream()
-                .map(leaf -> RecordingPen.of(new Page(leaf), Leaf.FRAME)).toList());
+        return kept.computeIfAbsent(scene, any -> drawn(any.evidence()));
+    }
+
+    private List<RecordingPen> drawn(Evidence evidence) {
+        return pages.of(evidence).stream().map(leaf -> RecordingPen.of(new Page(leaf), Leaf.FRAME)).toList();
     }
 }
