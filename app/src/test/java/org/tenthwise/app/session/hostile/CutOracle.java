@@ -53,7 +53,7 @@ final class CutOracle {
 
     private Optional<String> ofSize(Facts step, Facts.Size size, BigDecimal change) {
         BigDecimal off = size.kind().equals("bore") ? change : change.negate();
-        BigDecimal one = size.cuts().step().orElse(USUAL_STEP).multiply(register().filter(Register.RADIUS::equals).isPresent() ? TWO : BigDecimal.ONE);
+        BigDecimal one = counted(size.cuts().step().orElse(USUAL_STEP));
         if (off.signum() <= 0 || !size.cutAgain()) {
             return Optional.of("takes no metal off that may be taken");
         }
@@ -69,6 +69,12 @@ final class CutOracle {
     }
 
     private Optional<String> ofThread(Facts step, Facts.Thread thread, BigDecimal change) {
+        if (change.signum() >= 0) {
+            return Optional.of("takes no metal off that may be taken");
+        }
+        if (change.remainder(counted(USUAL_STEP)).signum() != 0) {
+            return Optional.of("cannot be typed");
+        }
         return inside(oracle.pitchDiameters(step), change, Optional.of(thread.lower().add(thread.guard())),
                 Optional.of(thread.upper().subtract(thread.guard())), OF_A_THREAD);
     }
@@ -113,6 +119,11 @@ final class CutOracle {
             }
         }
         return signed;
+    }
+
+    /** What a step of the register is on the diameter. */
+    private BigDecimal counted(BigDecimal step) {
+        return register().filter(Register.RADIUS::equals).isPresent() ? step.multiply(TWO) : step;
     }
 
     private Optional<Register> register() {
