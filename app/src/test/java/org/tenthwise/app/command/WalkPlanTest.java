@@ -136,6 +136,7 @@ class WalkPlanTest extends Walking {
     void theExamplesOfTheGuideAreWalkedAsTheyStand() throws Exception {
         String guide = Files.readString(Path.of("../checklists/plan-file.md"));
         List<String> examples = Pattern.compile("```toml\n(.*?)```", Pattern.DOTALL).matcher(guide).results().map(found -> found.group(1)).toList();
+        assertEquals(4, examples.size());
         for (int i = 0; i < examples.size(); i += 2) {
             Path plan = file("plan-%d.toml".formatted(i), examples.get(i));
             Path readings = file("r-%d.toml".formatted(i), examples.get(i + 1));

@@ -14,6 +14,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.BigRange;
 import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.Size;
+import net.jqwik.api.statistics.Statistics;
 import org.tenthwise.model.compute.cutting.EvenCut.Offered;
 import org.tenthwise.model.compute.cutting.EvenCut.Refused;
 import org.tenthwise.model.plan.Feature;
@@ -46,7 +47,9 @@ class EvenCutPropertyTest {
             @ForAll @BigRange(min = "0", max = "0.006") @Scale(4) BigDecimal guard,
             @ForAll @BigRange(min = "0.0001", max = "0.0050") @Scale(4) BigDecimal step) {
         Length guardBand = new Length(guard);
-        if (outside(lengths(figures), guardBand, Optional.of(new Length(step))) instanceof Offered offered) {
+        EvenCut cut = outside(lengths(figures), guardBand, Optional.of(new Length(step)));
+        often(cut instanceof Offered);
+        if (cut instanceof Offered offered) {
             assertTrue(offered.change().signum() < 0);
             assertEquals(0, offered.change().millimetres().remainder(step).signum());
             for (Length size : lengths(figures)) {
@@ -61,12 +64,20 @@ class EvenCutPropertyTest {
     void theSafeCutPassesNoLimitAndOneStepMoreWould(
             @ForAll @Size(min = 1, max = 6) List<@BigRange(min = "10.000", max = "10.060") @Scale(4) BigDecimal> figures,
             @ForAll @BigRange(min = "0.0001", max = "0.0050") @Scale(4) BigDecimal step) {
-        if (outside(lengths(figures), Length.ZERO, Optional.of(new Length(step))) instanceof Refused refused) {
+        EvenCut cut = outside(lengths(figures), Length.ZERO, Optional.of(new Length(step)));
+        often(cut instanceof Refused);
+        if (cut instanceof Refused refused) {
             Length least = Length.least(lengths(figures));
             Length safe = refused.safe().orElseThrow();
             assertFalse(least.minus(safe).isBelow(new Length(BigDecimal.TEN)));
             assertTrue(least.minus(safe).minus(new Length(step)).isBelow(new Length(BigDecimal.TEN)));
         }
+    }
+
+    /** What is looked at comes up in one try of twenty at least. */
+    private static void often(boolean lookedAt) {
+        Statistics.collect(lookedAt);
+        Statistics.coverage(tries -> tries.check(true).percentage(share -> share > 5.0));
     }
 
     @Property
