@@ -77,6 +77,12 @@ class CutSoFarTest {
     }
 
     @Test
+    void aPassInWhichNothingWasReadIsPassedOver() {
+        Bench bench = bore(1).read(1, "29.860").did(CUT).did(AGAIN).read(1, "29.990");
+        assertEquals(List.of(length("0.130")), cuts(bench).stream().map(CutSoFar::cameOff).toList());
+    }
+
+    @Test
     void measuringAgainIsNoCut() {
         assertEquals(List.of(), cuts(bore(1).read(1, "29.860").did(AGAIN).read(1, "29.862")));
     }

@@ -90,6 +90,15 @@ class ProposalTest {
         assertEquals(new EvenCut.Offered(length("30.0105"), length("0.009")), cut(bench));
     }
 
+    /** The mean, 30.001, is in the guard band with metal left; 30.022 is past size, which binds the work where the drawing means each place. */
+    @ParameterizedTest
+    @CsvSource({"SA, true", ", false"})
+    void aLightCutIsBoundByThePlacesUnlessTheDrawingMakesOneSizeOfThem(SizeModifier says, boolean cut) {
+        Check.Size bore = new Check.Size(Feature.BORE, Limits.between(mm("30.000"), mm("30.021")), places(2), 1, Combine.MEAN, true, mm("0.003"),
+                with(GaugeKind.INSIDE_MICROMETER), Cutting.UNSAID, Optional.ofNullable(says), Contact.SQUARE);
+        assertEquals(cut, new Bench().step(bore).read(1, "29.980", "30.022").finding(1).proposal().isPresent());
+    }
+
     @Test
     void whatIsUnprovenOnTheOtherSideHasNone() {
         assertEquals(Optional.empty(), new Bench().step(size(Feature.BORE, "30.000", "30.021", "0.003", 1, Combine.EACH)).read(1, "30.020").finding(1).proposal());

@@ -138,6 +138,12 @@ class RunOutFindingTest {
     }
 
     @Test
+    void theGreaterMovementOfTurnAndPointsCounts() {
+        Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.031", "-0.031").read(1, "0", "0.030", "0", "-0.030");
+        assertEquals(Optional.of(length("0.062")), ((RunOutFinding) bench.finding(1)).movement());
+    }
+
+    @Test
     void readingsByAngleBesideASweepAreNotWaitedFor() {
         Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.010", "0").read(1, "0", "0.010");
         assertEquals(Standing.PASS, bench.finding(1).verdict().standing());

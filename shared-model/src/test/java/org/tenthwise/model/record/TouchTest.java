@@ -148,6 +148,13 @@ class TouchTest {
         assertEquals(Standing.PASS, found.verdict().standing());
     }
 
+    /** √(5² − 3.5²) = 3.570714: between half a pitch and a pitch it is a small root, and none that cannot be. */
+    @Test
+    void aReadingOfMoreThanHalfAPitchIsOfAThread() {
+        assertEquals(length("3.570714"), found(root(1).read(1, "5").did(OPPOSITE)).measured().get(0).value());
+        assertEquals(length("3.5"), Touch.most(TR_40));
+    }
+
     /** Kept on purpose, though no thread has such a root: nothing is shown by it, and no sum falls over. */
     @Test
     void aReadingTooSmallForItsGroovesIsFarOff() {

@@ -116,6 +116,11 @@ class TruingUpSumTest {
     }
 
     @Test
+    void nothingIsAdvisedWhereBothSectionsPassByTheirPoints() {
+        assertEquals(Optional.empty(), advice(byAngle(byAngle(twoSections(), "", "0.012", "0.006", "0", "0.006"), "far:", "0.006", "0.012", "0.006", "0")));
+    }
+
+    @Test
     void aSectionIsOverBeyondTheLimitAndNotOnIt() {
         assertFalse(isOver("0.020"));
         assertTrue(isOver("0.021"));

@@ -53,6 +53,27 @@ class WhatARunTellsTest {
         assertEquals("Setter 3", happened.run().by());
     }
 
+    static List<Event> whatIsDoneAtAStep() {
+        return List.of(new Event.GaugeSet(2, Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()))),
+                new Event.GaugeChosen(2, "M-3", Optional.empty()), new Event.ReadingTaken(2, "1.1", Happened.mm("30.020")),
+                new Event.TemperatureTaken(2, Body.PART, Degrees.of("21", CELSIUS)), new Event.Answered(2, Question.GO_ENTERS, Answer.YES),
+                new Event.CutOnThese(2, "cannot be reached"), new Event.PassBegun(2, Event.PassBegun.Why.CUT),
+                new Event.Disposed(2, Disposition.REWORK, "burr", "Inspector 1"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("whatIsDoneAtAStep")
+    void whatIsDoneAtAnotherStepChangesNoPassOfThisOne(Event elsewhere) {
+        happened.did(new Event.GaugeSet(1, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))));
+        happened.read(1, "30.010");
+        happened.did(new Event.CutOnThese(1, "the other end is behind the centre"));
+        List<Run.Pass> before = happened.run().passes(STEP);
+        happened.did(elsewhere);
+        assertEquals(before, happened.run().passes(STEP));
+        happened.read(1, "30.011");
+        assertEquals(Optional.of("M-1"), happened.run().pass(STEP).readings().get(1).setting().map(setting -> setting.gauge().id()));
+    }
+
     static List<Event> whatMeasures() {
         return List.of(new Event.ReadingTaken(1, "1.1", Happened.mm("30.010")), new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS)),
                 new Event.Answered(1, Question.GO_ENTERS, Answer.YES));

@@ -70,6 +70,8 @@ class EvenCutTest {
         WIDTH,    12.000, 12.043, 0,     12.010 11.950, 0.033
         # 0.018 uneven would go into 0.020, but not into the 0.014 between both guard bands: needs 0.007, room for 0.003
         DIAMETER, 47.980, 48.000, 0.003, 48.004 47.986, 0.003
+        # the guard band counts where metal is left too: needs 0.004 and 0.003 more, room for 0.005
+        DIAMETER, 47.980, 48.000, 0.003, 48.004 47.988, 0.005
         # the smallest lies in the guard band past size: nothing more may come off
         DIAMETER, 47.980, 48.000, 0.003, 48.004 47.982, 0
         """)
@@ -163,6 +165,13 @@ class EvenCutTest {
         Limits limits = limits(lower, upper);
         assertEquals(new Offered(limits.middle(), mm(change)),
                 EvenCut.of(feature, limits, Length.ZERO, limits.middle(), none(), maybe(step), sizes(figures)));
+    }
+
+    /** To the aim it is 0.098 and the smaller place needs 0.100, a step itself: that and no step more. */
+    @Test
+    void aBoundThatIsOnAStepIsTakenAsItIs() {
+        assertEquals(new Offered(mm("30.007"), mm("0.100")),
+                EvenCut.of(Feature.BORE, BORE, Length.ZERO, mm("30.007"), none(), maybe("0.001"), sizes("29.900 29.918")));
     }
 
     @Test

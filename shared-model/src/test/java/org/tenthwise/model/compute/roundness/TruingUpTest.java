@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -124,6 +125,39 @@ class TruingUpTest {
         assertEquals(List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS, Move.Plain.BORE_SOFT_JAWS), two(Holding.POWER_CHUCK, near, far).near());
     }
 
+    /** Off by 0.010 it runs out by 0.020, the limit itself; what stays of an oval of ± 0.002 or 0.003 is 0.004 or 0.006 more. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        # near, is over
+        0.021;0.0105;0;0.0105,      true
+        0.020;0.010;0;0.010,        false
+        0.011;-0.003;-0.005;-0.003, true
+        0.010;-0.002;-0.006;-0.002, false
+        """)
+    void aSectionRunsOutByTwiceWhatItStandsOffAndWhatStays(String near, boolean over) {
+        TruingUp advice = two(Holding.THREE_JAW, near, "0.040;0.040;0;0");
+        assertEquals(over, advice.far().isEmpty());
+        assertEquals(over, advice.near().contains(Move.Plain.TURN_IN_JAWS));
+    }
+
+    /** Work leaning to a side that nothing moves alone is clamped anew whichever section is over. */
+    @ParameterizedTest
+    @CsvSource({"COLLET, CLEAN_COLLET, TURN_IN_COLLET, OTHER_COLLET", "CENTRES, CLEAN_CENTRES, TURN_AGAINST_DRIVER, DRESS_CENTRES"})
+    void aLeanAloneIsReasonToClampAnew(Holding holding, Move.Plain first, Move.Plain second, Move.Plain third) {
+        assertEquals(List.of(first, second, third), two(holding, "0;0;0;0", "0.032;0.016;0;0.016").near());
+    }
+
+    /**
+     * Three jaws give the work two thirds of the sum of their shims: 0.003 at jaw 1 and 0.024 at jaw 2 come to (−0.006, 0.013856),
+     * 0.0015 and 0.024 to (−0.007, 0.013856). A tenth of the limit is 0.002.
+     */
+    @ParameterizedTest
+    @CsvSource({"-0.006;0.013856;0.006;-0.013856, 2 1", "-0.007;0.013856;0.007;-0.013856, 2"})
+    void theThickerShimIsNamedFirstAndOneNotWorthItNotAtAll(String readings, String jaws) {
+        assertEquals(jaws, one(Holding.THREE_JAW, readings).near().stream().filter(Move.Shim.class::isInstance).map(move -> String.valueOf(((Move.Shim) move).under()))
+                .collect(Collectors.joining(" ")));
+    }
+
     @Test
     void whereThePlanDoesNotSayWhatHoldsTheWorkItIsOnlySaidWhichWay() {
         Eccentricity shift = new Eccentricity(mm("0.016"), mm("0"));
@@ -148,6 +182,13 @@ class TruingUpTest {
         assertEquals(List.of(Move.Plain.EASE_CLAMPS, tap("0.026", "0"), Move.Plain.TIGHTEN_CLAMPS), shifted.far());
         assertEquals(List.of(Move.Plain.EASE_CLAMPS, tap("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS),
                 two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016").near());
+    }
+
+    /** Leaning by 0.016, with an oval of ± 0.003 or ± 0.002 far out: half-way it runs out by 0.016 and what stays, 0.022 or 0.020. */
+    @Test
+    void onAFacePlateWhatStaysCountsWithTheLean() {
+        assertTrue(two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.035;-0.003;-0.029;-0.003").far().contains(new Move.Pack(new Eccentricity(mm("0.016"), mm("0")))));
+        assertTrue(two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.034;-0.002;-0.030;-0.002").far().contains(tap("0.024", "0")));
     }
 
     /** 0.012 off at one and true at the other is as far off, 0.006, at both when shifted by half; by all of it the other is 0.012 off. */
