@@ -6,8 +6,8 @@ import java.util.Locale;
 /** The columns of the table, in their order. */
 enum CsvColumn {
     PART, REVISION, SERIAL, LOT, MACHINE, RUN, PART_NAME, MATERIAL, DRAWING, OUTCOME, SIGNATURES, REMARK,
-    /** What the drawing writes is the requirement. */
-    NUMBER, CHARACTERISTIC, REQUIREMENT, CHECK, CLASS, CLAMPING, HOLDING, OPERATION, UNIT, LOWER_LIMIT, UPPER_LIMIT, LIMITS_OF, LIMITS_BY, GUARD_BAND,
+    /** What the drawing writes is the requirement. Jaw 1 stands at an angle of the run-out; the others follow evenly, as the angle rises. */
+    NUMBER, CHARACTERISTIC, REQUIREMENT, CHECK, CLASS, CLAMPING, HOLDING, JAW_1_AT, OPERATION, UNIT, LOWER_LIMIT, UPPER_LIMIT, LIMITS_OF, LIMITS_BY, GUARD_BAND,
     /** Expanded, with its coverage factor. */
     UNCERTAINTY, COVERAGE_FACTOR, UNCERTAINTY_OF,
     /** What the characteristic came to in this pass. */

@@ -120,6 +120,9 @@ final class CsvRows {
         if (step.check() instanceof Check.RunOut runOut && runOut.holding() != Holding.UNSAID) {
             row.text(HOLDING, runOut.holding().key());
         }
+        if (step.check() instanceof Check.RunOut runOut && runOut.jaws() > 0) {
+            row.number(JAW_1_AT, runOut.firstJaw());
+        }
         row.number(OPERATION, step.operation());
         row.text(REPAIRED, line.repaired() ? "yes" : "");
         StepFigures.limits(step).ifPresent(limits -> {

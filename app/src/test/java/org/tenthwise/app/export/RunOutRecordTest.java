@@ -44,9 +44,9 @@ class RunOutRecordTest {
     @Test
     void everyRowOfTheTableHasItsSectionAndItsDistanceFromTheJaws() {
         List<String> rows = ReadBack.rows(evidence()).stream()
-                .map(row -> String.join(" ", row.get("holding"), row.get("section"), row.get("from-jaws"), row.get("place"), row.get("size"))).toList();
+                .map(row -> String.join(" ", row.get("holding"), row.get("jaw-1-at"), row.get("section"), row.get("from-jaws"), row.get("place"), row.get("size"))).toList();
         assertEquals(12, rows.size());
-        assertEquals(List.of("four-jaw near 30.0 highest, near 0.031", "four-jaw far 140 lowest, far -0.051", "four-jaw far 140 270°, far 0.000"),
+        assertEquals(List.of("four-jaw 0 near 30.0 highest, near 0.031", "four-jaw 0 far 140 lowest, far -0.051", "four-jaw 0 far 140 270°, far 0.000"),
                 List.of(rows.get(0), rows.get(3), rows.get(11)));
     }
 }
