@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.compute.form.WallForm;
 import org.tenthwise.model.compute.form.WallReading;
+import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
@@ -22,6 +24,8 @@ final class SizeSum {
 
     /** A change of size over the wall is worth a name from a tenth of the tolerance on; common practice. */
     private static final BigDecimal NOTICEABLE_SHARE = new BigDecimal("0.1");
+
+    private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
 
     private SizeSum() {
     }
@@ -39,7 +43,7 @@ final class SizeSum {
         Combined combined = (unsaid == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
         Optional<Proposal> proposal = unsaid == 0 && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
         return new SizeFinding(step, check, measured, combined.value(), combined.deciding(), combined.past(),
-                proposal, WallForm.of(wall(measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
+                proposal, WallForm.of(wall(check, measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
     }
 
     /** The readings of a pass that count, in slot order, each as the size it stands for. */
@@ -59,8 +63,17 @@ final class SizeSum {
         return limits.width().map(width -> width.times(NOTICEABLE_SHARE)).orElse(Length.ZERO);
     }
 
-    private static List<WallReading> wall(List<Measured> measured) {
-        return measured.stream().map(m -> new WallReading(m.slot().place().depth().map(Written::length),
-                m.slot().place().angle(), m.value())).toList();
+    /** Places without a depth are taken to lie at one, unless two of them are read the same way: then nobody knows which lie together. */
+    private static List<WallReading> wall(Check.Size check, List<Measured> measured) {
+        List<Optional<BigDecimal>> ways = check.places().stream().filter(place -> place.depth().isEmpty() && place.angle().isPresent())
+                .map(place -> way(check, place)).toList();
+        boolean atOneDepth = ways.stream().distinct().count() == ways.size();
+        return measured.stream().map(read -> new WallReading(read.slot().place().depth().map(Written::length),
+                way(check, read.slot().place()).filter(any -> atOneDepth || read.slot().place().depth().isPresent()), read.value())).toList();
+    }
+
+    /** The angle as far as it tells one reading from another: straight across, what is read at 0° is read at 180° once more. */
+    private static Optional<BigDecimal> way(Check.Size check, Place place) {
+        return place.angle().map(angle -> Angle.inOneTurn(check.feature().isRound() ? angle.remainder(HALF_TURN) : angle));
     }
 }

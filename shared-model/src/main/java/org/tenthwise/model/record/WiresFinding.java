@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.thread.ClearingWire;
 import org.tenthwise.model.compute.thread.WireSizes;
+import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -40,6 +41,16 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
      * @param corrected the same by the usual lead-angle term
      */
     public record OverWiresReading(Measured measured, Length simple, Length corrected) {
+
+        /** The wires it was read over; those of two readings can differ. */
+        Length wire() {
+            return measured.reading().setting().flatMap(Setting::certified).orElseThrow().length();
+        }
+
+        /** The diameter under the wires: what is room above the root. */
+        Length wiresStandOn() {
+            return measured.raw().minus(wire().plus(wire()));
+        }
     }
 
     public WiresFinding {
@@ -73,10 +84,8 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
      * same, and is found to.
      */
     public Optional<Length> clearingWire() {
-        Optional<OverWiresReading> lowest = readings.stream().min(Comparator.comparing(reading -> reading.measured().raw()));
-        return lowest.flatMap(read -> wire.flatMap(used -> rootClearance.or(() -> basicClearance).flatMap(room -> {
-            Length root = read.measured().raw().minus(used.plus(used)).minus(room.plus(room));
-            return ClearingWire.of(check.thread(), check.pitchDiameter().middle(), root, check.pitchDiameter().unit());
-        })));
+        return rootClearance.or(() -> basicClearance).flatMap(room -> readings.stream().map(OverWiresReading::wiresStandOn).min(Comparator.naturalOrder())
+                .map(lowest -> lowest.minus(room.plus(room)))
+                .flatMap(root -> ClearingWire.of(check.thread(), check.pitchDiameter().middle(), root, check.pitchDiameter().unit())));
     }
 }

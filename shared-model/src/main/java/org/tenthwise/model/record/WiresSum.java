@@ -63,7 +63,7 @@ final class WiresSum {
 
     /** The least room over the readings; absent before the first. */
     private static Optional<Length> room(List<OverWiresReading> readings, Length root) {
-        return readings.stream().map(reading -> RootClearance.of(reading.measured().raw(), wireOf(reading), root))
+        return readings.stream().map(reading -> RootClearance.of(reading.measured().raw(), reading.wire(), root))
                 .min(Length::compareTo);
     }
 
@@ -81,10 +81,6 @@ final class WiresSum {
             return new OverWiresReading(new Measured(raw.reading(), raw.slot(), pitchDiameter, forTemperature),
                     sum.simplePitchDiameter(over), sum.correctedPitchDiameter(over));
         }).toList();
-    }
-
-    private static Length wireOf(OverWiresReading reading) {
-        return certified(reading.measured());
     }
 
     private static Length certified(Measured measured) {

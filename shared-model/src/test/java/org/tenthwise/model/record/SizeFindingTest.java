@@ -9,6 +9,7 @@ import static org.tenthwise.model.record.Bench.with;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -103,5 +104,20 @@ class SizeFindingTest {
     private static Check.Size bore(List<Place> places, Combine combine, String guardBand) {
         return new Check.Size(Feature.BORE, Limits.between(mm("20.000"), mm("20.021")), places, 1, combine, true, mm(guardBand),
                 with(GaugeKind.INSIDE_MICROMETER));
+    }
+
+    /** Two ways at one place go round; the same two at two places that nobody gave a depth may taper as well. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        0;90,        20.002;20.006,               0.004
+        0;180,       20.002;20.006,
+        0;90;180,    20.002;20.006;20.004,
+        0;90;0;90,   20.002;20.006;20.012;20.016,
+        """)
+    void outOfRoundIsSaidOfReadingsTwoWaysAtOneDepthAlone(String angles, String sizes, String outOfRound) {
+        String[] at = angles.split(";");
+        List<Place> places = IntStream.range(0, at.length).mapToObj(i -> new Place("place " + i, Optional.empty(), Optional.of(new BigDecimal(at[i])))).toList();
+        SizeFinding found = (SizeFinding) new Bench().step(bore(places, Combine.EACH, "0")).read(1, sizes.split(";")).finding(1);
+        assertEquals(Optional.ofNullable(outOfRound).map(Bench::length), found.form().outOfRound());
     }
 }

@@ -63,6 +63,17 @@ class WiresFindingTest {
         assertEquals(Optional.empty(), stub(Optional.of("37.900")).clearingWire());
     }
 
+    /** The root of 33.720 is the same, whichever wires which place was read over; 3.300 lie higher in the groove than 3.280. */
+    @ParameterizedTest
+    @CsvSource({"3.280, 40.280, 3.300, 40.345", "3.300, 40.345, 3.280, 40.280"})
+    void theWireAdvisedHangsOnTheRootAndNotOnTheWiresThatWereTakenFirst(String first, String over, String then, String overThen) {
+        WiresFinding found = (WiresFinding) new Bench().step(new Check.OverWires(STUB, Limits.between(mm("36.0"), mm("36.3")), Optional.of(mm("33.720")),
+                        Optional.empty(), places(2), 1, Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)))
+                .did(new Event.GaugeSet(1, Bench.wires(first))).did(new Event.ReadingTaken(1, "1.1", mm(over)))
+                .did(new Event.GaugeSet(1, Bench.wires(then))).did(new Event.ReadingTaken(1, "2.1", mm(overThen))).finding(1);
+        assertEquals(stub(Optional.of("33.720")).clearingWire(), found.clearingWire());
+    }
+
     @Test
     void whereNobodyGivesTheRootAStubThreadOverItsBestWireIsUnproven() {
         WiresFinding found = stub(Optional.empty());
