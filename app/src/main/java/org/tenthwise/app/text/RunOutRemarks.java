@@ -14,6 +14,9 @@ import org.tenthwise.model.record.RunOutFinding;
 /** What else there is to say about a run-out: how far off centre the work stands and to which side, how it leans, and its form. */
 final class RunOutRemarks {
 
+    private static final int THREE = 3;
+    private static final int FOUR = 4;
+
     private final Words words;
     private final JawWords jaws;
 
@@ -29,6 +32,9 @@ final class RunOutRemarks {
         finding.shiftAndTilt().map(axis -> leaning(finding, axis)).orElseGet(() -> finding.sections().stream().flatMap(at -> at.fit().stream())
                 .map(fit -> offCentre(finding, fit.centre())).toList()).forEach(said::add);
         form(finding).ifPresent(said::add);
+        if (byAngle(finding, FOUR)) {
+            said.add(words.say("run-out.four-readings"));
+        }
         return said;
     }
 
@@ -53,9 +59,14 @@ final class RunOutRemarks {
         return finding.sections().get(which).section().orElseThrow().name();
     }
 
+    /** Whether a circle was fitted to so many readings anywhere: to three it fits whatever the form, to four as if three lobes were off centre. */
+    private static boolean byAngle(RunOutFinding finding, int readings) {
+        return finding.sections().stream().anyMatch(at -> at.fit().isPresent() && at.byAngle().size() == readings);
+    }
+
     /** The greatest of all sections; that it stays, where there is something to move. */
     private Optional<String> form(RunOutFinding finding) {
-        if (finding.sections().stream().anyMatch(at -> at.fit().isPresent() && at.byAngle().size() == 3)) {
+        if (byAngle(finding, THREE)) {
             return Optional.of(words.say("run-out.form-unknown"));
         }
         return finding.truingUp().filter(advice -> advice.state() == TruingUp.State.MOVE).map(TruingUp::formLeft)

@@ -15,6 +15,9 @@ import org.tenthwise.model.plan.Holding;
 /** What the hand is told about work that runs out, word for word. Figures by hand: half the difference of opposite readings. */
 class TruingAdviceTest {
 
+    /** cos 3t is 1, 0, −1, 0 at the four places, as cos t is. */
+    private static final String THREE_LOBES = "Four readings take three lobes for work off centre.";
+
     private static final Words WORDS = Words.of(Locale.ENGLISH);
     /** 0.016 towards jaw 1 and 0.008 towards jaw 2. */
     private static final String[] TOWARDS_ONE_AND_TWO = {"0.032", "0.024", "0.000", "0.008"};
@@ -88,9 +91,9 @@ class TruingAdviceTest {
     /** An oval of ± 0.006 on 0.016 off centre; a sweep of 0.046, of which 2 · 0.016 is off centre, shows more of it. */
     @Test
     void howMuchStaysIsSaid() {
-        assertEquals(List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.012 mm: it stays."), new Remarks(WORDS).of(
+        assertEquals(List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.012 mm: it stays.", THREE_LOBES), new Remarks(WORDS).of(
                 RunOutAtHand.one(Holding.FOUR_JAW).near("0.022", "-0.006", "-0.010", "-0.006").finding()));
-        assertEquals(List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.014 mm: it stays."), new Remarks(WORDS).of(
+        assertEquals(List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.014 mm: it stays.", THREE_LOBES), new Remarks(WORDS).of(
                 RunOutAtHand.one(Holding.FOUR_JAW).near("0.022", "-0.006", "-0.010", "-0.006").nearSwept("0.036", "-0.010").finding()));
     }
 
@@ -150,13 +153,13 @@ class TruingAdviceTest {
     @Test
     void theAxisIsToldFromBothSections() {
         assertEquals(List.of("Off centre by 0.016 near the jaws, 0.061 far out.", "Leans by 0.050 mm over 130, high half-way from jaw 1 to jaw 2.",
-                "Coaxial error from one section to the other 0.122 mm.", "Form 0.000 mm: it stays."), new Remarks(WORDS).of(
+                "Coaxial error from one section to the other 0.122 mm.", "Form 0.000 mm: it stays.", THREE_LOBES), new Remarks(WORDS).of(
                         RunOutAtHand.twoByFour(Holding.FOUR_JAW).near("0.032", "0.016", "0.000", "0.016").far("0.046", "0.040", "-0.046", "-0.040").finding()));
     }
 
     @Test
     void nothingStaysAfterAMoveWhereNothingIsMoved() {
-        assertEquals(List.of("Off centre by 0.006 mm, high at jaw 1.", "Out of round 0.002 mm."), new Remarks(WORDS).of(
+        assertEquals(List.of("Off centre by 0.006 mm, high at jaw 1.", "Out of round 0.002 mm.", THREE_LOBES), new Remarks(WORDS).of(
                 RunOutAtHand.one(Holding.FOUR_JAW).near("0.013", "0.005", "0.001", "0.005").nearSwept("0.013", "0.000").finding()));
     }
 }

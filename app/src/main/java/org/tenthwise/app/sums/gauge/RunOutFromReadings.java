@@ -70,6 +70,9 @@ final class RunOutFromReadings implements Sum {
         if (fit.leftOver().size() == 3) {
             answer.note("Three readings fit any circle exactly: whether the work is round is not known.");
         }
+        if (fit.leftOver().size() == 4) {
+            answer.note("Four readings take three lobes for an eccentricity: where the work may be three-lobed, read eight.");
+        }
         if (fit.eccentricity().signum() == 0) {
             answer.note("The work runs true: no side is high.");
         }
