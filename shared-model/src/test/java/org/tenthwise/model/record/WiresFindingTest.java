@@ -20,6 +20,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.TemperatureAsked;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
@@ -95,7 +96,8 @@ class WiresFindingTest {
 
     @Test
     void noReadingIsJudgedByItselfBeforeTheTemperaturesAreTaken() {
-        Bench bench = new Bench().in(Bench.BRONZE).step(Bench.wires(VEE, "18.2", "18.3", Optional.of("17.0"), 1)).did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
+        Bench bench = new Bench().in(Bench.BRONZE).step(Bench.wires(VEE, "18.2", "18.3", Optional.of("17.0"), 1), TemperatureAsked.ALWAYS)
+                .did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
         assertEquals(Standing.OPEN, alone(bench));
         assertEquals(Standing.PASS, alone(bench.at(1, "20", "20")));
     }
