@@ -31,8 +31,7 @@ final class CharacteristicTable {
     private static final Column SIZE = Column.figures(546, 56);
     /** For what is said in words: all four columns of figures. */
     private static final Column SAID = Column.figures(546, 240);
-    private static final double MARK_LEFT = 556;
-    private static final double MARK_WIDTH = 88;
+    private static final Column MARK = Column.words(556, 88);
     private static final double MARK_HEIGHT = 24;
     private static final double SHAPE = 656;
     private static final Column VERDICT = Column.words(668, Flow.RIGHT - 668);
@@ -57,16 +56,15 @@ final class CharacteristicTable {
 
     private void head() {
         flow.down(4);
-        double at = flow.y();
-        flow.write(matter.say("record.column.number"), Style.SMALL, NUMBER.left(), at);
-        flow.write(matter.say("record.column.name"), Style.SMALL, NAME.left(), at);
-        flow.writeToRight(matter.say("record.column.limits"), Style.SMALL, LIMITS.right(), at);
-        flow.writeToRight(matter.say("record.column.read"), Style.SMALL, READ.right(), at);
-        flow.writeToRight(matter.say("record.column.set-on"), Style.SMALL, SET_ON.right(), at);
-        flow.writeToRight(matter.say("record.column.correction"), Style.SMALL, CORRECTION.right(), at);
-        flow.writeToRight(matter.say("record.column.size"), Style.SMALL, SIZE.right(), at);
-        flow.write(matter.say("record.column.where"), Style.SMALL, MARK_LEFT, at);
-        flow.write(matter.say("record.column.verdict"), Style.SMALL, VERDICT.left(), at);
+        flow.head(NUMBER, matter.say("record.column.number"));
+        flow.head(NAME, matter.say("record.column.name"));
+        flow.head(LIMITS, matter.say("record.column.limits"));
+        flow.head(READ, matter.say("record.column.read"));
+        flow.head(SET_ON, matter.say("record.column.set-on"));
+        flow.head(CORRECTION, matter.say("record.column.correction"));
+        flow.head(SIZE, matter.say("record.column.size"));
+        flow.head(MARK, matter.say("record.column.where"));
+        flow.head(VERDICT, matter.say("record.column.verdict"));
         flow.down(Style.SMALL.leading() + 4);
         flow.rule(Strokes.MEDIUM, Role.INK);
     }
@@ -83,7 +81,7 @@ final class CharacteristicTable {
         row.text(VERDICT, matter.sentences().standing(finding), Style.BOLD.in(role(standing)));
         figure.beside(line).forEach(said -> row.text(VERDICT, said, Style.SMALL));
         pictures.mark(line).ifPresent(mark -> row.ornament((drawing, middle) -> mark.draw(drawing.inset(
-                new Point(MARK_LEFT, middle - MARK_HEIGHT / 2), Frame.print(MARK_WIDTH, MARK_HEIGHT)))));
+                new Point(MARK.left(), middle - MARK_HEIGHT / 2), Frame.print(MARK.width(), MARK_HEIGHT)))));
         return row.ornament((drawing, middle) -> VerdictShape.draw(drawing, standing, new Point(SHAPE, middle), 6));
     }
 

@@ -38,11 +38,10 @@ final class CourseSection {
     }
 
     private void head() {
-        double at = flow.y();
-        flow.write(matter.say("record.column.entry"), Style.SMALL, ENTRY.left(), at);
-        flow.write(matter.say("record.column.what"), Style.SMALL, WHAT.left(), at);
-        flow.write(matter.say("record.column.by"), Style.SMALL, BY.left(), at);
-        flow.write(matter.say("record.column.when"), Style.SMALL, WHEN.left(), at);
+        flow.head(ENTRY, matter.say("record.column.entry"));
+        flow.head(WHAT, matter.say("record.column.what"));
+        flow.head(BY, matter.say("record.column.by"));
+        flow.head(WHEN, matter.say("record.column.when"));
         flow.down(Style.SMALL.leading() + 2);
         flow.rule(Strokes.THIN, Role.INK);
     }

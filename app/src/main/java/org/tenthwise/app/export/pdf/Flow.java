@@ -90,6 +90,15 @@ final class Flow {
         leaf().add(drawing -> drawing.text(style.label(line), new Point(right, at + gap(style)), Anchor.RIGHT_BELOW));
     }
 
+    /** What stands over a column, on the side its text stands to. */
+    void head(Column column, String line) {
+        if (column.toRight()) {
+            writeToRight(line, Style.SMALL, column.right(), y);
+        } else {
+            write(line, Style.SMALL, column.left(), y);
+        }
+    }
+
     /** A line over the whole width. */
     void rule(Stroke stroke, Role role) {
         double at = y;
