@@ -1,10 +1,7 @@
 package org.tenthwise.app.export;
 
-import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
@@ -36,14 +33,7 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
 
     /** The passes of {@code line} in their order, the one in hand last. */
     public static List<Attempt> of(Run run, Line line) {
-        Iterator<Finding> found = Stream.concat(line.earlier().stream(), Stream.of(line.finding())).iterator();
-        List<Attempt> attempts = new ArrayList<>();
-        for (Run.Pass pass : line.passes()) {
-            boolean inHand = attempts.size() == line.passes().size() - 1;
-            attempts.add(new Attempt(run, line.step(), pass,
-                    inHand || !pass.isEmpty() ? Optional.of(found.next()) : Optional.empty(), CutSoFar.before(pass, line)));
-        }
-        return attempts;
+        return line.passes().stream().map(pass -> new Attempt(run, line.step(), pass, line.found(pass), CutSoFar.before(pass, line))).toList();
     }
 
     /** Whether a reading is one of those the pass is judged by: neither struck out nor taken again. */

@@ -2,7 +2,6 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,10 +12,8 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /** Turns the readings of a characteristic, and the cuts before them, into columns of a strip. */
@@ -35,13 +32,11 @@ final class ColumnsFound {
     /** What the latest of the earlier passes came to, one column each, called by the cut they were read after. */
     List<SizePicture.Column> earlier(Line line) {
         List<SizePicture.Column> columns = new ArrayList<>();
-        Iterator<Finding> found = line.earlier().iterator();
-        int cuts = 0;
         for (Run.Pass pass : line.passes()) {
-            cuts += pass.why().filter(Event.PassBegun.Why.CUT::equals).isPresent() ? 1 : 0;
-            if (pass.ended().isPresent() && !pass.isEmpty()) {
+            if (pass.ended().isPresent()) {
+                int cuts = line.cutsBefore(pass);
                 String after = cuts == 0 ? words.say("picture.before") : words.say("picture.cut", cuts);
-                StepFigures.value(found.next()).map(size -> new SizePicture.Sized(size, figures.judged(size))).ifPresent(size -> columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER,
+                line.found(pass).flatMap(StepFigures::value).map(size -> new SizePicture.Sized(size, figures.judged(size))).ifPresent(size -> columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER,
                         size.figures(), after, Optional.of(size), false, Optional.empty(), Optional.empty())));
             }
         }

@@ -1,7 +1,6 @@
 package org.tenthwise.model.record;
 
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,21 +31,16 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
      */
     public static List<CutSoFar> of(Line line) {
         List<CutSoFar> cuts = new ArrayList<>();
-        Iterator<Finding> found = line.earlier().iterator();
         Optional<Finding> last = Optional.empty();
         Optional<Finding> before = Optional.empty();
-        int number = 0;
         for (Run.Pass pass : line.passes()) {
-            boolean inHand = pass.ended().isEmpty();
-            Optional<Finding> here = inHand ? Optional.of(line.finding()) : pass.isEmpty() ? Optional.empty() : Optional.of(found.next());
-            Optional<Event.PassBegun.Why> why = pass.why();
-            if (why.filter(Event.PassBegun.Why.CUT::equals).isPresent()) {
-                number++;
+            Optional<Finding> here = line.found(pass);
+            if (pass.isAfterACut()) {
                 before = last;
-            } else if (why.filter(Event.PassBegun.Why.MEASURED_AGAIN::equals).isEmpty()) {
+            } else if (pass.why().filter(Event.PassBegun.Why.MEASURED_AGAIN::equals).isEmpty()) {
                 before = Optional.empty();
             }
-            between(number, before, here).ifPresent(cut -> {
+            between(line.cutsBefore(pass), before, here).ifPresent(cut -> {
                 cuts.removeIf(told -> told.number() == cut.number());
                 cuts.add(cut);
             });
@@ -57,11 +51,7 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
 
     /** What the cut took off that a pass was begun for; absent where it was begun for none, or nobody can tell. */
     public static Optional<CutSoFar> before(Run.Pass pass, Line line) {
-        if (pass.why().filter(Event.PassBegun.Why.CUT::equals).isEmpty()) {
-            return Optional.empty();
-        }
-        long number = line.passes().stream().filter(one -> one.number() <= pass.number() && one.why().filter(Event.PassBegun.Why.CUT::equals).isPresent()).count();
-        return of(line).stream().filter(cut -> cut.number() == number).findFirst();
+        return pass.isAfterACut() ? of(line).stream().filter(cut -> cut.number() == line.cutsBefore(pass)).findFirst() : Optional.empty();
     }
 
     private static Optional<CutSoFar> between(int number, Optional<Finding> before, Optional<Finding> after) {

@@ -14,7 +14,7 @@ import org.tenthwise.model.verdict.Standing;
  * One step of the plan and all that was done about it.
  *
  * @param finding    of the pass in hand
- * @param earlier    findings of earlier passes, oldest first
+ * @param earlier    findings of the earlier passes in which something was taken, oldest first
  * @param passes     every pass with every reading, struck-out ones too
  * @param dispositions what was ever signed for it, where it did not pass, in force or lapsed
  * @param waitingFor steps that a hold point before this one waits for; empty if the step is open
@@ -32,6 +32,20 @@ public record Line(Step step, Finding finding, List<Finding> earlier, List<Run.P
     /** The pass in hand. */
     public Run.Pass pass() {
         return passes.get(passes.size() - 1);
+    }
+
+    /** What one of the passes came to; absent for an earlier one in which nothing was taken. */
+    public Optional<Finding> found(Run.Pass of) {
+        if (of.number() == passes.size()) {
+            return Optional.of(finding);
+        }
+        long before = passes.stream().limit(of.number() - 1L).filter(pass -> !pass.isEmpty()).count();
+        return of.isEmpty() ? Optional.empty() : Optional.of(earlier.get((int) before));
+    }
+
+    /** How many cuts were taken of the step before one of the passes. */
+    public int cutsBefore(Run.Pass of) {
+        return (int) passes.stream().limit(of.number()).filter(Run.Pass::isAfterACut).count();
     }
 
     /** The disposition signed last, where it does not hold any more. */

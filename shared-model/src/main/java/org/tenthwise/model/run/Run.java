@@ -113,6 +113,11 @@ public record Run(List<Entry> entries) {
                     temperatures.stream().map(Temperature::struck)).flatMap(Function.identity()).flatMap(Optional::stream);
         }
 
+        /** Whether it was begun because the work was cut. */
+        public boolean isAfterACut() {
+            return why.filter(Event.PassBegun.Why.CUT::equals).isPresent();
+        }
+
         public boolean isEmpty() {
             return readings.isEmpty() && answers.isEmpty() && temperatures.isEmpty();
         }

@@ -4,30 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tenthwise.model.record.Bench.length;
-import static org.tenthwise.model.record.Bench.mm;
-import static org.tenthwise.model.record.Bench.places;
-import static org.tenthwise.model.record.Bench.runOut;
 import static org.tenthwise.model.record.Bench.size;
-import static org.tenthwise.model.record.Bench.with;
 
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.model.compute.roundness.Refusal;
-import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.plan.Feel;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.thread.ScrewThread;
-import org.tenthwise.model.thread.ThreadForm;
-import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 
 /** Figures by hand from the limits beside them. */
@@ -127,6 +117,17 @@ class FindingTest {
         assertEquals(Standing.OPEN, line.finding().verdict().standing());
         assertEquals(Standing.CUT_AGAIN, line.earlier().get(0).verdict().standing());
         assertEquals(1, line.passes().get(1).readings().size());
+    }
+
+    @Test
+    void aPassInWhichNothingWasTakenCameToNothingAndCountsTheCutBeforeIt() {
+        Event cut = new Event.PassBegun(1, Event.PassBegun.Why.CUT);
+        Bench bench = new Bench().step(size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1)).read(1, "48.032").did(cut).did(cut).read(1, "48.010")
+                .did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN)).read(1, "47.99");
+        Line line = bench.sheet().line(1);
+        assertEquals(List.of(Optional.of(line.earlier().get(0)), Optional.empty(), Optional.of(line.earlier().get(1)), Optional.of(line.finding())),
+                line.passes().stream().map(line::found).toList());
+        assertEquals(List.of(0, 1, 2, 2), line.passes().stream().map(line::cutsBefore).toList());
     }
 
     @Test

@@ -85,23 +85,22 @@ final class PassTable {
             flow.text(matter.say("record.course.step", line.step().number(), line.step().name()), Style.SMALL_BOLD, Flow.LEFT, Flow.WIDTH);
             flow.down(2);
         }
-        double at = flow.y();
-        flow.write(matter.say("record.column.entry"), Style.SMALL, ENTRY.left(), at);
+        flow.head(ENTRY, matter.say("record.column.entry"));
         if (isOfTurn()) {
-            flow.write(matter.say("record.column.place"), Style.SMALL, PLACE_OF_TURN.left(), at);
-            flow.writeToRight(matter.say("record.column.read"), Style.SMALL, READ_OF_TURN.right(), at);
+            flow.head(PLACE_OF_TURN, matter.say("record.column.place"));
+            flow.head(READ_OF_TURN, matter.say("record.column.read"));
         } else if (attempts.stream().anyMatch(attempt -> !attempt.pass().readings().isEmpty() || !attempt.pass().temperatures().isEmpty())) {
-            flow.write(matter.say("record.column.place"), Style.SMALL, PLACE.left(), at);
-            flow.writeToRight(matter.say("record.column.read"), Style.SMALL, READ.right(), at);
-            flow.write(matter.say("record.column.set-on"), Style.SMALL, SET_ON.left(), at);
-            flow.writeToRight(matter.say("record.column.correction"), Style.SMALL, CORRECTION.right(), at);
-            flow.writeToRight(matter.say("record.column.size"), Style.SMALL, SIZE.right(), at);
+            flow.head(PLACE, matter.say("record.column.place"));
+            flow.head(READ, matter.say("record.column.read"));
+            flow.head(SET_ON, matter.say("record.column.set-on"));
+            flow.head(CORRECTION, matter.say("record.column.correction"));
+            flow.head(SIZE, matter.say("record.column.size"));
         } else {
-            flow.write(matter.say("record.column.answer"), Style.SMALL, SAID.left(), at);
+            flow.head(SAID, matter.say("record.column.answer"));
         }
-        flow.write(matter.say("record.column.gauge"), Style.SMALL, GAUGE.left(), at);
-        flow.write(matter.say("record.column.by"), Style.SMALL, BY.left(), at);
-        flow.write(matter.say("record.column.when"), Style.SMALL, WHEN.left(), at);
+        flow.head(GAUGE, matter.say("record.column.gauge"));
+        flow.head(BY, matter.say("record.column.by"));
+        flow.head(WHEN, matter.say("record.column.when"));
         flow.down(Style.SMALL.leading() + 2);
         flow.rule(Strokes.THIN, Role.INK);
     }
