@@ -34,7 +34,7 @@ public sealed interface Check {
         return List.of();
     }
 
-    /** What the readings are made with; absent for a kind that only asks. */
+    /** What it is measured or gauged with; absent for what is only confirmed or seen. */
     default Optional<Means> means() {
         return Optional.empty();
     }
