@@ -43,7 +43,7 @@ public record RunOutSections(List<Section> sections, String spoken) implements P
                 drawing.line(new Point(x, 0), new Point(x, height), Stroke.RULE, Role.RULE);
             }
         }
-        new RunOutRings(sections.stream().map(Section::ring).toList(), rooms).draw();
+        new RunOutLayout(sections.stream().map(Section::ring).toList(), rooms).draw();
     }
 
     /** Letters the name. @return the room under it */

@@ -39,7 +39,7 @@ final class Showing {
     private final Sentences sentences;
     private final Advice advice;
     private final Remarks remarks;
-    private final Asking asking;
+    private final HandShowing hand;
     private final Pictures pictures;
 
     Showing(Words words) {
@@ -47,13 +47,13 @@ final class Showing {
         this.sentences = new Sentences(words);
         this.advice = new Advice(words);
         this.remarks = new Remarks(words);
-        this.asking = new Asking(words);
+        this.hand = new HandShowing(words);
         this.pictures = new Pictures(words);
     }
 
     RunShown of(State state) {
         return new RunShown(heads(state), steps(state), inHand(state),
-                pictures.of(state.sheet().plan(), state.line()), found(state), asking.panel(state), asking.first(state), asking.allowed(state));
+                pictures.of(state.sheet().plan(), state.line()), found(state), hand.panel(state), hand.first(state), hand.allowed(state));
     }
 
     private Heads heads(State state) {

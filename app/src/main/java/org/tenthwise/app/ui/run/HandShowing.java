@@ -35,12 +35,12 @@ import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 
-/** Puts what the step in hand wants next into the words of the right column and its keys. */
-final class Asking {
+/** Puts what the step in hand wants next into the words and keys that lie under the hand. */
+final class HandShowing {
 
     private final Words words;
 
-    Asking(Words words) {
+    HandShowing(Words words) {
         this.words = words;
     }
 

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  * Lays out the ring of each section as large as it can be read, with as much around it as is worth its room. Around each stands the same, so that
  * what is said at one section is not looked for in vain at the other.
  */
-final class RunOutRings {
+final class RunOutLayout {
 
     /** Radius in the middle of the ring, at the line weights of the screen, under which nobody could read it. */
     private static final double LEGIBLE = 40;
@@ -24,7 +24,7 @@ final class RunOutRings {
     private final List<Drawing> rooms;
 
     /** @param rooms one for each of the pictures */
-    RunOutRings(List<RunOutPicture> pictures, List<Drawing> rooms) {
+    RunOutLayout(List<RunOutPicture> pictures, List<Drawing> rooms) {
         this.pictures = pictures;
         this.rooms = rooms;
     }
