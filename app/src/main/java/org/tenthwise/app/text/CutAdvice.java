@@ -4,12 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.CutSoFar;
@@ -75,8 +73,7 @@ final class CutAdvice {
             last.ifPresent(cut -> said.add(words.say("next.cut.holds")));
         }
         if (!proposal.unread().isEmpty()) {
-            said.add(words.say("next.cut.on-these", proposal.unread().stream().map(Slot::place).map(place -> place.name()).distinct()
-                    .collect(Collectors.joining(", "))));
+            said.add(words.say("next.cut.on-these", CutOnTheseWords.places(proposal.unread())));
         }
         return said;
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.text.CutOnTheseWords;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.TouchWords;
 import org.tenthwise.app.text.Words;
@@ -101,6 +102,22 @@ class TouchSessionTest extends RunBegun {
         taken(session.answer(Answer.SQUARE_ACROSS));
         assertEquals(Standing.CUT_AGAIN, standing());
         assertTrue(said().contains("Read square across the grooves: nothing to correct."));
+    }
+
+    /** What is missing is said as it is; no temperatures are asked here. */
+    @Test
+    void aCutSignedForBeforeItIsSaidTellsThatThisIsMissing() throws Exception {
+        enter("1.4070");
+        assertEquals("Not read: back. How the gauge touched the grooves is not said.", missing());
+        enter("1.4064");
+        taken(session.cutOnThese("Far from size"));
+        assertEquals("How the gauge touched the grooves is not said.", missing());
+        taken(session.answer(Answer.SQUARE_ACROSS));
+        assertEquals("", missing());
+    }
+
+    private String missing() {
+        return new CutOnTheseWords(ENGLISH).missing(PLAN.step(1), session.state().pass(), finding().warmth());
     }
 
     /** The plan has the root read released: what is too big is not in the chuck any more. */

@@ -2,9 +2,9 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.tenthwise.app.export.Attempt;
 import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.text.CutOnTheseWords;
 import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
@@ -14,6 +14,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.AnswerFinding;
+import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
@@ -127,10 +128,7 @@ final class PassTable {
     /** Who signed to cut with something missing, what, and why. */
     private String onThese(Attempt attempt, Entry entry) {
         String reason = entry.event() instanceof Event.CutOnThese signed ? signed.reason() : "";
-        String unread = attempt.step().check().slots().stream().filter(slot -> !attempt.pass().standing().containsKey(slot.key()))
-                .map(slot -> slot.place().name()).distinct().collect(Collectors.joining(", "));
-        String missing = unread.isEmpty() ? matter.say("on-these.temperatures") : matter.say("on-these.unread", unread);
-        return matter.say("record.on-these", missing, reason, matter.signed(entry.by(), entry));
+        return matter.say("record.on-these", new CutOnTheseWords(matter.words()).missing(attempt.step(), attempt.pass(), attempt.finding().flatMap(Finding::warmth)), reason, matter.signed(entry.by(), entry));
     }
 
     private static boolean cut(Run.Ended ended) {

@@ -1,8 +1,9 @@
 package org.tenthwise.app.ui.cut;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.text.CutOnTheseWords;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -10,8 +11,6 @@ import org.tenthwise.app.ui.form.InHand;
 import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.shell.Journey;
-import org.tenthwise.model.plan.Place;
-import org.tenthwise.model.plan.Slot;
 
 /** Why a cut is taken on what is read so far, with the places that nobody read before one's eyes. */
 public final class CutOnTheseViewModel {
@@ -39,10 +38,8 @@ public final class CutOnTheseViewModel {
     }
 
     private List<String> notes(State state) {
-        List<Slot> unread = state.inHand().check().slots().stream().filter(slot -> !state.pass().standing().containsKey(slot.key())).toList();
-        String places = unread.stream().map(Slot::place).map(Place::name).distinct().collect(Collectors.joining(", "));
-        return List.of(unread.isEmpty() ? words.say("on-these.temperatures") : words.say("on-these.unread", places),
-                words.say("on-these.risk"));
+        String missing = new CutOnTheseWords(words).missing(state.inHand(), state.pass(), state.line().finding().warmth());
+        return Stream.of(missing, words.say("on-these.risk")).filter(note -> !note.isEmpty()).toList();
     }
 
     private void sign() {

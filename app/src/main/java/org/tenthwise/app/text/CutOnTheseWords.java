@@ -1,0 +1,41 @@
+package org.tenthwise.app.text;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.run.Run;
+
+/** What is missing of a pass that is cut on all the same: the same where it is signed for and in the record. */
+public final class CutOnTheseWords {
+
+    private final Words words;
+
+    public CutOnTheseWords(Words words) {
+        this.words = words;
+    }
+
+    /**
+     * The places without a reading that counts, the temperatures, how the gauge touched; empty where nothing is missing.
+     *
+     * @param warmth what heat means to the pass; absent where the plan says nothing of heat
+     */
+    public String missing(Step step, Run.Pass pass, Optional<Warmth> warmth) {
+        String places = places(step.check().slots().stream().filter(slot -> !pass.standing().containsKey(slot.key())).toList());
+        boolean untold = step.check().questions().contains(Question.GROOVES_TOUCHED) && pass.answer(Question.GROOVES_TOUCHED).isEmpty();
+        return Stream.of(places.isEmpty() ? "" : words.say("on-these.unread", places),
+                        warmth.filter(heat -> heat.missing() > 0).isPresent() ? words.say("on-these.temperatures") : "",
+                        untold ? words.say("on-these.touch") : "")
+                .filter(said -> !said.isEmpty()).collect(Collectors.joining(" "));
+    }
+
+    /** Their names, each once. */
+    static String places(List<Slot> slots) {
+        return slots.stream().map(Slot::place).map(Place::name).distinct().collect(Collectors.joining(", "));
+    }
+}
