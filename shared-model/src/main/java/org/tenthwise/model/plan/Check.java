@@ -122,11 +122,6 @@ public sealed interface Check {
             sections = List.copyOf(sections);
         }
 
-        /** At one section. @param jaws 0 where nothing can be moved, otherwise 3 or 4 */
-        public RunOut(Written limit, List<BigDecimal> angles, int jaws, BigDecimal firstJaw, Means with) {
-            this(limit, angles, Holding.ofJaws(jaws), firstJaw, List.of(), with);
-        }
-
         /** 3 or 4; 0 where there are none. */
         public int jaws() {
             return holding.jaws();

@@ -14,11 +14,6 @@ import org.tenthwise.model.quantity.TemperatureScale;
  */
 public record Climate(Growth part, Growth gauge, TemperatureRange shop, TemperatureScale scale) {
 
-    /** Read in °C. */
-    public Climate(Growth part, Growth gauge, TemperatureRange shop) {
-        this(part, gauge, shop, TemperatureScale.CELSIUS);
-    }
-
     /**
      * How much something grows, and who says so.
      *

@@ -16,6 +16,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Place;
@@ -28,6 +29,7 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
@@ -41,7 +43,7 @@ final class Bench {
 
     /** A shop of 18 to 25 °C, a part of bronze and gauges of steel. */
     static final Climate BRONZE = new Climate(new Climate.Growth(Expansion.of("16.2"), "the plan"), new Climate.Growth(Expansion.of("11.5"), "the plan"),
-            new TemperatureRange(Celsius.of("18"), Celsius.of("25")));
+            new TemperatureRange(Celsius.of("18"), Celsius.of("25")), TemperatureScale.CELSIUS);
 
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-11-25T07:31:00+01:00");
 
@@ -113,8 +115,8 @@ final class Bench {
     }
 
     static Check.RunOut runOut(String limit, int jaws, String... angles) {
-        return new Check.RunOut(mm(limit), List.of(angles).stream().map(BigDecimal::new).toList(), jaws, BigDecimal.ZERO,
-                with(GaugeKind.DIAL_INDICATOR));
+        return new Check.RunOut(mm(limit), List.of(angles).stream().map(BigDecimal::new).toList(), Holding.ofJaws(jaws), BigDecimal.ZERO,
+                List.of(), with(GaugeKind.DIAL_INDICATOR));
     }
 
     static Check.Means with(GaugeKind kind) {

@@ -27,6 +27,7 @@ import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
@@ -154,14 +155,14 @@ class FarOffTest {
         18,          20.010, false
         """)
     void aTemperatureIsOneOfThatShopAndOfAThermometer(String least, String read, boolean plausible) {
-        Climate climate = new Climate(growth(), growth(), new TemperatureRange(Celsius.of(least), Celsius.of("35")));
+        Climate climate = new Climate(growth(), growth(), new TemperatureRange(Celsius.of(least), Celsius.of("35")), TemperatureScale.CELSIUS);
         assertEquals(plausible, Plausible.temperature(climate, Degrees.of(read, CELSIUS)));
     }
 
     @ParameterizedTest
     @CsvSource({"270, 20, 270", "20, 270, 270", "20, 20.5, "})
     void aTemperatureThatIsFarOffIsToldWhetherOfThePartOrOfTheGauge(String part, String gauge, String told) {
-        Climate climate = new Climate(growth(), growth(), new TemperatureRange(Celsius.of("18"), Celsius.of("35")));
+        Climate climate = new Climate(growth(), growth(), new TemperatureRange(Celsius.of("18"), Celsius.of("35")), TemperatureScale.CELSIUS);
         Finding finding = new Bench().in(climate).step(Bench.size(Feature.DIAMETER, "39.984", "40.000", Combine.EACH, 1)).at(1, part, gauge)
                 .read(1, "39.992").finding(1);
         assertEquals(Optional.ofNullable(told).map(figure -> Degrees.of(figure, CELSIUS)).stream().toList(), Plausible.farOffTemperatures(finding));

@@ -27,6 +27,7 @@ import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
@@ -204,7 +205,7 @@ class PlausibleTest {
     }
 
     private static Climate shop() {
-        return new Climate(growth("16.2"), growth("11.5"), new TemperatureRange(Celsius.of("18"), Celsius.of("35")));
+        return new Climate(growth("16.2"), growth("11.5"), new TemperatureRange(Celsius.of("18"), Celsius.of("35")), TemperatureScale.CELSIUS);
     }
 
     private static Climate.Growth growth(String millionths) {

@@ -21,6 +21,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
+import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
@@ -46,7 +47,7 @@ class ReadingByItselfTest {
     @Test
     void whatHasNoSizeForWantOfATemperatureIsOpenAtEveryPlace() {
         Climate.Growth growth = new Climate.Growth(Expansion.of("16.2"), "by hand");
-        Climate shop = new Climate(growth, growth, new TemperatureRange(Celsius.of("18"), Celsius.of("35")));
+        Climate shop = new Climate(growth, growth, new TemperatureRange(Celsius.of("18"), Celsius.of("35")), TemperatureScale.CELSIUS);
         Bench bench = new Bench().in(shop).step(bore(Combine.EACH)).read(1, "20.010", "20.050");
         assertEquals(List.of(Standing.OPEN, Standing.OPEN), alone(bench.finding(1)));
         bench.at(1, "20", "20");

@@ -109,7 +109,7 @@ class RunOutFindingTest {
         0 60 120 180 240 300, 0.0003 0.0001 -0.0001 -0.0002 -0.0001 0.0001, UNPROVEN
         """)
     void pointsPassOnlyWhereTwiceTheEccentricityAndWhatItLeavesAreInside(String angles, String read, Standing standing) {
-        Check.RunOut check = new Check.RunOut(inch("0.0005"), figures(angles), 4, BigDecimal.ZERO, Bench.with(GaugeKind.LEVER_INDICATOR));
+        Check.RunOut check = new Check.RunOut(inch("0.0005"), figures(angles), Holding.FOUR_JAW, BigDecimal.ZERO, List.of(), Bench.with(GaugeKind.LEVER_INDICATOR));
         Bench bench = new Bench().step(check);
         String[] typed = read.split(" ");
         for (int i = 0; i < typed.length; i++) {
