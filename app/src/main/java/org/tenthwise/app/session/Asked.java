@@ -88,7 +88,7 @@ public sealed interface Asked {
      * @param taken how many of those that belong together are taken: all of a pass, of a run-out one turn or one set of angles
      * @param of    how many of them there are to take
      */
-    record Reading(Slot slot, int taken, int of, Unit unit) implements Asked {
+    record Reading(Slot slot, int taken, int of) implements Asked {
         @Override
         public boolean takesFigure() {
             return true;

@@ -34,12 +34,12 @@ final class Asking {
 
     private static Optional<Asked> reading(Sheet sheet, Step step, WayOfReading way, Run.Pass pass) {
         if (sheet.line(step.number()).finding() instanceof RunOutFinding runOut) {
-            return new RunOutOrder(runOut).next(way.sweep(), sheet.plan().unit()).map(asked -> asked);
+            return new RunOutOrder(runOut).next(way.sweep()).map(asked -> asked);
         }
         Map<String, Run.Reading> standing = pass.standing();
         List<Slot> slots = step.check().slots();
         List<Slot> missing = slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
         return missing.stream().findFirst()
-                .map(next -> new Asked.Reading(next, slots.size() - missing.size(), slots.size(), sheet.plan().unit()));
+                .map(next -> new Asked.Reading(next, slots.size() - missing.size(), slots.size()));
     }
 }

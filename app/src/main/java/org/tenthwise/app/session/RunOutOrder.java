@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
-import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.RunOutFinding;
@@ -62,9 +61,9 @@ final class RunOutOrder {
     }
 
     /** @param sweep whether a full turn was asked for, or readings by angle; absent where neither was */
-    Optional<Asked.Reading> next(Optional<Boolean> sweep, Unit unit) {
+    Optional<Asked.Reading> next(Optional<Boolean> sweep) {
         Optional<Group> wanted = sweep.flatMap(turn -> missing(turn ? sweeps : byAngle)).or(this::byItself);
-        return wanted.map(group -> new Asked.Reading(group.next(), group.taken().size(), group.slots().size(), unit));
+        return wanted.map(group -> new Asked.Reading(group.next(), group.taken().size(), group.slots().size()));
     }
 
     private Optional<Group> byItself() {
