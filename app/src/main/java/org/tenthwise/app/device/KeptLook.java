@@ -19,7 +19,6 @@ public final class KeptLook implements LookStore {
     private static final String NIGHT = "night";
     private static final String LARGE_TEXT = "large-text";
     private static final String GLOVES = "gloves";
-    private static final String LESS_MOTION = "less-motion";
 
     private final Path file;
     private final Executor worker;
@@ -38,7 +37,7 @@ public final class KeptLook implements LookStore {
         } catch (IOException | IllegalArgumentException e) {
             return Kept.PLAIN;
         }
-        return new Kept(isSet(kept, NIGHT), isSet(kept, LARGE_TEXT), isSet(kept, GLOVES), isSet(kept, LESS_MOTION));
+        return new Kept(isSet(kept, NIGHT), isSet(kept, LARGE_TEXT), isSet(kept, GLOVES));
     }
 
     @Override
@@ -47,7 +46,6 @@ public final class KeptLook implements LookStore {
         kept.setProperty(NIGHT, String.valueOf(look.night()));
         kept.setProperty(LARGE_TEXT, String.valueOf(look.largeText()));
         kept.setProperty(GLOVES, String.valueOf(look.gloves()));
-        kept.setProperty(LESS_MOTION, String.valueOf(look.lessMotion()));
         worker.execute(() -> write(kept));
     }
 

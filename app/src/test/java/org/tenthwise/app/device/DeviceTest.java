@@ -38,11 +38,11 @@ class DeviceTest {
 
     @Test
     void theLookIsThereAgainNextTime() {
-        Kept look = new Kept(true, false, true, false);
+        Kept look = new Kept(true, false, true);
         kept().keep(look);
         assertEquals(look, kept().kept());
-        kept().keep(new Kept(false, true, false, true));
-        assertEquals(new Kept(false, true, false, true), kept().kept());
+        kept().keep(new Kept(false, true, false));
+        assertEquals(new Kept(false, true, false), kept().kept());
     }
 
     @Test
@@ -56,7 +56,7 @@ class DeviceTest {
     void aLookThatCannotBeWrittenIsNoTrouble() throws Exception {
         Path file = Files.writeString(folder.resolve("file"), "");
         LookStore look = new KeptLook(file.resolve("look.properties"), Runnable::run);
-        look.keep(new Kept(true, true, true, true));
+        look.keep(new Kept(true, true, true));
         assertEquals(Kept.PLAIN, look.kept());
     }
 

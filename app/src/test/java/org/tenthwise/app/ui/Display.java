@@ -10,11 +10,11 @@ import org.tenthwise.app.ui.theme.LookStore.Kept;
  */
 public record Display(String name, int width, int height, Kept look) {
 
-    private static final Kept NIGHT = new Kept(true, false, false, false);
-    private static final Kept LARGE = new Kept(false, true, false, false);
-    private static final Kept NIGHT_LARGE = new Kept(true, true, false, false);
-    private static final Kept GLOVES = new Kept(false, false, true, false);
-    private static final Kept GLOVES_LARGE = new Kept(false, true, true, false);
+    private static final Kept NIGHT = new Kept(true, false, false);
+    private static final Kept LARGE = new Kept(false, true, false);
+    private static final Kept NIGHT_LARGE = new Kept(true, true, false);
+    private static final Kept GLOVES = new Kept(false, false, true);
+    private static final Kept GLOVES_LARGE = new Kept(false, true, true);
 
     /** The reference tablet by day. */
     public static final Display DAY = new Display("day", 1280, 800, Kept.PLAIN);

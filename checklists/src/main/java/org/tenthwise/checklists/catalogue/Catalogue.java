@@ -3,7 +3,6 @@ package org.tenthwise.checklists.catalogue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
@@ -46,10 +45,6 @@ public record Catalogue(List<Listed> listed, List<Refused> refused) {
 
     public List<Plan> plans() {
         return listed.stream().map(Listed::plan).toList();
-    }
-
-    public Optional<Plan> plan(PartId part) {
-        return listed.stream().map(Listed::plan).filter(plan -> plan.part().equals(part)).findFirst();
     }
 
     /** Both together. A plan of {@code more} for a part and revision that is listed here already is refused. */

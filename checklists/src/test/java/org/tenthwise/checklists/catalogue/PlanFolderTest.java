@@ -7,11 +7,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Plan;
 
 class PlanFolderTest {
 
@@ -29,9 +29,7 @@ class PlanFolderTest {
         Catalogue catalogue = new PlanFolder(folder).read();
         assertEquals(List.of("a.toml", "b.toml"), catalogue.listed().stream().map(Catalogue.Listed::file).toList());
         assertEquals(List.of(), catalogue.refused());
-        assertEquals(Optional.of("Screw carrier, lock gate"),
-                catalogue.plan(new PartId("LG-2207", "D")).map(plan -> plan.name()));
-        assertEquals(Optional.empty(), catalogue.plan(new PartId("LG-2207", "E")));
+        assertEquals(List.of(new PartId("LG-2207", "D"), new PartId("LG-2207", "C")), catalogue.plans().stream().map(Plan::part).toList());
     }
 
     @Test

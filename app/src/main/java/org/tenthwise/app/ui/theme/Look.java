@@ -9,17 +9,15 @@ public final class Look {
     private final BooleanProperty night;
     private final BooleanProperty largeText;
     private final BooleanProperty gloves;
-    private final BooleanProperty lessMotion;
 
     public Look(LookStore store) {
         LookStore.Kept kept = store.kept();
         night = new SimpleBooleanProperty(kept.night());
         largeText = new SimpleBooleanProperty(kept.largeText());
         gloves = new SimpleBooleanProperty(kept.gloves());
-        lessMotion = new SimpleBooleanProperty(kept.lessMotion());
-        for (BooleanProperty setting : new BooleanProperty[] {night, largeText, gloves, lessMotion}) {
+        for (BooleanProperty setting : new BooleanProperty[] {night, largeText, gloves}) {
             setting.addListener((property, was, is) -> store.keep(
-                    new LookStore.Kept(night.get(), largeText.get(), gloves.get(), lessMotion.get())));
+                    new LookStore.Kept(night.get(), largeText.get(), gloves.get())));
         }
     }
 
@@ -34,10 +32,6 @@ public final class Look {
 
     public BooleanProperty glovesProperty() {
         return gloves;
-    }
-
-    public BooleanProperty lessMotionProperty() {
-        return lessMotion;
     }
 
     /** What text sizes are multiplied by: 1 or 1.5. Pictures are laid out with it. */

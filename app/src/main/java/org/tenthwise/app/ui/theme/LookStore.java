@@ -6,15 +6,14 @@ public interface LookStore {
     /**
      * The settings.
      *
-     * @param night      dark ground
-     * @param largeText  all text at 150 %
-     * @param gloves     keypad keys of 112 px
-     * @param lessMotion nothing on the screen moves from place to place
+     * @param night     dark ground
+     * @param largeText all text at 150 %
+     * @param gloves    keypad keys of 112 px
      */
-    record Kept(boolean night, boolean largeText, boolean gloves, boolean lessMotion) {
+    record Kept(boolean night, boolean largeText, boolean gloves) {
 
-        /** Day, text at 100 %, bare hands, motion. */
-        public static final Kept PLAIN = new Kept(false, false, false, false);
+        /** Day, text at 100 %, bare hands. */
+        public static final Kept PLAIN = new Kept(false, false, false);
     }
 
     /** What was kept last; {@link Kept#PLAIN} if nothing was. */

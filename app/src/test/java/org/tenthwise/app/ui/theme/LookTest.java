@@ -15,13 +15,13 @@ class LookTest {
         Look look = new Look(store);
         look.nightProperty().set(true);
         look.glovesProperty().set(true);
-        assertEquals(new Kept(true, false, true, false), store.kept());
+        assertEquals(new Kept(true, false, true), store.kept());
     }
 
     @Test
     void whatWasKeptIsThereAgain() {
-        new Look(store).lessMotionProperty().set(true);
-        assertTrue(new Look(store).lessMotionProperty().get());
+        new Look(store).glovesProperty().set(true);
+        assertTrue(new Look(store).glovesProperty().get());
     }
 
     @Test
