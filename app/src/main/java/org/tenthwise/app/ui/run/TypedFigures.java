@@ -35,7 +35,7 @@ final class TypedFigures implements Typing {
     private final KeypadViewModel pad = new KeypadViewModel(this::entered);
     private final SentFigures sent;
     private final Refusal refusal;
-    private final PassedBy passedBy;
+    private final Unheard unheard;
     private final ReadOnlyStringWrapper objection = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<String>> keepable = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Instant begun = Instant.MIN;
@@ -48,7 +48,7 @@ final class TypedFigures implements Typing {
         this.state = state;
         this.sent = new SentFigures(this, session, errands, words, untaken, clock, state, show);
         this.refusal = new Refusal(clock);
-        this.passedBy = new PassedBy(clock);
+        this.unheard = new Unheard(clock);
     }
 
     KeypadViewModel pad() {
@@ -88,11 +88,11 @@ final class TypedFigures implements Typing {
             refusal.lift();
         }
         lift();
-        if (passedBy.goesOn() || !isHeard()) {
-            passedBy.character(character);
+        if (unheard.goesOn() || !isHeard()) {
+            unheard.character(character);
             return;
         }
-        passedBy.forget();
+        unheard.forget();
         if (!isBegun()) {
             begun = clock.instant();
         }
@@ -132,7 +132,7 @@ final class TypedFigures implements Typing {
     @Override
     public void enter() {
         if (!isBegun()) {
-            tellPassedBy();
+            tellUnheard();
         } else if (sent.areOnTheirWay()) {
             String typed = pad.typedProperty().get();
             pad.clear();
@@ -142,9 +142,9 @@ final class TypedFigures implements Typing {
         }
     }
 
-    private void tellPassedBy() {
-        String typed = passedBy.typed().strip();
-        passedBy.forget();
+    private void tellUnheard() {
+        String typed = unheard.typed().strip();
+        unheard.forget();
         if (!typed.isEmpty()) {
             untaken.tell(typed, List.of(), words.say("run.untaken.asked"));
         }
@@ -205,7 +205,7 @@ final class TypedFigures implements Typing {
     /** A step left in the middle of a figure: the rest of the figure still belongs to what was typed of it. */
     void leave() {
         if (!refusal.stands()) {
-            passedBy.begin(pad.typedProperty().get());
+            unheard.begin(pad.typedProperty().get());
         }
         pad.clear();
     }
@@ -224,9 +224,9 @@ final class TypedFigures implements Typing {
 
     @Override
     public String interrupted() {
-        String half = refusal.stands() ? "" : passedBy.typed() + pad.typedProperty().get();
+        String half = refusal.stands() ? "" : unheard.typed() + pad.typedProperty().get();
         if (!half.isEmpty()) {
-            passedBy.forget();
+            unheard.forget();
             pad.clear();
         }
         return half;

@@ -5,7 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 
 /** What was typed while nothing took figures. The rest of such a figure belongs to it, whatever is asked for meanwhile. */
-final class PassedBy {
+final class Unheard {
 
     /** No gauge pauses so long within a figure. */
     private static final Duration PAUSE = Duration.ofSeconds(1);
@@ -14,7 +14,7 @@ final class PassedBy {
     private String typed = "";
     private Instant at = Instant.MIN;
 
-    PassedBy(Clock clock) {
+    Unheard(Clock clock) {
         this.clock = clock;
     }
 
