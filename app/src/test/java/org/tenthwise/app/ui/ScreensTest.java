@@ -71,13 +71,15 @@ class ScreensTest extends ScreenTest {
     }
 
     @Test
-    void aRunIsBegunByTypingAloneAndBackFromItLeadsHome() {
+    void aRunIsBegunByTypingAndOneKeyAndBackFromItLeadsHome() {
         run(() -> {
             Window window = opened();
             press(window.scene(), "begin-LG-2207-C");
             assertEquals("Begin a run", title(window));
             settle(window.scene());
             type(window.scene(), "014\nAB-7731\nLathe 4\nSetter 2\n");
+            assertEquals("Begin a run", title(window), "a gauge that types ends its figures by the same key");
+            press(window.scene(), "commit");
             assertEquals("LG-2207 rev C, serial 014", title(window));
             press(window.scene(), "back");
             assertEquals("Tenthwise", title(window));
@@ -104,7 +106,8 @@ class ScreensTest extends ScreenTest {
             press(window.scene(), "go-" + session.id());
             press(window.scene(), "note");
             settle(window.scene());
-            type(window.scene(), "Bar sings\n");
+            type(window.scene(), "Bar sings");
+            press(window.scene(), "commit");
             assertEquals("LG-2207 rev C, serial 014", title(window));
             assertEquals(List.of("Bar sings"), workshop.shop.sheet(session.id()).run().entries().stream()
                     .map(entry -> entry.event()).filter(Event.NoteMade.class::isInstance)
