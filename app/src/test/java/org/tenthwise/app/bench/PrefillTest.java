@@ -2,13 +2,10 @@ package org.tenthwise.app.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
@@ -20,19 +17,8 @@ import org.tenthwise.model.quantity.Unit;
 /** What a step of the demo parts fills in. */
 class PrefillTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void open() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     private static Filled of(Prefill prefill, BenchKind kind) {
         return Optional.ofNullable(prefill.filled().get(kind)).orElseThrow();

@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.DemoPlans;
@@ -32,21 +30,14 @@ class CuttingSessionTest {
     private static final int OUTSIDE = 9;
     private static final String REASON = "tail end is behind the live centre";
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private RunSession session;
 
     @BeforeEach
     void openTheShop() throws Exception {
-        workshop = new Workshop(folder);
         session = workshop.setUp(DemoPlans.outsideAsRead(), "014");
         session.goTo(OUTSIDE);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     private void read(String... figures) throws Exception {

@@ -4,12 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
@@ -25,21 +23,14 @@ class GaugeSessionTest {
     private static final int PLUG = 14;
     private static final int THREAD = 21;
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private RunSession session;
 
     @BeforeEach
     void openTheShop() {
-        workshop = new Workshop(folder);
         session = workshop.setUp("014");
         session.goTo(BORE);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     @Test

@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.ui.Workshop;
@@ -56,20 +54,13 @@ class SigningSessionTest {
             what = "Edges are broken."
             """;
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private RunSession session;
 
     @BeforeEach
     void aRun() {
-        workshop = new Workshop(folder);
         session = begin(PLAN, "001");
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     private RunSession begin(String plan, String serial) {

@@ -5,13 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -27,19 +24,8 @@ class WrongSettingSessionTest {
 
     private static final int BORE = 13;
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void openTheShop() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     @Test
     void aSenseToldWrongTakesTheReadingsOfEveryRunAlongTheClosedOnesToo() throws Exception {

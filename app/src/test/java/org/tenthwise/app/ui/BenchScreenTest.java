@@ -1,11 +1,8 @@
 package org.tenthwise.app.ui;
 
-import java.nio.file.Path;
 import java.util.Locale;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.bench.Bench;
@@ -24,19 +21,8 @@ import org.tenthwise.app.ui.theme.Pictures;
 /** The list of bench sums and every sum with an answer, on every display. */
 class BenchScreenTest extends ScreenTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void openTheShop() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     private Bench bench() {
         return new Bench(Handbook.sums(), words);

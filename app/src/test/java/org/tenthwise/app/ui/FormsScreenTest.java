@@ -1,12 +1,9 @@
 package org.tenthwise.app.ui;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -46,19 +43,8 @@ class FormsScreenTest extends ScreenTest {
     private static final String LONG_WORDS =
             "Chip pressed in between the jaw and the seat; taken out, seat wiped, indicator set to nought again, then read anew by Inspector 1";
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void openTheShop() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     private static Pictures pictures(Window window) {
         return new Pictures(new ScreenFaces(), new Lettering(), window.look());

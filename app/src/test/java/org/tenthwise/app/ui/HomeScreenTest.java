@@ -1,11 +1,8 @@
 package org.tenthwise.app.ui;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
@@ -24,19 +21,8 @@ import org.tenthwise.model.run.SignedAs;
 /** The home screen in its states, on every display. */
 class HomeScreenTest extends ScreenTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void openTheShop() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     private Screen home(Window window, Catalogue catalogue) {
         HomeViewModel model = new HomeViewModel(workshop.shop, () -> catalogue, workshop.errands, words, workshop, Workshop.CLOCK);

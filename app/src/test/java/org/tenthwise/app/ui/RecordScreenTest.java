@@ -1,10 +1,8 @@
 package org.tenthwise.app.ui;
 
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.picture.ScreenFaces;
@@ -18,19 +16,8 @@ import org.tenthwise.model.run.SignedAs;
 /** The record in its states, on every display. */
 class RecordScreenTest extends ScreenTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void openTheShop() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     private Screen record(Window window, String run) {
         RecordViewModel model = new RecordViewModel(run, workshop.shop, (id, as) -> Path.of(id), workshop.errands, words, workshop);

@@ -2,11 +2,9 @@ package org.tenthwise.app.ui;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.reference.Comparison;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.sums.handbook.Handbook;
@@ -19,21 +17,14 @@ import org.tenthwise.app.ui.shell.Screen;
 /** The published cases in their lists, on every display. */
 class ReferenceScreenTest extends ScreenTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private ReferenceViewModel model;
 
     @BeforeEach
     void runTheCases() {
-        workshop = new Workshop(folder);
         model = new ReferenceViewModel(new Comparison(Handbook.sums()), workshop.errands, words);
         model.load();
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     private Screen screen(Window window) {

@@ -1,57 +1,65 @@
 package org.tenthwise.app.ui;
 
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.junit.jupiter.api.extension.AfterEachCallback;
+import org.junit.jupiter.api.extension.BeforeEachCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Beginning;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.Shop;
-import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.InHand;
 import org.tenthwise.app.ui.shell.Errands;
-import org.tenthwise.app.ui.shell.Journey;
-import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.run.Entry;
 
 /**
- * A shop with a ledger in a temporary file, runs of the demo parts, and a journey that notes where it was asked to go. Work
- * is done at once on the thread that asks.
+ * A shop with a ledger in a temporary file, opened anew for each test, runs of the demo parts, and a journey that notes where it was
+ * asked to go. Work is done at once on the thread that asks.
  */
-public final class Workshop implements Journey, AutoCloseable {
+public final class Workshop extends Ways implements BeforeEachCallback, AfterEachCallback {
 
     /** 25 November 2026, 09:31 at the machine. */
     public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:31:00Z"), ZoneOffset.ofHours(1));
 
-    private final SqliteLedger ledger;
-    private final List<String> went = new ArrayList<>();
-    private final List<Message> told = new ArrayList<>();
-
     public final Words words = Words.of(Locale.ENGLISH);
-    public final Shop shop;
-    public final Errands errands;
+    public final Errands errands = new Errands(new Background(Runnable::run, Runnable::run), words, this);
+    public Shop shop;
+    private Path folder;
+    private SqliteLedger ledger;
 
-    public Workshop(Path folder) {
-        try {
-            ledger = SqliteLedger.open(folder.resolve("shop.db"));
-        } catch (CouldNotOpen e) {
-            throw new AssertionError(e);
-        }
+    @Override
+    public void beforeEach(ExtensionContext test) throws Exception {
+        folder = Files.createTempDirectory("workshop");
+        ledger = SqliteLedger.open(folder.resolve("shop.db"));
         shop = new Shop(ledger, CLOCK);
-        errands = new Errands(new Background(Runnable::run, Runnable::run), words, this);
+    }
+
+    @Override
+    public void afterEach(ExtensionContext test) throws Exception {
+        ledger.close();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+            for (Path file : files) {
+                Files.delete(file);
+            }
+        }
+        Files.delete(folder);
+    }
+
+    /** From here on nothing can be written. */
+    public void loseTheLedger() {
+        ledger.close();
     }
 
     /** Does what may not fail here. */
@@ -142,126 +150,5 @@ public final class Workshop implements Journey, AutoCloseable {
     /** How many entries the ledger holds. */
     public long kept() {
         return ledger.head().seq();
-    }
-
-    /** Where the journey was asked to go, in order. */
-    public List<String> went() {
-        return went;
-    }
-
-    public List<Message> told() {
-        return told;
-    }
-
-    /** Answers the message told last. */
-    public void reply(String label) {
-        Message message = told.remove(told.size() - 1);
-        Optional<Message.Reply> reply = message.replies().stream().filter(r -> r.label().equals(label)).findFirst();
-        reply.orElseThrow(() -> new AssertionError(label + " is no reply to " + message)).then().run();
-    }
-
-    @Override
-    public void home() {
-        went.add("home");
-    }
-
-    @Override
-    public void begin(Plan plan) {
-        went.add("begin " + plan.part().number());
-    }
-
-    @Override
-    public void run(RunSession session) {
-        went.add("run " + session.id());
-    }
-
-    @Override
-    public void strike(RunSession session) {
-        went.add("strike " + session.id());
-    }
-
-    @Override
-    public void stoodElsewhere(RunSession session) {
-        went.add("stood elsewhere " + session.id());
-    }
-
-    @Override
-    public void dispose(RunSession session) {
-        went.add("dispose " + session.id());
-    }
-
-    @Override
-    public void sign(RunSession session) {
-        went.add("sign " + session.id());
-    }
-
-    @Override
-    public void record(String run) {
-        went.add("record " + run);
-    }
-
-    @Override
-    public void about() {
-        went.add("about");
-    }
-
-    @Override
-    public void reference() {
-        went.add("reference");
-    }
-
-    @Override
-    public void say(Saying what, RunSession session) {
-        went.add("say " + what + " " + session.id());
-    }
-
-    @Override
-    public void gauge(RunSession session) {
-        went.add("gauge " + session.id());
-    }
-
-    @Override
-    public void otherGauge(RunSession session) {
-        went.add("other gauge " + session.id());
-    }
-
-    @Override
-    public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
-        went.add("wrong " + fault + " " + setting.seq() + " " + session.id());
-    }
-
-    @Override
-    public void cutOnThese(RunSession session) {
-        went.add("cut on these " + session.id());
-    }
-
-    @Override
-    public void machine(RunSession session) {
-        went.add("machine " + session.id());
-    }
-
-    @Override
-    public void bench() {
-        went.add("bench");
-    }
-
-    @Override
-    public void bench(RunSession session) {
-        went.add("bench " + session.id());
-    }
-
-    @Override
-    public void back() {
-        went.add("back");
-    }
-
-    @Override
-    public void tell(Message message) {
-        told.add(message);
-    }
-
-    @Override
-    public void close() {
-        ledger.close();
     }
 }

@@ -4,12 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
@@ -20,19 +17,8 @@ import org.tenthwise.model.run.SignedAs;
 
 class BeginViewModelTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void open() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     private BeginViewModel model() {
         BeginViewModel model = new BeginViewModel(DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.errands,
@@ -63,9 +49,9 @@ class BeginViewModelTest {
             type(model, text);
             model.form().enter();
         }
-        assertEquals(List.of(), workshop.went());
+        assertEquals(List.of(), workshop.asked);
         model.form().goOn();
-        assertEquals(List.of("run LG-2207-C-014"), workshop.went());
+        assertEquals(List.of("run LG-2207-C-014"), workshop.asked);
         Event.Begun begun = begun("LG-2207-C-014");
         assertEquals(List.of("014", "AB-7731", "Lathe 4"), List.of(begun.serial(), begun.lot(), begun.machine()));
     }
@@ -78,7 +64,7 @@ class BeginViewModelTest {
         model.form().goOn();
         noLot(model);
         model.form().goOn();
-        assertEquals(List.of("run LG-2207-C-015"), workshop.went());
+        assertEquals(List.of("run LG-2207-C-015"), workshop.asked);
         assertEquals("Lathe 4", begun("LG-2207-C-015").machine());
         assertEquals("Setter 2", workshop.shop.open("LG-2207-C-015").state().sheet().run().by());
     }
@@ -92,9 +78,9 @@ class BeginViewModelTest {
         model.form().goOn();
         noLot(model);
         model.form().goOn();
-        assertEquals("Serial 014 is begun already", workshop.told().get(0).title());
+        assertEquals("Serial 014 is begun already", workshop.told.get(0).title());
         workshop.reply("Go on with it");
-        assertEquals(List.of("run LG-2207-C-014"), workshop.went());
+        assertEquals(List.of("run LG-2207-C-014"), workshop.asked);
         assertEquals(1, workshop.shop.runs().size());
     }
 
@@ -107,7 +93,7 @@ class BeginViewModelTest {
         noLot(model);
         model.form().goOn();
         workshop.reply("Begin another run");
-        assertEquals(List.of("run LG-2207-C-014-2"), workshop.went());
+        assertEquals(List.of("run LG-2207-C-014-2"), workshop.asked);
     }
 
     @Test
@@ -118,7 +104,7 @@ class BeginViewModelTest {
         model.form().goOn();
         assertFalse(model.form().readyProperty().get());
         model.form().goOn();
-        assertEquals(List.of(), workshop.went());
+        assertEquals(List.of(), workshop.asked);
         noLot(model);
         model.form().goOn();
         assertTrue(begun("LG-2207-C-014").noLot());
@@ -135,12 +121,12 @@ class BeginViewModelTest {
         model.form().goOn();
         noLot(model);
         model.form().goOn();
-        assertTrue(workshop.told().get(0).words().startsWith("Run LG-2207-C-013 was begun with another text of LG-2207 rev C, issue 6."));
+        assertTrue(workshop.told.get(0).words().startsWith("Run LG-2207-C-013 was begun with another text of LG-2207 rev C, issue 6."));
         workshop.reply("Do not begin");
-        assertEquals(List.of(), workshop.went());
+        assertEquals(List.of(), workshop.asked);
         model.form().goOn();
         workshop.reply("Begin with this text");
-        assertEquals(List.of("run LG-2207-C-014"), workshop.went());
+        assertEquals(List.of("run LG-2207-C-014"), workshop.asked);
     }
 
     @Test

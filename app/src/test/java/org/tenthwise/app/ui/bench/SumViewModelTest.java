@@ -4,12 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.bench.BenchKind;
 import org.tenthwise.app.session.RunSession;
@@ -21,19 +18,8 @@ import org.tenthwise.model.run.Event;
 
 class SumViewModelTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void open() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     private SumViewModel alone(BenchKind kind) {
         BenchViewModel model = BenchViewModel.alone(new Bench(Handbook.sums(), workshop.words), workshop.words, workshop);
@@ -186,7 +172,7 @@ class SumViewModelTest {
         assertEquals("30", model.inHandProperty().get().orElseThrow().filled().text("diameter"));
         model.back();
         model.back();
-        assertEquals(List.of("back"), workshop.went());
+        assertEquals(List.of("back"), workshop.asked);
     }
 
     @Test
@@ -196,6 +182,6 @@ class SumViewModelTest {
                 workshop, workshop.errands);
         assertEquals(BenchKind.NEXT_CUT, model.inHandProperty().get().orElseThrow().kind());
         model.back();
-        assertEquals(List.of("back"), workshop.went());
+        assertEquals(List.of("back"), workshop.asked);
     }
 }

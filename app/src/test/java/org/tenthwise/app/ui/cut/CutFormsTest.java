@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
@@ -24,24 +22,17 @@ class CutFormsTest {
 
     private static final int OUTSIDE = 9;
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private RunSession session;
 
     @BeforeEach
     void readOne() {
-        workshop = new Workshop(folder);
         session = workshop.setUp("014");
         Workshop.must(() -> session.goTo(OUTSIDE));
         Workshop.must(() -> session.readingsFirst(true));
         Workshop.must(() -> session.enter("48.032"));
         assertEquals(1, session.state().pass().standing().size());
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     private StepForm onThese() {
@@ -76,7 +67,7 @@ class CutFormsTest {
         choose(form.fields().get(0), 0);
         form.goOn();
         assertTrue(session.state().mayCut());
-        assertEquals(List.of("back"), workshop.went());
+        assertEquals(List.of("back"), workshop.asked);
     }
 
     /** The second tap on the key comes when the entry is there already. */

@@ -3,13 +3,11 @@ package org.tenthwise.app.ui.dispose;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
@@ -21,23 +19,16 @@ import org.tenthwise.model.run.Event;
 
 class DisposeViewModelTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private RunSession session;
     private StepForm model;
 
     @BeforeEach
     void aBoreThatIsPastSize() {
-        workshop = new Workshop(folder);
         session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
         model = new DisposeViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     @SuppressWarnings("unchecked")
@@ -75,7 +66,7 @@ class DisposeViewModelTest {
         assertEquals(Optional.of(new Event.Disposed(13, Disposition.USE_AS_IS, "Key is fitted to it", "Design office", Optional.of("C-117"))),
                 session.state().line().disposed());
         assertTrue(session.state().line().settled());
-        assertEquals(List.of("back"), workshop.went());
+        assertEquals(List.of("back"), workshop.asked);
     }
 
     @Test

@@ -5,21 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
-import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.form.FormViewModel;
+import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Entry;
@@ -32,19 +29,8 @@ class GaugeViewModelTest {
     private static final int BORE = 13;
     private static final int PLUG = 14;
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void open() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     @Test
     void theCardSaysHowTheGaugeIsSetAndOffersTheHarmlessFirst() {
@@ -63,7 +49,7 @@ class GaugeViewModelTest {
         StepForm model = card(session);
         assertEquals("Put the machine right: X offset in radii", offered(model).get(3));
         choose(model, 3);
-        assertEquals(List.of("back", "machine " + session.id()), workshop.went());
+        assertEquals(List.of("back", "machine " + session.id()), workshop.asked);
     }
 
     @Test
@@ -87,7 +73,7 @@ class GaugeViewModelTest {
     void settingItAnewLeadsBackToTheRunWhereTheMasterIsAsked() {
         RunSession session = workshop.atTheBore("014", "0.013");
         choose(card(session), 0);
-        assertEquals(List.of("back"), workshop.went());
+        assertEquals(List.of("back"), workshop.asked);
         assertInstanceOf(Asked.Certified.class, session.state().asked());
     }
 
@@ -97,7 +83,7 @@ class GaugeViewModelTest {
         RunSession session = workshop.atTheBore("015", "0.013");
         Entry setting = session.state().settingsHere().get(0);
         choose(card(session), 3);
-        assertEquals(List.of("back", "wrong SENSE " + setting.seq() + " " + session.id()), workshop.went());
+        assertEquals(List.of("back", "wrong SENSE " + setting.seq() + " " + session.id()), workshop.asked);
 
         StepForm model = new WrongSettingViewModel(workshop.inHand(session), setting, SettingFault.SENSE, workshop.words, workshop).step();
         assertFalse(model.form().readyProperty().get());

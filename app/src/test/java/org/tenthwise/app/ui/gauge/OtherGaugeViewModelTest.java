@@ -2,12 +2,9 @@ package org.tenthwise.app.ui.gauge;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
@@ -16,19 +13,8 @@ import org.tenthwise.model.gauge.GaugeKind;
 
 class OtherGaugeViewModelTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void open() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     @Test
     void theMarkTypedIsAskedForItsSenseBeforeItIsRead() {
@@ -38,7 +24,7 @@ class OtherGaugeViewModelTest {
         "BG-9".chars().mapToObj(Character::toString).forEach(model.form()::character);
         model.form().goOn();
         assertEquals(new Asked.WhichSense("BG-9", GaugeKind.BORE_GAUGE), session.state().asked());
-        assertEquals(List.of("back"), workshop.went());
+        assertEquals(List.of("back"), workshop.asked);
         assertEquals("BG-2", session.state().pass().readings().get(0).setting().orElseThrow().gauge().id());
     }
 }

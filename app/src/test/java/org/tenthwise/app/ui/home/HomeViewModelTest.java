@@ -3,7 +3,6 @@ package org.tenthwise.app.ui.home;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -12,10 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.InventedPlans;
@@ -30,19 +27,8 @@ import org.tenthwise.model.run.SignedAs;
 
 class HomeViewModelTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
-
-    @BeforeEach
-    void open() {
-        workshop = new Workshop(folder);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
-    }
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
 
     private HomeViewModel model(Callable<Catalogue> plans) {
         HomeViewModel model = new HomeViewModel(workshop.shop, plans, workshop.errands, workshop.words, workshop, Workshop.CLOCK);
@@ -57,7 +43,7 @@ class HomeViewModelTest {
         RunRow row = model.runsProperty().get().get(0);
         assertEquals("At 6, Coolant and chips", row.where());
         model.goOn(row);
-        assertEquals(List.of("run " + session.id()), workshop.went());
+        assertEquals(List.of("run " + session.id()), workshop.asked);
     }
 
     @Test
@@ -81,14 +67,14 @@ class HomeViewModelTest {
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         HomeViewModel model = model(Catalogue::ofDemoParts);
         model.goOn(model.runsProperty().get().get(0));
-        assertEquals(List.of("record " + session.id()), workshop.went());
+        assertEquals(List.of("record " + session.id()), workshop.asked);
     }
 
     @Test
     void aPartIsBegunOn() {
         HomeViewModel model = model(Catalogue::ofDemoParts);
         model.begin(model.partsProperty().get().get(1));
-        assertEquals(List.of("begin WB-118"), workshop.went());
+        assertEquals(List.of("begin WB-118"), workshop.asked);
     }
 
     @Test
@@ -118,7 +104,7 @@ class HomeViewModelTest {
         HomeViewModel model = model(() -> {
             throw new IOException("gone");
         });
-        assertEquals(1, workshop.told().size());
+        assertEquals(1, workshop.told.size());
         assertEquals(1, model.runsProperty().get().size());
         assertEquals(List.of(Looked.DONE, Looked.FAILED), List.of(model.storeProperty().get(), model.folderProperty().get()));
     }

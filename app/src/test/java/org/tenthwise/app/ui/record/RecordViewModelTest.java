@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotRead;
@@ -20,18 +20,13 @@ class RecordViewModelTest {
 
     @TempDir
     private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private RunSession session;
 
     @BeforeEach
     void aBoreThatIsPastSize() {
-        workshop = new Workshop(folder);
         session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     private RecordViewModel model(Handout handout) {
@@ -80,7 +75,7 @@ class RecordViewModelTest {
     void aFileWrittenIsSaidWithItsPlace() {
         RecordViewModel model = model((run, as) -> Path.of(run + "." + as));
         model.hand(Handout.As.CSV);
-        assertEquals("It is in LG-2207-C-014.CSV", workshop.told().get(0).words());
+        assertEquals("It is in LG-2207-C-014.CSV", workshop.told.get(0).words());
         assertEquals("It is in LG-2207-C-014.CSV", model.writtenProperty().get());
         assertFalse(model.busyProperty().get());
     }
@@ -91,7 +86,7 @@ class RecordViewModelTest {
             throw new CouldNotRead("The store was taken away.", new IllegalStateException());
         });
         model.hand(Handout.As.PDF);
-        assertEquals("The store was taken away.", workshop.told().get(0).words());
+        assertEquals("The store was taken away.", workshop.told.get(0).words());
         assertEquals("", model.writtenProperty().get());
         assertFalse(model.busyProperty().get());
     }
@@ -103,7 +98,7 @@ class RecordViewModelTest {
         model.goOn();
         model.handOver();
         model.sign();
-        assertEquals(List.of("run LG-2207-C-014", "say HAND_OVER LG-2207-C-014", "sign LG-2207-C-014"), workshop.went());
+        assertEquals(List.of("run LG-2207-C-014", "say HAND_OVER LG-2207-C-014", "sign LG-2207-C-014"), workshop.asked);
     }
 
     @Test

@@ -3,13 +3,11 @@ package org.tenthwise.app.ui.reference;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.reference.Agreement;
 import org.tenthwise.app.reference.Cases;
 import org.tenthwise.app.reference.Comparison;
@@ -19,20 +17,13 @@ import org.tenthwise.app.ui.Workshop;
 
 class ReferenceViewModelTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private ReferenceViewModel model;
 
     @BeforeEach
     void open() {
-        workshop = new Workshop(folder);
         model = new ReferenceViewModel(new Comparison(Handbook.sums()), workshop.errands, workshop.words);
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     private ReferenceViewModel.Chapter chapter(String id) {

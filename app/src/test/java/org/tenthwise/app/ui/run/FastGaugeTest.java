@@ -26,6 +26,7 @@ import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
+import org.tenthwise.app.ui.Ways;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Errands;

@@ -23,7 +23,8 @@ class KeyHandlingTest extends RunAtHand {
             }
             strike(scene, KeyCode.ESCAPE);
         });
-        assertEquals(List.of("back", "say DOUBT", "say NOTE", "strike", "dispose", "gauge", "dispose"), ways.asked);
+        String id = run.session.id();
+        assertEquals(List.of("back", "say DOUBT " + id, "say NOTE " + id, "strike " + id, "dispose " + id, "gauge " + id, "dispose " + id), ways.asked);
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
+import org.tenthwise.app.ui.Ways;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.theme.Pictures;

@@ -20,6 +20,7 @@ import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
+import org.tenthwise.app.ui.Ways;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.theme.Pictures;
@@ -152,10 +153,10 @@ class WholePartTest extends ScreenTest {
                 goOn(hand, scene);
             });
         }
-        assertEquals(List.of("sign"), ways.asked);
         assertTrue(ways.told.isEmpty(), ways.told::toString);
         try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
             String id = ledger.runs().get(0);
+            assertEquals(List.of("sign " + id), ways.asked);
             assertEquals(done(sample.events(), kept), done(ledger.entries(id).stream().map(Entry::event).toList(), text -> text));
             Sheet sheet = Shop.sheet(ledger, id);
             assertEquals(PLAN.steps().size(), sheet.lines().size());

@@ -3,13 +3,11 @@ package org.tenthwise.app.ui.sign;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
@@ -19,23 +17,16 @@ import org.tenthwise.model.run.SignedAs;
 
 class SignViewModelTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private RunSession session;
     private SignViewModel model;
 
     @BeforeEach
     void aRunHalfDone() {
-        workshop = new Workshop(folder);
         session = workshop.atTheBore("014", "0.013", "0.015", "0.014", "0.027");
         model = new SignViewModel(workshop.inHand(session), false, workshop.words, workshop, Workshop.CLOCK);
         model.load();
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     private void sign() {
@@ -81,10 +72,10 @@ class SignViewModelTest {
     void anUnfinishedRunIsNotClosedBeforeTheWarningIsAnswered() {
         sign();
         assertEquals(Optional.empty(), session.state().sheet().run().closed());
-        assertEquals("This does not conform as it is", workshop.told().get(0).title());
+        assertEquals("This does not conform as it is", workshop.told.get(0).title());
         workshop.reply("Leave it open");
         assertEquals(Optional.empty(), session.state().sheet().run().closed());
-        assertEquals(List.of(), workshop.went());
+        assertEquals(List.of(), workshop.asked);
     }
 
     @Test
@@ -92,13 +83,13 @@ class SignViewModelTest {
         sign();
         workshop.reply("Close it all the same");
         assertEquals(Optional.of(new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED)), session.state().sheet().run().closed());
-        assertEquals(List.of("record " + session.id()), workshop.went());
+        assertEquals(List.of("record " + session.id()), workshop.asked);
     }
 
     @Test
     void theSafeReplyIsTheLastOne() {
         sign();
-        assertTrue(workshop.told().get(0).replies().get(1).label().startsWith("Leave"));
+        assertTrue(workshop.told.get(0).replies().get(1).label().startsWith("Leave"));
     }
 
     @Test
@@ -106,6 +97,6 @@ class SignViewModelTest {
         sign();
         Workshop.must(() -> session.close("Setter 1", SignedAs.MACHINED_AND_MEASURED));
         workshop.reply("Close it all the same");
-        assertEquals("Not taken", workshop.told().get(0).title());
+        assertEquals("Not taken", workshop.told.get(0).title());
     }
 }

@@ -2,13 +2,11 @@ package org.tenthwise.app.ui.stood;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
@@ -19,15 +17,13 @@ import org.tenthwise.model.run.Run;
 
 class StoodViewModelTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private RunSession session;
     private StepForm model;
 
     @BeforeEach
     void afterTheFirstByAngle() {
-        workshop = new Workshop(folder);
         session = workshop.begin(DemoPart.SCREW_CARRIER, "014");
         Workshop.must(() -> session.answer(Answer.YES));
         Workshop.must(() -> session.goTo(4));
@@ -36,11 +32,6 @@ class StoodViewModelTest {
         }
         model = new StoodViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     @Test
@@ -61,7 +52,7 @@ class StoodViewModelTest {
     void theReadingIsStruckOutWithWhereItWasTakenAndKeptThere() {
         choose(model.form().fields().get(0), 3);
         model.form().goOn();
-        assertEquals(List.of("back"), workshop.went());
+        assertEquals(List.of("back"), workshop.asked);
         Run.Reading struck = session.state().pass().readings().get(4);
         assertEquals("The place was another: jaw 3 under the needle, near the jaws", struck.struck().orElseThrow().reason());
         assertEquals("0.033", session.state().pass().standing().get("5.1").typed().text());

@@ -3,12 +3,10 @@ package org.tenthwise.app.ui.strike;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
@@ -18,23 +16,16 @@ import org.tenthwise.model.run.SignedAs;
 
 class StrikeViewModelTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private RunSession session;
     private StepForm model;
 
     @BeforeEach
     void atTheBore() {
-        workshop = new Workshop(folder);
         session = workshop.atTheBore("014", "0.013", "0.015");
         model = new StrikeViewModel(workshop.inHand(session), workshop.words, workshop).step();
         model.load();
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     @SuppressWarnings("unchecked")
@@ -55,7 +46,7 @@ class StrikeViewModelTest {
         model.form().goOn();
         model.form().goOn();
         assertFalse(model.form().readyProperty().get());
-        assertEquals(List.of(), workshop.went());
+        assertEquals(List.of(), workshop.asked);
         assertEquals(0, struck().size());
     }
 
@@ -65,7 +56,7 @@ class StrikeViewModelTest {
         model.form().goOn();
         "Chip".chars().mapToObj(Character::toString).forEach(model.form()::character);
         model.form().goOn();
-        assertEquals(List.of("back"), workshop.went());
+        assertEquals(List.of("back"), workshop.asked);
         assertEquals(List.of("Chip"), struck().stream().map(reading -> reading.struck().orElseThrow().reason()).toList());
         assertEquals("0.015", struck().get(0).typed().text());
     }
@@ -77,8 +68,8 @@ class StrikeViewModelTest {
         model.form().character("x");
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         model.form().goOn();
-        assertEquals("Not taken", workshop.told().get(0).title());
-        assertEquals("The run is closed. Nothing but notes and signatures can be added to it.", workshop.told().get(0).words());
+        assertEquals("Not taken", workshop.told.get(0).title());
+        assertEquals("The run is closed. Nothing but notes and signatures can be added to it.", workshop.told.get(0).words());
         assertEquals(0, struck().size());
     }
 

@@ -3,12 +3,10 @@ package org.tenthwise.app.ui.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
@@ -19,20 +17,13 @@ import org.tenthwise.model.run.Event;
 
 class WordsViewModelTest {
 
-    @TempDir
-    private Path folder;
-    private Workshop workshop;
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
     private RunSession session;
 
     @BeforeEach
     void open() {
-        workshop = new Workshop(folder);
         session = workshop.atTheBore("014", "0.013");
-    }
-
-    @AfterEach
-    void shut() {
-        workshop.close();
     }
 
     private StepForm model(Saying saying) {
@@ -52,7 +43,7 @@ class WordsViewModelTest {
     @Test
     void aNoteIsKeptWithTheStepInHand() {
         assertEquals(new Event.NoteMade(13, "Boring bar sings"), say(Saying.NOTE, "Boring bar sings"));
-        assertEquals(List.of("back"), workshop.went());
+        assertEquals(List.of("back"), workshop.asked);
     }
 
     @Test
@@ -78,10 +69,10 @@ class WordsViewModelTest {
     void aLedgerThatIsGoneIsSaidAndWhatWasTypedStays() {
         StepForm model = model(Saying.NOTE);
         "Wet".chars().mapToObj(Character::toString).forEach(model.form()::character);
-        workshop.close();
+        workshop.loseTheLedger();
         model.form().goOn();
-        assertEquals(1, workshop.told().size());
-        assertEquals(List.of(), workshop.went());
+        assertEquals(1, workshop.told.size());
+        assertEquals(List.of(), workshop.asked);
         assertEquals("Wet", model.form().fields().get(0).reads());
     }
 }

@@ -1,7 +1,8 @@
-package org.tenthwise.app.ui.run;
+package org.tenthwise.app.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
@@ -11,12 +12,19 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
 /** A journey that stays where it is and keeps a list of where it was asked to go. */
-final class Ways implements Journey {
+public class Ways implements Journey {
 
-    final List<String> asked = new ArrayList<>();
-    final List<Message> told = new ArrayList<>();
+    public final List<String> asked = new ArrayList<>();
+    public final List<Message> told = new ArrayList<>();
     /** Where a message is shown besides. */
-    Consumer<Message> passedOn = message -> { };
+    public Consumer<Message> passedOn = message -> { };
+
+    /** Answers the message told last. */
+    public void reply(String label) {
+        Message message = told.remove(told.size() - 1);
+        Optional<Message.Reply> reply = message.replies().stream().filter(r -> r.label().equals(label)).findFirst();
+        reply.orElseThrow(() -> new AssertionError(label + " is no reply to " + message)).then().run();
+    }
 
     @Override
     public void home() {
@@ -25,32 +33,32 @@ final class Ways implements Journey {
 
     @Override
     public void begin(Plan plan) {
-        asked.add("begin");
+        asked.add("begin " + plan.part().number());
     }
 
     @Override
     public void run(RunSession session) {
-        asked.add("run");
+        asked.add("run " + session.id());
     }
 
     @Override
     public void strike(RunSession session) {
-        asked.add("strike");
+        asked.add("strike " + session.id());
     }
 
     @Override
     public void stoodElsewhere(RunSession session) {
-        asked.add("stood elsewhere");
+        asked.add("stood elsewhere " + session.id());
     }
 
     @Override
     public void dispose(RunSession session) {
-        asked.add("dispose");
+        asked.add("dispose " + session.id());
     }
 
     @Override
     public void sign(RunSession session) {
-        asked.add("sign");
+        asked.add("sign " + session.id());
     }
 
     @Override
@@ -70,32 +78,32 @@ final class Ways implements Journey {
 
     @Override
     public void say(Saying what, RunSession session) {
-        asked.add("say " + what);
+        asked.add("say " + what + " " + session.id());
     }
 
     @Override
     public void gauge(RunSession session) {
-        asked.add("gauge");
+        asked.add("gauge " + session.id());
     }
 
     @Override
     public void otherGauge(RunSession session) {
-        asked.add("other gauge");
+        asked.add("other gauge " + session.id());
     }
 
     @Override
     public void wrongSetting(RunSession session, Entry setting, SettingFault fault) {
-        asked.add("wrong " + fault);
+        asked.add("wrong " + fault + " " + setting.seq() + " " + session.id());
     }
 
     @Override
     public void cutOnThese(RunSession session) {
-        asked.add("cut on these");
+        asked.add("cut on these " + session.id());
     }
 
     @Override
     public void machine(RunSession session) {
-        asked.add("machine");
+        asked.add("machine " + session.id());
     }
 
     @Override
@@ -105,7 +113,7 @@ final class Ways implements Journey {
 
     @Override
     public void bench(RunSession session) {
-        asked.add("bench beside the run");
+        asked.add("bench " + session.id());
     }
 
     @Override
