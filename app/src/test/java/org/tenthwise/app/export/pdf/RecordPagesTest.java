@@ -199,6 +199,45 @@ class RecordPagesTest {
         assertTrue(names >= 120, names + " of 120 are left of a note");
     }
 
+    /** The heading of a characteristic and its picture are not parted: less than they need may be left empty. */
+    @ParameterizedTest
+    @EnumSource(value = Scene.class, names = {"PASSED", "FAILED", "INCH_PASSED", "INCH_FAILED"})
+    void noPageButTheLastIsLeftEmptierThanTheNextCharacteristicNeeds(Scene scene) {
+        List<RecordingPen> drawn = drawn(scene);
+        for (RecordingPen pen : drawn.subList(0, drawn.size() - 1)) {
+            double foot = pen.lettered().stream().filter(text -> text.text().startsWith("Run of ")).mapToDouble(text -> text.box().top()).max().orElseThrow();
+            double lowest = pen.lettered().stream().mapToDouble(text -> text.box().bottom()).filter(bottom -> bottom < foot).max().orElseThrow();
+            assertTrue(foot - lowest < 360, () -> "%.0f pixels are empty under: %s".formatted(foot - lowest, text(pen)));
+        }
+    }
+
+    /** "Entry" is the head of every table of readings; above it on its page stands what the readings are of. */
+    @ParameterizedTest
+    @EnumSource(value = Scene.class, names = {"NOT_BEGUN", "LONG_NAMES"}, mode = EnumSource.Mode.EXCLUDE)
+    void everyTableOfReadingsNamesItsCharacteristicOnItsPage(Scene scene) {
+        List<String> names = scene.evidence().sheet().plan().steps().stream().map(Step::name).toList();
+        int tables = 0;
+        for (RecordingPen pen : drawn(scene)) {
+            List<String> texts = pen.texts();
+            for (int i = 0; i < texts.size() - 1; i++) {
+                if (texts.get(i).equals("Entry") && List.of("Place", "Answer").contains(texts.get(i + 1))) {
+                    String above = String.join(" ", texts.subList(0, i));
+                    assertTrue(names.stream().anyMatch(above::contains), above);
+                    tables++;
+                }
+            }
+        }
+        assertTrue(tables > 0, "no table was printed");
+    }
+
+    /** An indicator shows no size, and nothing is set on or corrected: the place has that room, on one line. */
+    @Test
+    void aTurnIsPrintedWithoutTheColumnsOfASize() {
+        String all = all(Scene.FAILED);
+        says(all, "half-way from jaw 1 to jaw 2, near the jaws IN-1 0.027 ");
+        assertFalse(all.contains("near the jaws IN-1 0.027 0 0.027"), all);
+    }
+
     private static void says(String text, String... words) {
         for (String said : words) {
             assertTrue(text.contains(said), () -> "\"%s\" is not said in: %s".formatted(said, text));
