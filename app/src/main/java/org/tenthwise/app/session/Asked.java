@@ -60,10 +60,11 @@ public sealed interface Asked {
     /**
      * The certified size of the master, or the certified diameter of the wires.
      *
-     * @param mark      of the master or the wires; where they go by their size, that
-     * @param suggested the nominal of the plan, taken where nothing is typed
+     * @param mark    of the master or the wires; where they go by their size, that
+     * @param nominal of the plan: no certificate says it
+     * @param known   what the same gauge was set on in this run for that nominal, taken where nothing is typed; absent where it was not
      */
-    record Certified(GaugeKind.Reference reference, String mark, Written suggested) implements Asked {
+    record Certified(GaugeKind.Reference reference, String mark, Written nominal, Optional<Written> known) implements Asked {
         @Override
         public boolean takesFigure() {
             return true;

@@ -35,7 +35,7 @@ final class FigureVerbs {
         State state = session.state();
         Asked asked = state.asked();
         if (asked instanceof Asked.Certified wanted) {
-            return certified(state.inHand(), text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
+            return certified(state.inHand(), text.isEmpty() ? wanted.known().map(Written::text).orElse("") : text, unit, wanted, onPurpose);
         }
         if (asked instanceof Asked.Zero wanted) {
             return zero(state.inHand(), text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
@@ -51,7 +51,7 @@ final class FigureVerbs {
     }
 
     private Reply certified(Step step, String text, Unit unit, Asked.Certified wanted, boolean onPurpose) throws CouldNotSave {
-        Optional<Objection> against = standing(gate.certified(step, text, unit, wanted.suggested()), onPurpose);
+        Optional<Objection> against = standing(gate.certified(step, text, unit, wanted.nominal()), onPurpose);
         if (against.isEmpty()) {
             gauge.certify(step, new Written(text, unit));
         }

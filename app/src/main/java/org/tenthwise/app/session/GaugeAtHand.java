@@ -76,7 +76,8 @@ final class GaugeAtHand {
             return Optional.of(new Asked.WhichSense(mark.get(), means.kind()));
         }
         if (half.certified().isEmpty()) {
-            return Optional.of(new Asked.Certified(means.kind().reference(), reference(means, step), suggested(mark.get(), means)));
+            return Optional.of(new Asked.Certified(means.kind().reference(), reference(means, step),
+                    means.reference().orElseThrow(), certified(mark.get(), means)));
         }
         return Optional.of(half.zero().isEmpty()
                 ? new Asked.Zero(half.certified().get(), new Written("0", book.plan().unit()))
@@ -174,13 +175,13 @@ final class GaugeAtHand {
         return book.run().setting(step.number()).isPresent();
     }
 
-    /** The certified size the same gauge was set on in this run for the same nominal, otherwise the nominal. */
-    private Written suggested(String mark, Check.Means means) {
+    /** The certified size the same gauge was set on in this run for the same nominal. */
+    private Optional<Written> certified(String mark, Check.Means means) {
         Written nominal = means.reference().orElseThrow();
         return settings().filter(setting -> setting.gauge().id().equals(mark)
                         && setting.reference().equals(Optional.of(nominal.text())))
                 .reduce((earlier, later) -> later).flatMap(Setting::certified)
-                .filter(size -> size.unit() == nominal.unit()).orElse(nominal);
+                .filter(size -> size.unit() == nominal.unit());
     }
 
     /** Those that count: what was struck out is not offered again. */

@@ -119,7 +119,7 @@ class GaugeSessionTest {
         session = workshop.atTheBore("015", "0.012", "0.012", "0.011", "0.011");
         Workshop.toTheThread(session);
         assertInstanceOf(Asked.Certified.class, session.state().asked());
-        session.enter("");
+        session.enter("3.620");
         Setting wires = session.state().setting().orElseThrow();
         assertEquals(GaugeKind.MICROMETER_OVER_WIRES, wires.gauge().kind());
         assertEquals(wires, workshop.shop.open(session.id()).state().sheet().run().setting(THREAD).orElseThrow());
@@ -137,7 +137,7 @@ class GaugeSessionTest {
         session.gauge().setAnew(true);
         assertInstanceOf(Asked.WhichSense.class, session.state().asked());
         session.gauge().tellSense(true);
-        session.enter("");
+        session.enter("30.000");
         session.enter("");
         assertTrue(((Asked.SenseInFigures) session.state().asked()).otherwiseSoFar());
         assertEquals(Sense.RISES_WITH_SIZE, session.state().pass().readings().get(0).setting().orElseThrow().gauge().sense().orElseThrow());

@@ -106,6 +106,23 @@ class RunSessionTest {
         assertInstanceOf(Asked.Certified.class, session.state().asked());
     }
 
+    /** The plan knows the nominal alone: that is no certificate, and one tap must not make it one. */
+    @Test
+    void theSizeOnACertificateIsTypedOnceARunAndOfferedFromThenOn() throws Exception {
+        setUp();
+        session.goTo(BORE);
+        session.gauge().tellSense(false);
+        assertEquals(Objection.Kind.NOT_A_NUMBER, session.enter("").objection().orElseThrow().kind());
+        assertEquals(Optional.empty(), ((Asked.Certified) session.state().asked()).known());
+        session.enter("30.002");
+        session.enter("");
+        session.gauge().confirmSense(true);
+        session.gauge().setAnew(false);
+        assertEquals("30.002", ((Asked.Certified) session.state().asked()).known().orElseThrow().text());
+        session.enter("");
+        assertEquals("30.002", ((Asked.Zero) session.state().asked()).certified().text());
+    }
+
     @Test
     void aMasterGoesByItsMarkWhereItHasOneAndByItsSizeOtherwise() throws Exception {
         setUp();
@@ -166,7 +183,7 @@ class RunSessionTest {
         setUp();
         session.goTo(BORE);
         session.gauge().tellSense(false);
-        session.enter("");
+        session.enter("30.000");
         session.enter("");
         session.gauge().confirmSense(true);
         session.readingsFirst(true);
@@ -180,7 +197,7 @@ class RunSessionTest {
         setUp();
         session.goTo(BORE);
         session.gauge().tellSense(false);
-        session.enter("");
+        session.enter("30.000");
         assertEquals(new Objection(Objection.Kind.FAR_OFF, "2", "0.000"), session.enter("2").objection().orElseThrow());
         assertEquals(Optional.empty(), session.enter("30.000").objection());
     }
@@ -203,7 +220,7 @@ class RunSessionTest {
         Workshop.toTheThread(session);
         session.enter("2.000");
         assertEquals(Objection.Kind.NO_SUM, session.enter("2.000").objection().orElseThrow().kind());
-        session.enter("");
+        session.enter("3.620");
         assertInstanceOf(Asked.Reading.class, session.state().asked());
     }
 
@@ -318,7 +335,7 @@ class RunSessionTest {
     private void bore(String... readings) throws Exception {
         session.goTo(BORE);
         session.gauge().tellSense(false);
-        session.enter("");
+        session.enter("30.000");
         session.enter("");
         session.gauge().confirmSense(true);
         session.enter("20");

@@ -74,7 +74,7 @@ class WrongSettingSessionTest {
         RunSession here = workshop.atTheBore("014", "0.012");
         here.gauge().setAnew(true);
         here.gauge().tellSense(true);
-        here.enter("");
+        here.enter("30.000");
         here.enter("");
         here.gauge().confirmSense(true);
         here.enter("-0.012");
@@ -89,7 +89,7 @@ class WrongSettingSessionTest {
         other.goTo(BORE);
         other.gauge().choose("BG-9");
         other.gauge().tellSense(false);
-        other.enter("");
+        other.enter("30.000");
         other.enter("");
         other.gauge().confirmSense(true);
         RunSession here = workshop.atTheBore("015", "0.012");
@@ -122,7 +122,7 @@ class WrongSettingSessionTest {
         here.gauge().strikeOut(setting(here), SettingFault.REFERENCE, "ring of another size");
         assertEquals(1, workshop.shop.open(otherSize.id()).state().sheet().line(BORE).passes().get(0).standing().size());
         assertInstanceOf(Asked.Certified.class, here.state().asked());
-        assertEquals("30.000", ((Asked.Certified) here.state().asked()).suggested().text());
+        assertEquals("30.000", ((Asked.Certified) here.state().asked()).nominal().text());
     }
 
     @Test
@@ -145,7 +145,7 @@ class WrongSettingSessionTest {
     void wrongWiresTakeTheReadingsOverThemAlong() throws Exception {
         RunSession here = workshop.atTheBore("015", "0.012", "0.012", "0.011", "0.011");
         Workshop.toTheThread(here);
-        here.enter("");
+        here.enter("3.620");
         here.enter("40.749");
         Entry wires = setting(here);
         assertEquals(1, here.gauge().sharing(wires, SettingFault.REFERENCE).get(0).readings());

@@ -111,7 +111,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
             if (session.state().asked() instanceof Asked.WhichSense) {
                 session.gauge().tellSense(false);
             }
-            session.enter("");
+            session.enter("30.000");
             session.enter("");
             session.gauge().confirmSense(true);
             session.enter("20");

@@ -53,7 +53,8 @@ final class HandShowing {
         }
         if (asked instanceof Asked.Certified certified) {
             return new Panel.Pad(words.say(words.key("run.certified", certified.reference()), certified.mark()), unit,
-                    words.say("run.suggested", certified.suggested().text()), "");
+                    certified.known().map(known -> words.say("run.last", known.text()))
+                            .orElseGet(() -> words.say("run.nominal", certified.nominal().text())), "");
         }
         if (asked instanceof Asked.Zero zero) {
             return new Panel.Pad(words.say("run.zero"), unit, words.say("run.zero.master", zero.certified().text()), "");
@@ -144,8 +145,8 @@ final class HandShowing {
     /** The commit key while nothing is typed. */
     Commit first(State state) {
         Asked asked = state.asked();
-        if (asked instanceof Asked.Certified certified) {
-            return Commit.of(Act.ENTER, words.say("run.take", certified.suggested().text()), "");
+        if (asked instanceof Asked.Certified certified && certified.known().isPresent()) {
+            return Commit.of(Act.ENTER, words.say("run.take", certified.known().get().text()), "");
         }
         if (asked instanceof Asked.Zero zero) {
             return Commit.of(Act.ENTER, words.say("run.take", zero.suggested().text()), "");

@@ -115,7 +115,7 @@ final class Hand {
         } else if (asked instanceof Asked.SenseInFigures) {
             session.gauge().confirmSense(random.nextInt(5) > 0);
         } else if (asked instanceof Asked.Certified certified) {
-            enter(new BigDecimal(certified.suggested().text()).add(thousandths(3)).toPlainString());
+            enter(new BigDecimal(certified.nominal().text()).add(thousandths(3)).toPlainString());
         } else if (asked instanceof Asked.Zero) {
             enter(thousandths(5).toPlainString());
         } else if (asked instanceof Asked.Reading reading && here().what() instanceof Facts.RunOut && random.nextInt(6) == 0) {

@@ -124,7 +124,7 @@ class GaugeViewModelTest {
         assertEquals("BG-2 · number rises as the bore grows · set on ring 30.001 (MR-30) · dial at 0.03",
                 said.line(session.state().sheet().run(), session.state().inHand()));
         Workshop.toTheThread(session);
-        session.enter("");
+        session.enter("3.620");
         String wires = session.state().setting().orElseThrow().certified().orElseThrow().text();
         assertTrue(said.line(session.state().sheet().run(), session.state().inHand()).endsWith(" · over wires " + wires));
     }

@@ -67,7 +67,7 @@ final class ARun implements AutoCloseable {
     /** The same, before any temperature. */
     ARun setOnMaster() throws Exception {
         session.gauge().tellSense(false);
-        enter("", "");
+        enter("30.000", "");
         session.gauge().confirmSense(true);
         return this;
     }

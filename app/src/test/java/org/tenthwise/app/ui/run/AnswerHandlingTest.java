@@ -17,12 +17,13 @@ import org.tenthwise.model.verdict.Standing;
 class AnswerHandlingTest extends RunAtHand {
 
     @Test
-    void theSenseMasterAndZeroOfABoreGaugeAreTwoTapsAndTwoAnswers() throws Exception {
+    void theSenseMasterAndZeroOfABoreGaugeAreTwoAnswersAFigureAndATap() throws Exception {
         run.setUpAndGoTo(ARun.BORE);
         run(() -> {
             Scene scene = opened().scene();
             press(scene, "reply-1");
-            press(scene, "commit");
+            assertTrue(scene.lookup("#commit").isDisabled());
+            type(scene, "30.001\n");
             press(scene, "commit");
             press(scene, "reply-0");
         });

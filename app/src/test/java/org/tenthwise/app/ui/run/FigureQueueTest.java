@@ -142,14 +142,15 @@ class FigureQueueTest extends RunAtHand {
         model.press();
         assertEquals(ARun.BORE, run.session.state().inHand().number());
         run.session.gauge().tellSense(false);
+        run.session.enter("30.000");
         model.refresh();
         model.press();
         clock.pass(399);
         model.press();
-        assertTrue(run.session.state().asked() instanceof Asked.Certified);
+        assertTrue(run.session.state().asked() instanceof Asked.Zero);
         clock.pass(1);
         model.press();
-        assertTrue(run.session.state().asked() instanceof Asked.Zero);
+        assertTrue(run.session.state().asked() instanceof Asked.SenseInFigures);
     }
 
     @Test

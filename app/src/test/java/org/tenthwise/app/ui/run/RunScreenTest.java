@@ -203,7 +203,7 @@ class RunScreenTest extends RunAtHand {
     @Test
     void aThreadOverWiresHoldsEverywhere() throws Exception {
         turnedRound();
-        run.enter("");
+        run.enter("3.620");
         seen("thread-wires-set");
         run.enter("40.749", "40.755", "40.752");
         seen("thread");
