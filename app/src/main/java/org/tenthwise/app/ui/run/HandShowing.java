@@ -195,7 +195,7 @@ final class HandShowing {
             return Commit.of(Act.CUT_TAKEN, words.say("run.cut-taken"), words.say("run.cut-taken.line"));
         }
         if (standing == Standing.FAIL && finding instanceof RunOutFinding runOut) {
-            return trued(runOut);
+            return trued(state, runOut);
         }
         if (standing == Standing.FAIL && state.inHand().stepClass() == StepClass.SET_UP) {
             return Commit.of(Act.READ_AGAIN, words.say("run.put-right"), words.say("run.put-right.line"));
@@ -215,13 +215,28 @@ final class HandShowing {
         return Commit.of(Act.WAIT, words.say(state.asked().takesFigure() ? "run.enter" : "run.next"), "");
     }
 
-    /** Where nothing is to be moved, or figures contradict each other, it is only read again. */
-    private Commit trued(RunOutFinding runOut) {
-        if (runOut.truingUp().filter(advice -> advice.state() != TruingUp.State.MOVE).isPresent()) {
+    /** Where nothing is to be moved, or figures contradict each other, it is only read again; what is still asked is read first. */
+    private Commit trued(State state, RunOutFinding runOut) {
+        if (movesNothing(runOut)) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
-        return Commit.of(Act.JAWS_MOVED, words.say(runOut.check().holding() == Holding.FOUR_JAW ? "run.jaws-moved" : "run.trued"),
-                words.say("run.jaws-moved.line"));
+        return state.asked() instanceof Asked.Reading ? Commit.of(Act.WAIT, words.say("run.enter"), "")
+                : Commit.of(Act.JAWS_MOVED, moved(runOut), words.say("run.jaws-moved.line"));
+    }
+
+    private static boolean movesNothing(RunOutFinding runOut) {
+        return runOut.truingUp().filter(advice -> advice.state() != TruingUp.State.MOVE).isPresent();
+    }
+
+    private String moved(RunOutFinding runOut) {
+        return words.say(runOut.check().holding() == Holding.FOUR_JAW ? "run.jaws-moved" : "run.trued");
+    }
+
+    /** Over its limit by a full turn, work can be trued up by the needle alone, without a reading by angle. */
+    private Optional<OtherWay> truedByTheNeedle(State state) {
+        boolean byAngle = state.asked() instanceof Asked.Reading reading && reading.slot().place().angle().isPresent();
+        return byAngle && state.line().finding() instanceof RunOutFinding runOut && runOut.swept() && !movesNothing(runOut)
+                && runOut.verdict().standing() == Standing.FAIL ? Optional.of(new OtherWay(moved(runOut), new Meaning.Moved())) : Optional.empty();
     }
 
     private Commit goTo(int step, State state) {
@@ -248,6 +263,7 @@ final class HandShowing {
         if (state.movable().isPresent()) {
             return Optional.of(new OtherWay(words.say("run.stood"), new Meaning.StoodElsewhere()));
         }
-        return state.otherTurn().map(sweep -> new OtherWay(words.say(sweep ? "run.sweep.on" : "run.sweep.off"), new Meaning.Sweep(sweep)));
+        return state.otherTurn().map(sweep -> new OtherWay(words.say(sweep ? "run.sweep.on" : "run.sweep.off"), new Meaning.Sweep(sweep)))
+                .or(() -> truedByTheNeedle(state));
     }
 }

@@ -109,6 +109,10 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
         record Sweep(boolean on) implements Meaning {
         }
 
+        /** Work was trued up before it was read by angle. */
+        record Moved() implements Meaning {
+        }
+
         /** The first reading of a turn was taken at another place. */
         record StoodElsewhere() implements Meaning {
         }
@@ -142,7 +146,7 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
     /**
      * Which of the lesser keys can be pressed.
      *
-     * @param otherWay present where the pass can still be read in another way, or a cut signed for before all is read
+     * @param otherWay present where the pass can still be read in another way, trued up by the needle, or a cut signed for before all is read
      */
     public record Allowed(boolean again, boolean gauge, boolean dispose, boolean strike, Optional<OtherWay> otherWay) {
     }

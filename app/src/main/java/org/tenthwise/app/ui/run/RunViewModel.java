@@ -163,6 +163,8 @@ public final class RunViewModel implements Typing {
             journey.cutOnThese(session);
         } else if (meaning instanceof Meaning.Sweep sweep) {
             ask(() -> session.turn().sweep(sweep.on()));
+        } else if (meaning instanceof Meaning.Moved) {
+            ask(() -> session.again(Why.MOVED));
         } else if (meaning instanceof Meaning.StoodElsewhere) {
             journey.stoodElsewhere(session);
         } else if (meaning instanceof Meaning.ReadingsFirst first) {

@@ -2,11 +2,14 @@ package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.text.RunOutAtHand;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.run.Event;
 
 /** The longest that is ever told about a run-out: both axes, a lean, form that stays, and the datum before all of it. */
 class TwoSectionsScreenTest extends RunAtHand {
@@ -24,15 +27,38 @@ class TwoSectionsScreenTest extends RunAtHand {
     /** What lies outside the turn of 0.044 was misread: no jaw was moved, and the record must not say so. */
     @Test
     void theBigKeyOnlyReadsAgainWhereFiguresContradictEachOther() throws Exception {
-        assertEquals("Jaws moved", big());
         run.enter("0.060", "0.024", "0.018", "0.006", "-0.002", "0.002", "0.010", "0.026");
         assertEquals("Read again", big());
     }
 
+    /** Who trues it up by the needle alone has a lesser key for it, beside the place where the first was read. */
     @Test
-    void onlyOfFourJawsTheBigKeySaysThatTheyWereMoved() throws Exception {
+    void whileItIsReadByAngleTheBigKeyEnters() throws Exception {
+        assertEquals(List.of("Enter", "Jaws moved"), keys());
+        run.enter("0.038");
+        assertEquals(List.of("Enter", "Other place"), keys());
+        run.enter("0.024");
+        assertEquals(List.of("Enter", "Jaws moved"), keys());
+    }
+
+    @Test
+    void onlyOfFourJawsTheKeySaysThatTheyWereMoved() throws Exception {
         swept(Holding.THREE_JAW);
-        assertEquals("Trued up", big());
+        assertEquals(List.of("Enter", "Trued up"), keys());
+        atOnce().keepOrAgain();
+        assertEquals(Optional.of(Event.PassBegun.Why.MOVED), run.session.state().pass().why());
+    }
+
+    @Test
+    void beforeTheFarSectionIsSweptTheBigKeyEnters() throws Exception {
+        beginARunOf(RunOutAtHand.twoOfTheDrawing(Holding.FOUR_JAW).plan());
+        run.enter("0.040", "-0.004");
+        assertEquals(List.of("Enter", "By angle"), keys());
+    }
+
+    private List<String> keys() {
+        RunShown shown = atOnce().shownProperty().get();
+        return List.of(big(), shown.allowed().otherWay().map(RunShown.OtherWay::label).orElse("Read again"));
     }
 
     private void swept(Holding holding) throws Exception {
@@ -48,6 +74,7 @@ class TwoSectionsScreenTest extends RunAtHand {
     void theLongestAdviceHoldsEverywhere() throws Exception {
         run.enter("0.038", "0.024", "0.018", "0.006", "-0.002", "0.002", "0.010", "0.026");
         run.enter("0.030", "0.050", "0.045", "0.015", "-0.025", "-0.051", "-0.045", "-0.017");
+        assertEquals("Jaws moved", big());
         assertEquals(20, StepFigures.measured(run.session.state().line().finding()).size());
         seen("run", "run-out-two-sections-fail", this::screen);
     }
