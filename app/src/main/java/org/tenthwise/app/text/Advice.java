@@ -26,12 +26,18 @@ public final class Advice {
     }
 
     public String next(Line line) {
-        if (line.disposed().isPresent() && !line.finding().verdict().passed()) {
-            return words.say("next.disposed", words.say("disposition", line.disposed().get().disposition()),
-                    line.disposed().get().signedBy());
+        String signed = signed(line);
+        if (!signed.isEmpty()) {
+            return signed;
         }
         return measureAnew(line).map(step -> words.say("next.rested-on-changed", step)).orElseGet(() -> Plausible.spoils(line.finding())
                 ? words.say("next.far-off") : nextOfSound(line.finding(), CutSoFar.of(line)));
+    }
+
+    /** What was signed for a step that did not pass, all there is to say once a run is closed; empty where nothing was. */
+    public String signed(Line line) {
+        return line.disposed().filter(disposed -> !line.finding().verdict().passed())
+                .map(disposed -> words.say("next.disposed", words.say("disposition", disposed.disposition()), disposed.signedBy())).orElse("");
     }
 
     /** The step that changed under a check at which nothing was taken since. */

@@ -129,7 +129,7 @@ final class Showing {
     private Found found(State state) {
         Line line = state.line();
         return new Found(line.finding().verdict().standing(), sentences.standing(line.finding()) + ".",
-                sentences.distance(line.finding()), advice.next(line), String.join(" ", traces(state), String.join(" ", remarks.inShort(line.finding()))).strip());
+                sentences.distance(line.finding()), state.asked() instanceof Asked.Closed ? advice.signed(line) : advice.next(line), String.join(" ", traces(state), String.join(" ", remarks.inShort(line.finding()))).strip());
     }
 
     /** What was signed here and lapsed, what was doubted last, and how much was struck out or went with a wrong setting. */

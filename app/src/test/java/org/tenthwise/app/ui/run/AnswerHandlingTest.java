@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -10,7 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.Standing;
 
 /** Answers, temperatures and passes on the run screen, and where what is found leads. */
@@ -113,6 +116,27 @@ class AnswerHandlingTest extends RunAtHand {
         });
         assertTrue(ways.asked.contains("stood elsewhere " + run.session.id()), ways.asked.toString());
         assertEquals(5, run.session.state().pass().standing().size());
+    }
+
+    /** Nobody cuts by a run that takes nothing any more. */
+    @Test
+    void aClosedRunNamesNoCut() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("48.032", "48.030", "48.031", "48.032");
+        assertFalse(next().isEmpty());
+        run.session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
+        assertEquals("", next());
+    }
+
+    @Test
+    void aClosedRunTellsWhatWasSignedFor() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("47.900");
+        run.session.dispose(Disposition.SCRAP, "Past size", "Inspector 1", "N-1");
+        run.session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
+        assertEquals("Signed: scrap, Inspector 1.", next());
+    }
+
+    private String next() {
+        return new Showing(words).of(run.session.state()).found().next();
     }
 
     @Test
