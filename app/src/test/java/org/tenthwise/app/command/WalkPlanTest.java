@@ -62,7 +62,7 @@ class WalkPlanTest extends Walking {
         // cut before: 29.8565·(1 + 11.5e-6·0.5)/(1 + 16.2e-6·3.4) = 29.8550 to 30.0105 by whole 0.001; to 30.01325 read, 30.0121 at 20 °C
         // 30.015·(1 + 11.5e-6·0.5)/(1 + 16.2e-6·2.8) = 30.0138 at 20 °C, by hand
         assertEquals("13|Bore Ø30 H7|30.014|Pass|0.007 mm inside the upper limit. Cut 1: asked 0.155, came off 0.157.", Typed.columns(said.get(12)));
-        assertEquals("24|Nut, go|go enters, not-go stays out|Pass", Typed.columns(said.get(23)));
+        assertEquals("24|Nut, go|go enters, not-go stops|Pass", Typed.columns(said.get(23)));
         assertEquals("Conforms. Accepted by Inspector 1.", said.get(35));
         List<Path> files = Typed.files(out);
         assertEquals("Run LG-2207-C-014. Record: %s, %s".formatted(files.get(0), files.get(1)), said.get(36));

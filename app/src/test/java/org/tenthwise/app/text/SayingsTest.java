@@ -101,9 +101,9 @@ class SayingsTest {
     void anAnsweredStepSaysWhatWasAnswered() {
         add(new Event.Answered(24, Question.GO_ENTERS, Answer.YES));
         add(new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.YES));
-        assertEquals("go enters, not-go stays out", new Sentences(WORDS).value(finding(24)));
+        assertEquals("go enters, not-go stops", new Sentences(WORDS).value(finding(24)));
         add(new Event.Answered(24, Question.NOT_GO_STAYS_OUT, Answer.NO));
-        assertEquals("go enters, not-go enters too", new Sentences(WORDS).value(finding(24)));
+        assertEquals("go enters, not-go goes on", new Sentences(WORDS).value(finding(24)));
     }
 
     @Test
