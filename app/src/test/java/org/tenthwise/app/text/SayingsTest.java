@@ -1,6 +1,7 @@
 package org.tenthwise.app.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tenthwise.model.quantity.TemperatureScale.CELSIUS;
 
 import java.math.BigDecimal;
@@ -61,6 +62,13 @@ class SayingsTest {
         Sentences sentences = new Sentences(WORDS);
         assertEquals(verdict, sentences.standing(found) + " " + sentences.distance(found));
         assertEquals(Optional.ofNullable(next).orElse(""), new Advice(WORDS).next(sheet().line(step)));
+    }
+
+    /** At 10 from the face 47.995, at 31 of it 47.985: nothing of an outside goes in anywhere. */
+    @Test
+    void anOutsideTapersFromItsFace() {
+        assertTrue(new Remarks(WORDS).of(read(9, "47.995", "47.995", "47.985", "47.985")).contains("Thins by 0.010 mm from the face."));
+        assertTrue(new Remarks(WORDS).of(read(9, "47.985", "47.985", "47.995", "47.995")).contains("Grows by 0.010 mm from the face."));
     }
 
     /** Four readings of a pure run-out towards jaw 1: by the half difference of opposites the jaw goes in by 0.018. */
