@@ -15,6 +15,7 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.SizeFinding;
@@ -70,7 +71,7 @@ final class SizeFound {
      * signed for as it is.
      */
     static Optional<SizePicture.Cut> cut(Line line, StepFigures figures, Words words) {
-        return line.finding().proposal().filter(proposal -> line.disposed().isEmpty()).flatMap(proposal -> proposal.cut() instanceof EvenCut.Offered offered
+        return line.finding().proposal().filter(proposal -> line.disposed().isEmpty() && !CutSoFar.contradicted(line)).flatMap(proposal -> proposal.cut() instanceof EvenCut.Offered offered
                 ? Optional.of(new SizePicture.Cut(new SizePicture.Sized(offered.aim(), figures.amount(offered.aim())), offered.change().abs(),
                         proposal.offset().map(change -> words.say("picture.offset", figures.change(change)))
                                 .orElseGet(() -> figures.amount(offered.change().abs())))) : Optional.empty());

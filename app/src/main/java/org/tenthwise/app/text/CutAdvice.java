@@ -36,11 +36,29 @@ final class CutAdvice {
 
     /** Metal is left beyond the limit. */
     String again(Finding finding, List<CutSoFar> cuts) {
+        return moreThanThereWas(finding, cuts).orElseGet(() -> toCut(finding, cuts));
+    }
+
+    private String toCut(Finding finding, List<CutSoFar> cuts) {
         return finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, cuts))).orElseGet(() -> stillToRead(finding));
     }
 
     /** Too near the limit to be proven, on the side where metal is left; a light cut is spoken of only where one can be taken. */
     String unproven(Finding finding, List<CutSoFar> cuts) {
+        return moreThanThereWas(finding, cuts).orElseGet(() -> light(finding, cuts));
+    }
+
+    /** After a cut that is said to have left more metal no amount is told: one of the readings it rests on is wrong. */
+    private Optional<String> moreThanThereWas(Finding finding, List<CutSoFar> cuts) {
+        return last(cuts).filter(cut -> finding.proposal().isPresent() && cut.leftMoreThanThereWas(size(finding).limits()))
+                .map(cut -> words.say("next.cut.more-metal", StepFigures.of(finding).withUnit(cut.cameOff().abs())));
+    }
+
+    private static Optional<CutSoFar> last(List<CutSoFar> cuts) {
+        return cuts.stream().reduce((earlier, later) -> later);
+    }
+
+    private String light(Finding finding, List<CutSoFar> cuts) {
         Proposal proposal = finding.proposal().orElseThrow();
         List<String> said = new ArrayList<>(List.of(words.say(proposal.change().isPresent() ? "next.cut.unproven" : "next.cut.unproven-as-it-is")));
         said.addAll(cut(finding, proposal, cuts));
@@ -61,11 +79,12 @@ final class CutAdvice {
     private List<String> cut(Finding finding, Proposal proposal, List<CutSoFar> cuts) {
         StepFigures figures = StepFigures.of(finding);
         List<String> said = new ArrayList<>();
-        Optional<CutSoFar> last = cuts.stream().reduce((earlier, later) -> later);
+        Optional<CutSoFar> last = last(cuts);
         last.ifPresent(cut -> said.addAll(soFar(cut, proposal.register(), figures)));
         if (proposal.cut() instanceof EvenCut.Refused refused) {
             said.addAll(refused(finding, refused, proposal.register(), figures));
         } else {
+            last.filter(CutAdvice::tookNothing).ifPresent(cut -> said.add(words.say("next.cut.not-twice")));
             said.add(offered(finding, proposal, figures));
             if (finding instanceof WiresFinding) {
                 said.add(words.say("next.cut.root"));
@@ -126,14 +145,21 @@ final class CutAdvice {
         said.add(cut.asked().map(asked -> words.say("next.cut.asked", figures.amount(Register.counted(asked, register)), off))
                 .or(() -> cut.atMost().map(most -> words.say("next.cut.asked-at-most", figures.amount(Register.counted(most, register)), off)))
                 .orElseGet(() -> words.say("next.cut.came-off", off)));
-        cut.asked().filter(asked -> !asked.isBelow(TELLING)).ifPresent(asked -> {
-            if (cut.cameOff().signum() == 0) {
-                said.add(words.say("next.cut.nothing-came-off"));
-            } else if (register.filter(Register.RADIUS::equals).isPresent() && isTwice(asked, cut.cameOff())) {
-                said.add(words.say("next.cut.counts-diameters"));
-            }
-        });
+        if (tookNothing(cut)) {
+            said.add(words.say("next.cut.nothing-came-off"));
+        } else if (register.filter(Register.RADIUS::equals).isPresent() && asksEnough(cut).filter(asked -> isTwice(asked, cut.cameOff())).isPresent()) {
+            said.add(words.say("next.cut.counts-diameters"));
+        }
         return said;
+    }
+
+    /** An offset that was not taken up by the control yet comes on top of the next. */
+    private static boolean tookNothing(CutSoFar cut) {
+        return cut.cameOff().signum() <= 0 && asksEnough(cut).isPresent();
+    }
+
+    private static Optional<Length> asksEnough(CutSoFar cut) {
+        return cut.asked().filter(asked -> !asked.isBelow(TELLING));
     }
 
     private static boolean isTwice(Length more, Length less) {

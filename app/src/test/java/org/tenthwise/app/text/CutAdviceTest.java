@@ -142,7 +142,7 @@ class CutAdviceTest {
         # register | before | after  | what is said: asked 0.156 for 29.854, and then 30.0105 less what is there
         DIAMETER | 29.854 | 29.997 | Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters.
         RADIUS   | 29.854 | 29.994 | Asked 0.078, came off 0.070. Change the X offset by +0.008 mm, counted in radii.
-        DIAMETER | 29.854 | 29.854 | Asked 0.156, came off 0.000. Find out why before the next cut. Change the X offset by +0.156 mm, counted in diameters.
+        DIAMETER | 29.854 | 29.854 | Asked 0.156, came off 0.000. Find out why before the next cut. If that change is in the control already, change no more: it would come off twice. If it is not: Change the X offset by +0.156 mm, counted in diameters.
         RADIUS   | 29.854 | 29.932 | Asked 0.078, came off 0.039. Half of it: if all was typed, the X offset counts diameters. Change the X offset by +0.039 mm, counted in radii.
         """)
     void fromTheSecondCutOnItIsSaidWhatCameOffAndWhatIsTakenForGranted(Register register, String before, String after, String said) {
@@ -151,6 +151,31 @@ class CutAdviceTest {
         events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
         read(after);
         assertEquals(said + HOLDS, advice(BORE, 1));
+    }
+
+    /** Half of the 0.021 is 0.0105: 0.011 less than before the cut is a wrong reading, 0.010 can still be the gauge. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        BORE 30.000 30.021 0     | 29.960 | 29.949 | 0.011
+        BORE 30.000 30.021 0.003 | 30.002 | 29.949 | 0.053
+        DIAMETER 47.980 48.000 0 | 48.027 | 48.110 | 0.083
+        """)
+    void afterACutThatLeftMoreMetalNoAmountIsTold(String size, String before, String after, String more) {
+        counts(Register.DIAMETER);
+        read(before);
+        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        read(after);
+        assertEquals("By the readings the cut left " + more + " mm more metal than there was: one of them is wrong. Read again before any cut;"
+                + " if it stays so, strike out what was read before the cut.", advice(size, 1));
+    }
+
+    @Test
+    void aLittleMoreMetalIsTheGaugeAndIsTold() {
+        counts(Register.DIAMETER);
+        read("29.990");
+        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        read("29.980");
+        assertEquals("Asked 0.020, came off −0.010. Change the X offset by +0.030 mm, counted in diameters." + HOLDS, advice(BORE, 1));
     }
 
     /** Three places took off 0.143, 0.143 and 0.144: 0.14333 in the mean, in the places that were read. */

@@ -13,6 +13,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.tolerance.Limits;
 
 /**
  * What one of the cuts so far took off a size or a thread, by the places that were read before it and after it.
@@ -20,7 +21,7 @@ import org.tenthwise.model.tolerance.Limit;
  * @param number  1 for the first cut of the step
  * @param asked   what was offered before it, on the size, more than nought; absent where nothing was
  * @param atMost  the most that might come off, where nothing was offered and that much could be cut, on the size; absent otherwise
- * @param cameOff mean of what came off, on the size; nought where the size went the other way
+ * @param cameOff mean of what came off, on the size; less than nought where the size went the other way
  */
 public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMost, Length cameOff) {
 
@@ -66,8 +67,21 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
         Length off = ((Check.OfSize) after.orElseThrow().step().check()).feature().stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
         Optional<Proposal> proposed = before.orElseThrow().proposal();
         return Optional.of(new CutSoFar(number, proposed.flatMap(Proposal::change).map(Length::abs),
-                proposed.flatMap(proposal -> atMost(proposal, (Check.OfSize) before.orElseThrow().step().check())),
-                off.signum() > 0 ? off : Length.ZERO));
+                proposed.flatMap(proposal -> atMost(proposal, (Check.OfSize) before.orElseThrow().step().check())), off));
+    }
+
+    /**
+     * Whether the last cut of a step is said to have left more metal than there was, by more than half the tolerance. No cut does, and no gauge
+     * is that far out: what was read before it or after it is wrong, and nothing can be cut by it.
+     */
+    public static boolean contradicted(Line line) {
+        List<CutSoFar> cuts = of(line);
+        return !cuts.isEmpty() && cuts.get(cuts.size() - 1).leftMoreThanThereWas(((Check.OfSize) line.step().check()).limits());
+    }
+
+    /** The same of one cut; never where one limit is, for then nothing tells how much is much. */
+    public boolean leftMoreThanThereWas(Limits limits) {
+        return limits.width().filter(width -> cameOff.negated().isAbove(width.half())).isPresent();
     }
 
     private static Optional<Length> atMost(Proposal proposal, Check.OfSize check) {

@@ -1,6 +1,8 @@
 package org.tenthwise.model.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tenthwise.model.record.Bench.length;
 import static org.tenthwise.model.record.Bench.mm;
 
@@ -71,9 +73,21 @@ class CutSoFarTest {
     }
 
     @Test
-    void aSizeThatWentTheOtherWayHadNothingComeOff() {
+    void aSizeThatWentTheOtherWayIsToldByItsSign() {
         Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.858");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("-0.002"))), cuts(bench));
+    }
+
+    /** Half of 0.021 is 0.0105, half of 0.020 is 0.010: just that much is not over it. */
+    @Test
+    void aCutThatLeftMoreMetalByMoreThanHalfTheToleranceIsContradicted() {
+        assertFalse(CutSoFar.contradicted(bore(1).read(1, "29.860").did(CUT).read(1, "29.8495").sheet().line(1)));
+        assertTrue(CutSoFar.contradicted(bore(1).read(1, "29.860").did(CUT).read(1, "29.8494").sheet().line(1)));
+        Bench outside = new Bench().step(Bench.size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1)).read(1, "48.100").did(CUT);
+        assertFalse(CutSoFar.contradicted(outside.sheet().line(1)), "nothing is read after it");
+        assertTrue(CutSoFar.contradicted(outside.read(1, "48.111").sheet().line(1)));
+        outside.did(CUT).read(1, "48.051");
+        assertFalse(CutSoFar.contradicted(outside.sheet().line(1)), "the cut after it took off as it must");
     }
 
     @Test

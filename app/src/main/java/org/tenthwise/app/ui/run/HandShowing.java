@@ -27,6 +27,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
@@ -186,6 +187,10 @@ final class HandShowing {
             return settled(state);
         }
         if (standing != Standing.OPEN && Plausible.spoils(finding)) {
+            return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+        }
+        boolean toCut = standing == Standing.CUT_AGAIN || standing == Standing.UNPROVEN && finding.proposal().isPresent();
+        if (toCut && state.mayCut() && CutSoFar.contradicted(state.line())) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
         if (standing == Standing.CUT_AGAIN && finding.proposal().filter(Proposal::leavesNothing).isPresent()) {

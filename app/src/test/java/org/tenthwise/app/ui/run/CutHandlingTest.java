@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.ui.run.RunShown.Act;
 import org.tenthwise.app.ui.run.RunShown.Meaning;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event.PassBegun.Why;
@@ -69,6 +70,21 @@ class CutHandlingTest extends RunAtHand {
             assertEquals(1, passes());
             assertTrue(model.shownProperty().get().found().next().contains("still to be read before a cut is worked out"));
         }
+    }
+
+    /** One of the readings round the cut is wrong: the big key asks for another, and the strip draws no cut. */
+    @Test
+    void afterACutThatLeftMoreMetalTheBigKeyReadsAgain() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("48.081", "48.080", "48.081", "48.080");
+        run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
+        run.session.again(Why.CUT);
+        run.enter("48.110", "48.111", "48.110", "48.111");
+        assertEquals(Act.READ_AGAIN, big(atOnce()));
+        run.session.again(Why.MEASURED_AGAIN);
+        run.enter("48.010", "48.011", "48.010", "48.011");
+        RunViewModel model = atOnce();
+        assertEquals(Act.CUT_TAKEN, big(model));
+        assertTrue(model.shownProperty().get().found().next().startsWith("Asked 0.090, came off 0.070."), model.shownProperty().get().found().next());
     }
 
     @Test
