@@ -54,7 +54,7 @@ public final class Advice {
             case CUT_AGAIN -> cutting.again(finding, cuts);
             case UNPROVEN -> unproven(finding, cuts);
             case FAIL -> finding instanceof RunOutFinding runOut ? truing.of(runOut)
-                    : words.say(words.key("next.fail", finding.step().stepClass()));
+                    : words.say(finding instanceof PlugFinding ? "next.fail.plug" : words.key("next.fail", finding.step().stepClass()));
         };
     }
 

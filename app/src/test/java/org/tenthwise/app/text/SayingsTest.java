@@ -105,6 +105,16 @@ class SayingsTest {
         assertEquals("36.198", formulas.replaceAll(".*without lead angle ([0-9.]+),.*", "$1"));
     }
 
+    /** A plug 0.030 smaller than its bore that drags meets a burr or dirt first of all. */
+    @Test
+    void aPlugThatDragsIsWipedAndOfferedAgainBeforeAnybodyIsAsked() {
+        read(13, "0.015", "0.015", "0.015", "0.015");
+        read(14, "29.985", "29.985");
+        add(new Event.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG));
+        assertEquals("Wipe bore and plug, take off every burr, and offer the plug again. If it stays so, this needs a disposition; do not cut for it unasked.",
+                new Advice(WORDS).next(sheet().line(14)));
+    }
+
     @Test
     void anAnsweredStepSaysWhatWasAnswered() {
         add(new Event.Answered(24, Question.GO_ENTERS, Answer.YES));
