@@ -40,6 +40,10 @@ final class CutAdvice {
     }
 
     private String toCut(Finding finding, List<CutSoFar> cuts) {
+        Optional<Length> under = finding instanceof WiresFinding wires ? wires.rootUnder() : Optional.empty();
+        if (under.isPresent()) {
+            return words.say("next.cut.root-under", StepFigures.of(finding).withUnit(under.get()));
+        }
         return finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, cuts))).orElseGet(() -> stillToRead(finding));
     }
 

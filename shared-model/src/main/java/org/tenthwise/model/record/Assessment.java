@@ -1,7 +1,6 @@
 package org.tenthwise.model.record;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
@@ -66,7 +66,8 @@ final class Assessment {
             return PlugSum.of(plan, step, plugFit, pass, sizes(plugFit.boreStep()));
         }
         if (check instanceof Check.OverWires overWires) {
-            return WiresSum.of(plan, step, overWires, pass, overWires.minorStep().flatMap(this::largest), run);
+            return WiresSum.of(plan, step, overWires, pass, overWires.minorStep().map(this::sizes).orElse(List.of()),
+                    overWires.minorStep().flatMap(this::leastSize), run);
         }
         if (!check.slots().isEmpty()) {
             throw new IllegalStateException("Nothing works out what is read at a " + check.getClass().getSimpleName());
@@ -74,9 +75,9 @@ final class Assessment {
         return answers(step, pass);
     }
 
-    /** The largest size read at any place of another step; absent where {@link #sizes} has none. */
-    private Optional<Length> largest(int step) {
-        return sizes(step).stream().max(Comparator.naturalOrder());
+    /** The lower limit of another step; absent where it measures no size, or has an upper one alone. */
+    private Optional<Length> leastSize(int step) {
+        return plan.step(step).check() instanceof Check.OfSize size ? size.limits().lower().map(Written::length) : Optional.empty();
     }
 
     /** The sizes of another step; none until all of them are read, and none while a figure there is far off. */

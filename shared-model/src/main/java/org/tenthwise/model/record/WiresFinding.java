@@ -23,6 +23,8 @@ import org.tenthwise.model.verdict.Verdict;
  * @param basicClearance the same over the basic root, where the plan gives no root: whether the wire rests on the one that was
  *                      cut cannot be told then
  * @param rootAwaited   whether another step is still to measure the root: until then no reading proves anything
+ * @param rootUnder     how far the cut that brings the pitch diameter in would take the root that was measured under its own lower limit;
+ *                      absent where it would not. No cut is offered then
  * @param bottoms       whether a wire touches the root: then the readings are too large, a thread to size or under would
  *                      seem too big, and the pitch diameter is unproven
  */
@@ -30,7 +32,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
                            WireSizes sizes, BigDecimal leadAngle, Optional<Length> rootClearance,
                            Optional<Length> basicClearance, boolean rootAwaited, boolean bottoms, Optional<Length> value,
                            Optional<Measured> deciding, Optional<Measured> past,
-                           Optional<Proposal> proposal, Verdict verdict, int missing, Optional<Warmth> warmth)
+                           Optional<Proposal> proposal, Optional<Length> rootUnder, Verdict verdict, int missing, Optional<Warmth> warmth)
         implements Finding {
 
     /**
@@ -60,7 +62,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
     @Override
     public WiresFinding proposing(Optional<Proposal> proposed) {
         return new WiresFinding(step, check, readings, wire, sizes, leadAngle, rootClearance, basicClearance, rootAwaited, bottoms, value,
-                deciding, past, proposed, verdict, missing, warmth);
+                deciding, past, proposed, rootUnder, verdict, missing, warmth);
     }
 
     @Override

@@ -30,8 +30,12 @@ final class WiresSum {
     private WiresSum() {
     }
 
-    /** @param measuredMinor largest minor diameter as measured; with the one of the plan beside it, the larger counts */
-    static WiresFinding of(Plan plan, Step step, Check.OverWires check, Run.Pass pass, Optional<Length> measuredMinor, Run run) {
+    /**
+     * @param roots     minor diameters another step measured: the largest counts, or the one of the plan if that is larger still
+     * @param leastRoot the least that step allows; absent where it has no lower limit
+     */
+    static WiresFinding of(Plan plan, Step step, Check.OverWires check, Run.Pass pass, List<Length> roots, Optional<Length> leastRoot, Run run) {
+        Optional<Length> measuredMinor = roots.stream().max(Length::compareTo);
         Optional<Warmth> warmth = Warmth.of(plan, step, pass);
         List<OverWiresReading> readings = pass.standing().isEmpty() ? List.of()
                 : readings(check, pass, warmth.flatMap(Warmth::correction));
@@ -56,9 +60,12 @@ final class WiresSum {
         Verdict verdict = untrusted && combined.verdict().standing() != Standing.OPEN
                 ? Verdict.plain(Standing.UNPROVEN) : combined.verdict();
         Optional<Proposal> proposal = settled && !untrusted && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
+        Optional<Length> rootUnder = leastRoot.flatMap(least -> proposal.flatMap(Proposal::change)
+                .flatMap(change -> roots.stream().min(Length::compareTo).map(root -> least.minus(root.minus(change.abs()))))).filter(under -> under.signum() > 0);
         return new WiresFinding(step, check, readings, wire, sizes,
                 LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, rootAwaited, bottoms,
-                combined.value(), combined.deciding(), combined.past(), proposal, verdict, missing, warmth);
+                combined.value(), combined.deciding(), combined.past(),
+                rootUnder.isPresent() ? Optional.empty() : proposal, rootUnder, verdict, missing, warmth);
     }
 
     /** The least room over the readings; absent before the first. */

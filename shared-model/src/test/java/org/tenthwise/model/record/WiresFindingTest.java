@@ -177,6 +177,25 @@ class WiresFindingTest {
         assertEquals(lightCut, found.proposal().isPresent());
     }
 
+    /** The flanks stand 0.186 too far out of the middle, and the root goes down with them: to 16.514 where it was 16.700, with 16.5 the least. */
+    @Test
+    void aCutThatTakesTheRootUnderItsLimitIsNotOffered() {
+        WiresFinding deepEnough = overRoot("16.700");
+        Length change = deepEnough.proposal().flatMap(Proposal::change).orElseThrow().abs();
+        assertEquals(Optional.empty(), deepEnough.rootUnder());
+        WiresFinding deep = overRoot("16.600");
+        assertEquals(Optional.empty(), deep.proposal());
+        assertEquals(Optional.of(length("16.5").minus(length("16.600").minus(change))), deep.rootUnder());
+        assertEquals(Standing.CUT_AGAIN, deep.verdict().standing());
+    }
+
+    private static WiresFinding overRoot(String root) {
+        return (WiresFinding) new Bench().step(size(Feature.DIAMETER, "16.5", "17.2", Combine.EACH, 2))
+                .step(new Check.OverWires(VEE, Limits.between(mm("18.2"), mm("18.3")), Optional.empty(), Optional.of(1), places(1), 1,
+                        Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)))
+                .read(1, "17.000", root).did(new Event.GaugeSet(2, Bench.wires("1.443"))).read(2, "20.600").finding(2);
+    }
+
     private static WiresFinding stub(Optional<String> root) {
         return (WiresFinding) new Bench().step(Bench.wires(STUB, "36.0", "36.3", root, 1))
                 .did(new Event.GaugeSet(1, Bench.wires("3.280"))).read(1, "40.280").finding(1);

@@ -47,6 +47,33 @@ class CutHandlingTest extends RunAtHand {
             gauge = "MC-1"
             """);
 
+    private static final Plan ROOT_FIRST = InventedPlans.inMillimetres("""
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "diameter"
+            name = "Root"
+            method = "Vee pieces."
+            lower = 16.5
+            upper = 17.2
+            places = ["middle"]
+            gauge_kind = "micrometer"
+            gauge = "MC-1"
+
+            [[step]]
+            number = 2
+            operation = 10
+            kind = "thread-over-wires"
+            name = "M20 over wires"
+            method = "Three wires."
+            designation = "M20x2.5-6g"
+            wire = 1.443
+            minor_step = 1
+            places = ["middle"]
+            cut_again = "too big"
+            gauge = "MW-1"
+            """);
+
     private static Act big(RunViewModel model) {
         return model.commitProperty().get().act();
     }
@@ -70,6 +97,17 @@ class CutHandlingTest extends RunAtHand {
             assertEquals(1, passes());
             assertTrue(model.shownProperty().get().found().next().contains("still to be read before a cut is worked out"));
         }
+    }
+
+    /** The form of the tool is off where the root is deep enough before the flanks are: 18.248 is 18.436 less 0.188, and 16.55 less that 16.362. */
+    @Test
+    void noCutIsToldThatTakesTheRootOfAThreadUnderItsLimit() throws Exception {
+        beginARunOf(ROOT_FIRST);
+        run.enter("16.55");
+        run.session.goOn();
+        run.enter("1.443", "20.600");
+        String next = atOnce().shownProperty().get().found().next();
+        assertTrue(next.matches("Do not cut with this tool: the root goes down with it, to 0\\.1\\d\\d mm under its lower limit\\. Look at the form of the tool\\."), next);
     }
 
     /** One of the readings round the cut is wrong: the big key asks for another, and the strip draws no cut. */
