@@ -71,8 +71,15 @@ public final class Advice {
         return finding.proposal().isPresent() ? cutting.unproven(finding, cuts) : words.say("next.unproven");
     }
 
-    /** A larger wire lies higher in the groove: the least that clears the root. */
+    /**
+     * A larger wire lies higher in the groove: the least that clears the root. Where the one in hand is as large, no other helps: what was read
+     * over it or of the root is wrong, or the thread is under size.
+     */
     private String largerWires(WiresFinding finding) {
+        boolean largeEnough = finding.clearingWire().filter(least -> finding.wire().filter(wire -> !wire.isBelow(least)).isPresent()).isPresent();
+        if (finding.bottoms() && largeEnough) {
+            return words.say("next.root-anew");
+        }
         StepFigures figures = StepFigures.of(finding);
         String how = finding.bottoms() ? "next.larger-wires" : "next.measure-root";
         return finding.clearingWire().map(least -> words.say(how, figures.withUnit(least), figures.withUnit(finding.sizes().greatest())))

@@ -110,6 +110,17 @@ class CutHandlingTest extends RunAtHand {
         assertTrue(next.matches("Do not cut with this tool: the root goes down with it, to 0\\.1\\d\\d mm under its lower limit\\. Look at the form of the tool\\."), next);
     }
 
+    /** On a root of 17.15 a wire of 1.443 reads 17.15 + 2 · 1.443 = 20.036, and no less; in a thread in size it lies clear of it. */
+    @Test
+    void whereNoLargerWireHelpsNoneIsAskedFor() throws Exception {
+        beginARunOf(ROOT_FIRST);
+        run.enter("17.15");
+        run.session.goOn();
+        run.enter("1.443", "20.030");
+        assertEquals("The wire touches the root, though it clears it on a thread in size: the reading, the root or the thread is wrong."
+                + " Measure the root anew, then read again.", atOnce().shownProperty().get().found().next());
+    }
+
     /** One of the readings round the cut is wrong: the big key asks for another, and the strip draws no cut. */
     @Test
     void afterACutThatLeftMoreMetalTheBigKeyReadsAgain() throws Exception {
