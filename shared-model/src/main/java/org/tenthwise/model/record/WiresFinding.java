@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.thread.ClearingWire;
 import org.tenthwise.model.compute.thread.WireSizes;
-import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -39,19 +38,16 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
      * One reading over wires.
      *
      * @param measured  its value is the pitch diameter by the exact solution
-     * @param simple    the same without lead angle
+     * @param over      what was read, at 20 °C where that is asked, as the root is
+     * @param wire      the wires it was read over, seen with the part at 20 °C in the same way; those of two readings can differ
+     * @param simple    the same as the value without lead angle
      * @param corrected the same by the usual lead-angle term
      */
-    public record OverWiresReading(Measured measured, Length simple, Length corrected) {
-
-        /** The wires it was read over; those of two readings can differ. */
-        Length wire() {
-            return measured.reading().setting().flatMap(Setting::certified).orElseThrow().length();
-        }
+    public record OverWiresReading(Measured measured, Length over, Length wire, Length simple, Length corrected) {
 
         /** The diameter under the wires: what is room above the root. */
-        Length wiresStandOn() {
-            return measured.raw().minus(wire().plus(wire()));
+        Length under() {
+            return over.minus(wire.plus(wire));
         }
     }
 
@@ -86,7 +82,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
      * same, and is found to.
      */
     public Optional<Length> clearingWire() {
-        return rootClearance.or(() -> basicClearance).flatMap(room -> readings.stream().map(OverWiresReading::wiresStandOn).min(Comparator.naturalOrder())
+        return rootClearance.or(() -> basicClearance).flatMap(room -> readings.stream().map(OverWiresReading::under).min(Comparator.naturalOrder())
                 .map(lowest -> lowest.minus(room.plus(room)))
                 .flatMap(root -> ClearingWire.of(check.thread(), check.pitchDiameter().middle(), root, check.pitchDiameter().unit())));
     }

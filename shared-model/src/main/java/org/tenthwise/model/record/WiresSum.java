@@ -70,8 +70,7 @@ final class WiresSum {
 
     /** The least room over the readings; absent before the first. */
     private static Optional<Length> room(List<OverWiresReading> readings, Length root) {
-        return readings.stream().map(reading -> RootClearance.of(reading.measured().raw(), reading.wire(), root))
-                .min(Length::compareTo);
+        return readings.stream().map(reading -> RootClearance.of(reading.over(), reading.wire(), root)).min(Length::compareTo);
     }
 
     /**
@@ -81,11 +80,12 @@ final class WiresSum {
     private static List<OverWiresReading> readings(Check.OverWires check, Run.Pass pass, Optional<AtTwenty> toTwenty) {
         return SizeSum.measure(check.slots(), pass).stream().map(raw -> {
             OverWires asRead = new OverWires(check.thread(), certified(raw));
-            OverWires sum = toTwenty.map(at -> new OverWires(check.thread(), Nanometres.round(at.size(certified(raw))))).orElse(asRead);
+            Length wire = toTwenty.map(at -> Nanometres.round(at.size(certified(raw)))).orElse(certified(raw));
+            OverWires sum = toTwenty.map(at -> new OverWires(check.thread(), wire)).orElse(asRead);
             Length over = toTwenty.map(at -> Nanometres.round(at.size(raw.raw()))).orElse(raw.raw());
             Length pitchDiameter = sum.pitchDiameter(over);
             Optional<Length> forTemperature = toTwenty.map(at -> pitchDiameter.minus(asRead.pitchDiameter(raw.raw())));
-            return new OverWiresReading(new Measured(raw.reading(), raw.slot(), pitchDiameter, forTemperature),
+            return new OverWiresReading(new Measured(raw.reading(), raw.slot(), pitchDiameter, forTemperature), over, wire,
                     sum.simplePitchDiameter(over), sum.correctedPitchDiameter(over));
         }).toList();
     }

@@ -75,6 +75,22 @@ class WiresFindingTest {
         assertEquals(stub(Optional.of("33.720")).clearingWire(), found.clearingWire());
     }
 
+    /**
+     * 20.475 over wires of 1.443 leaves 17.589 under them. Of bronze at 40 °C, read with a gauge at 20 °C, that is
+     * 17.589 / (1 + 16.2e-6 · 20) = 17.5833 at 20 °C, where the drawing has its root.
+     */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        17.585, 20, false
+        17.585, 40, true
+        17.583, 40, false
+        """)
+    void theRoomAtTheRootIsThatAtTwentyDegrees(String root, String part, boolean bottoms) {
+        WiresFinding found = (WiresFinding) new Bench().in(Bench.BRONZE).step(Bench.wires(VEE, "18.2", "18.3", Optional.of(root), 1), TemperatureAsked.ALWAYS)
+                .did(new Event.GaugeSet(1, Bench.wires("1.443"))).at(1, part, "20").read(1, "20.475").finding(1);
+        assertEquals(bottoms, found.bottoms());
+    }
+
     @Test
     void whereNobodyGivesTheRootAStubThreadOverItsBestWireIsUnproven() {
         WiresFinding found = stub(Optional.empty());
