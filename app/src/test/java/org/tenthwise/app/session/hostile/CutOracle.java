@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Entry;
@@ -17,7 +18,8 @@ import org.tenthwise.model.run.Event;
  * <p>The rules, in words. A size is cut once each of its places is read and, where they are taken, both temperatures are; or where
  * someone signed to cut on what is there and nothing was done to the step since, no gauge of it taken or set either. No amount is
  * given while a temperature is missing. An amount leaves every place that is read, or the one size the drawing makes of them, inside
- * both limits by the guard band; it takes metal off, no less than the least depth on each side, in whole steps of the register.
+ * both limits by the guard band; it takes metal off, no less than the least depth on each side, in whole steps of the register. What may
+ * come off at the most leaves each of them inside the limit on the other side by the guard band, and one step more would not.
  */
 final class CutOracle {
 
@@ -52,20 +54,53 @@ final class CutOracle {
     }
 
     private Optional<String> ofSize(Facts step, Facts.Size size, BigDecimal change) {
-        BigDecimal off = size.kind().equals("bore") ? change : change.negate();
-        BigDecimal one = counted(size.cuts().step().orElse(USUAL_STEP));
+        BigDecimal off = size.isOutside() ? change.negate() : change;
+        BigDecimal one = step(size);
         if (off.signum() <= 0 || !size.cutAgain()) {
             return Optional.of("takes no metal off that may be taken");
         }
         if (off.remainder(one).signum() != 0) {
             return Optional.of("cannot be typed");
         }
-        if (size.cuts().least().filter(least -> off.compareTo(least.multiply(TWO)) < 0).isPresent()) {
+        BigDecimal sides = size.kind().equals("depth") ? BigDecimal.ONE : TWO;
+        if (size.cuts().least().filter(least -> off.compareTo(least.multiply(sides)) < 0).isPresent()) {
             return Optional.of("lets the tool rub");
         }
-        boolean rounded = size.warm() || size.combine().equals("mean");
         return inside(bound(oracle.read(step, size), size.combine()), change, size.lower().map(size.guard()::add),
-                size.upper().map(upper -> upper.subtract(size.guard())), rounded ? OF_WHAT_IS_ROUNDED : BigDecimal.ZERO);
+                size.upper().map(upper -> upper.subtract(size.guard())), hair(size));
+    }
+
+    /** What is wrong with what is said may come off at the most; absent where nothing is. */
+    Optional<String> againstTheMost(Facts step, Optional<Length> most) {
+        if (!(step.what() instanceof Facts.Size size)) {
+            Facts.Thread thread = (Facts.Thread) step.what();
+            return againstTheMost(most, Optional.of(oracle.pitchDiameters(step).stream().min(BigDecimal::compareTo).orElseThrow()
+                    .subtract(thread.lower()).subtract(thread.guard())), counted(USUAL_STEP), OF_A_THREAD);
+        }
+        Stream<BigDecimal> bound = bound(oracle.read(step, size), size.combine()).stream();
+        Optional<BigDecimal> room = size.isOutside() ? size.lower().map(lower -> bound.min(BigDecimal::compareTo).orElseThrow().subtract(lower))
+                : size.upper().map(upper -> upper.subtract(bound.max(BigDecimal::compareTo).orElseThrow()));
+        return againstTheMost(most, room.map(left -> left.subtract(size.guard())), step(size), hair(size));
+    }
+
+    private static Optional<String> againstTheMost(Optional<Length> most, Optional<BigDecimal> room, BigDecimal one, BigDecimal hair) {
+        if (most.isEmpty() || room.isEmpty()) {
+            return most.isPresent() == room.isPresent() ? Optional.empty() : Optional.of("has room " + room);
+        }
+        BigDecimal cut = most.get().millimetres();
+        boolean past = cut.compareTo(room.get().max(BigDecimal.ZERO).add(hair)) > 0;
+        boolean oneMore = cut.add(one).compareTo(room.get().subtract(hair)) <= 0;
+        return past || oneMore || cut.remainder(one).signum() != 0 ? Optional.of("has room " + room) : Optional.empty();
+    }
+
+    private static BigDecimal hair(Facts.Size size) {
+        return size.warm() || size.combine().equals("mean") ? OF_WHAT_IS_ROUNDED : BigDecimal.ZERO;
+    }
+
+    /** The least that can be typed, on the size. */
+    private BigDecimal step(Facts.Size size) {
+        BigDecimal step = size.cuts().step().orElse(USUAL_STEP);
+        return size.isRound() ? counted(step) : step;
     }
 
     private Optional<String> ofThread(Facts step, Facts.Thread thread, BigDecimal change) {

@@ -38,7 +38,7 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
     }
 
     /**
-     * @param kind     bore or diameter
+     * @param kind     bore, width, diameter or depth
      * @param combine  each, mean, largest, smallest or range; all but each where the drawing says so
      * @param compared whether the gauge is set on a master
      * @param warm     whether temperatures are taken
@@ -49,6 +49,20 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
 
         BigDecimal about() {
             return lower.or(() -> upper).orElseThrow();
+        }
+
+        /** Whether it gets less where metal comes off. */
+        boolean isOutside() {
+            return kind.equals("diameter");
+        }
+
+        /** Whether the register that is asked for counts it. */
+        boolean isRound() {
+            return kind.equals("bore") || kind.equals("diameter");
+        }
+
+        String gauge() {
+            return compared ? "bore-gauge" : kind.equals("diameter") ? "micrometer" : kind.equals("depth") ? "depth-gauge" : "inside-micrometer";
         }
     }
 
@@ -116,13 +130,13 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
                 keys.put("drawing_says", quoted(Map.of("mean", "SA", "largest", "SX", "smallest", "SN").get(size.combine())));
             }
             if (size.cutAgain()) {
-                keys.put("cut_again", quoted(size.kind().equals("bore") ? "too small" : "too big"));
+                keys.put("cut_again", quoted(size.isOutside() ? "too big" : "too small"));
                 size.cuts().aim().ifPresent(aim -> keys.put("aim", aim));
                 size.cuts().least().ifPresent(least -> keys.put("least_cut", least));
                 size.cuts().step().ifPresent(step -> keys.put("offset_step", step));
             }
             keys.put("guard_band", size.guard());
-            keys.put("gauge_kind", quoted(size.compared() ? "bore-gauge" : size.kind().equals("bore") ? "inside-micrometer" : "micrometer"));
+            keys.put("gauge_kind", quoted(size.gauge()));
             if (size.compared()) {
                 keys.put("master", size.about());
             }

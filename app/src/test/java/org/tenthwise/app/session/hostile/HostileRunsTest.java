@@ -127,8 +127,9 @@ class HostileRunsTest {
             line.finding().proposal().ifPresent(proposal -> {
                 Facts facts = plan.facts(line.step().number());
                 proposals.merge(proposal.cut() instanceof EvenCut.Refused refused ? refused.reason().name() : proposal.unread().isEmpty() ? "OFFERED" : "SIGNED", 1, Integer::sum);
-                proposal.change().flatMap(change -> now.against(facts, change)).ifPresent(why ->
-                        wrong(seed, "check %d: %s %s".formatted(facts.number(), proposal, why), plan, after));
+                Optional<String> against = proposal.cut() instanceof EvenCut.Refused refused ? now.againstTheMost(facts, refused.safe())
+                        : proposal.change().flatMap(change -> now.against(facts, change));
+                against.ifPresent(why -> wrong(seed, "check %d: %s %s".formatted(facts.number(), proposal, why), plan, after));
             });
         }
     }

@@ -63,7 +63,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     private static Facts.What what(List<Facts> before, Random random) {
         List<Integer> bores = numbers(before, "bore");
         List<Integer> roots = numbers(before, "diameter");
-        return switch (random.nextInt(9)) {
+        return switch (random.nextInt(10)) {
             case 0 -> new Facts.Asks("confirm", Map.of(Question.CONFIRMED, Answer.YES));
             case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
             case 2 -> new Facts.Asks("go-not-go", new EnumMap<>(Map.of(Question.GO_ENTERS, Answer.YES,
@@ -74,6 +74,7 @@ record RandomPlan(List<Facts> facts, Plan plan) {
                     dec("0.002"), dec("0.012"), 1 + random.nextInt(2), random.nextBoolean() ? Answer.FREELY : Answer.WITH_DRAG);
             case 6 -> diameter(random);
             case 7 -> thread(roots, random);
+            case 8 -> widthOrDepth(random);
             default -> bore(random);
         };
     }
@@ -89,6 +90,12 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     private static Facts.What diameter(Random random) {
         return new Facts.Size("diameter", Optional.of(dec("8.000")), Optional.of(dec("8.160")), 1 + random.nextInt(3), 1,
                 random.nextBoolean() ? "each" : "largest", random.nextBoolean(), dec("0"), false, false, cuts(random, List.of("8.150", "\"middle\"", "\"third\"")));
+    }
+
+    private static Facts.What widthOrDepth(Random random) {
+        return new Facts.Size(random.nextBoolean() ? "width" : "depth", Optional.of(dec("12.000")), random.nextInt(6) == 0 ? Optional.empty() : Optional.of(dec("12.027")),
+                1 + random.nextInt(3), 1, "each", random.nextInt(4) > 0, random.nextBoolean() ? dec("0") : dec("0.004"), false, random.nextInt(4) == 0,
+                cuts(random, List.of("12.020", "\"middle\"", "\"third\"")));
     }
 
     private static Facts.Cuts cuts(Random random, List<String> aims) {
