@@ -70,17 +70,31 @@ class ReadAsPlannedTest {
         assertTrue(read.path("correction-for-contact").textValue().startsWith("-0.00138"), read::toString);
         assertEquals(read.path("correction"), read.path("correction-for-contact"));
         assertTrue(read.path("size").textValue().startsWith("1.40561"), read::toString);
+        CSVRecord row = reading(1, "front", "2");
+        assertEquals("1.4070", row.get("reading"));
+        assertTrue(row.get("contact-correction").startsWith("-0.00138"), row::toString);
+    }
+
+    @Test
+    void theRecordSaysWhetherThePartWasClamped() throws Exception {
         assertEquals("clamped", characteristic(1).path("clamping").textValue());
-        assertEquals("cut-again", characteristic(1).at("/passes/0/verdict").textValue());
+        assertEquals("clamped", reading(1, "front", "2").get("clamping"));
+        assertEquals("released", characteristic(2).path("clamping").textValue());
+        assertEquals("released", reading(2, "0°", "1").get("clamping"));
+    }
+
+    @Test
+    void anAnswerThatWasStruckOutStandsInTheRecordAndDoesNotCount() throws Exception {
         JsonNode answers = characteristic(1).at("/passes/1/answers");
         assertEquals("square-across", answers.at("/0/answer").textValue());
         assertEquals(false, answers.at("/0/counts").booleanValue());
         assertEquals("opposite-grooves", answers.at("/1/answer").textValue());
         assertEquals(true, answers.at("/1/counts").booleanValue());
-        CSVRecord row = reading(1, "front", "2");
-        assertEquals("1.4070", row.get("reading"));
-        assertTrue(row.get("contact-correction").startsWith("-0.00138"), row::toString);
-        assertEquals("clamped", row.get("clamping"));
+    }
+
+    @Test
+    void thePassBeforeTheCutIsCutAgain() throws Exception {
+        assertEquals("cut-again", characteristic(1).at("/passes/0/verdict").textValue());
     }
 
     @Test
@@ -91,13 +105,11 @@ class ReadAsPlannedTest {
         assertEquals("77.0", part.path("fahrenheit").textValue());
         assertEquals("9", part.path("expansion-1e-6-per-fahrenheit").textValue());
         assertTrue(pass.at("/readings/0/correction-for-temperature").textValue().startsWith("-0.00009"), pass::toString);
-        assertEquals("released", characteristic(2).path("clamping").textValue());
         CSVRecord row = reading(2, "0°", "1");
         assertEquals("°F", row.get("degrees"));
         assertEquals("77.0", row.get("part-temperature"));
         assertEquals("9", row.get("part-expansion"));
         assertEquals("6.3889", row.get("gauge-expansion"));
-        assertEquals("released", row.get("clamping"));
         assertEquals("", reading(3, "middle", "1").get("degrees"));
     }
 

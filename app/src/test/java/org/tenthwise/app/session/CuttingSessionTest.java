@@ -16,6 +16,7 @@ import org.tenthwise.app.DemoPlans;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Proposal;
@@ -69,21 +70,37 @@ class CuttingSessionTest {
     }
 
     @Test
-    void oneMayCutOnWhatIsReadSoFarWithAReasonAndOnceIsEnough() throws Exception {
+    void whereNothingIsReadNobodySignsForACut() throws Exception {
         assertFalse(session.state().mayCutOnThese());
         assertEquals(Objection.Kind.NOT_ASKED_HERE, session.cutOnThese(REASON).objection().orElseThrow().kind());
+    }
+
+    @Test
+    void oneMayCutOnWhatIsReadSoFarWithAReason() throws Exception {
         read("48.032");
         assertTrue(session.state().mayCutOnThese());
         assertEquals(Objection.Kind.BLANK, session.cutOnThese(" ").objection().orElseThrow().kind());
         assertEquals(Objection.Kind.HIDDEN_SIGN, session.cutOnThese("tail\u200Bend").objection().orElseThrow().kind());
         assertEquals(Optional.empty(), session.cutOnThese("  " + REASON).objection());
+        assertTrue(session.state().mayCut());
+        assertEquals(3, proposal().unread().size());
+    }
+
+    @Test
+    void toSignOnceForTheSameReadingsIsEnough() throws Exception {
+        read("48.032");
+        session.cutOnThese(REASON);
         long before = kept();
         assertEquals(Objection.Kind.NOT_ASKED_HERE, session.cutOnThese(REASON).objection().orElseThrow().kind());
         assertEquals(before, kept());
-        assertTrue(session.state().mayCut());
-        assertEquals(3, proposal().unread().size());
+    }
+
+    @Test
+    void aSecondTapOnCutTakenBeginsNoFurtherPass() throws Exception {
+        read("48.032");
+        session.cutOnThese(REASON);
         session.again(Why.CUT);
-        before = kept();
+        long before = kept();
         assertEquals(Objection.Kind.NOTHING_ASKED, session.again(Why.CUT).objection().orElseThrow().kind());
         assertEquals(before, kept());
     }
@@ -159,17 +176,28 @@ class CuttingSessionTest {
     }
 
     @Test
-    void theNextRunOnTheMachineNeedNotAskAndASecondTapKeepsNothing() throws Exception {
+    void whatIsSaidOfTheMachineTwiceIsKeptOnce() throws Exception {
         session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
         long before = workshop.kept();
         session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
         assertEquals(before, workshop.kept());
+    }
+
+    @Test
+    void theNextRunOnTheMachineNeedNotAsk() throws Exception {
+        session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
         String machine = session.state().sheet().run().begun().machine();
         RunSession next = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
         List<Event> events = next.state().sheet().run().entries().stream().map(entry -> entry.event()).toList();
         assertEquals(List.of(new Event.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)), events.subList(1, events.size()));
         assertEquals(Optional.of(Register.RADIUS), workshop.shop.open(next.id()).state().sheet().run().register());
-        RunSession elsewhere = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "016", "L-1", machine + "b", "Setter 2"));
+    }
+
+    @Test
+    void ofAnotherMachineNothingIsKnownByIt() throws Exception {
+        session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
+        String machine = session.state().sheet().run().begun().machine();
+        RunSession elsewhere = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine + "b", "Setter 2"));
         assertEquals(Optional.empty(), elsewhere.state().sheet().run().register());
     }
 
@@ -226,7 +254,7 @@ class CuttingSessionTest {
         return session.state().line().finding().proposal().orElseThrow();
     }
 
-    private static org.tenthwise.model.quantity.Length mm(String figure) {
+    private static Length mm(String figure) {
         return new Written(figure, Unit.MILLIMETRE).length();
     }
 }
