@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
@@ -37,20 +38,7 @@ import org.tenthwise.model.run.Run;
 class StepFiguresTest {
 
     /** Outside diameter of 3.990 to 3.994. */
-    private static final String PLAN = """
-            format = 1
-            part = "T-1"
-            revision = "A"
-            issue = "1"
-            name = "Test pin, invented"
-            material = "steel"
-            drawing = "T-1"
-            unit = "mm"
-
-            [[operation]]
-            number = 10
-            name = "Turn"
-
+    private static final String PLAN = InventedPlans.text("mm", """
             [[step]]
             number = 1
             operation = 10
@@ -65,7 +53,7 @@ class StepFiguresTest {
             guard_band = %s
             cut_again = "too big"
             gauge_kind = "micrometer"
-            """;
+            """);
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T08:15:00+01:00");
 
     /** Value = certified size − (reading − zero) for a gauge whose number falls as the size grows, by hand. */
