@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
@@ -39,6 +41,13 @@ class DispositionTest {
     @BeforeEach
     void aBoreOverSizeThatIsAHoldPoint() {
         bench.step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE).step(new Check.Confirm("b")).read(BORE, "20.023");
+    }
+
+    /** Rework makes it conform and scrap lets it go: neither is used though not to the drawing. */
+    @ParameterizedTest
+    @EnumSource(Disposition.class)
+    void whatIsUsedThoughNotToTheDrawingDepartsFromIt(Disposition disposition) {
+        assertEquals(disposition == Disposition.REPAIR || disposition == Disposition.USE_AS_IS, disposition.departsFromTheDrawing());
     }
 
     @Test

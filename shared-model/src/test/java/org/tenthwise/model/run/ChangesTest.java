@@ -32,6 +32,7 @@ class ChangesTest {
     private static final Gauge MICROMETER = new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty());
     private static final Entry SET = entry(1, new Event.GaugeSet(7, Setting.direct(MICROMETER)));
     private static final Entry READ = entry(2, new Event.ReadingTaken(7, "1.1", new Written("30.010", Unit.MILLIMETRE)));
+    private static final Entry NOTED = entry(3, new Event.NoteMade(7, "cool"));
 
     static List<Event> thoseThatDo() {
         return List.of(READ.event(), new Event.TemperatureTaken(7, Body.PART, Degrees.of("21", CELSIUS)), new Event.Answered(7, Question.CONFIRMED, Answer.YES),
@@ -44,7 +45,8 @@ class ChangesTest {
     static List<Event> thoseThatDoNot() {
         return List.of(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")), new Event.GaugeKnown(MICROMETER),
                 new Event.GaugeChosen(7, "MC-2", Optional.empty()), SET.event(),
-                new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD), new Event.CutOnThese(7, "third place is under the clamp"), new Event.DoubtFlagged(7, "chatter"), new Event.NoteMade(7, "cool"),
+                new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD), new Event.CutOnThese(7, "third place is under the clamp"), new Event.DoubtFlagged(7, "chatter"), NOTED.event(),
+                new Event.StruckOut(NOTED.seq(), "said of another part"),
                 new Event.Disposed(7, Disposition.USE_AS_IS, "will do", "Inspector 1"), new Event.Disposed(7, Disposition.SCRAP, "thin", "Inspector 1"),
                 new Event.HandedOver("Setter 2"), new Event.Signed("Inspector 1", SignedAs.ACCEPTED), new Event.Closed("Inspector 1", SignedAs.ACCEPTED),
                 new Event.TakenOver(), new Event.Unknown("from-later", "{}"));
@@ -73,7 +75,7 @@ class ChangesTest {
     }
 
     private static Optional<Integer> changed(Event event) {
-        return new Changes(List.of(SET, READ)).step(entry(3, event));
+        return new Changes(List.of(SET, READ, NOTED)).step(entry(4, event));
     }
 
     private static Entry entry(long seq, Event event) {
