@@ -19,6 +19,7 @@ final class RunOutLayout {
     /** What stands around the ring may make it smaller down to this share; beyond, it gives way. */
     private static final double WORTH = 0.8;
     private static final double SMALLER = 0.96;
+    private static final int RINGED = 10;
 
     private final List<RunOutPicture> pictures;
     private final List<Drawing> rooms;
@@ -29,10 +30,13 @@ final class RunOutLayout {
         this.rooms = rooms;
     }
 
-    void draw() {
+    /** @return how much could be shown: rings with words round them before rings under words, before words alone, and of words the more kinds */
+    int draw() {
         List<Map<RunOutPicture.Around, Double>> rings = IntStream.range(0, pictures.size()).mapToObj(this::worthTheirRoom).toList();
-        Stream.of(RunOutPicture.Around.values()).filter(around -> rings.stream().allMatch(ring -> ring.containsKey(around))).findFirst()
-                .ifPresentOrElse(around -> draw(rooms, around, rings.stream().map(ring -> ring.get(around)).toList()), this::underWords);
+        Optional<RunOutPicture.Around> widest = Stream.of(RunOutPicture.Around.values())
+                .filter(around -> rings.stream().allMatch(ring -> ring.containsKey(around))).findFirst();
+        widest.ifPresent(around -> draw(rooms, around, rings.stream().map(ring -> ring.get(around)).toList()));
+        return widest.isPresent() ? Letters.ALL : underWords();
     }
 
     private void draw(List<Drawing> where, RunOutPicture.Around around, List<Double> middles) {
@@ -52,7 +56,7 @@ final class RunOutLayout {
     }
 
     /** The words first, and rings under them where there is room for every one. */
-    private void underWords() {
+    private int underWords() {
         List<RunOutWords> words = IntStream.range(0, pictures.size()).mapToObj(i -> new RunOutWords(pictures.get(i), rooms.get(i))).toList();
         int kinds = words.stream().mapToInt(RunOutWords::fitting).min().orElse(0);
         List<Drawing> rest = new ArrayList<>();
@@ -64,9 +68,11 @@ final class RunOutLayout {
                     new Frame(whole.width(), Math.max(0, whole.height() - below), whole.textScale(), whole.lineScale(), whole.ground())));
             largest(i, rest.get(i), RunOutPicture.Around.NO_WORDS).ifPresent(middles::add);
         }
-        if (middles.size() == pictures.size()) {
+        boolean ringed = middles.size() == pictures.size();
+        if (ringed) {
             draw(rest, RunOutPicture.Around.NO_WORDS, middles);
         }
+        return ringed ? RINGED + kinds : kinds;
     }
 
     private Optional<Double> largest(int which, Drawing room, RunOutPicture.Around around) {

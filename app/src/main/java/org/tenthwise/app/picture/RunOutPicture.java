@@ -116,7 +116,7 @@ public record RunOutPicture(Sized limit, Optional<Sized> movement, List<Reading>
 
     @Override
     public void draw(Drawing drawing) {
-        new RunOutLayout(List.of(this), List.of(drawing)).draw();
+        Letters.draw(drawing, own -> new RunOutLayout(List.of(this), List.of(own)).draw());
     }
 
     /** Everything read so far, as lengths. */

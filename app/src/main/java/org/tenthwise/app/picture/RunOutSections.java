@@ -26,13 +26,18 @@ public record RunOutSections(List<Section> sections, String spoken) implements P
 
     @Override
     public void draw(Drawing drawing) {
+        Letters.draw(drawing, this::side);
+    }
+
+    /** @return how much could be shown */
+    private int side(Drawing drawing) {
         Frame whole = drawing.frame();
         boolean upright = whole.height() > UPRIGHT * whole.width();
         double gap = drawing.lettered(GAP);
         double width = upright ? whole.width() : (whole.width() - gap * (sections.size() - 1)) / sections.size();
         double height = upright ? (whole.height() - gap * (sections.size() - 1)) / sections.size() : whole.height();
         if (height < drawing.lettered(2 * LINE + 3)) {
-            return;
+            return 0;
         }
         List<Drawing> rooms = new ArrayList<>();
         for (int i = 0; i < sections.size(); i++) {
@@ -43,7 +48,7 @@ public record RunOutSections(List<Section> sections, String spoken) implements P
                 drawing.line(new Point(x, 0), new Point(x, height), Stroke.RULE, Role.RULE);
             }
         }
-        new RunOutLayout(sections.stream().map(Section::ring).toList(), rooms).draw();
+        return new RunOutLayout(sections.stream().map(Section::ring).toList(), rooms).draw();
     }
 
     /** Letters the name. @return the room under it */

@@ -105,6 +105,21 @@ class RunOutPictureTest {
         assertEquals(List.of(), pen.faults(besideAdvice));
     }
 
+    /** With large text the advice leaves less than the rings need beside large words. */
+    @Test
+    void largeTextGivesWayBeforeTheRingsDo() {
+        Frame room = Frame.screen(684, 246, 1.5);
+        RecordingPen pen = RecordingPen.of(RunOutScenes.sections(), room);
+        assertEquals(2, pen.drawnIn(Role.ZONE).size(), pen.texts()::toString);
+        assertEquals(List.of(), pen.faults(room));
+    }
+
+    @Test
+    void lettersAreAsLargeAsTheScreenWantsThemWhereThereIsRoom() {
+        RecordingPen pen = RecordingPen.of(RunOutScenes.sections(), Frame.screen(1200, 900, 1.5));
+        assertEquals(20 * 1.5, pen.lettered().stream().filter(text -> text.text().equals("limit 0.020")).findFirst().orElseThrow().size(), 1e-9);
+    }
+
     /** Outer limit circle and the jaws above and under it fill the height; the readings stand beside them. */
     @Test
     void onTheRunScreenTheRingTakesNearlyTheWholeHeight() {
