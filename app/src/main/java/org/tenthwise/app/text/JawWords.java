@@ -55,6 +55,11 @@ public final class JawWords {
         return check instanceof Check.RunOut runOut ? ofTurn(runOut, slot) : slot.place().name();
     }
 
+    /** Where room is short, without the section; of a check with no turn the place as the plan names it. */
+    public String briefPlace(Check check, Slot slot) {
+        return check instanceof Check.RunOut runOut && slot.place().angle().isPresent() ? brief(runOut, slot.place().angle().get()) : place(check, slot);
+    }
+
     private String section(Check.RunOut check, Slot slot, String place) {
         return check.sections().size() < 2 ? place : words.say("jaws.at-section", place, check.section(slot).orElseThrow().name());
     }

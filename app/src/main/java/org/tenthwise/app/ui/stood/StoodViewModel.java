@@ -17,8 +17,12 @@ import org.tenthwise.model.record.Measured;
 /** What was under the needle when the first reading of a turn was taken, where it was not what was asked for. */
 public final class StoodViewModel {
 
-    /** A place it can have been taken at. */
-    private record Place(Slot slot, String reads) {
+    /**
+     * A place it can have been taken at.
+     *
+     * @param brief short enough for a key to say it in full: cut off, half the places read the same
+     */
+    private record Place(Slot slot, String reads, String brief) {
     }
 
     private final Words words;
@@ -31,7 +35,7 @@ public final class StoodViewModel {
         this.jaws = new JawWords(words);
         where = Field.choice("where", words.say("stood.where"), words.say("stood.where.question"), Place::reads);
         FormViewModel form = new FormViewModel(List.of(where), words, words.say("stood.act"), this::put);
-        form.about(where);
+        where.valueProperty().subscribe(place -> form.aboutProperty().set(place.map(Place::brief).orElse("")));
         step = new StepForm(words.say("stood.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
     }
 
@@ -40,7 +44,8 @@ public final class StoodViewModel {
     }
 
     private void offer(State state, Known known) {
-        where.offer(state.otherPlaces().stream().map(slot -> new Place(slot, jaws.place(state.inHand().check(), slot))).toList());
+        where.offer(state.otherPlaces().stream().map(slot -> new Place(slot, jaws.place(state.inHand().check(), slot),
+                jaws.briefPlace(state.inHand().check(), slot))).toList());
     }
 
     private List<String> notes(State state) {

@@ -49,6 +49,14 @@ class StoodViewModelTest {
     }
 
     @Test
+    void theKeySaysThePlaceInFull() {
+        choose(model.form().fields().get(0), 2);
+        assertEquals("jaws 2\u20133", model.form().lineProperty().get());
+        choose(model.form().fields().get(0), 3);
+        assertEquals("jaw 3", model.form().lineProperty().get());
+    }
+
+    @Test
     void theReadingIsStruckOutWithWhereItWasTakenAndKeptThere() {
         choose(model.form().fields().get(0), 3);
         model.form().goOn();
