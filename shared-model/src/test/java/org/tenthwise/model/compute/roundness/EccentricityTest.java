@@ -62,6 +62,11 @@ class EccentricityTest {
     }
 
     @Test
+    void halfWayToAnotherIsTheMiddleOfTheParts() {
+        assertEquals(off("0.010", "0.030"), off("0.030", "0.040").halfWayTo(off("-0.010", "0.020")));
+    }
+
+    @Test
     void whatIsLeftWithoutAnotherIsTheDifferenceOfTheParts() {
         assertEquals(off("-0.030", "0.040"), off("-0.020", "0.042").minus(off("0.010", "0.002")));
     }
