@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.export.Attempt;
+import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.model.gauge.Setting;
@@ -57,6 +58,7 @@ final class Facts {
         add(facts, "record.fact.uncertainty", matter.sentences().uncertainty(step));
         new Remarks(matter.words()).of(line.finding()).forEach(remark -> add(facts, "record.fact.found", remark));
         new Heat(matter.words()).figures(line.finding()).forEach(figures -> add(facts, "record.fact.expansion", figures));
+        add(facts, "record.fact.next", next(line));
         if (!step.hold().isEmpty()) {
             add(facts, "record.fact.hold", matter.say("record.hold", numbers(step.hold())));
         }
@@ -65,6 +67,12 @@ final class Facts {
         }
         said(line).forEach(fact -> add(facts, fact.name(), fact.words()));
         return facts;
+    }
+
+    /** What is to be done about a finding; nothing where it is held or signed for, nor once the run is closed. */
+    private String next(Line line) {
+        boolean over = line.held() || line.disposed().isPresent() || matter.sheet().run().closed().isPresent();
+        return over || line.finding().verdict().passed() ? "" : new Advice(matter.words()).next(line);
     }
 
     private void add(List<Fact> facts, String key, String words) {

@@ -238,6 +238,18 @@ class RecordPagesTest {
         assertFalse(all.contains("near the jaws IN-1 0.027 0 0.027"), all);
     }
 
+    /** 1.4990 and 1.5006, their middle 1.4998, wanted a third in from 1.5000 of 1.4938 to 1.5000: 0.0019 off, by steps of 0.0002 on diameter 0.0018. */
+    @Test
+    void whatIsToBeDoneStandsWithACharacteristicWhileTheRunIsOpen() {
+        says(all(Scene.INCH_FAILED), "To do Change the X offset by −0.0009 in, counted in radii.");
+    }
+
+    @Test
+    void nothingIsToBeDoneInARunThatIsClosed() {
+        assertTrue(Scene.LAPSED.evidence().sheet().run().closed().isPresent());
+        assertFalse(all(Scene.LAPSED).contains("To do "), all(Scene.LAPSED));
+    }
+
     private static void says(String text, String... words) {
         for (String said : words) {
             assertTrue(text.contains(said), () -> "\"%s\" is not said in: %s".formatted(said, text));
