@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -20,26 +21,27 @@ record Named(String name, String text) {
 
     /** A plan file, or the plan of a demo part by part number or by file name. */
     static Named plan(String given) throws CouldNotRun {
-        return of(given, part -> Stream.of(number(part), part.planFile()), DemoPart::planText,
+        return of(given, demo(given, part -> Stream.of(number(part), part.planFile()), DemoPart::planText),
                 "There is no plan file %s. The demo plans that come along are %s.");
     }
 
     /** A readings file, or the readings of a demo part that passes or that fails. */
     static Named readings(String given) throws CouldNotRun {
-        Optional<Named> passing = demo(given, part -> Stream.of(number(part) + "-pass"), DemoPart::passingReadings);
-        Optional<Named> failing = demo(given, part -> Stream.of(number(part) + "-fail"), DemoPart::failingReadings);
-        Optional<Named> demo = passing.or(() -> failing);
-        return demo.isPresent() && !exists(given) ? demo.get() : of(given, part -> Stream.empty(), DemoPart::planText,
+        return of(given, demo(given, part -> Stream.of(number(part) + "-pass"), DemoPart::passingReadings)
+                        .or(() -> demo(given, part -> Stream.of(number(part) + "-fail"), DemoPart::failingReadings)),
                 "There is no readings file %s. The demo readings that come along are those of %s, with -pass or -fail behind it.");
     }
 
-    private static Named of(String given, Function<DemoPart, Stream<String>> names, Function<DemoPart, String> text,
-                            String missing) throws CouldNotRun {
-        if (exists(given)) {
+    /** A file is meant before a demo of its name, a folder after it: records may lie in one that is called after the part. */
+    private static Named of(String given, Optional<Named> demo, String missing) throws CouldNotRun {
+        if (demo.isPresent() && !is(given, Files::isRegularFile)) {
+            return demo.get();
+        }
+        if (is(given, Files::exists)) {
             return new Named(given, read(Path.of(given)));
         }
-        return demo(given, names, text).orElseThrow(() -> new CouldNotRun(missing.formatted(given,
-                Arrays.stream(DemoPart.values()).map(Named::number).collect(Collectors.joining(" and ")))));
+        throw new CouldNotRun(missing.formatted(given,
+                Arrays.stream(DemoPart.values()).map(Named::number).collect(Collectors.joining(" and "))));
     }
 
     private static Optional<Named> demo(String given, Function<DemoPart, Stream<String>> names, Function<DemoPart, String> text) {
@@ -51,9 +53,9 @@ record Named(String name, String text) {
         return part.plan().part().number();
     }
 
-    private static boolean exists(String given) {
+    private static boolean is(String given, Predicate<Path> asked) {
         try {
-            return Files.exists(Path.of(given));
+            return asked.test(Path.of(given));
         } catch (InvalidPathException e) {
             return false;
         }

@@ -75,6 +75,16 @@ class CheckPlansTest {
     }
 
     @Test
+    void aFolderCalledAfterADemoPartDoesNotHideItsPlan() throws Exception {
+        Path records = Files.createDirectories(Path.of("WB-118"));
+        try {
+            assertEquals(0, Typed.line("check", records).exit());
+        } finally {
+            Files.delete(records);
+        }
+    }
+
+    @Test
     void whatIsNotTextIsNoPlan() throws Exception {
         Path odd = Files.write(folder.resolve("odd.toml"), "part = \"Spannh\u00fclse\"".getBytes(StandardCharsets.ISO_8859_1));
         assertEquals(odd + " is not UTF-8 text. Name a text file in TOML.", Typed.line("check", odd).trouble());
