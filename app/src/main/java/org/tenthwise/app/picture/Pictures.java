@@ -35,19 +35,21 @@ public final class Pictures {
     }
 
     /**
-     * The picture of a characteristic as it stands. One that only asks is shown where it sits on the part; absent where the
-     * plan has no outline either.
+     * The picture of a characteristic as it stands; once the run is closed with no cut and no move on it, as nobody acts by it any more. One that
+     * only asks is shown where it sits on the part; absent where the plan has no outline either.
      */
-    public Optional<Picture> of(Plan plan, Line line) {
+    public Optional<Picture> of(Sheet sheet, Line line) {
+        Plan plan = sheet.plan();
+        boolean advised = sheet.run().closed().isEmpty();
         Finding finding = line.finding();
         if (finding instanceof RunOutFinding runOut) {
-            return Optional.of(new RunOutFound(words).picture(runOut, spoken(finding)));
+            return Optional.of(new RunOutFound(words).picture(runOut, advised, spoken(finding)));
         }
         if (finding instanceof SizeFinding size) {
-            return Optional.of(new SizeFound(words).picture(plan, line, size, spoken(finding)));
+            return Optional.of(new SizeFound(words).picture(plan, line, size, advised, spoken(finding)));
         }
         if (finding instanceof WiresFinding wires) {
-            return Optional.of(new WiresFound(words).picture(line, wires, spoken(finding)));
+            return Optional.of(new WiresFound(words).picture(line, wires, advised, spoken(finding)));
         }
         if (finding instanceof PlugFinding plug) {
             return Optional.of(new PlugFound(words).picture(plug, spoken(finding)));

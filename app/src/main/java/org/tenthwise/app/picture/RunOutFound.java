@@ -33,8 +33,8 @@ final class RunOutFound {
     }
 
     /** One ring, or two side by side where the plan names two sections. */
-    Picture picture(RunOutFinding finding, String spoken) {
-        List<RunOutPicture> rings = IntStream.range(0, finding.sections().size()).mapToObj(which -> ring(finding, which, spoken)).toList();
+    Picture picture(RunOutFinding finding, boolean advised, String spoken) {
+        List<RunOutPicture> rings = IntStream.range(0, finding.sections().size()).mapToObj(which -> ring(finding, which, advised, spoken)).toList();
         if (rings.size() == 1) {
             return rings.get(0);
         }
@@ -43,12 +43,12 @@ final class RunOutFound {
                         Figures.written(section.at()))).orElse(""), rings.get(which))).toList(), spoken);
     }
 
-    private RunOutPicture ring(RunOutFinding finding, int which, String spoken) {
+    private RunOutPicture ring(RunOutFinding finding, int which, boolean advised, String spoken) {
         StepFigures figures = StepFigures.of(finding);
         AtSection at = finding.sections().get(which);
         SectionSlots slots = finding.check().bySection().get(which);
         boolean farOut = which > 0;
-        List<Move> moves = finding.truingUp().map(advice -> farOut ? advice.far() : advice.near()).orElse(List.of());
+        List<Move> moves = finding.truingUp().filter(advice -> advised).map(advice -> farOut ? advice.far() : advice.near()).orElse(List.of());
         boolean sweptOnly = !at.swept().isEmpty() && at.byAngle().isEmpty();
         return new RunOutPicture(
                 new RunOutPicture.Sized(finding.check().limit().length(),

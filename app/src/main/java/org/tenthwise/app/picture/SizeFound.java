@@ -30,7 +30,7 @@ final class SizeFound {
         this.words = words;
     }
 
-    SizePicture picture(Plan plan, Line line, SizeFinding finding, String spoken) {
+    SizePicture picture(Plan plan, Line line, SizeFinding finding, boolean advised, String spoken) {
         StepFigures figures = StepFigures.of(finding);
         Check.Size check = finding.check();
         return new SizePicture(check.feature(), figures.unit(),
@@ -39,7 +39,7 @@ final class SizeFound {
                 finding.value().map(size -> new SizePicture.Sized(size, figures.judged(size))),
                 finding.verdict().margin()
                         .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.distance(margin.distance()))),
-                cut(line, figures, words), Optional.empty(),
+                advised ? cut(line, figures, words) : Optional.empty(), Optional.empty(),
                 line.step().clamping().filter(Clamping.RELEASED::equals).isEmpty(), beside(plan, line, check), said(check), spoken);
     }
 

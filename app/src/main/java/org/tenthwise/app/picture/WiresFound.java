@@ -40,7 +40,7 @@ final class WiresFound {
         this.words = words;
     }
 
-    WirePicture picture(Line line, WiresFinding finding, String spoken) {
+    WirePicture picture(Line line, WiresFinding finding, boolean advised, String spoken) {
         StepFigures figures = StepFigures.of(finding);
         ScrewThread thread = finding.check().thread();
         Optional<Measured> shown = finding.deciding().or(() -> finding.measured().stream().reduce((earlier, later) -> later));
@@ -50,7 +50,7 @@ final class WiresFound {
                         Figures.read(reading.reading().typed(), figures.unit()),
                         finding.bottoms() ? Optional.empty() : Optional.of(figures.size(reading.value())))),
                 finding.bottoms() ? Optional.of(words.say("picture.wire-bottoms")) : Optional.empty(),
-                notes(finding, figures), Optional.of(strip(line, finding, figures)), spoken);
+                notes(finding, figures), Optional.of(strip(line, finding, advised, figures)), spoken);
     }
 
     /** Under a wire on the root nothing is known of the pitch diameter but that it is less: drawn is the least allowed. */
@@ -92,7 +92,7 @@ final class WiresFound {
         return notes;
     }
 
-    private SizePicture strip(Line line, WiresFinding finding, StepFigures figures) {
+    private SizePicture strip(Line line, WiresFinding finding, boolean advised, StepFigures figures) {
         Check.OverWires check = finding.check();
         ColumnsFound found = new ColumnsFound(words, figures);
         List<SizePicture.Column> columns = new ArrayList<>(found.earlier(line));
@@ -103,7 +103,7 @@ final class WiresFound {
                 check.guardBand().length(), columns, finding.value().map(size -> new SizePicture.Sized(size, figures.judged(size))),
                 finding.verdict().margin()
                         .map(margin -> new SizePicture.Distance(margin.distance(), margin.limit(), figures.distance(margin.distance()))),
-                SizeFound.cut(line, figures, words),
+                advised ? SizeFound.cut(line, figures, words) : Optional.empty(),
                 Optional.empty(), new SizePicture.Said(check.cutAgain() ? words.say("picture.still-to-cut") : "",
                         check.cutAgain() ? words.say("picture.past-size") : "", words.say("picture.next-cut"),
                         step -> words.say("picture.scale", step)), "");

@@ -15,6 +15,7 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.SizeFinding;
 
 /** A depth is drawn down to a floor where the plan says that there is one, and nowhere else. */
@@ -80,7 +81,7 @@ class DepthPictureTest {
         Plan bare = new Plan(plan.part(), plan.issue(), plan.name(), plan.material(), plan.drawing(), plan.unit(), plan.remark(), plan.operations(),
                 plan.steps(), Optional.empty(), plan.source(), plan.climate(), plan.lotAsked());
         Line line = run.sheet().lines().stream().filter(each -> each.step().number() == 10).findFirst().orElseThrow();
-        return new Pictures(Words.of(Locale.ENGLISH)).of(bare, line).orElseThrow();
+        return new Pictures(Words.of(Locale.ENGLISH)).of(Sheet.of(bare, run.sheet().run()), line).orElseThrow();
     }
 
     /** The point of a drill of 118° is as long as its radius over tan 59°, and lies beyond the depth of the full diameter. */

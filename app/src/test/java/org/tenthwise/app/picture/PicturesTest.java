@@ -28,7 +28,7 @@ class PicturesTest {
     void everyLineOfADemoRunHasAPictureWithoutFaults(String sample) {
         DemoRun run = DemoRun.of(sample);
         for (Line line : run.sheet().lines()) {
-            Picture picture = pictures.of(run.plan(), line).orElseThrow();
+            Picture picture = pictures.of(run.sheet(), line).orElseThrow();
             assertFalse(picture.spoken().isBlank());
             Stream.of(Frames.all(), Frames.low()).forEach(frames -> frames.forEach((name, frame) -> assertEquals(List.of(),
                     RecordingPen.of(picture, frame).faults(frame), () -> sample + ", step " + line.step().number() + ", " + name)));
@@ -41,12 +41,25 @@ class PicturesTest {
         DemoRun run = DemoRun.of(sample);
         for (Line line : run.sheet().lines()) {
             if (line.step().check().means().isPresent()) {
-                Picture picture = pictures.of(run.plan(), line).orElseThrow();
+                Picture picture = pictures.of(run.sheet(), line).orElseThrow();
                 String name = "run-%s-%02d-".formatted(sample, line.step().number());
                 assertTrue(Sheets.inked(sheets.save(name + "100", picture, Frames.all().get("100"), Palette.DAY)) > 500);
                 assertTrue(Sheets.inked(sheets.save(name + "150", picture, Frames.all().get("150"), Palette.NIGHT)) > 500);
             }
         }
+    }
+
+    /** Nobody cuts by a run that takes nothing any more; what was read stays drawn. */
+    @Test
+    void onceTheRunIsClosedNoCutIsDrawn() {
+        Staged boreTooSmall = Staged.carrier().master(13, "30.000").atTwenty(13).reads(13, "-0.105", "-0.106", "-0.107", "-0.105");
+        Staged threadTooBig = Staged.carrier().wires(21, "3.620").reads(21, "41.460", "41.452", "41.455");
+        assertTrue(((SizePicture) boreTooSmall.picture(13)).cut().isPresent());
+        assertTrue(((WirePicture) threadTooBig.picture(21)).strip().orElseThrow().cut().isPresent());
+        SizePicture bore = (SizePicture) boreTooSmall.closed().picture(13);
+        assertTrue(bore.cut().isEmpty());
+        assertEquals(4, bore.taken().count());
+        assertTrue(((WirePicture) threadTooBig.closed().picture(21)).strip().orElseThrow().cut().isEmpty());
     }
 
     /** Four depths of about 1.0009, 0.0007 apart. */

@@ -28,11 +28,20 @@ class RunOutFoundTest {
     private final Sheets sheets = new Sheets();
 
     private static Picture picture(RunOutAtHand atHand) {
-        return new Pictures(Words.of(Locale.ENGLISH)).of(atHand.plan(), atHand.line()).orElseThrow();
+        return new Pictures(Words.of(Locale.ENGLISH)).of(atHand.sheet(), atHand.line()).orElseThrow();
     }
 
     private static List<String> texts(RunOutAtHand atHand) {
         return RecordingPen.of(picture(atHand), RUN).texts();
+    }
+
+    /** Nobody trues up by a run that takes nothing any more. */
+    @Test
+    void onceTheRunIsClosedNoJawIsToldToMove() {
+        List<String> open = texts(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO));
+        List<String> closed = texts(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO).closed());
+        assertTrue(open.contains("loosen"), open::toString);
+        assertFalse(closed.contains("loosen"), closed::toString);
     }
 
     @Test

@@ -24,6 +24,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.SignedAs;
 
 /** A demo part with a few invented readings of its own. */
 final class Staged {
@@ -82,6 +83,10 @@ final class Staged {
         return happens(new Event.StruckOut(entries.get(entries.size() - 1).seq(), "slipped"));
     }
 
+    Staged closed() {
+        return happens(new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED));
+    }
+
     Staged cut(int step) {
         return happens(new Event.PassBegun(step, Event.PassBegun.Why.CUT));
     }
@@ -99,6 +104,7 @@ final class Staged {
     }
 
     Picture picture(int step) {
-        return new Pictures(Words.of(Locale.ENGLISH)).of(plan, line(step)).orElseThrow();
+        Sheet sheet = Sheet.of(plan, new Run(entries));
+        return new Pictures(Words.of(Locale.ENGLISH)).of(sheet, line(step)).orElseThrow();
     }
 }

@@ -26,6 +26,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.run.SignedAs;
 
 /** One run-out check of limit 0.020 mm, invented, and what was read of it. */
 public final class RunOutAtHand {
@@ -96,8 +97,17 @@ public final class RunOutAtHand {
                 Optional.empty(), new PlanSource("", ""), Optional.empty());
     }
 
+    public Sheet sheet() {
+        return Sheet.of(plan(), new Run(entries));
+    }
+
     public Line line() {
-        return Sheet.of(plan(), new Run(entries)).line(1);
+        return sheet().line(1);
+    }
+
+    public RunOutAtHand closed() {
+        add(new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED));
+        return this;
     }
 
     public RunOutFinding finding() {

@@ -104,6 +104,6 @@ final class DetailSection {
     /** None for something that is only asked and has no place on the part: the part alone would say nothing about it. */
     private Optional<Picture> picture(Line line) {
         boolean nowhere = line.step().check().slots().isEmpty() && line.step().mark().isEmpty();
-        return nowhere ? Optional.empty() : new Pictures(matter.words()).of(matter.plan(), line);
+        return nowhere ? Optional.empty() : new Pictures(matter.words()).of(matter.sheet(), line);
     }
 }

@@ -53,7 +53,7 @@ final class Showing {
 
     RunShown of(State state) {
         return new RunShown(heads(state), steps(state), inHand(state),
-                pictures.of(state.sheet().plan(), state.line()), found(state), hand.panel(state), hand.first(state), hand.allowed(state));
+                pictures.of(state.sheet(), state.line()), found(state), hand.panel(state), hand.first(state), hand.allowed(state));
     }
 
     private Heads heads(State state) {
