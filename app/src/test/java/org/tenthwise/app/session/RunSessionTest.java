@@ -1,7 +1,6 @@
 package org.tenthwise.app.session;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -17,14 +16,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.DemoPlans;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
-import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
-import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.SizeFinding;
@@ -166,65 +164,6 @@ class RunSessionTest {
     }
 
     @Test
-    void aSlipOfThePointIsAskedAboutHoweverOftenItIsEnteredAndTakenOnPurposeAlone() throws Exception {
-        setUp();
-        session.goTo(OUTSIDE);
-        Objection slip = new Objection(Objection.Kind.FAR_OFF, "4799.0", "47.990");
-        assertEquals(slip, session.enter("4799.0").objection().orElseThrow());
-        assertEquals(slip, session.enter("4799.0").objection().orElseThrow());
-        assertTrue(size(OUTSIDE).measured().isEmpty());
-        assertEquals(Optional.empty(), session.keep("4799.0").objection());
-        assertEquals(1, size(OUTSIDE).measured().size());
-        assertEquals(Optional.empty(), size(OUTSIDE).proposal());
-    }
-
-    @Test
-    void aBoreOfLessThanNothingIsNotEvenKeptOnPurpose() throws Exception {
-        setUp();
-        session.goTo(BORE);
-        session.gauge().tellSense(false);
-        session.enter("30.000");
-        session.enter("");
-        session.gauge().confirmSense(true);
-        session.readingsFirst(true);
-        // 30.000 − 30.000 = 0
-        assertEquals(Objection.Kind.NO_SUCH_SIZE, session.keep("-30.000").objection().orElseThrow().kind());
-        assertEquals(new Objection(Objection.Kind.FAR_OFF, "-29.999", "0.011"), session.enter("-29.999").objection().orElseThrow());
-    }
-
-    @Test
-    void aMasterThatReadsNeitherNearNoughtNorItsSizeIsAskedAbout() throws Exception {
-        setUp();
-        session.goTo(BORE);
-        session.gauge().tellSense(false);
-        session.enter("30.000");
-        assertEquals(new Objection(Objection.Kind.FAR_OFF, "2", "0.000"), session.enter("2").objection().orElseThrow());
-        assertEquals(Optional.empty(), session.enter("30.000").objection());
-    }
-
-    @Test
-    void whatIsNoNumberIsRefusedAndChangesNothing() throws Exception {
-        setUp();
-        session.goTo(OUTSIDE);
-        long before = ledger.head().seq();
-        for (String typed : List.of("", "abc", "47,990", "4.7.9", "1e3", "+", "-47.990", "0")) {
-            assertTrue(session.enter(typed).objection().isPresent(), typed);
-        }
-        assertEquals(before, ledger.head().seq());
-    }
-
-    @Test
-    void wiresThatCannotSitOnTheFlanksAreRefusedWhenTheyAreSet() throws Exception {
-        setUp();
-        bore("0.012", "0.012", "0.011", "0.011");
-        Workshop.toTheThread(session);
-        session.enter("2.000");
-        assertEquals(Objection.Kind.NO_SUM, session.enter("2.000").objection().orElseThrow().kind());
-        session.enter("3.620");
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
-    }
-
-    @Test
     void aStruckOutReadingMakesRoomForAnotherAndStays() throws Exception {
         setUp();
         session.goTo(OUTSIDE);
@@ -288,15 +227,6 @@ class RunSessionTest {
         session.goTo(6);
         assertInstanceOf(Asked.Answering.class, session.state().asked());
         assertEquals(1, session.state().sheet().carriedOn(StepClass.SET_UP));
-    }
-
-    @Test
-    void aLowestAboveTheHighestIsRefused() throws Exception {
-        session.answer(Answer.YES);
-        session.goTo(RUN_OUT);
-        session.enter("0.001");
-        assertEquals(Objection.Kind.WRONG_WAY_ROUND, session.enter("0.002").objection().orElseThrow().kind());
-        assertEquals(Optional.empty(), session.enter("0.001").objection());
     }
 
     @Test
