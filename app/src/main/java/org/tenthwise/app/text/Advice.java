@@ -50,7 +50,7 @@ public final class Advice {
     private String nextOfSound(Finding finding, List<CutSoFar> cuts) {
         return switch (finding.verdict().standing()) {
             case PASS -> "";
-            case OPEN -> finding.proposal().isPresent() ? cutting.again(finding, cuts) : "";
+            case OPEN -> finding.proposal().isPresent() || finding instanceof WiresFinding wires && wires.rootForbidsCutting() ? cutting.again(finding, cuts) : "";
             case CUT_AGAIN -> cutting.again(finding, cuts);
             case UNPROVEN -> unproven(finding, cuts);
             case FAIL -> finding instanceof RunOutFinding runOut ? truing.of(runOut)

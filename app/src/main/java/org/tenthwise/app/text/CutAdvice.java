@@ -40,11 +40,17 @@ final class CutAdvice {
     }
 
     private String toCut(Finding finding, List<CutSoFar> cuts) {
-        Optional<Length> under = finding instanceof WiresFinding wires ? wires.rootUnder() : Optional.empty();
-        if (under.isPresent()) {
-            return words.say("next.cut.root-under", StepFigures.of(finding).withUnit(under.get()));
+        return root(finding).or(() -> finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, cuts)))).orElseGet(() -> stillToRead(finding));
+    }
+
+    /** Why the root of a thread lets nothing come off the flanks; absent where it does, and for what has none. */
+    private Optional<String> root(Finding finding) {
+        if (!(finding instanceof WiresFinding wires)) {
+            return Optional.empty();
         }
-        return finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, cuts))).orElseGet(() -> stillToRead(finding));
+        Optional<String> under = wires.rootUnder().map(StepFigures.of(wires)::withUnit);
+        return wires.rootStale() ? wires.check().minorStep().map(step -> under.map(by -> words.say("next.cut.root-under-by-cuts", by, step))
+                .orElseGet(() -> words.say("next.cut.root-stale", step))) : under.map(by -> words.say("next.cut.root-under", by));
     }
 
     /** Too near the limit to be proven, on the side where metal is left; a light cut is spoken of only where one can be taken. */

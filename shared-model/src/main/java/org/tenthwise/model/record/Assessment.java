@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
@@ -41,17 +42,31 @@ final class Assessment {
         List<Finding> earlier = new ArrayList<>();
         for (Run.Pass pass : run.passes(step)) {
             if (pass.ended().isPresent() && !pass.isEmpty()) {
-                Assessment then = new Assessment(plan, run.before(pass.ended().get().by()));
-                then.of(step.check().restsOn().stream().map(plan::step).toList());
-                earlier.add(then.find(step, pass).proposing(then.find(step, then.run.pass(step)).proposal()));
+                Assessment then = leaningOn(step, plan, run.before(pass.ended().get().by()));
+                earlier.add(then.find(step, pass).proposing(then.inHand(step).proposal()));
             }
         }
         return earlier;
     }
 
+    /** What was proposed at a step that ended with an entry, as everything stood before it. */
+    static Optional<Proposal> proposedBefore(Entry entry, Plan plan, Step step, Run run) {
+        return leaningOn(step, plan, run.before(entry)).inHand(step).proposal();
+    }
+
+    private static Assessment leaningOn(Step step, Plan plan, Run run) {
+        Assessment then = new Assessment(plan, run);
+        then.of(step.check().restsOn().stream().map(plan::step).toList());
+        return then;
+    }
+
     private Map<Integer, Finding> of(List<Step> steps) {
-        steps.forEach(step -> found.put(step.number(), find(step, run.pass(step))));
+        steps.forEach(step -> found.put(step.number(), inHand(step)));
         return found;
+    }
+
+    private Finding inHand(Step step) {
+        return find(step, run.pass(step));
     }
 
     private Finding find(Step step, Run.Pass pass) {
@@ -63,7 +78,7 @@ final class Assessment {
             return SizeSum.of(plan, step, size, pass, run);
         }
         if (check instanceof Check.PlugFit plugFit) {
-            return PlugSum.of(plan, step, plugFit, pass, sizes(plugFit.boreStep()));
+            return PlugSum.of(plan, step, plugFit, pass, sizes(plugFit.boreStep()).stream().map(Measured::value).toList());
         }
         if (check instanceof Check.OverWires overWires) {
             return WiresSum.of(plan, step, overWires, pass, overWires.minorStep().map(this::sizes).orElse(List.of()),
@@ -81,9 +96,9 @@ final class Assessment {
     }
 
     /** The sizes of another step; none until all of them are read, and none while a figure there is far off. */
-    private List<Length> sizes(int step) {
+    private List<Measured> sizes(int step) {
         return found.get(step) instanceof SizeFinding size && size.missing() == 0 && !Plausible.spoils(size)
-                ? size.measured().stream().map(Measured::value).toList() : List.of();
+                ? size.measured() : List.of();
     }
 
     private static AnswerFinding answers(Step step, Run.Pass pass) {

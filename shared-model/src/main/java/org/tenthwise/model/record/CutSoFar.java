@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Slot;
@@ -67,7 +66,7 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
         Length off = ((Check.OfSize) after.orElseThrow().step().check()).feature().stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
         Optional<Proposal> proposed = before.orElseThrow().proposal();
         return Optional.of(new CutSoFar(number, proposed.flatMap(Proposal::change).map(Length::abs),
-                proposed.flatMap(proposal -> atMost(proposal, (Check.OfSize) before.orElseThrow().step().check())), off));
+                proposed.flatMap(proposal -> proposal.atMost((Check.OfSize) before.orElseThrow().step().check())), off));
     }
 
     /**
@@ -82,11 +81,6 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
     /** The same of one cut; never where one limit is, for then nothing tells how much is much. */
     public boolean leftMoreThanThereWas(Limits limits) {
         return limits.width().filter(width -> cameOff.negated().isAbove(width.half())).isPresent();
-    }
-
-    private static Optional<Length> atMost(Proposal proposal, Check.OfSize check) {
-        return proposal.cut() instanceof EvenCut.Refused refused && refused.reason() == EvenCut.Reason.UNEVEN
-                ? refused.safe().filter(safe -> safe.signum() > 0 && !check.isTooLittleToCut(safe)) : Optional.empty();
     }
 
     /** None where they say nothing. */

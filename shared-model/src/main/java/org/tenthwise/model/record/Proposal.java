@@ -3,6 +3,7 @@ package org.tenthwise.model.record;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
@@ -23,6 +24,17 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
     /** The change of the size itself; absent where nothing is offered. */
     public Optional<Length> change() {
         return cut instanceof EvenCut.Offered offered ? Optional.of(offered.change()) : Optional.empty();
+    }
+
+    /** The most that may come off a size where nothing is offered and that much can be cut, on the size; absent otherwise. */
+    Optional<Length> atMost(Check.OfSize size) {
+        return cut instanceof EvenCut.Refused refused && refused.reason() == EvenCut.Reason.UNEVEN
+                ? refused.safe().filter(safe -> safe.signum() > 0 && !size.isTooLittleToCut(safe)) : Optional.empty();
+    }
+
+    /** What comes off a size by it, more than nought: what is offered, or the most where nothing is; absent where nothing may come off. */
+    Optional<Length> comesOff(Check.OfSize size) {
+        return change().map(Length::abs).or(() -> atMost(size));
     }
 
     /** Whether not the least may come off any more. */

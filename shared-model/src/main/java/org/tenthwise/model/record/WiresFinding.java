@@ -22,8 +22,10 @@ import org.tenthwise.model.verdict.Verdict;
  * @param basicClearance the same over the basic root, where the plan gives no root: whether the wire rests on the one that was
  *                      cut cannot be told then
  * @param rootAwaited   whether another step is still to measure the root: until then no reading proves anything
- * @param rootUnder     how far the cut that brings the pitch diameter in would take the root that was measured under its own lower limit;
+ * @param rootUnder     how far the next cut would take the root under its own lower limit, after what was cut over wires since it was measured;
  *                      absent where it would not. No cut is offered then
+ * @param rootStale     whether the root must be measured anew before a cut is offered: it would go under by what came off since it was measured, or
+ *                      nobody can tell how much did
  * @param bottoms       whether a wire touches the root: then the readings are too large, a thread to size or under would
  *                      seem too big, and the pitch diameter is unproven
  */
@@ -31,7 +33,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
                            WireSizes sizes, BigDecimal leadAngle, Optional<Length> rootClearance,
                            Optional<Length> basicClearance, boolean rootAwaited, boolean bottoms, Optional<Length> value,
                            Optional<Measured> deciding, Optional<Measured> past,
-                           Optional<Proposal> proposal, Optional<Length> rootUnder, Verdict verdict, int missing, Optional<Warmth> warmth)
+                           Optional<Proposal> proposal, Optional<Length> rootUnder, boolean rootStale, Verdict verdict, int missing, Optional<Warmth> warmth)
         implements Finding {
 
     /**
@@ -58,7 +60,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
     @Override
     public WiresFinding proposing(Optional<Proposal> proposed) {
         return new WiresFinding(step, check, readings, wire, sizes, leadAngle, rootClearance, basicClearance, rootAwaited, bottoms, value,
-                deciding, past, proposed, rootUnder, verdict, missing, warmth);
+                deciding, past, proposed, rootUnder, rootStale, verdict, missing, warmth);
     }
 
     @Override
@@ -70,6 +72,11 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
     /** Whether the wire is so small, or the root so flat, that even the basic root could touch it. */
     public boolean mayBottom() {
         return basicClearance.filter(room -> room.signum() <= 0).isPresent();
+    }
+
+    /** Whether there is metal to take and the root lets none be taken. */
+    public boolean rootForbidsCutting() {
+        return rootUnder.isPresent() || rootStale;
     }
 
     public List<Measured> measured() {

@@ -31,11 +31,12 @@ final class WiresSum {
     }
 
     /**
-     * @param roots     minor diameters another step measured: the largest counts, or the one of the plan if that is larger still
+     * @param roots     minor diameters another step measured: the largest counts for the room above it, or the one of the plan if that is larger
+     *                  still. What was cut since is not taken off it there: a root thought too high never makes wires trusted
      * @param leastRoot the least that step allows; absent where it has no lower limit
      */
-    static WiresFinding of(Plan plan, Step step, Check.OverWires check, Run.Pass pass, List<Length> roots, Optional<Length> leastRoot, Run run) {
-        Optional<Length> measuredMinor = roots.stream().max(Length::compareTo);
+    static WiresFinding of(Plan plan, Step step, Check.OverWires check, Run.Pass pass, List<Measured> roots, Optional<Length> leastRoot, Run run) {
+        Optional<Length> measuredMinor = roots.stream().map(Measured::value).max(Length::compareTo);
         Optional<Warmth> warmth = Warmth.of(plan, step, pass);
         List<OverWiresReading> readings = pass.standing().isEmpty() ? List.of()
                 : readings(check, pass, warmth.flatMap(Warmth::correction));
@@ -60,16 +61,19 @@ final class WiresSum {
         Verdict verdict = untrusted && combined.verdict().standing() != Standing.OPEN
                 ? Verdict.plain(Standing.UNPROVEN) : combined.verdict();
         Optional<Proposal> proposal = settled && !untrusted && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
-        Optional<Length> rootUnder = leastRoot.flatMap(least -> proposal.flatMap(Proposal::change)
-                .flatMap(change -> roots.stream().min(Length::compareTo).map(root -> least.minus(root.minus(change.abs()))))).filter(under -> under.signum() > 0);
+        Optional<Length> next = leastRoot.isEmpty() || roots.isEmpty() ? Optional.empty() : proposal.flatMap(of -> of.comesOff(check));
+        Optional<Length> rootNow = next.flatMap(any -> new RootCutSince(plan, step, check, run).now(roots, pass, measured));
+        Optional<Length> rootUnder = rootNow.map(root -> leastRoot.orElseThrow().minus(root.minus(next.orElseThrow()))).filter(under -> under.signum() > 0);
+        boolean asMeasured = rootNow.filter(root -> !root.isBelow(Length.least(roots.stream().map(Measured::value).toList()))).isPresent();
+        boolean rootStale = next.isPresent() && (rootNow.isEmpty() || rootUnder.isPresent() && !asMeasured);
         return new WiresFinding(step, check, readings, wire, sizes,
                 LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, rootAwaited, bottoms,
                 combined.value(), combined.deciding(), combined.past(),
-                rootUnder.isPresent() ? Optional.empty() : proposal, rootUnder, verdict, missing, warmth);
+                rootUnder.isPresent() || rootStale ? Optional.empty() : proposal, rootUnder, rootStale, verdict, missing, warmth);
     }
 
     /** The least room over the readings; absent before the first. */
-    private static Optional<Length> room(List<OverWiresReading> readings, Length root) {
+    static Optional<Length> room(List<OverWiresReading> readings, Length root) {
         return readings.stream().map(reading -> RootClearance.of(reading.over(), reading.wire(), root)).min(Length::compareTo);
     }
 
@@ -77,7 +81,7 @@ final class WiresSum {
      * Pitch diameters. At 20 °C the reading and the wires, which have grown with the gauge, are both seen with the part at
      * 20 °C: that leaves the thread as the drawing has it.
      */
-    private static List<OverWiresReading> readings(Check.OverWires check, Run.Pass pass, Optional<AtTwenty> toTwenty) {
+    static List<OverWiresReading> readings(Check.OverWires check, Run.Pass pass, Optional<AtTwenty> toTwenty) {
         return SizeSum.measure(check.slots(), pass).stream().map(raw -> {
             OverWires asRead = new OverWires(check.thread(), certified(raw));
             Length wire = toTwenty.map(at -> Nanometres.round(at.size(certified(raw)))).orElse(certified(raw));

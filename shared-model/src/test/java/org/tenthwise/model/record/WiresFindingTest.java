@@ -193,7 +193,7 @@ class WiresFindingTest {
         assertEquals(lightCut, found.proposal().isPresent());
     }
 
-    /** The flanks stand 0.186 too far out of the middle, and the root goes down with them: to 16.514 where it was 16.700, with 16.5 the least. */
+    /** The flanks stand 0.184 too far out of the middle, and the root goes down with them: to 16.516 where it was 16.700, with 16.5 the least. */
     @Test
     void aCutThatTakesTheRootUnderItsLimitIsNotOffered() {
         WiresFinding deepEnough = overRoot("16.700");

@@ -12,6 +12,7 @@ import org.tenthwise.app.ui.run.RunShown.Meaning;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 
 /** The keys of cutting, under a double tap and a gauge that types fast. Outside Ø48, 47.980 to 48.000, guard band 0.003, four readings. */
@@ -108,6 +109,36 @@ class CutHandlingTest extends RunAtHand {
         run.enter("1.443", "20.600");
         String next = atOnce().shownProperty().get().found().next();
         assertTrue(next.matches("Do not cut with this tool: the root goes down with it, to 0\\.1\\d\\d mm under its lower limit\\. Look at the form of the tool\\."), next);
+    }
+
+    /** By 0.100 on a root of 16.65, cut all the same: it is 16.55, and 0.084 more would leave 16.466. */
+    @Test
+    void aRootThatWasCutSinceItWasMeasuredIsMeasuredAgain() throws Exception {
+        beginARunOf(ROOT_FIRST);
+        run.enter("16.65");
+        run.session.goOn();
+        run.enter("1.443", "20.600");
+        run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
+        run.session.again(Why.CUT);
+        run.enter("20.500");
+        String next = atOnce().shownProperty().get().found().next();
+        assertTrue(next.matches("Do not cut with this tool: by what came off since the root was measured, it would go 0\\.\\d\\d\\d mm under its lower limit\\."
+                + " Measure the root again: check 1\\."), next);
+    }
+
+    /** What nobody read before rework nobody can take off the root. */
+    @Test
+    void whereNobodyCanTellHowFarTheRootWentDownNoAmountIsTold() throws Exception {
+        beginARunOf(ROOT_FIRST);
+        run.enter("17.05");
+        run.session.goOn();
+        run.enter("1.443", "20.600");
+        long read = run.session.state().pass().readings().get(0).entry().seq();
+        run.session.dispose(Disposition.REWORK, "Chase it", "Inspector 1", "");
+        run.session.strikeOut(read, "chip under the wire");
+        run.enter("20.500");
+        assertEquals("Nobody can tell how far the root went down with the cuts since it was measured. Measure it again before any cut: check 1.",
+                atOnce().shownProperty().get().found().next());
     }
 
     /** On a root of 17.15 a wire of 1.443 reads 17.15 + 2 · 1.443 = 20.036, and no less; in a thread in size it lies clear of it. */
