@@ -18,6 +18,9 @@ import org.tenthwise.model.verdict.Standing;
 final class DispositionSection {
 
     private static final double TEXT = 80;
+    private static final double HEAD = 60;
+    /** Under a signature. */
+    private static final double APART = 4;
 
     private final Matter matter;
     private final Flow flow;
@@ -54,8 +57,10 @@ final class DispositionSection {
         flow.down(6);
     }
 
+    /** Who had the run and who signed, on one page. */
     private void signatures() {
-        flow.need(60);
+        List<Signature> all = matter.sheet().run().signatures();
+        flow.need(HEAD + Math.max(1, all.size()) * (Style.BOLD.leading() + Style.SMALL.leading() + APART));
         flow.down(4);
         flow.rule(Strokes.THICK, Role.INK);
         new CellGrid(flow, 180, 180, 338)
@@ -65,7 +70,6 @@ final class DispositionSection {
                         .map(entry -> matter.say("record.closed", Matter.time(entry.at()))).orElse(matter.say("record.not-closed")))
                 .end();
         flow.down(6);
-        List<Signature> all = matter.sheet().run().signatures();
         all.forEach(signature -> add(signature, signature.standsAgainst(all)));
         if (all.isEmpty()) {
             flow.text(matter.say("signed.nobody"), Style.BOLD, TEXT, Flow.RIGHT - TEXT);
@@ -82,6 +86,6 @@ final class DispositionSection {
         flow.text(new OutcomeWords(matter.words()).signature(signature, matter.sheet()), Style.BOLD, TEXT, Flow.RIGHT - TEXT);
         flow.text(matter.say(signature.closed() ? "record.signature-closed" : "record.signature-when", Matter.time(signature.entry().at()),
                 signature.entry().seq()), Style.SMALL, TEXT, Flow.RIGHT - TEXT);
-        flow.down(4);
+        flow.down(APART);
     }
 }

@@ -238,6 +238,15 @@ class RecordPagesTest {
         assertFalse(all.contains("near the jaws IN-1 0.027 0 0.027"), all);
     }
 
+    @ParameterizedTest
+    @EnumSource(value = Scene.class, names = {"PASSED", "INCH_PASSED"})
+    void whoAcceptedStandsOnOnePageWithWhoBeganAndWhenItWasClosed(Scene scene) {
+        List<String> signed = drawn(scene).stream().map(RecordPagesTest::text).filter(text -> text.contains("Begun by Setter 2 Last entry by ")
+                || text.contains("Begun by Setter 1 Last entry by ")).toList();
+        assertEquals(1, signed.size());
+        says(signed.get(0), "Accepted by Inspector 1. 2026-");
+    }
+
     /** 1.4990 and 1.5006, their middle 1.4998, wanted a third in from 1.5000 of 1.4938 to 1.5000: 0.0019 off, by steps of 0.0002 on diameter 0.0018. */
     @Test
     void whatIsToBeDoneStandsWithACharacteristicWhileTheRunIsOpen() {
