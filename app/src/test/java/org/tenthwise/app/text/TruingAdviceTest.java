@@ -119,20 +119,20 @@ class TruingAdviceTest {
     /** Without a circle nobody knows which way: no jaw is named. */
     @Test
     void withoutACircleTheAnglesAreAskedFor() {
-        assertEquals("Over the limit. Read it by angle too: that says which way to move it.",
+        assertEquals("Read it by angle too: that says which way to move it.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).nearSwept("0.030", "0.000")));
-        assertEquals("Over the limit. Read the other places too: they say which way to move it.",
+        assertEquals("Read the other places too: they say which way to move it.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.030", "0.000")));
-        assertEquals("Over the limit. Read it by angle too, far out: that says which way to move it.",
+        assertEquals("Read it by angle too, far out: that says which way to move it.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(INSIDE).farSwept("0.030", "0.000")));
-        assertEquals("Over the limit. Read it by angle too, near the jaws: that says which way to move it.",
+        assertEquals("Read it by angle too, near the jaws: that says which way to move it.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).nearSwept("0.030", "0.000").far(TOWARDS_ONE)));
     }
 
     /** A thread that is cut and then moved until the collar runs true is no truer to the bore. */
     @Test
     void ofTheDrawingItIsThePartBeforeAnythingIsMoved() {
-        assertEquals("Datum true? Then it is the part: disposition. If not: Over the limit. Read it by angle too: that says which way to move it.",
+        assertEquals("Datum true? Then it is the part: disposition. If not: Read it by angle too: that says which way to move it.",
                 told(RunOutAtHand.ofTheDrawing(Holding.UNSAID).nearSwept("0.024", "0.000")));
     }
 
