@@ -33,6 +33,7 @@ import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 
@@ -193,6 +194,10 @@ final class HandShowing {
         if (toCut && state.mayCut() && CutSoFar.contradicted(state.line())) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
+        if (cutAgainstTheRoot(state)) {
+            WiresFinding wires = (WiresFinding) finding;
+            return wires.rootStale() ? goTo(wires.check().minorStep().orElseThrow(), state) : Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+        }
         if (standing == Standing.CUT_AGAIN && finding.proposal().filter(Proposal::leavesNothing).isPresent()) {
             return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
         }
@@ -244,6 +249,12 @@ final class HandShowing {
                 && runOut.verdict().standing() == Standing.FAIL ? Optional.of(new OtherWay(moved(runOut), new Meaning.Moved())) : Optional.empty();
     }
 
+    /** Whether the root of a thread forbids a cut that could be taken; with another tool it may have been all the same. */
+    private static boolean cutAgainstTheRoot(State state) {
+        return state.line().finding() instanceof WiresFinding wires && wires.rootForbidsCutting()
+                && wires.verdict().standing() == Standing.CUT_AGAIN && state.mayCut();
+    }
+
     private Commit goTo(int step, State state) {
         return new Commit(Act.GO_TO, words.say("run.go-to", step), state.sheet().plan().step(step).name(), step);
     }
@@ -260,6 +271,9 @@ final class HandShowing {
     private Optional<OtherWay> otherWay(State state) {
         if (state.mayCutOnThese() && state.line().finding().verdict().standing() == Standing.CUT_AGAIN) {
             return Optional.of(new OtherWay(words.say("run.cut-on-these"), new Meaning.CutOnThese()));
+        }
+        if (cutAgainstTheRoot(state)) {
+            return Optional.of(new OtherWay(words.say("run.cut-taken"), new Meaning.CutTaken()));
         }
         if (state.turnable()) {
             return Optional.of(new OtherWay(words.say(state.readingsFirst() ? "run.temperature.first" : "run.temperature.after"),

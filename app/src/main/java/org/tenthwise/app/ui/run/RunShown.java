@@ -105,6 +105,10 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
         record CutOnThese() implements Meaning {
         }
 
+        /** A cut was taken although none was offered: with another tool. */
+        record CutTaken() implements Meaning {
+        }
+
         /** A run-out is read as the highest and the lowest, or at the angles. */
         record Sweep(boolean on) implements Meaning {
         }
@@ -146,12 +150,12 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
     /**
      * Which of the lesser keys can be pressed.
      *
-     * @param otherWay present where the pass can still be read in another way, trued up by the needle, or a cut signed for before all is read
+     * @param otherWay present where the pass can still be read in another way, trued up by the needle, a cut signed for before all is read, or told that was taken against the advice
      */
     public record Allowed(boolean again, boolean gauge, boolean dispose, boolean strike, Optional<OtherWay> otherWay) {
     }
 
-    /** The key that leads to the other way of reading, to the place where the first was taken or to signing for a cut, and what it means. */
+    /** The key that leads to the other way of reading, to the place where the first was taken or to a cut, and what it means. */
     public record OtherWay(String label, Meaning meaning) {
     }
 }

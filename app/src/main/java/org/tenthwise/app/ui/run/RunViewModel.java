@@ -161,6 +161,8 @@ public final class RunViewModel implements Typing {
             ask(() -> session.machine(counts.register(), state.get().sheet().run().usualAim().orElse(Aim.ByLimits.MIDDLE)));
         } else if (meaning instanceof Meaning.CutOnThese) {
             journey.cutOnThese(session);
+        } else if (meaning instanceof Meaning.CutTaken) {
+            ask(() -> session.again(Why.CUT));
         } else if (meaning instanceof Meaning.Sweep sweep) {
             ask(() -> session.turn().sweep(sweep.on()));
         } else if (meaning instanceof Meaning.Moved) {
@@ -174,7 +176,7 @@ public final class RunViewModel implements Typing {
 
     /**
      * Keeps the figure that is far off, on purpose. Where there is none, measures the step anew; where the pass is not begun
-     * and can be read in another way, or a cut signed for before all is read, does that instead.
+     * and can be read in another way, or a cut signed for before all is read or told that was not offered, does that instead.
      */
     public void keepOrAgain() {
         if (!keepingOrAgain.settled()) {

@@ -126,6 +126,27 @@ class CutHandlingTest extends RunAtHand {
                 + " Measure the root again: check 1\\."), next);
     }
 
+    /** The sentence says to look at the tool, or to measure the root; with another tool a cut may have been taken all the same. */
+    @Test
+    void aCutThatIsAdvisedAgainstIsToldByALesserKey() throws Exception {
+        beginARunOf(ROOT_FIRST);
+        run.enter("16.65");
+        run.session.goOn();
+        run.enter("1.443", "20.600");
+        run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
+        RunViewModel model = atOnce();
+        assertEquals(Act.READ_AGAIN, big(model));
+        assertEquals("Cut taken", model.shownProperty().get().allowed().otherWay().orElseThrow().label());
+        model.keepOrAgain();
+        assertEquals(List.of(Optional.of(Why.CUT)), run.session.state().line().passes().stream().skip(1).map(pass -> pass.why()).toList());
+        run.enter("20.500");
+        RunViewModel after = atOnce();
+        assertEquals(Act.GO_TO, big(after));
+        assertEquals("Cut taken", after.shownProperty().get().allowed().otherWay().orElseThrow().label());
+        after.press();
+        assertEquals(1, run.session.state().inHand().number());
+    }
+
     /** What nobody read before rework nobody can take off the root. */
     @Test
     void whereNobodyCanTellHowFarTheRootWentDownNoAmountIsTold() throws Exception {
