@@ -3,6 +3,7 @@ package org.tenthwise.app.session;
 import java.util.Optional;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 
@@ -14,15 +15,20 @@ final class CutGate {
 
     /** Against a cut before everything of a size is read and settled, unless someone signed for it. */
     static Optional<Objection> cutting(Finding finding, Run.Pass pass) {
-        return isCut(finding) && finding.missing() > 0 && pass.onThese().isEmpty()
+        return isCut(finding) && isMissing(finding) && pass.onThese().isEmpty()
                 ? Optional.of(Objection.of(Objection.Kind.PLACES_UNREAD)) : Optional.empty();
     }
 
     /** Against signing for a cut on what is read so far: where nothing is, or everything, where it was done, or it is past size. */
     static Optional<Objection> onThese(Finding finding, Run.Pass pass) {
-        boolean wanted = isCut(finding) && finding.missing() > 0 && !pass.standing().isEmpty() && pass.onThese().isEmpty()
+        boolean wanted = isCut(finding) && isMissing(finding) && !pass.standing().isEmpty() && pass.onThese().isEmpty()
                 && finding.verdict().standing() != Standing.FAIL;
         return wanted ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
+    }
+
+    /** Of the pass itself, or the root that its wires may lie on. */
+    private static boolean isMissing(Finding finding) {
+        return finding.missing() > 0 || finding instanceof WiresFinding wires && wires.rootAwaited();
     }
 
     private static boolean isCut(Finding finding) {

@@ -8,7 +8,8 @@ import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Run;
 
 /** What is missing of a pass that is cut on all the same: the same where it is signed for and in the record. */
@@ -21,16 +22,17 @@ public final class CutOnTheseWords {
     }
 
     /**
-     * The places without a reading that counts, the temperatures, how the gauge touched; empty where nothing is missing.
+     * The places without a reading that counts, the temperatures, how the gauge touched, the root under the wires; empty where nothing is missing.
      *
-     * @param warmth what heat means to the pass; absent where the plan says nothing of heat
+     * @param finding what the pass comes to; absent where nothing was taken
      */
-    public String missing(Step step, Run.Pass pass, Optional<Warmth> warmth) {
+    public String missing(Step step, Run.Pass pass, Optional<Finding> finding) {
         String places = places(step.check().slots().stream().filter(slot -> !pass.standing().containsKey(slot.key())).toList());
         boolean untold = step.check().questions().contains(Question.GROOVES_TOUCHED) && pass.answer(Question.GROOVES_TOUCHED).isEmpty();
         return Stream.of(places.isEmpty() ? "" : words.say("on-these.unread", places),
-                        warmth.filter(heat -> heat.missing() > 0).isPresent() ? words.say("on-these.temperatures") : "",
-                        untold ? words.say("on-these.touch") : "")
+                        finding.flatMap(Finding::warmth).filter(heat -> heat.missing() > 0).isPresent() ? words.say("on-these.temperatures") : "",
+                        untold ? words.say("on-these.touch") : "",
+                        finding.filter(of -> of instanceof WiresFinding wires && wires.rootAwaited()).isPresent() ? words.say("on-these.root") : "")
                 .filter(said -> !said.isEmpty()).collect(Collectors.joining(" "));
     }
 

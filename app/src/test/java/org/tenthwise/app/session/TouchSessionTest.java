@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.CutOnTheseWords;
@@ -117,7 +118,7 @@ class TouchSessionTest extends RunBegun {
     }
 
     private String missing() {
-        return new CutOnTheseWords(ENGLISH).missing(PLAN.step(1), session.state().pass(), finding().warmth());
+        return new CutOnTheseWords(ENGLISH).missing(PLAN.step(1), session.state().pass(), Optional.of(finding()));
     }
 
     /** The plan has the root read released: what is too big is not in the chuck any more. */

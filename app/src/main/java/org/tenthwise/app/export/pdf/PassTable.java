@@ -14,7 +14,6 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.AnswerFinding;
-import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
@@ -128,7 +127,7 @@ final class PassTable {
     /** Who signed to cut with something missing, what, and why. */
     private String onThese(Attempt attempt, Entry entry) {
         String reason = entry.event() instanceof Event.CutOnThese signed ? signed.reason() : "";
-        return matter.say("record.on-these", new CutOnTheseWords(matter.words()).missing(attempt.step(), attempt.pass(), attempt.finding().flatMap(Finding::warmth)), reason, matter.signed(entry.by(), entry));
+        return matter.say("record.on-these", new CutOnTheseWords(matter.words()).missing(attempt.step(), attempt.pass(), attempt.finding()), reason, matter.signed(entry.by(), entry));
     }
 
     private static boolean cut(Run.Ended ended) {

@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.cut;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.CutOnTheseWords;
@@ -38,7 +39,7 @@ public final class CutOnTheseViewModel {
     }
 
     private List<String> notes(State state) {
-        String missing = new CutOnTheseWords(words).missing(state.inHand(), state.pass(), state.line().finding().warmth());
+        String missing = new CutOnTheseWords(words).missing(state.inHand(), state.pass(), Optional.of(state.line().finding()));
         return Stream.of(missing, words.say("on-these.risk")).filter(note -> !note.isEmpty()).toList();
     }
 

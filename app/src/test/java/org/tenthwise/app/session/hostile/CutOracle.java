@@ -15,8 +15,8 @@ import org.tenthwise.model.run.Event;
 /**
  * What may be said of the next cut, from the entries of a run alone.
  *
- * <p>The rules, in words. A size is cut once each of its places is read and, where they are taken, both temperatures are; or where
- * someone signed to cut on what is there and nothing was done to the step since, no gauge of it taken or set either. No amount is
+ * <p>The rules, in words. A size is cut once each of its places is read and, where they are taken, both temperatures are, and a thread once the
+ * root under the wires is known; or where someone signed to cut on what is there and nothing was done to the step since, no gauge of it taken or set either. No amount is
  * given while a temperature is missing. An amount leaves every place that is read, or the one size the drawing makes of them, inside
  * both limits by the guard band; it takes metal off, no less than the least depth on each side, in whole steps of the register. What may
  * come off at the most leaves each of them inside the limit on the other side by the guard band, and one step more would not.
@@ -41,7 +41,7 @@ final class CutOracle {
 
     /** Whether a step of that kind may be cut now. */
     boolean mayCut(Facts step) {
-        return !(step.what() instanceof Facts.Size || step.what() instanceof Facts.Thread) || allRead(step) && warm(step) || signed(step);
+        return !(step.what() instanceof Facts.Size || step.what() instanceof Facts.Thread) || allRead(step) && warm(step) && rootKnown(step) || signed(step);
     }
 
     /** What is wrong with an amount for a step; absent where nothing is. */
@@ -135,6 +135,10 @@ final class CutOracle {
         Map<String, Counting.Read> read = counting.readings(step);
         return IntStream.rangeClosed(1, places).boxed().allMatch(place -> IntStream.rangeClosed(1, each)
                 .allMatch(repeat -> read.containsKey(place + "." + repeat)));
+    }
+
+    private boolean rootKnown(Facts step) {
+        return !(step.what() instanceof Facts.Thread thread) || oracle.root(thread).isPresent();
     }
 
     private boolean warm(Facts step) {

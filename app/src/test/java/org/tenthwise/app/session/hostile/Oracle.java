@@ -248,7 +248,7 @@ final class Oracle {
     }
 
     /** The largest root there can be; absent while the step that measures it is not whole. */
-    private Optional<BigDecimal> root(Facts.Thread demanded) {
+    Optional<BigDecimal> root(Facts.Thread demanded) {
         if (demanded.minorStep() == 0) {
             return Optional.of(demanded.minor().orElse(BASIC_MINOR));
         }

@@ -1,0 +1,77 @@
+package org.tenthwise.app.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.text.CutOnTheseWords;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.verdict.Standing;
+
+/** Wires on a thread whose root nobody measured yet may lie on it: no cut by what they read, unless someone signs for it. */
+class RootAwaitedSessionTest extends RunBegun {
+
+    private static final int ROOT = 1;
+    private static final int WIRES = 2;
+
+    RootAwaitedSessionTest() {
+        super(InventedPlans.inMillimetres("""
+                [[step]]
+                number = 1
+                operation = 10
+                kind = "diameter"
+                name = "Root"
+                method = "Vee pieces."
+                upper = 17.2
+                places = ["middle"]
+                gauge_kind = "micrometer"
+                gauge = "MC-1"
+
+                [[step]]
+                number = 2
+                operation = 10
+                kind = "thread-over-wires"
+                name = "M20 over wires"
+                method = "Three wires."
+                designation = "M20x2.5-6g"
+                wire = 1.443
+                minor_step = 1
+                places = ["middle"]
+                cut_again = "too big"
+                gauge = "MW-1"
+                """));
+    }
+
+    @BeforeEach
+    void readOverWiresFirst() throws Exception {
+        session.goTo(WIRES);
+        enter("1.443", "20.600");
+        assertEquals(Standing.OPEN, finding().verdict().standing());
+    }
+
+    @Test
+    void noCutIsTakenBeforeTheRootIsMeasured() throws Exception {
+        assertFalse(session.state().mayCut());
+        assertEquals(Objection.Kind.PLACES_UNREAD, refused(session.again(Why.CUT)));
+        session.goTo(ROOT);
+        enter("16.900");
+        session.goTo(WIRES);
+        enter("20.600");
+        taken(session.again(Why.CUT));
+    }
+
+    @Test
+    void whoSignsForItCutsAndTheRecordTellsWhatWasMissing() throws Exception {
+        assertTrue(session.state().mayCutOnThese());
+        assertEquals("The root under the wires is not measured: they may lie on it.",
+                new CutOnTheseWords(Words.of(Locale.ENGLISH)).missing(session.state().inHand(), session.state().pass(), Optional.of(finding())));
+        taken(session.cutOnThese("Far from size"));
+        taken(session.again(Why.CUT));
+    }
+}
