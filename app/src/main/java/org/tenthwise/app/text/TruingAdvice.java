@@ -3,6 +3,7 @@ package org.tenthwise.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.Eccentricity;
 import org.tenthwise.model.compute.roundness.Move;
 import org.tenthwise.model.compute.roundness.TruingUp;
@@ -47,6 +48,7 @@ final class TruingAdvice {
         return String.join(" ", said);
     }
 
+    /** Towards which side, goes for a needle on the outside: inside a bore the needle is pressed in where the wall is near the axis. */
     private List<String> moves(RunOutFinding finding, TruingUp advice, StepFigures figures) {
         List<String> said = new ArrayList<>();
         if (finding.step().stepClass() == StepClass.DRAWING) {
@@ -61,6 +63,9 @@ final class TruingAdvice {
         said.addAll(at(finding, finding.sections().get(finding.sections().size() - 1), advice.far(), figures));
         said.add(finding.sections().size() == 1 ? words.say("true-up.sweep")
                 : words.say("true-up.sweep-both", finding.near().section().map(Section::name).orElseThrow()));
+        if (Stream.of(advice.near(), advice.far()).flatMap(List::stream).anyMatch(move -> !(move instanceof Move.Plain))) {
+            said.add(words.say("true-up.in-a-bore"));
+        }
         return said;
     }
 

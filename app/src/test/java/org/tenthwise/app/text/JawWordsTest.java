@@ -73,8 +73,8 @@ class JawWordsTest {
 
     @Test
     void theWayOfTurningIsSaidByJawsWhereThereAreJaws() {
-        assertEquals("Turn by hand so that jaw 2 comes to the needle after jaw 1. Needle in a bore: move it the other way.", words.turning(check(Holding.THREE_JAW, "0")));
-        assertEquals("Make a mark on the work. Turn by hand, always the same way. Needle in a bore: move it the other way.", words.turning(check(Holding.CENTRES, "0")));
+        assertEquals("Turn by hand so that jaw 2 comes to the needle after jaw 1.", words.turning(check(Holding.THREE_JAW, "0")));
+        assertEquals("Make a mark on the work. Turn by hand, always the same way.", words.turning(check(Holding.CENTRES, "0")));
     }
 
     private static Section section(String name, String at) {
