@@ -49,12 +49,13 @@ public final class Advice {
 
     private String nextOfSound(Finding finding, List<CutSoFar> cuts) {
         return switch (finding.verdict().standing()) {
-            case PASS -> "";
+            case PASS -> cutting.twice(finding, cuts);
             case OPEN -> finding.proposal().isPresent() || finding instanceof WiresFinding wires && wires.rootForbidsCutting() ? cutting.again(finding, cuts) : "";
             case CUT_AGAIN -> cutting.again(finding, cuts);
             case UNPROVEN -> unproven(finding, cuts);
             case FAIL -> finding instanceof RunOutFinding runOut ? truing.of(runOut)
-                    : words.say(finding instanceof PlugFinding ? "next.fail.plug" : words.key("next.fail", finding.step().stepClass()));
+                    : (words.say(finding instanceof PlugFinding ? "next.fail.plug" : words.key("next.fail", finding.step().stepClass()))
+                    + " " + cutting.twice(finding, cuts)).strip();
         };
     }
 

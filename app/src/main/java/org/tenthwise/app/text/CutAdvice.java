@@ -1,6 +1,5 @@
 package org.tenthwise.app.text;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +8,6 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Proposal;
@@ -21,12 +19,6 @@ import org.tenthwise.model.record.WiresFinding;
  * anything is still to be read.
  */
 final class CutAdvice {
-
-    /** So many times what came off was asked: in a register said to count radii that is no spring of the tool. */
-    private static final BigDecimal TWICE_FROM = new BigDecimal("1.8");
-    private static final BigDecimal TWICE_TO = new BigDecimal("2.2");
-    /** Less than this tells nothing: the tool gives way by as much. */
-    private static final Length TELLING = Length.of("0.05", Unit.MILLIMETRE);
 
     private final Words words;
 
@@ -62,6 +54,12 @@ final class CutAdvice {
     private Optional<String> moreThanThereWas(Finding finding, List<CutSoFar> cuts) {
         return last(cuts).filter(cut -> finding.proposal().isPresent() && cut.leftMoreThanThereWas(size(finding).limits()))
                 .map(cut -> words.say("next.cut.more-metal", StepFigures.of(finding).withUnit(cut.cameOff().abs())));
+    }
+
+    /** Where nothing more is to be cut, that the last cut took off twice as much as was asked; empty where it did not. */
+    String twice(Finding finding, List<CutSoFar> cuts) {
+        return last(cuts).filter(cut -> cut.countsRather().filter(Register.RADIUS::equals).isPresent())
+                .map(cut -> String.join(" ", soFar(cut, cut.said(), StepFigures.of(finding)))).orElse("");
     }
 
     private static Optional<CutSoFar> last(List<CutSoFar> cuts) {
@@ -157,23 +155,15 @@ final class CutAdvice {
                 .orElseGet(() -> words.say("next.cut.came-off", off)));
         if (tookNothing(cut)) {
             said.add(words.say("next.cut.nothing-came-off"));
-        } else if (register.filter(Register.RADIUS::equals).isPresent() && asksEnough(cut).filter(asked -> isTwice(asked, cut.cameOff())).isPresent()) {
-            said.add(words.say("next.cut.counts-diameters"));
+        } else {
+            cut.countsRather().filter(rather -> register.filter(rather::equals).isEmpty()).ifPresent(rather -> said.add(words.say("next.cut.counts", rather)));
         }
         return said;
     }
 
     /** An offset that was not taken up by the control yet comes on top of the next. */
     private static boolean tookNothing(CutSoFar cut) {
-        return cut.cameOff().signum() <= 0 && asksEnough(cut).isPresent();
-    }
-
-    private static Optional<Length> asksEnough(CutSoFar cut) {
-        return cut.asked().filter(asked -> !asked.isBelow(TELLING));
-    }
-
-    private static boolean isTwice(Length more, Length less) {
-        return !more.isBelow(less.times(TWICE_FROM)) && !more.isAbove(less.times(TWICE_TO));
+        return cut.cameOff().signum() <= 0 && cut.askedEnough().isPresent();
     }
 
     private String stillToRead(Finding finding) {

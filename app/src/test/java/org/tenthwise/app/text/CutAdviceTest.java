@@ -153,6 +153,35 @@ class CutAdviceTest {
         assertEquals(said + HOLDS, advice(BORE, 1));
     }
 
+    /** Asked on diameter from 29.990 to a third into the limits, 30.100: 0.110. What is typed into a register of radii takes off 0.220. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        DIAMETER | 29.990 | 30.210 | Asked 0.110, came off 0.220. Twice as much: if no more was typed, the X offset counts radii. Put the machine right before the next cut.
+        DIAMETER | 29.990 | 30.188 | Asked 0.110, came off 0.198. Twice as much: if no more was typed, the X offset counts radii. Put the machine right before the next cut.
+        DIAMETER | 29.990 | 30.187 | ''
+        DIAMETER | 29.990 | 30.100 | ''
+        RADIUS   | 29.990 | 30.210 | ''
+        """)
+    void whereTwiceAsMuchCameOffTheRegisterCountsRadiiAndThatIsSaidOfWorkInSizeToo(Register register, String before, String after, String said) {
+        events.add(new Event.MachineKnown("Lathe 4", register, Aim.ByLimits.THIRD));
+        read(before);
+        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        read(after);
+        assertEquals(said, advice("BORE 30.0 30.3 0", 1));
+    }
+
+    /** 29.854 and 0.156 would be 30.010; it took 0.312. Of 0.040 nothing is told: from 29.970 to 30.010. */
+    @ParameterizedTest
+    @CsvSource({"29.854, 30.166, true", "29.970, 30.050, false"})
+    void whereTwiceAsMuchScrappedTheWorkThatIsSaidBesideWhoSigns(String before, String after, boolean said) {
+        counts(Register.DIAMETER);
+        read(before);
+        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        read(after);
+        assertTrue(advice(BORE, 1).startsWith(WORDS.say("next.fail.drawing")));
+        assertEquals(said, advice(BORE, 1).contains("Twice as much"));
+    }
+
     /** Half of the 0.021 is 0.0105: 0.011 less than before the cut is a wrong reading, 0.010 can still be the gauge. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

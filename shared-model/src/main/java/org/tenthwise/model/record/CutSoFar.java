@@ -1,5 +1,6 @@
 package org.tenthwise.model.record;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -7,8 +8,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limit;
@@ -21,8 +24,15 @@ import org.tenthwise.model.tolerance.Limits;
  * @param asked   what was offered before it, on the size, more than nought; absent where nothing was
  * @param atMost  the most that might come off, where nothing was offered and that much could be cut, on the size; absent otherwise
  * @param cameOff mean of what came off, on the size; less than nought where the size went the other way
+ * @param said    how the register was said to count when it was asked for; absent where nobody said, and for what no register counts across the axis
  */
-public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMost, Length cameOff) {
+public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMost, Length cameOff, Optional<Register> said) {
+
+    /** So many times as much: no tool springs by that. */
+    private static final BigDecimal TWICE_FROM = new BigDecimal("1.8");
+    private static final BigDecimal TWICE_TO = new BigDecimal("2.2");
+    /** Less than this tells nothing: the tool gives way by as much. */
+    private static final Length TELLING = Length.of("0.05", Unit.MILLIMETRE);
 
     /**
      * In the order they were made; where the work was measured again after a cut and before anything else was done to it, by what was
@@ -66,7 +76,7 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
         Length off = ((Check.OfSize) after.orElseThrow().step().check()).feature().stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
         Optional<Proposal> proposed = before.orElseThrow().proposal();
         return Optional.of(new CutSoFar(number, proposed.flatMap(Proposal::change).map(Length::abs),
-                proposed.flatMap(proposal -> proposal.atMost((Check.OfSize) before.orElseThrow().step().check())), off));
+                proposed.flatMap(proposal -> proposal.atMost((Check.OfSize) before.orElseThrow().step().check())), off, proposed.flatMap(Proposal::register)));
     }
 
     /**
@@ -81,6 +91,29 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
     /** The same of one cut; never where one limit is, for then nothing tells how much is much. */
     public boolean leftMoreThanThereWas(Limits limits) {
         return limits.width().filter(width -> cameOff.negated().isAbove(width.half())).isPresent();
+    }
+
+    /** What was asked, where that is so much that what came off tells something. */
+    public Optional<Length> askedEnough() {
+        return asked.filter(CutSoFar::isTelling);
+    }
+
+    /**
+     * How the register seems to count, not as it was said: half of what was asked came off where it was said to count radii, twice as much, or twice
+     * the most, where it was said to count diameters. Absent where nothing tells so.
+     */
+    public Optional<Register> countsRather() {
+        return said.flatMap(register -> register == Register.RADIUS
+                ? askedEnough().filter(typed -> isTwice(typed, cameOff)).map(half -> Register.DIAMETER)
+                : asked.or(() -> atMost).filter(CutSoFar::isTelling).filter(typed -> isTwice(cameOff, typed)).map(twice -> Register.RADIUS));
+    }
+
+    private static boolean isTelling(Length typed) {
+        return !typed.isBelow(TELLING);
+    }
+
+    private static boolean isTwice(Length more, Length less) {
+        return !more.isBelow(less.times(TWICE_FROM)) && !more.isAbove(less.times(TWICE_TO));
     }
 
     /** None where they say nothing. */

@@ -45,22 +45,22 @@ class CutSoFarTest {
     @Test
     void everyCutIsToldWithWhatItWasToTakeOff() {
         Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.990").did(CUT).read(1, "30.009");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0.130")),
-                new CutSoFar(2, Optional.of(length("0.020")), Optional.empty(), length("0.019"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0.130"), Optional.empty()),
+                new CutSoFar(2, Optional.of(length("0.020")), Optional.empty(), length("0.019"), Optional.empty())), cuts(bench));
     }
 
     /** From 48.190 to 47.990. */
     @Test
     void whatComesOffAnOutsideMakesItSmaller() {
         Bench bench = new Bench().step(Bench.size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1)).read(1, "48.190").did(CUT).read(1, "47.995");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.200")), Optional.empty(), length("0.195"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.200")), Optional.empty(), length("0.195"), Optional.empty())), cuts(bench));
     }
 
     /** Nobody offered a cut on one of two places; it is told by the place that was read both times. */
     @Test
     void onlyPlacesThatWereReadBothTimesTell() {
         Bench bench = bore(2).read(1, "29.860").did(CUT).read(1, "29.960", "29.700");
-        assertEquals(List.of(new CutSoFar(1, Optional.empty(), Optional.empty(), length("0.100"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.empty(), Optional.empty(), length("0.100"), Optional.empty())), cuts(bench));
         bench = bore(2).read(1, "29.860").did(CUT).did(new Event.ReadingTaken(1, "2.1", mm("29.960")));
         assertEquals(List.of(), cuts(bench));
     }
@@ -69,13 +69,13 @@ class CutSoFarTest {
     @Test
     void ofSeveralPlacesTheMeanIsTold() {
         Bench bench = bore(2).read(1, "29.860", "29.864").did(CUT).read(1, "29.960", "29.968");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.148")), Optional.empty(), length("0.102"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.148")), Optional.empty(), length("0.102"), Optional.empty())), cuts(bench));
     }
 
     @Test
     void aSizeThatWentTheOtherWayIsToldByItsSign() {
         Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.858");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("-0.002"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("-0.002"), Optional.empty())), cuts(bench));
     }
 
     /** Half of 0.021 is 0.0105, half of 0.020 is 0.010: just that much is not over it. */
@@ -104,7 +104,7 @@ class CutSoFarTest {
     @Test
     void aCutBesideAFigureFarOffTellsNothing() {
         Bench bench = bore(1).read(1, "2986.0").did(CUT).read(1, "29.960").did(CUT).read(1, "30.001");
-        assertEquals(List.of(new CutSoFar(2, Optional.of(length("0.050")), Optional.empty(), length("0.041"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(2, Optional.of(length("0.050")), Optional.empty(), length("0.041"), Optional.empty())), cuts(bench));
     }
 
     /** A range that got less says nothing of what came off. */
@@ -147,6 +147,14 @@ class CutSoFarTest {
         assertEquals(List.of(), cuts(bench));
     }
 
+    /** Half of what may come off at the most says nothing: one may take less. */
+    @ParameterizedTest
+    @CsvSource({"DIAMETER, 0.142, RADIUS", "DIAMETER, 0.071,", "RADIUS, 0.0355,"})
+    void twiceTheMostThatMightComeOffTellsTheRegisterToo(Register said, String off, Register rather) {
+        CutSoFar cut = new CutSoFar(1, Optional.empty(), Optional.of(length("0.071")), length(off), Optional.of(said));
+        assertEquals(Optional.ofNullable(rather), cut.countsRather());
+    }
+
     /** What is said of the machine after a cut does not change what was asked for before it. */
     @Test
     void whatWasAskedIsToldAsItWasOfferedThen() {
@@ -161,14 +169,14 @@ class CutSoFarTest {
         Bench bench = bore(3).read(1, "29.860", "29.950").did(new Event.CutOnThese(1, "the back is not bored yet")).did(CUT).read(1, "29.990", "29.992", "29.994");
         assertEquals(Optional.empty(), cuts(bench).get(0).asked());
         bench.did(new Event.StruckOut(3, "slipped"));
-        assertEquals(List.of(new CutSoFar(1, Optional.empty(), Optional.of(length("0.071")), length("0.130"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.empty(), Optional.of(length("0.071")), length("0.130"), Optional.empty())), cuts(bench));
     }
 
     /** 30.021 less 29.990 is 0.031, 0.0155 deep. Of a figure that nobody was told, because the tool cannot cut it, nothing is told later. */
     @Test
     void whereNoCutWasOfferedTheMostThatMightComeOffIsTold() {
         Bench bench = bore(2).read(1, "29.900", "29.990").did(CUT).read(1, "29.935", "30.025");
-        CutSoFar cut = new CutSoFar(1, Optional.empty(), Optional.of(length("0.031")), length("0.035"));
+        CutSoFar cut = new CutSoFar(1, Optional.empty(), Optional.of(length("0.031")), length("0.035"), Optional.empty());
         assertEquals(List.of(cut), cuts(bench));
         Check.Size check = Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, 2);
         bench = new Bench().step(new Check.Size(check.feature(), check.limits(), check.places(), 1, check.combine(), true, check.guardBand(), check.with(),
@@ -192,7 +200,7 @@ class CutSoFarTest {
     void aReadingStruckOutLaterDoesNotTakeAwayTheCutThatWasOffered() {
         Bench bench = bore(2).read(1, "29.860", "29.864").did(CUT).read(1, "29.960", "29.968");
         bench.did(new Event.StruckOut(3, "slipped"));
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.148")), Optional.empty(), length("0.100"))), cuts(bench));
+        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.148")), Optional.empty(), length("0.100"), Optional.empty())), cuts(bench));
     }
 
     /** 32.600 across opposite grooves of pitch 7 is √(32.600² − 3.5²) = 32.411572; 32.500 stands for itself or for 32.310989. */
@@ -216,12 +224,12 @@ class CutSoFarTest {
         Bench bench = bore(2).read(1, "29.860", "29.860").did(CUT).read(1, "29.934", "29.934").did(AGAIN);
         assertEquals(List.of(length("0.074")), cuts(bench).stream().map(CutSoFar::cameOff).toList());
         bench.read(1, "30.003", "29.995");
-        CutSoFar first = new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0.139"));
+        CutSoFar first = new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0.139"), Optional.empty());
         assertEquals(List.of(first), cuts(bench));
         bench.did(new Event.PassBegun(1, Event.PassBegun.Why.MOVED)).read(1, "29.990", "29.990").did(AGAIN).read(1, "29.991", "29.991");
         assertEquals(List.of(first), cuts(bench));
         bench.did(CUT).read(1, "30.010", "30.010");
-        assertEquals(List.of(first, new CutSoFar(2, Optional.of(length("0.019")), Optional.empty(), length("0.019"))), cuts(bench));
+        assertEquals(List.of(first, new CutSoFar(2, Optional.of(length("0.019")), Optional.empty(), length("0.019"), Optional.empty())), cuts(bench));
     }
 
     private static Bench bore(int places) {
