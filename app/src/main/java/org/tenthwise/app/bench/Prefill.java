@@ -27,6 +27,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Plausible;
@@ -68,7 +69,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         Filled empty = Filled.nothing(unit);
         Check check = state.inHand().check();
         Optional<BenchKind> fitting = Optional.empty();
-        if (check instanceof Check.Size size) {
+        if (check instanceof Check.Size size && size.cutAgain()) {
             filled.put(BenchKind.NEXT_CUT, size(state, size, empty));
             fitting = Optional.of(BenchKind.NEXT_CUT);
         } else if (check instanceof Check.RunOut runOut) {
@@ -100,8 +101,12 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         filled = size.cutting().leastCut().isPresent() ? filled.with(NextCut.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit())) : filled;
         filled = size.cutting().offsetStep().isPresent() ? filled.with(NextCut.OFFSET_STEP, text(size.cutting().offsetStep().get(), filled.unit())) : filled;
         SizeFinding finding = (SizeFinding) state.line().finding();
-        return finding.missing() > 0 || size.combine() == Combine.RANGE || Plausible.spoils(finding) ? filled
-                : filled.with(NextCut.SIZES, sizes(finding, filled.unit()));
+        return size.combine() == Combine.RANGE || isNotToBeCutBy(state, finding) ? filled : filled.with(NextCut.SIZES, sizes(finding, filled.unit()));
+    }
+
+    /** Where the step itself names no cut, none comes out here without a hand typing the sizes. */
+    private static boolean isNotToBeCutBy(State state, SizeFinding finding) {
+        return finding.missing() > 0 || Plausible.spoils(finding) || CutSoFar.contradicted(state.line()) || state.sheet().run().closed().isPresent();
     }
 
     private static Filled aim(Cutting cutting, Filled filled) {

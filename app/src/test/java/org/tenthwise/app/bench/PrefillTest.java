@@ -1,6 +1,8 @@
 package org.tenthwise.app.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +15,8 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.run.SignedAs;
 
 /** What a step of the demo parts fills in. */
 class PrefillTest {
@@ -51,12 +55,40 @@ class PrefillTest {
         assertEquals("30.013 30.011 30.012 30.01", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("sizes"));
     }
 
+    /** The step says not to cut there: no offset comes out next to it by one touch. */
+    @Test
+    void aSizeThatThePlanDoesNotLetBeCutFillsInNoCut() {
+        RunSession session = workshop.setUp("014");
+        int step = session.state().sheet().plan().steps().stream()
+                .filter(one -> one.check() instanceof Check.Size size && !size.cutAgain()).findFirst().orElseThrow().number();
+        Workshop.must(() -> session.goTo(step));
+        assertFalse(Prefill.of(session.state()).filled().containsKey(BenchKind.NEXT_CUT));
+        assertNotEquals(Optional.of(BenchKind.NEXT_CUT), Prefill.of(session.state()).fitting());
+    }
+
+    @Test
+    void aClosedRunFillsInNoSizesToCutBy() {
+        RunSession session = workshop.atTheBore("014", "0.013", "0.011", "0.012", "0.010");
+        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
+        assertEquals("", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("sizes"));
+    }
+
+    @Test
+    void afterACutThatLeftMoreMetalThanThereWasNoSizesAreFilledIn() {
+        RunSession session = workshop.atTheBore("014", "-0.030", "-0.030", "-0.030", "-0.030");
+        Workshop.must(() -> session.again(Why.CUT));
+        for (String entered : List.of("20", "20", "-0.060", "-0.060", "-0.060", "-0.060")) {
+            Workshop.must(() -> session.enter(entered));
+        }
+        assertEquals("", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("sizes"));
+    }
+
     /** A size corrected for temperature is not corrected a second time. */
     @Test
     void theReadingToBringToTwentyDegreesIsTheOneBeforeItsCorrection() {
         RunSession session = workshop.setUp("014");
         Workshop.must(() -> session.goTo(13));
-        for (String entered : List.of("", "", "27", "22", "0.013")) {
+        for (String entered : List.of("30.000", "", "27", "22", "0.013")) {
             Workshop.must(() -> session.state().asked() instanceof Asked.WhichSense ? session.gauge().tellSense(false) : session.state());
             Workshop.must(() -> session.enter(entered));
             Workshop.must(() -> session.gauge().confirmSense(true));
