@@ -94,8 +94,8 @@ final class CutAdvice {
         } else {
             last.filter(CutAdvice::tookNothing).ifPresent(cut -> said.add(words.say("next.cut.not-twice")));
             said.add(offered(finding, proposal, figures));
-            if (finding instanceof WiresFinding) {
-                said.add(words.say("next.cut.root"));
+            if (finding instanceof WiresFinding wires) {
+                said.add(wires.check().minorStep().map(step -> words.say("next.cut.root-again", step)).orElseGet(() -> words.say("next.cut.root")));
             }
             last.ifPresent(cut -> said.add(words.say("next.cut.holds")));
         }

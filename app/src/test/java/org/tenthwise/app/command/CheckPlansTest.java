@@ -27,13 +27,13 @@ class CheckPlansTest {
     void aSoundPlanIsSaidToBeSound() {
         Typed typed = Typed.line("check", good);
         assertEquals(0, typed.exit());
-        assertEquals(List.of(good + ": no problems: LG-2207 rev C, issue 6, 35 checks"), typed.out());
+        assertEquals(List.of(good + ": no problems: LG-2207 rev C, issue 7, 35 checks"), typed.out());
     }
 
     @Test
     void aDemoPlanGoesByItsPartNumberOrItsFileName() {
         assertEquals(List.of("WB-118: no problems: WB-118 rev B, issue 4, 30 checks",
-                "LG-2207-C.toml: no problems: LG-2207 rev C, issue 6, 35 checks"), Typed.line("check", "WB-118", "LG-2207-C.toml").out());
+                "LG-2207-C.toml: no problems: LG-2207 rev C, issue 7, 35 checks"), Typed.line("check", "WB-118", "LG-2207-C.toml").out());
     }
 
     @Test

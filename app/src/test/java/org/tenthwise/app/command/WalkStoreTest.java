@@ -32,7 +32,7 @@ class WalkStoreTest extends Walking {
         Path changed = file("changed.toml", DemoPart.SCREW_CARRIER.planText() + "\n# changed\n");
         Typed typed = walk(changed.toString(), "LG-2207-pass");
         assertEquals(2, typed.exit());
-        assertTrue(typed.err().get(0).startsWith("Run LG-2207-C-014 was begun with another text of LG-2207 rev C, issue 6."), typed.err()::toString);
+        assertTrue(typed.err().get(0).startsWith("Run LG-2207-C-014 was begun with another text of LG-2207 rev C, issue 7."), typed.err()::toString);
     }
 
     @Test

@@ -121,7 +121,7 @@ class BeginViewModelTest {
         model.form().goOn();
         noLot(model);
         model.form().goOn();
-        assertTrue(workshop.told.get(0).words().startsWith("Run LG-2207-C-013 was begun with another text of LG-2207 rev C, issue 6."));
+        assertTrue(workshop.told.get(0).words().startsWith("Run LG-2207-C-013 was begun with another text of LG-2207 rev C, issue 7."));
         workshop.reply("Do not begin");
         assertEquals(List.of(), workshop.asked);
         model.form().goOn();

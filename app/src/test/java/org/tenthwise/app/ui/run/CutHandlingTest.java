@@ -111,6 +111,18 @@ class CutHandlingTest extends RunAtHand {
         assertTrue(next.matches("Do not cut with this tool: the root goes down with it, to 0\\.1\\d\\d mm under its lower limit\\. Look at the form of the tool\\."), next);
     }
 
+    /** The root passed as it was before the cut. */
+    @Test
+    void withACutOverWiresTheRootIsToBeMeasuredAgain() throws Exception {
+        beginARunOf(ROOT_FIRST);
+        run.enter("16.90");
+        run.session.goOn();
+        run.enter("1.443", "20.600");
+        run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
+        String next = atOnce().shownProperty().get().found().next();
+        assertTrue(next.endsWith("The root goes down with it: after the cut measure check 1 again too."), next);
+    }
+
     /** By 0.100 on a root of 16.65, cut all the same: it is 16.55, and 0.084 more would leave 16.466. */
     @Test
     void aRootThatWasCutSinceItWasMeasuredIsMeasuredAgain() throws Exception {
