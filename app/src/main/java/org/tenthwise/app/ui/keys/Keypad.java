@@ -34,7 +34,7 @@ public final class Keypad extends GridPane {
         }
         Key signKey = new Key(Key.Kind.PLAIN, "±", sign);
         signKey.speak(words.say("keypad.sign"));
-        Key point = new Key(Key.Kind.PLAIN, ".", () -> typed.character("."));
+        Key point = new Key(Key.Kind.PLAIN, ".", () -> typed.touched("."));
         point.speak(words.say("keypad.point"));
         signKey.setId("sign");
         point.setId("point");
@@ -56,7 +56,7 @@ public final class Keypad extends GridPane {
     }
 
     private static Key digit(Typing typed, Words words, int digit) {
-        Key key = new Key(Key.Kind.PLAIN, words.say("keypad.digit", digit), () -> typed.character(Integer.toString(digit)));
+        Key key = new Key(Key.Kind.PLAIN, words.say("keypad.digit", digit), () -> typed.touched(Integer.toString(digit)));
         key.getStyleClass().add("digit");
         key.setId("digit-" + digit);
         return key;

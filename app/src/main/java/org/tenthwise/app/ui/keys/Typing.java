@@ -9,6 +9,11 @@ public interface Typing {
     /** @param character one printable character as the keyboard sent it */
     void character(String character);
 
+    /** @param character a digit or the point, by a key of the screen */
+    default void touched(String character) {
+        character(character);
+    }
+
     void takeBack();
 
     void enter();

@@ -249,6 +249,11 @@ public final class RunViewModel implements Typing {
     }
 
     @Override
+    public void touched(String character) {
+        figures.touched(character);
+    }
+
+    @Override
     public void takeBack() {
         figures.takeBack();
     }

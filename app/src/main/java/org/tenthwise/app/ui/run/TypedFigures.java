@@ -39,6 +39,8 @@ final class TypedFigures implements Typing {
     private final ReadOnlyStringWrapper objection = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<String>> keepable = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Instant begun = Instant.MIN;
+    private boolean byFingers;
+    private boolean byGauge;
 
     TypedFigures(RunSession session, Errands errands, Journey journey, Words words, Clock clock, Supplier<State> state, Consumer<State> show) {
         this.words = words;
@@ -81,6 +83,15 @@ final class TypedFigures implements Typing {
 
     @Override
     public void character(String character) {
+        typed(character, false);
+    }
+
+    @Override
+    public void touched(String character) {
+        typed(character, true);
+    }
+
+    private void typed(String character, boolean fingers) {
         boolean heels = refusal.onItsHeels();
         String refused = pad.typedProperty().get();
         if (refusal.stands()) {
@@ -95,7 +106,11 @@ final class TypedFigures implements Typing {
         unheard.forget();
         if (!isBegun()) {
             begun = clock.instant();
+            byFingers = false;
+            byGauge = false;
         }
+        byFingers |= fingers;
+        byGauge |= !fingers;
         pad.character(character);
         if (heels) {
             untaken.tell(refused, List.of(), words.say("run.untaken.refused"));
@@ -119,8 +134,18 @@ final class TypedFigures implements Typing {
             refusal.lift();
             pad.sign();
         } else {
-            character("-");
+            touched("-");
         }
+    }
+
+    /** Whether fingers and a gauge have both made what stands: a sign or a digit touched by chance before its figure makes another size of it. */
+    private boolean isGlued() {
+        return isBegun() && byFingers && byGauge;
+    }
+
+    private void refuseGlued() {
+        refusal.ofWhatStands();
+        objection.set(words.say("run.glued"));
     }
 
     private void lift() {
@@ -133,6 +158,8 @@ final class TypedFigures implements Typing {
     public void enter() {
         if (!isBegun()) {
             tellUnheard();
+        } else if (isGlued()) {
+            refuseGlued();
         } else if (sent.areOnTheirWay()) {
             String typed = pad.typedProperty().get();
             pad.clear();
@@ -152,7 +179,9 @@ final class TypedFigures implements Typing {
 
     /** By the key: what stands on the pad, or what is suggested where nothing does. */
     void press() {
-        if (isBegun()) {
+        if (isGlued()) {
+            refuseGlued();
+        } else if (isBegun()) {
             enterTyped();
         } else {
             sent.suggested();

@@ -10,6 +10,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.verdict.Standing;
 
@@ -45,6 +47,22 @@ class FigureHandlingTest extends RunAtHand {
         });
         assertEquals(ARun.OUTSIDE, run.session.state().inHand().number());
         assertEquals(List.of("47.990", "47.991"), readings());
+    }
+
+    /** A sign touched by chance would turn the next figure of the gauge into a size that passes. */
+    @ParameterizedTest
+    @ValueSource(strings = {"sign", "digit-0", "digit-4", "point"})
+    void whatAFingerBeganIsNotGluedToTheFigureOfAGauge(String touched) throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        run(() -> {
+            Scene scene = opened().scene();
+            press(scene, touched);
+            type(scene, "7.990\n");
+            assertEquals(List.of(), readings());
+            assertEquals("Typed by hand and by a gauge. Read again.", text(scene, "prompt"));
+            type(scene, "47.990\n");
+        });
+        assertEquals(List.of("47.990"), readings());
     }
 
     @Test
