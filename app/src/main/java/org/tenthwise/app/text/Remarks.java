@@ -125,6 +125,9 @@ public final class Remarks {
     private List<String> of(WiresFinding finding) {
         List<String> said = new ArrayList<>();
         StepFigures figures = StepFigures.of(finding);
+        if (finding.rootCutSince()) {
+            finding.check().minorStep().ifPresent(step -> said.add(words.say("wires.root-before-cut", step)));
+        }
         String root = sentences.rootClearance(finding);
         if (!root.isEmpty()) {
             said.add(root);

@@ -38,6 +38,12 @@ final class RootCutSince {
         this.run = run;
     }
 
+    /** Whether anything was cut, or reworked, over wires after one of the roots was measured; not where none is. */
+    boolean isSo(List<Measured> roots, Run.Pass pass) {
+        List<Run.Pass> passes = run.passes(step).subList(0, pass.number());
+        return roots.stream().anyMatch(root -> !cutsSince(root, passes).isEmpty());
+    }
+
     /**
      * The least root there can be in a pass over wires; absent where nobody can tell.
      *

@@ -24,6 +24,7 @@ import org.tenthwise.model.verdict.Verdict;
  * @param rootAwaited   whether another step is still to measure the root: until then no reading proves anything
  * @param rootUnder     how far the next cut would take the root under its own lower limit, after what was cut over wires since it was measured;
  *                      absent where it would not. No cut is offered then
+ * @param rootCutSince  whether anything was cut over wires after the root was measured: what is known of it is of before
  * @param rootStale     whether the root must be measured anew before a cut is offered: it would go under by what came off since it was measured, or
  *                      nobody can tell how much did
  * @param bottoms       whether a wire touches the root: then the readings are too large, a thread to size or under would
@@ -33,7 +34,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
                            WireSizes sizes, BigDecimal leadAngle, Optional<Length> rootClearance,
                            Optional<Length> basicClearance, boolean rootAwaited, boolean bottoms, Optional<Length> value,
                            Optional<Measured> deciding, Optional<Measured> past,
-                           Optional<Proposal> proposal, Optional<Length> rootUnder, boolean rootStale, Verdict verdict, int missing, Optional<Warmth> warmth)
+                           Optional<Proposal> proposal, Optional<Length> rootUnder, boolean rootCutSince, boolean rootStale, Verdict verdict, int missing, Optional<Warmth> warmth)
         implements Finding {
 
     /**
@@ -60,7 +61,7 @@ public record WiresFinding(Step step, Check.OverWires check, List<OverWiresReadi
     @Override
     public WiresFinding proposing(Optional<Proposal> proposed) {
         return new WiresFinding(step, check, readings, wire, sizes, leadAngle, rootClearance, basicClearance, rootAwaited, bottoms, value,
-                deciding, past, proposed, rootUnder, rootStale, verdict, missing, warmth);
+                deciding, past, proposed, rootUnder, rootCutSince, rootStale, verdict, missing, warmth);
     }
 
     @Override

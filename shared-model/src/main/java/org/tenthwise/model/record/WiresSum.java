@@ -62,14 +62,15 @@ final class WiresSum {
                 ? Verdict.plain(Standing.UNPROVEN) : combined.verdict();
         Optional<Proposal> proposal = settled && !untrusted && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
         Optional<Length> next = leastRoot.isEmpty() || roots.isEmpty() ? Optional.empty() : proposal.flatMap(of -> of.comesOff(check));
-        Optional<Length> rootNow = next.flatMap(any -> new RootCutSince(plan, step, check, run).now(roots, pass, measured));
+        RootCutSince cutSince = new RootCutSince(plan, step, check, run);
+        boolean rootCutSince = cutSince.isSo(roots, pass);
+        Optional<Length> rootNow = next.flatMap(any -> cutSince.now(roots, pass, measured));
         Optional<Length> rootUnder = rootNow.map(root -> leastRoot.orElseThrow().minus(root.minus(next.orElseThrow()))).filter(under -> under.signum() > 0);
-        boolean asMeasured = rootNow.filter(root -> !root.isBelow(Length.least(roots.stream().map(Measured::value).toList()))).isPresent();
-        boolean rootStale = next.isPresent() && (rootNow.isEmpty() || rootUnder.isPresent() && !asMeasured);
+        boolean rootStale = rootCutSince && next.isPresent() && (rootNow.isEmpty() || rootUnder.isPresent());
         return new WiresFinding(step, check, readings, wire, sizes,
                 LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, rootAwaited, bottoms,
                 combined.value(), combined.deciding(), combined.past(),
-                rootUnder.isPresent() || rootStale ? Optional.empty() : proposal, rootUnder, rootStale, verdict, missing, warmth);
+                rootUnder.isPresent() || rootStale ? Optional.empty() : proposal, rootUnder, rootCutSince, rootStale, verdict, missing, warmth);
     }
 
     /** The least room over the readings; absent before the first. */

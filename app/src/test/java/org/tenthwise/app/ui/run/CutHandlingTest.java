@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -14,6 +15,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.verdict.Standing;
 
 /** The keys of cutting, under a double tap and a gauge that types fast. Outside Ø48, 47.980 to 48.000, guard band 0.003, four readings. */
 class CutHandlingTest extends RunAtHand {
@@ -121,6 +123,18 @@ class CutHandlingTest extends RunAtHand {
         run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
         String next = atOnce().shownProperty().get().found().next();
         assertTrue(next.endsWith("The root goes down with it: after the cut measure check 1 again too."), next);
+        run.session.again(Why.CUT);
+        run.enter("20.400");
+        RunShown.Found found = atOnce().shownProperty().get().found();
+        assertEquals(Standing.PASS, found.standing());
+        String stale = "The root was measured before the last cut, which can take it down too: measure check 1 again.";
+        assertTrue(found.remarks().startsWith(stale), found.remarks());
+        run.session.goTo(1);
+        run.session.again(Why.MEASURED_AGAIN);
+        run.enter("16.70");
+        run.session.goTo(2);
+        run.enter("20.400");
+        assertFalse(atOnce().shownProperty().get().found().remarks().contains(stale));
     }
 
     /** By 0.100 on a root of 16.65, cut all the same: it is 16.55, and 0.084 more would leave 16.466. */
