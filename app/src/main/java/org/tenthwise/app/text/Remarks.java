@@ -43,7 +43,14 @@ public final class Remarks {
     }
 
     private Stream<String> first(Finding finding) {
-        return Stream.concat(farOff(finding), Stream.of(touch.beforeACut(finding)).filter(sentence -> !sentence.isEmpty()));
+        return Stream.of(farOff(finding), Stream.of(touch.beforeACut(finding)).filter(sentence -> !sentence.isEmpty()), gauges(finding)).flatMap(said -> said);
+    }
+
+    /** Sizes of two gauges differ by more than the work does: what looks like a taper may be one of them. */
+    private Stream<String> gauges(Finding finding) {
+        List<String> marks = finding.step().check() instanceof Check.OfSize ? StepFigures.measured(finding).stream()
+                .flatMap(measured -> measured.reading().setting().stream()).map(setting -> setting.gauge().id()).distinct().toList() : List.of();
+        return marks.size() < 2 ? Stream.empty() : Stream.of(words.say("size.gauges", String.join(", ", marks)));
     }
 
     /** Why nothing is advised: the first figure that cannot well be. */

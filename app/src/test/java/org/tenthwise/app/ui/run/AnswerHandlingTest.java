@@ -135,6 +135,21 @@ class AnswerHandlingTest extends RunAtHand {
         assertEquals("Signed: scrap, Inspector 1.", next());
     }
 
+    /** What one gauge reads off the other would be cut off the work as well. */
+    @Test
+    void readingsOfTwoGaugesAreToldBeforeACut() throws Exception {
+        String said = "Read with more than one gauge (MC-3, MC-9): before a cut, read every place with one.";
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("48.032");
+        assertFalse(remarks().contains(said));
+        run.session.gauge().choose("MC-9");
+        run.enter("48.030", "48.031", "48.032");
+        assertTrue(remarks().startsWith(said), this::remarks);
+    }
+
+    private String remarks() {
+        return new Showing(words).of(run.session.state()).found().remarks();
+    }
+
     private String next() {
         return new Showing(words).of(run.session.state()).found().next();
     }
