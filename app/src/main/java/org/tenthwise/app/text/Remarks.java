@@ -132,7 +132,7 @@ public final class Remarks {
     private List<String> of(WiresFinding finding) {
         List<String> said = new ArrayList<>();
         StepFigures figures = StepFigures.of(finding);
-        if (finding.rootCutSince()) {
+        if (finding.rootCutSince() && !finding.rootStale()) {
             finding.check().minorStep().ifPresent(step -> said.add(words.say("wires.root-before-cut", step)));
         }
         String root = sentences.rootClearance(finding);

@@ -150,6 +150,7 @@ class CutHandlingTest extends RunAtHand {
         String next = atOnce().shownProperty().get().found().next();
         assertTrue(next.matches("Do not cut with this tool: by what came off since the root was measured, it would go 0\\.\\d\\d\\d mm under its lower limit\\."
                 + " Measure the root again: check 1\\."), next);
+        seen("run", "root-cut-since", this::screen);
     }
 
     /** The sentence says to look at the tool, or to measure the root; with another tool a cut may have been taken all the same. */

@@ -102,6 +102,14 @@ class RunScreenTest extends RunAtHand {
     }
 
     @Test
+    void aThreadCutTooShallowHoldsEverywhere() throws Exception {
+        turnedRound();
+        run.session.goTo(22);
+        run.enter("3.975", "3.978", "3.976", "3.979", "3.975");
+        seen("thread-too-shallow");
+    }
+
+    @Test
     void theNotGoEndHoldsEverywhere() throws Exception {
         turnedRound();
         run.session.goTo(24);
