@@ -51,8 +51,8 @@ final class RunOutRemarks {
         StepFigures figures = StepFigures.of(finding);
         String over = Figures.number(axis.farAt().minus(axis.nearAt()).in(figures.unit()));
         return List.of(words.say("run-out.off-centre-both", figures.plain(axis.near().amount()), name(finding, 0), figures.plain(axis.far().amount()), name(finding, 1)),
-                words.say("run-out.lean", figures.withUnit(axis.lean().amount()), over, jaws.side(finding.check(), axis.lean().highAtDegrees())),
-                words.say("run-out.coaxial", figures.withUnit(axis.coaxialError())));
+                words.say("run-out.lean", figures.plain(axis.lean().amount()), over, jaws.side(finding.check(), axis.lean().highAtDegrees())),
+                words.say("run-out.coaxial", figures.plain(axis.coaxialError())));
     }
 
     private static String name(RunOutFinding finding, int which) {

@@ -95,6 +95,7 @@ final class StepSheet extends VBox {
         return how;
     }
 
+    /** Gauge, method and caution on the sheet; how to measure gives way to a long advice, so that the picture of it keeps its room. */
     void showHowHere() {
         takeHow(false);
         howHere.getChildren().setAll(how);
@@ -104,7 +105,8 @@ final class StepSheet extends VBox {
         number.setText(String.valueOf(step.number()));
         name.setText(step.name());
         drawing.setText(step.drawing());
-        boolean givesWay = methodGivesWay && !found.remarks().isEmpty();
+        boolean isLong = found.next().length() > MANY_SIGNS;
+        boolean givesWay = methodGivesWay && !found.remarks().isEmpty() || isLong && howHere.getChildren().contains(how);
         gauge.setText(step.gauge());
         method.setText(givesWay ? "" : step.method());
         cautionWords.setText(step.caution());
@@ -118,7 +120,7 @@ final class StepSheet extends VBox {
         word.setText(found.word());
         distance.setText(found.distance().isEmpty() ? "" : " " + found.distance());
         next.setText(found.next());
-        next.pseudoClassStateChanged(LONG, found.next().length() > MANY_SIGNS);
+        next.pseudoClassStateChanged(LONG, isLong);
         remarks.setText(found.remarks());
         mark.show(new VerdictMark(found.standing(), found.word()));
     }

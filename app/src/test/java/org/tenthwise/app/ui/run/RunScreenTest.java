@@ -1,11 +1,19 @@
 package org.tenthwise.app.ui.run;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import javafx.css.PseudoClass;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import org.junit.jupiter.api.Test;
+import org.tenthwise.app.picture.Frame;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.RecordingPen;
+import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
@@ -42,6 +50,24 @@ class RunScreenTest extends RunAtHand {
         seen("run-out-one-section-by-angle");
         run.enter("0.000", "-0.014", "-0.036", "-0.048", "-0.049", "-0.034", "-0.014", "-0.002");
         seen("run-out-fail");
+    }
+
+    /** The rings tell which jaw: they are needed most while the longest advice stands under them. */
+    @Test
+    void besideTheAdviceOnBothSectionsTheirRingsAreDrawn() throws Exception {
+        run.session.answer(Answer.YES);
+        run.session.goTo(ARun.RUN_OUT);
+        run.enter("0.002", "-0.040", "0.003", "-0.051", "0.000");
+        run.session.strikeOut(run.session.state().movable().orElseThrow().reading().entry().seq(), "Gauge slipped");
+        run.enter("0.000", "-0.011", "-0.028", "-0.038", "-0.038", "-0.026", "-0.011", "-0.001");
+        run.enter("0.000", "-0.014", "-0.036", "-0.048", "-0.049", "-0.034", "-0.014", "-0.002");
+        run(() -> {
+            Node picture = ((Parent) opened().scene().lookup(".step-sheet")).getChildrenUnmodifiable().stream()
+                    .filter(PictureView.class::isInstance).findFirst().orElseThrow();
+            Frame room = Frame.screen(picture.getLayoutBounds().getWidth(), picture.getLayoutBounds().getHeight(), 1);
+            Picture drawn = atOnce().shownProperty().get().picture().orElseThrow();
+            assertEquals(2, RecordingPen.of(drawn, room).drawnIn(Role.ZONE).size(), room::toString);
+        });
     }
 
     @Test
