@@ -60,7 +60,7 @@ class RecordViewModelTest {
 
     @Test
     void aRepairIsSaidForGoodWithItsNumberWhileItIsInForce() {
-        Workshop.must(() -> session.dispose(Disposition.REPAIR, "Sleeved", "Design office", "A-7"));
+        Workshop.must(() -> session.dispose(Disposition.REPAIR, "Sleeved.", "Design office", "A-7"));
         assertEquals("Signed: repair. Sleeved. Design office. Number of the approval: A-7. Repaired: it counts among the concessions.",
                 model((run, as) -> folder).rowsValue().getValue().get(12).after());
         Workshop.must(() -> {
