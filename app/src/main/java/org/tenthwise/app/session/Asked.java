@@ -62,7 +62,7 @@ public sealed interface Asked {
      *
      * @param mark    of the master or the wires; where they go by their size, that
      * @param nominal of the plan: no certificate says it
-     * @param known   what the same gauge was set on in this run for that nominal, taken where nothing is typed; absent where it was not
+     * @param known   what the same gauge was set on in this run on the same master or wires, taken where nothing is typed; absent where it was not
      */
     record Certified(GaugeKind.Reference reference, String mark, Written nominal, Optional<Written> known) implements Asked {
         @Override

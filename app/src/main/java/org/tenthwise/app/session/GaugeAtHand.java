@@ -48,12 +48,14 @@ final class GaugeAtHand {
     }
 
     /**
-     * The gauge of the step is to be set anew: what was set of it so far is not asked back.
+     * The gauge of the step is to be set anew, on the same master: what was set of it so far is not asked back.
      *
      * @param senseToo whether its sense is asked as well, as if the shop did not know it
      */
     void setAnew(Step step, boolean senseToo) throws CouldNotSave {
-        choose(step, book.run().gaugeMark(step).orElseThrow(), Optional.empty());
+        Optional<String> reference = book.run().setting(step.number()).flatMap(Setting::reference)
+                .filter(mark -> !means(step).reference().map(Written::text).equals(Optional.of(mark)));
+        choose(step, book.run().gaugeMark(step).orElseThrow(), reference);
         halfSet.put(step.number(), senseToo ? HalfSet.SENSE_TOO : HalfSet.NOTHING);
     }
 
@@ -76,8 +78,9 @@ final class GaugeAtHand {
             return Optional.of(new Asked.WhichSense(mark.get(), means.kind()));
         }
         if (half.certified().isEmpty()) {
-            return Optional.of(new Asked.Certified(means.kind().reference(), reference(means, step),
-                    means.reference().orElseThrow(), certified(mark.get(), means)));
+            String reference = reference(means, step);
+            Written nominal = means.reference().orElseThrow();
+            return Optional.of(new Asked.Certified(means.kind().reference(), reference, nominal, certified(mark.get(), reference, nominal)));
         }
         return Optional.of(half.zero().isEmpty()
                 ? new Asked.Zero(half.certified().get(), new Written("0", book.plan().unit()))
@@ -175,11 +178,9 @@ final class GaugeAtHand {
         return book.run().setting(step.number()).isPresent();
     }
 
-    /** The certified size the same gauge was set on in this run for the same nominal. */
-    private Optional<Written> certified(String mark, Check.Means means) {
-        Written nominal = means.reference().orElseThrow();
-        return settings().filter(setting -> setting.gauge().id().equals(mark)
-                        && setting.reference().equals(Optional.of(nominal.text())))
+    /** The certified size the same gauge was last set on in this run, on the same master or wires: another of the same nominal has its own. */
+    private Optional<Written> certified(String mark, String reference, Written nominal) {
+        return settings().filter(setting -> setting.gauge().id().equals(mark) && setting.reference().equals(Optional.of(reference)))
                 .reduce((earlier, later) -> later).flatMap(Setting::certified)
                 .filter(size -> size.unit() == nominal.unit());
     }

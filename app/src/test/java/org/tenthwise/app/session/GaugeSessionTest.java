@@ -144,6 +144,20 @@ class GaugeSessionTest {
     }
 
     @Test
+    void anotherMasterOfTheSameNominalHasACertificateOfItsOwn() throws Exception {
+        session = workshop.atTheBore("015", "0.013");
+        session.gauge().choose("BG-2", Optional.of("RING-7"));
+        assertEquals(new Asked.Certified(GaugeKind.Reference.MASTER, "RING-7", mm("30.000"), Optional.empty()), session.state().asked());
+        session.enter("30.004");
+        session.enter("0");
+        session.gauge().setAnew(false);
+        assertEquals(new Asked.Certified(GaugeKind.Reference.MASTER, "RING-7", mm("30.000"), Optional.of(mm("30.004"))), session.state().asked());
+        session.gauge().choose("BG-9", Optional.of("RING-7"));
+        session.gauge().tellSense(true);
+        assertEquals(Optional.empty(), ((Asked.Certified) session.state().asked()).known(), "of another gauge nothing is known");
+    }
+
+    @Test
     void aGaugeThatIsNotSetCannotBeSetAnew() throws Exception {
         assertEquals(Objection.Kind.NOT_ASKED_HERE, session.gauge().setAnew(true).objection().orElseThrow().kind());
     }
