@@ -1,6 +1,5 @@
 package org.tenthwise.app.text;
 
-import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
@@ -31,7 +30,7 @@ public final class Advice {
             return signed;
         }
         return measureAnew(line).map(step -> words.say("next.rested-on-changed", step)).orElseGet(() -> Plausible.spoils(line.finding())
-                ? words.say("next.far-off") : nextOfSound(line.finding(), CutSoFar.of(line)));
+                ? words.say("next.far-off") : nextOfSound(line.finding(), CutSoFar.last(line)));
     }
 
     /** What was signed for a step that did not pass, all there is to say once a run is closed; empty where nothing was. */
@@ -47,19 +46,19 @@ public final class Advice {
                 .filter(ended -> empty && ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED).map(Run.Ended::step);
     }
 
-    private String nextOfSound(Finding finding, List<CutSoFar> cuts) {
+    private String nextOfSound(Finding finding, Optional<CutSoFar> last) {
         return switch (finding.verdict().standing()) {
-            case PASS -> cutting.twice(finding, cuts);
-            case OPEN -> finding.proposal().isPresent() || finding instanceof WiresFinding wires && wires.rootForbidsCutting() ? cutting.again(finding, cuts) : "";
-            case CUT_AGAIN -> cutting.again(finding, cuts);
-            case UNPROVEN -> unproven(finding, cuts);
+            case PASS -> cutting.twice(finding, last);
+            case OPEN -> finding.proposal().isPresent() || finding instanceof WiresFinding wires && wires.rootForbidsCutting() ? cutting.again(finding, last) : "";
+            case CUT_AGAIN -> cutting.again(finding, last);
+            case UNPROVEN -> unproven(finding, last);
             case FAIL -> finding instanceof RunOutFinding runOut ? truing.of(runOut)
                     : (words.say(finding instanceof PlugFinding ? "next.fail.plug" : words.key("next.fail", finding.step().stepClass()))
-                    + " " + cutting.twice(finding, cuts)).strip();
+                    + " " + cutting.twice(finding, last)).strip();
         };
     }
 
-    private String unproven(Finding finding, List<CutSoFar> cuts) {
+    private String unproven(Finding finding, Optional<CutSoFar> last) {
         if (finding instanceof WiresFinding wires && (wires.bottoms() || wires.mayBottom())) {
             return largerWires(wires);
         }
@@ -69,7 +68,7 @@ public final class Advice {
         if (finding instanceof RunOutFinding) {
             return words.say("next.whole-turn");
         }
-        return finding.proposal().isPresent() ? cutting.unproven(finding, cuts) : words.say("next.unproven");
+        return finding.proposal().isPresent() ? cutting.unproven(finding, last) : words.say("next.unproven");
     }
 
     /**

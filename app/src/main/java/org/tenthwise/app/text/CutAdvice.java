@@ -27,12 +27,12 @@ final class CutAdvice {
     }
 
     /** Metal is left beyond the limit. */
-    String again(Finding finding, List<CutSoFar> cuts) {
-        return moreThanThereWas(finding, cuts).orElseGet(() -> toCut(finding, cuts));
+    String again(Finding finding, Optional<CutSoFar> last) {
+        return moreThanThereWas(finding, last).orElseGet(() -> toCut(finding, last));
     }
 
-    private String toCut(Finding finding, List<CutSoFar> cuts) {
-        return root(finding).or(() -> finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, cuts)))).orElseGet(() -> stillToRead(finding));
+    private String toCut(Finding finding, Optional<CutSoFar> last) {
+        return root(finding).or(() -> finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, last)))).orElseGet(() -> stillToRead(finding));
     }
 
     /** Why the root of a thread lets nothing come off the flanks; absent where it does, and for what has none. */
@@ -46,30 +46,26 @@ final class CutAdvice {
     }
 
     /** Too near the limit to be proven, on the side where metal is left; a light cut is spoken of only where one can be taken. */
-    String unproven(Finding finding, List<CutSoFar> cuts) {
-        return moreThanThereWas(finding, cuts).orElseGet(() -> light(finding, cuts));
+    String unproven(Finding finding, Optional<CutSoFar> last) {
+        return moreThanThereWas(finding, last).orElseGet(() -> light(finding, last));
     }
 
     /** After a cut that is said to have left more metal no amount is told: one of the readings it rests on is wrong. */
-    private Optional<String> moreThanThereWas(Finding finding, List<CutSoFar> cuts) {
-        return last(cuts).filter(cut -> finding.proposal().isPresent() && cut.leftMoreThanThereWas(size(finding).limits()))
+    private Optional<String> moreThanThereWas(Finding finding, Optional<CutSoFar> last) {
+        return last.filter(cut -> finding.proposal().isPresent() && cut.leftMoreThanThereWas(size(finding).limits()))
                 .map(cut -> words.say("next.cut.more-metal", StepFigures.of(finding).withUnit(cut.cameOff().abs())));
     }
 
     /** Where nothing more is to be cut, that the last cut took off twice as much as was asked; empty where it did not. */
-    String twice(Finding finding, List<CutSoFar> cuts) {
-        return last(cuts).filter(cut -> cut.countsRather().filter(Register.RADIUS::equals).isPresent())
+    String twice(Finding finding, Optional<CutSoFar> last) {
+        return last.filter(cut -> cut.countsRather().filter(Register.RADIUS::equals).isPresent())
                 .map(cut -> String.join(" ", soFar(cut, cut.said(), StepFigures.of(finding)))).orElse("");
     }
 
-    private static Optional<CutSoFar> last(List<CutSoFar> cuts) {
-        return cuts.stream().reduce((earlier, later) -> later);
-    }
-
-    private String light(Finding finding, List<CutSoFar> cuts) {
+    private String light(Finding finding, Optional<CutSoFar> last) {
         Proposal proposal = finding.proposal().orElseThrow();
         List<String> said = new ArrayList<>(List.of(words.say(proposal.change().isPresent() ? "next.cut.unproven" : "next.cut.unproven-as-it-is")));
-        said.addAll(cut(finding, proposal, cuts));
+        said.addAll(cut(finding, proposal, last));
         said.add(words.say(isTooLittle(finding, proposal.cut()) ? "next.cut.or-measure-alone" : "next.cut.or-measure"));
         return String.join(" ", said);
     }
@@ -84,15 +80,14 @@ final class CutAdvice {
         return (Check.OfSize) finding.step().check();
     }
 
-    private List<String> cut(Finding finding, Proposal proposal, List<CutSoFar> cuts) {
+    private List<String> cut(Finding finding, Proposal proposal, Optional<CutSoFar> last) {
         StepFigures figures = StepFigures.of(finding);
         List<String> said = new ArrayList<>();
-        Optional<CutSoFar> last = last(cuts);
         last.ifPresent(cut -> said.addAll(soFar(cut, proposal.register(), figures)));
         if (proposal.cut() instanceof EvenCut.Refused refused) {
-            said.addAll(refused(finding, refused, proposal.register(), figures));
+            said.addAll(refused(finding, proposal, refused, last, figures));
         } else {
-            last.filter(CutAdvice::tookNothing).ifPresent(cut -> said.add(words.say("next.cut.not-twice")));
+            said.addAll(notTwice(last));
             said.add(offered(finding, proposal, figures));
             if (finding instanceof WiresFinding wires) {
                 said.add(wires.check().minorStep().map(step -> words.say("next.cut.root-again", step)).orElseGet(() -> words.say("next.cut.root")));
@@ -115,13 +110,26 @@ final class CutAdvice {
                 }, figures.amount(change.abs()), unit(figures)));
     }
 
-    private List<String> refused(Finding finding, EvenCut.Refused refused, Optional<Register> register, StepFigures figures) {
+    /** An offset that was not taken up by the control yet comes on top of the next. */
+    private List<String> notTwice(Optional<CutSoFar> last) {
+        return last.filter(CutSoFar::tookNothing).map(cut -> words.say("next.cut.not-twice")).stream().toList();
+    }
+
+    private List<String> refused(Finding finding, Proposal proposal, EvenCut.Refused refused, Optional<CutSoFar> last, StepFigures figures) {
         return switch (refused.reason()) {
             case BELOW_LEAST_CUT -> List.of(words.say("next.cut.below-least"));
             case PAST_SIZE -> List.of(words.say("next.cut.past-size"), words.say("next.cut.nothing-more"));
-            case UNEVEN -> List.of(uneven(finding, figures), refused.safe().map(safe -> atMost(finding, safe, register, figures)).orElse("")).stream()
-                    .filter(sentence -> !sentence.isEmpty()).toList();
+            case UNEVEN -> noEvenCut(finding, proposal, refused, last, figures);
         };
+    }
+
+    private List<String> noEvenCut(Finding finding, Proposal proposal, EvenCut.Refused refused, Optional<CutSoFar> last, StepFigures figures) {
+        List<String> said = new ArrayList<>(List.of(uneven(finding, figures)));
+        if (proposal.comesOff(size(finding)).isPresent()) {
+            said.addAll(notTwice(last));
+        }
+        refused.safe().ifPresent(safe -> said.add(atMost(finding, safe, proposal.register(), figures)));
+        return said;
     }
 
     /** One size alone, of one place or made of all by the drawing, is missed only by the steps of the register. */
@@ -153,17 +161,12 @@ final class CutAdvice {
         said.add(cut.asked().map(asked -> words.say("next.cut.asked", figures.amount(Register.counted(asked, register)), off))
                 .or(() -> cut.atMost().map(most -> words.say("next.cut.asked-at-most", figures.amount(Register.counted(most, register)), off)))
                 .orElseGet(() -> words.say("next.cut.came-off", off)));
-        if (tookNothing(cut)) {
+        if (cut.tookNothing()) {
             said.add(words.say("next.cut.nothing-came-off"));
         } else {
             cut.countsRather().filter(rather -> register.filter(rather::equals).isEmpty()).ifPresent(rather -> said.add(words.say("next.cut.counts", rather)));
         }
         return said;
-    }
-
-    /** An offset that was not taken up by the control yet comes on top of the next. */
-    private static boolean tookNothing(CutSoFar cut) {
-        return cut.cameOff().signum() <= 0 && cut.askedEnough().isPresent();
     }
 
     private String stillToRead(Finding finding) {

@@ -153,6 +153,18 @@ class CutAdviceTest {
         assertEquals(said + HOLDS, advice(BORE, 1));
     }
 
+    /** From 29.950, 0.071 at most. */
+    @Test
+    void whereNothingCameOffOfTheMostThatMightThatIsAskedAboutBeforeItIsToldAgain() {
+        counts(Register.DIAMETER);
+        read("29.800 29.950");
+        events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
+        read("29.800 29.950");
+        assertEquals("Asked at most 0.071, came off 0.000. Find out why before the next cut. Uneven by 0.150 mm: no even cut brings every place in."
+                + " If that change is in the control already, change no more: it would come off twice. If it is not:"
+                + " Change the X offset by +0.071 mm at most, counted in diameters: more scraps a place.", advice(BORE, 2));
+    }
+
     /** Asked on diameter from 29.990 to a third into the limits, 30.100: 0.110. What is typed into a register of radii takes off 0.220. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

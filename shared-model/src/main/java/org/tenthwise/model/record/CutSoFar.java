@@ -79,13 +79,20 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
                 proposed.flatMap(proposal -> proposal.atMost((Check.OfSize) before.orElseThrow().step().check())), off, proposed.flatMap(Proposal::register)));
     }
 
+    /** What the last cut of a step took off; absent where nobody can tell, and where anything but measuring was done to the work since. */
+    public static Optional<CutSoFar> last(Line line) {
+        int cuts = line.cutsBefore(line.pass());
+        boolean doneSince = line.passes().stream().filter(pass -> line.cutsBefore(pass) == cuts && !pass.isAfterACut()).flatMap(pass -> pass.why().stream())
+                .anyMatch(why -> why != Event.PassBegun.Why.MEASURED_AGAIN && why != Event.PassBegun.Why.RESTED_ON_CHANGED);
+        return doneSince ? Optional.empty() : of(line).stream().filter(cut -> cut.number() == cuts).findFirst();
+    }
+
     /**
      * Whether the last cut of a step is said to have left more metal than there was, by more than half the tolerance. No cut does, and no gauge
      * is that far out: what was read before it or after it is wrong, and nothing can be cut by it.
      */
     public static boolean contradicted(Line line) {
-        List<CutSoFar> cuts = of(line);
-        return !cuts.isEmpty() && cuts.get(cuts.size() - 1).leftMoreThanThereWas(((Check.OfSize) line.step().check()).limits());
+        return last(line).filter(cut -> cut.leftMoreThanThereWas(((Check.OfSize) line.step().check()).limits())).isPresent();
     }
 
     /** The same of one cut; never where one limit is, for then nothing tells how much is much. */
@@ -93,9 +100,9 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
         return limits.width().filter(width -> cameOff.negated().isAbove(width.half())).isPresent();
     }
 
-    /** What was asked, where that is so much that what came off tells something. */
-    public Optional<Length> askedEnough() {
-        return asked.filter(CutSoFar::isTelling);
+    /** Whether nothing came off, or less than that, though so much was asked, or might come off, that some of it must have. */
+    public boolean tookNothing() {
+        return cameOff.signum() <= 0 && asked.or(() -> atMost).filter(CutSoFar::isTelling).isPresent();
     }
 
     /**
@@ -104,7 +111,7 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
      */
     public Optional<Register> countsRather() {
         return said.flatMap(register -> register == Register.RADIUS
-                ? askedEnough().filter(typed -> isTwice(typed, cameOff)).map(half -> Register.DIAMETER)
+                ? asked.filter(CutSoFar::isTelling).filter(typed -> isTwice(typed, cameOff)).map(half -> Register.DIAMETER)
                 : asked.or(() -> atMost).filter(CutSoFar::isTelling).filter(typed -> isTwice(cameOff, typed)).map(twice -> Register.RADIUS));
     }
 

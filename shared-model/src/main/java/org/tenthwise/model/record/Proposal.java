@@ -33,7 +33,7 @@ public record Proposal(EvenCut cut, Optional<Register> register, List<Slot> unre
     }
 
     /** What comes off a size by it, more than nought: what is offered, or the most where nothing is; absent where nothing may come off. */
-    Optional<Length> comesOff(Check.OfSize size) {
+    public Optional<Length> comesOff(Check.OfSize size) {
         return change().map(Length::abs).or(() -> atMost(size));
     }
 

@@ -23,6 +23,7 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Nanometres;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
@@ -88,6 +89,26 @@ class CutSoFarTest {
         assertTrue(CutSoFar.contradicted(outside.read(1, "48.111").sheet().line(1)));
         outside.did(CUT).read(1, "48.051");
         assertFalse(CutSoFar.contradicted(outside.sheet().line(1)), "the cut after it took off as it must");
+    }
+
+    /** Rework is no cut of this step: what was read before it says nothing of the last cut any more. So is a cut after which nothing is read. */
+    @Test
+    void onlyTheCutThatTheWorkStandsAfterIsTheLast() {
+        Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.800");
+        assertEquals(Optional.of(length("-0.060")), CutSoFar.last(bench.sheet().line(1)).map(CutSoFar::cameOff));
+        assertEquals(Optional.of(length("-0.060")), CutSoFar.last(bench.did(AGAIN).read(1, "29.800").sheet().line(1)).map(CutSoFar::cameOff));
+        bench.did(new Event.Disposed(1, Disposition.REWORK, "bored with a new bar", "Foreman 1", Optional.empty())).read(1, "29.990");
+        assertEquals(List.of(length("-0.060")), cuts(bench).stream().map(CutSoFar::cameOff).toList());
+        assertEquals(Optional.empty(), CutSoFar.last(bench.sheet().line(1)));
+        assertFalse(CutSoFar.contradicted(bench.sheet().line(1)));
+        assertEquals(Optional.empty(), CutSoFar.last(bore(1).read(1, "29.860").did(CUT).read(1, "29.800").did(CUT).sheet().line(1)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.050,, 0, true", "0.050,, -0.001, true", "0.049,, 0, false", ", 0.071, 0, true", ", 0.049, 0, false", "0.050,, 0.001, false", ",, 0, false"})
+    void nothingCameOffWhereSomethingMustHave(String asked, String atMost, String off, boolean nothing) {
+        assertEquals(nothing, new CutSoFar(1, Optional.ofNullable(asked).map(figure -> length(figure)), Optional.ofNullable(atMost).map(figure -> length(figure)), length(off),
+                Optional.of(Register.DIAMETER)).tookNothing());
     }
 
     @Test
