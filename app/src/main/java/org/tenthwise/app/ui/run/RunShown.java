@@ -57,8 +57,9 @@ public record RunShown(Heads heads, List<StepLine> steps, InHand inHand, Optiona
      * @param distance the rest of the sentence; may be empty
      * @param next     what to do; may be empty
      * @param remarks  what else there is to say; may be empty
+     * @param ahead    what there is to say beside it of what is still to be read, once nothing is read yet; empty otherwise
      */
-    public record Found(Standing standing, String word, String distance, String next, String remarks) {
+    public record Found(Standing standing, String word, String distance, String next, String remarks, String ahead) {
     }
 
     /** What the right column is for. */

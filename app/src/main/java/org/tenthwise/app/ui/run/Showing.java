@@ -9,6 +9,7 @@ import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
+import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.Remarks;
@@ -25,6 +26,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -128,8 +130,22 @@ final class Showing {
 
     private Found found(State state) {
         Line line = state.line();
-        return new Found(line.finding().verdict().standing(), sentences.standing(line.finding()) + ".",
-                sentences.distance(line.finding()), state.asked() instanceof Asked.Closed ? advice.signed(line) : advice.next(line), String.join(" ", traces(state), String.join(" ", remarks.inShort(line.finding()))).strip());
+        String next = state.asked() instanceof Asked.Closed ? advice.signed(line) : advice.next(line);
+        String said = String.join(" ", remarks.inShort(line.finding()));
+        boolean ahead = line.pass().readings().isEmpty() && line.pass().answers().isEmpty();
+        return new Found(line.finding().verdict().standing(), sentences.standing(line.finding()) + ".", sentences.distance(line.finding()), next,
+                together(traces(state), ahead ? "" : said, ahead ? "" : cut(line, state.sheet().run())), ahead ? said : "");
+    }
+
+    private static String together(String... said) {
+        return Stream.of(said).filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
+    }
+
+    /** What the last cut took off, where no advice on the next one tells it. */
+    private String cut(Line line, Run run) {
+        List<CutSoFar> cuts = CutSoFar.of(line);
+        boolean toldElsewhere = cuts.isEmpty() || line.finding().proposal().isPresent() || cuts.get(cuts.size() - 1).countsRather().isPresent();
+        return toldElsewhere ? "" : new CutsTold(words).told(cuts.get(cuts.size() - 1), line, run.register());
     }
 
     /** What was signed here and lapsed, what was doubted last, and how much was struck out or went with a wrong setting. */
@@ -143,8 +159,8 @@ final class Showing {
                 .filter(out -> !run.settingsStruck().containsValue(out)).count();
         String withdrawn = String.join(" ", new GaugeWords(words).withdrawn(run, state.inHand().number()));
         boolean lapsed = state.line().lapsed().filter(signed -> !signed.disposed().disposition().changesTheWork()).isPresent();
-        return Stream.of(withdrawn, lapsed ? words.say("run.lapsed") : "", sentences.repaired(state.line()), doubt.orElse(""), struck > 0 ? words.say("run.struck", struck) : "")
-                .filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
+        return together(withdrawn, lapsed ? words.say("run.lapsed") : "", sentences.repaired(state.line()), doubt.orElse(""),
+                struck > 0 ? words.say("run.struck", struck) : "");
     }
 
     /** "4", "4 and 5", "3, 4 and 5". */

@@ -78,8 +78,8 @@ final class StepSheet extends VBox {
     /**
      * Gauge, method and caution, for a place where there is more room than on the sheet.
      *
-     * @param remarksToo whether the remarks go there as well, which take the place of the method once they come; the gauge
-     *                   stays on the sheet then
+     * @param remarksToo whether the remarks go there as well, which take the place of the method once they come, and those on what is still
+     *                   to be read give way to it; the gauge stays on the sheet then
      */
     Region takeHow(boolean remarksToo) {
         howHere.getChildren().clear();
@@ -121,7 +121,7 @@ final class StepSheet extends VBox {
         distance.setText(found.distance().isEmpty() ? "" : " " + found.distance());
         next.setText(found.next());
         next.pseudoClassStateChanged(LONG, isLong);
-        remarks.setText(found.remarks());
+        remarks.setText(methodGivesWay ? found.remarks() : (found.remarks() + " " + found.ahead()).strip());
         mark.show(new VerdictMark(found.standing(), found.word()));
     }
 

@@ -201,6 +201,18 @@ class CutHandlingTest extends RunAtHand {
     }
 
     /** One of the readings round the cut is wrong: the big key asks for another, and the strip draws no cut. */
+    /** 48.100 down to the middle of 47.980 to 48.000, and a little short of it. */
+    @Test
+    void inSizeAfterACutTheScreenTellsWhatCameOff() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("48.100", "48.100", "48.100", "48.100");
+        run.session.again(Why.CUT);
+        assertFalse(atOnce().shownProperty().get().found().remarks().contains("Cut 1"));
+        run.enter("47.992", "47.992", "47.992", "47.992");
+        RunShown.Found found = atOnce().shownProperty().get().found();
+        assertEquals(Standing.PASS, found.standing());
+        assertTrue(found.remarks().contains("Cut 1: asked 0.110, came off 0.108."), found::remarks);
+    }
+
     @Test
     void afterACutThatLeftMoreMetalTheBigKeyReadsAgain() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE).enter("48.081", "48.080", "48.081", "48.080");

@@ -7,14 +7,17 @@ import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Label;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.picture.Frame;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.RecordingPen;
 import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.theme.LookStore.Kept;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Register;
@@ -50,6 +53,19 @@ class RunScreenTest extends RunAtHand {
         seen("run-out-one-section-by-angle");
         run.enter("0.000", "-0.014", "-0.036", "-0.048", "-0.049", "-0.034", "-0.014", "-0.002");
         seen("run-out-fail");
+    }
+
+    /** What is said of readings still to come gives way to how they are taken. */
+    @Test
+    void withLargeTextHowToReadABoreIsSaidBeforeTheFirstReading() throws Exception {
+        run.setUpAndGoTo(ARun.BORE).setBoreGauge();
+        run(() -> {
+            Window window = window(new Display("large", 1280, 800, new Kept(false, true, false)));
+            window.shell().show(screen(window));
+            settle(window.scene());
+            assertTrue(window.scene().getRoot().lookupAll(".label").stream().map(Label.class::cast)
+                    .anyMatch(label -> label.isVisible() && label.getText().contains("Rock it through square; read where the needle turns back.")));
+        });
     }
 
     /** The rings tell which jaw: they are needed most while the longest advice stands under them. */
