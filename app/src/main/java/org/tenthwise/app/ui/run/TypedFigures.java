@@ -143,9 +143,16 @@ final class TypedFigures implements Typing {
         return isBegun() && byFingers && byGauge;
     }
 
+    /** Behind a figure on its way it is told, for what is shown after that one would wipe it off the pad. */
     private void refuseGlued() {
-        refusal.ofWhatStands();
-        objection.set(words.say("run.glued"));
+        if (sent.areOnTheirWay()) {
+            String typed = pad.typedProperty().get();
+            pad.clear();
+            untaken.tell(typed, List.of(), words.say("run.glued"));
+        } else {
+            refusal.ofWhatStands();
+            objection.set(words.say("run.glued"));
+        }
     }
 
     private void lift() {

@@ -35,6 +35,21 @@ class FigureQueueTest extends RunAtHand {
         assertEquals(List.of(), ways.told);
     }
 
+    /** What is shown when the figure before it is kept would wipe it off the pad: it is told, not lost. */
+    @Test
+    void aFigureThatAFingerBeganBehindOneOnItsWayIsNamed() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        RunViewModel model = model(waiting::add);
+        sends(model, "47.990\n");
+        model.touched("4");
+        sends(model, "7.985\n");
+        assertEquals("Typed by hand and by a gauge. Read again. Not taken: 47.985.", ways.told.get(0).words());
+        nextIsDone();
+        assertEquals(List.of(), waiting);
+        assertEquals(List.of("47.990"), readings());
+        assertEquals(1, ways.told.size());
+    }
+
     @Test
     void aQueueThatMeetsAFigureFarOffStopsThereAndNamesWhatItDidNotTake() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE);
