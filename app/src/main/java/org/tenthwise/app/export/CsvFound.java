@@ -38,7 +38,12 @@ final class CsvFound {
         row.number(PASS, attempt.pass().number());
         attempt.pass().why().ifPresent(why -> row.text(PASS_BEGUN_FOR, Codes.of(why)));
         attempt.finding().ifPresent(of -> finding(row, of));
-        attempt.cut().ifPresent(cut -> cut(row, cut, attempt.register()));
+        attempt.cut().ifPresent(cut -> cut(row, cut, counting(attempt)));
+    }
+
+    /** One column says how a row counts: as what was offered in it did at its time, otherwise as the machine is known to now. */
+    private static Optional<Register> counting(Attempt attempt) {
+        return attempt.finding().flatMap(Finding::proposal).filter(proposal -> proposal.change().isPresent()).map(Proposal::register).orElseGet(attempt::register);
     }
 
     private static void cut(CsvRow row, CutSoFar cut, Optional<Register> counting) {

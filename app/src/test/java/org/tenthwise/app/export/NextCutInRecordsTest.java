@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
@@ -102,6 +103,17 @@ class NextCutInRecordsTest {
             assertEquals(Stream.of(change, safe, reason, counted).map(due -> due == null ? "" : due).toList(),
                     Stream.of("offset-change", "safe-cut", "no-cut-for", "register").map(row::get).toList());
         }
+    }
+
+    /** The machine was found to count radii after the second cut: 0.010 is on diameter, and so is what came off before it in the same row. */
+    @Test
+    void aRowOfTheTableCountsAllItsCutsInOneWay() {
+        Event cut = new Event.PassBegun(1, Event.PassBegun.Why.CUT);
+        Evidence evidence = walk("bore", Optional.empty(), Optional.of(Register.DIAMETER)).add(read("1.1", "29.862")).add(read("2.1", "29.862")).add(cut)
+                .add(read("1.1", "30.000")).add(read("2.1", "29.998")).add(cut).add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE))
+                .add(read("1.1", "30.010")).add(read("2.1", "30.008")).evidence();
+        assertEquals(List.of("   0.148 diameter", "1 0.148 0.137 0.011 diameter", "2 0.0055 0.005  radius"), ReadBack.rows(evidence).stream()
+                .map(row -> Stream.of("cut", "cut-asked", "cut-came-off", "offset-change", "register").map(row::get).collect(Collectors.joining(" "))).distinct().toList());
     }
 
     @Test
