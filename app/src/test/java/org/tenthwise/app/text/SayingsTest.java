@@ -76,7 +76,7 @@ class SayingsTest {
     void aRunOutSaysWhichJawGoesInAndWhatTheIndicatorShows() {
         Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
-        assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.018. All tight. Back to near the jaws: sweep both again. Needle in a bore: the opposite way.",
+        assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.018. All tight. Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
                 new Advice(WORDS).next(sheet().line(4)));
     }
 

@@ -31,7 +31,7 @@ class TruingAdviceTest {
     @Test
     void fourJawsOneAxisAfterTheOther() {
         assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.016. "
-                + "Then loosen jaw 4, tighten jaw 2 by 0.008 the same way. All tight. Sweep again. Needle in a bore: the opposite way.",
+                + "Then loosen jaw 4, tighten jaw 2 by 0.008 the same way. All tight. Sweep again. Needle in a bore: move it the other way.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO)));
     }
 
@@ -40,19 +40,19 @@ class TruingAdviceTest {
     void twoSectionsTheJawsNearAndAMalletFarOut() {
         assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.016. All tight. "
                 + "Far out: Soft mallet on the high side, half-way from jaw 1 to jaw 2, until the needle over it has fallen by 0.050. "
-                + "Back to near the jaws: sweep both again. Needle in a bore: the opposite way.",
+                + "Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE).far("0.046", "0.040", "-0.046", "-0.040")));
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        THREE_JAW   | Spindle locked off. With the work held up: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn on, and read by angle again. If that shows the same: shim jaw 1 by 0.024. Or bore the soft jaws. Sweep again. Needle in a bore: the opposite way.
-        POWER_CHUCK | Spindle locked off. With the work held up: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn on, and read by angle again. Still over: bore the soft jaws, clamped as hard as on the work. Last resort, if it still shows the same: shim jaw 1 by 0.024. Sweep again. Needle in a bore: the opposite way.
+        THREE_JAW   | Spindle locked off. With the work held up: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn on, and read by angle again. If that shows the same: shim jaw 1 by 0.024. Or bore the soft jaws. Sweep again. Needle in a bore: move it the other way.
+        POWER_CHUCK | Spindle locked off. With the work held up: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn on, and read by angle again. Still over: bore the soft jaws, clamped as hard as on the work. Last resort, if it still shows the same: shim jaw 1 by 0.024. Sweep again. Needle in a bore: move it the other way.
         COLLET      | Spindle locked off. Take out work and collet, wipe both and the seat, clamp again. Still over: turn the work half round in the collet. Still over: take another collet, of the size of the work. Sweep again.
         CENTRES     | Spindle locked off. With the work held up: wipe centres and centre holes. Still over: turn the work half round against the driver, and read by angle again. High side goes with the work: dress its centre holes. It stays with the spindle: true the centre. Sweep again.
-        FACE_PLATE  | Spindle locked off. Ease the clamps a little, one at a time, the work held up so that it cannot slip. Soft mallet on the high side, at the mark, until the needle over it has fallen by 0.016. Tighten the clamps. Sweep again. Needle in a bore: the opposite way.
-        STEADY      | Spindle locked off. Ease the pads a little, one at a time, the work held up. Soft mallet on the high side, at the mark, until the needle over it has fallen by 0.016. Bring the pads up until they just touch: the needle must not move. Sweep again. Needle in a bore: the opposite way.
-        UNSAID      | Spindle locked off. Move the work away from its high side, at the mark, until the needle over it has fallen by 0.016. Sweep again. Needle in a bore: the opposite way.
+        FACE_PLATE  | Spindle locked off. Ease the clamps a little, one at a time, the work held up so that it cannot slip. Soft mallet on the high side, at the mark, until the needle over it has fallen by 0.016. Tighten the clamps. Sweep again. Needle in a bore: move it the other way.
+        STEADY      | Spindle locked off. Ease the pads a little, one at a time, the work held up. Soft mallet on the high side, at the mark, until the needle over it has fallen by 0.016. Bring the pads up until they just touch: the needle must not move. Sweep again. Needle in a bore: move it the other way.
+        UNSAID      | Spindle locked off. Move the work away from its high side, at the mark, until the needle over it has fallen by 0.016. Sweep again. Needle in a bore: move it the other way.
         """)
     void whatElseHoldsTheWorkHasItsOwnWay(Holding holding, String advice) {
         assertEquals(advice, told(RunOutAtHand.one(holding).near(TOWARDS_ONE)));
@@ -61,7 +61,7 @@ class TruingAdviceTest {
     @Test
     void aLeaningFaceIsPacked() {
         assertEquals("Spindle locked off. Far out: With the work held up: take it off, wipe face plate and work. "
-                + "It leans by 0.022 from one section to the other: pack its face on the side it leans to, at the mark. Back to near the jaws: sweep both again. Needle in a bore: the opposite way.",
+                + "It leans by 0.022 from one section to the other: pack its face on the side it leans to, at the mark. Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
                 told(RunOutAtHand.twoByFour(Holding.FACE_PLATE).near(TOWARDS_ONE).far("0.054", "0.016", "-0.022", "0.016")));
     }
 
@@ -69,7 +69,7 @@ class TruingAdviceTest {
     @Test
     void forADrawingTheDatumIsAskedForFirst() {
         assertEquals("Datum true? Then it is the part: disposition. If not: Spindle locked off, one jaw at a time. Loosen jaw 3. "
-                + "Tighten jaw 1 until the needle over it has fallen by 0.016. All tight. Sweep again. Needle in a bore: the opposite way.",
+                + "Tighten jaw 1 until the needle over it has fallen by 0.016. All tight. Sweep again. Needle in a bore: move it the other way.",
                 told(RunOutAtHand.ofTheDrawing(Holding.FOUR_JAW).near(TOWARDS_ONE)));
     }
 
@@ -106,7 +106,7 @@ class TruingAdviceTest {
     /** 0.009 between points and a turn read to 0.01 is no contradiction; nor do noughts left away make the points coarse. */
     @Test
     void aTurnReadOnACoarseIndicatorDoesNotContradictFinePoints() {
-        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.0145. All tight. Sweep again. Needle in a bore: the opposite way.",
+        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.0145. All tight. Sweep again. Needle in a bore: move it the other way.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.029", "0.0145", "0", "0.0145").nearSwept("0.02", "0")));
     }
 
@@ -140,7 +140,7 @@ class TruingAdviceTest {
     @Test
     void theNearSectionDoesNotWaitForTheFarOne() {
         assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.016. All tight. "
-                + "Back to near the jaws: sweep both again. Needle in a bore: the opposite way.", told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE)));
+                + "Back to near the jaws: sweep both again. Needle in a bore: move it the other way.", told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE)));
     }
 
     @Test
