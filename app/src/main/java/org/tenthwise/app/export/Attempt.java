@@ -26,14 +26,18 @@ import org.tenthwise.model.verdict.Verdict;
 /**
  * One pass of a characteristic, with what it came to.
  *
- * @param finding absent for an earlier pass in which nothing was read or answered
+ * @param finding absent for an earlier pass in which nothing was read or answered; without a proposal where its readings contradict the cut before
  * @param cut     what the cut it was begun for took off; absent where it was begun for none, or nobody can tell
  */
 public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> finding, Optional<CutSoFar> cut) {
 
     /** The passes of {@code line} in their order, the one in hand last. */
     public static List<Attempt> of(Run run, Line line) {
-        return line.passes().stream().map(pass -> new Attempt(run, line.step(), pass, line.found(pass), CutSoFar.before(pass, line))).toList();
+        return line.passes().stream().map(pass -> new Attempt(run, line.step(), pass, found(pass, line), CutSoFar.before(pass, line))).toList();
+    }
+
+    private static Optional<Finding> found(Run.Pass pass, Line line) {
+        return line.found(pass).map(found -> CutSoFar.contradicted(line, pass) ? found.proposing(Optional.empty()) : found);
     }
 
     /** Whether a reading is one of those the pass is judged by: neither struck out nor taken again. */

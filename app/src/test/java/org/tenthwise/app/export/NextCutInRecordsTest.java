@@ -116,6 +116,20 @@ class NextCutInRecordsTest {
                 .map(row -> Stream.of("cut", "cut-asked", "cut-came-off", "offset-change", "register").map(row::get).collect(Collectors.joining(" "))).distinct().toList());
     }
 
+    /** 0.040 more metal than before the cut, where 0.021 is the tolerance: one of the readings is wrong, and the screen tells no amount either. */
+    @Test
+    void noAmountIsHandedOutAfterACutThatIsReadAsHavingLeftMoreMetal() {
+        Evidence evidence = walk("bore", Optional.empty(), Optional.of(Register.DIAMETER)).add(read("1.1", "29.900")).add(read("2.1", "29.900"))
+                .add(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).add(read("1.1", "29.860")).add(read("2.1", "29.860")).evidence();
+        JsonNode passes = ReadBack.json(evidence).at("/result/characteristics/0/passes");
+        assertEquals("0.110", passes.path(0).at("/next_cut/offset_change").asText());
+        assertEquals("-0.040", passes.path(1).at("/cut/came_off").asText());
+        assertTrue(passes.path(1).path("next_cut").isMissingNode());
+        CSVRecord row = ReadBack.rows(evidence).get(3);
+        assertEquals(List.of("2", "", "", ""), Stream.of("pass", "offset-change", "safe-cut", "no-cut-for").map(row::get).toList());
+        assertEquals(Optional.empty(), ReadBack.check(json(evidence)).found().fault());
+    }
+
     @Test
     void whoCutOnHalfAPassStandsInEveryRecord() {
         Evidence evidence = walk("bore", Optional.empty(), Optional.of(Register.DIAMETER)).add(read("1.1", "29.860")).add(new Event.CutOnThese(1, REASON))

@@ -40,10 +40,14 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
      * a figure that is far off, or where a temperature, how the gauge touched or the root under the wires is still to be told: nobody can tell what it took off. So is every cut before a range.
      */
     public static List<CutSoFar> of(Line line) {
+        return of(line, line.pass());
+    }
+
+    private static List<CutSoFar> of(Line line, Run.Pass upTo) {
         List<CutSoFar> cuts = new ArrayList<>();
         Optional<Finding> last = Optional.empty();
         Optional<Finding> before = Optional.empty();
-        for (Run.Pass pass : line.passes()) {
+        for (Run.Pass pass : line.passes().subList(0, upTo.number())) {
             Optional<Finding> here = line.found(pass);
             if (pass.isAfterACut()) {
                 before = last;
@@ -54,7 +58,7 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
                 cuts.removeIf(told -> told.number() == cut.number());
                 cuts.add(cut);
             });
-            last = here;
+            last = here.map(found -> contradicted(cuts, line, pass) ? found.proposing(Optional.empty()) : found);
         }
         return List.copyOf(cuts);
     }
@@ -81,10 +85,14 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
 
     /** What the last cut of a step took off; absent where nobody can tell, and where anything but measuring was done to the work since. */
     public static Optional<CutSoFar> last(Line line) {
-        int cuts = line.cutsBefore(line.pass());
-        boolean doneSince = line.passes().stream().filter(pass -> line.cutsBefore(pass) == cuts && !pass.isAfterACut()).flatMap(pass -> pass.why().stream())
-                .anyMatch(why -> why != Event.PassBegun.Why.MEASURED_AGAIN && why != Event.PassBegun.Why.RESTED_ON_CHANGED);
-        return doneSince ? Optional.empty() : of(line).stream().filter(cut -> cut.number() == cuts).findFirst();
+        return last(of(line), line, line.pass());
+    }
+
+    private static Optional<CutSoFar> last(List<CutSoFar> cuts, Line line, Run.Pass in) {
+        int number = line.cutsBefore(in);
+        boolean doneSince = line.passes().stream().limit(in.number()).filter(pass -> line.cutsBefore(pass) == number && !pass.isAfterACut())
+                .flatMap(pass -> pass.why().stream()).anyMatch(why -> why != Event.PassBegun.Why.MEASURED_AGAIN && why != Event.PassBegun.Why.RESTED_ON_CHANGED);
+        return doneSince ? Optional.empty() : cuts.stream().filter(cut -> cut.number() == number).findFirst();
     }
 
     /**
@@ -92,7 +100,16 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
      * is that far out: what was read before it or after it is wrong, and nothing can be cut by it.
      */
     public static boolean contradicted(Line line) {
-        return last(line).filter(cut -> cut.leftMoreThanThereWas(((Check.OfSize) line.step().check()).limits())).isPresent();
+        return contradicted(line, line.pass());
+    }
+
+    /** The same as it stood at the end of one of the passes: what would have been proposed in that one was told to nobody. */
+    public static boolean contradicted(Line line, Run.Pass in) {
+        return contradicted(of(line, in), line, in);
+    }
+
+    private static boolean contradicted(List<CutSoFar> cuts, Line line, Run.Pass in) {
+        return last(cuts, line, in).filter(cut -> cut.leftMoreThanThereWas(((Check.OfSize) line.step().check()).limits())).isPresent();
     }
 
     /** The same of one cut; never where one limit is, for then nothing tells how much is much. */

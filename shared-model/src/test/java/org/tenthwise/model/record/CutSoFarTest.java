@@ -111,6 +111,15 @@ class CutSoFarTest {
                 Optional.of(Register.DIAMETER)).tookNothing());
     }
 
+    /** To go by 29.820 no amount was told; 0.100 came off the next time, by whoever knows what. */
+    @Test
+    void ofACutAfterOneThatIsContradictedNothingWasAsked() {
+        Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.820").did(CUT).read(1, "29.920");
+        assertEquals(List.of(Optional.of(length("0.150")), Optional.empty()), cuts(bench).stream().map(CutSoFar::asked).toList());
+        Line line = bench.sheet().line(1);
+        assertEquals(List.of(false, true, false), line.passes().stream().map(pass -> CutSoFar.contradicted(line, pass)).toList());
+    }
+
     @Test
     void aPassInWhichNothingWasReadIsPassedOver() {
         Bench bench = bore(1).read(1, "29.860").did(CUT).did(AGAIN).read(1, "29.990");
