@@ -180,11 +180,11 @@ final class HandShowing {
                 .orElseGet(() -> Commit.of(Act.SIGN, words.say("run.sign"), ""));
     }
 
-    /** Something is out although readings or answers may still be missing, or something is missing. */
+    /** Something is out although readings or answers may still be missing, or something is missing; what is signed for is read no further unasked. */
     private Commit unsettled(State state) {
         Finding finding = state.line().finding();
         Standing standing = finding.verdict().standing();
-        if (standing == Standing.PASS && state.line().settled() && state.asked() instanceof Asked.Reading) {
+        if (state.line().settled() && state.asked() instanceof Asked.Reading) {
             return settled(state);
         }
         if (standing != Standing.OPEN && Plausible.spoils(finding)) {

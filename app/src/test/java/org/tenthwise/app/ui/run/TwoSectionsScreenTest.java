@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.text.RunOutAtHand;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 
 /** The longest that is ever told about a run-out: both axes, a lean, form that stays, and the datum before all of it. */
@@ -39,6 +40,13 @@ class TwoSectionsScreenTest extends RunAtHand {
         assertEquals(List.of("Enter", "Other place"), keys());
         run.enter("0.024");
         assertEquals(List.of("Enter", "Jaws moved"), keys());
+    }
+
+    /** The readings by angle would say how to move it; nobody moves what is used as it is. */
+    @Test
+    void onceItIsSignedForTheBigKeyGoesOn() throws Exception {
+        run.session.dispose(Disposition.USE_AS_IS, "Turned true by the datum in operation 40", "Inspector 1", "C-12");
+        assertEquals("Signed: use as it is, by concession, Inspector 1. Sign", atOnce().shownProperty().get().found().next() + " " + big());
     }
 
     @Test
