@@ -169,6 +169,11 @@ public final class Sentences {
                 .orElse(disposed.disposition().departsFromTheDrawing() ? words.say("disposition.no-document", name) : "");
     }
 
+    /** What a person typed, as a sentence beside others: with a full stop, typed or not. */
+    public static String ended(String typed) {
+        return typed.matches(".*[.!?…]") ? typed : typed + ".";
+    }
+
     /** What was signed last for a characteristic and does not hold any more; empty where nothing was or it still holds. */
     public String lapsed(Line line) {
         return line.lapsed().map(Disposing::disposed).map(signed -> words.say(signed.disposition().changesTheWork() ? "signed.done" : "signed.lapsed",

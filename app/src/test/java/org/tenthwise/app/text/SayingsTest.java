@@ -43,6 +43,12 @@ class SayingsTest {
     private final List<Entry> entries = new ArrayList<>();
 
     @ParameterizedTest
+    @CsvSource({"Go on, Go on.", "Go on., Go on.", "Go on!, Go on!", "Why not?, Why not?"})
+    void whatAPersonTypedEndsWithOneFullStop(String typed, String said) {
+        assertEquals(said, Sentences.ended(typed));
+    }
+
+    @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         # step | readings               | verdict, distance                          | what next
         8      | 48.31                  | Pass 0.01 mm inside the lower limit.       |

@@ -2,6 +2,7 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.Optional;
 import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -74,7 +75,7 @@ final class CourseSection {
         }
         if (event instanceof Event.Disposed disposed) {
             return Optional.of((matter.say("record.course.disposed", step(disposed.step()),
-                    matter.words().say("disposition", disposed.disposition()), disposed.reason(), disposed.signedBy())
+                    matter.words().say("disposition", disposed.disposition()), Sentences.ended(disposed.reason()), disposed.signedBy())
                     + " " + matter.sentences().document(disposed)).strip());
         }
         if (event instanceof Event.HandedOver over) {

@@ -7,6 +7,7 @@ import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.text.OutcomeWords;
+import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
@@ -50,7 +51,7 @@ final class DispositionSection {
                 .map(with -> matter.say(lapsed, line.step().number(), line.step().name(), what, with.seq()))
                 .orElseGet(() -> matter.say("record.disposed", line.step().number(), line.step().name(), what)),
                 Style.BOLD, TEXT, Flow.RIGHT - TEXT);
-        flow.text(Stream.of(disposed.reason(), matter.sentences().document(disposed),
+        flow.text(Stream.of(Sentences.ended(disposed.reason()), matter.sentences().document(disposed),
                 disposed.disposition() == Disposition.REPAIR ? matter.sentences().repaired(line) : "").filter(said -> !said.isEmpty())
                 .collect(Collectors.joining(" ")), Style.TEXT, TEXT, Flow.RIGHT - TEXT);
         flow.text(matter.signed(disposed.signedBy(), signed.entry()), Style.SMALL, TEXT, Flow.RIGHT - TEXT);

@@ -43,16 +43,11 @@ public record RecordRow(String number, String name, String limits, String value,
                 .collect(Collectors.joining(". "));
     }
 
-    /** A reason is typed with a full stop or without; the sentence brings its own. */
-    private static String withoutStop(String reason) {
-        return reason.endsWith(".") ? reason.substring(0, reason.length() - 1) : reason;
-    }
-
     private static String after(Line line, Run run, Words words) {
         List<String> said = new ArrayList<>();
         Sentences sentences = new Sentences(words);
         line.disposed().ifPresent(disposed -> said.add(words.say("sheet.disposed",
-                words.say("disposition", disposed.disposition()), withoutStop(disposed.reason()), disposed.signedBy())));
+                words.say("disposition", disposed.disposition()), Sentences.ended(disposed.reason()), disposed.signedBy())));
         line.disposed().map(sentences::document).ifPresent(said::add);
         said.add(sentences.lapsed(line));
         said.add(sentences.repaired(line));

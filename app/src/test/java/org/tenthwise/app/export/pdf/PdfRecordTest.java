@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -24,6 +25,7 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
@@ -70,6 +72,15 @@ class PdfRecordTest {
         String text = text(Scene.CONCEDED.evidence());
         assertTrue(text.contains("First-part record"), text.substring(0, 200));
         assertTrue(text.contains("Conforms with one concession. Accepted by"), text.substring(0, 800));
+    }
+
+    @Test
+    void aReasonTypedWithoutAFullStopRunsIntoNothingBehindIt() throws IOException {
+        DemoPart carrier = DemoPart.SCREW_CARRIER;
+        String text = text(Records.walk(carrier, Records.failing(carrier), 0)
+                .add(new Event.Disposed(1, Disposition.USE_AS_IS, "Over by 0.003 at the mouth", "Design office", Optional.of("C-117"))).evidence()).replaceAll("\\s+", " ");
+        assertTrue(text.contains("Over by 0.003 at the mouth. Signed by Design office."), text);
+        assertTrue(text.contains("Over by 0.003 at the mouth. Number of the concession: C-117."), text);
     }
 
     @Test
