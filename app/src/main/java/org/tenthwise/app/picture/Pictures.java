@@ -35,12 +35,12 @@ public final class Pictures {
     }
 
     /**
-     * The picture of a characteristic as it stands; once the run is closed with no cut and no move on it, as nobody acts by it any more. One that
-     * only asks is shown where it sits on the part; absent where the plan has no outline either.
+     * The picture of a characteristic as it stands; once it is signed for or the run is closed with no cut and no move on it, as nobody acts by it
+     * any more. One that only asks is shown where it sits on the part; absent where the plan has no outline either.
      */
     public Optional<Picture> of(Sheet sheet, Line line) {
         Plan plan = sheet.plan();
-        boolean advised = sheet.run().closed().isEmpty();
+        boolean advised = sheet.run().closed().isEmpty() && line.disposed().isEmpty();
         Finding finding = line.finding();
         if (finding instanceof RunOutFinding runOut) {
             return Optional.of(new RunOutFound(words).picture(runOut, advised, spoken(finding)));

@@ -66,12 +66,9 @@ final class SizeFound {
         return new SizePicture.Sized(size, figures.size(size));
     }
 
-    /**
-     * The cut that is proposed, by the one figure it is typed with; without a register, by what comes off. None where the size was
-     * signed for as it is.
-     */
+    /** The cut that is proposed, by the one figure it is typed with; without a register, by what comes off. */
     static Optional<SizePicture.Cut> cut(Line line, StepFigures figures, Words words) {
-        return line.finding().proposal().filter(proposal -> line.disposed().isEmpty() && !CutSoFar.contradicted(line)).flatMap(proposal -> proposal.cut() instanceof EvenCut.Offered offered
+        return line.finding().proposal().filter(proposal -> !CutSoFar.contradicted(line)).flatMap(proposal -> proposal.cut() instanceof EvenCut.Offered offered
                 ? Optional.of(new SizePicture.Cut(new SizePicture.Sized(offered.aim(), figures.amount(offered.aim())), offered.change().abs(),
                         proposal.offset().map(change -> words.say("picture.offset", figures.change(change)))
                                 .orElseGet(() -> figures.amount(offered.change().abs())))) : Optional.empty());

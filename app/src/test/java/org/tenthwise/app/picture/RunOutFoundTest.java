@@ -35,11 +35,13 @@ class RunOutFoundTest {
         return RecordingPen.of(picture(atHand), RUN).texts();
     }
 
-    /** Nobody trues up by a run that takes nothing any more. */
+    /** Nobody trues up by a run that takes nothing any more, nor what someone signed for as it stands. */
     @Test
-    void onceTheRunIsClosedNoJawIsToldToMove() {
+    void onceItIsSignedForOrTheRunIsClosedNoJawIsToldToMove() {
         List<String> open = texts(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO));
+        List<String> signed = texts(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO).signedFor());
         List<String> closed = texts(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO).closed());
+        assertFalse(signed.contains("loosen"), signed::toString);
         assertTrue(open.contains("loosen"), open::toString);
         assertFalse(closed.contains("loosen"), closed::toString);
     }

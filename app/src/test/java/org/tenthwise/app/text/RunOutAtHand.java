@@ -23,6 +23,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -107,6 +108,12 @@ public final class RunOutAtHand {
 
     public RunOutAtHand closed() {
         add(new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED));
+        return this;
+    }
+
+    public RunOutAtHand signedFor() {
+        add(new Event.Disposed(1, line().step().stepClass() == StepClass.DRAWING ? Disposition.USE_AS_IS : Disposition.CARRY_ON, "Turned true later.",
+                "Foreman 1", Optional.empty()));
         return this;
     }
 
