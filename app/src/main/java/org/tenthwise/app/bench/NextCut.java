@@ -35,6 +35,8 @@ final class NextCut implements BenchSum {
     static final String OFFSET_STEP = "offset_step";
     static final String COMBINE = "combine";
     static final String REGISTER = "register";
+    static final String DIAMETER = "diameter";
+    static final String RADIUS = "radius";
 
     @Override
     public BenchKind kind() {
@@ -49,7 +51,7 @@ final class NextCut implements BenchSum {
     @Override
     public List<Ask> asks(Filled filled) {
         List<Ask> asks = new ArrayList<>(List.of(Ask.choice(SIDE, OUTSIDE, INSIDE), Ask.length(UPPER), Ask.length(LOWER),
-                Ask.of(Ask.Kind.LENGTHS, SIZES), Ask.choice(REGISTER, "diameter", "radius"),
+                Ask.of(Ask.Kind.LENGTHS, SIZES), Ask.choice(REGISTER, DIAMETER, RADIUS),
                 Ask.choice(AIM_BY, Aim.ByLimits.MIDDLE.key(), Aim.ByLimits.THIRD.key(), SIZE).aside()));
         if (filled.is(AIM_BY, SIZE)) {
             asks.add(Ask.length(AIM));
@@ -94,7 +96,7 @@ final class NextCut implements BenchSum {
     }
 
     private static Optional<SizePicture.Cut> cut(Filled filled, Answer answer, Said said, Length lower, Length upper) {
-        Register register = filled.is(REGISTER, "radius") ? Register.RADIUS : Register.DIAMETER;
+        Register register = filled.is(REGISTER, RADIUS) ? Register.RADIUS : Register.DIAMETER;
         return said.length(answer, "offset_change").map(change -> new SizePicture.Cut(said.sized(aim(filled, lower, upper)),
                 register.onDiameter(change.abs()), said.words().say("picture.offset", said.signed(change))));
     }

@@ -20,8 +20,8 @@ import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
-import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
@@ -97,7 +97,9 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         filled = size.limits().upper().isPresent() ? filled.with(NextCut.UPPER, size.limits().upper().get().text()) : filled;
         filled = size.guardBand().length().signum() > 0 ? filled.with(NextCut.GUARD_BAND, text(size.guardBand(), filled.unit())) : filled;
         filled = COMBINED.containsKey(size.combine()) ? filled.with(NextCut.COMBINE, COMBINED.get(size.combine())) : filled;
-        filled = aim(size.cutting(), filled);
+        filled = aim(size.cutting().aim().or(state.sheet().run()::usualAim).orElse(Aim.ByLimits.MIDDLE), filled);
+        Optional<Register> register = state.sheet().run().register().filter(any -> size.isTurned());
+        filled = register.isPresent() ? filled.with(NextCut.REGISTER, register.get() == Register.RADIUS ? NextCut.RADIUS : NextCut.DIAMETER) : filled;
         filled = size.cutting().leastCut().isPresent() ? filled.with(NextCut.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit())) : filled;
         filled = size.cutting().offsetStep().isPresent() ? filled.with(NextCut.OFFSET_STEP, text(size.cutting().offsetStep().get(), filled.unit())) : filled;
         SizeFinding finding = (SizeFinding) state.line().finding();
@@ -109,8 +111,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         return finding.missing() > 0 || Plausible.spoils(finding) || CutSoFar.contradicted(state.line()) || state.sheet().run().closed().isPresent();
     }
 
-    private static Filled aim(Cutting cutting, Filled filled) {
-        Aim aim = cutting.aim().orElse(Aim.ByLimits.MIDDLE);
+    private static Filled aim(Aim aim, Filled filled) {
         if (aim instanceof Aim.Size size) {
             return filled.with(NextCut.AIM_BY, NextCut.SIZE).with(NextCut.AIM, text(size.size(), filled.unit()));
         }

@@ -12,8 +12,10 @@ import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
@@ -53,6 +55,20 @@ class PrefillTest {
             Workshop.must(() -> session.enter(entered));
         }
         assertEquals("30.013 30.011 30.012 30.01", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("sizes"));
+    }
+
+    /** Asked of the bench, the cut is the one the step tells: typed into a register of radii, one on diameter would come off twice. */
+    @Test
+    void theCutIsCountedAndAimedAsOnTheMachineOfTheRun() {
+        RunSession session = workshop.atTheBore("014", "-0.030", "-0.030", "-0.030", "-0.030");
+        assertEquals(List.of("", "middle"), List.of(of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("register"),
+                of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("aim_by")));
+        Workshop.must(() -> session.machine(Register.RADIUS, Aim.ByLimits.THIRD));
+        Filled filled = of(Prefill.of(session.state()), BenchKind.NEXT_CUT);
+        assertEquals(List.of("radius", "third"), List.of(filled.text("register"), filled.text("aim_by")));
+        Workshop.must(() -> session.goTo(10));
+        assertEquals("third", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("aim_by"));
+        assertEquals("", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("register"), "a depth is typed into no register across the axis");
     }
 
     /** The step says not to cut there: no offset comes out next to it by one touch. */
