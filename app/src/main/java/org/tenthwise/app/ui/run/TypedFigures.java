@@ -1,6 +1,7 @@
 package org.tenthwise.app.ui.run;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,9 @@ import org.tenthwise.app.ui.shell.Journey;
  */
 final class TypedFigures implements Typing {
 
+    /** No gauge pauses so long within a figure. */
+    private static final Duration PAUSE = Duration.ofMillis(400);
+
     private final Words words;
     private final Objections objections;
     private final Untaken untaken;
@@ -39,6 +43,7 @@ final class TypedFigures implements Typing {
     private final ReadOnlyStringWrapper objection = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<String>> keepable = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Instant begun = Instant.MIN;
+    private Instant wentOn = Instant.MIN;
     private boolean byFingers;
     private boolean byGauge;
 
@@ -109,6 +114,7 @@ final class TypedFigures implements Typing {
             byFingers = false;
             byGauge = false;
         }
+        wentOn = clock.instant();
         byFingers |= fingers;
         byGauge |= !fingers;
         pad.character(character);
@@ -184,8 +190,14 @@ final class TypedFigures implements Typing {
         }
     }
 
-    /** By the key: what stands on the pad, or what is suggested where nothing does. */
+    /**
+     * By the key: what stands on the pad, or what is suggested where nothing does. Not in the middle of what a gauge types: the half of a
+     * figure is another size, and the rest of it would be read at the next place.
+     */
     void press() {
+        if (isBegun() && byGauge && clock.instant().isBefore(wentOn.plus(PAUSE))) {
+            return;
+        }
         if (isGlued()) {
             refuseGlued();
         } else if (isBegun()) {

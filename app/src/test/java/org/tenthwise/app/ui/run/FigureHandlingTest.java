@@ -18,6 +18,25 @@ import org.tenthwise.model.verdict.Standing;
 /** Figures on the run screen: by its keys, by a keyboard and by a gauge that types. */
 class FigureHandlingTest extends RunAtHand {
 
+    /** 47.99 is in and 47.9912 is another size; 12 would be the reading of the next place. */
+    @Test
+    void theKeyEndsNoFigureInTheMiddleOfWhatAGaugeTypes() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE);
+        RunViewModel model = atOnce();
+        clock.hold();
+        clock.pass(1000);
+        sends(model, "47.99");
+        clock.pass(5);
+        model.press();
+        assertEquals(List.of(), readings());
+        sends(model, "12\n");
+        assertEquals(List.of("47.9912"), readings());
+        sends(model, "47.991");
+        clock.pass(400);
+        model.press();
+        assertEquals(List.of("47.9912", "47.991"), readings());
+    }
+
     @Test
     void aReadingTakesItsDigitsAndOneTap() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE);
