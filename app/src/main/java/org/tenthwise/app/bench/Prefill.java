@@ -96,7 +96,8 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         filled = size.limits().lower().isPresent() ? filled.with(NextCut.LOWER, size.limits().lower().get().text()) : filled;
         filled = size.limits().upper().isPresent() ? filled.with(NextCut.UPPER, size.limits().upper().get().text()) : filled;
         filled = size.guardBand().length().signum() > 0 ? filled.with(NextCut.GUARD_BAND, text(size.guardBand(), filled.unit())) : filled;
-        filled = COMBINED.containsKey(size.combine()) ? filled.with(NextCut.COMBINE, COMBINED.get(size.combine())) : filled;
+        Combine bound = size.isOne() ? size.combine() : Combine.EACH;
+        filled = COMBINED.containsKey(bound) ? filled.with(NextCut.COMBINE, COMBINED.get(bound)) : filled;
         filled = aim(size.cutting().aim().or(state.sheet().run()::usualAim).orElse(Aim.ByLimits.MIDDLE), filled);
         Optional<Register> register = state.sheet().run().register().filter(any -> size.isTurned());
         filled = register.isPresent() ? filled.with(NextCut.REGISTER, register.get() == Register.RADIUS ? NextCut.RADIUS : NextCut.DIAMETER) : filled;

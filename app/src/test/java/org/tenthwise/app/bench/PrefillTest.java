@@ -8,13 +8,20 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.Beginning;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Event.PassBegun.Why;
@@ -69,6 +76,29 @@ class PrefillTest {
         Workshop.must(() -> session.goTo(10));
         assertEquals("third", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("aim_by"));
         assertEquals("", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("register"), "a depth is typed into no register across the axis");
+    }
+
+    /** A plan kept from before combines without a modifier: there every place is bound by the limits, on the step and so on the bench. */
+    @ParameterizedTest
+    @CsvSource({"'', each", "'drawing_says = \"SA\"', mean"})
+    void onlyWhereTheDrawingMakesOneSizeOfAllTheLimitsBindThatAlone(String says, String combined) {
+        String text = InventedPlans.text("mm", """
+                [[step]]
+                number = 1
+                operation = 10
+                kind = "bore"
+                name = "Seat"
+                method = "Both ends."
+                lower = 30.000
+                upper = 30.021
+                places = ["front", "back"]
+                combine = "mean"
+                gauge_kind = "inside-micrometer"
+                cut_again = "too small"
+                """ + says);
+        Plan plan = ((PlanReading.Good) new PlanReader().readKept(text)).plan();
+        RunSession session = Workshop.must(() -> workshop.shop.begin(new Beginning(plan, "014", "", "Lathe 4", "Setter 2", true)));
+        assertEquals(combined, of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("combine"));
     }
 
     /** The step says not to cut there: no offset comes out next to it by one touch. */
