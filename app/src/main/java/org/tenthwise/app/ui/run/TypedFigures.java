@@ -258,11 +258,16 @@ final class TypedFigures implements Typing {
         pad.clear();
     }
 
-    /** Another state of the run is shown. */
+    /** Another state of the run is shown. A figure refused so shortly before that nobody can have seen why is told. */
     void shown(State now, boolean sameStep) {
         if (refusal.stands()) {
+            String refused = pad.typedProperty().get();
+            boolean unseen = refusal.onItsHeels() && isGlued();
             pad.clear();
             refusal.lift();
+            if (unseen) {
+                untaken.tell(refused, List.of(), words.say("run.glued"));
+            }
         }
         lift();
         if (!now.asked().takesFigure() && !sameStep) {

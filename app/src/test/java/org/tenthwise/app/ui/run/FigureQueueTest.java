@@ -50,6 +50,24 @@ class FigureQueueTest extends RunAtHand {
         assertEquals(1, ways.told.size());
     }
 
+    /** The step is begun anew meanwhile, and what is shown then would wipe it off the pad before anybody has read why it was refused. */
+    @Test
+    void aFigureThatAFingerBeganIsNamedWhereAnotherDeedIsDoneRightBehindIt() throws Exception {
+        run.setUpAndGoTo(ARun.OUTSIDE).enter("47.990");
+        RunViewModel model = model(waiting::add);
+        clock.hold();
+        clock.pass(1000);
+        model.keepOrAgain();
+        model.touched("4");
+        sends(model, "7.985\n");
+        assertEquals(List.of(), ways.told);
+        clock.pass(20);
+        nextIsDone();
+        assertEquals("Typed by hand and by a gauge. Read again. Not taken: 47.985.", ways.told.get(0).words());
+        assertEquals(1, ways.told.size());
+        assertEquals(List.of(), readings());
+    }
+
     @Test
     void aQueueThatMeetsAFigureFarOffStopsThereAndNamesWhatItDidNotTake() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE);
