@@ -102,7 +102,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         Optional<Register> register = state.sheet().run().register().filter(any -> size.isTurned());
         filled = register.isPresent() ? filled.with(NextCut.REGISTER, register.get() == Register.RADIUS ? NextCut.RADIUS : NextCut.DIAMETER) : filled;
         filled = size.cutting().leastCut().isPresent() ? filled.with(NextCut.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit())) : filled;
-        filled = size.cutting().offsetStep().isPresent() ? filled.with(NextCut.OFFSET_STEP, text(size.cutting().offsetStep().get(), filled.unit())) : filled;
+        filled = filled.with(NextCut.OFFSET_STEP, text(size.cutting().stepToCount(size.limits().unit()), filled.unit()));
         SizeFinding finding = (SizeFinding) state.line().finding();
         return size.combine() == Combine.RANGE || isNotToBeCutBy(state, finding) ? filled : filled.with(NextCut.SIZES, sizes(finding, filled.unit()));
     }

@@ -82,6 +82,16 @@ class PrefillTest {
     @ParameterizedTest
     @CsvSource({"'', each", "'drawing_says = \"SA\"', mean"})
     void onlyWhereTheDrawingMakesOneSizeOfAllTheLimitsBindThatAlone(String says, String combined) {
+        assertEquals(combined, of(Prefill.of(seat(says).state()), BenchKind.NEXT_CUT).text("combine"));
+    }
+
+    /** The step rounds its amount to what most registers hold, and so must the bench. */
+    @Test
+    void whereThePlanNamesNoStepOfTheRegisterTheUsualOneIsFilledIn() {
+        assertEquals("0.001", of(Prefill.of(seat("").state()), BenchKind.NEXT_CUT).text("offset_step"));
+    }
+
+    private RunSession seat(String says) {
         String text = InventedPlans.text("mm", """
                 [[step]]
                 number = 1
@@ -97,8 +107,7 @@ class PrefillTest {
                 cut_again = "too small"
                 """ + says);
         Plan plan = ((PlanReading.Good) new PlanReader().readKept(text)).plan();
-        RunSession session = Workshop.must(() -> workshop.shop.begin(new Beginning(plan, "014", "", "Lathe 4", "Setter 2", true)));
-        assertEquals(combined, of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("combine"));
+        return Workshop.must(() -> workshop.shop.begin(new Beginning(plan, "014", "", "Lathe 4", "Setter 2", true)));
     }
 
     /** The step says not to cut there: no offset comes out next to it by one touch. */

@@ -1,6 +1,9 @@
 package org.tenthwise.model.plan;
 
+import java.math.BigDecimal;
+import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
 /**
@@ -15,4 +18,13 @@ public record Cutting(Optional<Aim> aim, Optional<Written> leastCut, Optional<Wr
 
     /** Nothing said. */
     public static final Cutting UNSAID = new Cutting(Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** The least step of the register of most machines; common practice. */
+    private static final Map<Unit, Written> USUAL_STEP = Map.of(
+            Unit.MILLIMETRE, Written.of(new BigDecimal("0.001"), Unit.MILLIMETRE), Unit.INCH, Written.of(new BigDecimal("0.0001"), Unit.INCH));
+
+    /** The least step to reckon with, as the register counts: that of most machines in {@code unit} where the plan does not say. */
+    public Written stepToCount(Unit unit) {
+        return offsetStep.orElseGet(() -> USUAL_STEP.get(unit));
+    }
 }

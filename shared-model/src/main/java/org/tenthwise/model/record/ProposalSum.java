@@ -1,7 +1,6 @@
 package org.tenthwise.model.record;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Aim;
@@ -10,7 +9,6 @@ import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limit;
@@ -18,10 +16,6 @@ import org.tenthwise.model.verdict.Standing;
 
 /** What may be cut next on the strength of what was read. */
 final class ProposalSum {
-
-    /** The least step of the register of most machines; common practice. */
-    private static final Map<Unit, Length> USUAL_STEP = Map.of(
-            Unit.MILLIMETRE, Length.of("0.001", Unit.MILLIMETRE), Unit.INCH, Length.of("0.0001", Unit.INCH));
 
     private ProposalSum() {
     }
@@ -51,7 +45,7 @@ final class ProposalSum {
 
     /** The least change of the size that can be typed; while nobody said how the register counts, as if it counted diameters. */
     private static Length stepOfSize(Check.OfSize asked, Optional<Register> register) {
-        Length counted = asked.cutting().offsetStep().map(Written::length).orElseGet(() -> USUAL_STEP.get(asked.limits().unit()));
+        Length counted = asked.cutting().stepToCount(asked.limits().unit()).length();
         return register.map(counting -> counting.onDiameter(counted)).orElse(counted);
     }
 }
