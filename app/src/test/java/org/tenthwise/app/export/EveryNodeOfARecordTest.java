@@ -26,10 +26,12 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Sense;
 import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -63,6 +65,19 @@ class EveryNodeOfARecordTest {
             guard_band = 0.001
             temperature = "ask"
 
+            [[step]]
+            number = 3
+            operation = 10
+            kind = "diameter"
+            name = "Outside"
+            method = "Micrometer."
+            lower = 29.980
+            upper = 30.000
+            places = ["free end", "shoulder end"]
+            cut_again = "too big"
+            gauge_kind = "micrometer"
+            temperature = "not-asked"
+
             [[uncertainty]]
             name = "bore gauge on a ring"
             expanded = 0.002
@@ -79,7 +94,10 @@ class EveryNodeOfARecordTest {
     private final List<String> unseen = new ArrayList<>();
     private int aimed;
 
-    /** A short run that has a little of everything: readings, a gauge set, answers, a strike, a doubt, a note, a second pass, a repair, a concession. */
+    /**
+     * A short run that has a little of everything: readings, a gauge set, answers, a strike, a doubt, a note, a second pass, a repair, a concession, a
+     * cut asked for and taken, and one that is too uneven to be offered.
+     */
     private ObjectNode record() {
         Setting bore = Setting.onMaster(new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "R-20",
                 mm("20.001"), mm("0.000"));
@@ -92,7 +110,12 @@ class EveryNodeOfARecordTest {
                 .add(new Event.PassBegun(2, Event.PassBegun.Why.CUT)).add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
                 .add(new Event.Disposed(2, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")))
                 .add(new Event.ReadingTaken(2, "1.1", mm("-0.060"))).add(new Event.ReadingTaken(2, "2.1", mm("-0.061")))
-                .add(new Event.Disposed(2, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-1"))).evidence();
+                .add(new Event.Disposed(2, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-1")))
+                .add(new Event.GaugeSet(3, Setting.direct(new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty()))))
+                .add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE))
+                .add(new Event.ReadingTaken(3, "1.1", mm("30.120"))).add(new Event.ReadingTaken(3, "2.1", mm("30.124")))
+                .add(new Event.PassBegun(3, Event.PassBegun.Why.CUT))
+                .add(new Event.ReadingTaken(3, "1.1", mm("29.985"))).add(new Event.ReadingTaken(3, "2.1", mm("30.011"))).evidence();
         try {
             return (ObjectNode) json.readTree(ReadBack.text(new JsonRecord(), evidence));
         } catch (IOException e) {
@@ -107,6 +130,7 @@ class EveryNodeOfARecordTest {
     @Test
     void nothingIsChangedTakenOutOrPutInUnseen() throws IOException {
         assertEquals(Optional.empty(), check.check(new ByteArrayInputStream(json.writeValueAsBytes(record))).found().fault());
+        assertEquals(List.of(true, true, true, true), Stream.of("offset_change", "safe_cut", "asked", "came_off").map(key -> record.findValue(key) != null).toList());
         walk("", record);
         assertEquals(List.of(), unseen);
         assertTrue(aimed > 1_000, () -> "only %d changes were made".formatted(aimed));
