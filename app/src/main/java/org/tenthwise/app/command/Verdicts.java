@@ -43,7 +43,7 @@ final class Verdicts {
     /** The advice on the next cut tells of the last one. */
     private List<String> cuts(Line line, Optional<Register> register, String next) {
         List<String> told = cuts.told(line, register);
-        boolean lastIsSaid = !told.isEmpty() && !next.isEmpty() && line.finding().proposal().isPresent();
+        boolean lastIsSaid = !told.isEmpty() && !next.isEmpty() && advice.tellsOfTheLastCut(line);
         return lastIsSaid ? told.subList(0, told.size() - 1) : told;
     }
 
@@ -53,7 +53,7 @@ final class Verdicts {
         }
         String distance = sentences.distance(line.finding());
         String disposed = sentences.disposition(line);
-        String next = line.finding().verdict().passed() || !disposed.isEmpty() ? "" : advice.next(line);
+        String next = disposed.isEmpty() ? advice.next(line) : "";
         return Stream.concat(Stream.of(distance), Stream.concat(cuts(line, register, next).stream(),
                         Stream.of(next, disposed.isEmpty() ? "" : words.say("walk.signed", disposed), sentences.repaired(line))))
                 .filter(said -> !said.isEmpty()).collect(Collectors.joining(" "));

@@ -1,6 +1,7 @@
 package org.tenthwise.app.text;
 
 import java.util.Optional;
+import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
@@ -31,6 +32,12 @@ public final class Advice {
         }
         return measureAnew(line).map(step -> words.say("next.rested-on-changed", step)).orElseGet(() -> Plausible.spoils(line.finding())
                 ? words.say("next.far-off") : nextOfSound(line.finding(), CutSoFar.last(line)));
+    }
+
+    /** Whether it tells too what the last cut took off. */
+    public boolean tellsOfTheLastCut(Line line) {
+        return line.disposed().isEmpty() && (line.finding().proposal().isPresent()
+                || CutSoFar.last(line).flatMap(CutSoFar::countsRather).filter(Register.RADIUS::equals).isPresent());
     }
 
     /** What was signed for a step that did not pass, all there is to say once a run is closed; empty where nothing was. */

@@ -61,6 +61,21 @@ class WalkTheNextCutTest extends Walking {
         return walk(file("p.toml", BUSH), file("r.toml", BUSH_READ + read));
     }
 
+    /** From 29.800 to 30.0105 is 0.210; 0.420 came off, and what the register counts is said with it, once. */
+    @Test
+    void whatTheLastCutTookOffIsToldOnceOfScrapToo() throws Exception {
+        Typed typed = walk(file("p.toml", BUSH), file("r.toml", BUSH_READ.replace("register = \"radius\"", "register = \"diameter\"") + """
+                readings = ["30.220", "30.220"]
+                [[step.pass]]
+                readings = ["29.800", "29.800"]
+                why = "cut"
+                """));
+        String said = typed.out().get(0);
+        assertTrue(said.endsWith("Asked 0.210, came off 0.420. Twice as much: if no more was typed, the X offset counts radii."
+                + " Put the machine right before the next cut."), said);
+        assertEquals(said.indexOf("came off"), said.lastIndexOf("came off"), said);
+    }
+
     /** By whole 0.002 on diameter: from 29.702 to 30.0105 is 0.308 and 0.160 came off; from 29.862 to 30.0105 is 0.148, 0.130 came off, and 0.018 is left; the register shows half. */
     @Test
     void whatTheScreenSaysOfTheNextCutIsSaidHereTooAndWhatTheOnesBeforeTookOff() throws Exception {

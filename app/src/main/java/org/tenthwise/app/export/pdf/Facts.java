@@ -72,7 +72,7 @@ final class Facts {
     /** What is to be done about a finding; nothing where it is held or signed for, nor once the run is closed. */
     private String next(Line line) {
         boolean over = line.held() || line.disposed().isPresent() || matter.sheet().run().closed().isPresent();
-        return over || line.finding().verdict().passed() ? "" : new Advice(matter.words()).next(line);
+        return over ? "" : new Advice(matter.words()).next(line);
     }
 
     private void add(List<Fact> facts, String key, String words) {

@@ -143,9 +143,8 @@ final class Showing {
 
     /** What the last cut took off, where no advice on the next one tells it. */
     private String cut(Line line, Run run) {
-        List<CutSoFar> cuts = CutSoFar.of(line);
-        boolean toldElsewhere = cuts.isEmpty() || line.finding().proposal().isPresent() || cuts.get(cuts.size() - 1).countsRather().isPresent();
-        return toldElsewhere ? "" : new CutsTold(words).told(cuts.get(cuts.size() - 1), line, run.register());
+        return CutSoFar.last(line).filter(cut -> !advice.tellsOfTheLastCut(line))
+                .map(cut -> new CutsTold(words).told(cut, line, run.register())).orElse("");
     }
 
     /** What was signed here and lapsed, what was doubted last, and how much was struck out or went with a wrong setting. */
