@@ -16,6 +16,34 @@ public final class InventedPlans {
 
     private static final Path SPINDLE = Path.of("../checklists/src/test/resources/plans/spindle.toml");
 
+    /** Two steps: the root of an M20 thread, 16.5 to 17.2, and then the thread over wires of 1.443, which rests on it. */
+    public static final Plan ROOT_THEN_WIRES = inMillimetres("""
+            [[step]]
+            number = 1
+            operation = 10
+            kind = "diameter"
+            name = "Root"
+            method = "Vee pieces."
+            lower = 16.5
+            upper = 17.2
+            places = ["middle"]
+            gauge_kind = "micrometer"
+            gauge = "MC-1"
+
+            [[step]]
+            number = 2
+            operation = 10
+            kind = "thread-over-wires"
+            name = "M20 over wires"
+            method = "Three wires."
+            designation = "M20x2.5-6g"
+            wire = 1.443
+            minor_step = 1
+            places = ["middle"]
+            cut_again = "too big"
+            gauge = "MW-1"
+            """);
+
     private InventedPlans() {
     }
 

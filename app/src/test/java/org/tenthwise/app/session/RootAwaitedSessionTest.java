@@ -21,31 +21,7 @@ class RootAwaitedSessionTest extends RunBegun {
     private static final int WIRES = 2;
 
     RootAwaitedSessionTest() {
-        super(InventedPlans.inMillimetres("""
-                [[step]]
-                number = 1
-                operation = 10
-                kind = "diameter"
-                name = "Root"
-                method = "Vee pieces."
-                upper = 17.2
-                places = ["middle"]
-                gauge_kind = "micrometer"
-                gauge = "MC-1"
-
-                [[step]]
-                number = 2
-                operation = 10
-                kind = "thread-over-wires"
-                name = "M20 over wires"
-                method = "Three wires."
-                designation = "M20x2.5-6g"
-                wire = 1.443
-                minor_step = 1
-                places = ["middle"]
-                cut_again = "too big"
-                gauge = "MW-1"
-                """));
+        super(InventedPlans.ROOT_THEN_WIRES);
     }
 
     @BeforeEach

@@ -13,7 +13,6 @@ import org.tenthwise.app.ui.run.RunShown.Meaning;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
-import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.Standing;
 
@@ -50,33 +49,6 @@ class CutHandlingTest extends RunAtHand {
             gauge = "MC-1"
             """);
 
-    private static final Plan ROOT_FIRST = InventedPlans.inMillimetres("""
-            [[step]]
-            number = 1
-            operation = 10
-            kind = "diameter"
-            name = "Root"
-            method = "Vee pieces."
-            lower = 16.5
-            upper = 17.2
-            places = ["middle"]
-            gauge_kind = "micrometer"
-            gauge = "MC-1"
-
-            [[step]]
-            number = 2
-            operation = 10
-            kind = "thread-over-wires"
-            name = "M20 over wires"
-            method = "Three wires."
-            designation = "M20x2.5-6g"
-            wire = 1.443
-            minor_step = 1
-            places = ["middle"]
-            cut_again = "too big"
-            gauge = "MW-1"
-            """);
-
     private static Act big(RunViewModel model) {
         return model.commitProperty().get().act();
     }
@@ -102,105 +74,6 @@ class CutHandlingTest extends RunAtHand {
         }
     }
 
-    /** The form of the tool is off where the root is deep enough before the flanks are: 18.248 is 18.436 less 0.188, and 16.55 less that 16.362. */
-    @Test
-    void noCutIsToldThatTakesTheRootOfAThreadUnderItsLimit() throws Exception {
-        beginARunOf(ROOT_FIRST);
-        run.enter("16.55");
-        run.session.goOn();
-        run.enter("1.443", "20.600");
-        String next = atOnce().shownProperty().get().found().next();
-        assertTrue(next.matches("Do not cut with this tool: the root goes down with it, to 0\\.1\\d\\d mm under its lower limit\\. Look at the form of the tool\\."), next);
-    }
-
-    /** The root passed as it was before the cut. */
-    @Test
-    void withACutOverWiresTheRootIsToBeMeasuredAgain() throws Exception {
-        beginARunOf(ROOT_FIRST);
-        run.enter("16.90");
-        run.session.goOn();
-        run.enter("1.443", "20.600");
-        run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
-        String next = atOnce().shownProperty().get().found().next();
-        assertTrue(next.endsWith("The root goes down with it: after the cut measure check 1 again too."), next);
-        run.session.again(Why.CUT);
-        run.enter("20.400");
-        RunShown.Found found = atOnce().shownProperty().get().found();
-        assertEquals(Standing.PASS, found.standing());
-        String stale = "The root was measured before the last cut, which can take it down too: measure check 1 again.";
-        assertTrue(found.remarks().startsWith(stale), found.remarks());
-        run.session.goTo(1);
-        run.session.again(Why.MEASURED_AGAIN);
-        run.enter("16.70");
-        run.session.goTo(2);
-        run.enter("20.400");
-        assertFalse(atOnce().shownProperty().get().found().remarks().contains(stale));
-    }
-
-    /** By 0.100 on a root of 16.65, cut all the same: it is 16.55, and 0.084 more would leave 16.466. */
-    @Test
-    void aRootThatWasCutSinceItWasMeasuredIsMeasuredAgain() throws Exception {
-        beginARunOf(ROOT_FIRST);
-        run.enter("16.65");
-        run.session.goOn();
-        run.enter("1.443", "20.600");
-        run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
-        run.session.again(Why.CUT);
-        run.enter("20.500");
-        String next = atOnce().shownProperty().get().found().next();
-        assertTrue(next.matches("Do not cut with this tool: by what came off since the root was measured, it would go 0\\.\\d\\d\\d mm under its lower limit\\."
-                + " Measure the root again: check 1\\."), next);
-        seen("run", "root-cut-since", this::screen);
-    }
-
-    /** The sentence says to look at the tool, or to measure the root; with another tool a cut may have been taken all the same. */
-    @Test
-    void aCutThatIsAdvisedAgainstIsToldByALesserKey() throws Exception {
-        beginARunOf(ROOT_FIRST);
-        run.enter("16.65");
-        run.session.goOn();
-        run.enter("1.443", "20.600");
-        run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
-        RunViewModel model = atOnce();
-        assertEquals(Act.READ_AGAIN, big(model));
-        assertEquals("Cut taken", model.shownProperty().get().allowed().otherWay().orElseThrow().label());
-        model.keepOrAgain();
-        assertEquals(List.of(Optional.of(Why.CUT)), run.session.state().line().passes().stream().skip(1).map(pass -> pass.why()).toList());
-        run.enter("20.500");
-        RunViewModel after = atOnce();
-        assertEquals(Act.GO_TO, big(after));
-        assertEquals("Cut taken", after.shownProperty().get().allowed().otherWay().orElseThrow().label());
-        after.press();
-        assertEquals(1, run.session.state().inHand().number());
-    }
-
-    /** What nobody read before rework nobody can take off the root. */
-    @Test
-    void whereNobodyCanTellHowFarTheRootWentDownNoAmountIsTold() throws Exception {
-        beginARunOf(ROOT_FIRST);
-        run.enter("17.05");
-        run.session.goOn();
-        run.enter("1.443", "20.600");
-        long read = run.session.state().pass().readings().get(0).entry().seq();
-        run.session.dispose(Disposition.REWORK, "Chase it", "Inspector 1", "");
-        run.session.strikeOut(read, "chip under the wire");
-        run.enter("20.500");
-        assertEquals("Nobody can tell how far the root went down with the cuts since it was measured. Measure it again before any cut: check 1.",
-                atOnce().shownProperty().get().found().next());
-    }
-
-    /** On a root of 17.15 a wire of 1.443 reads 17.15 + 2 · 1.443 = 20.036, and no less; in a thread in size it lies clear of it. */
-    @Test
-    void whereNoLargerWireHelpsNoneIsAskedFor() throws Exception {
-        beginARunOf(ROOT_FIRST);
-        run.enter("17.15");
-        run.session.goOn();
-        run.enter("1.443", "20.030");
-        assertEquals("The wire touches the root, though it clears it on a thread in size: the reading, the root or the thread is wrong."
-                + " Measure the root anew, then read again.", atOnce().shownProperty().get().found().next());
-    }
-
-    /** One of the readings round the cut is wrong: the big key asks for another, and the strip draws no cut. */
     /** 48.100 down to the middle of 47.980 to 48.000, and a little short of it. */
     @Test
     void inSizeAfterACutTheScreenTellsWhatCameOff() throws Exception {
@@ -213,6 +86,7 @@ class CutHandlingTest extends RunAtHand {
         assertTrue(found.remarks().contains("Cut 1: asked 0.110, came off 0.108."), found::remarks);
     }
 
+    /** One of the readings round the cut is wrong: the big key asks for another, and the strip draws no cut. */
     @Test
     void afterACutThatLeftMoreMetalTheBigKeyReadsAgain() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE).enter("48.081", "48.080", "48.081", "48.080");
