@@ -68,7 +68,8 @@ final class JsonSheet {
         if (signature.meaning() == SignedAs.OTHER) {
             to.put("words", signature.words());
         }
-        to.put("entry", signature.entry().seq()).put("at", signature.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME)).put("closes", signature.closed()).put("against", against);
+        to.put("entry", signature.entry().seq()).put("at", signature.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
+                .put("closes", signature.closed()).put("against", against);
         signature.lapse().ifPresent(why -> to.put("lapsed", Codes.of(why)));
     }
 
@@ -127,7 +128,8 @@ final class JsonSheet {
 
     private static ObjectNode write(Disposing signed, ObjectNode to) {
         Event.Disposed disposed = signed.disposed();
-        to.put("entry", signed.entry().seq()).put("at", signed.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME)).put("what", Codes.of(disposed.disposition())).put("reason", disposed.reason()).put("signed-by", disposed.signedBy());
+        to.put("entry", signed.entry().seq()).put("at", signed.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
+                .put("what", Codes.of(disposed.disposition())).put("reason", disposed.reason()).put("signed-by", disposed.signedBy());
         disposed.document().ifPresent(number -> to.put("number", number));
         return to;
     }

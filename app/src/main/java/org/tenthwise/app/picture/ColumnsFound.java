@@ -36,8 +36,8 @@ final class ColumnsFound {
             if (pass.ended().isPresent()) {
                 int cuts = line.cutsBefore(pass);
                 String after = cuts == 0 ? words.say("picture.before") : words.say("picture.cut", cuts);
-                line.found(pass).flatMap(StepFigures::value).map(size -> new SizePicture.Sized(size, figures.judged(size))).ifPresent(size -> columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER,
-                        size.figures(), after, Optional.of(size), false, Optional.empty(), Optional.empty())));
+                line.found(pass).flatMap(StepFigures::value).map(size -> new SizePicture.Sized(size, figures.judged(size)))
+                        .ifPresent(size -> columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER, size.figures(), after, Optional.of(size), false, Optional.empty(), Optional.empty())));
             }
         }
         return columns.subList(Math.max(0, columns.size() - MOST_EARLIER), columns.size());

@@ -118,7 +118,8 @@ final class RunOutFound {
         }
         List<BigDecimal> places = check.jaws() > 0 ? jaws(check) : check.angles();
         BigDecimal from = places.get(0);
-        return places.stream().map(angle -> Angle.inOneTurn(angle.subtract(from))).filter(angle -> angle.signum() > 0).min(Comparator.naturalOrder()).map(angle -> new RunOutPicture.Way(from, from.add(angle), words.say("picture.way")));
+        return places.stream().map(angle -> Angle.inOneTurn(angle.subtract(from))).filter(angle -> angle.signum() > 0)
+                .min(Comparator.naturalOrder()).map(angle -> new RunOutPicture.Way(from, from.add(angle), words.say("picture.way")));
     }
 
     private Optional<RunOutPicture.Tap> tap(List<Move> moves, StepFigures figures) {

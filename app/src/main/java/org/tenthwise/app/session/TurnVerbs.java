@@ -41,7 +41,8 @@ public final class TurnVerbs {
      */
     public Reply stoodAt(String slot, String reason) throws CouldNotSave {
         State state = session.state();
-        Optional<Objection> against = Objection.where(reason.isBlank(), Objection.Kind.BLANK).or(() -> unwanted(state.otherPlaces().stream().noneMatch(place -> place.key().equals(slot))));
+        Optional<Objection> against = Objection.where(reason.isBlank(), Objection.Kind.BLANK)
+                .or(() -> unwanted(state.otherPlaces().stream().noneMatch(place -> place.key().equals(slot))));
         if (against.isEmpty()) {
             Run.Reading read = state.movable().orElseThrow().reading();
             book.add(Stream.of(new Event.StruckOut(read.entry().seq(), reason.strip()),

@@ -118,7 +118,8 @@ public final class Remarks {
 
     private void wall(SizeFinding finding, StepFigures figures, List<String> said) {
         finding.form().shape().filter(shape -> shape != Shape.EVEN).ifPresent(shape -> said.add(words.say(
-                words.key(finding.check().feature() == Feature.DIAMETER ? "shape.outside" : "shape", shape), figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));
+                words.key(finding.check().feature() == Feature.DIAMETER ? "shape.outside" : "shape", shape),
+                figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));
         String uneven = finding.check().feature() != Feature.DEPTH && ways(finding) == 2 ? "form.two-ways" : "form.going-round";
         finding.form().outOfRound().filter(round -> round.signum() > 0)
                 .ifPresent(round -> said.add(words.say(uneven, figures.withUnit(round))));

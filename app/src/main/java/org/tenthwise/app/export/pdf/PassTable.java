@@ -127,7 +127,8 @@ final class PassTable {
     /** Who signed to cut with something missing, what, and why. */
     private String onThese(Attempt attempt, Entry entry) {
         String reason = entry.event() instanceof Event.CutOnThese signed ? signed.reason() : "";
-        return matter.say("record.on-these", new CutOnTheseWords(matter.words()).missing(attempt.step(), attempt.pass(), attempt.finding()), reason, matter.signed(entry.by(), entry));
+        String missing = new CutOnTheseWords(matter.words()).missing(attempt.step(), attempt.pass(), attempt.finding());
+        return matter.say("record.on-these", missing, reason, matter.signed(entry.by(), entry));
     }
 
     private static boolean cut(Run.Ended ended) {
