@@ -36,7 +36,8 @@ import org.tenthwise.model.run.Run;
  * <p>Every entry must give its own hash, follow on the one before it in the ledger where the two stand next to each other there, and on all
  * before it in the run ({@link RunChain}), so that none can be left out but from the end; the plan must give its
  * hash. Then the whole record is made anew from its entries, and must be what is written, key for key: so whatever stands in it is proven by
- * the entries or found. Who cuts off the last entries, or makes all of them anew, hashes and all, is found out only by a run head kept elsewhere: on the printed record, or in the store.
+ * the entries or found. Who cuts off the last entries, or makes all of them anew, hashes and all, is
+ * found out only by a run head kept elsewhere: on the printed record, or in the store.
  */
 public final class RecordCheck {
 
