@@ -1,6 +1,4 @@
-/**
- * Sizes, limits, plans, what was done in a run, the sums and the verdicts. Pure: no screen, no SQL, no files.
- */
+/** Sizes, limits, plans, what was done in a run, the sums and the verdicts. Pure: no screen, no SQL, no files. */
 module org.tenthwise.model {
     requires org.apache.commons.statistics.distribution;
 

@@ -12,16 +12,13 @@ import org.tenthwise.app.command.Exit;
 import org.tenthwise.app.command.Streams;
 import picocli.CommandLine;
 
-/**
- * Where the program starts. A plain class: a JavaFX application class cannot be started from one jar.
- */
+/** Where the program starts. A plain class: a JavaFX application class cannot be started from one jar. */
 public final class Main {
 
     /** What the services of the device go by; a tablet's own start sets it. */
     private static final String DEVICE = "javafx.platform";
 
-    private Main() {
-    }
+    private Main() {}
 
     public static void main(String[] arguments) {
         PrintWriter out = writer(System.out);

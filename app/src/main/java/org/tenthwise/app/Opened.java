@@ -14,7 +14,8 @@ import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.unopened.UnopenedScreen;
 
 /**
- * The client while its window is open: first the store, then the screens; why there is no store where it cannot be opened.
+ * The client while its window is open: first the store, then the screens; why there is no store where it cannot be
+ * opened.
  */
 final class Opened {
 
@@ -65,8 +66,10 @@ final class Opened {
     private void unopened(Exception failure) {
         if (failure instanceof CouldNotOpen why) {
             refusal.set(Optional.of(why));
-            shell.replace(new UnopenedScreen(words, why.getMessage(), store.toAbsolutePath().toString(), this::begin,
-                    () -> shell.scene().getWindow().hide()));
+            shell.replace(new UnopenedScreen(
+                    words, why.getMessage(), store.toAbsolutePath().toString(), this::begin, () -> shell.scene()
+                            .getWindow()
+                            .hide()));
         } else {
             shell.trouble();
         }

@@ -6,8 +6,7 @@ import java.util.Optional;
 /**
  * Where the files of one opening of the client lie.
  *
- * @param plans   folder with plan files, which need not be there; absent for the demo parts alone
+ * @param plans folder with plan files, which need not be there; absent for the demo parts alone
  * @param records folder for records that are handed out
  */
-record Place(Path store, Optional<Path> plans, Path records) {
-}
+record Place(Path store, Optional<Path> plans, Path records) {}

@@ -7,15 +7,14 @@ import java.io.InputStream;
 import java.nio.file.Path;
 
 /**
- * What is piped in. Where standard input was closed before the start, Java's own files take its place, and a batch would be
- * read from one of them; Linux tells that it is so.
+ * What is piped in. Where standard input was closed before the start, Java's own files take its place, and a batch
+ * would be read from one of them; Linux tells that it is so.
  */
 final class StandardInput {
 
     private static final Path PLACE = Path.of("/dev/stdin");
 
-    private StandardInput() {
-    }
+    private StandardInput() {}
 
     static InputStream open() {
         return isTaken() ? new Shut() : new FileInputStream(FileDescriptor.in);
@@ -23,7 +22,8 @@ final class StandardInput {
 
     private static boolean isTaken() {
         try {
-            return PLACE.toRealPath().startsWith(Path.of(System.getProperty("java.home")).toRealPath());
+            return PLACE.toRealPath()
+                    .startsWith(Path.of(System.getProperty("java.home")).toRealPath());
         } catch (IOException e) { // a pipe has no such path, nor has Windows
             return false;
         }

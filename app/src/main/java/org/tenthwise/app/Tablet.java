@@ -43,8 +43,14 @@ final class Tablet implements Client {
     private final Words words;
     private final ScreensOf screens;
 
-    Tablet(Windowing windowing, Storage storage, Display display, Pauses pauses, LastResort lastResort, Words words,
-           ScreensOf screens) {
+    Tablet(
+            Windowing windowing,
+            Storage storage,
+            Display display,
+            Pauses pauses,
+            LastResort lastResort,
+            Words words,
+            ScreensOf screens) {
         this.windowing = windowing;
         this.storage = storage;
         this.display = display;
@@ -68,7 +74,9 @@ final class Tablet implements Client {
     public void open(Optional<Path> store, Optional<Path> plans) throws Exception {
         Path own = storage.folder();
         LedgerThread thread = new LedgerThread();
-        Place place = new Place(store.orElseGet(() -> own.resolve("tenthwise.db")), Optional.of(plans.orElseGet(() -> own.resolve("plans"))),
+        Place place = new Place(
+                store.orElseGet(() -> own.resolve("tenthwise.db")),
+                Optional.of(plans.orElseGet(() -> own.resolve("plans"))),
                 storage.records());
         show(place, new KeptLook(own.resolve("look.properties"), thread), thread);
     }
@@ -102,11 +110,13 @@ final class Tablet implements Client {
     }
 
     private Opened open(Window window, Place place, LookStore looks, LedgerThread thread) throws Exception {
-        Opened opened = window.open(size -> {
-            Look look = new Look(looks);
-            Shell shell = new Shell(new Theme(look, new ScreenFaces()), words, size.width(), size.height());
-            return new Opened(shell, look, words, place.store(), thread, screens.of(shell, look, place));
-        }, made -> made.shell().scene());
+        Opened opened = window.open(
+                size -> {
+                    Look look = new Look(looks);
+                    Shell shell = new Shell(new Theme(look, new ScreenFaces()), words, size.width(), size.height());
+                    return new Opened(shell, look, words, place.store(), thread, screens.of(shell, look, place));
+                },
+                made -> made.shell().scene());
         lastResort.leadTo(() -> Platform.runLater(opened.shell()::trouble));
         Platform.runLater(opened::begin);
         return opened;
@@ -116,20 +126,33 @@ final class Tablet implements Client {
     public List<String> walkDemo(Path folder) throws Exception {
         withoutDisplay();
         Plan plan = DemoPart.SCREW_CARRIER.plan();
-        Sample sample = ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), plan)).sample();
+        Sample sample =
+                ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), plan)).sample();
         Path store = free(folder);
         Path pictures = Files.createDirectories(folder.resolve("pictures"));
         LedgerThread thread = new LedgerThread();
         Window window = new Window(Display.plain());
         try {
-            Opened opened = open(window, new Place(store, Optional.empty(), folder), LookStore.inMemory(LookStore.Kept.PLAIN), thread);
-            List<Path> taken = new DemoWalk(opened.shell().scene(), opened.look().nightProperty(), () -> rest(thread, window), words,
-                    plan, sample, pictures).walk();
+            Opened opened = open(
+                    window,
+                    new Place(store, Optional.empty(), folder),
+                    LookStore.inMemory(LookStore.Kept.PLAIN),
+                    thread);
+            List<Path> taken = new DemoWalk(
+                            opened.shell().scene(),
+                            opened.look().nightProperty(),
+                            () -> rest(thread, window),
+                            words,
+                            plan,
+                            sample,
+                            pictures)
+                    .walk();
             Sheet sheet = thread.ask(() -> {
                 List<String> runs = opened.ledger().runs();
                 return Shop.sheet(opened.ledger(), runs.get(runs.size() - 1));
             });
-            Path record = folder.resolve(thread.ask(() -> RecordName.of(sheet.run().id(), opened.ledger().runHead(sheet.run().id()))));
+            Path record = folder.resolve(thread.ask(() -> RecordName.of(
+                    sheet.run().id(), opened.ledger().runHead(sheet.run().id()))));
             opened.end();
             if (!sheet.conformsUncontested()) {
                 throw new IllegalStateException("The walk ended with: " + new Sentences(words).outcome(sheet));
@@ -143,17 +166,31 @@ final class Tablet implements Client {
 
     /** @param record the name of its files without their endings */
     private List<String> said(Sheet sheet, Path store, Path record, Path pictures, List<Path> taken) {
-        return List.of("%s rev %s, serial %s: %d steps. %s".formatted(sheet.plan().part().number(),
-                        sheet.plan().part().revision(), sheet.run().begun().serial(), sheet.lines().size(), new Sentences(words).outcome(sheet)),
+        return List.of(
+                "%s rev %s, serial %s: %d steps. %s"
+                        .formatted(
+                                sheet.plan().part().number(),
+                                sheet.plan().part().revision(),
+                                sheet.run().begun().serial(),
+                                sheet.lines().size(),
+                                new Sentences(words).outcome(sheet)),
                 "Store:    %s".formatted(store),
-                "Record:   %s".formatted(String.join(", ", Stream.of(".pdf", ".csv", ".json").map(ending -> record + ending).toList())),
+                "Record:   %s"
+                        .formatted(String.join(
+                                ", ",
+                                Stream.of(".pdf", ".csv", ".json")
+                                        .map(ending -> record + ending)
+                                        .toList())),
                 "Pictures: %s (%d, by day and by night)".formatted(pictures, taken.size()));
     }
 
     /** A name nothing lies under yet, so that no walk gets into the store of another. */
     private static Path free(Path folder) {
-        return IntStream.iterate(1, i -> i + 1).mapToObj(i -> folder.resolve(i == 1 ? "demo.db" : "demo-%d.db".formatted(i)))
-                .filter(path -> Files.notExists(path)).findFirst().orElseThrow();
+        return IntStream.iterate(1, i -> i + 1)
+                .mapToObj(i -> folder.resolve(i == 1 ? "demo.db" : "demo-%d.db".formatted(i)))
+                .filter(path -> Files.notExists(path))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Has JavaFX draw into memory; before its first class is touched. */

@@ -26,7 +26,7 @@ final class Window {
      * Starts the screen's thread and opens the window on a scene.
      *
      * @param making makes what the window shows, for a window of that size; on the screen's thread
-     * @param scene  the scene of what was made
+     * @param scene the scene of what was made
      * @return what was made, once its window is open
      */
     <T> T open(Function<Display.Size, T> making, Function<T, Scene> scene) throws NoDisplay {

@@ -42,7 +42,8 @@ final class Wiring {
     private final RecordFormat json = new JsonRecord();
     private final List<RecordFormat> formats = List.of(pdf, csv, json);
     private final Sums sums = Handbook.sums();
-    private final String version = Optional.ofNullable(Wiring.class.getPackage().getImplementationVersion()).orElse("unreleased");
+    private final String version = Optional.ofNullable(Wiring.class.getPackage().getImplementationVersion())
+            .orElse("unreleased");
 
     Wiring(LastResort lastResort) {
         this.lastResort = lastResort;
@@ -55,28 +56,52 @@ final class Wiring {
     private Client client() {
         Optional<String> glass = Optional.ofNullable(System.getProperty("glass.platform"))
                 .map(way -> (way + " " + System.getProperty("monocle.platform", "")).strip());
-        return new Tablet(new Windowing(System.getenv(), System.getProperty("os.name"), glass),
-                new AttachStorage(Path.of(System.getProperty("user.home"))), new AttachDisplay(), new AttachPauses(), lastResort, words,
-                (shell, look, place) -> (ledger, background) -> new Screens(shell, look, new Shop(ledger, clock), background,
-                        () -> plans(place), handout(ledger, place), sums, about(place), words, clock).home());
+        return new Tablet(
+                new Windowing(System.getenv(), System.getProperty("os.name"), glass),
+                new AttachStorage(Path.of(System.getProperty("user.home"))),
+                new AttachDisplay(),
+                new AttachPauses(),
+                lastResort,
+                words,
+                (shell, look, place) -> (ledger, background) -> new Screens(
+                                shell,
+                                look,
+                                new Shop(ledger, clock),
+                                background,
+                                () -> plans(place),
+                                handout(ledger, place),
+                                sums,
+                                about(place),
+                                words,
+                                clock)
+                        .home());
     }
 
     private static Catalogue plans(Place place) throws IOException {
         return place.plans().isPresent() && Files.isDirectory(place.plans().get())
-                ? new PlanFolder(place.plans().get()).read().orDemoParts() : Catalogue.ofDemoParts();
+                ? new PlanFolder(place.plans().get()).read().orDemoParts()
+                : Catalogue.ofDemoParts();
     }
 
     private Handout handout(Ledger ledger, Place place) {
         Records records = new Records(formats, version);
-        return (run, as) -> records.write(ledger, run, List.of(switch (as) {
-            case PDF -> pdf;
-            case CSV -> csv;
-            case JSON -> json;
-        }), place.records()).get(0);
+        return (run, as) -> records.write(
+                        ledger,
+                        run,
+                        List.of(
+                                switch (as) {
+                                    case PDF -> pdf;
+                                    case CSV -> csv;
+                                    case JSON -> json;
+                                }),
+                        place.records())
+                .get(0);
     }
 
     private AboutFacts about(Place place) {
-        return new AboutFacts(version, place.store().toAbsolutePath().toString(),
+        return new AboutFacts(
+                version,
+                place.store().toAbsolutePath().toString(),
                 place.plans().map(folder -> folder.toAbsolutePath().toString()).orElse(words.say("demo.no-plans")));
     }
 }

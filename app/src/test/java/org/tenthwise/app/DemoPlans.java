@@ -8,8 +8,7 @@ public final class DemoPlans {
 
     private static final String OUTSIDE = "name = \"Outside Ø48\"\n";
 
-    private DemoPlans() {
-    }
+    private DemoPlans() {}
 
     /** The screw carrier, whose Ø48 is read without a word of how warm it is: its readings alone are asked. */
     public static Plan outsideAsRead() {

@@ -12,12 +12,16 @@ import org.tenthwise.model.plan.Plan;
 public final class InventedPlans {
 
     /** A second section of {@link #spindle}. */
-    public static final String NEAR_AND_FAR = "sections = [{ name = \"near\", at = 30.0 }, { name = \"far\", at = 140 }]\n";
+    public static final String NEAR_AND_FAR =
+            "sections = [{ name = \"near\", at = 30.0 }, { name = \"far\", at = 140 }]\n";
 
     private static final Path SPINDLE = Path.of("../checklists/src/test/resources/plans/spindle.toml");
 
-    /** Two steps: the root of an M20 thread, 16.5 to 17.2, and then the thread over wires of 1.443, which rests on it. */
-    public static final Plan ROOT_THEN_WIRES = inMillimetres("""
+    /**
+     * Two steps: the root of an M20 thread, 16.5 to 17.2, and then the thread over wires of 1.443, which rests on it.
+     */
+    public static final Plan ROOT_THEN_WIRES = inMillimetres(
+            """
             [[step]]
             number = 1
             operation = 10
@@ -44,8 +48,7 @@ public final class InventedPlans {
             gauge = "MW-1"
             """);
 
-    private InventedPlans() {
-    }
+    private InventedPlans() {}
 
     /** The plan a text says; where the reader finds a problem, the test fails with it. */
     public static Plan read(String text) {
@@ -78,7 +81,9 @@ public final class InventedPlans {
                 number = 10
                 name = "Turn"
 
-                """.formatted(unit) + steps;
+                """
+                        .formatted(unit)
+                + steps;
     }
 
     public static Plan inMillimetres(String steps) {
@@ -89,7 +94,10 @@ public final class InventedPlans {
         return read(text("in", steps));
     }
 
-    /** One run-out of 0.02 in four jaws, read at four places, with {@code more} behind it: a key of the same step, or further steps. */
+    /**
+     * One run-out of 0.02 in four jaws, read at four places, with {@code more} behind it: a key of the same step, or
+     * further steps.
+     */
     public static Plan spindle(String more) {
         try {
             return read(Files.readString(SPINDLE) + more);

@@ -27,8 +27,7 @@ class ProgramTest {
     @TempDir
     private Path folder;
 
-    private record Ended(int exit, List<String> out, List<String> err) {
-    }
+    private record Ended(int exit, List<String> out, List<String> err) {}
 
     private Ended run(String... arguments) throws Exception {
         return run(List.of(), arguments);
@@ -37,13 +36,20 @@ class ProgramTest {
     /** @param before what starts the program */
     private Ended run(List<String> before, String... arguments) throws Exception {
         List<String> command = new ArrayList<>(before);
-        command.addAll(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-Duser.home=" + folder, "-cp", System.getProperty("java.class.path"), Main.class.getName()));
+        command.addAll(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-Duser.home=" + folder,
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName()));
         command.addAll(List.of(arguments));
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
-        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile())
-                .redirectOutput(out.toFile()).redirectError(err.toFile());
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile());
         builder.environment().remove("DISPLAY");
         Process process = builder.start();
         try {
@@ -72,8 +78,14 @@ class ProgramTest {
 
     @Test
     void theExitCodesGetOut() throws Exception {
-        assertEquals(0, run("walk", "WB-118", "--readings", "WB-118-pass", "--store", "s.db", "--out", "records").exit());
-        assertEquals(1, run("walk", "WB-118", "--readings", "WB-118-fail", "--store", "s.db", "--out", "records").exit());
+        assertEquals(
+                0,
+                run("walk", "WB-118", "--readings", "WB-118-pass", "--store", "s.db", "--out", "records")
+                        .exit());
+        assertEquals(
+                1,
+                run("walk", "WB-118", "--readings", "WB-118-fail", "--store", "s.db", "--out", "records")
+                        .exit());
         assertEquals(0, run("verify", "s.db").exit());
         assertEquals(2, run("verify", "nowhere").exit());
         try (Stream<Path> records = Files.list(folder.resolve("records"))) {
@@ -88,7 +100,8 @@ class ProgramTest {
         assertTrue(ended.out().get(1).endsWith("Conforms. Accepted by Inspector 1."), ended.out()::toString);
         Path left = folder.resolve("left");
         assertEquals(0, run("verify", "left/demo.db").exit());
-        List<String> record = List.of(ended.out().get(3).substring("Record:   ".length()).split(", "));
+        List<String> record =
+                List.of(ended.out().get(3).substring("Record:   ".length()).split(", "));
         assertEquals(0, run("verify", record.get(2)).exit());
         assertTrue(Files.size(folder.resolve(record.get(0))) > 0);
         List<Path> pictures;

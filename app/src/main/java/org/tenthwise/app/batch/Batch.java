@@ -24,8 +24,8 @@ public final class Batch {
     }
 
     /**
-     * Answers every line of {@code in}. What is answered is out before more is waited for, so that whoever asks line by line
-     * is answered line by line. Closes neither stream.
+     * Answers every line of {@code in}. What is answered is out before more is waited for, so that whoever asks line by
+     * line is answered line by line. Closes neither stream.
      *
      * @throws StreamBroke if a line could not be read or an answer could not be written
      */
@@ -63,12 +63,15 @@ public final class Batch {
             question.read(line);
             String calc = question.calc();
             Reply reply = sums.ask(calc, question.given());
-            return reply instanceof Answer answer ? WrittenReply.answered(question.id(), calc, answer)
+            return reply instanceof Answer answer
+                    ? WrittenReply.answered(question.id(), calc, answer)
                     : WrittenReply.refused(question.id(), number, ((Problem) reply).words());
         } catch (Unreadable | CannotAnswer e) {
             return WrittenReply.refused(question.id(), number, e.getMessage());
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            return WrittenReply.refused(question.id(), number,
+            return WrittenReply.refused(
+                    question.id(),
+                    number,
                     "Something went wrong that should not have; no other line is touched. Tell the makers: " + e);
         }
     }

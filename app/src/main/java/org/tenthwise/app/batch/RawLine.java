@@ -4,9 +4,7 @@ package org.tenthwise.app.batch;
 sealed interface RawLine {
 
     /** Without its end. */
-    record Text(String text) implements RawLine {
-    }
+    record Text(String text) implements RawLine {}
 
-    record Refused(String words) implements RawLine {
-    }
+    record Refused(String words) implements RawLine {}
 }

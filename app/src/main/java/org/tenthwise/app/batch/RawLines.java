@@ -11,8 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * Lines of UTF-8, each ended by a line feed, with or without a carriage return before it; the last may have no end. A line
- * that is too long is read past and never held.
+ * Lines of UTF-8, each ended by a line feed, with or without a carriage return before it; the last may have no end. A
+ * line that is too long is read past and never held.
  */
 final class RawLines {
 
@@ -72,7 +72,8 @@ final class RawLines {
         int start = mayBeMarked && isMarked(bytes) ? BYTE_ORDER_MARK.length : 0;
         int end = bytes.length > start && bytes[bytes.length - 1] == '\r' ? bytes.length - 1 : bytes.length;
         try {
-            return new RawLine.Text(decoder.decode(ByteBuffer.wrap(bytes, start, end - start)).toString());
+            return new RawLine.Text(
+                    decoder.decode(ByteBuffer.wrap(bytes, start, end - start)).toString());
         } catch (CharacterCodingException e) {
             return new RawLine.Refused("The line holds bytes that are not UTF-8");
         }

@@ -14,8 +14,7 @@ final class WrittenReply {
 
     private static final JsonFactory JSON = new JsonFactory();
 
-    private WrittenReply() {
-    }
+    private WrittenReply() {}
 
     static byte[] answered(Id id, String calc, Answer answer) {
         return line(to -> {

@@ -5,17 +5,20 @@ import java.util.List;
 /**
  * One thing a bench sum asks for.
  *
- * @param id      key of the sum where it is given as it is; a name of its own otherwise
+ * @param id key of the sum where it is given as it is; a name of its own otherwise
  * @param choices what can be chosen; empty where a figure is typed
- * @param usual   chosen until another is; empty where a figure is typed
- * @param needed  whether there is no answer without it
- * @param given   whether it goes to the sum under its id
+ * @param usual chosen until another is; empty where a figure is typed
+ * @param needed whether there is no answer without it
+ * @param given whether it goes to the sum under its id
  */
 public record Ask(String id, Kind kind, List<String> choices, String usual, boolean needed, boolean given) {
 
     /** What is typed or chosen. */
     public enum Kind {
-        LENGTH, LENGTHS, ANGLE, ANGLES,
+        LENGTH,
+        LENGTHS,
+        ANGLE,
+        ANGLES,
         /** Degrees Celsius. */
         TEMPERATURE,
         /** Millionths to the degree. */

@@ -28,7 +28,9 @@ final class AtTwentyDegrees implements BenchSum {
         asks.addAll(ExpansionAsks.of("part"));
         asks.add(Ask.of(Ask.Kind.TEMPERATURE, "gauge_temp"));
         asks.addAll(ExpansionAsks.of("gauge"));
-        asks.addAll(List.of(Ask.of(Ask.Kind.TEMPERATURE, "u_temp").optional(), Ask.of(Ask.Kind.EXPANSION, "u_alpha").optional()));
+        asks.addAll(List.of(
+                Ask.of(Ask.Kind.TEMPERATURE, "u_temp").optional(),
+                Ask.of(Ask.Kind.EXPANSION, "u_alpha").optional()));
         return asks;
     }
 
@@ -44,8 +46,14 @@ final class AtTwentyDegrees implements BenchSum {
 
     @Override
     public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
-        return said.length(answer, "size").flatMap(size -> said.length(answer, "correction").map(correction -> new RodPicture(
-                said.words().say("bench.rod.read", filled.text("part_temp")), filled.text(READING), said.words().say("bench.rod.at-20"),
-                said.length(size), correction, said.signed(correction), said.words().say("bench.picture.rod", filled.text(READING), said.length(size)))));
+        return said.length(answer, "size").flatMap(size -> said.length(answer, "correction")
+                .map(correction -> new RodPicture(
+                        said.words().say("bench.rod.read", filled.text("part_temp")),
+                        filled.text(READING),
+                        said.words().say("bench.rod.at-20"),
+                        said.length(size),
+                        correction,
+                        said.signed(correction),
+                        said.words().say("bench.picture.rod", filled.text(READING), said.length(size)))));
     }
 }

@@ -26,14 +26,12 @@ public final class Bench {
         /**
          * No answer with these figures.
          *
-         * @param at       what it is about; absent where it is about the whole
+         * @param at what it is about; absent where it is about the whole
          * @param sentence in the names a person knows
          */
-        record Refused(Optional<Ask> at, String sentence) implements Outcome {
-        }
+        record Refused(Optional<Ask> at, String sentence) implements Outcome {}
 
-        record Done(Answer answer) implements Outcome {
-        }
+        record Done(Answer answer) implements Outcome {}
     }
 
     private static final Pattern KEY = Pattern.compile("\\b[a-z]+(?:_[a-z0-9]+)+\\b");
@@ -48,8 +46,15 @@ public final class Bench {
 
     /** In the order they are offered. */
     public static List<BenchSum> all() {
-        return List.of(new OverWires(), new NextCut(), new RunOut(), new PlugAndBore(), new AtTwentyDegrees(), new DrillSet(),
-                new ThreadLimits(), new IsoZone());
+        return List.of(
+                new OverWires(),
+                new NextCut(),
+                new RunOut(),
+                new PlugAndBore(),
+                new AtTwentyDegrees(),
+                new DrillSet(),
+                new ThreadLimits(),
+                new IsoZone());
     }
 
     public static BenchSum of(BenchKind kind) {
@@ -63,8 +68,10 @@ public final class Bench {
 
     /** What comes of {@code filled}, which is settled. */
     public Outcome work(BenchSum sum, Filled filled) {
-        List<Ask> missing = sum.asks(filled).stream().filter(ask -> ask.kind() != Ask.Kind.CHOICE)
-                .filter(ask -> filled.text(ask.id()).isBlank() ? ask.needed() : !filled.isFinished(ask.id())).toList();
+        List<Ask> missing = sum.asks(filled).stream()
+                .filter(ask -> ask.kind() != Ask.Kind.CHOICE)
+                .filter(ask -> filled.text(ask.id()).isBlank() ? ask.needed() : !filled.isFinished(ask.id()))
+                .toList();
         if (!missing.isEmpty()) {
             return new Outcome.Missing(missing);
         }
@@ -73,17 +80,25 @@ public final class Bench {
     }
 
     private Outcome refused(BenchSum sum, Filled filled, Problem problem) {
-        Optional<Ask> at = problem.key().flatMap(key -> sum.asks(filled).stream().filter(ask -> ask.id().equals(key)).findFirst());
+        Optional<Ask> at = problem.key().flatMap(key -> sum.asks(filled).stream()
+                .filter(ask -> ask.id().equals(key))
+                .findFirst());
         String first = at.filter(ask -> problem.words().startsWith(ask.id() + " "))
-                .map(ask -> name(ask) + problem.words().substring(ask.id().length())).orElse(problem.words());
+                .map(ask -> name(ask) + problem.words().substring(ask.id().length()))
+                .orElse(problem.words());
         for (Ask ask : sum.asks(filled)) {
             first = first.replaceAll("\\b" + ask.id() + "\\b(?= is |, which is)", Matcher.quoteReplacement(name(ask)));
         }
-        String named = KEY.matcher(first).replaceAll(found -> Matcher.quoteReplacement(named(sum, filled, found.group())));
+        String named =
+                KEY.matcher(first).replaceAll(found -> Matcher.quoteReplacement(named(sum, filled, found.group())));
         return new Outcome.Refused(at, named.endsWith(".") ? named : named + ".");
     }
 
     private String named(BenchSum sum, Filled filled, String key) {
-        return sum.asks(filled).stream().filter(ask -> ask.id().equals(key)).map(this::name).findFirst().orElse(key.replace('_', ' '));
+        return sum.asks(filled).stream()
+                .filter(ask -> ask.id().equals(key))
+                .map(this::name)
+                .findFirst()
+                .orElse(key.replace('_', ' '));
     }
 }

@@ -17,7 +17,11 @@ public record BenchSign(BenchKind kind, String spoken) implements Picture {
     @Override
     public void draw(Drawing drawing) {
         double scale = Math.min(drawing.frame().width() / WIDTH, drawing.frame().height() / HEIGHT);
-        Sketch sketch = new Sketch(drawing, scale, (drawing.frame().width() - WIDTH * scale) / 2, (drawing.frame().height() - HEIGHT * scale) / 2);
+        Sketch sketch = new Sketch(
+                drawing,
+                scale,
+                (drawing.frame().width() - WIDTH * scale) / 2,
+                (drawing.frame().height() - HEIGHT * scale) / 2);
         switch (kind) {
             case WIRES -> wires(sketch);
             case NEXT_CUT -> nextCut(sketch);
@@ -82,7 +86,9 @@ public record BenchSign(BenchKind kind, String spoken) implements Picture {
 
     /** One ridge of a thread between its greatest and its least. */
     private static void threadLimits(Sketch sketch) {
-        sketch.area(Role.ZONE, 4, 46, 26, 46, 40, 10, 56, 10, 70, 46, 92, 46, 92, 54, 64, 54, 51, 20, 45, 20, 32, 54, 4, 54);
+        sketch.area(
+                Role.ZONE, 4, 46, 26, 46, 40, 10, 56, 10, 70, 46, 92, 46, 92, 54, 64, 54, 51, 20, 45, 20, 32, 54, 4,
+                54);
         sketch.thick(Role.LINE, 4, 46, 26, 46, 40, 10, 56, 10, 70, 46, 92, 46);
         sketch.thin(Role.ACCENT, 4, 54, 32, 54, 45, 20, 51, 20, 64, 54, 92, 54);
     }

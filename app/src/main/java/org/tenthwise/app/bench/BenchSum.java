@@ -75,8 +75,9 @@ public interface BenchSum {
     }
 
     private Optional<Ask> unsettled(Filled filled) {
-        return asks(filled).stream().filter(ask -> ask.kind() == Ask.Kind.CHOICE
-                && !ask.choices().contains(filled.text(ask.id()))).findFirst();
+        return asks(filled).stream()
+                .filter(ask -> ask.kind() == Ask.Kind.CHOICE && !ask.choices().contains(filled.text(ask.id())))
+                .findFirst();
     }
 
     /** Figures in their order. */

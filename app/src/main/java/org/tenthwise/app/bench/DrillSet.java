@@ -29,9 +29,14 @@ final class DrillSet implements BenchSum {
 
     @Override
     public List<Ask> asks(Filled filled) {
-        List<Ask> asks = new ArrayList<>(List.of(Ask.length(DEPTH), Ask.length(START), Ask.choice(BY, "per_drill", REACHES).aside()));
+        List<Ask> asks = new ArrayList<>(List.of(
+                Ask.length(DEPTH),
+                Ask.length(START),
+                Ask.choice(BY, "per_drill", REACHES).aside()));
         if (filled.is(BY, REACHES)) {
-            asks.addAll(List.of(Ask.of(Ask.Kind.LENGTHS, REACHES), Ask.length("chip_clearance").optional()));
+            asks.addAll(List.of(
+                    Ask.of(Ask.Kind.LENGTHS, REACHES),
+                    Ask.length("chip_clearance").optional()));
         } else {
             asks.addAll(List.of(Ask.length("per_drill"), Ask.length("chip_clearance")));
         }
@@ -45,12 +50,24 @@ final class DrillSet implements BenchSum {
 
     @Override
     public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
-        List<DrillPicture.Drill> drills = answer.at("steps").filter(Worked.Many.class::isInstance)
-                .map(worked -> ((Worked.Many) worked).values()).orElse(List.of()).stream()
-                .filter(Worked.Table.class::isInstance).flatMap(step -> drill((Worked.Table) step, said).stream()).toList();
-        return drills.isEmpty() ? Optional.empty() : filled.length(DEPTH).flatMap(depth -> filled.length(START)
-                .map(start -> new DrillPicture(depth, start, drills, said.words().say("bench.drill.reach"),
-                        said.words().say("bench.picture.drills", drills.size(), said.depth(depth)))));
+        List<DrillPicture.Drill> drills = answer
+                .at("steps")
+                .filter(Worked.Many.class::isInstance)
+                .map(worked -> ((Worked.Many) worked).values())
+                .orElse(List.of())
+                .stream()
+                .filter(Worked.Table.class::isInstance)
+                .flatMap(step -> drill((Worked.Table) step, said).stream())
+                .toList();
+        return drills.isEmpty()
+                ? Optional.empty()
+                : filled.length(DEPTH).flatMap(depth -> filled.length(START)
+                        .map(start -> new DrillPicture(
+                                depth,
+                                start,
+                                drills,
+                                said.words().say("bench.drill.reach"),
+                                said.words().say("bench.picture.drills", drills.size(), said.depth(depth)))));
     }
 
     private static Optional<DrillPicture.Drill> drill(Worked.Table step, Said said) {
@@ -59,6 +76,9 @@ final class DrillSet implements BenchSum {
     }
 
     private static Optional<Length> at(Worked.Table step, String key, Said said) {
-        return step.values().stream().filter(result -> result.key().equals(key)).findFirst().flatMap(result -> said.length(result.value()));
+        return step.values().stream()
+                .filter(result -> result.key().equals(key))
+                .findFirst()
+                .flatMap(result -> said.length(result.value()));
     }
 }

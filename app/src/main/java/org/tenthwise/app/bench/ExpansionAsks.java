@@ -13,10 +13,11 @@ final class ExpansionAsks {
     private static final String MATERIAL = "_material";
     private static final String ALPHA = "_alpha";
     private static final Materials TABLE = Materials.known();
-    private static final List<String> CHOICES = Stream.concat(Stream.of(TYPED), TABLE.all().stream().map(ExpansionAsks::name)).toList();
+    private static final List<String> CHOICES = Stream.concat(
+                    Stream.of(TYPED), TABLE.all().stream().map(ExpansionAsks::name))
+            .toList();
 
-    private ExpansionAsks() {
-    }
+    private ExpansionAsks() {}
 
     /** Material and expansion of {@code whose}. */
     static List<Ask> of(String whose) {
@@ -30,14 +31,21 @@ final class ExpansionAsks {
     /** Fills in the figure of a material chosen; a figure typed is of no material in particular. */
     static Filled follow(Filled filled, String id) {
         if (isMaterial(id)) {
-            return material(filled.text(id)).map(chosen -> filled.with(id.replace(MATERIAL, ALPHA),
-                    chosen.expansion().millionths().toPlainString())).orElse(filled);
+            return material(filled.text(id))
+                    .map(chosen -> filled.with(
+                            id.replace(MATERIAL, ALPHA),
+                            chosen.expansion().millionths().toPlainString()))
+                    .orElse(filled);
         }
-        return id.endsWith(ALPHA) && filled.texts().containsKey(id.replace(ALPHA, MATERIAL)) ? filled.with(id.replace(ALPHA, MATERIAL), TYPED) : filled;
+        return id.endsWith(ALPHA) && filled.texts().containsKey(id.replace(ALPHA, MATERIAL))
+                ? filled.with(id.replace(ALPHA, MATERIAL), TYPED)
+                : filled;
     }
 
     private static Optional<Material> material(String name) {
-        return TABLE.all().stream().filter(material -> name(material).equals(name)).findFirst();
+        return TABLE.all().stream()
+                .filter(material -> name(material).equals(name))
+                .findFirst();
     }
 
     /** The designation alone where the table has it in one condition only. */

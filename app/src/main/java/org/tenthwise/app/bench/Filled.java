@@ -14,7 +14,7 @@ import org.tenthwise.model.quantity.Written;
 /**
  * What has been typed and chosen for a bench sum so far, exactly as typed.
  *
- * @param unit  of every length
+ * @param unit of every length
  * @param texts by the id of what is asked; several figures stand in one text with blanks between
  */
 public record Filled(Unit unit, Map<String, String> texts) {
@@ -38,7 +38,9 @@ public record Filled(Unit unit, Map<String, String> texts) {
     }
 
     public List<String> several(String id) {
-        return Arrays.stream(text(id).strip().split(" ")).filter(text -> !text.isEmpty()).toList();
+        return Arrays.stream(text(id).strip().split(" "))
+                .filter(text -> !text.isEmpty())
+                .toList();
     }
 
     /** Whether what stands there is one figure or several, none of them half typed. */
@@ -71,6 +73,7 @@ public record Filled(Unit unit, Map<String, String> texts) {
     /** A length as it would be typed, to as many places as can be. */
     static String typed(Length length, Unit unit) {
         BigDecimal figure = length.in(unit);
-        return figure.setScale(Math.max(0, Math.min(figure.scale(), MOST_PLACES)), RoundingMode.HALF_EVEN).toPlainString();
+        return figure.setScale(Math.max(0, Math.min(figure.scale(), MOST_PLACES)), RoundingMode.HALF_EVEN)
+                .toPlainString();
     }
 }

@@ -31,7 +31,10 @@ final class IsoZone implements BenchSum {
 
     @Override
     public List<Ask> asks(Filled filled) {
-        return List.of(Ask.length(DIAMETER), Ask.choice(PART, HOLE, SHAFT).aside(), ZoneAsks.letter(LETTER, !filled.is(PART, SHAFT)),
+        return List.of(
+                Ask.length(DIAMETER),
+                Ask.choice(PART, HOLE, SHAFT).aside(),
+                ZoneAsks.letter(LETTER, !filled.is(PART, SHAFT)),
                 ZoneAsks.grade(GRADE, !filled.is(PART, SHAFT)));
     }
 
@@ -53,8 +56,16 @@ final class IsoZone implements BenchSum {
 
     @Override
     public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
-        return filled.length(DIAMETER).map(nominal -> new ZoneBars(List.of(new ZoneBars.Bar(filled.text(LETTER) + filled.text(GRADE),
-                filled.is(PART, HOLE), nominal, said.length(answer, "greatest").map(said::sized), said.length(answer, "least").map(said::sized))),
-                Optional.of("⌀" + filled.text(DIAMETER)), List.of(), said.words().say("bench.picture.zone", filled.text(DIAMETER))));
+        return filled.length(DIAMETER)
+                .map(nominal -> new ZoneBars(
+                        List.of(new ZoneBars.Bar(
+                                filled.text(LETTER) + filled.text(GRADE),
+                                filled.is(PART, HOLE),
+                                nominal,
+                                said.length(answer, "greatest").map(said::sized),
+                                said.length(answer, "least").map(said::sized))),
+                        Optional.of("⌀" + filled.text(DIAMETER)),
+                        List.of(),
+                        said.words().say("bench.picture.zone", filled.text(DIAMETER))));
     }
 }

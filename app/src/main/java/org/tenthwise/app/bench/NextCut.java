@@ -50,13 +50,21 @@ final class NextCut implements BenchSum {
 
     @Override
     public List<Ask> asks(Filled filled) {
-        List<Ask> asks = new ArrayList<>(List.of(Ask.choice(SIDE, OUTSIDE, INSIDE), Ask.length(UPPER), Ask.length(LOWER),
-                Ask.of(Ask.Kind.LENGTHS, SIZES), Ask.choice(REGISTER, DIAMETER, RADIUS),
-                Ask.choice(AIM_BY, Aim.ByLimits.MIDDLE.key(), Aim.ByLimits.THIRD.key(), SIZE).aside()));
+        List<Ask> asks = new ArrayList<>(List.of(
+                Ask.choice(SIDE, OUTSIDE, INSIDE),
+                Ask.length(UPPER),
+                Ask.length(LOWER),
+                Ask.of(Ask.Kind.LENGTHS, SIZES),
+                Ask.choice(REGISTER, DIAMETER, RADIUS),
+                Ask.choice(AIM_BY, Aim.ByLimits.MIDDLE.key(), Aim.ByLimits.THIRD.key(), SIZE)
+                        .aside()));
         if (filled.is(AIM_BY, SIZE)) {
             asks.add(Ask.length(AIM));
         }
-        asks.addAll(List.of(Ask.length(GUARD_BAND).optional(), Ask.length(LEAST_CUT).optional(), Ask.length(OFFSET_STEP).optional(),
+        asks.addAll(List.of(
+                Ask.length(GUARD_BAND).optional(),
+                Ask.length(LEAST_CUT).optional(),
+                Ask.length(OFFSET_STEP).optional(),
                 Ask.choice(COMBINE, "each", "mean", "largest", "smallest")));
         return asks;
     }
@@ -73,39 +81,68 @@ final class NextCut implements BenchSum {
 
     @Override
     public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
-        return filled.length(LOWER).flatMap(lower -> filled.length(UPPER).map(upper -> drawn(filled, answer, said, lower, upper)));
+        return filled.length(LOWER)
+                .flatMap(lower -> filled.length(UPPER).map(upper -> drawn(filled, answer, said, lower, upper)));
     }
 
     private static Picture drawn(Filled filled, Answer answer, Said said, Length lower, Length upper) {
         boolean outside = filled.is(SIDE, OUTSIDE);
-        List<Sized> sizes = filled.several(SIZES).stream().map(text -> new Sized(Length.of(text, filled.unit()), text)).toList();
-        Sized judged = sizes.stream().max((one, other) -> beyond(one.size(), lower, upper).compareTo(beyond(other.size(), lower, upper))).orElseThrow();
+        List<Sized> sizes = filled.several(SIZES).stream()
+                .map(text -> new Sized(Length.of(text, filled.unit()), text))
+                .toList();
+        Sized judged = sizes.stream()
+                .max((one, other) -> beyond(one.size(), lower, upper).compareTo(beyond(other.size(), lower, upper)))
+                .orElseThrow();
         Length toUpper = upper.minus(judged.size()).abs();
         Length toLower = judged.size().minus(lower).abs();
         Limit near = toUpper.isBelow(toLower) ? Limit.UPPER : Limit.LOWER;
         Length distance = near == Limit.UPPER ? toUpper : toLower;
         String cut = said.words().say("picture.still-to-cut");
         String past = said.words().say("picture.past-size");
-        return new SizePicture(outside ? Feature.DIAMETER : Feature.BORE, filled.unit(), Optional.of(new Sized(lower, filled.text(LOWER))),
-                Optional.of(new Sized(upper, filled.text(UPPER))), filled.length(GUARD_BAND).orElse(Length.ZERO),
-                IntStream.range(0, sizes.size()).mapToObj(i -> new SizePicture.Column(SizePicture.Kind.TAKEN, sizes.size() == 1 ? "" : String.valueOf(i + 1), "",
-                        Optional.of(sizes.get(i)), sizes.get(i).equals(judged), Optional.empty(), Optional.empty())).toList(),
-                Optional.of(judged), Optional.of(new SizePicture.Distance(distance, near, said.length(distance))), cut(filled, answer, said, lower, upper),
-                Optional.empty(), new SizePicture.Said(outside ? cut : past, outside ? past : cut, said.words().say("picture.next-cut"),
-                        step -> said.words().say("picture.scale", step)), said.words().say("bench.picture.size", filled.text(SIZES)));
+        return new SizePicture(
+                outside ? Feature.DIAMETER : Feature.BORE,
+                filled.unit(),
+                Optional.of(new Sized(lower, filled.text(LOWER))),
+                Optional.of(new Sized(upper, filled.text(UPPER))),
+                filled.length(GUARD_BAND).orElse(Length.ZERO),
+                IntStream.range(0, sizes.size())
+                        .mapToObj(i -> new SizePicture.Column(
+                                SizePicture.Kind.TAKEN,
+                                sizes.size() == 1 ? "" : String.valueOf(i + 1),
+                                "",
+                                Optional.of(sizes.get(i)),
+                                sizes.get(i).equals(judged),
+                                Optional.empty(),
+                                Optional.empty()))
+                        .toList(),
+                Optional.of(judged),
+                Optional.of(new SizePicture.Distance(distance, near, said.length(distance))),
+                cut(filled, answer, said, lower, upper),
+                Optional.empty(),
+                new SizePicture.Said(
+                        outside ? cut : past,
+                        outside ? past : cut,
+                        said.words().say("picture.next-cut"),
+                        step -> said.words().say("picture.scale", step)),
+                said.words().say("bench.picture.size", filled.text(SIZES)));
     }
 
     private static Optional<SizePicture.Cut> cut(Filled filled, Answer answer, Said said, Length lower, Length upper) {
         Register register = filled.is(REGISTER, RADIUS) ? Register.RADIUS : Register.DIAMETER;
-        return said.length(answer, "offset_change").map(change -> new SizePicture.Cut(said.sized(aim(filled, lower, upper)),
-                register.onDiameter(change.abs()), said.words().say("picture.offset", said.signed(change))));
+        return said.length(answer, "offset_change")
+                .map(change -> new SizePicture.Cut(
+                        said.sized(aim(filled, lower, upper)),
+                        register.onDiameter(change.abs()),
+                        said.words().say("picture.offset", said.signed(change))));
     }
 
     private static Length aim(Filled filled, Length lower, Length upper) {
         Limit metalSide = (filled.is(SIDE, OUTSIDE) ? Feature.DIAMETER : Feature.BORE).stillCutBeyond();
         Limits limits = Limits.between(written(lower, filled), written(upper, filled));
-        return filled.length(AIM).filter(typed -> filled.is(AIM_BY, SIZE))
-                .orElseGet(() -> Aim.ofKey(filled.text(AIM_BY)).orElse(Aim.ByLimits.MIDDLE).of(limits, metalSide));
+        return filled.length(AIM).filter(typed -> filled.is(AIM_BY, SIZE)).orElseGet(() -> Aim.ofKey(
+                        filled.text(AIM_BY))
+                .orElse(Aim.ByLimits.MIDDLE)
+                .of(limits, metalSide));
     }
 
     private static Written written(Length limit, Filled filled) {

@@ -27,10 +27,16 @@ public final class Noted {
         }
         Results read = new Results(words, filled.unit());
         List<String> results = read.of(answer, sum.first(filled)).stream()
-                .map(row -> words.say("bench.note.figure", row.name(), row.value())).toList();
-        String said = words.say("bench.note", words.say("bench.name", sum.kind()), String.join(", ", figures), String.join(", ", results),
+                .map(row -> words.say("bench.note.figure", row.name(), row.value()))
+                .toList();
+        String said = words.say(
+                "bench.note",
+                words.say("bench.name", sum.kind()),
+                String.join(", ", figures),
+                String.join(", ", results),
                 answer.basis());
-        return String.join(" ", Stream.concat(Stream.of(said), read.notes(answer).stream()).toList());
+        return String.join(
+                " ", Stream.concat(Stream.of(said), read.notes(answer).stream()).toList());
     }
 
     /** What was typed or chosen under {@code ask}, with its unit. */
@@ -59,6 +65,8 @@ public final class Noted {
         if (ExpansionAsks.isMaterial(id)) {
             return choice.equals(ExpansionAsks.TYPED) ? words.say("bench.choice.material.typed") : choice;
         }
-        return choice.matches("[a-z_-]{3,}|no") ? words.say("bench.choice." + id.replace('_', '-') + "." + choice.replace('_', '-')) : choice;
+        return choice.matches("[a-z_-]{3,}|no")
+                ? words.say("bench.choice." + id.replace('_', '-') + "." + choice.replace('_', '-'))
+                : choice;
     }
 }

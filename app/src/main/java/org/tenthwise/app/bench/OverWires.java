@@ -31,9 +31,16 @@ final class OverWires implements BenchSum {
 
     @Override
     public List<Ask> asks(Filled filled) {
-        return List.of(Ask.choice(BY, READ, PITCH_DIAMETER).aside(), ThreadAsks.form(filled.unit()), Ask.length(ThreadAsks.DIAMETER),
-                ThreadAsks.pitchBy(filled.unit()), ThreadAsks.pitch(filled), Ask.length(WIRE),
-                Ask.length(filled.is(BY, PITCH_DIAMETER) ? PITCH_DIAMETER : READ), ThreadAsks.starts(), Ask.length(MINOR).optional());
+        return List.of(
+                Ask.choice(BY, READ, PITCH_DIAMETER).aside(),
+                ThreadAsks.form(filled.unit()),
+                Ask.length(ThreadAsks.DIAMETER),
+                ThreadAsks.pitchBy(filled.unit()),
+                ThreadAsks.pitch(filled),
+                Ask.length(WIRE),
+                Ask.length(filled.is(BY, PITCH_DIAMETER) ? PITCH_DIAMETER : READ),
+                ThreadAsks.starts(),
+                Ask.length(MINOR).optional());
     }
 
     @Override
@@ -48,20 +55,32 @@ final class OverWires implements BenchSum {
 
     @Override
     public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
-        return ThreadAsks.thread(filled).flatMap(thread -> filled.length(WIRE).flatMap(wire ->
-                said.length(answer, PITCH_DIAMETER).flatMap(pitch -> said.length(answer, READ)
+        return ThreadAsks.thread(filled).flatMap(thread -> filled.length(WIRE)
+                .flatMap(wire -> said.length(answer, PITCH_DIAMETER).flatMap(pitch -> said.length(answer, READ)
                         .map(over -> drawn(filled, answer, said, thread, wire, pitch, over)))));
     }
 
-    private static Picture drawn(Filled filled, Answer answer, Said said, ScrewThread thread, Length wire, Length pitch, Length over) {
-        Length minor = filled.length(MINOR).orElseGet(() -> Nanometres.round(Nanometres.of(thread.diameter())
-                - 2 * thread.form().basicRootDepth() * Nanometres.of(thread.pitch())));
-        boolean bottoms = said.length(answer, "root_clearance").filter(room -> room.signum() <= 0).isPresent();
+    private static Picture drawn(
+            Filled filled, Answer answer, Said said, ScrewThread thread, Length wire, Length pitch, Length over) {
+        Length minor = filled.length(MINOR)
+                .orElseGet(() -> Nanometres.round(Nanometres.of(thread.diameter())
+                        - 2 * thread.form().basicRootDepth() * Nanometres.of(thread.pitch())));
+        boolean bottoms = said.length(answer, "root_clearance")
+                .filter(room -> room.signum() <= 0)
+                .isPresent();
         List<String> notes = new ArrayList<>(List.of(said.words().say("picture.wires", said.length(wire))));
-        said.length(answer, "best_wire").ifPresent(best -> notes.add(said.words().say("picture.best-wire", said.length(best))));
-        return new WirePicture(thread, pitch, minor, new WirePicture.Wire(wire, true), Optional.of(new WirePicture.Shown(
-                said.words().say("bench.true-to-scale"), said.length(over), Optional.of(said.length(pitch)))),
-                bottoms ? Optional.of(said.words().say("picture.wire-bottoms")) : Optional.empty(), notes, Optional.empty(),
+        said.length(answer, "best_wire")
+                .ifPresent(best -> notes.add(said.words().say("picture.best-wire", said.length(best))));
+        return new WirePicture(
+                thread,
+                pitch,
+                minor,
+                new WirePicture.Wire(wire, true),
+                Optional.of(new WirePicture.Shown(
+                        said.words().say("bench.true-to-scale"), said.length(over), Optional.of(said.length(pitch)))),
+                bottoms ? Optional.of(said.words().say("picture.wire-bottoms")) : Optional.empty(),
+                notes,
+                Optional.empty(),
                 said.words().say("bench.picture.wires", said.length(over), said.length(pitch)));
     }
 }

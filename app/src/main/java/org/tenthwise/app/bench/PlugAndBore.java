@@ -39,10 +39,18 @@ final class PlugAndBore implements BenchSum {
     public List<Ask> asks(Filled filled) {
         List<Ask> asks = new ArrayList<>(List.of(Ask.choice(BY, SIZES, ZONES).aside()));
         if (filled.is(BY, ZONES)) {
-            asks.addAll(List.of(Ask.length(DIAMETER), ZoneAsks.letter("hole_letter", true), ZoneAsks.grade("hole_grade", true),
-                    ZoneAsks.letter("shaft_letter", false), ZoneAsks.grade("shaft_grade", false)));
+            asks.addAll(List.of(
+                    Ask.length(DIAMETER),
+                    ZoneAsks.letter("hole_letter", true),
+                    ZoneAsks.grade("hole_grade", true),
+                    ZoneAsks.letter("shaft_letter", false),
+                    ZoneAsks.grade("shaft_grade", false)));
         } else {
-            asks.addAll(List.of(Ask.length(BORE_GREATEST), Ask.length(BORE_LEAST), Ask.length(PLUG_GREATEST), Ask.length(PLUG_LEAST)));
+            asks.addAll(List.of(
+                    Ask.length(BORE_GREATEST),
+                    Ask.length(BORE_LEAST),
+                    Ask.length(PLUG_GREATEST),
+                    Ask.length(PLUG_LEAST)));
         }
         asks.add(Ask.choice(WARM, "no", "yes").aside());
         if (filled.is(WARM, "yes")) {
@@ -82,32 +90,59 @@ final class PlugAndBore implements BenchSum {
 
     @Override
     public Optional<Picture> picture(Filled filled, Answer answer, Said said) {
-        return said.length(answer, "clearance_greatest").flatMap(most -> said.length(answer, "clearance_least")
-                .map(least -> filled.is(BY, ZONES) ? zones(filled, answer, said, most, least) : sizes(filled, said, most, least)))
+        return said.length(answer, "clearance_greatest")
+                .flatMap(most -> said.length(answer, "clearance_least")
+                        .map(least -> filled.is(BY, ZONES)
+                                ? zones(filled, answer, said, most, least)
+                                : sizes(filled, said, most, least)))
                 .flatMap(picture -> picture);
     }
 
     private static Optional<Picture> sizes(Filled filled, Said said, Length most, Length least) {
-        return filled.length(BORE_GREATEST).flatMap(boreMost -> filled.length(BORE_LEAST).flatMap(boreLeast ->
-                filled.length(PLUG_GREATEST).flatMap(plugMost -> filled.length(PLUG_LEAST).map(plugLeast ->
-                        drawn(said, new Length[] {boreMost, boreLeast, plugMost, plugLeast}, Optional.empty(), most, least)))));
+        return filled.length(BORE_GREATEST).flatMap(boreMost -> filled.length(BORE_LEAST)
+                .flatMap(boreLeast -> filled.length(PLUG_GREATEST).flatMap(plugMost -> filled.length(PLUG_LEAST)
+                        .map(plugLeast -> drawn(
+                                said,
+                                new Length[] {boreMost, boreLeast, plugMost, plugLeast},
+                                Optional.empty(),
+                                most,
+                                least)))));
     }
 
     /** Where the answer says nothing of the sizes, the zones are not drawn. */
     private static Optional<Picture> zones(Filled filled, Answer answer, Said said, Length most, Length least) {
-        return said.length(answer, BORE_GREATEST).flatMap(boreMost -> said.length(answer, BORE_LEAST).flatMap(boreLeast ->
-                said.length(answer, PLUG_GREATEST).flatMap(plugMost -> said.length(answer, PLUG_LEAST).map(plugLeast ->
-                        drawn(said, new Length[] {boreMost, boreLeast, plugMost, plugLeast}, filled.length(DIAMETER), most, least)))));
+        return said.length(answer, BORE_GREATEST).flatMap(boreMost -> said.length(answer, BORE_LEAST)
+                .flatMap(boreLeast -> said.length(answer, PLUG_GREATEST)
+                        .flatMap(plugMost -> said.length(answer, PLUG_LEAST)
+                                .map(plugLeast -> drawn(
+                                        said,
+                                        new Length[] {boreMost, boreLeast, plugMost, plugLeast},
+                                        filled.length(DIAMETER),
+                                        most,
+                                        least)))));
     }
 
     private static Picture drawn(Said said, Length[] sizes, Optional<Length> nominal, Length most, Length least) {
-        ZoneBars.Bar bore = new ZoneBars.Bar(said.words().say("bench.bore"), true, nominal.orElse(sizes[1]),
-                Optional.of(said.sized(sizes[0])), Optional.of(said.sized(sizes[1])));
-        ZoneBars.Bar plug = new ZoneBars.Bar(said.words().say("bench.plug"), false, nominal.orElse(sizes[1]),
-                Optional.of(said.sized(sizes[2])), Optional.of(said.sized(sizes[3])));
-        return new ZoneBars(List.of(bore, plug), nominal.map(said::sized).map(line -> "⌀" + line.figures()),
-                List.of(new ZoneBars.Between(said.words().say("bench.play.most"), sizes[3], sizes[0], said.signed(most)),
-                        new ZoneBars.Between(said.words().say("bench.play.least"), sizes[2], sizes[1], said.signed(least))),
+        ZoneBars.Bar bore = new ZoneBars.Bar(
+                said.words().say("bench.bore"),
+                true,
+                nominal.orElse(sizes[1]),
+                Optional.of(said.sized(sizes[0])),
+                Optional.of(said.sized(sizes[1])));
+        ZoneBars.Bar plug = new ZoneBars.Bar(
+                said.words().say("bench.plug"),
+                false,
+                nominal.orElse(sizes[1]),
+                Optional.of(said.sized(sizes[2])),
+                Optional.of(said.sized(sizes[3])));
+        return new ZoneBars(
+                List.of(bore, plug),
+                nominal.map(said::sized).map(line -> "⌀" + line.figures()),
+                List.of(
+                        new ZoneBars.Between(
+                                said.words().say("bench.play.most"), sizes[3], sizes[0], said.signed(most)),
+                        new ZoneBars.Between(
+                                said.words().say("bench.play.least"), sizes[2], sizes[1], said.signed(least))),
                 said.words().say("bench.picture.fit", said.signed(least), said.signed(most)));
     }
 }

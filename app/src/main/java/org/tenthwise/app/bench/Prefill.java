@@ -40,19 +40,20 @@ import org.tenthwise.model.tolerance.Origin;
 /**
  * What the step in hand knows already, filled into the sums it belongs to.
  *
- * @param unit    of the step's limits, or of the plan
+ * @param unit of the step's limits, or of the plan
  * @param fitting the sum the step is most likely looked at for; absent where none is
- * @param filled  by sum
+ * @param filled by sum
  */
 public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Filled> filled) {
 
     /** A size with a tolerance zone, as a drawing writes it. */
     private static final String ZONE = "(\\d+(?:\\.\\d+)?)\\s+([A-Za-z]{1,2})(\\d{1,2})\\b";
+
     private static final Pattern ON_A_DIAMETER = Pattern.compile("[⌀Øø]\\s*" + ZONE);
     private static final Pattern NAMED = Pattern.compile("[⌀Øø]?\\s*" + ZONE);
 
-    private static final Map<Combine, String> COMBINED = Map.of(Combine.EACH, "each", Combine.MEAN, "mean", Combine.LARGEST, "largest",
-            Combine.SMALLEST, "smallest");
+    private static final Map<Combine, String> COMBINED = Map.of(
+            Combine.EACH, "each", Combine.MEAN, "mean", Combine.LARGEST, "largest", Combine.SMALLEST, "smallest");
 
     public Prefill {
         filled = Map.copyOf(filled);
@@ -64,7 +65,9 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
     }
 
     public static Prefill of(State state) {
-        Unit unit = StepFigures.limits(state.inHand()).map(Limits::unit).orElse(state.sheet().plan().unit());
+        Unit unit = StepFigures.limits(state.inHand())
+                .map(Limits::unit)
+                .orElse(state.sheet().plan().unit());
         Map<BenchKind, Filled> filled = new EnumMap<>(BenchKind.class);
         Filled empty = Filled.nothing(unit);
         Check check = state.inHand().check();
@@ -93,23 +96,40 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
 
     private static Filled size(State state, Check.Size size, Filled empty) {
         Filled filled = empty.with(NextCut.SIDE, size.feature() == Feature.DIAMETER ? NextCut.OUTSIDE : NextCut.INSIDE);
-        filled = size.limits().lower().isPresent() ? filled.with(NextCut.LOWER, size.limits().lower().get().text()) : filled;
-        filled = size.limits().upper().isPresent() ? filled.with(NextCut.UPPER, size.limits().upper().get().text()) : filled;
-        filled = size.guardBand().length().signum() > 0 ? filled.with(NextCut.GUARD_BAND, text(size.guardBand(), filled.unit())) : filled;
+        filled = size.limits().lower().isPresent()
+                ? filled.with(NextCut.LOWER, size.limits().lower().get().text())
+                : filled;
+        filled = size.limits().upper().isPresent()
+                ? filled.with(NextCut.UPPER, size.limits().upper().get().text())
+                : filled;
+        filled = size.guardBand().length().signum() > 0
+                ? filled.with(NextCut.GUARD_BAND, text(size.guardBand(), filled.unit()))
+                : filled;
         Combine bound = size.isOne() ? size.combine() : Combine.EACH;
         filled = COMBINED.containsKey(bound) ? filled.with(NextCut.COMBINE, COMBINED.get(bound)) : filled;
         filled = aim(size.cutting().aim().or(state.sheet().run()::usualAim).orElse(Aim.ByLimits.MIDDLE), filled);
         Optional<Register> register = state.sheet().run().register().filter(any -> size.isTurned());
-        filled = register.isPresent() ? filled.with(NextCut.REGISTER, register.get() == Register.RADIUS ? NextCut.RADIUS : NextCut.DIAMETER) : filled;
-        filled = size.cutting().leastCut().isPresent() ? filled.with(NextCut.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit())) : filled;
-        filled = filled.with(NextCut.OFFSET_STEP, text(size.cutting().stepToCount(size.limits().unit()), filled.unit()));
+        filled = register.isPresent()
+                ? filled.with(NextCut.REGISTER, register.get() == Register.RADIUS ? NextCut.RADIUS : NextCut.DIAMETER)
+                : filled;
+        filled = size.cutting().leastCut().isPresent()
+                ? filled.with(NextCut.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit()))
+                : filled;
+        filled = filled.with(
+                NextCut.OFFSET_STEP,
+                text(size.cutting().stepToCount(size.limits().unit()), filled.unit()));
         SizeFinding finding = (SizeFinding) state.line().finding();
-        return size.combine() == Combine.RANGE || isNotToBeCutBy(state, finding) ? filled : filled.with(NextCut.SIZES, sizes(finding, filled.unit()));
+        return size.combine() == Combine.RANGE || isNotToBeCutBy(state, finding)
+                ? filled
+                : filled.with(NextCut.SIZES, sizes(finding, filled.unit()));
     }
 
     /** Where the step itself names no cut, none comes out here without a hand typing the sizes. */
     private static boolean isNotToBeCutBy(State state, SizeFinding finding) {
-        return finding.missing() > 0 || Plausible.spoils(finding) || CutSoFar.contradicted(state.line()) || state.sheet().run().closed().isPresent();
+        return finding.missing() > 0
+                || Plausible.spoils(finding)
+                || CutSoFar.contradicted(state.line())
+                || state.sheet().run().closed().isPresent();
     }
 
     private static Filled aim(Aim aim, Filled filled) {
@@ -121,18 +141,27 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
 
     /** All of them, as no cut is worked out from some. */
     private static String sizes(SizeFinding finding, Unit unit) {
-        return finding.measured().stream().map(read -> Filled.typed(read.value(), unit)).collect(Collectors.joining(" "));
+        return finding.measured().stream()
+                .map(read -> Filled.typed(read.value(), unit))
+                .collect(Collectors.joining(" "));
     }
 
     /** The last size before it was corrected for temperature and contact, and what plan and pass say of heat. */
     private static Filled warm(State state, Filled empty) {
         Map<String, String> texts = new HashMap<>();
         if (state.inHand().check() instanceof Check.Size) {
-            last(state).ifPresent(read -> texts.put(AtTwentyDegrees.READING,
-                    Filled.typed(read.value().minus(read.forTemperature().orElse(Length.ZERO)).minus(read.forContact().orElse(Length.ZERO)), empty.unit())));
+            last(state)
+                    .ifPresent(read -> texts.put(
+                            AtTwentyDegrees.READING,
+                            Filled.typed(
+                                    read.value()
+                                            .minus(read.forTemperature().orElse(Length.ZERO))
+                                            .minus(read.forContact().orElse(Length.ZERO)),
+                                    empty.unit())));
             state.sheet().plan().climate().ifPresent(climate -> {
                 texts.put("part_alpha", climate.part().expansion().millionths().toPlainString());
-                texts.put("gauge_alpha", climate.gauge().expansion().millionths().toPlainString());
+                texts.put(
+                        "gauge_alpha", climate.gauge().expansion().millionths().toPlainString());
             });
             state.pass().temperature(Body.PART).ifPresent(read -> texts.put("part_temp", celsius(read)));
             state.pass().temperature(Body.GAUGE).ifPresent(read -> texts.put("gauge_temp", celsius(read)));
@@ -142,52 +171,88 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
 
     /** The sums of the bench are in °C. */
     private static String celsius(Degrees read) {
-        return read.scale() == TemperatureScale.CELSIUS ? read.text()
+        return read.scale() == TemperatureScale.CELSIUS
+                ? read.text()
                 : read.celsius().degrees().setScale(3, RoundingMode.HALF_EVEN).toPlainString();
     }
 
     private static Filled runOut(State state, Check.RunOut check, Filled empty) {
         List<BigDecimal> angles = check.angles();
         String number = String.valueOf(angles.size());
-        Filled even = empty.with(RunOut.PLACES, number).with(RunOut.LIMIT, check.limit().text())
+        Filled even = empty.with(RunOut.PLACES, number)
+                .with(RunOut.LIMIT, check.limit().text())
                 .with(RunOut.JAWS, String.valueOf(check.jaws()));
-        even = check.firstJaw().signum() == 0 ? even : even.with(RunOut.FIRST_JAW, check.firstJaw().toPlainString());
-        boolean evenly = RunOut.EVEN.contains(number) && IntStream.range(0, angles.size())
-                .allMatch(i -> RunOut.angles(empty.with(RunOut.PLACES, number)).get(i).compareTo(angles.get(i)) == 0);
-        Filled placed = evenly ? even : even.with(RunOut.PLACES, RunOut.OTHER)
-                .with(RunOut.ANGLES, String.join(" ", angles.stream().map(BigDecimal::toPlainString).toList()));
-        List<String> read = check.bySection().get(0).byAngle().stream().flatMap(slot -> Optional.ofNullable(state.pass().standing().get(slot.key())).stream())
-                .map(reading -> text(reading.typed(), state.sheet().plan().unit())).toList();
-        return read.isEmpty() || Plausible.spoils(state.line().finding()) ? placed : placed.with(RunOut.READINGS, String.join(" ", read));
+        even = check.firstJaw().signum() == 0
+                ? even
+                : even.with(RunOut.FIRST_JAW, check.firstJaw().toPlainString());
+        boolean evenly = RunOut.EVEN.contains(number)
+                && IntStream.range(0, angles.size())
+                        .allMatch(i -> RunOut.angles(empty.with(RunOut.PLACES, number))
+                                        .get(i)
+                                        .compareTo(angles.get(i))
+                                == 0);
+        Filled placed = evenly
+                ? even
+                : even.with(RunOut.PLACES, RunOut.OTHER)
+                        .with(
+                                RunOut.ANGLES,
+                                String.join(
+                                        " ",
+                                        angles.stream()
+                                                .map(BigDecimal::toPlainString)
+                                                .toList()));
+        List<String> read = check.bySection().get(0).byAngle().stream()
+                .flatMap(slot -> Optional.ofNullable(state.pass().standing().get(slot.key())).stream())
+                .map(reading -> text(reading.typed(), state.sheet().plan().unit()))
+                .toList();
+        return read.isEmpty() || Plausible.spoils(state.line().finding())
+                ? placed
+                : placed.with(RunOut.READINGS, String.join(" ", read));
     }
 
     private static Filled fit(PlugFinding finding, Filled empty) {
         Filled filled = empty.with(PlugAndBore.BY, PlugAndBore.SIZES);
         filled = leastAndGreatest(filled, finding.bore(), PlugAndBore.BORE_LEAST, PlugAndBore.BORE_GREATEST);
-        return leastAndGreatest(filled, finding.plug().stream().map(Measured::value).toList(), PlugAndBore.PLUG_LEAST, PlugAndBore.PLUG_GREATEST);
+        return leastAndGreatest(
+                filled,
+                finding.plug().stream().map(Measured::value).toList(),
+                PlugAndBore.PLUG_LEAST,
+                PlugAndBore.PLUG_GREATEST);
     }
 
     private static Filled leastAndGreatest(Filled filled, Collection<Length> sizes, String least, String greatest) {
-        return sizes.isEmpty() ? filled : filled.with(least, Filled.typed(Length.least(sizes), filled.unit()))
-                .with(greatest, Filled.typed(Length.greatest(sizes), filled.unit()));
+        return sizes.isEmpty()
+                ? filled
+                : filled.with(least, Filled.typed(Length.least(sizes), filled.unit()))
+                        .with(greatest, Filled.typed(Length.greatest(sizes), filled.unit()));
     }
 
     private static Filled wires(State state, Check.OverWires check, Filled empty) {
         Filled filled = ThreadAsks.fill(empty, check.thread());
-        Optional<Written> wire = state.setting().flatMap(Setting::certified).or(() -> check.with().reference());
+        Optional<Written> wire = state.setting().flatMap(Setting::certified).or(() -> check.with()
+                .reference());
         filled = wire.isPresent() ? filled.with("wire", text(wire.get(), filled.unit())) : filled;
-        filled = check.minorDiameter().isPresent() ? filled.with("minor_diameter", text(check.minorDiameter().get(), filled.unit())) : filled;
+        filled = check.minorDiameter().isPresent()
+                ? filled.with("minor_diameter", text(check.minorDiameter().get(), filled.unit()))
+                : filled;
         Optional<Measured> last = last(state);
-        return last.isPresent() ? filled.with("over_wires", text(last.get().reading().typed(), filled.unit())) : filled;
+        return last.isPresent()
+                ? filled.with("over_wires", text(last.get().reading().typed(), filled.unit()))
+                : filled;
     }
 
     private static Optional<Filled> zone(State state) {
-        Matcher zone = origin(state).map(NAMED::matcher)
-                .orElseGet(() -> ON_A_DIAMETER.matcher(state.inHand().drawing() + " " + state.inHand().name()));
+        Matcher zone = origin(state)
+                .map(NAMED::matcher)
+                .orElseGet(() -> ON_A_DIAMETER.matcher(
+                        state.inHand().drawing() + " " + state.inHand().name()));
         return zone.find() && ZoneAsks.isKnown(zone.group(2), zone.group(3))
-                ? Optional.of(Filled.nothing(Unit.MILLIMETRE).with(IsoZone.DIAMETER, zone.group(1))
+                ? Optional.of(Filled.nothing(Unit.MILLIMETRE)
+                        .with(IsoZone.DIAMETER, zone.group(1))
                         .with(IsoZone.PART, ZoneAsks.isHole(zone.group(2)) ? IsoZone.HOLE : IsoZone.SHAFT)
-                        .with(IsoZone.LETTER, zone.group(2)).with(IsoZone.GRADE, zone.group(3))) : Optional.empty();
+                        .with(IsoZone.LETTER, zone.group(2))
+                        .with(IsoZone.GRADE, zone.group(3)))
+                : Optional.empty();
     }
 
     /** What the plan names the limits of the step by; absent where it writes them out. */
@@ -198,13 +263,19 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
     /** Form, diameter and pitch, and the class where the plan names it. */
     private static Filled threadLimits(State state, Check.OverWires check, Filled empty) {
         Filled thread = ThreadAsks.fill(empty, check.thread());
-        return origin(state).map(named -> thread.with("class", ThreadDesignation.read(named).threadClass().toString())).orElse(thread);
+        return origin(state)
+                .map(named -> thread.with(
+                        "class", ThreadDesignation.read(named).threadClass().toString()))
+                .orElse(thread);
     }
 
     /** The reading taken last; none where a figure of the pass is far off, as the sums would advise from it. */
     private static Optional<Measured> last(State state) {
         Finding finding = state.line().finding();
-        return Plausible.spoils(finding) ? Optional.empty() : StepFigures.measured(finding).stream().max(Comparator.comparing(read -> read.reading().entry().seq()));
+        return Plausible.spoils(finding)
+                ? Optional.empty()
+                : StepFigures.measured(finding).stream()
+                        .max(Comparator.comparing(read -> read.reading().entry().seq()));
     }
 
     private static String text(Written written, Unit unit) {

@@ -17,20 +17,57 @@ import org.tenthwise.model.quantity.Unit;
 public final class Results {
 
     /** A result as it reads. */
-    public record Row(String key, String name, String value) {
-    }
+    public record Row(String key, String name, String value) {}
 
     private static final Pattern KEY = Pattern.compile("\\b[a-z]+(?:_[a-z0-9]+)+\\b");
-    private static final Set<String> SIGNED = Set.of("offset_change", "correction", "upper_deviation", "lower_deviation",
-            "clearance_greatest", "clearance_least", "clearance_now",
-            "clearance_now_greatest", "clearance_now_least", "mean", "cos_part", "sin_part");
+    private static final Set<String> SIGNED = Set.of(
+            "offset_change",
+            "correction",
+            "upper_deviation",
+            "lower_deviation",
+            "clearance_greatest",
+            "clearance_least",
+            "clearance_now",
+            "clearance_now_greatest",
+            "clearance_now_least",
+            "mean",
+            "cos_part",
+            "sin_part");
     private static final Set<String> ANGLES = Set.of("lead_angle", "high_at");
     private static final Set<String> WORDS = Set.of("state", "reason", "kind", "standing");
     private static final Set<String> COUNTS = Set.of("drills");
-    private static final Set<String> LENGTHS = Set.of("pitch_diameter", "over_wires", "simple", "corrected", "best_wire", "wire_least",
-            "wire_greatest", "root_clearance", "safe_cut", "tir", "eccentricity", "residual", "eccentric_run_out", "size", "u",
-            "greatest", "least", "major_max", "major_min", "pitch_max", "pitch_min", "minor_max", "minor_min", "allowance", "ovality",
-            "opposites_differ", "pitch_tolerance", "major_tolerance", "minor_tolerance", "pitch_basic", "minor_basic");
+    private static final Set<String> LENGTHS = Set.of(
+            "pitch_diameter",
+            "over_wires",
+            "simple",
+            "corrected",
+            "best_wire",
+            "wire_least",
+            "wire_greatest",
+            "root_clearance",
+            "safe_cut",
+            "tir",
+            "eccentricity",
+            "residual",
+            "eccentric_run_out",
+            "size",
+            "u",
+            "greatest",
+            "least",
+            "major_max",
+            "major_min",
+            "pitch_max",
+            "pitch_min",
+            "minor_max",
+            "minor_min",
+            "allowance",
+            "ovality",
+            "opposites_differ",
+            "pitch_tolerance",
+            "major_tolerance",
+            "minor_tolerance",
+            "pitch_basic",
+            "minor_basic");
 
     private final Words words;
     private final Unit unit;
@@ -44,14 +81,18 @@ public final class Results {
 
     /** Every result there are words for: those of {@code first} in that order, then the others. */
     public List<Row> of(Answer answer, List<String> first) {
-        return answer.results().stream().sorted(Comparator.comparingInt(result -> rank(first, result.key())))
-                .flatMap(result -> rows(result).stream()).toList();
+        return answer.results().stream()
+                .sorted(Comparator.comparingInt(result -> rank(first, result.key())))
+                .flatMap(result -> rows(result).stream())
+                .toList();
     }
 
     /** The notes, with results called by their names. */
     public List<String> notes(Answer answer) {
-        return answer.notes().stream().map(note -> KEY.matcher(note).replaceAll(found -> Matcher.quoteReplacement(named(found.group()))))
-                .map(note -> note.endsWith(".") ? note : note + ".").toList();
+        return answer.notes().stream()
+                .map(note -> KEY.matcher(note).replaceAll(found -> Matcher.quoteReplacement(named(found.group()))))
+                .map(note -> note.endsWith(".") ? note : note + ".")
+                .toList();
     }
 
     private String named(String key) {
@@ -68,7 +109,11 @@ public final class Results {
             return many(result.key(), many.values());
         }
         return result.value() instanceof Worked.Plain plain
-                ? value(result.key(), plain.text()).map(value -> new Row(result.key(), name(result.key()), value)).stream().toList() : List.of();
+                ? value(result.key(), plain.text())
+                        .map(value -> new Row(result.key(), name(result.key()), value))
+                        .stream()
+                        .toList()
+                : List.of();
     }
 
     private Optional<String> value(String key, String text) {
@@ -93,20 +138,33 @@ public final class Results {
         for (int i = 0; i < values.size(); i++) {
             int number = i + 1;
             if (key.equals("jaw_moves")) {
-                said.length(values.get(i)).ifPresent(move -> rows.add(new Row(key, words.say("bench.jaw", number),
-                        words.say(move.signum() < 0 ? "bench.jaw.out" : move.signum() > 0 ? "bench.jaw.in" : "bench.jaw.stays",
-                                withUnit(move.abs())))));
+                said.length(values.get(i))
+                        .ifPresent(move -> rows.add(new Row(
+                                key,
+                                words.say("bench.jaw", number),
+                                words.say(
+                                        move.signum() < 0
+                                                ? "bench.jaw.out"
+                                                : move.signum() > 0 ? "bench.jaw.in" : "bench.jaw.stays",
+                                        withUnit(move.abs())))));
             } else if (key.equals("steps") && values.get(i) instanceof Worked.Table table) {
-                rows.add(new Row(key, words.say("bench.drill", number), words.say("bench.drill.step", at(table, "from"),
-                        at(table, "to"), at(table, "least_reach"))));
+                rows.add(new Row(
+                        key,
+                        words.say("bench.drill", number),
+                        words.say("bench.drill.step", at(table, "from"), at(table, "to"), at(table, "least_reach"))));
             }
         }
         return rows;
     }
 
     private String at(Worked.Table table, String key) {
-        return table.values().stream().filter(result -> result.key().equals(key)).map(Answer.Result::value)
-                .flatMap(worked -> said.length(worked).stream()).map(said::depth).findFirst().orElse("");
+        return table.values().stream()
+                .filter(result -> result.key().equals(key))
+                .map(Answer.Result::value)
+                .flatMap(worked -> said.length(worked).stream())
+                .map(said::depth)
+                .findFirst()
+                .orElse("");
     }
 
     private String withUnit(Length length) {
@@ -115,4 +173,5 @@ public final class Results {
 
     private String name(String key) {
         return words.say("bench.result." + key.replace('_', '-'));
-    }}
+    }
+}

@@ -64,18 +64,25 @@ final class RunOut implements BenchSum {
     /** The angles the readings belong to, in their order. */
     static List<BigDecimal> angles(Filled filled) {
         if (filled.is(PLACES, OTHER)) {
-            return filled.isFinished(ANGLES) ? filled.several(ANGLES).stream().map(BigDecimal::new).toList() : List.of();
+            return filled.isFinished(ANGLES)
+                    ? filled.several(ANGLES).stream().map(BigDecimal::new).toList()
+                    : List.of();
         }
         return evenly(Integer.parseInt(filled.text(PLACES)), BigDecimal.ZERO);
     }
 
     private static List<BigDecimal> evenly(int number, BigDecimal first) {
-        return IntStream.range(0, number).mapToObj(i -> first.add(Angle.FULL_TURN.multiply(BigDecimal.valueOf(i))
-                .divide(BigDecimal.valueOf(number), PLACES_OF_AN_ANGLE, RoundingMode.HALF_EVEN)).stripTrailingZeros()).toList();
+        return IntStream.range(0, number)
+                .mapToObj(i -> first.add(Angle.FULL_TURN
+                                .multiply(BigDecimal.valueOf(i))
+                                .divide(BigDecimal.valueOf(number), PLACES_OF_AN_ANGLE, RoundingMode.HALF_EVEN))
+                        .stripTrailingZeros())
+                .toList();
     }
 
     private static List<BigDecimal> jaws(Filled filled) {
-        return evenly(Integer.parseInt(filled.text(JAWS)), filled.number(FIRST_JAW).orElse(BigDecimal.ZERO));
+        return evenly(
+                Integer.parseInt(filled.text(JAWS)), filled.number(FIRST_JAW).orElse(BigDecimal.ZERO));
     }
 
     @Override
@@ -92,7 +99,11 @@ final class RunOut implements BenchSum {
 
     @Override
     public List<String> places(Ask ask, Filled filled) {
-        return ask.id().equals(READINGS) ? angles(filled).stream().map(angle -> Figures.number(angle) + "°").toList() : List.of();
+        return ask.id().equals(READINGS)
+                ? angles(filled).stream()
+                        .map(angle -> Figures.number(angle) + "°")
+                        .toList()
+                : List.of();
     }
 
     private static List<String> texts(List<BigDecimal> angles) {
@@ -105,37 +116,72 @@ final class RunOut implements BenchSum {
         List<String> read = filled.several(READINGS);
         Optional<Length> movement = said.length(answer, "tir");
         Optional<Length> limit = filled.length(LIMIT).filter(length -> length.signum() > 0);
-        if (angles.size() != read.size() || limit.or(() -> movement).filter(length -> length.signum() > 0).isEmpty()) {
+        if (angles.size() != read.size()
+                || limit.or(() -> movement)
+                        .filter(length -> length.signum() > 0)
+                        .isEmpty()) {
             return Optional.empty();
         }
-        List<Length> lengths = read.stream().map(text -> Length.of(text, filled.unit())).toList();
-        List<RunOutPicture.Reading> readings = IntStream.range(0, read.size()).mapToObj(i -> new RunOutPicture.Reading(angles.get(i),
-                Figures.number(angles.get(i)) + "°", Optional.of(new RunOutPicture.Sized(lengths.get(i), Figures.number(new BigDecimal(read.get(i))))),
-                lengths.get(i).equals(Length.greatest(lengths)) || lengths.get(i).equals(Length.least(lengths)))).toList();
-        Optional<RunOutPicture.Sized> moved = movement.map(length -> new RunOutPicture.Sized(length,
-                said.words().say("picture.movement", said.length(length))));
-        return Optional.of(new RunOutPicture(limit.map(length -> new RunOutPicture.Sized(length,
-                said.words().say("picture.limit", filled.text(LIMIT)))).or(() -> moved).orElseThrow(), limit.flatMap(length -> moved), readings,
-                Optional.empty(), fit(answer, said), drawnJaws(filled, answer, said), RunOutPicture.Hints.NONE, List.of(),
-                said.words().say("bench.picture.run-out", movement.map(said::length).orElse(""))));
+        List<Length> lengths =
+                read.stream().map(text -> Length.of(text, filled.unit())).toList();
+        List<RunOutPicture.Reading> readings = IntStream.range(0, read.size())
+                .mapToObj(i -> new RunOutPicture.Reading(
+                        angles.get(i),
+                        Figures.number(angles.get(i)) + "°",
+                        Optional.of(
+                                new RunOutPicture.Sized(lengths.get(i), Figures.number(new BigDecimal(read.get(i))))),
+                        lengths.get(i).equals(Length.greatest(lengths))
+                                || lengths.get(i).equals(Length.least(lengths))))
+                .toList();
+        Optional<RunOutPicture.Sized> moved = movement.map(
+                length -> new RunOutPicture.Sized(length, said.words().say("picture.movement", said.length(length))));
+        return Optional.of(new RunOutPicture(
+                limit.map(length ->
+                                new RunOutPicture.Sized(length, said.words().say("picture.limit", filled.text(LIMIT))))
+                        .or(() -> moved)
+                        .orElseThrow(),
+                limit.flatMap(length -> moved),
+                readings,
+                Optional.empty(),
+                fit(answer, said),
+                drawnJaws(filled, answer, said),
+                RunOutPicture.Hints.NONE,
+                List.of(),
+                said.words()
+                        .say("bench.picture.run-out", movement.map(said::length).orElse(""))));
     }
 
     private static Optional<RunOutPicture.Fit> fit(Answer answer, Said said) {
-        return said.length(answer, "mean").flatMap(mean -> said.length(answer, "eccentricity").filter(off -> off.signum() > 0)
-                .map(off -> new RunOutPicture.Fit(mean, off, new BigDecimal(Said.plain(answer, "high_at")),
+        return said.length(answer, "mean").flatMap(mean -> said.length(answer, "eccentricity")
+                .filter(off -> off.signum() > 0)
+                .map(off -> new RunOutPicture.Fit(
+                        mean,
+                        off,
+                        new BigDecimal(Said.plain(answer, "high_at")),
                         List.of(said.words().say("picture.off-centre"), said.length(off)))));
     }
 
     private static List<RunOutPicture.Jaw> drawnJaws(Filled filled, Answer answer, Said said) {
         List<BigDecimal> at = filled.is(JAWS, "0") ? List.of() : jaws(filled);
-        List<Optional<Length>> moves = answer.at("jaw_moves").filter(Answer.Worked.Many.class::isInstance)
-                .map(worked -> ((Answer.Worked.Many) worked).values().stream().map(said::length).toList()).orElse(List.of());
-        return IntStream.range(0, Math.min(at.size(), moves.size())).mapToObj(i -> {
-            Length in = moves.get(i).orElse(Length.ZERO);
-            String key = in.signum() < 0 ? "picture.jaw.out" : at.size() == 3 ? "picture.jaw.shim" : "picture.jaw.in";
-            String move = in.signum() == 0 ? "" : said.words().say(key, said.length(in.abs()));
-            return new RunOutPicture.Jaw(String.valueOf(i + 1), at.get(i), in, move,
-                    move.isEmpty() ? "" : said.words().say("picture.jaw.told", i + 1, move));
-        }).toList();
+        List<Optional<Length>> moves = answer.at("jaw_moves")
+                .filter(Answer.Worked.Many.class::isInstance)
+                .map(worked -> ((Answer.Worked.Many) worked)
+                        .values().stream().map(said::length).toList())
+                .orElse(List.of());
+        return IntStream.range(0, Math.min(at.size(), moves.size()))
+                .mapToObj(i -> {
+                    Length in = moves.get(i).orElse(Length.ZERO);
+                    String key = in.signum() < 0
+                            ? "picture.jaw.out"
+                            : at.size() == 3 ? "picture.jaw.shim" : "picture.jaw.in";
+                    String move = in.signum() == 0 ? "" : said.words().say(key, said.length(in.abs()));
+                    return new RunOutPicture.Jaw(
+                            String.valueOf(i + 1),
+                            at.get(i),
+                            in,
+                            move,
+                            move.isEmpty() ? "" : said.words().say("picture.jaw.told", i + 1, move));
+                })
+                .toList();
     }
 }

@@ -31,17 +31,27 @@ public final class Said {
         return words;
     }
 
-    /** A length to a hundredth of a micrometre or a millionth of an inch, noughts at the end left out as far as is usual. */
+    /**
+     * A length to a hundredth of a micrometre or a millionth of an inch, noughts at the end left out as far as is
+     * usual.
+     */
     public String length(Length length) {
         int least = unit == Unit.INCH ? LEAST_PLACES_INCH : LEAST_PLACES_MM;
         int most = unit == Unit.INCH ? MOST_PLACES_INCH : MOST_PLACES_MM;
-        int places = Math.max(least, length.in(unit).setScale(most, RoundingMode.HALF_UP).stripTrailingZeros().scale());
+        int places = Math.max(
+                least,
+                length.in(unit)
+                        .setScale(most, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .scale());
         return Figures.plain(length, unit, places);
     }
 
     /** A depth, without noughts at its end. */
     String depth(Length length) {
-        return Figures.number(length.in(unit).setScale(LEAST_PLACES_INCH, RoundingMode.HALF_UP).stripTrailingZeros());
+        return Figures.number(length.in(unit)
+                .setScale(LEAST_PLACES_INCH, RoundingMode.HALF_UP)
+                .stripTrailingZeros());
     }
 
     public String signed(Length length) {
@@ -49,7 +59,9 @@ public final class Said {
     }
 
     String angle(String degrees) {
-        BigDecimal figure = new BigDecimal(degrees).setScale(PLACES_OF_AN_ANGLE, RoundingMode.HALF_UP).stripTrailingZeros();
+        BigDecimal figure = new BigDecimal(degrees)
+                .setScale(PLACES_OF_AN_ANGLE, RoundingMode.HALF_UP)
+                .stripTrailingZeros();
         return Figures.number(figure.signum() == 0 ? BigDecimal.ZERO : figure);
     }
 
@@ -63,11 +75,16 @@ public final class Said {
     }
 
     Optional<Length> length(Answer.Worked worked) {
-        return worked instanceof Answer.Worked.Plain plain ? Optional.of(Length.of(plain.text(), unit)) : Optional.empty();
+        return worked instanceof Answer.Worked.Plain plain
+                ? Optional.of(Length.of(plain.text(), unit))
+                : Optional.empty();
     }
 
     /** The word or the figure under {@code key}; empty where the answer has none. */
     static String plain(Answer answer, String key) {
-        return answer.at(key).filter(Answer.Worked.Plain.class::isInstance).map(worked -> ((Answer.Worked.Plain) worked).text()).orElse("");
+        return answer.at(key)
+                .filter(Answer.Worked.Plain.class::isInstance)
+                .map(worked -> ((Answer.Worked.Plain) worked).text())
+                .orElse("");
     }
 }

@@ -23,17 +23,18 @@ final class ThreadAsks {
     static final String PITCH_BY = "pitch_by";
     private static final int PLACES_OF_A_PITCH = 10;
 
-    private ThreadAsks() {
-    }
+    private ThreadAsks() {}
 
     static Ask form(Unit unit) {
-        return unit == Unit.INCH ? Ask.choice(FORM, "unified", "acme", "stub-acme", "metric", "trapezoidal")
+        return unit == Unit.INCH
+                ? Ask.choice(FORM, "unified", "acme", "stub-acme", "metric", "trapezoidal")
                 : Ask.choice(FORM, "metric", "trapezoidal", "unified", "acme", "stub-acme");
     }
 
     /** Pitch or threads to the inch, as is usual in the unit. */
     static Ask pitchBy(Unit unit) {
-        return (unit == Unit.INCH ? Ask.choice(PITCH_BY, PER_INCH, PITCH) : Ask.choice(PITCH_BY, PITCH, PER_INCH)).aside();
+        return (unit == Unit.INCH ? Ask.choice(PITCH_BY, PER_INCH, PITCH) : Ask.choice(PITCH_BY, PITCH, PER_INCH))
+                .aside();
     }
 
     static Ask pitch(Filled filled) {
@@ -49,9 +50,15 @@ final class ThreadAsks {
     /** The thread as filled in; absent while something of it is missing or makes no sense. */
     static Optional<ScrewThread> thread(Filled filled) {
         try {
-            return ThreadForm.ofKey(filled.text(FORM)).flatMap(form -> filled.length(DIAMETER).flatMap(diameter ->
-                    pitchOf(filled).map(pitch -> new ScrewThread(form, diameter, pitch,
-                            filled.number(STARTS).map(BigDecimal::intValue).orElse(1)))));
+            return ThreadForm.ofKey(filled.text(FORM))
+                    .flatMap(form -> filled.length(DIAMETER).flatMap(diameter -> pitchOf(filled)
+                            .map(pitch -> new ScrewThread(
+                                    form,
+                                    diameter,
+                                    pitch,
+                                    filled.number(STARTS)
+                                            .map(BigDecimal::intValue)
+                                            .orElse(1)))));
         } catch (IllegalArgumentException noSuchThread) {
             return Optional.empty();
         }
@@ -61,15 +68,19 @@ final class ThreadAsks {
         if (pitch(filled).id().equals(PITCH)) {
             return filled.length(PITCH);
         }
-        return filled.number(PER_INCH).filter(perInch -> perInch.signum() > 0).map(perInch -> Length.of("1", Unit.INCH).dividedBy(perInch));
+        return filled.number(PER_INCH).filter(perInch -> perInch.signum() > 0).map(perInch -> Length.of("1", Unit.INCH)
+                .dividedBy(perInch));
     }
 
     /** Fills in a thread the way it is usual in the unit. */
     static Filled fill(Filled filled, ScrewThread thread) {
-        Filled named = filled.with(FORM, thread.form().key()).with(DIAMETER, Filled.typed(thread.diameter(), filled.unit()));
+        Filled named =
+                filled.with(FORM, thread.form().key()).with(DIAMETER, Filled.typed(thread.diameter(), filled.unit()));
         Filled started = thread.starts() > 1 ? named.with(STARTS, String.valueOf(thread.starts())) : named;
-        BigDecimal perInch = BigDecimal.ONE.divide(thread.pitch().in(Unit.INCH), PLACES_OF_A_PITCH, RoundingMode.HALF_EVEN)
-                .setScale(PLACES_OF_A_PITCH / 2, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        BigDecimal perInch = BigDecimal.ONE
+                .divide(thread.pitch().in(Unit.INCH), PLACES_OF_A_PITCH, RoundingMode.HALF_EVEN)
+                .setScale(PLACES_OF_A_PITCH / 2, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
         if (filled.unit() == Unit.INCH && perInch.scale() <= 0) {
             return started.with(PITCH_BY, PER_INCH).with(PER_INCH, perInch.toPlainString());
         }
@@ -79,26 +90,36 @@ final class ThreadAsks {
     /** Classes a drawing often names for the form, on the side, and the one named already if there is such a class. */
     static List<String> classes(String form, boolean external, String named) {
         List<String> usual = usual(form, external);
-        boolean other = !usual.contains(named) && ThreadForm.ofKey(form).filter(of -> isClass(of, external, named)).isPresent();
+        boolean other = !usual.contains(named)
+                && ThreadForm.ofKey(form)
+                        .filter(of -> isClass(of, external, named))
+                        .isPresent();
         return other ? Stream.concat(usual.stream(), Stream.of(named)).toList() : usual;
     }
 
     private static boolean isClass(ThreadForm form, boolean external, String named) {
         try {
-            return ThreadClass.of(form, named).side().map(side -> external == (side == ThreadSide.EXTERNAL)).orElse(true);
+            return ThreadClass.of(form, named)
+                    .side()
+                    .map(side -> external == (side == ThreadSide.EXTERNAL))
+                    .orElse(true);
         } catch (IllegalArgumentException noSuchClass) {
             return false;
         }
     }
 
     private static List<String> usual(String form, boolean external) {
-        return List.of(switch (form) {
-            case "unified" -> external ? new String[] {"2A", "3A", "1A"} : new String[] {"2B", "3B", "1B"};
-            case "metric" -> external ? new String[] {"6g", "6h", "6e", "6f", "4g", "4h", "8g", "8e"}
-                    : new String[] {"6H", "6G", "5H", "5G", "4H", "7H", "7G", "8H", "8G"};
-            case "trapezoidal" -> external ? new String[] {"7e", "8e", "8c", "9c"} : new String[] {"7H", "8H", "9H"};
-            case "acme" -> new String[] {"2G", "3G", "4G"};
-            default -> new String[] {"2G"};
-        });
+        return List.of(
+                switch (form) {
+                    case "unified" -> external ? new String[] {"2A", "3A", "1A"} : new String[] {"2B", "3B", "1B"};
+                    case "metric" ->
+                        external
+                                ? new String[] {"6g", "6h", "6e", "6f", "4g", "4h", "8g", "8e"}
+                                : new String[] {"6H", "6G", "5H", "5G", "4H", "7H", "7G", "8H", "8G"};
+                    case "trapezoidal" ->
+                        external ? new String[] {"7e", "8e", "8c", "9c"} : new String[] {"7H", "8H", "9H"};
+                    case "acme" -> new String[] {"2G", "3G", "4G"};
+                    default -> new String[] {"2G"};
+                });
     }
 }

@@ -6,15 +6,17 @@ import java.util.Locale;
 /** A tolerance zone, asked by its letter and its grade. Grades and letters: ISO 286-1. */
 final class ZoneAsks {
 
-    private static final List<String> HOLES = List.of("A", "B", "C", "CD", "D", "E", "EF", "F", "FG", "G", "H", "J", "JS", "K", "M", "N",
-            "P", "R", "S", "T", "U", "V", "X", "Y", "Z", "ZA", "ZB", "ZC");
-    private static final List<String> SHAFTS = List.of("a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h", "j", "js", "k", "m", "n",
-            "p", "r", "s", "t", "u", "v", "x", "y", "z", "za", "zb", "zc");
-    private static final List<String> GRADES = List.of("01", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12", "13",
-            "14", "15", "16", "17", "18");
+    private static final List<String> HOLES = List.of(
+            "A", "B", "C", "CD", "D", "E", "EF", "F", "FG", "G", "H", "J", "JS", "K", "M", "N", "P", "R", "S", "T", "U",
+            "V", "X", "Y", "Z", "ZA", "ZB", "ZC");
+    private static final List<String> SHAFTS = List.of(
+            "a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h", "j", "js", "k", "m", "n", "p", "r", "s", "t", "u",
+            "v", "x", "y", "z", "za", "zb", "zc");
+    private static final List<String> GRADES = List.of(
+            "01", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12", "13", "14", "15", "16", "17",
+            "18");
 
-    private ZoneAsks() {
-    }
+    private ZoneAsks() {}
 
     static Ask letter(String id, boolean hole) {
         return Ask.choice(id, hole ? HOLES : SHAFTS).usually(hole ? "H" : "g").aside();

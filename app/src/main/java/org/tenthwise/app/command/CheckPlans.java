@@ -14,7 +14,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Judges plan files: every problem of every file, each with its place. */
-@Command(name = "check", customSynopsis = "tenthwise check PLAN...",
+@Command(
+        name = "check",
+        customSynopsis = "tenthwise check PLAN...",
         description = "Judges plan files and prints every problem as file:line:column: words.")
 final class CheckPlans implements Callable<Integer> {
 
@@ -52,8 +54,13 @@ final class CheckPlans implements Callable<Integer> {
         PlanReading reading = reader.read(named.text());
         if (reading instanceof PlanReading.Good good) {
             Plan plan = good.plan();
-            to.println("%s: no problems: %s rev %s, issue %s, %d checks".formatted(named.name(), plan.part().number(),
-                    plan.part().revision(), plan.issue(), plan.steps().size()));
+            to.println("%s: no problems: %s rev %s, issue %s, %d checks"
+                    .formatted(
+                            named.name(),
+                            plan.part().number(),
+                            plan.part().revision(),
+                            plan.issue(),
+                            plan.steps().size()));
             return true;
         }
         lines(named, ((PlanReading.Bad) reading).problems()).forEach(to::println);

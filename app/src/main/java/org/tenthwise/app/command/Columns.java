@@ -8,15 +8,15 @@ final class Columns {
 
     private static final String GAP = "  ";
 
-    private Columns() {
-    }
+    private Columns() {}
 
     /** @param rows each of as many texts as the first */
     static List<String> laid(List<List<String>> rows) {
         List<Integer> widths = new ArrayList<>();
         for (int column = 0; column < rows.get(0).size(); column++) {
             int here = column;
-            widths.add(rows.stream().mapToInt(row -> row.get(here).length()).max().orElseThrow());
+            widths.add(
+                    rows.stream().mapToInt(row -> row.get(here).length()).max().orElseThrow());
         }
         return rows.stream().map(row -> laid(row, widths)).toList();
     }
@@ -24,7 +24,9 @@ final class Columns {
     private static String laid(List<String> row, List<Integer> widths) {
         StringBuilder laid = new StringBuilder();
         for (int column = 0; column < row.size(); column++) {
-            laid.append(row.get(column)).append(" ".repeat(widths.get(column) - row.get(column).length())).append(GAP);
+            laid.append(row.get(column))
+                    .append(" ".repeat(widths.get(column) - row.get(column).length()))
+                    .append(GAP);
         }
         return laid.toString().stripTrailing();
     }

@@ -16,8 +16,7 @@ public final class CommandLines {
 
     private static final int WIDTH = 100;
 
-    private CommandLines() {
-    }
+    private CommandLines() {}
 
     /** @param with what the commands work with */
     public static CommandLine of(Tools with) {
@@ -43,10 +42,13 @@ public final class CommandLines {
 
     private static int wrong(CommandLine.ParameterException e) {
         CommandLine command = e.getCommandLine();
-        boolean noSuchCommand = e instanceof UnmatchedArgumentException unmatched && command.getParent() == null
+        boolean noSuchCommand = e instanceof UnmatchedArgumentException unmatched
+                && command.getParent() == null
                 && !unmatched.getUnmatched().get(0).startsWith("-");
         String what = noSuchCommand
-                ? "There is no command \"%s\".".formatted(((UnmatchedArgumentException) e).getUnmatched().get(0))
+                ? "There is no command \"%s\"."
+                        .formatted(
+                                ((UnmatchedArgumentException) e).getUnmatched().get(0))
                 : sentence(e.getMessage());
         command.getErr().println("%s %s".formatted(what, right(command)));
         command.getErr().flush();
@@ -55,15 +57,22 @@ public final class CommandLines {
 
     private static String right(CommandLine command) {
         if (command.getParent() == null) {
-            return "Right is %s [--store DB] [--plans DIR], or %s with one of: %s.".formatted(PROGRAM, PROGRAM,
-                    command.getSubcommands().keySet().stream().collect(Collectors.joining(", ")));
+            return "Right is %s [--store DB] [--plans DIR], or %s with one of: %s."
+                    .formatted(
+                            PROGRAM,
+                            PROGRAM,
+                            command.getSubcommands().keySet().stream().collect(Collectors.joining(", ")));
         }
         return "Right is: " + command.getHelp().synopsis(0).strip();
     }
 
     private static int trouble(Exception e, PrintWriter to) {
-        boolean foreseen = e instanceof CouldNotRun || e instanceof NoDisplay || e instanceof CouldNotOpen || e instanceof CouldNotSave
-                || e instanceof CouldNotRead || e instanceof CouldNotExport;
+        boolean foreseen = e instanceof CouldNotRun
+                || e instanceof NoDisplay
+                || e instanceof CouldNotOpen
+                || e instanceof CouldNotSave
+                || e instanceof CouldNotRead
+                || e instanceof CouldNotExport;
         to.println(foreseen ? e.getMessage() : unforeseen(e));
         to.flush();
         return Exit.COULD_NOT;

@@ -10,6 +10,5 @@ public final class Exit {
     /** Not done. */
     public static final int COULD_NOT = 2;
 
-    private Exit() {
-    }
+    private Exit() {}
 }

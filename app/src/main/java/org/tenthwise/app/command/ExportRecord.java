@@ -16,7 +16,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Writes the record of a run again. Reads the store alone, also while a client has it open. */
-@Command(name = "export", customSynopsis = "tenthwise export --store DB --run ID --as pdf,csv,json --out DIR",
+@Command(
+        name = "export",
+        customSynopsis = "tenthwise export --store DB --run ID --as pdf,csv,json --out DIR",
         description = "Writes the record of a run, finished or not.")
 final class ExportRecord implements Callable<Integer> {
 
@@ -30,10 +32,19 @@ final class ExportRecord implements Callable<Integer> {
     @Option(names = "--run", paramLabel = "ID", required = true, description = "The run.")
     private String run = "";
 
-    @Option(names = "--as", paramLabel = "FORMAT", required = true, split = ",", description = "Formats, with commas between: pdf,csv,json.")
+    @Option(
+            names = "--as",
+            paramLabel = "FORMAT",
+            required = true,
+            split = ",",
+            description = "Formats, with commas between: pdf,csv,json.")
     private List<String> as = List.of();
 
-    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder for the record; made where there is none.")
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "Folder for the record; made where there is none.")
     private Path out = Path.of("");
 
     @Spec
@@ -53,7 +64,8 @@ final class ExportRecord implements Callable<Integer> {
             }
             Optional<Verification.Fault> fault = kept.verify().fault();
             if (fault.isPresent()) {
-                throw new CouldNotRun("%s is not whole, so no record was made of it. %s".formatted(store, fault.get().why()));
+                throw new CouldNotRun("%s is not whole, so no record was made of it. %s"
+                        .formatted(store, fault.get().why()));
             }
             Folders.make(out);
             records.write(kept, run, formats, out).forEach(spec.commandLine().getOut()::println);
@@ -62,9 +74,14 @@ final class ExportRecord implements Callable<Integer> {
     }
 
     private CouldNotRun unknown(List<String> runs) {
-        String holds = runs.isEmpty() ? "It holds no run at all."
-                : "It holds %s%s.".formatted(String.join(", ", runs.subList(Math.max(0, runs.size() - MOST_NAMED), runs.size())),
-                        runs.size() > MOST_NAMED ? " and %d older ones".formatted(runs.size() - MOST_NAMED) : "");
+        String holds = runs.isEmpty()
+                ? "It holds no run at all."
+                : "It holds %s%s."
+                        .formatted(
+                                String.join(", ", runs.subList(Math.max(0, runs.size() - MOST_NAMED), runs.size())),
+                                runs.size() > MOST_NAMED
+                                        ? " and %d older ones".formatted(runs.size() - MOST_NAMED)
+                                        : "");
         return new CouldNotRun("There is no run \"%s\" in %s. %s".formatted(run, store, holds));
     }
 }

@@ -21,18 +21,26 @@ record Named(String name, String text) {
 
     /** A plan file, or the plan of a demo part by part number or by file name. */
     static Named plan(String given) throws CouldNotRun {
-        return of(given, demo(given, part -> Stream.of(number(part), part.planFile()), DemoPart::planText),
+        return of(
+                given,
+                demo(given, part -> Stream.of(number(part), part.planFile()), DemoPart::planText),
                 "There is no plan file %s. The demo plans that come along are %s.");
     }
 
     /** A readings file, or the readings of a demo part that passes or that fails. */
     static Named readings(String given) throws CouldNotRun {
-        return of(given, demo(given, part -> Stream.of(number(part) + "-pass"), DemoPart::passingReadings)
+        return of(
+                given,
+                demo(given, part -> Stream.of(number(part) + "-pass"), DemoPart::passingReadings)
                         .or(() -> demo(given, part -> Stream.of(number(part) + "-fail"), DemoPart::failingReadings)),
-                "There is no readings file %s. The demo readings that come along are those of %s, with -pass or -fail behind it.");
+                "There is no readings file %s. The demo readings that come along are those of %s, with -pass or "
+                        + "-fail behind it.");
     }
 
-    /** A file is meant before a demo of its name, a folder after it: records may lie in one that is called after the part. */
+    /**
+     * A file is meant before a demo of its name, a folder after it: records may lie in one that is called after the
+     * part.
+     */
     private static Named of(String given, Optional<Named> demo, String missing) throws CouldNotRun {
         if (demo.isPresent() && !is(given, Files::isRegularFile)) {
             return demo.get();
@@ -40,12 +48,15 @@ record Named(String name, String text) {
         if (is(given, Files::exists)) {
             return new Named(given, read(Path.of(given)));
         }
-        throw new CouldNotRun(missing.formatted(given,
-                Arrays.stream(DemoPart.values()).map(Named::number).collect(Collectors.joining(" and "))));
+        throw new CouldNotRun(missing.formatted(
+                given, Arrays.stream(DemoPart.values()).map(Named::number).collect(Collectors.joining(" and "))));
     }
 
-    private static Optional<Named> demo(String given, Function<DemoPart, Stream<String>> names, Function<DemoPart, String> text) {
-        return Arrays.stream(DemoPart.values()).filter(part -> names.apply(part).anyMatch(given::equals)).findFirst()
+    private static Optional<Named> demo(
+            String given, Function<DemoPart, Stream<String>> names, Function<DemoPart, String> text) {
+        return Arrays.stream(DemoPart.values())
+                .filter(part -> names.apply(part).anyMatch(given::equals))
+                .findFirst()
                 .map(part -> new Named(given, text.apply(part)));
     }
 

@@ -6,7 +6,9 @@ public final class NoDisplay extends Exception {
     private static final long serialVersionUID = 1L;
 
     public NoDisplay() {
-        super("There is no display to open the client on. \"%s demo\" works without one: it walks a demo part through the screens by "
-                .formatted(CommandLines.PROGRAM) + "itself.");
+        super(("There is no display to open the client on. \"%s demo\" works without one: it walks a demo part "
+                                + "through the screens by ")
+                        .formatted(CommandLines.PROGRAM)
+                + "itself.");
     }
 }

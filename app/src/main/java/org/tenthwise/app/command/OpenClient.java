@@ -8,20 +8,30 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** No command at all: opens the client. */
-@Command(name = CommandLines.PROGRAM, customSynopsis = {"tenthwise [--store DB] [--plans DIR]", "tenthwise COMMAND"},
-        description = "Walks a part through its set-up and first-part checks and keeps the record. Without a command, opens the "
+@Command(
+        name = CommandLines.PROGRAM,
+        customSynopsis = {"tenthwise [--store DB] [--plans DIR]", "tenthwise COMMAND"},
+        description = "Walks a part through its set-up and first-part checks and keeps the record. Without a command, "
+                + "opens the "
                 + "client.",
-        footer = {"", "A PLAN is a plan file, or the name of a demo plan that comes along: LG-2207, WB-118.",
-            "Exit codes: 0 all is well; 1 something did not pass; 2 it could not be done."})
+        footer = {
+            "",
+            "A PLAN is a plan file, or the name of a demo plan that comes along: LG-2207, WB-118.",
+            "Exit codes: 0 all is well; 1 something did not pass; 2 it could not be done."
+        })
 final class OpenClient implements Callable<Integer> {
 
     private final Client client;
 
-    @Option(names = "--store", paramLabel = "DB",
+    @Option(
+            names = "--store",
+            paramLabel = "DB",
             description = "Store to open; made where there is none. Otherwise the one in the device's private storage.")
     private Optional<Path> store = Optional.empty();
 
-    @Option(names = "--plans", paramLabel = "DIR",
+    @Option(
+            names = "--plans",
+            paramLabel = "DIR",
             description = "Folder with plan files. Otherwise the folder \"plans\" in the device's private storage.")
     private Optional<Path> plans = Optional.empty();
 

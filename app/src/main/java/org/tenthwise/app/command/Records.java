@@ -37,9 +37,15 @@ public final class Records {
     List<RecordFormat> named(List<String> names) throws CouldNotRun {
         List<RecordFormat> named = new ArrayList<>();
         for (String name : names) {
-            named.add(formats.stream().filter(format -> format.extension().equals(name.strip())).findFirst()
-                    .orElseThrow(() -> new CouldNotRun("There is no format \"%s\". The formats are %s.".formatted(name,
-                            formats.stream().map(RecordFormat::extension).collect(Collectors.joining(", "))))));
+            named.add(formats.stream()
+                    .filter(format -> format.extension().equals(name.strip()))
+                    .findFirst()
+                    .orElseThrow(() -> new CouldNotRun("There is no format \"%s\". The formats are %s."
+                            .formatted(
+                                    name,
+                                    formats.stream()
+                                            .map(RecordFormat::extension)
+                                            .collect(Collectors.joining(", "))))));
         }
         return named.stream().distinct().toList();
     }

@@ -17,11 +17,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Runs the published cases that come along and sets what comes out beside what is printed. */
-@Command(name = "reference", customSynopsis = "tenthwise reference [--topic NAME] [--totals]",
-        description = "Runs every published case that comes along and prints source, published figure, computed figure and "
-        + "whether they agree, then what is set aside and what is left out, and why.",
-        footer = {"", "Topics: threads, wires, cutting, limits, runout, decision, temperature, statistics.",
-            "Exit codes: 0 every figure agrees or is set aside with its reason; 1 one does not; 2 it could not be done."})
+@Command(
+        name = "reference",
+        customSynopsis = "tenthwise reference [--topic NAME] [--totals]",
+        description =
+                "Runs every published case that comes along and prints source, published figure, computed figure and "
+                        + "whether they agree, then what is set aside and what is left out, and why.",
+        footer = {
+            "",
+            "Topics: threads, wires, cutting, limits, runout, decision, temperature, statistics.",
+            "Exit codes: 0 every figure agrees or is set aside with its reason; 1 one does not; 2 it could not be done."
+        })
 final class Reference implements Callable<Integer> {
 
     private final Tools with;
@@ -47,24 +53,32 @@ final class Reference implements Callable<Integer> {
         if (!totals) {
             findings.forEach(table::topic);
         }
-        table.totals(findings).allowances(findings).reasons("set aside, and why", findings, Agreement.ASIDE)
+        table.totals(findings)
+                .allowances(findings)
+                .reasons("set aside, and why", findings, Agreement.ASIDE)
                 .reasons("disagree", findings, Agreement.DISAGREES);
         if (topic.isEmpty()) {
             table.leftOut(Cases.leftOut());
         }
         PrintWriter to = spec.commandLine().getOut();
         table.lines().forEach(to::println);
-        return findings.stream().allMatch(finding -> finding.count(Agreement.DISAGREES) == 0) ? Exit.WELL : Exit.NOT_WELL;
+        return findings.stream().allMatch(finding -> finding.count(Agreement.DISAGREES) == 0)
+                ? Exit.WELL
+                : Exit.NOT_WELL;
     }
 
     private List<Topic> topics() throws CouldNotRun {
         if (topic.isEmpty()) {
             return List.of(Topic.values());
         }
-        List<Topic> named = Arrays.stream(Topic.values()).filter(one -> one.word().equals(topic.get())).toList();
+        List<Topic> named = Arrays.stream(Topic.values())
+                .filter(one -> one.word().equals(topic.get()))
+                .toList();
         if (named.isEmpty()) {
-            throw new CouldNotRun("There is no topic \"%s\". Right is one of: %s.".formatted(topic.get(),
-                    Arrays.stream(Topic.values()).map(Topic::word).collect(Collectors.joining(", "))));
+            throw new CouldNotRun("There is no topic \"%s\". Right is one of: %s."
+                    .formatted(
+                            topic.get(),
+                            Arrays.stream(Topic.values()).map(Topic::word).collect(Collectors.joining(", "))));
         }
         return named;
     }

@@ -27,14 +27,21 @@ final class ReferenceTable {
     /** Every figure of a topic under its sources. */
     ReferenceTable topic(Finding finding) {
         lines.add(title(finding.topic().word()));
-        List<List<String>> cells = new ArrayList<>(List.of(List.of("case", "result", "published", "computed", "agreement")));
-        finding.rows().forEach(row -> cells.add(List.of(shortened(row.of().name(), CASE), shortened(row.key(), KEY),
-                shortened(row.published(), FIGURE), shortened(row.computed(), FIGURE), word(row))));
+        List<List<String>> cells =
+                new ArrayList<>(List.of(List.of("case", "result", "published", "computed", "agreement")));
+        finding.rows()
+                .forEach(row -> cells.add(List.of(
+                        shortened(row.of().name(), CASE),
+                        shortened(row.key(), KEY),
+                        shortened(row.published(), FIGURE),
+                        shortened(row.computed(), FIGURE),
+                        word(row))));
         List<String> laid = Columns.laid(cells);
         lines.add(GAP + GAP + laid.get(0));
         Map<String, List<String>> bySource = new LinkedHashMap<>();
         for (int i = 0; i < finding.rows().size(); i++) {
-            bySource.computeIfAbsent(source(finding.rows().get(i)), source -> new ArrayList<>()).add(laid.get(i + 1));
+            bySource.computeIfAbsent(source(finding.rows().get(i)), source -> new ArrayList<>())
+                    .add(laid.get(i + 1));
         }
         bySource.forEach((source, rows) -> {
             wrapped(GAP, source);
@@ -47,32 +54,57 @@ final class ReferenceTable {
     /** How many figures of each topic agree. */
     ReferenceTable totals(List<Finding> findings) {
         lines.add(title("totals"));
-        List<List<String>> cells = new ArrayList<>(List.of(List.of("topic", "cases", "figures", "agree", "set aside", "disagree")));
+        List<List<String>> cells =
+                new ArrayList<>(List.of(List.of("topic", "cases", "figures", "agree", "set aside", "disagree")));
         findings.forEach(finding -> cells.add(counts(finding.topic().word(), List.of(finding))));
         cells.add(counts("all", findings));
         Columns.laid(cells).forEach(line -> lines.add(GAP + line));
-        List<Row> published = findings.stream().flatMap(finding -> finding.rows().stream())
-                .filter(row -> row.of().standing() == Standing.PUBLISHED).toList();
+        List<Row> published = findings.stream()
+                .flatMap(finding -> finding.rows().stream())
+                .filter(row -> row.of().standing() == Standing.PUBLISHED)
+                .toList();
         lines.add("");
-        wrapped(GAP, ("%d of the figures are published: read in print, or taken from a collection, a chart or a page that hands on what is "
-                + "printed elsewhere; the source stands with each. Of these %d agree to the last digit printed, %d within what the "
-                + "source itself allows, and %d are set aside. The others are from memory, common practice, or worked by hand from the "
-                + "formula of the source, and say so behind it.").formatted(published.size(),
-                        published.stream().filter(Row::toTheLastDigit).count(),
-                        published.stream().filter(row -> row.agreement() == Agreement.AGREES && !row.toTheLastDigit()).count(),
-                        published.stream().filter(row -> row.agreement() == Agreement.ASIDE).count()));
+        wrapped(
+                GAP,
+                ("%d of the figures are published: read in print, or taken from a collection, a chart or a page "
+                                + "that hands on what is "
+                                + "printed elsewhere; the source stands with each. Of these %d agree to the last "
+                                + "digit printed, %d within what the "
+                                + "source itself allows, and %d are set aside. The others are from memory, common "
+                                + "practice, or worked by hand from the "
+                                + "formula of the source, and say so behind it.")
+                        .formatted(
+                                published.size(),
+                                published.stream().filter(Row::toTheLastDigit).count(),
+                                published.stream()
+                                        .filter(row -> row.agreement() == Agreement.AGREES && !row.toTheLastDigit())
+                                        .count(),
+                                published.stream()
+                                        .filter(row -> row.agreement() == Agreement.ASIDE)
+                                        .count()));
         lines.add("");
         return this;
     }
 
     /** Every figure that stands so, with what there is to say about it. */
     ReferenceTable reasons(String title, List<Finding> findings, Agreement agreement) {
-        List<Row> rows = findings.stream().flatMap(finding -> finding.rows(agreement).stream()).toList();
+        List<Row> rows = findings.stream()
+                .flatMap(finding -> finding.rows(agreement).stream())
+                .toList();
         if (!rows.isEmpty()) {
             lines.add(title(title));
             for (Row row : rows) {
-                wrapped(GAP, "%s: %s, %s: published %s, computed %s. %s".formatted(source(row), row.of().name(), row.key(),
-                        row.published(), row.computed(), row.because()).strip());
+                wrapped(
+                        GAP,
+                        "%s: %s, %s: published %s, computed %s. %s"
+                                .formatted(
+                                        source(row),
+                                        row.of().name(),
+                                        row.key(),
+                                        row.published(),
+                                        row.computed(),
+                                        row.because())
+                                .strip());
             }
             lines.add("");
         }
@@ -81,12 +113,17 @@ final class ReferenceTable {
 
     /** Where a source is looser than its last digit, reason by reason. */
     ReferenceTable allowances(List<Finding> findings) {
-        Map<String, Long> reasons = findings.stream().flatMap(finding -> finding.rows(Agreement.AGREES).stream())
-                .filter(row -> !row.toTheLastDigit()).collect(Collectors.groupingBy(
-                        row -> "%s: %s".formatted(source(row), row.of().why().orElseThrow()), LinkedHashMap::new, Collectors.counting()));
+        Map<String, Long> reasons = findings.stream()
+                .flatMap(finding -> finding.rows(Agreement.AGREES).stream())
+                .filter(row -> !row.toTheLastDigit())
+                .collect(Collectors.groupingBy(
+                        row -> "%s: %s".formatted(source(row), row.of().why().orElseThrow()),
+                        LinkedHashMap::new,
+                        Collectors.counting()));
         if (!reasons.isEmpty()) {
             lines.add(title("agree within what the source allows, and why"));
-            reasons.forEach((reason, figures) -> wrapped(GAP, "%s (%s)".formatted(reason, figures == 1 ? "1 figure" : figures + " figures")));
+            reasons.forEach((reason, figures) ->
+                    wrapped(GAP, "%s (%s)".formatted(reason, figures == 1 ? "1 figure" : figures + " figures")));
             lines.add("");
         }
         return this;
@@ -96,10 +133,18 @@ final class ReferenceTable {
     ReferenceTable leftOut(List<LeftOut> all) {
         if (!all.isEmpty()) {
             lines.add(title("left out, and why"));
-            all.stream().collect(Collectors.groupingBy(LeftOut::source, LinkedHashMap::new,
-                    Collectors.groupingBy(LeftOut::reason, LinkedHashMap::new, Collectors.toList())))
-                    .forEach((source, reasons) -> reasons.forEach((reason, cases) ->
-                            wrapped(GAP, "%s: %s: %s.".formatted(source, cases.size() == 1 ? cases.get(0).name() : cases.size() + " cases", reason))));
+            all.stream()
+                    .collect(Collectors.groupingBy(
+                            LeftOut::source,
+                            LinkedHashMap::new,
+                            Collectors.groupingBy(LeftOut::reason, LinkedHashMap::new, Collectors.toList())))
+                    .forEach((source, reasons) -> reasons.forEach((reason, cases) -> wrapped(
+                            GAP,
+                            "%s: %s: %s."
+                                    .formatted(
+                                            source,
+                                            cases.size() == 1 ? cases.get(0).name() : cases.size() + " cases",
+                                            reason))));
             lines.add("");
         }
         return this;
@@ -110,23 +155,33 @@ final class ReferenceTable {
     }
 
     private static List<String> counts(String name, List<Finding> findings) {
-        List<String> cells = new ArrayList<>(List.of(name, String.valueOf(findings.stream().mapToInt(Finding::cases).sum()),
-                String.valueOf(findings.stream().mapToInt(finding -> finding.rows().size()).sum())));
-        Arrays.stream(Agreement.values()).forEach(agreement ->
-                cells.add(String.valueOf(findings.stream().mapToLong(finding -> finding.count(agreement)).sum())));
+        List<String> cells = new ArrayList<>(List.of(
+                name,
+                String.valueOf(findings.stream().mapToInt(Finding::cases).sum()),
+                String.valueOf(findings.stream()
+                        .mapToInt(finding -> finding.rows().size())
+                        .sum())));
+        Arrays.stream(Agreement.values())
+                .forEach(agreement -> cells.add(String.valueOf(findings.stream()
+                        .mapToLong(finding -> finding.count(agreement))
+                        .sum())));
         return cells;
     }
 
     private static String source(Row row) {
         Standing standing = row.of().standing();
-        return standing == Standing.PUBLISHED ? row.of().source() : "%s (%s)".formatted(row.of().source(), standing.words());
+        return standing == Standing.PUBLISHED
+                ? row.of().source()
+                : "%s (%s)".formatted(row.of().source(), standing.words());
     }
 
     private static String word(Row row) {
         if (row.agreement() == Agreement.AGREES && !row.toTheLastDigit()) {
             return "agrees within " + row.of().within().get(row.key()).toPlainString();
         }
-        return row.agreement() == Agreement.ASIDE ? "set aside" : row.agreement().word();
+        return row.agreement() == Agreement.ASIDE
+                ? "set aside"
+                : row.agreement().word();
     }
 
     private static String title(String title) {

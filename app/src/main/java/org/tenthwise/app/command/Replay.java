@@ -24,9 +24,9 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
 /**
- * Does in a run what a readings file says, by the same verbs the screens use. What a step that a hold point keeps shut was
- * read to be is refused, as it would be at the machine; so is a figure far off what is expected, unless the file says that it
- * is meant. Wires of another size than the plan's are a choice, and taken. What was taken before stays.
+ * Does in a run what a readings file says, by the same verbs the screens use. What a step that a hold point keeps shut
+ * was read to be is refused, as it would be at the machine; so is a figure far off what is expected, unless the file
+ * says that it is meant. Wires of another size than the plan's are a choice, and taken. What was taken before stays.
  */
 final class Replay {
 
@@ -67,7 +67,9 @@ final class Replay {
         return kept.get(kept.size() - 1).seq();
     }
 
-    /** A gauge laid ready for a step that is still shut does no harm; whatever was done with it there is refused aloud. */
+    /**
+     * A gauge laid ready for a step that is still shut does no harm; whatever was done with it there is refused aloud.
+     */
     private boolean isPassedOver(Event event) throws CouldNotRun {
         boolean remark = event instanceof Event.NoteMade || event instanceof Event.DoubtFlagged;
         if (remark || !(session.state().asked() instanceof Asked.Held held)) {
@@ -77,8 +79,12 @@ final class Replay {
             return true;
         }
         String awaited = held.waitingFor().stream().map(String::valueOf).collect(Collectors.joining(", "));
-        throw refused("A hold point keeps this step shut until %s %s passed or %s conceded, and the readings file has readings of it."
-                .formatted(awaited, held.waitingFor().size() == 1 ? "has" : "have", held.waitingFor().size() == 1 ? "is" : "are"));
+        throw refused(("A hold point keeps this step shut until %s %s passed or %s conceded, and the readings file has "
+                        + "readings of it.")
+                .formatted(
+                        awaited,
+                        held.waitingFor().size() == 1 ? "has" : "have",
+                        held.waitingFor().size() == 1 ? "is" : "are"));
     }
 
     /** @param meant whether the figure of the event is meant although far off, or the usual aim of a machine is said */
@@ -86,7 +92,9 @@ final class Replay {
         if (event instanceof Event.GaugeKnown known) {
             gauges.put(known.gauge().id(), known.gauge());
         } else if (event instanceof Event.MachineKnown known) {
-            Aim.ByLimits usual = meant ? known.usual() : session.state().sheet().run().usualAim().orElse(known.usual());
+            Aim.ByLimits usual = meant
+                    ? known.usual()
+                    : session.state().sheet().run().usualAim().orElse(known.usual());
             taken(session.machine(known.register(), usual));
         } else if (event instanceof Event.CutOnThese signed) {
             taken(session.cutOnThese(signed.reason()));
@@ -95,7 +103,10 @@ final class Replay {
         } else if (event instanceof Event.ReadingTaken taken) {
             read(taken, meant);
         } else if (event instanceof Event.TemperatureTaken taken) {
-            taken(meant ? session.keepTemperature(taken.of(), taken.read().text()) : session.temperature(taken.of(), taken.read().text()));
+            taken(
+                    meant
+                            ? session.keepTemperature(taken.of(), taken.read().text())
+                            : session.temperature(taken.of(), taken.read().text()));
         } else if (event instanceof Event.Answered answered) {
             answer(answered);
         } else if (event instanceof Event.StruckOut out) {
@@ -107,13 +118,18 @@ final class Replay {
         } else if (event instanceof Event.NoteMade note) {
             taken(session.note(note.words()));
         } else if (event instanceof Event.Disposed disposed) {
-            taken(session.dispose(disposed.disposition(), disposed.reason(), disposed.signedBy(), disposed.document().orElse("")));
+            taken(session.dispose(
+                    disposed.disposition(),
+                    disposed.reason(),
+                    disposed.signedBy(),
+                    disposed.document().orElse("")));
         } else if (event instanceof Event.Signed signed) {
             signed(session.sign(signed.signedBy(), signed.meaning()), signed.signedBy());
         } else if (event instanceof Event.Closed closed) {
             signed(session.close(closed.signedBy(), closed.as()), closed.signedBy());
         } else {
-            throw new IllegalArgumentException("A readings file has no " + event.getClass().getSimpleName());
+            throw new IllegalArgumentException(
+                    "A readings file has no " + event.getClass().getSimpleName());
         }
     }
 
@@ -141,19 +157,22 @@ final class Replay {
 
     private void read(Event.ReadingTaken taken, boolean meant) throws CouldNotRun, CouldNotSave {
         if (!isAsked(taken) && session.state().inHand().check() instanceof Check.RunOut runOut) {
-            taken(session.turn().sweep(runOut.slots().stream().noneMatch(slot -> slot.key().equals(taken.slot()))));
+            taken(session.turn()
+                    .sweep(runOut.slots().stream().noneMatch(slot -> slot.key().equals(taken.slot()))));
         }
         if (session.state().asked() instanceof Asked.Temperature) {
             taken(session.readingsFirst(true));
         }
         if (!isAsked(taken)) {
-            throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE) + " (%s)".formatted(taken.typed().text()));
+            throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE)
+                    + " (%s)".formatted(taken.typed().text()));
         }
         taken(meant ? session.keep(taken.typed().text(), taken.typed().unit()) : enter(taken.typed()));
     }
 
     private boolean isAsked(Event.ReadingTaken taken) {
-        return session.state().asked() instanceof Asked.Reading asked && asked.slot().key().equals(taken.slot());
+        return session.state().asked() instanceof Asked.Reading asked
+                && asked.slot().key().equals(taken.slot());
     }
 
     private void answer(Event.Answered answered) throws CouldNotRun, CouldNotSave {
@@ -169,8 +188,9 @@ final class Replay {
     }
 
     private void signed(Reply reply, String signedBy) {
-        reply.objection().ifPresent(objection -> notTaken.add("The signature of %s was not taken. %s"
-                .formatted(signedBy, words.say("refused", objection.kind()))));
+        reply.objection()
+                .ifPresent(objection -> notTaken.add("The signature of %s was not taken. %s"
+                        .formatted(signedBy, words.say("refused", objection.kind()))));
     }
 
     private void taken(Reply reply) throws CouldNotRun {
@@ -186,7 +206,7 @@ final class Replay {
     }
 
     private CouldNotRun refused(String why) {
-        return new CouldNotRun("Check %d: %s What was taken before it is kept as run %s. Put the readings file right.".formatted(
-                step, why, session.id()));
+        return new CouldNotRun("Check %d: %s What was taken before it is kept as run %s. Put the readings file right."
+                .formatted(step, why, session.id()));
     }
 }

@@ -26,15 +26,23 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Shows the client with the demo parts, by itself where there is no display. */
-@Command(name = "demo", customSynopsis = "tenthwise demo [--out DIR]",
-        description = "Shows the client with two invented parts, one run begun. Where there is no display, walks one of them through "
-                + "the screens by itself and leaves the store, the record and a picture of every screen.")
+@Command(
+        name = "demo",
+        customSynopsis = "tenthwise demo [--out DIR]",
+        description =
+                "Shows the client with two invented parts, one run begun. Where there is no display, walks one of "
+                        + "them through "
+                        + "the screens by itself and leaves the store, the record and a picture of every screen.")
 final class ShowDemo implements Callable<Integer> {
 
     private final Tools with;
 
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "tenthwise-demo",
-            description = "Folder for records, and for what a walk without a display leaves; ${DEFAULT-VALUE} if not given.")
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            defaultValue = "tenthwise-demo",
+            description =
+                    "Folder for records, and for what a walk without a display leaves; ${DEFAULT-VALUE} if not given.")
     private Path out = Path.of("");
 
     @Spec
@@ -72,14 +80,22 @@ final class ShowDemo implements Callable<Integer> {
     /** A run that is half done, so that there is something to see. */
     private void begin(Path store) throws CouldNotOpen, CouldNotSave, CouldNotRun {
         Plan plan = DemoPart.SCREW_CARRIER.plan();
-        if (!(new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), plan) instanceof SampleReading.Good good)) {
+        if (!(new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), plan)
+                instanceof SampleReading.Good good)) {
             throw new IllegalStateException("The demo readings do not fit their plan");
         }
         Sample sample = good.sample();
         try (Ledger ledger = SqliteLedger.open(store)) {
-            RunSession session = new Shop(ledger, with.clock()).begin(new Beginning(plan, sample.begun().serial(),
-                    sample.begun().lot(), sample.begun().machine(), sample.by(), sample.begun().noLot()));
-            new Replay(session, with.words()).play(sample.begunWith(sample.events().size() / 2));
+            RunSession session = new Shop(ledger, with.clock())
+                    .begin(new Beginning(
+                            plan,
+                            sample.begun().serial(),
+                            sample.begun().lot(),
+                            sample.begun().machine(),
+                            sample.by(),
+                            sample.begun().noLot()));
+            new Replay(session, with.words())
+                    .play(sample.begunWith(sample.events().size() / 2));
         }
     }
 

@@ -10,13 +10,20 @@ import org.tenthwise.checklists.rules.PlanReader;
 /**
  * What the commands work with.
  *
- * @param clock   its zone gives the offset that times are kept with
+ * @param clock its zone gives the offset that times are kept with
  * @param formats kinds of record that can be asked for
  * @param version of the program, as records name it
  * @param streams for sums in batch; every other command says what it has to say in lines
  */
-public record Tools(Client client, Clock clock, Words words, PlanReader plans, List<RecordFormat> formats, String version,
-                    Sums sums, Streams streams) {
+public record Tools(
+        Client client,
+        Clock clock,
+        Words words,
+        PlanReader plans,
+        List<RecordFormat> formats,
+        String version,
+        Sums sums,
+        Streams streams) {
 
     public Tools {
         formats = List.copyOf(formats);

@@ -13,8 +13,8 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 
 /**
- * A sheet in lines of text: number, name, value, verdict and distance of every characteristic, in columns; behind them what the
- * cuts so far took off, what to do about one that did not pass, and what was signed.
+ * A sheet in lines of text: number, name, value, verdict and distance of every characteristic, in columns; behind them
+ * what the cuts so far took off, what to do about one that did not pass, and what was signed.
  */
 final class Verdicts {
 
@@ -31,13 +31,19 @@ final class Verdicts {
     }
 
     List<String> of(Sheet sheet) {
-        return Columns.laid(sheet.lines().stream().map(line -> row(line, sheet.run().register())).toList());
+        return Columns.laid(sheet.lines().stream()
+                .map(line -> row(line, sheet.run().register()))
+                .toList());
     }
 
     private List<String> row(Line line, Optional<Register> register) {
         String number = String.valueOf(line.step().number());
-        return List.of(line.step().number() < 10 ? " " + number : number, line.step().name(), sentences.value(line.finding()),
-                sentences.standing(line.finding()), added(line, register));
+        return List.of(
+                line.step().number() < 10 ? " " + number : number,
+                line.step().name(),
+                sentences.value(line.finding()),
+                sentences.standing(line.finding()),
+                added(line, register));
     }
 
     /** The advice on the next cut tells of the last one. */
@@ -49,13 +55,21 @@ final class Verdicts {
 
     private String added(Line line, Optional<Register> register) {
         if (line.held()) {
-            return words.say("walk.held", line.waitingFor().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+            return words.say(
+                    "walk.held", line.waitingFor().stream().map(String::valueOf).collect(Collectors.joining(", ")));
         }
         String distance = sentences.distance(line.finding());
         String disposed = sentences.disposition(line);
         String next = disposed.isEmpty() ? advice.next(line) : "";
-        return Stream.concat(Stream.of(distance), Stream.concat(cuts(line, register, next).stream(),
-                        Stream.of(next, disposed.isEmpty() ? "" : words.say("walk.signed", disposed), sentences.repaired(line))))
-                .filter(said -> !said.isEmpty()).collect(Collectors.joining(" "));
+        return Stream.concat(
+                        Stream.of(distance),
+                        Stream.concat(
+                                cuts(line, register, next).stream(),
+                                Stream.of(
+                                        next,
+                                        disposed.isEmpty() ? "" : words.say("walk.signed", disposed),
+                                        sentences.repaired(line))))
+                .filter(said -> !said.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 }

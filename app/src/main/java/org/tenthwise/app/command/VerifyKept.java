@@ -23,9 +23,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says whether a store or a record is as it was written. */
-@Command(name = "verify", customSynopsis = "tenthwise verify PATH [--head HASH]",
+@Command(
+        name = "verify",
+        customSynopsis = "tenthwise verify PATH [--head HASH]",
         description = "Checks whether a store, or a record in JSON, is as it was written, and names the first entry "
-        + "that is not. With a hash from a printed record it also tells whether the last entries were cut off since.")
+                + "that is not. With a hash from a printed record it also tells whether the last entries "
+                + "were cut off since.")
 final class VerifyKept implements Callable<Integer> {
 
     /** A hundred times the record of a long run. */
@@ -57,10 +60,12 @@ final class VerifyKept implements Callable<Integer> {
 
     private int record() throws CouldNotRun {
         if (Files.isRegularFile(path)) {
-            try (InputStream in = Files.newInputStream(path); InputStream again = Files.newInputStream(path)) {
+            try (InputStream in = Files.newInputStream(path);
+                    InputStream again = Files.newInputStream(path)) {
                 if (Files.size(path) > MOST_OF_A_RECORD) {
-                    throw new CouldNotRun("%s is larger than any record, so it was not read. Name a store, or a record in JSON."
-                            .formatted(path));
+                    throw new CouldNotRun(
+                            "%s is larger than any record, so it was not read. Name a store, or a record in JSON."
+                                    .formatted(path));
                 }
                 RecordCheck.Result found = new RecordCheck().check(in);
                 if (found.found().entries() > 0) {
@@ -70,14 +75,21 @@ final class VerifyKept implements Callable<Integer> {
                 // said below: what may not be read
             }
         }
-        throw new CouldNotRun("%s is neither a Tenthwise store nor a record in JSON that can be read. Name one of the two.".formatted(path));
+        throw new CouldNotRun(
+                "%s is neither a Tenthwise store nor a record in JSON that can be read. Name one of the two."
+                        .formatted(path));
     }
 
     private int say(RecordCheck.Result record, List<StoredEntry> entries) {
-        int exit = record.compared() || !record.found().whole() ? say(record.found(), entries) : sayNotCompared(record.found(), entries);
+        int exit = record.compared() || !record.found().whole()
+                ? say(record.found(), entries)
+                : sayNotCompared(record.found(), entries);
         if (record.found().whole() && head.isEmpty()) {
-            spec.commandLine().getOut().println("Its run head is %s after %d entries. It is complete if the printed record has the same; --head HASH compares them."
-                    .formatted(record.head().hash(), record.head().place()));
+            spec.commandLine()
+                    .getOut()
+                    .println(("Its run head is %s after %d entries. It is complete if the printed record has the "
+                                    + "same; --head HASH compares them.")
+                            .formatted(record.head().hash(), record.head().place()));
         }
         return exit;
     }
@@ -85,9 +97,12 @@ final class VerifyKept implements Callable<Integer> {
     /** The entries prove themselves; of what the record says they come to nothing is said, for good or ill. */
     private int sayNotCompared(Verification found, List<StoredEntry> entries) {
         PrintWriter to = spec.commandLine().getOut();
-        to.println("%s has an older form: every entry in it is as it was written, and none is missing before the last: %d entries, the last with hash %s."
-                .formatted(path, found.entries(), found.head().hash()));
-        to.println("What it says they come to was not compared with them. Export the run again from its store to have that compared.");
+        to.println(
+                ("%s has an older form: every entry in it is as it was written, and none is missing before the last: "
+                                + "%d entries, the last with hash %s.")
+                        .formatted(path, found.entries(), found.head().hash()));
+        to.println("What it says they come to was not compared with them. Export the run again from its store to have "
+                + "that compared.");
         Optional<String> place = sayPlace(entries);
         return head.isEmpty() || place.isPresent() ? Exit.COULD_NOT : Exit.NOT_WELL;
     }
@@ -95,24 +110,32 @@ final class VerifyKept implements Callable<Integer> {
     /** Where the hash was found; absent where it was not, or none was asked for. */
     private Optional<String> sayPlace(List<StoredEntry> entries) {
         Optional<String> place = head.flatMap(hash -> new HeadSearch(entries).find(hash));
-        head.ifPresent(hash -> spec.commandLine().getOut().println(place.orElse("No entry in it has the hash %s: entries were cut off or changed since, or "
-                .formatted(hash) + "the hash is of another store.")));
+        head.ifPresent(hash -> spec.commandLine()
+                .getOut()
+                .println(place.orElse(
+                        "No entry in it has the hash %s: entries were cut off or changed since, or ".formatted(hash)
+                                + "the hash is of another store.")));
         return place;
     }
 
     /** @param entries to look for the hash in */
     private int say(Verification found, List<StoredEntry> entries) {
         PrintWriter to = spec.commandLine().getOut();
-        to.println(found.fault().map(fault -> "%s is not whole. %s".formatted(path, fault.why()))
+        to.println(found.fault()
+                .map(fault -> "%s is not whole. %s".formatted(path, fault.why()))
                 .orElseGet(() -> (found.mayLackItsLast()
-                        ? "%s: every entry in it is as it was written: %d entries, the last with hash %s."
-                        : "%s is whole: %d entries, the last with hash %s.").formatted(path, found.entries(), found.head().hash())));
+                                ? "%s: every entry in it is as it was written: %d entries, the last with hash %s."
+                                : "%s is whole: %d entries, the last with hash %s.")
+                        .formatted(path, found.entries(), found.head().hash())));
         if (found.mayLackItsLast()) {
-            to.println("It was kept by an earlier release, which put its last entries into a file beside it (%s-wal). If it was copied "
-                    .formatted(path.getFileName()) + "without that file, entries are missing at its end, and the store cannot tell. "
+            to.println(("It was kept by an earlier release, which put its last entries into a file beside it (%s-wal). "
+                                    + "If it was copied ")
+                            .formatted(path.getFileName())
+                    + "without that file, entries are missing at its end, and the store cannot tell. "
                     + "Compare it with a printed record: --head HASH.");
         }
-        found.madeByNewer().ifPresent(which -> to.println("It holds %s: it was made by a newer release.".formatted(which)));
+        found.madeByNewer()
+                .ifPresent(which -> to.println("It holds %s: it was made by a newer release.".formatted(which)));
         found.remarks().forEach(to::println);
         Optional<String> place = sayPlace(entries);
         boolean cannotTell = found.mayLackItsLast() && place.isEmpty();

@@ -32,11 +32,17 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Walks a part through its checks with the readings of a file. */
-@Command(name = "walk", customSynopsis = "tenthwise walk PLAN --readings FILE --store DB --out DIR",
+@Command(
+        name = "walk",
+        customSynopsis = "tenthwise walk PLAN --readings FILE --store DB --out DIR",
         description = "Walks a part through its checks with the readings of a file, prints a line for every "
-        + "characteristic, with what to do about one that did not pass, and leaves the record.",
-        footer = {"", "Demo readings that come along: LG-2207-pass, LG-2207-fail, WB-118-pass, WB-118-fail.",
-            "Exit codes: 0 it conforms and nobody signed against it; 1 not so, by concession, or not as expected; 2 it could not be done."})
+                + "characteristic, with what to do about one that did not pass, and leaves the record.",
+        footer = {
+            "",
+            "Demo readings that come along: LG-2207-pass, LG-2207-fail, WB-118-pass, WB-118-fail.",
+            "Exit codes: 0 it conforms and nobody signed against it; 1 not so, by concession, or not as expected; 2 "
+                    + "it could not be done."
+        })
 final class WalkPlan implements Callable<Integer> {
 
     private final Tools with;
@@ -45,13 +51,25 @@ final class WalkPlan implements Callable<Integer> {
     @Parameters(paramLabel = "PLAN", description = "Plan file, or name of a demo plan.")
     private String plan = "";
 
-    @Option(names = "--readings", paramLabel = "FILE", required = true, description = "Readings file, or name of demo readings.")
+    @Option(
+            names = "--readings",
+            paramLabel = "FILE",
+            required = true,
+            description = "Readings file, or name of demo readings.")
     private String readings = "";
 
-    @Option(names = "--store", paramLabel = "DB", required = true, description = "Store the run is kept in; made where there is none.")
+    @Option(
+            names = "--store",
+            paramLabel = "DB",
+            required = true,
+            description = "Store the run is kept in; made where there is none.")
     private Path store = Path.of("");
 
-    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder for the record; made where there is none.")
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "Folder for the record; made where there is none.")
     private Path out = Path.of("");
 
     @Spec
@@ -73,23 +91,38 @@ final class WalkPlan implements Callable<Integer> {
             List<String> before = shop.runsOf(sound.part(), sample.begun().serial());
             Optional<String> otherwise = shop.runWithOtherText(sound);
             if (otherwise.isPresent()) {
-                throw new CouldNotRun("Run %s was begun with another text of %s rev %s, issue %s. Give the changed plan an issue of its own; nothing was taken."
-                        .formatted(otherwise.get(), sound.part().number(), sound.part().revision(), sound.issue()));
+                throw new CouldNotRun(
+                        ("Run %s was begun with another text of %s rev %s, issue %s. Give the changed plan an issue "
+                                        + "of its own; nothing was taken.")
+                                .formatted(
+                                        otherwise.get(),
+                                        sound.part().number(),
+                                        sound.part().revision(),
+                                        sound.issue()));
             }
-            RunSession session = shop.begin(new Beginning(sound, sample.begun().serial(),
-                    sample.begun().lot(), sample.begun().machine(), sample.by(), sample.begun().noLot()));
+            RunSession session = shop.begin(new Beginning(
+                    sound,
+                    sample.begun().serial(),
+                    sample.begun().lot(),
+                    sample.begun().machine(),
+                    sample.by(),
+                    sample.begun().noLot()));
             Replay replay = new Replay(session, with.words());
             replay.play(sample);
             Sheet sheet = session.state().sheet();
             say(sheet, records.write(ledger, session.id(), records.all(), out));
             if (!before.isEmpty()) {
-                spec.commandLine().getOut().println("Serial %s has earlier runs in this store: %s"
-                        .formatted(sample.begun().serial(), String.join(", ", before)));
+                spec.commandLine()
+                        .getOut()
+                        .println("Serial %s has earlier runs in this store: %s"
+                                .formatted(sample.begun().serial(), String.join(", ", before)));
             }
             replay.notTaken().forEach(spec.commandLine().getOut()::println);
             List<Sample.Unlike> unlike = sample.unlike(sheet);
             unlike.forEach(this::say);
-            return sheet.conformsUncontested() && replay.notTaken().isEmpty() && unlike.isEmpty() ? Exit.WELL : Exit.NOT_WELL;
+            return sheet.conformsUncontested() && replay.notTaken().isEmpty() && unlike.isEmpty()
+                    ? Exit.WELL
+                    : Exit.NOT_WELL;
         }
     }
 
@@ -110,37 +143,50 @@ final class WalkPlan implements Callable<Integer> {
     }
 
     /**
-     * Refuses a gauge that the store knows with the other sense: one of the two would turn every size round its master. Refuses a
-     * machine whose register the store has the other way: one of the two would cut twice what was meant, or half.
+     * Refuses a gauge that the store knows with the other sense: one of the two would turn every size round its master.
+     * Refuses a machine whose register the store has the other way: one of the two would cut twice what was meant, or
+     * half.
      */
     private static void agree(Ledger ledger, Sample sample) throws CouldNotRun {
         GaugeRack rack = new GaugeRack(ledger);
         MachineRack machines = new MachineRack(ledger);
         for (Event event : sample.events()) {
-            if (event instanceof Event.MachineKnown told && machines.find(told.machine()).filter(kept -> kept.register() != told.register()).isPresent()) {
-                throw new CouldNotRun("The store and the readings file do not agree how the register of %s counts. ".formatted(told.machine())
+            if (event instanceof Event.MachineKnown told
+                    && machines.find(told.machine())
+                            .filter(kept -> kept.register() != told.register())
+                            .isPresent()) {
+                throw new CouldNotRun("The store and the readings file do not agree how the register of %s counts. "
+                                .formatted(told.machine())
                         + "Find out at the machine which is right; nothing was taken.");
             }
             if (event instanceof Event.GaugeKnown known) {
                 Gauge told = known.gauge();
                 Optional<Gauge> kept = rack.find(told.id(), told.kind());
                 if (kept.isPresent() && !kept.get().sense().equals(told.sense())) {
-                    throw new CouldNotRun("The store and the readings file do not agree which way the number of gauge %s goes. "
-                            .formatted(told.id()) + "Find out at its master which is right; nothing was taken.");
+                    throw new CouldNotRun(
+                            "The store and the readings file do not agree which way the number of gauge %s goes. "
+                                            .formatted(told.id())
+                                    + "Find out at its master which is right; nothing was taken.");
                 }
             }
         }
     }
 
     private void say(Sample.Unlike unlike) {
-        spec.commandLine().getOut().println("%s: the readings file expects \"%s\", and it came to \"%s\".".formatted(
-                unlike.step().map("Check %d"::formatted).orElse("The outcome"), unlike.expected(), unlike.found()));
+        spec.commandLine()
+                .getOut()
+                .println("%s: the readings file expects \"%s\", and it came to \"%s\"."
+                        .formatted(
+                                unlike.step().map("Check %d"::formatted).orElse("The outcome"),
+                                unlike.expected(),
+                                unlike.found()));
     }
 
     private void say(Sheet sheet, List<Path> files) {
         PrintWriter to = spec.commandLine().getOut();
         new Verdicts(with.words()).of(sheet).forEach(to::println);
         to.println(new Sentences(with.words()).outcome(sheet));
-        to.println("Run %s. Record: %s".formatted(sheet.run().id(), files.stream().map(Path::toString).collect(Collectors.joining(", "))));
+        to.println("Run %s. Record: %s"
+                .formatted(sheet.run().id(), files.stream().map(Path::toString).collect(Collectors.joining(", "))));
     }
 }

@@ -21,8 +21,8 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
 
 /**
- * Walks a part from the first screen to the last: begins a run, takes every reading and answer of a readings file, looks
- * into the screens that lie beside the way, signs, and hands the record out.
+ * Walks a part from the first screen to the last: begins a run, takes every reading and answer of a readings file,
+ * looks into the screens that lie beside the way, signs, and hands the record out.
  */
 public final class DemoWalk {
 
@@ -36,11 +36,12 @@ public final class DemoWalk {
     private int step;
 
     /**
-     * @param night    whether the screens are dark
-     * @param rest     returns when the thread of the ledger and the screen have done what they were given
+     * @param night whether the screens are dark
+     * @param rest returns when the thread of the ledger and the screen have done what they were given
      * @param pictures folder that is there
      */
-    public DemoWalk(Scene scene, BooleanProperty night, Runnable rest, Words words, Plan plan, Sample sample, Path pictures) {
+    public DemoWalk(
+            Scene scene, BooleanProperty night, Runnable rest, Words words, Plan plan, Sample sample, Path pictures) {
         this.finger = new Finger(scene, rest);
         this.typist = new Typist(finger, words);
         this.camera = new Camera(scene, night, finger, pictures);
@@ -150,8 +151,11 @@ public final class DemoWalk {
     }
 
     private Register register() {
-        return sample.events().stream().flatMap(event -> event instanceof Event.MachineKnown known ? Stream.of(known.register()) : Stream.empty())
-                .findFirst().orElse(Register.DIAMETER);
+        return sample.events().stream()
+                .flatMap(event ->
+                        event instanceof Event.MachineKnown known ? Stream.of(known.register()) : Stream.empty())
+                .findFirst()
+                .orElse(Register.DIAMETER);
     }
 
     private void goTo(int next) throws IOException {
@@ -213,7 +217,10 @@ public final class DemoWalk {
         if (check instanceof Check.Size size) {
             return size.feature().name().toLowerCase(Locale.ROOT);
         }
-        return check.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+        return check.getClass()
+                .getSimpleName()
+                .replaceAll("(?<=[a-z])(?=[A-Z])", "-")
+                .toLowerCase(Locale.ROOT);
     }
 
     private static String name(Gauge gauge) {

@@ -17,8 +17,8 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
 
 /**
- * Presses keys on a scene where they lie, so that a key that is covered or shut is not pressed. Used from any thread but the
- * screen's; each press returns when what it set going has come to rest.
+ * Presses keys on a scene where they lie, so that a key that is covered or shut is not pressed. Used from any thread
+ * but the screen's; each press returns when what it set going has come to rest.
  */
 final class Finger {
 
@@ -68,8 +68,11 @@ final class Finger {
     /** The text of the label of that id. */
     String reads(String id) {
         rest.run();
-        return onScreen(() -> all(scene.getRoot()).filter(node -> id.equals(node.getId()) && node instanceof Labeled && shown(node))
-                .map(node -> ((Labeled) node).getText()).findFirst().orElse(""));
+        return onScreen(() -> all(scene.getRoot())
+                .filter(node -> id.equals(node.getId()) && node instanceof Labeled && shown(node))
+                .map(node -> ((Labeled) node).getText())
+                .findFirst()
+                .orElse(""));
     }
 
     /** Returns when nothing is going on any more. */
@@ -104,8 +107,12 @@ final class Finger {
             }
             pause();
         }
-        throw new IllegalStateException("There is no %s to press among %s".formatted(what, onScreen(
-                () -> all(scene.getRoot()).map(Node::getId).filter(id -> id != null).distinct().toList())));
+        throw new IllegalStateException(
+                "There is no %s to press among %s".formatted(what, onScreen(() -> all(scene.getRoot())
+                        .map(Node::getId)
+                        .filter(id -> id != null)
+                        .distinct()
+                        .toList())));
     }
 
     private void press(Node key) {
@@ -123,8 +130,9 @@ final class Finger {
     }
 
     private Optional<Node> look(Predicate<Node> wanted) {
-        return onScreen(() -> all(scene.getRoot()).filter(node -> node instanceof ButtonBase && wanted.test(node) && shown(node)
-                && !node.isDisabled()).findFirst());
+        return onScreen(() -> all(scene.getRoot())
+                .filter(node -> node instanceof ButtonBase && wanted.test(node) && shown(node) && !node.isDisabled())
+                .findFirst());
     }
 
     private static boolean shown(Node node) {
@@ -141,8 +149,11 @@ final class Finger {
     }
 
     private static Stream<Node> all(Node node) {
-        return Stream.concat(Stream.of(node), node instanceof Parent parent
-                ? parent.getChildrenUnmodifiable().stream().flatMap(Finger::all) : Stream.empty());
+        return Stream.concat(
+                Stream.of(node),
+                node instanceof Parent parent
+                        ? parent.getChildrenUnmodifiable().stream().flatMap(Finger::all)
+                        : Stream.empty());
     }
 
     private static void pause() {

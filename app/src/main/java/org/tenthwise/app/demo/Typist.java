@@ -17,7 +17,7 @@ final class Typist {
     void figure(String figure) {
         for (char sign : figure.toCharArray()) {
             switch (sign) {
-                case '+' -> { }
+                case '+' -> {}
                 case '-' -> finger.press("sign");
                 case '.' -> finger.press("point");
                 default -> finger.press("digit-" + sign);
@@ -34,20 +34,22 @@ final class Typist {
             letter(text.substring(i, i + 1));
         }
         if (!finger.reads("typed").equals(text)) {
-            throw new IllegalStateException("\"%s\" was typed, and \"%s\" can be read".formatted(text, finger.reads("typed")));
+            throw new IllegalStateException(
+                    "\"%s\" was typed, and \"%s\" can be read".formatted(text, finger.reads("typed")));
         }
         finger.press("commit");
     }
 
     private void letter(String letter) {
-        String spoken = switch (letter) {
-            case " " -> words.say("letters.space");
-            case "-" -> words.say("letters.hyphen");
-            case "/" -> words.say("letters.slash");
-            case "." -> words.say("letters.full-stop");
-            case "," -> words.say("letters.comma");
-            default -> letter;
-        };
+        String spoken =
+                switch (letter) {
+                    case " " -> words.say("letters.space");
+                    case "-" -> words.say("letters.hyphen");
+                    case "/" -> words.say("letters.slash");
+                    case "." -> words.say("letters.full-stop");
+                    case "," -> words.say("letters.comma");
+                    default -> letter;
+                };
         if (!finger.seesSpoken(spoken)) {
             finger.pressSpoken(words.say("letters.shift"));
         }

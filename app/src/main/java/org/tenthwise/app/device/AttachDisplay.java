@@ -6,8 +6,8 @@ import java.util.Optional;
 import javafx.geometry.Dimension2D;
 
 /**
- * As the device says. On a desk, and where the device says nothing, the client is a window of a ten-inch tablet's size, or
- * smaller where the display is.
+ * As the device says. On a desk, and where the device says nothing, the client is a window of a ten-inch tablet's size,
+ * or smaller where the display is.
  */
 public final class AttachDisplay implements Display {
 
@@ -24,12 +24,17 @@ public final class AttachDisplay implements Display {
         if (all.getWidth() <= 0 || all.getHeight() <= 0) {
             return Size.TABLET;
         }
-        return whole() ? new Size(all.getWidth(), all.getHeight())
-                : new Size(Math.min(Size.TABLET.width(), all.getWidth() * USABLE), Math.min(Size.TABLET.height(), all.getHeight() * USABLE));
+        return whole()
+                ? new Size(all.getWidth(), all.getHeight())
+                : new Size(
+                        Math.min(Size.TABLET.width(), all.getWidth() * USABLE),
+                        Math.min(Size.TABLET.height(), all.getHeight() * USABLE));
     }
 
     @Override
     public boolean whole() {
-        return Services.get(DisplayService.class).filter(service -> !service.isDesktop()).isPresent();
+        return Services.get(DisplayService.class)
+                .filter(service -> !service.isDesktop())
+                .isPresent();
     }
 }

@@ -20,13 +20,19 @@ public final class AttachStorage implements Storage {
 
     @Override
     public Path folder() {
-        return Services.get(StorageService.class).flatMap(StorageService::getPrivateStorage).map(File::toPath)
-                .map(shared -> shared.resolve(OWN)).orElseGet(() -> home.resolve("." + OWN));
+        return Services.get(StorageService.class)
+                .flatMap(StorageService::getPrivateStorage)
+                .map(File::toPath)
+                .map(shared -> shared.resolve(OWN))
+                .orElseGet(() -> home.resolve("." + OWN));
     }
 
     @Override
     public Path records() {
-        return Services.get(StorageService.class).flatMap(service -> service.getPublicStorage(DOCUMENTS)).map(File::toPath)
-                .orElseGet(() -> home.resolve(DOCUMENTS)).resolve("Tenthwise");
+        return Services.get(StorageService.class)
+                .flatMap(service -> service.getPublicStorage(DOCUMENTS))
+                .map(File::toPath)
+                .orElseGet(() -> home.resolve(DOCUMENTS))
+                .resolve("Tenthwise");
     }
 }

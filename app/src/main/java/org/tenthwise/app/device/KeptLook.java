@@ -11,8 +11,8 @@ import java.util.concurrent.Executor;
 import org.tenthwise.app.ui.theme.LookStore;
 
 /**
- * The look in a small file. A file that is missing or cannot be read gives the plain look, and a look that cannot be written
- * is plain the next time: no reading hangs on either.
+ * The look in a small file. A file that is missing or cannot be read gives the plain look, and a look that cannot be
+ * written is plain the next time: no reading hangs on either.
  */
 public final class KeptLook implements LookStore {
 

@@ -13,8 +13,8 @@ public final class Windowing {
 
     /**
      * @param environment of this process
-     * @param system      name of the operating system
-     * @param glass       how windows are made, where whoever started the process has said so
+     * @param system name of the operating system
+     * @param glass how windows are made, where whoever started the process has said so
      */
     public Windowing(Map<String, String> environment, String system, Optional<String> glass) {
         this.environment = Map.copyOf(environment);
@@ -25,7 +25,8 @@ public final class Windowing {
     /** Windows and macOS always have a display; elsewhere an X server must be named, or another way be given. */
     public boolean hasDisplay() {
         boolean always = system.startsWith("windows") || system.startsWith("mac");
-        return glass.map(way -> !way.endsWith("Headless")).orElseGet(
-                () -> always || !environment.getOrDefault("DISPLAY", "").isBlank());
+        return glass.map(way -> !way.endsWith("Headless"))
+                .orElseGet(
+                        () -> always || !environment.getOrDefault("DISPLAY", "").isBlank());
     }
 }

@@ -26,18 +26,22 @@ import org.tenthwise.model.verdict.Verdict;
 /**
  * One pass of a characteristic, with what it came to.
  *
- * @param finding absent for an earlier pass in which nothing was read or answered; without a proposal where its readings contradict the cut before
- * @param cut     what the cut it was begun for took off; absent where it was begun for none, or nobody can tell
+ * @param finding absent for an earlier pass in which nothing was read or answered; without a proposal where its
+ *     readings contradict the cut before
+ * @param cut what the cut it was begun for took off; absent where it was begun for none, or nobody can tell
  */
 public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> finding, Optional<CutSoFar> cut) {
 
     /** The passes of {@code line} in their order, the one in hand last. */
     public static List<Attempt> of(Run run, Line line) {
-        return line.passes().stream().map(pass -> new Attempt(run, line.step(), pass, found(pass, line), CutSoFar.before(pass, line))).toList();
+        return line.passes().stream()
+                .map(pass -> new Attempt(run, line.step(), pass, found(pass, line), CutSoFar.before(pass, line)))
+                .toList();
     }
 
     private static Optional<Finding> found(Run.Pass pass, Line line) {
-        return line.found(pass).map(found -> CutSoFar.contradicted(line, pass) ? found.proposing(Optional.empty()) : found);
+        return line.found(pass)
+                .map(found -> CutSoFar.contradicted(line, pass) ? found.proposing(Optional.empty()) : found);
     }
 
     /** Whether a reading is one of those the pass is judged by: neither struck out nor taken again. */
@@ -45,34 +49,49 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
         return counting(reading).isPresent();
     }
 
-    /** Whether an answer is one of those the pass is judged by: neither struck out nor given again, nor read on after it was given for all readings. */
+    /**
+     * Whether an answer is one of those the pass is judged by: neither struck out nor given again, nor read on after it
+     * was given for all readings.
+     */
     public boolean counts(Run.Answering answering) {
-        return pass.answering(answering.question().today()).filter(answering::equals).isPresent();
-    }
-
-    /** The verdict on a reading by itself; absent for one that does not count, and where the check judges several together. */
-    Optional<Standing> standing(Run.Reading reading) {
-        return counting(reading).flatMap(measured -> finding.flatMap(of -> of.alone(measured))).map(Verdict::standing);
+        return pass.answering(answering.question().today())
+                .filter(answering::equals)
+                .isPresent();
     }
 
     /**
-     * What a reading came to, or would have come to if it counted; absent for one over wires that does not, as the wires on
-     * it were never reckoned with.
+     * The verdict on a reading by itself; absent for one that does not count, and where the check judges several
+     * together.
+     */
+    Optional<Standing> standing(Run.Reading reading) {
+        return counting(reading)
+                .flatMap(measured -> finding.flatMap(of -> of.alone(measured)))
+                .map(Verdict::standing);
+    }
+
+    /**
+     * What a reading came to, or would have come to if it counted; absent for one over wires that does not, as the
+     * wires on it were never reckoned with.
      */
     public Optional<Measured> measured(Run.Reading reading) {
-        Optional<Measured> alone = step.check() instanceof Check.OverWires
-                ? Optional.empty() : Optional.of(alone(reading));
+        Optional<Measured> alone =
+                step.check() instanceof Check.OverWires ? Optional.empty() : Optional.of(alone(reading));
         return counting(reading).or(() -> alone);
     }
 
-    /** What wires make a reading bigger than the pitch diameter; absent for one that does not count, and without wires. */
+    /**
+     * What wires make a reading bigger than the pitch diameter; absent for one that does not count, and without wires.
+     */
     Optional<Length> overWires(Run.Reading reading) {
-        return finding.filter(WiresFinding.class::isInstance).flatMap(wires -> counting(reading)).map(measured -> measured.raw().minus(measured.uncorrected()));
+        return finding.filter(WiresFinding.class::isInstance)
+                .flatMap(wires -> counting(reading))
+                .map(measured -> measured.raw().minus(measured.uncorrected()));
     }
 
     private Measured alone(Run.Reading reading) {
         Measured read = Measured.of(reading, slot(reading));
-        Measured atTwenty = warmth().flatMap(Warmth::correction).map(read::corrected).orElse(read);
+        Measured atTwenty =
+                warmth().flatMap(Warmth::correction).map(read::corrected).orElse(read);
         return step.check() instanceof Check.Size size ? atTwenty.corrected(Touch.of(size, pass)) : atTwenty;
     }
 
@@ -87,18 +106,26 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
     }
 
     private Optional<Measured> counting(Run.Reading reading) {
-        return finding.stream().flatMap(of -> StepFigures.measured(of).stream())
-                .filter(measured -> measured.reading().entry().seq() == reading.entry().seq()).findFirst();
+        return finding.stream()
+                .flatMap(of -> StepFigures.measured(of).stream())
+                .filter(measured ->
+                        measured.reading().entry().seq() == reading.entry().seq())
+                .findFirst();
     }
 
-    /** How what the cuts took off is counted; absent where the machine's register is not known, and for what it does not count. */
+    /**
+     * How what the cuts took off is counted; absent where the machine's register is not known, and for what it does not
+     * count.
+     */
     Optional<Register> register() {
         return run.register().filter(any -> step.check().isTurned());
     }
 
     /** Where a reading was taken. */
     public Slot slot(Run.Reading reading) {
-        return step.check().everySlot().stream().filter(slot -> slot.key().equals(reading.slot())).findFirst()
+        return step.check().everySlot().stream()
+                .filter(slot -> slot.key().equals(reading.slot()))
+                .findFirst()
                 .orElseGet(() -> new Slot(reading.slot(), Place.named(reading.slot()), 1));
     }
 
@@ -106,7 +133,8 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
     public Optional<Setting> setting(Run.Answering answering) {
         Optional<Setting> found = Optional.empty();
         for (Entry entry : run.entries()) {
-            if (entry.seq() < answering.entry().seq() && entry.event() instanceof Event.GaugeSet set
+            if (entry.seq() < answering.entry().seq()
+                    && entry.event() instanceof Event.GaugeSet set
                     && set.step() == step.number()) {
                 found = Optional.of(set.setting());
             }

@@ -7,8 +7,7 @@ import org.tenthwise.model.plan.Check;
 /** The words for choices in files that programs read; they do not change with the language of the screen. */
 final class Codes {
 
-    private Codes() {
-    }
+    private Codes() {}
 
     /** {@code cut-again} for {@code CUT_AGAIN}. */
     static String of(Enum<?> value) {

@@ -6,7 +6,12 @@ public final class CouldNotExport extends Exception {
     private static final long serialVersionUID = 1L;
 
     /** What stood in the way. */
-    public enum Reason { NOT_A_FOLDER, NOT_ALLOWED, DISK_FULL, OTHER }
+    public enum Reason {
+        NOT_A_FOLDER,
+        NOT_ALLOWED,
+        DISK_FULL,
+        OTHER
+    }
 
     private final Reason reason;
 

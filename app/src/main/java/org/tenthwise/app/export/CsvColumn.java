@@ -5,43 +5,134 @@ import java.util.Locale;
 
 /** The columns of the table, in their order. */
 enum CsvColumn {
-    PART, REVISION, SERIAL, LOT, MACHINE, RUN, PART_NAME, MATERIAL, DRAWING, OUTCOME, SIGNATURES, REMARK,
-    /** What the drawing writes is the requirement. Jaw 1 stands at an angle of the run-out; the others follow evenly, as the angle rises. */
-    NUMBER, CHARACTERISTIC, REQUIREMENT, CHECK, CLASS, CLAMPING, HOLDING, JAW_1_AT, OPERATION, UNIT, LOWER_LIMIT, UPPER_LIMIT, LIMITS_OF, LIMITS_BY, GUARD_BAND,
+    PART,
+    REVISION,
+    SERIAL,
+    LOT,
+    MACHINE,
+    RUN,
+    PART_NAME,
+    MATERIAL,
+    DRAWING,
+    OUTCOME,
+    SIGNATURES,
+    REMARK,
+    /**
+     * What the drawing writes is the requirement. Jaw 1 stands at an angle of the run-out; the others follow evenly, as
+     * the angle rises.
+     */
+    NUMBER,
+    CHARACTERISTIC,
+    REQUIREMENT,
+    CHECK,
+    CLASS,
+    CLAMPING,
+    HOLDING,
+    JAW_1_AT,
+    OPERATION,
+    UNIT,
+    LOWER_LIMIT,
+    UPPER_LIMIT,
+    LIMITS_OF,
+    LIMITS_BY,
+    GUARD_BAND,
     /** Expanded, with its coverage factor. */
-    UNCERTAINTY, COVERAGE_FACTOR, UNCERTAINTY_OF,
+    UNCERTAINTY,
+    COVERAGE_FACTOR,
+    UNCERTAINTY_OF,
     /** What the characteristic came to in this pass. */
-    VERDICT, JUDGED_BY, MODIFIER, JUDGED, LEAST, GREATEST, DISTANCE, FROM_LIMIT,
+    VERDICT,
+    JUDGED_BY,
+    MODIFIER,
+    JUDGED,
+    LEAST,
+    GREATEST,
+    DISTANCE,
+    FROM_LIMIT,
     /** The cut the pass was begun for: what it was to take off, or might at the most, and took off. */
-    CUT, CUT_ASKED, CUT_ASKED_AT_MOST, CUT_CAME_OFF,
+    CUT,
+    CUT_ASKED,
+    CUT_ASKED_AT_MOST,
+    CUT_CAME_OFF,
     /** What was proposed after the pass, or why nothing was and the most that may come off the size. */
-    OFFSET_CHANGE, SAFE_CUT, NO_CUT_FOR,
+    OFFSET_CHANGE,
+    SAFE_CUT,
+    NO_CUT_FOR,
     /** How the change of the offset and what came off are counted: diameter, radius, or the size itself. */
     REGISTER,
-    PASS, PASS_BEGUN_FOR, ENTRY, PLACE, REPEAT,
+    PASS,
+    PASS_BEGUN_FOR,
+    ENTRY,
+    PLACE,
+    REPEAT,
     /** Where along the part a run-out was read, from the jaws in the unit of the limits. */
-    SECTION, FROM_JAWS,
+    SECTION,
+    FROM_JAWS,
     /** As typed. */
-    READING, READING_UNIT,
-    /** The master or the wires, the size on their certificate, what the gauge read on the master, and what wires make the reading bigger by. */
-    SET_ON, CERTIFIED, CERTIFIED_UNIT, ZERO, ZERO_UNIT, OVER_WIRES,
+    READING,
+    READING_UNIT,
+    /**
+     * The master or the wires, the size on their certificate, what the gauge read on the master, and what wires make
+     * the reading bigger by.
+     */
+    SET_ON,
+    CERTIFIED,
+    CERTIFIED_UNIT,
+    ZERO,
+    ZERO_UNIT,
+    OVER_WIRES,
     /** For temperature and for how the gauge touched, together; then the size with it. */
-    CORRECTION, SIZE,
+    CORRECTION,
+    SIZE,
     /** What of the correction is for how the gauge touched the work. */
     CONTACT_CORRECTION,
     /** Of the reading by itself; {@code together} where the check judges several together. */
-    PLACE_VERDICT, QUESTION, ANSWER,
-    /** In a row of its own, behind the readings of its characteristic; for the whole run without a number, at the end. */
-    DOUBT, NOTE, CUT_ON_THESE,
-    /** In the degrees named last of them, and what of the correction is for them; expansion in 1e-6 per such a degree. */
-    PART_TEMPERATURE, GAUGE_TEMPERATURE, TEMPERATURE_CORRECTION, PART_EXPANSION, PART_EXPANSION_FROM, GAUGE_EXPANSION, GAUGE_EXPANSION_FROM, DEGREES,
-    GAUGE, GAUGE_KIND, SENSE,
-    PERSON, TIME, STRUCK_OUT, STRUCK_OUT_BY, STRUCK_OUT_AT, TAKEN_AGAIN,
-    /** In the rows of the pass it was signed for while it is in force; in a row of its own, too, with who entered it and when. */
-    DISPOSITION, DISPOSITION_REASON, DISPOSITION_SIGNED_BY, DISPOSITION_NUMBER, DISPOSITION_LAPSED_WITH,
+    PLACE_VERDICT,
+    QUESTION,
+    ANSWER,
+    /**
+     * In a row of its own, behind the readings of its characteristic; for the whole run without a number, at the end.
+     */
+    DOUBT,
+    NOTE,
+    CUT_ON_THESE,
+    /**
+     * In the degrees named last of them, and what of the correction is for them; expansion in 1e-6 per such a degree.
+     */
+    PART_TEMPERATURE,
+    GAUGE_TEMPERATURE,
+    TEMPERATURE_CORRECTION,
+    PART_EXPANSION,
+    PART_EXPANSION_FROM,
+    GAUGE_EXPANSION,
+    GAUGE_EXPANSION_FROM,
+    DEGREES,
+    GAUGE,
+    GAUGE_KIND,
+    SENSE,
+    PERSON,
+    TIME,
+    STRUCK_OUT,
+    STRUCK_OUT_BY,
+    STRUCK_OUT_AT,
+    TAKEN_AGAIN,
+    /**
+     * In the rows of the pass it was signed for while it is in force; in a row of its own, too, with who entered it and
+     * when.
+     */
+    DISPOSITION,
+    DISPOSITION_REASON,
+    DISPOSITION_SIGNED_BY,
+    DISPOSITION_NUMBER,
+    DISPOSITION_LAPSED_WITH,
     /** {@code yes} where the characteristic was ever repaired, whatever was read since. */
     REPAIRED,
-    PLAN_ISSUE, PLAN_SHA256, RUN_ENTRIES, LAST_ENTRY, RUN_HASH, TOOL;
+    PLAN_ISSUE,
+    PLAN_SHA256,
+    RUN_ENTRIES,
+    LAST_ENTRY,
+    RUN_HASH,
+    TOOL;
 
     static String[] names() {
         return Arrays.stream(values()).map(CsvColumn::toString).toArray(String[]::new);

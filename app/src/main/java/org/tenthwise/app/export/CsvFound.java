@@ -18,8 +18,7 @@ import org.tenthwise.model.verdict.Verdict;
 /** What a pass came to and what was signed for it, written into the cells that all rows of the pass have alike. */
 final class CsvFound {
 
-    private CsvFound() {
-    }
+    private CsvFound() {}
 
     /** What was signed for the pass in hand; an earlier pass had another size. */
     static void disposed(CsvRow row, Line line) {
@@ -41,9 +40,16 @@ final class CsvFound {
         attempt.cut().ifPresent(cut -> cut(row, cut, counting(attempt)));
     }
 
-    /** One column says how a row counts: as what was offered in it did at its time, otherwise as the machine is known to now. */
+    /**
+     * One column says how a row counts: as what was offered in it did at its time, otherwise as the machine is known to
+     * now.
+     */
     private static Optional<Register> counting(Attempt attempt) {
-        return attempt.finding().flatMap(Finding::proposal).filter(proposal -> proposal.change().isPresent()).map(Proposal::register).orElseGet(attempt::register);
+        return attempt.finding()
+                .flatMap(Finding::proposal)
+                .filter(proposal -> proposal.change().isPresent())
+                .map(Proposal::register)
+                .orElseGet(attempt::register);
     }
 
     private static void cut(CsvRow row, CutSoFar cut, Optional<Register> counting) {
@@ -79,7 +85,9 @@ final class CsvFound {
             });
         }
         verdict.margin().ifPresent(margin -> {
-            row.size(DISTANCE, margin.inside() ? margin.distance() : margin.distance().negated());
+            row.size(
+                    DISTANCE,
+                    margin.inside() ? margin.distance() : margin.distance().negated());
             row.text(FROM_LIMIT, Codes.of(margin.limit()));
         });
         finding.proposal().ifPresent(proposal -> proposed(row, proposal));

@@ -10,12 +10,13 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * The record as a table for a spreadsheet: RFC 4180, UTF-8, one row for each reading, each temperature and each answer, struck-out ones too,
- * one row for each characteristic without any, and one for each disposition, each doubt and each note.
+ * The record as a table for a spreadsheet: RFC 4180, UTF-8, one row for each reading, each temperature and each answer,
+ * struck-out ones too, one row for each characteristic without any, and one for each disposition, each doubt and each
+ * note.
  *
- * <p>Sizes are plain decimals with a point, in the unit of their row. A reading that does not count has no value, so that no
- * sum over the column takes it in. A text that a spreadsheet would run as a formula gets
- * an apostrophe before it ({@link CsvText}), so this is a file to read: the record to keep is the JSON one.
+ * <p>Sizes are plain decimals with a point, in the unit of their row. A reading that does not count has no value, so
+ * that no sum over the column takes it in. A text that a spreadsheet would run as a formula gets an apostrophe before
+ * it ({@link CsvText}), so this is a file to read: the record to keep is the JSON one.
  */
 public final class CsvRecord implements RecordFormat {
 

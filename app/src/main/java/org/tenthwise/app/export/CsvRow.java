@@ -43,7 +43,9 @@ final class CsvRow {
     }
 
     List<String> cells() {
-        return Arrays.stream(CsvColumn.values()).map(column -> cells.getOrDefault(column, "")).toList();
+        return Arrays.stream(CsvColumn.values())
+                .map(column -> cells.getOrDefault(column, ""))
+                .toList();
     }
 
     void text(CsvColumn column, String text) {

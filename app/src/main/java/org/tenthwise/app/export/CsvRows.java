@@ -23,10 +23,10 @@ import org.tenthwise.model.run.SignedAs;
 final class CsvRows {
 
     /** Where a remark goes, by its kind. */
-    private static final Map<String, CsvColumn> COLUMNS = Map.of("doubt", DOUBT, "note", NOTE, "cut-on-these", CUT_ON_THESE);
+    private static final Map<String, CsvColumn> COLUMNS =
+            Map.of("doubt", DOUBT, "note", NOTE, "cut-on-these", CUT_ON_THESE);
 
-    private CsvRows() {
-    }
+    private CsvRows() {}
 
     static List<CsvRow> of(Evidence evidence) {
         CsvRow run = CsvRow.in(evidence.sheet().plan().unit());
@@ -50,7 +50,9 @@ final class CsvRows {
             if (attempt.pass().number() == line.passes().size()) {
                 CsvFound.disposed(pass, line);
             }
-            attempt.pass().temperatures().forEach(temperature -> taken.add(CsvTaken.temperature(pass.copy(), attempt, temperature)));
+            attempt.pass()
+                    .temperatures()
+                    .forEach(temperature -> taken.add(CsvTaken.temperature(pass.copy(), attempt, temperature)));
             attempt.pass().readings().forEach(reading -> taken.add(CsvTaken.reading(pass.copy(), attempt, reading)));
             attempt.pass().answers().forEach(answering -> taken.add(CsvTaken.answer(pass.copy(), attempt, answering)));
         }
@@ -71,11 +73,14 @@ final class CsvRows {
     }
 
     private static List<CsvRow> remarks(Evidence evidence, int step, CsvRow beginning) {
-        return Remark.of(evidence.sheet().run()).stream().filter(remark -> remark.step() == step).map(remark -> {
-            CsvRow row = beginning.copy();
-            row.text(COLUMNS.get(remark.kind()), remark.words());
-            return CsvTaken.entry(row, remark.entry(), Optional.empty());
-        }).toList();
+        return Remark.of(evidence.sheet().run()).stream()
+                .filter(remark -> remark.step() == step)
+                .map(remark -> {
+                    CsvRow row = beginning.copy();
+                    row.text(COLUMNS.get(remark.kind()), remark.words());
+                    return CsvTaken.entry(row, remark.entry(), Optional.empty());
+                })
+                .toList();
     }
 
     private static void run(CsvRow row, Evidence evidence) {
@@ -91,7 +96,11 @@ final class CsvRows {
         row.text(MATERIAL, plan.material());
         row.text(DRAWING, plan.drawing());
         row.text(OUTCOME, Codes.of(evidence.sheet().outcome()));
-        row.text(SIGNATURES, evidence.sheet().run().signatures().stream().map(signature -> signature(signature, evidence.sheet())).collect(Collectors.joining("; ")));
+        row.text(
+                SIGNATURES,
+                evidence.sheet().run().signatures().stream()
+                        .map(signature -> signature(signature, evidence.sheet()))
+                        .collect(Collectors.joining("; ")));
         row.text(REMARK, plan.remark());
         row.text(PLAN_ISSUE, plan.issue());
         row.text(PLAN_SHA256, begun.plan().sha256());
@@ -103,14 +112,24 @@ final class CsvRows {
 
     /** A refusal after which something was changed and that nobody has overcome since is not called lapsed. */
     private static String signature(Signature signature, Sheet sheet) {
-        String said = signature.meaning() == SignedAs.OTHER ? signature.words() : signature.meaning().word();
+        String said = signature.meaning() == SignedAs.OTHER
+                ? signature.words()
+                : signature.meaning().word();
         boolean gone = signature.lapsed() && !sheet.against().contains(signature);
-        return "%s by %s at %s%s".formatted(said, signature.signedBy(), CsvRow.said(signature.entry().at()), gone ? " (lapsed)" : "");
+        return "%s by %s at %s%s"
+                .formatted(
+                        said,
+                        signature.signedBy(),
+                        CsvRow.said(signature.entry().at()),
+                        gone ? " (lapsed)" : "");
     }
 
     private static CsvRow under(CsvRow run, Line line) {
         Step step = line.step();
-        CsvRow row = StepFigures.limits(step).map(limits -> run.copy(limits.unit(), StepFigures.of(line.finding()).places())).orElseGet(run::copy);
+        CsvRow row = StepFigures.limits(step)
+                .map(limits ->
+                        run.copy(limits.unit(), StepFigures.of(line.finding()).places()))
+                .orElseGet(run::copy);
         row.number(NUMBER, step.number());
         row.text(CHARACTERISTIC, step.name());
         row.text(REQUIREMENT, step.drawing());

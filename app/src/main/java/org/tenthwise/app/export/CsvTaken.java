@@ -16,8 +16,7 @@ import org.tenthwise.model.run.Run;
 /** What was read, taken or answered, written into a row of its own: its own cells, behind those of the pass. */
 final class CsvTaken {
 
-    private CsvTaken() {
-    }
+    private CsvTaken() {}
 
     static CsvRow reading(CsvRow row, Attempt attempt, Run.Reading reading) {
         Slot slot = attempt.slot(reading);
@@ -33,7 +32,8 @@ final class CsvTaken {
         row.text(READING_UNIT, reading.typed().unit().symbol());
         if (attempt.counts(reading)) {
             attempt.measured(reading).ifPresent(measured -> {
-                int known = StepFigures.of(attempt.finding().orElseThrow(), measured).places();
+                int known = StepFigures.of(attempt.finding().orElseThrow(), measured)
+                        .places();
                 attempt.overWires(reading).ifPresent(bigger -> row.size(OVER_WIRES, bigger, known));
                 row.size(CORRECTION, measured.correction(), known);
                 row.size(SIZE, measured.value(), known);
@@ -64,7 +64,9 @@ final class CsvTaken {
 
     /** A temperature has a row of its own, as it is an entry of its own. */
     static CsvRow temperature(CsvRow row, Attempt attempt, Run.Temperature temperature) {
-        row.number(temperature.of() == Body.PART ? PART_TEMPERATURE : GAUGE_TEMPERATURE, temperature.read().figure());
+        row.number(
+                temperature.of() == Body.PART ? PART_TEMPERATURE : GAUGE_TEMPERATURE,
+                temperature.read().figure());
         row.text(DEGREES, temperature.read().scale().symbol());
         row.text(TAKEN_AGAIN, temperature.struck().isEmpty() && !attempt.counts(temperature) ? "yes" : "");
         return entry(row, temperature.entry(), temperature.struck());

@@ -11,8 +11,7 @@ final class Difference {
 
     private static final String CHARACTERISTICS = "/result/characteristics";
 
-    private Difference() {
-    }
+    private Difference() {}
 
     /**
      * A sentence; absent where both are the same, key for key and kind for kind. The order of keys means nothing.
@@ -26,12 +25,12 @@ final class Difference {
         JsonNode characteristics = due.at(CHARACTERISTICS);
         for (int i = 0; i < characteristics.size(); i++) {
             if (!characteristics.path(i).equals(written.at(CHARACTERISTICS).path(i))) {
-                return Optional.of("What the record says of characteristic %d is not what its entries come to.".formatted(
-                        characteristics.path(i).path("number").asInt()));
+                return Optional.of("What the record says of characteristic %d is not what its entries come to."
+                        .formatted(characteristics.path(i).path("number").asInt()));
             }
         }
-        return Optional.of("What the record says under \"%s\" is not what its entries come to.".formatted(
-                String.join("/", place(written, due))));
+        return Optional.of("What the record says under \"%s\" is not what its entries come to."
+                .formatted(String.join("/", place(written, due))));
     }
 
     /** The keys down to the first node that differs. */

@@ -11,8 +11,8 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 
 /**
- * All that a record is written from. When it is written is no part of it: nothing could prove that, and the same run as it
- * stood after the same entry is the same record, whenever it is asked for.
+ * All that a record is written from. When it is written is no part of it: nothing could prove that, and the same run as
+ * it stood after the same entry is the same record, whenever it is asked for.
  *
  * @param entries the entries of the run as they are stored, in order; those of {@code sheet.run()}
  * @param version of the tool that writes the record: {@code 0.1.0}
@@ -22,8 +22,8 @@ public record Evidence(Sheet sheet, List<StoredEntry> entries, String version) {
     public Evidence {
         entries = List.copyOf(entries);
         if (entries.size() != sheet.run().entries().size()) {
-            throw new IllegalArgumentException("The run has %d entries, %d stored ones were given".formatted(
-                    sheet.run().entries().size(), entries.size()));
+            throw new IllegalArgumentException("The run has %d entries, %d stored ones were given"
+                    .formatted(sheet.run().entries().size(), entries.size()));
         }
     }
 
@@ -31,7 +31,8 @@ public record Evidence(Sheet sheet, List<StoredEntry> entries, String version) {
     public static Evidence of(KeptEntries kept, String run, String version) {
         List<StoredEntry> stored = kept.stored(run);
         long last = stored.get(stored.size() - 1).seq();
-        List<Entry> entries = kept.entries(run).stream().filter(entry -> entry.seq() <= last).toList();
+        List<Entry> entries =
+                kept.entries(run).stream().filter(entry -> entry.seq() <= last).toList();
         return new Evidence(Shop.sheet(new Run(entries)), stored, version);
     }
 

@@ -13,8 +13,9 @@ import java.util.Locale;
 /**
  * Puts records into a folder.
  *
- * <p>The same run after the same entry gives the same bytes under the same name, so asking twice leaves one file. Whatever else lies
- * under a name is never touched: the record goes beside it. Where one format fails, no file of that call has its name yet.
+ * <p>The same run after the same entry gives the same bytes under the same name, so asking twice leaves one file.
+ * Whatever else lies under a name is never touched: the record goes beside it. Where one format fails, no file of that
+ * call has its name yet.
  */
 public final class Exporter {
 
@@ -29,7 +30,8 @@ public final class Exporter {
             Files.createDirectories(folder);
             FileInTheMaking.clearLeftOver(folder);
             for (RecordFormat format : formats) {
-                FileInTheMaking file = new FileInTheMaking(folder, RecordName.of(evidence.sheet().run().id(), evidence.head()), format.extension());
+                FileInTheMaking file = new FileInTheMaking(
+                        folder, RecordName.of(evidence.sheet().run().id(), evidence.head()), format.extension());
                 inTheMaking.add(file);
                 file.write(format, evidence);
             }
@@ -59,27 +61,52 @@ public final class Exporter {
     private static CouldNotExport trouble(Path folder, IOException e) {
         String name = folder.toString();
         if (e instanceof FileInTheMaking.BeingMade) {
-            return new CouldNotExport(CouldNotExport.Reason.OTHER, ("The record was not written: another is writing the same "
-                    + "record into %s at this moment. The run is safe in the store. Export again.").formatted(name), e);
+            return new CouldNotExport(
+                    CouldNotExport.Reason.OTHER,
+                    ("The record was not written: another is writing the same "
+                                    + "record into %s at this moment. The run is safe in the store. Export again.")
+                            .formatted(name),
+                    e);
         }
         if (e instanceof FileAlreadyExistsException exists) {
-            return new CouldNotExport(CouldNotExport.Reason.NOT_A_FOLDER, ("The record was not written: %s is in the way. "
-                    + "The run is safe in the store. Name another folder.").formatted(exists.getFile()), e);
+            return new CouldNotExport(
+                    CouldNotExport.Reason.NOT_A_FOLDER,
+                    ("The record was not written: %s is in the way. "
+                                    + "The run is safe in the store. Name another folder.")
+                            .formatted(exists.getFile()),
+                    e);
         }
         if (says(e, "not a directory")) {
-            return new CouldNotExport(CouldNotExport.Reason.NOT_A_FOLDER, ("The record was not written: %s is not a folder. "
-                    + "The run is safe in the store. Name another folder.").formatted(name), e);
+            return new CouldNotExport(
+                    CouldNotExport.Reason.NOT_A_FOLDER,
+                    ("The record was not written: %s is not a folder. "
+                                    + "The run is safe in the store. Name another folder.")
+                            .formatted(name),
+                    e);
         }
         if (e instanceof AccessDeniedException || says(e, "read-only", "permission denied")) {
-            return new CouldNotExport(CouldNotExport.Reason.NOT_ALLOWED, ("The record was not written: nothing may be "
-                    + "written into %s. The run is safe in the store. Allow it, or name another folder.").formatted(name), e);
+            return new CouldNotExport(
+                    CouldNotExport.Reason.NOT_ALLOWED,
+                    ("The record was not written: nothing may be "
+                                    + "written into %s. The run is safe in the store. Allow it, or name another "
+                                    + "folder.")
+                            .formatted(name),
+                    e);
         }
         if (says(e, "no space left", "not enough space", "disk quota")) {
-            return new CouldNotExport(CouldNotExport.Reason.DISK_FULL, ("The record was not written: there is no room left "
-                    + "in %s. The run is safe in the store. Free some space, then export again.").formatted(name), e);
+            return new CouldNotExport(
+                    CouldNotExport.Reason.DISK_FULL,
+                    ("The record was not written: there is no room left "
+                                    + "in %s. The run is safe in the store. Free some space, then export again.")
+                            .formatted(name),
+                    e);
         }
-        return new CouldNotExport(CouldNotExport.Reason.OTHER, ("The record was not written: %s did not take it. The run is "
-                + "safe in the store. See to the disk, or name another folder.").formatted(name), e);
+        return new CouldNotExport(
+                CouldNotExport.Reason.OTHER,
+                ("The record was not written: %s did not take it. The run is "
+                                + "safe in the store. See to the disk, or name another folder.")
+                        .formatted(name),
+                e);
     }
 
     private static boolean says(IOException e, String... parts) {

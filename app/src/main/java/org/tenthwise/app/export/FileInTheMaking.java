@@ -15,8 +15,9 @@ import java.nio.file.StandardOpenOption;
 import java.util.stream.IntStream;
 
 /**
- * A file that is written whole and on the disk under a name of its own before it gets the name it is to have, and never takes the place of
- * another. While it is written its maker holds a lock on it: one without is left over from a maker that was killed.
+ * A file that is written whole and on the disk under a name of its own before it gets the name it is to have, and never
+ * takes the place of another. While it is written its maker holds a lock on it: one without is left over from a maker
+ * that was killed.
  */
 final class FileInTheMaking implements AutoCloseable {
 
@@ -88,13 +89,15 @@ final class FileInTheMaking implements AutoCloseable {
     }
 
     /**
-     * Gives it its name, with a number behind where a different file has that name. One with the very same bytes is left as it is.
+     * Gives it its name, with a number behind where a different file has that name. One with the very same bytes is
+     * left as it is.
      *
      * @return where the bytes now lie
      */
     Path put() throws IOException {
         channel.close();
-        for (Path file : (Iterable<Path>) IntStream.rangeClosed(1, MOST_OF_A_NAME).mapToObj(this::named)::iterator) {
+        for (Path file :
+                (Iterable<Path>) IntStream.rangeClosed(1, MOST_OF_A_NAME).mapToObj(this::named)::iterator) {
             if (Files.isRegularFile(file) && Files.mismatch(making, file) < 0) {
                 return file;
             }

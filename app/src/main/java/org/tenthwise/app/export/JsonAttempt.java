@@ -57,7 +57,10 @@ final class JsonAttempt {
         });
     }
 
-    /** What the cut before the pass was to take off, or might at the most, and took off, as the register counts it, or of the size itself. */
+    /**
+     * What the cut before the pass was to take off, or might at the most, and took off, as the register counts it, or
+     * of the size itself.
+     */
     private void write(CutSoFar cut, ObjectNode to) {
         Optional<Register> counting = attempt.register();
         to.put("number", cut.number());
@@ -76,7 +79,9 @@ final class JsonAttempt {
         attempt.pass().temperatures().forEach(taken -> {
             ObjectNode written = temperatures.addObject();
             write(taken.entry(), written);
-            written.put("of", Codes.of(taken.of())).put(Codes.of(taken.read().scale()), taken.read().text()).put("counts", attempt.counts(taken));
+            written.put("of", Codes.of(taken.of()))
+                    .put(Codes.of(taken.read().scale()), taken.read().text())
+                    .put("counts", attempt.counts(taken));
             struck(taken.struck(), written);
         });
     }
@@ -89,9 +94,15 @@ final class JsonAttempt {
             for (Body body : Body.values()) {
                 Climate.Growth growth = warmth.climate().of(body);
                 Degrees read = warmth.of(body).orElseThrow();
-                corrected.putObject(Codes.of(body)).put(Codes.of(read.scale()), read.text())
-                        .put(read.scale() == TemperatureScale.CELSIUS ? "expansion-1e-6" : "expansion-1e-6-per-fahrenheit",
-                                read.scale().perDegree(growth.expansion()).toPlainString()).put("expansion-from", growth.source());
+                corrected
+                        .putObject(Codes.of(body))
+                        .put(Codes.of(read.scale()), read.text())
+                        .put(
+                                read.scale() == TemperatureScale.CELSIUS
+                                        ? "expansion-1e-6"
+                                        : "expansion-1e-6-per-fahrenheit",
+                                read.scale().perDegree(growth.expansion()).toPlainString())
+                        .put("expansion-from", growth.source());
             }
         });
     }
@@ -125,7 +136,10 @@ final class JsonAttempt {
         }
     }
 
-    /** The amount as the register counts it, or of the size itself; where there is none, why, and the most that may come off the size. */
+    /**
+     * The amount as the register counts it, or of the size itself; where there is none, why, and the most that may come
+     * off the size.
+     */
     private void write(Proposal proposal, ObjectNode to) {
         if (proposal.cut() instanceof EvenCut.Refused refused) {
             refused.safe().ifPresent(safe -> put("safe_cut", safe, to));
@@ -136,7 +150,9 @@ final class JsonAttempt {
         }
         if (!proposal.unread().isEmpty()) {
             ArrayNode unread = to.putArray("unread");
-            proposal.unread().forEach(slot -> unread.addObject().put("place", slot.place().name()).put("repeat", slot.repeat()));
+            proposal.unread()
+                    .forEach(slot ->
+                            unread.addObject().put("place", slot.place().name()).put("repeat", slot.repeat()));
         }
     }
 
@@ -150,7 +166,8 @@ final class JsonAttempt {
             setting.reference().ifPresent(mark -> setOn(mark, setting, to.putObject("set-on")));
         });
         attempt.measured(reading).ifPresent(measured -> {
-            int known = StepFigures.of(attempt.finding().orElseThrow(), measured).places();
+            int known =
+                    StepFigures.of(attempt.finding().orElseThrow(), measured).places();
             attempt.overWires(reading).ifPresent(bigger -> put("over-wires", bigger, known, to));
             put("correction", measured.correction(), known, to);
             measured.forContact().ifPresent(correction -> put("correction-for-contact", correction, known, to));
@@ -190,12 +207,20 @@ final class JsonAttempt {
     }
 
     private static void write(String key, Written written, ObjectNode to) {
-        to.putObject(key).put("figure", written.text()).put("unit", written.unit().symbol());
+        to.putObject(key)
+                .put("figure", written.text())
+                .put("unit", written.unit().symbol());
     }
 
     private void put(String key, Length length, ObjectNode to) {
-        put(key, length, attempt.finding().filter(finding -> StepFigures.limits(finding.step()).isPresent())
-                .map(finding -> StepFigures.of(finding).places()).orElse(0), to);
+        put(
+                key,
+                length,
+                attempt.finding()
+                        .filter(finding -> StepFigures.limits(finding.step()).isPresent())
+                        .map(finding -> StepFigures.of(finding).places())
+                        .orElse(0),
+                to);
     }
 
     private void put(String key, Length length, int known, ObjectNode to) {

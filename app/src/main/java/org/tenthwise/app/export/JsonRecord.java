@@ -16,8 +16,9 @@ import org.tenthwise.model.run.Event;
 /**
  * The record to keep: UTF-8, keys in one fixed order, sizes as text so that no reader rounds them.
  *
- * <p>It holds the plan to the byte with its hash, every entry of the run as it is stored with its hashes, and what they come to. Nothing
- * stands in it that the entries do not give, so that {@link RecordCheck} can make all of it again from them: not who wrote it, nor when.
+ * <p>It holds the plan to the byte with its hash, every entry of the run as it is stored with its hashes, and what they
+ * come to. Nothing stands in it that the entries do not give, so that {@link RecordCheck} can make all of it again from
+ * them: not who wrote it, nor when.
  */
 public final class JsonRecord implements RecordFormat {
 
@@ -28,7 +29,9 @@ public final class JsonRecord implements RecordFormat {
     /** What files said of themselves before their entries proved that none is missing. */
     static final String FIRST_FORMAT = "tenthwise-record-1";
 
-    private final JsonMapper json = JsonMapper.builder().disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET).build();
+    private final JsonMapper json = JsonMapper.builder()
+            .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+            .build();
 
     @Override
     public String extension() {
@@ -57,7 +60,10 @@ public final class JsonRecord implements RecordFormat {
         ArrayNode entries = record.putArray("entries");
         evidence.entries().forEach(entry -> write(entry, entries.addObject()));
         RunHead head = evidence.head();
-        record.putObject("head").put("entries", head.place()).put("last", head.seq()).put("hash", head.hash());
+        record.putObject("head")
+                .put("entries", head.place())
+                .put("last", head.seq())
+                .put("hash", head.hash());
         return record;
     }
 

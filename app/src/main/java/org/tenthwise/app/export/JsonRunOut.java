@@ -13,8 +13,8 @@ import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.RunOutFinding;
 
 /**
- * What is told of a run-out: what holds the work, and section by section the movement over a full turn, by which it is judged, beside
- * what the readings by angle show.
+ * What is told of a run-out: what holds the work, and section by section the movement over a full turn, by which it is
+ * judged, beside what the readings by angle show.
  */
 final class JsonRunOut {
 
@@ -23,8 +23,7 @@ final class JsonRunOut {
         void put(String key, Length length, ObjectNode to);
     }
 
-    private JsonRunOut() {
-    }
+    private JsonRunOut() {}
 
     /** What the plan says of it. */
     static void write(Check.RunOut check, ObjectNode to) {
@@ -43,7 +42,9 @@ final class JsonRunOut {
     }
 
     private static void write(Section section, ObjectNode to) {
-        to.put("name", section.name()).put("from-jaws", section.at().text()).put("unit", section.at().unit().symbol());
+        to.put("name", section.name())
+                .put("from-jaws", section.at().text())
+                .put("unit", section.at().unit().symbol());
     }
 
     /** The circle nearest to the jaws stands by itself too, where it stood before there were sections. */

@@ -25,8 +25,7 @@ import org.tenthwise.model.verdict.Standing;
 /** What a run comes to, as JSON: all of it follows from the plan and the entries. */
 final class JsonSheet {
 
-    private JsonSheet() {
-    }
+    private JsonSheet() {}
 
     static ObjectNode of(Sheet sheet) {
         Plan plan = sheet.plan();
@@ -35,9 +34,13 @@ final class JsonSheet {
         result.put("run", sheet.run().id());
         result.put("outcome", Codes.of(sheet.outcome()));
         ObjectNode part = result.putObject("part");
-        part.put("number", plan.part().number()).put("revision", plan.part().revision())
-                .put("name", plan.name()).put("material", plan.material()).put("drawing", plan.drawing())
-                .put("serial", begun.serial()).put("lot", begun.lot());
+        part.put("number", plan.part().number())
+                .put("revision", plan.part().revision())
+                .put("name", plan.name())
+                .put("material", plan.material())
+                .put("drawing", plan.drawing())
+                .put("serial", begun.serial())
+                .put("lot", begun.lot());
         if (begun.noLot()) {
             part.put("no-lot", true);
         }
@@ -49,7 +52,8 @@ final class JsonSheet {
         }
         ObjectNode count = result.putObject("count");
         count.put("characteristics", sheet.characteristics().size());
-        count.put("set-up", sheet.of(StepClass.SET_UP).size()).put("in-process", sheet.of(StepClass.IN_PROCESS).size());
+        count.put("set-up", sheet.of(StepClass.SET_UP).size())
+                .put("in-process", sheet.of(StepClass.IN_PROCESS).size());
         count.put("carried-on", sheet.carriedOn(StepClass.SET_UP) + sheet.carriedOn(StepClass.IN_PROCESS));
         Stream.of(Standing.values()).forEach(standing -> count.put(Codes.of(standing), sheet.count(standing)));
         count.put("concessions", sheet.concessions()).put("repaired", sheet.repaired());
@@ -68,15 +72,22 @@ final class JsonSheet {
         if (signature.meaning() == SignedAs.OTHER) {
             to.put("words", signature.words());
         }
-        to.put("entry", signature.entry().seq()).put("at", signature.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
-                .put("closes", signature.closed()).put("against", against);
+        to.put("entry", signature.entry().seq())
+                .put("at", signature.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
+                .put("closes", signature.closed())
+                .put("against", against);
         signature.lapse().ifPresent(why -> to.put("lapsed", Codes.of(why)));
     }
 
-    /** Doubts, notes, and why something was cut on half read, in the order they were entered; step 0 is the whole run. */
+    /**
+     * Doubts, notes, and why something was cut on half read, in the order they were entered; step 0 is the whole run.
+     */
     private static void notes(Run run, ArrayNode to) {
-        Remark.of(run).forEach(remark -> to.addObject().put("entry", remark.entry().seq()).put("step", remark.step())
-                .put(remark.kind(), remark.words()).put("by", remark.entry().by())
+        Remark.of(run).forEach(remark -> to.addObject()
+                .put("entry", remark.entry().seq())
+                .put("step", remark.step())
+                .put(remark.kind(), remark.words())
+                .put("by", remark.entry().by())
                 .put("at", remark.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME)));
     }
 
@@ -95,18 +106,25 @@ final class JsonSheet {
         }
         StepFigures.limits(line.step()).ifPresent(limits -> write(limits, to));
         if (line.step().check() instanceof Check.OfSize size) {
-            Optional.of(size.guardBand()).filter(band -> band.figure().signum() > 0).ifPresent(band -> to.put("guard-band", band.text()));
+            Optional.of(size.guardBand())
+                    .filter(band -> band.figure().signum() > 0)
+                    .ifPresent(band -> to.put("guard-band", band.text()));
             size.drawingSays().ifPresent(modifier -> to.put("modifier", modifier.name()));
         }
-        line.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> to.putObject("uncertainty")
-                .put("of", uncertainty.name()).put("expanded", uncertainty.expanded().text())
+        line.step().check().means().flatMap(Check.Means::uncertainty).ifPresent(uncertainty -> to.putObject(
+                        "uncertainty")
+                .put("of", uncertainty.name())
+                .put("expanded", uncertainty.expanded().text())
                 .put("unit", uncertainty.expanded().unit().symbol())
                 .put("coverage-factor", uncertainty.coverageFactor().toPlainString()));
         to.put("verdict", Codes.of(line.finding().verdict().standing()));
         if (line.repaired()) {
             to.put("repaired", true);
         }
-        line.dispositions().stream().filter(Disposing::inForce).findFirst().ifPresent(signed -> write(signed, to.putObject("disposition")));
+        line.dispositions().stream()
+                .filter(Disposing::inForce)
+                .findFirst()
+                .ifPresent(signed -> write(signed, to.putObject("disposition")));
         lapsed(line, to);
         if (line.held()) {
             ArrayNode waiting = to.putArray("held-until");
@@ -119,17 +137,22 @@ final class JsonSheet {
 
     /** What was signed and does not hold any more; nothing where there is none. */
     private static void lapsed(Line line, ObjectNode to) {
-        List<Disposing> lapsed = line.dispositions().stream().filter(signed -> !signed.inForce()).toList();
+        List<Disposing> lapsed =
+                line.dispositions().stream().filter(signed -> !signed.inForce()).toList();
         if (!lapsed.isEmpty()) {
             ArrayNode all = to.putArray("lapsed-dispositions");
-            lapsed.forEach(signed -> write(signed, all.addObject()).put("lapsed-with", signed.lapsed().orElseThrow().seq()));
+            lapsed.forEach(signed -> write(signed, all.addObject())
+                    .put("lapsed-with", signed.lapsed().orElseThrow().seq()));
         }
     }
 
     private static ObjectNode write(Disposing signed, ObjectNode to) {
         Event.Disposed disposed = signed.disposed();
-        to.put("entry", signed.entry().seq()).put("at", signed.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
-                .put("what", Codes.of(disposed.disposition())).put("reason", disposed.reason()).put("signed-by", disposed.signedBy());
+        to.put("entry", signed.entry().seq())
+                .put("at", signed.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
+                .put("what", Codes.of(disposed.disposition()))
+                .put("reason", disposed.reason())
+                .put("signed-by", disposed.signedBy());
         disposed.document().ifPresent(number -> to.put("number", number));
         return to;
     }
@@ -139,7 +162,8 @@ final class JsonSheet {
         limits.lower().ifPresent(lower -> written.put("lower", lower.text()));
         limits.upper().ifPresent(upper -> written.put("upper", upper.text()));
         written.put("unit", limits.unit().symbol());
-        limits.origin().ifPresent(origin -> written.putObject("from").put("designation", origin.designation())
+        limits.origin().ifPresent(origin -> written.putObject("from")
+                .put("designation", origin.designation())
                 .put("standard", origin.standard()));
     }
 }

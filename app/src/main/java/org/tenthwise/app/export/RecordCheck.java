@@ -33,24 +33,26 @@ import org.tenthwise.model.run.Run;
 /**
  * Looks at a JSON record by itself, without a store.
  *
- * <p>Every entry must give its own hash, follow on the one before it in the ledger where the two stand next to each other there, and on all
- * before it in the run ({@link RunChain}), so that none can be left out but from the end; the plan must give its
- * hash. Then the whole record is made anew from its entries, and must be what is written, key for key: so whatever stands in it is proven by
- * the entries or found. Who cuts off the last entries, or makes all of them anew, hashes and all, is
- * found out only by a run head kept elsewhere: on the printed record, or in the store.
+ * <p>Every entry must give its own hash, follow on the one before it in the ledger where the two stand next to each
+ * other there, and on all before it in the run ({@link RunChain}), so that none can be left out but from the end; the
+ * plan must give its hash. Then the whole record is made anew from its entries, and must be what is written, key for
+ * key: so whatever stands in it is proven by the entries or found. Who cuts off the last entries, or makes all of them
+ * anew, hashes and all, is found out only by a run head kept elsewhere: on the printed record, or in the store.
  */
 public final class RecordCheck {
 
-    private final JsonMapper json = JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
+    private final JsonMapper json = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
 
     /**
      * What a record was found to be.
      *
-     * @param found    of its entries; where it is compared, of all it says
-     * @param head     of the run up to the entry up to which all is well: to be compared with the one printed
-     * @param compared whether what it says its entries come to was set beside them; never for one of the second form, which
-     *                 called what a gauge was set on a correction
+     * @param found of its entries; where it is compared, of all it says
+     * @param head of the run up to the entry up to which all is well: to be compared with the one printed
+     * @param compared whether what it says its entries come to was set beside them; never for one of the second form,
+     *     which called what a gauge was set on a correction
      */
     public record Result(Verification found, RunHead head, boolean compared) {
 
@@ -70,8 +72,13 @@ public final class RecordCheck {
         List<StoredEntry> entries = RecordEntries.of(record);
         String format = record.path("format").asText();
         if (format.equals(JsonRecord.FIRST_FORMAT) && !entries.isEmpty()) {
-            return new Result(new Verification(entries.size(), Head.OF_NOTHING, because("It has the first form of a record, which cannot prove "
-                    + "that no entry was left out of it. Export the run again from its store.")), RunHead.OF_NOTHING);
+            return new Result(
+                    new Verification(
+                            entries.size(),
+                            Head.OF_NOTHING,
+                            because("It has the first form of a record, which cannot prove "
+                                    + "that no entry was left out of it. Export the run again from its store.")),
+                    RunHead.OF_NOTHING);
         }
         boolean second = format.equals(JsonRecord.SECOND_FORMAT);
         if (!second && !format.equals(JsonRecord.FORMAT) || entries.isEmpty()) {
@@ -93,10 +100,19 @@ public final class RecordCheck {
             good = entry.asHead();
         }
         if (!chain.tied()) {
-            return new Result(new Verification(entries.size(), good, because("Its last entry does not say what came before it, so an entry "
-                    + "may have been left out. Open its store with this release and export the run again.")), chain.head());
+            return new Result(
+                    new Verification(
+                            entries.size(),
+                            good,
+                            because("Its last entry does not say what came before it, so an entry "
+                                    + "may have been left out. Open its store with this release and export "
+                                    + "the run again.")),
+                    chain.head());
         }
-        return new Result(new Verification(entries.size(), good, second ? Optional.empty() : meaning(record, entries)), chain.head(), !second);
+        return new Result(
+                new Verification(entries.size(), good, second ? Optional.empty() : meaning(record, entries)),
+                chain.head(),
+                !second);
     }
 
     private static Result nothing(String why) {
@@ -106,8 +122,12 @@ public final class RecordCheck {
     private static Optional<Fault> outOfPlace(StoredEntry entry, List<StoredEntry> before) {
         if (before.isEmpty()) {
             return (entry.seq() == 1) != entry.previous().equals(Chain.START)
-                    ? at(entry, entry.seq() == 1 ? "Entry 1 does not start the ledger: it names an entry before it."
-                            : "Entry %d starts a ledger, so it must be entry 1.".formatted(entry.seq())) : Optional.empty();
+                    ? at(
+                            entry,
+                            entry.seq() == 1
+                                    ? "Entry 1 does not start the ledger: it names an entry before it."
+                                    : "Entry %d starts a ledger, so it must be entry 1.".formatted(entry.seq()))
+                    : Optional.empty();
         }
         StoredEntry last = before.get(before.size() - 1);
         if (entry.seq() <= last.seq()) {

@@ -3,31 +3,34 @@ package org.tenthwise.app.export;
 import org.tenthwise.app.store.RunHead;
 
 /**
- * What the files of a record are called: the run to be read, how many entries it had, and the first signs of the hash its record is
- * known by, which are another's for any other run and for the same run at any other time. So names that differ in signs no system
- * takes, in capitals, behind the point where they are cut, or not at all, still give different files: {@code LG-2207-C-014-75-1a2b3c4d}.
+ * What the files of a record are called: the run to be read, how many entries it had, and the first signs of the hash
+ * its record is known by, which are another's for any other run and for the same run at any other time. So names that
+ * differ in signs no system takes, in capitals, behind the point where they are cut, or not at all, still give
+ * different files: {@code LG-2207-C-014-75-1a2b3c4d}.
  *
- * <p>Letters, digits, point, hyphen and underline only; it begins with a letter or digit and ends with a digit of the hash, so it is
- * none of the names some systems keep for themselves.
+ * <p>Letters, digits, point, hyphen and underline only; it begins with a letter or digit and ends with a digit of the
+ * hash, so it is none of the names some systems keep for themselves.
  */
 public final class RecordName {
 
     private static final int LONGEST_RUN = 80;
     private static final int DIGITS_OF_HASH = 8;
 
-    private RecordName() {
-    }
+    private RecordName() {}
 
     /**
      * Without the ending.
      *
-     * @param id   of the run
+     * @param id of the run
      * @param head of the run, as the record has it
      */
     public static String of(String id, RunHead head) {
         String run = id.replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[._-]+", "");
         String cut = run.substring(0, Math.min(LONGEST_RUN, run.length())).replaceAll("[._-]+$", "");
-        return "%s-%d-%s".formatted(cut.isEmpty() ? "record" : cut, head.place(),
-                head.hash().substring(0, DIGITS_OF_HASH));
+        return "%s-%d-%s"
+                .formatted(
+                        cut.isEmpty() ? "record" : cut,
+                        head.place(),
+                        head.hash().substring(0, DIGITS_OF_HASH));
     }
 }

@@ -26,7 +26,8 @@ record Remark(Entry entry, int step, String kind, String words) {
         if (entry.event() instanceof Event.CutOnThese signed) {
             return Optional.of(new Remark(entry, signed.step(), "cut-on-these", signed.reason()));
         }
-        return entry.event() instanceof Event.NoteMade note ? Optional.of(new Remark(entry, note.step(), "note", note.words()))
+        return entry.event() instanceof Event.NoteMade note
+                ? Optional.of(new Remark(entry, note.step(), "note", note.words()))
                 : Optional.empty();
     }
 }

@@ -10,10 +10,10 @@ final class WorkedOut {
 
     /** A millimetre to the nanometre sums are rounded to; an inch to the eighth place, which is finer. */
     private static final int PLACES_OF_MM = 6;
+
     private static final int PLACES_OF_IN = 8;
 
-    private WorkedOut() {
-    }
+    private WorkedOut() {}
 
     /**
      * With no more places than a sum gives, and no fewer than are known.

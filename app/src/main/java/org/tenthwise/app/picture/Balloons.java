@@ -11,12 +11,10 @@ import java.util.List;
 final class Balloons {
 
     /** A feature that wants a number. */
-    record Wanted(String number, OutlineFeature feature) {
-    }
+    record Wanted(String number, OutlineFeature feature) {}
 
     /** A number with its place. */
-    record Placed(String number, Point centre, Point spot) {
-    }
+    record Placed(String number, Point centre, Point spot) {}
 
     private final double left;
     private final double right;
@@ -33,16 +31,20 @@ final class Balloons {
     List<Placed> place(List<Wanted> wanted, double above, double below, double axis) {
         List<Placed> top = new ArrayList<>();
         List<Placed> bottom = new ArrayList<>();
-        for (Wanted one : wanted.stream().sorted(Comparator.comparing((Wanted w) -> w.feature().side() == OutlineFeature.Side.EITHER)
-                .thenComparing(w -> w.feature().spot().x())).toList()) {
+        for (Wanted one : wanted.stream()
+                .sorted(Comparator.comparing((Wanted w) -> w.feature().side() == OutlineFeature.Side.EITHER)
+                        .thenComparing(w -> w.feature().spot().x()))
+                .toList()) {
             Point spot = one.feature().spot();
-            boolean goesBelow = switch (one.feature().side()) {
-                case ABOVE -> false;
-                case BELOW -> true;
-                case EITHER -> crowd(bottom, spot) < crowd(top, spot);
-            };
+            boolean goesBelow =
+                    switch (one.feature().side()) {
+                        case ABOVE -> false;
+                        case BELOW -> true;
+                        case EITHER -> crowd(bottom, spot) < crowd(top, spot);
+                    };
             if (goesBelow) {
-                bottom.add(new Placed(one.number(), spot, new Point(spot.x(), Math.max(spot.y(), 2 * axis - spot.y()))));
+                bottom.add(
+                        new Placed(one.number(), spot, new Point(spot.x(), Math.max(spot.y(), 2 * axis - spot.y()))));
             } else {
                 top.add(new Placed(one.number(), spot, spot));
             }
@@ -54,11 +56,15 @@ final class Balloons {
 
     /** How many of a row stand where one at {@code spot} would. */
     private double crowd(List<Placed> row, Point spot) {
-        return row.stream().filter(other -> Math.abs(other.spot().x() - spot.x()) < 3 * apart).count();
+        return row.stream()
+                .filter(other -> Math.abs(other.spot().x() - spot.x()) < 3 * apart)
+                .count();
     }
 
     private List<Placed> spread(List<Placed> row, double y) {
-        List<Placed> sorted = row.stream().sorted(Comparator.comparingDouble((Placed p) -> p.spot().x())).toList();
+        List<Placed> sorted = row.stream()
+                .sorted(Comparator.comparingDouble((Placed p) -> p.spot().x()))
+                .toList();
         double[] x = sorted.stream().mapToDouble(p -> p.spot().x()).toArray();
         double step = Math.min(apart, x.length > 1 ? (right - left) / (x.length - 1) : apart);
         for (int pass = 0; pass < 200; pass++) {
@@ -75,7 +81,8 @@ final class Balloons {
         }
         List<Placed> placed = new ArrayList<>();
         for (int i = 0; i < x.length; i++) {
-            placed.add(new Placed(sorted.get(i).number(), new Point(x[i], y), sorted.get(i).spot()));
+            placed.add(new Placed(
+                    sorted.get(i).number(), new Point(x[i], y), sorted.get(i).spot()));
         }
         return uncrossed(placed);
     }

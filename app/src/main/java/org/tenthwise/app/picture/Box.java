@@ -36,7 +36,10 @@ public record Box(double left, double top, double right, double bottom) {
 
     /** The part of this box that lies in {@code other}, which it meets. */
     Box within(Box other) {
-        return new Box(Math.max(left, other.left), Math.max(top, other.top), Math.min(right, other.right),
+        return new Box(
+                Math.max(left, other.left),
+                Math.max(top, other.top),
+                Math.min(right, other.right),
                 Math.min(bottom, other.bottom));
     }
 

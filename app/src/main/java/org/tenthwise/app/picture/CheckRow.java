@@ -6,21 +6,21 @@ import java.util.stream.IntStream;
 import org.tenthwise.model.verdict.Standing;
 
 /**
- * All checks of a run in one row: a verdict shape each, a pair of upright bars at every hold point, a triangle over the one
- * in hand. Where they do not fit in one row they go on in a second.
+ * All checks of a run in one row: a verdict shape each, a pair of upright bars at every hold point, a triangle over the
+ * one in hand. Where they do not fit in one row they go on in a second.
  *
  * @param inHand place in {@code checks} of the one in hand; absent if there is none
  */
 public record CheckRow(List<Check> checks, OptionalInt inHand, String spoken) implements Picture {
 
     /** One check; {@code hold} where a hold point follows it. */
-    public record Check(Standing standing, boolean hold) {
-    }
+    public record Check(Standing standing, boolean hold) {}
 
     private static final double LARGEST = 9;
     private static final double SMALLEST = 4;
     /** Centre to centre, and added at a hold point, in radii. */
     private static final double APART = 2.45;
+
     private static final double HOLD = 1.3;
     private static final double ROW = 4.6;
 
@@ -40,7 +40,12 @@ public record CheckRow(List<Check> checks, OptionalInt inHand, String spoken) im
         double height = Math.min(frame.height() / rows, ROW * radius);
         double top = frame.centreY() - height * rows / 2;
         for (int row = 0; row < rows; row++) {
-            row(drawing, row * perRow, Math.min(checks.size(), (row + 1) * perRow), top + height * (row + 0.5) + radius * 0.8, radius);
+            row(
+                    drawing,
+                    row * perRow,
+                    Math.min(checks.size(), (row + 1) * perRow),
+                    top + height * (row + 0.5) + radius * 0.8,
+                    radius);
         }
     }
 
@@ -49,14 +54,18 @@ public record CheckRow(List<Check> checks, OptionalInt inHand, String spoken) im
     }
 
     private double radius(Box frame, int rows) {
-        double widest = IntStream.range(0, rows).mapToDouble(row -> length(row * perRow(rows),
-                Math.min(checks.size(), (row + 1) * perRow(rows)))).max().orElse(1);
+        double widest = IntStream.range(0, rows)
+                .mapToDouble(row -> length(row * perRow(rows), Math.min(checks.size(), (row + 1) * perRow(rows))))
+                .max()
+                .orElse(1);
         return Math.min(LARGEST, Math.min(frame.width() / Math.max(widest, 1), frame.height() / rows / ROW));
     }
 
     /** Of a stretch of checks, in radii. */
     private double length(int from, int to) {
-        return IntStream.range(Math.min(from, to), to).mapToDouble(i -> APART + (checks.get(i).hold() ? HOLD : 0)).sum();
+        return IntStream.range(Math.min(from, to), to)
+                .mapToDouble(i -> APART + (checks.get(i).hold() ? HOLD : 0))
+                .sum();
     }
 
     private void row(Drawing drawing, int from, int to, double y, double radius) {
@@ -70,8 +79,12 @@ public record CheckRow(List<Check> checks, OptionalInt inHand, String spoken) im
                 VerdictShape.draw(drawing, check.standing(), new Point(x, y), radius);
             }
             if (hand) {
-                drawing.area(List.of(new Point(x - 0.95 * radius, y - 2.75 * radius), new Point(x + 0.95 * radius, y - 2.75 * radius),
-                        new Point(x, y - 1.45 * radius)), Role.ACCENT);
+                drawing.area(
+                        List.of(
+                                new Point(x - 0.95 * radius, y - 2.75 * radius),
+                                new Point(x + 0.95 * radius, y - 2.75 * radius),
+                                new Point(x, y - 1.45 * radius)),
+                        Role.ACCENT);
             }
             x += APART * radius;
             if (check.hold()) {

@@ -36,8 +36,17 @@ final class ColumnsFound {
             if (pass.ended().isPresent()) {
                 int cuts = line.cutsBefore(pass);
                 String after = cuts == 0 ? words.say("picture.before") : words.say("picture.cut", cuts);
-                line.found(pass).flatMap(StepFigures::value).map(size -> new SizePicture.Sized(size, figures.judged(size)))
-                        .ifPresent(size -> columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER, size.figures(), after, Optional.of(size), false, Optional.empty(), Optional.empty())));
+                line.found(pass)
+                        .flatMap(StepFigures::value)
+                        .map(size -> new SizePicture.Sized(size, figures.judged(size)))
+                        .ifPresent(size -> columns.add(new SizePicture.Column(
+                                SizePicture.Kind.EARLIER,
+                                size.figures(),
+                                after,
+                                Optional.of(size),
+                                false,
+                                Optional.empty(),
+                                Optional.empty())));
             }
         }
         return columns.subList(Math.max(0, columns.size() - MOST_EARLIER), columns.size());
@@ -48,9 +57,11 @@ final class ColumnsFound {
      *
      * @param sizeOf what a reading stands for that no longer counts
      */
-    List<SizePicture.Column> slots(Line line, Optional<Measured> deciding, BiFunction<Run.Reading, Slot, Length> sizeOf) {
+    List<SizePicture.Column> slots(
+            Line line, Optional<Measured> deciding, BiFunction<Run.Reading, Slot, Length> sizeOf) {
         Map<String, Measured> measured = new HashMap<>();
-        StepFigures.measured(line.finding()).forEach(reading -> measured.put(reading.slot().key(), reading));
+        StepFigures.measured(line.finding())
+                .forEach(reading -> measured.put(reading.slot().key(), reading));
         List<SizePicture.Column> columns = new ArrayList<>();
         int number = 1;
         for (Slot slot : line.step().check().slots()) {
@@ -62,22 +73,36 @@ final class ColumnsFound {
 
     private SizePicture.Column column(Slot slot, Optional<Measured> reading, int number, Optional<Measured> deciding) {
         Place place = slot.place();
-        return new SizePicture.Column(reading.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
-                place.angle().map(angle -> Figures.number(angle) + "°").orElse(String.valueOf(number)), group(place),
-                reading.map(read -> sized(read.value())), reading.isPresent() && reading.equals(deciding),
-                place.depth().map(SizeFound::written), place.angle());
+        return new SizePicture.Column(
+                reading.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
+                place.angle().map(angle -> Figures.number(angle) + "°").orElse(String.valueOf(number)),
+                group(place),
+                reading.map(read -> sized(read.value())),
+                reading.isPresent() && reading.equals(deciding),
+                place.depth().map(SizeFound::written),
+                place.angle());
     }
 
     private List<SizePicture.Column> struckOut(Line line, Slot slot, BiFunction<Run.Reading, Slot, Length> sizeOf) {
         Run.Pass pass = line.passes().get(line.passes().size() - 1);
-        return pass.readings().stream().filter(reading -> reading.slot().equals(slot.key()) && reading.struck().isPresent())
-                .map(reading -> new SizePicture.Column(SizePicture.Kind.STRUCK_OUT, "", group(slot.place()),
-                        Optional.of(sized(sizeOf.apply(reading, slot))), false, Optional.empty(), Optional.empty()))
+        return pass.readings().stream()
+                .filter(reading ->
+                        reading.slot().equals(slot.key()) && reading.struck().isPresent())
+                .map(reading -> new SizePicture.Column(
+                        SizePicture.Kind.STRUCK_OUT,
+                        "",
+                        group(slot.place()),
+                        Optional.of(sized(sizeOf.apply(reading, slot))),
+                        false,
+                        Optional.empty(),
+                        Optional.empty()))
                 .toList();
     }
 
     private String group(Place place) {
-        return place.depth().map(depth -> words.say("picture.at", Figures.written(depth))).orElse("");
+        return place.depth()
+                .map(depth -> words.say("picture.at", Figures.written(depth)))
+                .orElse("");
     }
 
     private SizePicture.Sized sized(Length size) {

@@ -13,15 +13,16 @@ final class DiameterSign {
     private static final double RADIUS = 0.285;
     private static final double REACH = 0.42;
 
-    private DiameterSign() {
-    }
+    private DiameterSign() {}
 
     /** @param start left end of the base line */
     static void draw(Pen pen, Point start, double size, boolean bold, Role role) {
         Point centre = start.plus(ADVANCE / 2 * size, -Lettering.CAPITAL / 2 * size);
         Stroke stroke = Stroke.solid(size * (bold ? 0.115 : 0.075));
         pen.stroke(new Shape.Circle(centre, RADIUS * size), stroke, role);
-        pen.stroke(new Shape.Chain(List.of(centre.polar(REACH * size, 30), centre.polar(REACH * size, 210)),
-                false), stroke, role);
+        pen.stroke(
+                new Shape.Chain(List.of(centre.polar(REACH * size, 30), centre.polar(REACH * size, 210)), false),
+                stroke,
+                role);
     }
 }

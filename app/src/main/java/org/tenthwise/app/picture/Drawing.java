@@ -118,7 +118,10 @@ public final class Drawing {
         Box box = boxOf(label, at, anchor);
         double size = lettered(label.size());
         if (label.backed()) {
-            area(new Box(box.left() - 4, box.top() - 4, box.right() + 4, box.top() + height(label) + 4).within(frame.box()).corners(),
+            area(
+                    new Box(box.left() - 4, box.top() - 4, box.right() + 4, box.top() + height(label) + 4)
+                            .within(frame.box())
+                            .corners(),
                     under);
         }
         Point start = new Point(box.left(), box.top() + height(label));
@@ -135,7 +138,12 @@ public final class Drawing {
 
     /** A filled arrow head with its tip at {@code tip}, coming from the side of {@code from}. */
     void head(Point from, Point tip, Role role) {
-        head(from, tip, HEAD_LENGTH * Math.max(0.6, frame.lineScale()), HEAD_WIDTH * Math.max(0.6, frame.lineScale()), role);
+        head(
+                from,
+                tip,
+                HEAD_LENGTH * Math.max(0.6, frame.lineScale()),
+                HEAD_WIDTH * Math.max(0.6, frame.lineScale()),
+                role);
     }
 
     void head(Point from, Point tip, double length, double width, Role role) {
@@ -143,7 +151,9 @@ public final class Drawing {
         double ux = (tip.x() - from.x()) / along;
         double uy = (tip.y() - from.y()) / along;
         Point foot = tip.plus(-ux * length, -uy * length);
-        area(List.of(tip, foot.plus(-uy * width / 2, ux * width / 2), foot.plus(uy * width / 2, -ux * width / 2)), role);
+        area(
+                List.of(tip, foot.plus(-uy * width / 2, ux * width / 2), foot.plus(uy * width / 2, -ux * width / 2)),
+                role);
     }
 
     /**

@@ -4,7 +4,6 @@ import java.io.InputStream;
 
 /** The lettering that is brought along: one open family, and another for the signs it does not have. */
 public enum Face {
-
     REGULAR("/com/formdev/flatlaf/fonts/roboto/Roboto-Regular.ttf"),
     MEDIUM("/com/formdev/flatlaf/fonts/roboto/Roboto-Medium.ttf"),
     BOLD("/com/formdev/flatlaf/fonts/roboto/Roboto-Bold.ttf"),

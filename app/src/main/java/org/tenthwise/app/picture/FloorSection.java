@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A depth: a block cut open, its face at the right, the floor at the left with the limits as thin lines beside it. Of a drilled hole, whose
- * depth goes to the end of the full diameter, the point lies beyond that.
+ * A depth: a block cut open, its face at the right, the floor at the left with the limits as thin lines beside it. Of a
+ * drilled hole, whose depth goes to the end of the full diameter, the point lies beyond that.
  */
 final class FloorSection {
 
     /** Pixels for the width of the tolerance. */
     private static final double TOLERANCE = 30;
+
     private static final double TEXT = 22;
     /** Metal left before the point of a drill. */
     private static final double WALL = 20;
@@ -29,7 +30,11 @@ final class FloorSection {
         this.picture = picture;
         this.drawing = drawing;
         this.scale = scale;
-        this.block = new Box(room.left() + 4, room.top() + drawing.lettered(34), room.right() - 24, room.bottom() - drawing.lettered(52));
+        this.block = new Box(
+                room.left() + 4,
+                room.top() + drawing.lettered(34),
+                room.right() - 24,
+                room.bottom() - drawing.lettered(52));
         this.upper = block.top() + block.height() * 0.26;
         this.lower = block.bottom() - block.height() * 0.26;
         this.tolerance = Math.min(TOLERANCE, block.width() * 0.08);
@@ -37,11 +42,19 @@ final class FloorSection {
     }
 
     void draw() {
-        double floor = picture.judged().map(judged -> x(scale.share(judged.size()))).orElse(nominal);
+        double floor =
+                picture.judged().map(judged -> x(scale.share(judged.size()))).orElse(nominal);
         boolean read = picture.judged().isPresent();
-        List<Point> recess = List.of(new Point(block.right(), upper), new Point(floor, upper), new Point(floor, lower), new Point(block.right(), lower));
-        List<Point> broken = List.of(new Point(block.left() + 6, block.top()), new Point(block.left() + 13, block.top() + block.height() * 0.35),
-                new Point(block.left() + 2, block.top() + block.height() * 0.65), new Point(block.left() + 8, block.bottom()));
+        List<Point> recess = List.of(
+                new Point(block.right(), upper),
+                new Point(floor, upper),
+                new Point(floor, lower),
+                new Point(block.right(), lower));
+        List<Point> broken = List.of(
+                new Point(block.left() + 6, block.top()),
+                new Point(block.left() + 13, block.top() + block.height() * 0.35),
+                new Point(block.left() + 2, block.top() + block.height() * 0.65),
+                new Point(block.left() + 8, block.bottom()));
         List<Point> ring = new ArrayList<>(broken);
         ring.add(new Point(block.right(), block.bottom()));
         ring.add(new Point(block.right(), lower));
@@ -53,23 +66,38 @@ final class FloorSection {
         drawing.metal(List.of(ring));
         stock(floor);
         drawing.chain(broken, Stroke.THIN, Role.LINE);
-        drawing.chain(List.of(broken.get(0), new Point(block.right(), block.top()), recess.get(0)), Stroke.OUTLINE, Role.LINE);
-        drawing.chain(List.of(broken.get(3), new Point(block.right(), block.bottom()), recess.get(3)), Stroke.OUTLINE, Role.LINE);
+        drawing.chain(
+                List.of(broken.get(0), new Point(block.right(), block.top()), recess.get(0)),
+                Stroke.OUTLINE,
+                Role.LINE);
+        drawing.chain(
+                List.of(broken.get(3), new Point(block.right(), block.bottom()), recess.get(3)),
+                Stroke.OUTLINE,
+                Role.LINE);
         drawing.line(recess.get(0), recess.get(1), Stroke.OUTLINE, Role.LINE);
         drawing.line(recess.get(2), recess.get(3), Stroke.OUTLINE, Role.LINE);
         drawing.chain(List.of(recess.get(1), tip(floor), recess.get(2)), Stroke.OUTLINE, Role.LINE);
         for (Optional<SizePicture.Sized> limit : List.of(picture.lower(), picture.upper())) {
-            limit.ifPresent(sized -> drawing.line(new Point(x(scale.share(sized.size())), upper - 18),
-                    new Point(x(scale.share(sized.size())), lower + 18), Stroke.THIN, Role.LINE));
+            limit.ifPresent(sized -> drawing.line(
+                    new Point(x(scale.share(sized.size())), upper - 18),
+                    new Point(x(scale.share(sized.size())), lower + 18),
+                    Stroke.THIN,
+                    Role.LINE));
         }
         drawing.line(recess.get(1), recess.get(2), read ? Stroke.READ : Stroke.OUTLINE, read ? Role.ACCENT : Role.LINE);
         depth(floor);
     }
 
-    /** Where a floor at {@code at} is deepest: the point of a drill by its angle, the floor itself where nothing was drilled. */
+    /**
+     * Where a floor at {@code at} is deepest: the point of a drill by its angle, the floor itself where nothing was
+     * drilled.
+     */
     private Point tip(double at) {
         double point = picture.beside() instanceof SizePicture.Beside.Drilled drilled
-                ? (lower - upper) / 2 / Math.tan(Math.toRadians(drilled.pointAngle().doubleValue() / 2)) : 0;
+                ? (lower - upper)
+                        / 2
+                        / Math.tan(Math.toRadians(drilled.pointAngle().doubleValue() / 2))
+                : 0;
         return new Point(Math.max(at - point, Math.min(at, block.left() + WALL)), (upper + lower) / 2);
     }
 
@@ -81,8 +109,13 @@ final class FloorSection {
     private void stock(double floor) {
         picture.judged().filter(judged -> picture.cut().isPresent()).ifPresent(judged -> {
             double then = x(scale.share(picture.afterCut(judged.size())));
-            List<Point> comesOff = List.of(new Point(floor, upper), new Point(then, upper), tip(then), new Point(then, lower),
-                    new Point(floor, lower), tip(floor));
+            List<Point> comesOff = List.of(
+                    new Point(floor, upper),
+                    new Point(then, upper),
+                    tip(then),
+                    new Point(then, lower),
+                    new Point(floor, lower),
+                    tip(floor));
             drawing.area(comesOff, drawing.frame().ground());
             drawing.stock(comesOff);
             drawing.chain(comesOff.subList(1, 4), Stroke.AIM, Role.LINE);
@@ -100,7 +133,8 @@ final class FloorSection {
             if (drawing.width(label) + 40 < block.right() - floor) {
                 drawing.text(label, new Point((floor + block.right()) / 2, y), Anchor.CENTRE);
             } else {
-                drawing.text(label, new Point((floor + block.right()) / 2, y - drawing.height(label) - 6), Anchor.CENTRE);
+                drawing.text(
+                        label, new Point((floor + block.right()) / 2, y - drawing.height(label) - 6), Anchor.CENTRE);
             }
         });
     }

@@ -3,16 +3,17 @@ package org.tenthwise.app.picture;
 /**
  * The room a picture is laid out for.
  *
- * @param width     pixels
- * @param height    pixels
+ * @param width pixels
+ * @param height pixels
  * @param textScale 1 for the sizes of the screen, 1.5 for large text, less in print
  * @param lineScale 1 for the line weights of the screen, less in print and for small pictures
- * @param ground    what lies under the picture
+ * @param ground what lies under the picture
  */
 public record Frame(double width, double height, double textScale, double lineScale, Role ground) {
 
     /** Brings 18 px down to 11 px (8¼ pt), the least the record uses. */
     private static final double PRINT_TEXT = 0.62;
+
     private static final double PRINT_LINES = 0.6;
 
     public static Frame screen(double width, double height, double textScale) {

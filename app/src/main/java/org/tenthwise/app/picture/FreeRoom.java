@@ -30,7 +30,9 @@ final class FreeRoom {
     }
 
     boolean isFree(Box box) {
-        return frame.grown(ROUNDING).holds(box) && taken.stream().noneMatch(box::meets) && round.stream().noneMatch(circle -> touches(circle, box));
+        return frame.grown(ROUNDING).holds(box)
+                && taken.stream().noneMatch(box::meets)
+                && round.stream().noneMatch(circle -> touches(circle, box));
     }
 
     Optional<Box> place(double width, double height, List<Point> centres) {
@@ -39,7 +41,9 @@ final class FreeRoom {
 
     /** The first of the places, pushed into the frame, that is free; it is then taken. */
     Optional<Box> place(double width, double height, Stream<Point> centres) {
-        Optional<Box> found = centres.map(centre -> within(width, height, centre)).filter(this::isFree).findFirst();
+        Optional<Box> found = centres.map(centre -> within(width, height, centre))
+                .filter(this::isFree)
+                .findFirst();
         found.ifPresent(this::take);
         return found;
     }
@@ -87,7 +91,8 @@ final class FreeRoom {
 
     private static Stream<Box> along(Point from, Point to) {
         int spots = (int) Math.ceil(from.distanceTo(to) / STEP);
-        return IntStream.rangeClosed(0, spots).mapToObj(i -> from.towards(to, spots == 0 ? 0 : (double) i / spots))
+        return IntStream.rangeClosed(0, spots)
+                .mapToObj(i -> from.towards(to, spots == 0 ? 0 : (double) i / spots))
                 .map(spot -> new Box(spot.x(), spot.y(), spot.x(), spot.y()).grown(3));
     }
 

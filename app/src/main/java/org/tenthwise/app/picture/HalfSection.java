@@ -13,6 +13,7 @@ final class HalfSection {
 
     /** Closer than this, teeth run together; a thread is then drawn with fewer and deeper ones. */
     private static final double LEAST_TOOTH = 6;
+
     private static final double LEAST_DEPTH = 2.6;
     /** Share of a pitch taken by crest, flank, root, flank. */
     private static final double[] TOOTH = {0.3, 0.2, 0.3, 0.2};
@@ -64,7 +65,8 @@ final class HalfSection {
             Point to = point(marks.get(i + 1), above);
             chain.add(from);
             if (to.x() > from.x()) {
-                outline.threads().stream().sorted(Comparator.comparing(Outline.ThreadedLength::from))
+                outline.threads().stream()
+                        .sorted(Comparator.comparing(Outline.ThreadedLength::from))
                         .forEach(thread -> chain.addAll(teeth(thread, from, to, above)));
             }
         }

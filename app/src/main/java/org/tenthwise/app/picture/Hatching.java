@@ -4,16 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Parallel lines clipped to an area. All areas hatched at one angle and spacing share one set of lines, so that hatching
- * runs on from one area into the next, as metal does.
+ * Parallel lines clipped to an area. All areas hatched at one angle and spacing share one set of lines, so that
+ * hatching runs on from one area into the next, as metal does.
  */
 final class Hatching {
 
-    private Hatching() {
-    }
+    private Hatching() {}
 
     /**
-     * @param rings   closed outlines; what lies inside an odd number of them is hatched
+     * @param rings closed outlines; what lies inside an odd number of them is hatched
      * @param degrees slope of the lines, rising to the right where positive
      * @param spacing pixels between lines, more than nought
      */
@@ -21,17 +20,28 @@ final class Hatching {
         double cos = Math.cos(Math.toRadians(degrees));
         double sin = Math.sin(Math.toRadians(degrees));
         List<List<Point>> turned = rings.stream()
-                .map(ring -> ring.stream().map(p -> new Point(p.x() * cos - p.y() * sin, p.x() * sin + p.y() * cos)).toList())
+                .map(ring -> ring.stream()
+                        .map(p -> new Point(p.x() * cos - p.y() * sin, p.x() * sin + p.y() * cos))
+                        .toList())
                 .toList();
-        double least = turned.stream().flatMap(List::stream).mapToDouble(Point::y).min().orElse(0);
-        double most = turned.stream().flatMap(List::stream).mapToDouble(Point::y).max().orElse(0);
+        double least = turned.stream()
+                .flatMap(List::stream)
+                .mapToDouble(Point::y)
+                .min()
+                .orElse(0);
+        double most = turned.stream()
+                .flatMap(List::stream)
+                .mapToDouble(Point::y)
+                .max()
+                .orElse(0);
         List<Shape.Chain> lines = new ArrayList<>();
         for (double level = Math.ceil(least / spacing) * spacing; level < most; level += spacing) {
             double[] crossings = crossings(turned, level);
             for (int i = 0; i + 1 < crossings.length; i += 2) {
                 if (crossings[i + 1] - crossings[i] > 0.5) {
-                    lines.add(new Shape.Chain(List.of(back(crossings[i], level, cos, sin),
-                            back(crossings[i + 1], level, cos, sin)), false));
+                    lines.add(new Shape.Chain(
+                            List.of(back(crossings[i], level, cos, sin), back(crossings[i + 1], level, cos, sin)),
+                            false));
                 }
             }
         }

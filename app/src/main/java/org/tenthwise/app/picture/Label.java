@@ -3,7 +3,7 @@ package org.tenthwise.app.picture;
 /**
  * A text on a picture, before it has a place.
  *
- * @param size   pixels to the em at 100 % text
+ * @param size pixels to the em at 100 % text
  * @param backed whether the ground is laid under it, so that lines end at it
  */
 public record Label(String text, double size, Face face, Role role, boolean backed) {

@@ -28,7 +28,7 @@ public final class Lettering {
     /**
      * A stretch of text in one face.
      *
-     * @param face  absent from the drawn diameter sign, which no face has
+     * @param face absent from the drawn diameter sign, which no face has
      * @param width pixels
      */
     record Run(Face face, String text, double width) {
@@ -38,8 +38,7 @@ public final class Lettering {
         }
     }
 
-    private record Metrics(TrueTypeFont font, CmapLookup glyphs, double unitsPerEm) {
-    }
+    private record Metrics(TrueTypeFont font, CmapLookup glyphs, double unitsPerEm) {}
 
     private final Map<Face, Metrics> metrics = new EnumMap<>(Face.class);
 
@@ -77,12 +76,18 @@ public final class Lettering {
         String text = open.toString();
         open.setLength(0);
         Metrics of = metrics(face);
-        return new Run(face, text, text.codePoints().mapToDouble(codePoint -> advance(of, codePoint)).sum() * size);
+        return new Run(
+                face,
+                text,
+                text.codePoints()
+                                .mapToDouble(codePoint -> advance(of, codePoint))
+                                .sum()
+                        * size);
     }
 
     /**
-     * What is lettered for a sign: itself, a space for any other white space such as a line end, or an open box where no
-     * face has it.
+     * What is lettered for a sign: itself, a space for any other white space such as a line end, or an open box where
+     * no face has it.
      */
     private int shown(int codePoint, Face face) {
         boolean known = metrics(faceFor(codePoint, face)).glyphs().getGlyphId(codePoint) != 0
@@ -95,7 +100,8 @@ public final class Lettering {
 
     private Face faceFor(int codePoint, Face wanted) {
         return metrics(wanted).glyphs().getGlyphId(codePoint) != 0 || codePoint == DiameterSign.TEXT.codePointAt(0)
-                ? wanted : wanted.fallback();
+                ? wanted
+                : wanted.fallback();
     }
 
     private static double advance(Metrics of, int codePoint) {

@@ -2,17 +2,23 @@ package org.tenthwise.app.picture;
 
 import java.util.function.ToIntFunction;
 
-/** Large text in a picture that has little room: where smaller letters, down to the usual ones, let the picture show more, it gets those. */
+/**
+ * Large text in a picture that has little room: where smaller letters, down to the usual ones, let the picture show
+ * more, it gets those.
+ */
 final class Letters {
 
     /** What a picture tells that could show all it has to. */
     static final int ALL = Integer.MAX_VALUE;
+
     private static final double USUAL = 1;
 
-    private Letters() {
-    }
+    private Letters() {}
 
-    /** @param picture draws, and tells how much it could show: more is better, and of two that show the same the larger letters are taken */
+    /**
+     * @param picture draws, and tells how much it could show: more is better, and of two that show the same the larger
+     *     letters are taken
+     */
     static void draw(Drawing drawing, ToIntFunction<Drawing> picture) {
         double largest = drawing.frame().textScale();
         double best = largest;
@@ -27,6 +33,7 @@ final class Letters {
 
     private static Drawing lettered(Drawing drawing, double text) {
         Frame whole = drawing.frame();
-        return drawing.inset(new Point(0, 0), new Frame(whole.width(), whole.height(), text, whole.lineScale(), whole.ground()));
+        return drawing.inset(
+                new Point(0, 0), new Frame(whole.width(), whole.height(), text, whole.lineScale(), whole.ground()));
     }
 }

@@ -10,23 +10,26 @@ import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.quantity.Length;
 
 /**
- * What a mark on an outline points at: the nearest of its surfaces, threads, pockets, holes and end faces, the one named
- * first here where a mark touches several.
+ * What a mark on an outline points at: the nearest of its surfaces, threads, pockets, holes and end faces, the one
+ * named first here where a mark touches several.
  *
- * @param line   the feature as a line on the sheet
+ * @param line the feature as a line on the sheet
  * @param closed whether the line comes back to its start
- * @param spot   where the mark is put on the sheet
- * @param side   where its number can stand
+ * @param spot where the mark is put on the sheet
+ * @param side where its number can stand
  */
 record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
 
     /** On which side of the part a number for the feature can stand. */
-    enum Side { ABOVE, EITHER, BELOW }
+    enum Side {
+        ABOVE,
+        EITHER,
+        BELOW
+    }
 
     private static final Box ANY_SHEET = new Box(0, 0, 1000, 1000);
 
-    private record Near(double distance, OutlineFeature feature) {
-    }
+    private record Near(double distance, OutlineFeature feature) {}
 
     static OutlineFeature at(Mark mark, Outline outline, HalfSection section) {
         Point spot = section.point(mark, true);
@@ -36,7 +39,10 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
         outline.pockets().forEach(pocket -> near.add(pocket(section.pocket(pocket), section.axis(), spot)));
         outline.crossHoles().forEach(hole -> near.add(hole(section.hole(hole), spot)));
         ends(outline, section).forEach(end -> near.add(surface(end, spot, Side.EITHER)));
-        return near.stream().min(Comparator.comparingDouble(Near::distance)).orElseThrow().feature();
+        return near.stream()
+                .min(Comparator.comparingDouble(Near::distance))
+                .orElseThrow()
+                .feature();
     }
 
     /** Whether a mark sits on a floor: on an inner face square to the axis, or in a pocket and not at an end of it. */
@@ -52,17 +58,23 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
 
     private static List<List<Point>> surfaces(List<Mark> profile, HalfSection section) {
         return IntStream.range(1, profile.size())
-                .mapToObj(i -> List.of(section.point(profile.get(i - 1), true), section.point(profile.get(i), true))).toList();
+                .mapToObj(i -> List.of(section.point(profile.get(i - 1), true), section.point(profile.get(i), true)))
+                .toList();
     }
 
     /** The faces at both ends, from the outside down to the bore or to the axis. */
     private static List<List<Point>> ends(Outline outline, HalfSection section) {
         List<Mark> outside = outline.outside();
-        return Stream.of(outside.get(0), outside.get(outside.size() - 1)).map(edge -> {
-            Length bore = outline.inside().stream().filter(mark -> mark.at().equals(edge.at())).map(Mark::diameter)
-                    .max(Comparator.naturalOrder()).orElse(Length.ZERO);
-            return List.of(section.point(edge, true), section.point(new Mark(edge.at(), bore), true));
-        }).toList();
+        return Stream.of(outside.get(0), outside.get(outside.size() - 1))
+                .map(edge -> {
+                    Length bore = outline.inside().stream()
+                            .filter(mark -> mark.at().equals(edge.at()))
+                            .map(Mark::diameter)
+                            .max(Comparator.naturalOrder())
+                            .orElse(Length.ZERO);
+                    return List.of(section.point(edge, true), section.point(new Mark(edge.at(), bore), true));
+                })
+                .toList();
     }
 
     /** The pocket is seen below the axis, so a mark is looked for at the same distance from it. */
@@ -70,25 +82,38 @@ record OutlineFeature(List<Point> line, boolean closed, Point spot, Side side) {
         Point mirrored = new Point(spot.x(), 2 * axis - spot.y());
         double outX = Math.max(0, Math.max(pocket.left() - spot.x(), spot.x() - pocket.right()));
         double outY = Math.max(0, Math.max(pocket.top() - mirrored.y(), mirrored.y() - pocket.bottom()));
-        return new Near(Math.hypot(outX, outY), new OutlineFeature(pocket.corners(), true,
-                new Point(Math.min(Math.max(spot.x(), pocket.left()), pocket.right()), pocket.centreY()), Side.BELOW));
+        return new Near(
+                Math.hypot(outX, outY),
+                new OutlineFeature(
+                        pocket.corners(),
+                        true,
+                        new Point(Math.min(Math.max(spot.x(), pocket.left()), pocket.right()), pocket.centreY()),
+                        Side.BELOW));
     }
 
     private static Near hole(Box hole, Point spot) {
         double outX = Math.max(0, Math.max(hole.left() - spot.x(), spot.x() - hole.right()));
         double outY = Math.max(0, Math.max(hole.top() - spot.y(), spot.y() - hole.bottom()));
-        return new Near(Math.hypot(outX, outY), new OutlineFeature(hole.corners(), true,
-                new Point(hole.centreX(), Math.min(Math.max(spot.y(), hole.top()), hole.bottom())), Side.ABOVE));
+        return new Near(
+                Math.hypot(outX, outY),
+                new OutlineFeature(
+                        hole.corners(),
+                        true,
+                        new Point(hole.centreX(), Math.min(Math.max(spot.y(), hole.top()), hole.bottom())),
+                        Side.ABOVE));
     }
 
     private static Near outside(List<Point> surface, Outline outline, HalfSection section, Point spot) {
         Point from = surface.get(0);
         Point to = surface.get(1);
         return outline.threads().stream()
-                .filter(thread -> to.x() > from.x() && spot.x() >= section.x(thread.from()) && spot.x() <= section.x(thread.to()))
-                .map(thread -> section.teeth(thread, from, to, true)).filter(teeth -> !teeth.isEmpty()).findFirst()
-                .map(teeth -> new Near(distance(surface, spot),
-                        new OutlineFeature(teeth, false, nearest(surface, spot), Side.EITHER)))
+                .filter(thread ->
+                        to.x() > from.x() && spot.x() >= section.x(thread.from()) && spot.x() <= section.x(thread.to()))
+                .map(thread -> section.teeth(thread, from, to, true))
+                .filter(teeth -> !teeth.isEmpty())
+                .findFirst()
+                .map(teeth -> new Near(
+                        distance(surface, spot), new OutlineFeature(teeth, false, nearest(surface, spot), Side.EITHER)))
                 .orElseGet(() -> surface(surface, spot, Side.EITHER));
     }
 

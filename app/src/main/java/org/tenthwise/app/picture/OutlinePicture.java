@@ -9,14 +9,14 @@ import org.tenthwise.model.plan.Outline;
 /**
  * The half section a part is known by: above the axis cut and hatched, below it seen from outside.
  *
- * @param inHand  the feature in hand, drawn in the accent; absent if none is
+ * @param inHand the feature in hand, drawn in the accent; absent if none is
  * @param numbers features numbered as on the drawing; empty for a small picture
  */
-public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Numbered> numbers, String spoken) implements Picture {
+public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Numbered> numbers, String spoken)
+        implements Picture {
 
     /** A feature's number and where on the outline it sits. */
-    public record Numbered(String number, Mark mark) {
-    }
+    public record Numbered(String number, Mark mark) {}
 
     private static final double NUMBER_TEXT = 19;
     private static final double OVERHANG = 12;
@@ -36,13 +36,16 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
         double radius = radius(drawing);
         double band = numbers.isEmpty() ? 4 * weight : 3.2 * radius;
         Box frame = drawing.frame().box();
-        HalfSection section = new HalfSection(outline, new Box(OVERHANG * weight, band, frame.right() - OVERHANG * weight,
-                frame.bottom() - band));
+        HalfSection section = new HalfSection(
+                outline, new Box(OVERHANG * weight, band, frame.right() - OVERHANG * weight, frame.bottom() - band));
         cut(drawing, section);
         seen(drawing, section);
         Box part = section.box();
-        drawing.line(new Point(part.left() - OVERHANG * weight, section.axis()),
-                new Point(part.right() + OVERHANG * weight, section.axis()), Stroke.CENTRE, Role.LINE);
+        drawing.line(
+                new Point(part.left() - OVERHANG * weight, section.axis()),
+                new Point(part.right() + OVERHANG * weight, section.axis()),
+                Stroke.CENTRE,
+                Role.LINE);
         inHand.ifPresent(mark -> highlight(drawing, OutlineFeature.at(mark, outline, section)));
         numbers(drawing, section, radius);
     }
@@ -59,8 +62,11 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
             edgesToAxis(drawing, inside, section.axis());
         }
         end(drawing, outside.get(0), inside.isEmpty() ? Optional.empty() : Optional.of(inside.get(0)), section.axis());
-        end(drawing, outside.get(outside.size() - 1),
-                inside.isEmpty() ? Optional.empty() : Optional.of(inside.get(inside.size() - 1)), section.axis());
+        end(
+                drawing,
+                outside.get(outside.size() - 1),
+                inside.isEmpty() ? Optional.empty() : Optional.of(inside.get(inside.size() - 1)),
+                section.axis());
         outline.crossHoles().forEach(hole -> hole(drawing, section.hole(hole)));
     }
 
@@ -93,8 +99,10 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
     private static void edgesToAxis(Drawing drawing, List<Point> inside, double axis) {
         for (int i = 1; i + 1 < inside.size(); i++) {
             Point edge = inside.get(i);
-            boolean widest = edge.y() <= Math.min(inside.get(i - 1).y(), inside.get(i + 1).y());
-            boolean narrows = Math.abs(edge.x() - inside.get(i - 1).x()) < 0.01 || Math.abs(edge.x() - inside.get(i + 1).x()) < 0.01;
+            boolean widest = edge.y()
+                    <= Math.min(inside.get(i - 1).y(), inside.get(i + 1).y());
+            boolean narrows = Math.abs(edge.x() - inside.get(i - 1).x()) < 0.01
+                    || Math.abs(edge.x() - inside.get(i + 1).x()) < 0.01;
             if (!widest && narrows) {
                 drawing.line(edge, new Point(edge.x(), axis), Stroke.OUTLINE, Role.LINE);
             }
@@ -103,10 +111,15 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
 
     private static void hole(Drawing drawing, Box hole) {
         double over = 2 * drawing.frame().lineScale();
-        drawing.area(new Box(hole.left(), hole.top() - over, hole.right(), hole.bottom() + over).corners(),
+        drawing.area(
+                new Box(hole.left(), hole.top() - over, hole.right(), hole.bottom() + over).corners(),
                 drawing.frame().ground());
         for (double x : new double[] {hole.left(), hole.right()}) {
-            drawing.line(new Point(x, hole.top() - over * 0.75), new Point(x, hole.bottom() + over * 0.75), Stroke.OUTLINE, Role.LINE);
+            drawing.line(
+                    new Point(x, hole.top() - over * 0.75),
+                    new Point(x, hole.bottom() + over * 0.75),
+                    Stroke.OUTLINE,
+                    Role.LINE);
         }
     }
 
@@ -149,7 +162,11 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
             boolean rounded = feature.side() == OutlineFeature.Side.BELOW
                     && outline.pockets().stream().anyMatch(Outline.Pocket::rounded);
             List<Point> corners = feature.line();
-            Box box = new Box(corners.get(0).x(), corners.get(0).y(), corners.get(2).x(), corners.get(2).y());
+            Box box = new Box(
+                    corners.get(0).x(),
+                    corners.get(0).y(),
+                    corners.get(2).x(),
+                    corners.get(2).y());
             drawing.ring(rim(box, rounded), Stroke.READ, Role.ACCENT);
         } else {
             drawing.chain(feature.line(), Stroke.READ, Role.ACCENT);
@@ -157,7 +174,10 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
     }
 
     private double radius(Drawing drawing) {
-        double widest = numbers.stream().mapToDouble(number -> drawing.width(label(number.number()))).max().orElse(0);
+        double widest = numbers.stream()
+                .mapToDouble(number -> drawing.width(label(number.number())))
+                .max()
+                .orElse(0);
         return Math.max(drawing.lettered(NUMBER_TEXT) * 0.95, widest / 2 + drawing.lettered(6));
     }
 
@@ -168,13 +188,18 @@ public record OutlinePicture(Outline outline, Optional<Mark> inHand, List<Number
     private void numbers(Drawing drawing, HalfSection section, double radius) {
         Box frame = drawing.frame().box().grown(-radius - 2);
         List<Balloons.Wanted> wanted = numbers.stream()
-                .map(number -> new Balloons.Wanted(number.number(), OutlineFeature.at(number.mark(), outline, section))).toList();
+                .map(number -> new Balloons.Wanted(number.number(), OutlineFeature.at(number.mark(), outline, section)))
+                .toList();
         double above = Math.max(frame.top(), section.box().top() - 2.4 * radius);
         double below = Math.min(frame.bottom(), section.box().bottom() + 2.4 * radius);
-        for (Balloons.Placed placed : new Balloons(frame.left(), frame.right(), 2.35 * radius)
-                .place(wanted, above, below, section.axis())) {
-            drawing.line(placed.centre().towards(placed.spot(), radius / placed.centre().distanceTo(placed.spot())),
-                    placed.spot(), Stroke.THIN, Role.LINE);
+        for (Balloons.Placed placed :
+                new Balloons(frame.left(), frame.right(), 2.35 * radius).place(wanted, above, below, section.axis())) {
+            drawing.line(
+                    placed.centre()
+                            .towards(placed.spot(), radius / placed.centre().distanceTo(placed.spot())),
+                    placed.spot(),
+                    Stroke.THIN,
+                    Role.LINE);
             drawing.disc(placed.spot(), Math.max(2, 3.5 * drawing.frame().lineScale()), Role.LINE);
             drawing.disc(placed.centre(), radius, drawing.frame().ground());
             drawing.circle(placed.centre(), radius, Stroke.NEIGHBOUR, Role.LINE);

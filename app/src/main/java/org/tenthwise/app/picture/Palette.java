@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 
 /** A colour for every role. The screen's theme and the record take theirs from here, so there is one table. */
 public enum Palette {
-
-    DAY("""
+    DAY(
+            """
             paper #F1EDE3
             sheet #FFFDF8
             zone #E2EFE9
@@ -32,7 +32,8 @@ public enum Palette {
             open #736F66
             """),
 
-    NIGHT("""
+    NIGHT(
+            """
             paper #0E1012
             sheet #181B1E
             zone #122D28
@@ -56,7 +57,8 @@ public enum Palette {
             """),
 
     /** Day, on white paper. */
-    PRINT("""
+    PRINT(
+            """
             paper #FFFFFF
             sheet #FFFFFF
             zone #E2EFE9
@@ -83,7 +85,8 @@ public enum Palette {
 
     Palette(String table) {
         Map<Role, String> colours = new EnumMap<>(Role.class);
-        table.lines().map(line -> line.split(" "))
+        table.lines()
+                .map(line -> line.split(" "))
                 .forEach(row -> colours.put(Role.valueOf(row[0].toUpperCase(Locale.ROOT)), row[1]));
         this.hex = Map.copyOf(colours);
     }
@@ -100,6 +103,8 @@ public enum Palette {
 
     /** Looked-up colours for the root of a style sheet, one declaration a line: {@code -paper: #F1EDE3;}. */
     public String css() {
-        return Arrays.stream(Role.values()).map(role -> role.css() + ": " + hex(role) + ";\n").collect(Collectors.joining());
+        return Arrays.stream(Role.values())
+                .map(role -> role.css() + ": " + hex(role) + ";\n")
+                .collect(Collectors.joining());
     }
 }

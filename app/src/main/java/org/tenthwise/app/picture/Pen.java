@@ -17,7 +17,7 @@ public interface Pen {
      * Letters a text that needs one face only.
      *
      * @param start left end of the base line
-     * @param size  height of the em in pixels
+     * @param size height of the em in pixels
      */
     void text(Face face, String text, Point start, double size, Role role);
 }

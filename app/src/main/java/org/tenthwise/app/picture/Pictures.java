@@ -35,8 +35,9 @@ public final class Pictures {
     }
 
     /**
-     * The picture of a characteristic as it stands; once it is signed for or the run is closed with no cut and no move on it, as nobody acts by it
-     * any more. One that only asks is shown where it sits on the part; absent where the plan has no outline either.
+     * The picture of a characteristic as it stands; once it is signed for or the run is closed with no cut and no move
+     * on it, as nobody acts by it any more. One that only asks is shown where it sits on the part; absent where the
+     * plan has no outline either.
      */
     public Optional<Picture> of(Sheet sheet, Line line) {
         Plan plan = sheet.plan();
@@ -59,31 +60,38 @@ public final class Pictures {
 
     /** The half section, small, with the feature of {@code step} in hand; absent without an outline. */
     public Optional<Picture> part(Plan plan, Step step) {
-        return plan.outline().map(outline -> OutlinePicture.small(outline, step.mark(),
-                words.say("picture.part.at", plan.name(), step.name())));
+        return plan.outline()
+                .map(outline -> OutlinePicture.small(
+                        outline, step.mark(), words.say("picture.part.at", plan.name(), step.name())));
     }
 
     /** The half section, small; absent without an outline. */
     public Optional<Picture> part(Plan plan) {
-        return plan.outline().map(outline -> OutlinePicture.small(outline, Optional.empty(),
-                words.say("picture.part", plan.name())));
+        return plan.outline()
+                .map(outline ->
+                        OutlinePicture.small(outline, Optional.empty(), words.say("picture.part", plan.name())));
     }
 
     /** The half section with every characteristic that has a place on it numbered; absent without an outline. */
     public Optional<Picture> numbered(Plan plan) {
         List<OutlinePicture.Numbered> numbers = plan.steps().stream()
                 .flatMap(step -> step.mark().stream()
-                        .map(mark -> new OutlinePicture.Numbered(String.valueOf(step.number()), mark))).toList();
-        return plan.outline().map(outline -> new OutlinePicture(outline, Optional.empty(), numbers,
-                words.say("picture.part.numbered", plan.name())));
+                        .map(mark -> new OutlinePicture.Numbered(String.valueOf(step.number()), mark)))
+                .toList();
+        return plan.outline()
+                .map(outline -> new OutlinePicture(
+                        outline, Optional.empty(), numbers, words.say("picture.part.numbered", plan.name())));
     }
 
     /** The row of all checks of a run, with the one in hand marked. */
     public Picture checks(Sheet sheet, Optional<Step> inHand) {
-        List<CheckRow.Check> checks = sheet.lines().stream().map(line -> new CheckRow.Check(
-                line.finding().verdict().standing(), !line.step().hold().isEmpty())).toList();
+        List<CheckRow.Check> checks = sheet.lines().stream()
+                .map(line -> new CheckRow.Check(
+                        line.finding().verdict().standing(), !line.step().hold().isEmpty()))
+                .toList();
         OptionalInt place = IntStream.range(0, checks.size())
-                .filter(i -> inHand.filter(sheet.lines().get(i).step()::equals).isPresent()).findFirst();
+                .filter(i -> inHand.filter(sheet.lines().get(i).step()::equals).isPresent())
+                .findFirst();
         long passed = sheet.count(Standing.PASS);
         return new CheckRow(checks, place, words.say("picture.checks", passed, checks.size()));
     }
@@ -94,15 +102,27 @@ public final class Pictures {
         if (finding instanceof PlugFinding) {
             return Optional.empty();
         }
-        return StepFigures.limits(line.step()).map(limits -> new RowMark(
-                finding instanceof RunOutFinding ? Optional.of(Length.ZERO) : limits.lower().map(Written::length),
-                limits.upper().map(Written::length), finding.verdict().standing() == Standing.OPEN ? Optional.empty() : StepFigures.value(finding),
-                finding.verdict().margin().map(Verdict.Margin::inside).orElse(true), spoken(finding)));
+        return StepFigures.limits(line.step())
+                .map(limits -> new RowMark(
+                        finding instanceof RunOutFinding
+                                ? Optional.of(Length.ZERO)
+                                : limits.lower().map(Written::length),
+                        limits.upper().map(Written::length),
+                        finding.verdict().standing() == Standing.OPEN ? Optional.empty() : StepFigures.value(finding),
+                        finding.verdict().margin().map(Verdict.Margin::inside).orElse(true),
+                        spoken(finding)));
     }
 
     private String spoken(Finding finding) {
-        return Stream.concat(Stream.of(finding.step().name() + ".", sentences.standing(finding) + ".", sentences.value(finding),
-                sentences.distance(finding)), doubts(finding)).filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
+        return Stream.concat(
+                        Stream.of(
+                                finding.step().name() + ".",
+                                sentences.standing(finding) + ".",
+                                sentences.value(finding),
+                                sentences.distance(finding)),
+                        doubts(finding))
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 
     /** What makes a reading worth nothing. */
@@ -110,7 +130,8 @@ public final class Pictures {
         if (finding instanceof WiresFinding wires && (wires.bottoms() || wires.mayBottom())) {
             return Stream.of(sentences.rootClearance(wires));
         }
-        return finding instanceof PlugFinding plug ? plug.contradiction().map(how -> words.say("contradiction", how)).stream()
+        return finding instanceof PlugFinding plug
+                ? plug.contradiction().map(how -> words.say("contradiction", how)).stream()
                 : Stream.empty();
     }
 }

@@ -34,38 +34,85 @@ final class PlugFound {
         StepFigures figures = StepFigures.of(finding);
         Check.PlugFit check = finding.check();
         Length wanted = check.clearance().middle();
-        Length widest = check.clearance().at(Limit.UPPER).map(limit -> limit.length().abs()).orElse(wanted.abs());
-        return new PlugPicture(strip(finding, figures, spoken), wanted, Length.greatest(List.of(widest, LEAST_WIDEST)),
-                finding.bore().isEmpty() ? Length.ZERO : Length.greatest(finding.bore()).minus(Length.least(finding.bore())),
-                finding.feel().map(feel -> hand(finding, feel)), notes(finding, figures), spoken);
+        Length widest = check.clearance()
+                .at(Limit.UPPER)
+                .map(limit -> limit.length().abs())
+                .orElse(wanted.abs());
+        return new PlugPicture(
+                strip(finding, figures, spoken),
+                wanted,
+                Length.greatest(List.of(widest, LEAST_WIDEST)),
+                finding.bore().isEmpty()
+                        ? Length.ZERO
+                        : Length.greatest(finding.bore()).minus(Length.least(finding.bore())),
+                finding.feel().map(feel -> hand(finding, feel)),
+                notes(finding, figures),
+                spoken);
     }
 
     private PlugPicture.Hand hand(PlugFinding finding, Answer feel) {
-        return new PlugPicture.Hand(feel, words.say(words.key("answered", Question.PLUG_FEELS), feel),
-                feel != finding.check().feel().answer(), finding.contradiction().map(how -> words.say("picture.contradiction")));
+        return new PlugPicture.Hand(
+                feel,
+                words.say(words.key("answered", Question.PLUG_FEELS), feel),
+                feel != finding.check().feel().answer(),
+                finding.contradiction().map(how -> words.say("picture.contradiction")));
     }
 
     private SizePicture strip(PlugFinding finding, StepFigures figures, String spoken) {
         Check.PlugFit check = finding.check();
         Optional<Verdict.Margin> margin = finding.verdict().margin();
         Optional<Limit> near = margin.map(Verdict.Margin::limit);
-        return new SizePicture(Feature.BORE, figures.unit(), check.clearance().lower().map(SizeFound::written),
-                check.clearance().upper().map(SizeFound::written), Length.ZERO,
-                List.of(column(finding, Clearance::least, "picture.least", near.filter(Limit.LOWER::equals).isPresent(), figures),
-                        column(finding, Clearance::greatest, "picture.most", near.filter(Limit.UPPER::equals).isPresent(), figures)),
-                near.flatMap(limit -> finding.clearance().map(found -> limit == Limit.LOWER ? found.least() : found.greatest()))
+        return new SizePicture(
+                Feature.BORE,
+                figures.unit(),
+                check.clearance().lower().map(SizeFound::written),
+                check.clearance().upper().map(SizeFound::written),
+                Length.ZERO,
+                List.of(
+                        column(
+                                finding,
+                                Clearance::least,
+                                "picture.least",
+                                near.filter(Limit.LOWER::equals).isPresent(),
+                                figures),
+                        column(
+                                finding,
+                                Clearance::greatest,
+                                "picture.most",
+                                near.filter(Limit.UPPER::equals).isPresent(),
+                                figures)),
+                near.flatMap(limit -> finding.clearance()
+                                .map(found -> limit == Limit.LOWER ? found.least() : found.greatest()))
                         .map(size -> new SizePicture.Sized(size, figures.size(size))),
-                margin.map(found -> new SizePicture.Distance(found.distance(), found.limit(), figures.distance(found.distance()))),
-                Optional.empty(), Optional.of(Length.ZERO), new SizePicture.Said(words.say("picture.too-slack"),
-                        words.say("picture.too-tight"), "", step -> words.say("picture.scale", step)), spoken);
+                margin.map(found ->
+                        new SizePicture.Distance(found.distance(), found.limit(), figures.distance(found.distance()))),
+                Optional.empty(),
+                Optional.of(Length.ZERO),
+                new SizePicture.Said(
+                        words.say("picture.too-slack"),
+                        words.say("picture.too-tight"),
+                        "",
+                        step -> words.say("picture.scale", step)),
+                spoken);
     }
 
-    private SizePicture.Column column(PlugFinding finding, Function<Clearance, Length> which, String label,
-                                      boolean decides, StepFigures figures) {
-        Optional<SizePicture.Sized> size = finding.clearance().map(which)
+    private SizePicture.Column column(
+            PlugFinding finding,
+            Function<Clearance, Length> which,
+            String label,
+            boolean decides,
+            StepFigures figures) {
+        Optional<SizePicture.Sized> size = finding.clearance()
+                .map(which)
                 .map(clearance -> new SizePicture.Sized(clearance, figures.size(clearance)));
-        return new SizePicture.Column(size.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING, words.say(label), "",
-                size, decides && size.isPresent(), Optional.empty(), Optional.empty());
+        return new SizePicture.Column(
+                size.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
+                words.say(label),
+                "",
+                size,
+                decides && size.isPresent(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private List<String> notes(PlugFinding finding, StepFigures figures) {
@@ -74,7 +121,9 @@ final class PlugFound {
             notes.add(words.say("picture.bore", fromTo(finding.bore(), figures)));
         }
         if (!finding.plug().isEmpty()) {
-            notes.add(words.say("picture.plug", fromTo(finding.plug().stream().map(Measured::value).toList(), figures)));
+            notes.add(words.say(
+                    "picture.plug",
+                    fromTo(finding.plug().stream().map(Measured::value).toList(), figures)));
         }
         return notes;
     }

@@ -9,9 +9,9 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 
 /**
- * The bore of a {@link PlugPicture} cut open, the plug lying on its lower wall, so that all the play shows above it: between
- * the thickest of the plug and the narrowest of the bore the least, between the thinnest and the widest the most. The plug
- * has gone as far as the hand found it to go.
+ * The bore of a {@link PlugPicture} cut open, the plug lying on its lower wall, so that all the play shows above it:
+ * between the thickest of the plug and the narrowest of the bore the least, between the thinnest and the widest the
+ * most. The plug has gone as far as the hand found it to go.
  */
 final class PlugSection {
 
@@ -20,9 +20,11 @@ final class PlugSection {
     private static final double LINE = 25;
     /** Pixels of the widest play. */
     private static final double GAP = 44;
+
     private static final int MOST_LINES = 3;
     /** How far in the tip is, of the length of the bore. */
     private static final double FREELY_IN = 0.86;
+
     private static final double DRAGGED_IN = 0.6;
     private static final double OFFERED = -0.16;
 
@@ -48,8 +50,12 @@ final class PlugSection {
         this.top = room.top() + drawing.lettered(30);
         this.bottom = room.bottom() - 8 - drawing.lettered(LINE) * words.size();
         this.thickness = (bottom - top) * 0.2;
-        Length most = Length.greatest(Stream.concat(Stream.of(picture.widest()),
-                Stream.of(picture.least(), picture.most()).flatMap(column -> column.size().stream()).map(sized -> sized.size().abs())).toList());
+        Length most = Length.greatest(Stream.concat(
+                        Stream.of(picture.widest()),
+                        Stream.of(picture.least(), picture.most())
+                                .flatMap(column -> column.size().stream())
+                                .map(sized -> sized.size().abs()))
+                .toList());
         double gap = Math.min(GAP, (bottom - top) * 0.13);
         this.perMillimetre = gap / Nanometres.of(most);
         this.plugTop = top + thickness + gap;
@@ -64,9 +70,13 @@ final class PlugSection {
         Length play = picture.least().size().map(SizePicture.Sized::size).orElse(picture.wanted());
         walls(wall(play));
         plug();
-        drawing.line(new Point(left, (plugTop + bottom - thickness) / 2), new Point(room.right() - 4, (plugTop + bottom - thickness) / 2),
-                Stroke.CENTRE, Role.LINE);
-        FreeRoom free = new FreeRoom(new Box(room.left(), top - drawing.lettered(28), room.right(), bottom - thickness - 4));
+        drawing.line(
+                new Point(left, (plugTop + bottom - thickness) / 2),
+                new Point(room.right() - 4, (plugTop + bottom - thickness) / 2),
+                Stroke.CENTRE,
+                Role.LINE);
+        FreeRoom free =
+                new FreeRoom(new Box(room.left(), top - drawing.lettered(28), room.right(), bottom - thickness - 4));
         if (picture.least().size().isPresent() && picture.most().size().isPresent()) {
             double thinnest = plugTop + spreadOfPlug() * perMillimetre;
             double widest = wall(play.plus(picture.boreSpread()));
@@ -84,7 +94,11 @@ final class PlugSection {
     }
 
     private double spreadOfPlug() {
-        Length found = picture.most().size().orElseThrow().size().minus(picture.least().size().orElseThrow().size());
+        Length found = picture.most()
+                .size()
+                .orElseThrow()
+                .size()
+                .minus(picture.least().size().orElseThrow().size());
         return Nanometres.of(found.minus(picture.boreSpread()));
     }
 
@@ -94,28 +108,39 @@ final class PlugSection {
     }
 
     private void wall(double outer, double inner) {
-        List<Point> broken = List.of(new Point(left + 6, outer), new Point(left + 13, outer + (inner - outer) * 0.35),
-                new Point(left + 2, outer + (inner - outer) * 0.7), new Point(left + 8, inner));
+        List<Point> broken = List.of(
+                new Point(left + 6, outer),
+                new Point(left + 13, outer + (inner - outer) * 0.35),
+                new Point(left + 2, outer + (inner - outer) * 0.7),
+                new Point(left + 8, inner));
         List<Point> ring = new ArrayList<>(broken);
         ring.add(new Point(mouth, inner));
         ring.add(new Point(mouth, outer));
         drawing.metal(List.of(ring));
         drawing.chain(broken, Stroke.THIN, Role.LINE);
-        drawing.chain(List.of(broken.get(0), new Point(mouth, outer), new Point(mouth, inner), broken.get(3)), Stroke.OUTLINE, Role.LINE);
+        drawing.chain(
+                List.of(broken.get(0), new Point(mouth, outer), new Point(mouth, inner), broken.get(3)),
+                Stroke.OUTLINE,
+                Role.LINE);
     }
 
     private double tip() {
         Optional<Answer> feel = picture.hand().map(PlugPicture.Hand::feel);
-        double in = feel.map(found -> found == Answer.FREELY ? FREELY_IN : found == Answer.WITH_DRAG ? DRAGGED_IN : 0.0).orElse(OFFERED);
+        double in = feel.map(found -> found == Answer.FREELY ? FREELY_IN : found == Answer.WITH_DRAG ? DRAGGED_IN : 0.0)
+                .orElse(OFFERED);
         return mouth - in * (mouth - left) + 3;
     }
 
     private void plug() {
         Box plug = new Box(tip(), plugTop, room.right() - 6, bottom - thickness);
         double chamfer = Math.min(8, plug.height() * 0.1);
-        List<Point> outline = List.of(new Point(plug.left(), plug.top() + chamfer), new Point(plug.left() + chamfer, plug.top()),
-                new Point(plug.right(), plug.top()), new Point(plug.right(), plug.bottom()),
-                new Point(plug.left() + chamfer, plug.bottom()), new Point(plug.left(), plug.bottom() - chamfer));
+        List<Point> outline = List.of(
+                new Point(plug.left(), plug.top() + chamfer),
+                new Point(plug.left() + chamfer, plug.top()),
+                new Point(plug.right(), plug.top()),
+                new Point(plug.right(), plug.bottom()),
+                new Point(plug.left() + chamfer, plug.bottom()),
+                new Point(plug.left(), plug.bottom() - chamfer));
         drawing.otherMetal(outline);
         drawing.ring(outline, Stroke.OUTLINE, Role.ACCENT);
     }
@@ -129,7 +154,9 @@ final class PlugSection {
         if (Math.abs(plug - wall) > 1) {
             drawing.dimension(new Point(x, plug), new Point(x, wall), role);
         }
-        Label figures = Label.of(column.size().orElseThrow().figures(), SIZE_TEXT, column.decides() ? Role.ACCENT : Role.INK).onGround();
+        Label figures = Label.of(
+                        column.size().orElseThrow().figures(), SIZE_TEXT, column.decides() ? Role.ACCENT : Role.INK)
+                .onGround();
         Label label = column.decides() ? figures.bold() : figures;
         double height = drawing.height(label) + 10;
         Point beside = new Point(x, Math.min(wall, plug) - 28 - height / 2);
@@ -142,12 +169,20 @@ final class PlugSection {
     private List<Label> words() {
         List<Label> lines = new ArrayList<>();
         picture.hand().ifPresent(hand -> {
-            lines.add(Label.of(hand.words(), TEXT, hand.wrong() ? Role.FAIL : Role.INK).bold());
-            hand.contradiction().ifPresent(contradiction -> TextLines.joined(List.of(contradiction.split(" ")), " ", MOST_LINES,
-                    part -> drawing.width(Label.of(part, TEXT, Role.FAIL).bold()) <= room.width())
+            lines.add(Label.of(hand.words(), TEXT, hand.wrong() ? Role.FAIL : Role.INK)
+                    .bold());
+            hand.contradiction().ifPresent(contradiction -> TextLines.joined(
+                            List.of(contradiction.split(" ")),
+                            " ",
+                            MOST_LINES,
+                            part -> drawing.width(
+                                            Label.of(part, TEXT, Role.FAIL).bold())
+                                    <= room.width())
                     .forEach(line -> lines.add(Label.of(line, TEXT, Role.FAIL).bold())));
         });
         picture.notes().forEach(note -> lines.add(Label.of(note, TEXT, Role.INK2)));
-        return lines.stream().filter(line -> drawing.width(line) <= room.width()).toList();
+        return lines.stream()
+                .filter(line -> drawing.width(line) <= room.width())
+                .toList();
     }
 }

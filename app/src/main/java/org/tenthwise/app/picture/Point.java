@@ -7,7 +7,9 @@ public record Point(double x, double y) {
         return new Point(x + dx, y + dy);
     }
 
-    /** The spot {@code distance} away at {@code degrees}, counted clockwise from straight up, as a part is looked at. */
+    /**
+     * The spot {@code distance} away at {@code degrees}, counted clockwise from straight up, as a part is looked at.
+     */
     Point polar(double distance, double degrees) {
         double angle = Math.toRadians(degrees);
         return new Point(x + distance * Math.sin(angle), y - distance * Math.cos(angle));

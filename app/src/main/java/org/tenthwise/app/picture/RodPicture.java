@@ -4,13 +4,20 @@ import java.util.List;
 import org.tenthwise.model.quantity.Length;
 
 /**
- * A length as it was read and as it is at 20 °C: two rods over one another, flush at the left; the difference at the right is
- * drawn large.
+ * A length as it was read and as it is at 20 °C: two rods over one another, flush at the left; the difference at the
+ * right is drawn large.
  *
  * @param correction size at 20 °C less reading; its sign says which rod is the longer
  */
-public record RodPicture(String readName, String read, String sizeName, String size, Length correction, String correctionFigures,
-                         String spoken) implements Picture {
+public record RodPicture(
+        String readName,
+        String read,
+        String sizeName,
+        String size,
+        Length correction,
+        String correctionFigures,
+        String spoken)
+        implements Picture {
 
     private static final double TEXT = 20;
     private static final double NAME_TEXT = 18;
@@ -19,6 +26,7 @@ public record RodPicture(String readName, String read, String sizeName, String s
     private static final double LINE = 28;
     /** With fewer lines of height the correction stands beside its dimension or nowhere. */
     private static final double TIGHT_LINES = 5.4;
+
     private static final double THINNEST = 6;
 
     @Override
@@ -27,7 +35,9 @@ public record RodPicture(String readName, String read, String sizeName, String s
         double line = drawing.lettered(LINE);
         boolean tight = frame.height() < TIGHT_LINES * line;
         double between = tight ? line : 2 * line;
-        double height = tight ? Math.max(THINNEST, (frame.height() - 2.1 * line) / 2) : Math.min(70, (frame.height() - 4.2 * line) / 2);
+        double height = tight
+                ? Math.max(THINNEST, (frame.height() - 2.1 * line) / 2)
+                : Math.min(70, (frame.height() - 4.2 * line) / 2);
         double left = 6;
         double middle = frame.width() * SHARE;
         double difference = frame.width() * DIFFERENCE * correction.signum() / 2;
@@ -49,7 +59,9 @@ public record RodPicture(String readName, String read, String sizeName, String s
         Label figures = Label.of(correctionFigures, TEXT, Role.ACCENT).bold();
         boolean beside = after + drawing.width(figures) <= frame.right();
         if (beside || !tight) {
-            drawing.text(figures, new Point(beside ? after : frame.right() - 2, beside ? at : lower.bottom() + line * 0.6),
+            drawing.text(
+                    figures,
+                    new Point(beside ? after : frame.right() - 2, beside ? at : lower.bottom() + line * 0.6),
                     beside ? Anchor.LEFT : Anchor.RIGHT);
         }
     }
@@ -58,7 +70,8 @@ public record RodPicture(String readName, String read, String sizeName, String s
         drawing.metal(List.of(rod.corners()));
         drawing.ring(rod.corners(), Stroke.OUTLINE, role);
         double at = rod.top() - drawing.lettered(LINE) * 0.42;
-        Label size = Label.of(figures, TEXT, role == Role.LINE ? Role.INK : role).bold();
+        Label size =
+                Label.of(figures, TEXT, role == Role.LINE ? Role.INK : role).bold();
         Label word = Label.of(name, NAME_TEXT, Role.INK2);
         Box written = drawing.text(size, new Point(rod.left(), at), Anchor.LEFT);
         if (written.right() + 16 + drawing.width(word) <= drawing.frame().width()) {

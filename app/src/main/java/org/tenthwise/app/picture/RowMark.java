@@ -5,14 +5,15 @@ import java.util.Optional;
 import org.tenthwise.model.quantity.Length;
 
 /**
- * The strip lying down, for a row of the record: a line with a bar at each limit and a mark where the size lies, greater
- * sizes to the right. A size too far out to be drawn to scale stands at the end, with an arrow that way.
+ * The strip lying down, for a row of the record: a line with a bar at each limit and a mark where the size lies,
+ * greater sizes to the right. A size too far out to be drawn to scale stands at the end, with an arrow that way.
  *
- * @param lower    least size allowed; one of the two limits may be absent
- * @param judged   absent before there is a size
- * @param inside   how the mark is coloured: in ink inside, in the colour of a fail outside
+ * @param lower least size allowed; one of the two limits may be absent
+ * @param judged absent before there is a size
+ * @param inside how the mark is coloured: in ink inside, in the colour of a fail outside
  */
-public record RowMark(Optional<Length> lower, Optional<Length> upper, Optional<Length> judged, boolean inside, String spoken)
+public record RowMark(
+        Optional<Length> lower, Optional<Length> upper, Optional<Length> judged, boolean inside, String spoken)
         implements Picture {
 
     /** Of the width between the limits, on either side of them. */
@@ -45,10 +46,17 @@ public record RowMark(Optional<Length> lower, Optional<Length> upper, Optional<L
         double reached = Math.min(Math.max(x, frame.left() + 2 * half), frame.right() - 2 * half);
         if (x != reached) {
             double way = Math.signum(x - reached);
-            drawing.area(List.of(new Point(reached + way * 2 * half, y), new Point(reached, y - half), new Point(reached, y + half)), role);
+            drawing.area(
+                    List.of(
+                            new Point(reached + way * 2 * half, y),
+                            new Point(reached, y - half),
+                            new Point(reached, y + half)),
+                    role);
             return;
         }
-        drawing.area(List.of(new Point(x, y), new Point(x - half, y - 1.9 * half), new Point(x + half, y - 1.9 * half)), role);
+        drawing.area(
+                List.of(new Point(x, y), new Point(x - half, y - 1.9 * half), new Point(x + half, y - 1.9 * half)),
+                role);
     }
 
     /** To scale between two limits. With one, only on which side: half-way into the free side, or at its end. */

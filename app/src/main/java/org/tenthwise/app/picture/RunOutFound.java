@@ -34,13 +34,24 @@ final class RunOutFound {
 
     /** One ring, or two side by side where the plan names two sections. */
     Picture picture(RunOutFinding finding, boolean advised, String spoken) {
-        List<RunOutPicture> rings = IntStream.range(0, finding.sections().size()).mapToObj(which -> ring(finding, which, advised, spoken)).toList();
+        List<RunOutPicture> rings = IntStream.range(0, finding.sections().size())
+                .mapToObj(which -> ring(finding, which, advised, spoken))
+                .toList();
         if (rings.size() == 1) {
             return rings.get(0);
         }
-        return new RunOutSections(IntStream.range(0, rings.size()).mapToObj(which -> new RunOutSections.Section(
-                finding.sections().get(which).section().map(section -> words.say("picture.section", section.name(),
-                        Figures.written(section.at()))).orElse(""), rings.get(which))).toList(), spoken);
+        return new RunOutSections(
+                IntStream.range(0, rings.size())
+                        .mapToObj(which -> new RunOutSections.Section(
+                                finding.sections()
+                                        .get(which)
+                                        .section()
+                                        .map(section -> words.say(
+                                                "picture.section", section.name(), Figures.written(section.at())))
+                                        .orElse(""),
+                                rings.get(which)))
+                        .toList(),
+                spoken);
     }
 
     private RunOutPicture ring(RunOutFinding finding, int which, boolean advised, String spoken) {
@@ -48,26 +59,45 @@ final class RunOutFound {
         AtSection at = finding.sections().get(which);
         SectionSlots slots = finding.check().bySection().get(which);
         boolean farOut = which > 0;
-        List<Move> moves = finding.truingUp().filter(advice -> advised).map(advice -> farOut ? advice.far() : advice.near()).orElse(List.of());
+        List<Move> moves = finding.truingUp()
+                .filter(advice -> advised)
+                .map(advice -> farOut ? advice.far() : advice.near())
+                .orElse(List.of());
         boolean sweptOnly = !at.swept().isEmpty() && at.byAngle().isEmpty();
         return new RunOutPicture(
-                new RunOutPicture.Sized(finding.check().limit().length(),
-                        words.say("picture.limit", Figures.written(finding.check().limit()))),
-                at.movement().map(movement -> new RunOutPicture.Sized(movement, words.say("picture.movement", figures.size(movement)))),
-                sweptOnly ? List.of() : readings(finding.check(), at, slots, figures), sweep(at, slots, figures),
-                at.fit().map(fit -> new RunOutPicture.Fit(fit.mean(), fit.eccentricity(), fit.highAtDegrees(),
-                        List.of(words.say("picture.off-centre"), figures.plain(fit.eccentricity())))),
+                new RunOutPicture.Sized(
+                        finding.check().limit().length(),
+                        words.say(
+                                "picture.limit", Figures.written(finding.check().limit()))),
+                at.movement()
+                        .map(movement -> new RunOutPicture.Sized(
+                                movement, words.say("picture.movement", figures.size(movement)))),
+                sweptOnly ? List.of() : readings(finding.check(), at, slots, figures),
+                sweep(at, slots, figures),
+                at.fit()
+                        .map(fit -> new RunOutPicture.Fit(
+                                fit.mean(),
+                                fit.eccentricity(),
+                                fit.highAtDegrees(),
+                                List.of(words.say("picture.off-centre"), figures.plain(fit.eccentricity())))),
                 jaws(finding.check(), moves, figures),
-                new RunOutPicture.Hints(farOut, sweptOnly || finding.verdict().passed() ? Optional.empty() : way(finding.check(), moves), tap(moves, figures)),
-                notes(at, moves, figures), spoken);
+                new RunOutPicture.Hints(
+                        farOut,
+                        sweptOnly || finding.verdict().passed() ? Optional.empty() : way(finding.check(), moves),
+                        tap(moves, figures)),
+                notes(at, moves, figures),
+                spoken);
     }
 
-    private List<RunOutPicture.Reading> readings(Check.RunOut check, AtSection at, SectionSlots slots, StepFigures figures) {
+    private List<RunOutPicture.Reading> readings(
+            Check.RunOut check, AtSection at, SectionSlots slots, StepFigures figures) {
         List<Length> taken = at.byAngle().stream().map(Measured::value).toList();
         List<RunOutPicture.Reading> readings = new ArrayList<>();
         for (Slot slot : slots.byAngle()) {
             Optional<Length> value = value(at.byAngle(), slot);
-            boolean extreme = value.filter(length -> length.equals(Length.greatest(taken)) || length.equals(Length.least(taken))).isPresent();
+            boolean extreme = value.filter(
+                            length -> length.equals(Length.greatest(taken)) || length.equals(Length.least(taken)))
+                    .isPresent();
             BigDecimal angle = slot.place().angle().orElseThrow();
             readings.add(new RunOutPicture.Reading(angle, jaws.brief(check, angle), sized(value, figures), extreme));
         }
@@ -75,12 +105,20 @@ final class RunOutFound {
     }
 
     private Optional<RunOutPicture.Sweep> sweep(AtSection at, SectionSlots slots, StepFigures figures) {
-        return at.swept().isEmpty() ? Optional.empty() : Optional.of(new RunOutPicture.Sweep(sized(value(at.swept(), slots.highest()), figures),
-                sized(value(at.swept(), slots.lowest()), figures), words.say("picture.highest"), words.say("picture.lowest")));
+        return at.swept().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new RunOutPicture.Sweep(
+                        sized(value(at.swept(), slots.highest()), figures),
+                        sized(value(at.swept(), slots.lowest()), figures),
+                        words.say("picture.highest"),
+                        words.say("picture.lowest")));
     }
 
     private static Optional<Length> value(List<Measured> measured, Slot slot) {
-        return measured.stream().filter(reading -> reading.slot().equals(slot)).map(Measured::value).findFirst();
+        return measured.stream()
+                .filter(reading -> reading.slot().equals(slot))
+                .map(Measured::value)
+                .findFirst();
     }
 
     private static Optional<RunOutPicture.Sized> sized(Optional<Length> length, StepFigures figures) {
@@ -89,7 +127,9 @@ final class RunOutFound {
 
     private List<RunOutPicture.Jaw> jaws(Check.RunOut check, List<Move> moves, StepFigures figures) {
         List<BigDecimal> at = jaws(check);
-        return IntStream.range(0, at.size()).mapToObj(i -> jaw(i + 1, at.get(i), moves, figures)).toList();
+        return IntStream.range(0, at.size())
+                .mapToObj(i -> jaw(i + 1, at.get(i), moves, figures))
+                .toList();
     }
 
     private static List<BigDecimal> jaws(Check.RunOut check) {
@@ -118,13 +158,20 @@ final class RunOutFound {
         }
         List<BigDecimal> places = check.jaws() > 0 ? jaws(check) : check.angles();
         BigDecimal from = places.get(0);
-        return places.stream().map(angle -> Angle.inOneTurn(angle.subtract(from))).filter(angle -> angle.signum() > 0)
-                .min(Comparator.naturalOrder()).map(angle -> new RunOutPicture.Way(from, from.add(angle), words.say("picture.way")));
+        return places.stream()
+                .map(angle -> Angle.inOneTurn(angle.subtract(from)))
+                .filter(angle -> angle.signum() > 0)
+                .min(Comparator.naturalOrder())
+                .map(angle -> new RunOutPicture.Way(from, from.add(angle), words.say("picture.way")));
     }
 
     private Optional<RunOutPicture.Tap> tap(List<Move> moves, StepFigures figures) {
-        return moves.stream().filter(Move.Tap.class::isInstance).map(move -> ((Move.Tap) move).from()).findFirst()
-                .map(from -> new RunOutPicture.Tap(from.highAtDegrees(), words.say("picture.mallet", figures.plain(from.amount()))));
+        return moves.stream()
+                .filter(Move.Tap.class::isInstance)
+                .map(move -> ((Move.Tap) move).from())
+                .findFirst()
+                .map(from -> new RunOutPicture.Tap(
+                        from.highAtDegrees(), words.say("picture.mallet", figures.plain(from.amount()))));
     }
 
     private List<String> notes(AtSection at, List<Move> moves, StepFigures figures) {

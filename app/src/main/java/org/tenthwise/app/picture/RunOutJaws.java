@@ -9,6 +9,7 @@ final class RunOutJaws {
     private static final double DEPTH = 24;
     /** Half the width away from the work, and at the work. */
     private static final double WIDE = 29;
+
     private static final double NARROW = 21;
     private static final double GAP = 3;
     private static final double ARROW = 28;
@@ -62,7 +63,11 @@ final class RunOutJaws {
      */
     boolean draw(RunOutPicture.Around around) {
         jaws.forEach(this::jaw);
-        jaws.stream().filter(jaw -> around.figures && !jaw.words().isEmpty() && (around.loosening || jaw.in().signum() > 0)).forEach(this::move);
+        jaws.stream()
+                .filter(jaw -> around.figures
+                        && !jaw.words().isEmpty()
+                        && (around.loosening || jaw.in().signum() > 0))
+                .forEach(this::move);
         return complete;
     }
 
@@ -71,8 +76,14 @@ final class RunOutJaws {
         boolean goesIn = jaw.in().signum() > 0;
         drawing.area(outline, goesIn ? Role.ACCENTFILL : Role.PAPER);
         drawing.ring(outline, Stroke.NEIGHBOUR, goesIn ? Role.ACCENT : Role.LINE);
-        drawing.text(Label.of(jaw.number(), Math.min(20, 20 * 1.25 / drawing.frame().textScale()),
-                goesIn ? Role.ONACCENT : Role.INK).bold(), middleOf(jaw), Anchor.CENTRE);
+        drawing.text(
+                Label.of(
+                                jaw.number(),
+                                Math.min(20, 20 * 1.25 / drawing.frame().textScale()),
+                                goesIn ? Role.ONACCENT : Role.INK)
+                        .bold(),
+                middleOf(jaw),
+                Anchor.CENTRE);
         room.take(new Shape.Chain(outline, true).bounds().grown(2));
     }
 
@@ -87,27 +98,36 @@ final class RunOutJaws {
         double depth = DEPTH * scale / 2;
         double wide = WIDE * scale;
         double narrow = NARROW * scale;
-        return List.of(at.polar(depth, degrees).polar(-wide, degrees + 90), at.polar(depth, degrees).polar(wide, degrees + 90),
-                at.polar(-depth, degrees).polar(narrow, degrees + 90), at.polar(-depth, degrees).polar(-narrow, degrees + 90));
+        return List.of(
+                at.polar(depth, degrees).polar(-wide, degrees + 90),
+                at.polar(depth, degrees).polar(wide, degrees + 90),
+                at.polar(-depth, degrees).polar(narrow, degrees + 90),
+                at.polar(-depth, degrees).polar(-narrow, degrees + 90));
     }
 
     /** An arrow the way the jaw goes, and how far, beside the jaw. */
     private void move(RunOutPicture.Jaw jaw) {
-        Label label = Label.of(jaw.words(), 20, jaw.in().signum() > 0 ? Role.ACCENT : Role.INK).bold();
+        Label label = Label.of(jaw.words(), 20, jaw.in().signum() > 0 ? Role.ACCENT : Role.INK)
+                .bold();
         double arrow = ARROW * scale;
         double width = arrow + drawing.width(label) + 8;
         double height = Math.max(arrow, drawing.lettered(24));
         room.place(width, height, beside(jaw, width, height))
-                .or(() -> room.place(width, height, room.everywhere(width, height, middleOf(jaw)).filter(place -> isNearestTo(jaw, place))))
-                .ifPresentOrElse(box -> {
-            Point middleOfArrow = new Point(box.left() + arrow / 2, box.centreY());
-            double towards = jaw.at().doubleValue() + (jaw.in().signum() > 0 ? 180 : 0);
-            Point tip = middleOfArrow.polar(arrow / 2, towards);
-            Point tail = middleOfArrow.polar(-arrow / 2, towards);
-            drawing.line(tail, tail.towards(tip, 0.6), new Stroke(8, List.of()), label.role());
-            drawing.head(tail, tip, arrow * 0.5, arrow * 0.62, label.role());
-            drawing.text(label, new Point(box.left() + arrow + 6, box.centreY()), Anchor.LEFT);
-        }, () -> complete = false);
+                .or(() -> room.place(
+                        width,
+                        height,
+                        room.everywhere(width, height, middleOf(jaw)).filter(place -> isNearestTo(jaw, place))))
+                .ifPresentOrElse(
+                        box -> {
+                            Point middleOfArrow = new Point(box.left() + arrow / 2, box.centreY());
+                            double towards = jaw.at().doubleValue() + (jaw.in().signum() > 0 ? 180 : 0);
+                            Point tip = middleOfArrow.polar(arrow / 2, towards);
+                            Point tail = middleOfArrow.polar(-arrow / 2, towards);
+                            drawing.line(tail, tail.towards(tip, 0.6), new Stroke(8, List.of()), label.role());
+                            drawing.head(tail, tip, arrow * 0.5, arrow * 0.62, label.role());
+                            drawing.text(label, new Point(box.left() + arrow + 6, box.centreY()), Anchor.LEFT);
+                        },
+                        () -> complete = false);
     }
 
     private boolean isNearestTo(RunOutPicture.Jaw jaw, Point place) {

@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Lays out the ring of each section as large as it can be read, with as much around it as is worth its room. Around each stands the same, so that
- * what is said at one section is not looked for in vain at the other.
+ * Lays out the ring of each section as large as it can be read, with as much around it as is worth its room. Around
+ * each stands the same, so that what is said at one section is not looked for in vain at the other.
  */
 final class RunOutLayout {
 
@@ -18,6 +18,7 @@ final class RunOutLayout {
     private static final double LEGIBLE = 40;
     /** What stands around the ring may make it smaller down to this share; beyond, it gives way. */
     private static final double WORTH = 0.8;
+
     private static final double SMALLER = 0.96;
     private static final int RINGED = 10;
 
@@ -30,12 +31,19 @@ final class RunOutLayout {
         this.rooms = rooms;
     }
 
-    /** @return how much could be shown: rings with words round them before rings under words, before words alone, and of words the more kinds */
+    /**
+     * @return how much could be shown: rings with words round them before rings under words, before words alone, and of
+     *     words the more kinds
+     */
     int draw() {
-        List<Map<RunOutPicture.Around, Double>> rings = IntStream.range(0, pictures.size()).mapToObj(this::worthTheirRoom).toList();
+        List<Map<RunOutPicture.Around, Double>> rings = IntStream.range(0, pictures.size())
+                .mapToObj(this::worthTheirRoom)
+                .toList();
         Optional<RunOutPicture.Around> widest = Stream.of(RunOutPicture.Around.values())
-                .filter(around -> rings.stream().allMatch(ring -> ring.containsKey(around))).findFirst();
-        widest.ifPresent(around -> draw(rooms, around, rings.stream().map(ring -> ring.get(around)).toList()));
+                .filter(around -> rings.stream().allMatch(ring -> ring.containsKey(around)))
+                .findFirst();
+        widest.ifPresent(around ->
+                draw(rooms, around, rings.stream().map(ring -> ring.get(around)).toList()));
         return widest.isPresent() ? Letters.ALL : underWords();
     }
 
@@ -48,24 +56,39 @@ final class RunOutLayout {
     /** With each choice of what stands around it, the middle radius of the ring. */
     private Map<RunOutPicture.Around, Double> worthTheirRoom(int which) {
         Map<RunOutPicture.Around, Double> rings = new EnumMap<>(RunOutPicture.Around.class);
-        Stream.of(RunOutPicture.Around.values()).filter(around -> around.figures)
-                .forEach(around -> largest(which, rooms.get(which), around).ifPresent(middle -> rings.put(around, middle)));
-        double greatest = rings.entrySet().stream().filter(ring -> ring.getKey().loosening).map(Map.Entry::getValue).max(Double::compare).orElse(0.0);
+        Stream.of(RunOutPicture.Around.values())
+                .filter(around -> around.figures)
+                .forEach(around ->
+                        largest(which, rooms.get(which), around).ifPresent(middle -> rings.put(around, middle)));
+        double greatest = rings.entrySet().stream()
+                .filter(ring -> ring.getKey().loosening)
+                .map(Map.Entry::getValue)
+                .max(Double::compare)
+                .orElse(0.0);
         rings.values().removeIf(middle -> middle < WORTH * greatest);
         return rings;
     }
 
     /** The words first, and rings under them where there is room for every one. */
     private int underWords() {
-        List<RunOutWords> words = IntStream.range(0, pictures.size()).mapToObj(i -> new RunOutWords(pictures.get(i), rooms.get(i))).toList();
+        List<RunOutWords> words = IntStream.range(0, pictures.size())
+                .mapToObj(i -> new RunOutWords(pictures.get(i), rooms.get(i)))
+                .toList();
         int kinds = words.stream().mapToInt(RunOutWords::fitting).min().orElse(0);
         List<Drawing> rest = new ArrayList<>();
         List<Double> middles = new ArrayList<>();
         for (int i = 0; i < pictures.size(); i++) {
             Frame whole = rooms.get(i).frame();
             double below = words.get(i).draw(kinds);
-            rest.add(rooms.get(i).inset(new Point(0, below),
-                    new Frame(whole.width(), Math.max(0, whole.height() - below), whole.textScale(), whole.lineScale(), whole.ground())));
+            rest.add(rooms.get(i)
+                    .inset(
+                            new Point(0, below),
+                            new Frame(
+                                    whole.width(),
+                                    Math.max(0, whole.height() - below),
+                                    whole.textScale(),
+                                    whole.lineScale(),
+                                    whole.ground())));
             largest(i, rest.get(i), RunOutPicture.Around.NO_WORDS).ifPresent(middles::add);
         }
         boolean ringed = middles.size() == pictures.size();
@@ -78,7 +101,11 @@ final class RunOutLayout {
     private Optional<Double> largest(int which, Drawing room, RunOutPicture.Around around) {
         RunOutPicture picture = pictures.get(which);
         double legible = LEGIBLE * room.frame().lineScale();
-        return Stream.iterate(RunOutRing.largest(picture, room, around), middle -> middle >= legible, middle -> middle * SMALLER)
-                .filter(middle -> new RunOutRing(picture, room.rehearsal(), around, middle).draw()).findFirst();
+        return Stream.iterate(
+                        RunOutRing.largest(picture, room, around),
+                        middle -> middle >= legible,
+                        middle -> middle * SMALLER)
+                .filter(middle -> new RunOutRing(picture, room.rehearsal(), around, middle).draw())
+                .findFirst();
     }
 }

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Round the ring of {@link RunOutPicture}: the way from place to place, where the mallet taps, and which side is which where no jaw grips. */
+/**
+ * Round the ring of {@link RunOutPicture}: the way from place to place, where the mallet taps, and which side is which
+ * where no jaw grips.
+ */
 final class RunOutMarks {
 
     private static final double GAP = 4;
@@ -14,6 +17,7 @@ final class RunOutMarks {
     private static final double NUMBER = 18;
     /** Four numbers stand clear of each other in a ring as wide as this. */
     private static final double LEAST_INNER = 28;
+
     private static final double WORDS = 18;
     private static final double LINE = 24;
     /** Degrees of the way that are drawn at most. */
@@ -59,18 +63,22 @@ final class RunOutMarks {
 
     /** @return whether the numbers of the jaws found room side by side, and how far to tap, where it is to be said */
     boolean draw(RunOutPicture.Around around) {
-        boolean numbered = !picture.hints().farOut() || picture.jaws().isEmpty() || inner >= drawing.lettered(LEAST_INNER);
+        boolean numbered =
+                !picture.hints().farOut() || picture.jaws().isEmpty() || inner >= drawing.lettered(LEAST_INNER);
         if (picture.hints().farOut() && numbered) {
             picture.jaws().forEach(this::number);
         }
-        boolean complete = picture.hints().tap().map(tap -> tap(tap, around.figures)).orElse(true) && numbered;
+        boolean complete =
+                picture.hints().tap().map(tap -> tap(tap, around.figures)).orElse(true) && numbered;
         picture.hints().way().ifPresent(way -> way(way, around.notes));
         return complete;
     }
 
     private void number(RunOutPicture.Jaw jaw) {
-        drawing.text(Label.of(jaw.number(), WORDS, Role.INK2).bold().onGround(),
-                centre.polar(inner - drawing.lettered(NUMBER / 2), jaw.at().doubleValue()), Anchor.CENTRE);
+        drawing.text(
+                Label.of(jaw.number(), WORDS, Role.INK2).bold().onGround(),
+                centre.polar(inner - drawing.lettered(NUMBER / 2), jaw.at().doubleValue()),
+                Anchor.CENTRE);
     }
 
     /** An arrow against the work, from outside. */
@@ -90,7 +98,9 @@ final class RunOutMarks {
     private void way(RunOutPicture.Way way, boolean inWords) {
         double scale = RunOutJaws.scale(drawing.frame());
         double radius = reach + WAY * scale / 2;
-        double clear = picture.jaws().isEmpty() || picture.hints().farOut() ? 6 : RunOutJaws.halfAngle(drawing.frame(), reach) + 3;
+        double clear = picture.jaws().isEmpty() || picture.hints().farOut()
+                ? 6
+                : RunOutJaws.halfAngle(drawing.frame(), reach) + 3;
         double from = way.from().doubleValue() + clear;
         double to = Math.min(way.to().doubleValue() - clear, from + MOST_OF_THE_WAY);
         if (to - from < 12) {
@@ -98,21 +108,27 @@ final class RunOutMarks {
         }
         double head = Math.toDegrees(WAY * 1.3 * scale / radius);
         List<Point> bow = new ArrayList<>(IntStream.iterate(0, i -> from + i < to - head * 0.6, i -> i + 3)
-                .mapToObj(i -> centre.polar(radius, from + i)).toList());
+                .mapToObj(i -> centre.polar(radius, from + i))
+                .toList());
         bow.add(centre.polar(radius, to - head * 0.6));
         drawing.chain(bow, Stroke.OUTLINE, Role.INK2);
-        drawing.head(centre.polar(radius, to - head), centre.polar(radius, to), WAY * 1.3 * scale, WAY * scale, Role.INK2);
-        Stream.concat(bow.stream(), Stream.of(centre.polar(radius, to))).forEach(spot -> room.take(new Box(spot.x(), spot.y(), spot.x(), spot.y()).grown(WAY * scale / 2)));
+        drawing.head(
+                centre.polar(radius, to - head), centre.polar(radius, to), WAY * 1.3 * scale, WAY * scale, Role.INK2);
+        Stream.concat(bow.stream(), Stream.of(centre.polar(radius, to)))
+                .forEach(spot -> room.take(new Box(spot.x(), spot.y(), spot.x(), spot.y()).grown(WAY * scale / 2)));
         if (inWords) {
             Label label = Label.of(way.words(), WORDS, Role.INK2);
             Point middle = centre.polar(radius + drawing.lettered(LINE), (from + to) / 2);
-            placed(label, room.everywhere(drawing.width(label), drawing.lettered(LINE), middle)
-                    .filter(place -> place.distanceTo(middle) < drawing.width(label)));
+            placed(
+                    label,
+                    room.everywhere(drawing.width(label), drawing.lettered(LINE), middle)
+                            .filter(place -> place.distanceTo(middle) < drawing.width(label)));
         }
     }
 
     private boolean placed(Label label, Stream<Point> places) {
         return room.place(drawing.width(label), drawing.lettered(LINE), places)
-                .map(box -> drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE)).isPresent();
+                .map(box -> drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE))
+                .isPresent();
     }
 }

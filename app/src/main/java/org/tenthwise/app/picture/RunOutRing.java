@@ -11,9 +11,11 @@ final class RunOutRing {
 
     /** Share of the middle radius that half of what has to be shown may take. */
     private static final double LARGEST_SWING = 0.24;
+
     private static final double DOT = 7;
     /** Beyond the largest swing, for the dots. */
     private static final double EDGE = 10;
+
     private static final double INSET = 1;
     /** Degrees where the movement over a turn is drawn, beside the usual places. */
     private static final double BETWEEN_PLACES = 157.5;
@@ -56,7 +58,11 @@ final class RunOutRing {
     static double largest(RunOutPicture picture, Drawing drawing, RunOutPicture.Around around) {
         Box area = area(new RunOutTable(picture, drawing), drawing, around);
         double reach = Math.min(
-                RunOutJaws.greatestReach(RunOutMarks.gripping(picture), drawing.frame(), area.width() / 2 - INSET, area.height() / 2 - INSET),
+                RunOutJaws.greatestReach(
+                        RunOutMarks.gripping(picture),
+                        drawing.frame(),
+                        area.width() / 2 - INSET,
+                        area.height() / 2 - INSET),
                 Math.min(area.width(), area.height()) / 2 - INSET - RunOutMarks.around(picture, drawing.frame()));
         return (reach - EDGE) / (1 + LARGEST_SWING);
     }
@@ -147,7 +153,8 @@ final class RunOutRing {
     }
 
     private static List<Label> offCentre(RunOutPicture.Fit fit) {
-        return List.of(Label.of(fit.words().get(0), 18, Role.INK2).onGround(),
+        return List.of(
+                Label.of(fit.words().get(0), 18, Role.INK2).onGround(),
                 Label.of(fit.words().get(1), 24, Role.INK).bold().onGround());
     }
 
@@ -178,7 +185,8 @@ final class RunOutRing {
             return;
         }
         double crowded = Math.PI * middle / picture.readings().size() * 0.55;
-        double size = Math.min(crowded, DOT * Math.max(0.7, drawing.frame().lineScale())) * (reading.extreme() ? 1.3 : 1);
+        double size =
+                Math.min(crowded, DOT * Math.max(0.7, drawing.frame().lineScale())) * (reading.extreme() ? 1.3 : 1);
         Point spot = centre.polar(radius(reading.value().get().length()), degrees);
         drawing.disc(spot, size + 2, drawing.frame().ground());
         drawing.disc(spot, size, Role.INK);
@@ -190,21 +198,30 @@ final class RunOutRing {
         Label label = Label.of(picture.limit().words(), 20, Role.INK).bold();
         double width = drawing.width(label);
         double height = drawing.lettered(24);
-        Stream<Point> places = Stream.concat(corners(width, height, true).stream(), room.everywhere(width, height, centre))
-                .filter(place -> leadsAway(place, width) && room.isFree(leaderStart(place, width), leaderEnd(place))
+        Stream<Point> places = Stream.concat(
+                        corners(width, height, true).stream(), room.everywhere(width, height, centre))
+                .filter(place -> leadsAway(place, width)
+                        && room.isFree(leaderStart(place, width), leaderEnd(place))
                         && !isAtReading(leaderEnd(place)));
-        room.place(width, height, places).ifPresentOrElse(box -> {
-            Point at = new Point(box.centreX(), box.centreY());
-            drawing.text(label, at, Anchor.CENTRE);
-            drawing.line(leaderStart(at, width), leaderEnd(at), Stroke.THIN, Role.LINE);
-            room.take(leaderStart(at, width), leaderEnd(at));
-        }, this::noRoom);
+        room.place(width, height, places)
+                .ifPresentOrElse(
+                        box -> {
+                            Point at = new Point(box.centreX(), box.centreY());
+                            drawing.text(label, at, Anchor.CENTRE);
+                            drawing.line(leaderStart(at, width), leaderEnd(at), Stroke.THIN, Role.LINE);
+                            room.take(leaderStart(at, width), leaderEnd(at));
+                        },
+                        this::noRoom);
     }
 
     private boolean isAtReading(Point spot) {
-        return picture.readings().stream().filter(reading -> reading.value().isPresent())
-                .anyMatch(reading -> centre.polar(radius(reading.value().get().length()), reading.angle().doubleValue())
-                        .distanceTo(spot) < 2 * DOT);
+        return picture.readings().stream()
+                .filter(reading -> reading.value().isPresent())
+                .anyMatch(reading -> centre.polar(
+                                        radius(reading.value().get().length()),
+                                        reading.angle().doubleValue())
+                                .distanceTo(spot)
+                        < 2 * DOT);
     }
 
     private void noRoom() {
@@ -228,9 +245,15 @@ final class RunOutRing {
     }
 
     private void notes() {
-        picture.fit().filter(fit -> around.offCentre && !wordsFitInside(fit)).ifPresent(fit -> inACorner(offCentre(fit), true));
+        picture.fit()
+                .filter(fit -> around.offCentre && !wordsFitInside(fit))
+                .ifPresent(fit -> inACorner(offCentre(fit), true));
         if (around.notes && !picture.notes().isEmpty()) {
-            inACorner(picture.notes().stream().map(note -> Label.of(note, 18, Role.INK2)).toList(), false);
+            inACorner(
+                    picture.notes().stream()
+                            .map(note -> Label.of(note, 18, Role.INK2))
+                            .toList(),
+                    false);
         }
     }
 
@@ -243,7 +266,8 @@ final class RunOutRing {
     }
 
     private Label movementLabel(String words) {
-        return Label.of(words, Math.min(24, 30 / drawing.frame().textScale()), Role.ACCENT).bold();
+        return Label.of(words, Math.min(24, 30 / drawing.frame().textScale()), Role.ACCENT)
+                .bold();
     }
 
     private void inACorner(List<Label> lines, boolean fromAbove) {
@@ -258,12 +282,16 @@ final class RunOutRing {
         double line = drawing.lettered(26);
         double height = line * lines.size();
         Point corner = fromAbove ? new Point(0, 0) : new Point(0, 2 * centre.y());
-        Optional<Box> found = room.place(width, height, Stream.concat(corners(width, height, fromAbove).stream(),
-                room.everywhere(width, height, corner)));
+        Optional<Box> found = room.place(
+                width,
+                height,
+                Stream.concat(corners(width, height, fromAbove).stream(), room.everywhere(width, height, corner)));
         found.ifPresent(box -> {
             boolean left = box.centreX() < centre.x();
             for (int i = 0; i < lines.size(); i++) {
-                drawing.text(lines.get(i), new Point(left ? box.left() : box.right(), box.top() + (i + 0.5) * line),
+                drawing.text(
+                        lines.get(i),
+                        new Point(left ? box.left() : box.right(), box.top() + (i + 0.5) * line),
                         left ? Anchor.LEFT : Anchor.RIGHT);
             }
         });
@@ -281,6 +309,8 @@ final class RunOutRing {
                 below.add(new Point(x, 2 * centre.y() - away));
             }
         }
-        return Stream.of(fromAbove ? above : below, fromAbove ? below : above).flatMap(List::stream).toList();
+        return Stream.of(fromAbove ? above : below, fromAbove ? below : above)
+                .flatMap(List::stream)
+                .toList();
     }
 }

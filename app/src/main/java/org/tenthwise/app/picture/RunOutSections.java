@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Run-out in two sections: their rings side by side, the one nearer the jaws first, each under its name; nothing where only the names would fit.
+ * Run-out in two sections: their rings side by side, the one nearer the jaws first, each under its name; nothing where
+ * only the names would fit.
  *
  * @param sections one or two
  */
 public record RunOutSections(List<Section> sections, String spoken) implements Picture {
 
     /** @param name of the section, with how far it is from the jaws */
-    public record Section(String name, RunOutPicture ring) {
-    }
+    public record Section(String name, RunOutPicture ring) {}
 
     private static final double HEADING = 20;
     private static final double LINE = 27;

@@ -13,8 +13,7 @@ final class RunOutTable {
     private static final double MOST_OF_THE_WIDTH = 0.35;
     private static final String NOTHING_YET = "\u2013";
 
-    private record Cell(Label where, Label what) {
-    }
+    private record Cell(Label where, Label what) {}
 
     private final Drawing drawing;
     private final List<Cell> cells;
@@ -25,10 +24,15 @@ final class RunOutTable {
         this.drawing = drawing;
         int most = (int) (drawing.frame().height() / drawing.lettered(ROW));
         List<Cell> all = cells(picture, picture.readings());
-        List<Cell> extremes = cells(picture, picture.readings().stream().filter(RunOutPicture.Reading::extreme).toList());
+        List<Cell> extremes = cells(
+                picture,
+                picture.readings().stream()
+                        .filter(RunOutPicture.Reading::extreme)
+                        .toList());
         int columns = all.size() <= most ? 1 : 2;
         boolean fits = all.size() <= most * columns
-                && columns * columnWidth(all) <= MOST_OF_THE_WIDTH * drawing.frame().width();
+                && columns * columnWidth(all)
+                        <= MOST_OF_THE_WIDTH * drawing.frame().width();
         this.cells = fits ? all : extremes.size() <= most ? extremes : List.of();
         this.rows = fits ? (cells.size() + columns - 1) / columns : cells.size();
     }
@@ -49,8 +53,14 @@ final class RunOutTable {
     }
 
     private double columnWidth(List<Cell> of) {
-        double where = of.stream().mapToDouble(cell -> drawing.width(cell.where())).max().orElse(0);
-        double what = of.stream().mapToDouble(cell -> drawing.width(cell.what())).max().orElse(0);
+        double where = of.stream()
+                .mapToDouble(cell -> drawing.width(cell.where()))
+                .max()
+                .orElse(0);
+        double what = of.stream()
+                .mapToDouble(cell -> drawing.width(cell.what()))
+                .max()
+                .orElse(0);
         return where + what + drawing.lettered(3 * GAP);
     }
 
@@ -65,7 +75,8 @@ final class RunOutTable {
     /** In the lower right corner of the sheet. */
     Box box() {
         Box frame = drawing.frame().box();
-        return new Box(frame.right() - width(), frame.bottom() - rows * drawing.lettered(ROW), frame.right(), frame.bottom());
+        return new Box(
+                frame.right() - width(), frame.bottom() - rows * drawing.lettered(ROW), frame.right(), frame.bottom());
     }
 
     void draw() {
@@ -78,7 +89,10 @@ final class RunOutTable {
             double left = box.left() + i / rows * columnWidth(cells) + drawing.lettered(GAP);
             double y = box.top() + (i % rows + 0.5) * row;
             drawing.text(cells.get(i).where(), new Point(left, y), Anchor.LEFT);
-            drawing.text(cells.get(i).what(), new Point(left + columnWidth(cells) - drawing.lettered(2 * GAP), y), Anchor.RIGHT);
+            drawing.text(
+                    cells.get(i).what(),
+                    new Point(left + columnWidth(cells) - drawing.lettered(2 * GAP), y),
+                    Anchor.RIGHT);
         }
         for (int column = 0; column < columns(); column++) {
             double x = box.left() + column * columnWidth(cells);

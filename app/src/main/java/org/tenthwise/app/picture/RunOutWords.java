@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** What {@link RunOutPicture} says where words find no room round a ring: the movement, its limit, which jaw goes in, and how far to tap. */
+/**
+ * What {@link RunOutPicture} says where words find no room round a ring: the movement, its limit, which jaw goes in,
+ * and how far to tap.
+ */
 final class RunOutWords {
 
     private static final double LINE = 30;
@@ -18,11 +21,17 @@ final class RunOutWords {
         this.drawing = drawing;
     }
 
-    /** How many kinds of words find room, one kind after the other: of the moves all or none, for some of them alone would be the wrong work. */
+    /**
+     * How many kinds of words find room, one kind after the other: of the moves all or none, for some of them alone
+     * would be the wrong work.
+     */
     int fitting() {
         List<List<Label>> kinds = kinds();
         Drawing dry = drawing.rehearsal();
-        return IntStream.rangeClosed(0, kinds.size()).filter(count -> draw(dry, count) <= drawing.frame().height()).max().orElse(0);
+        return IntStream.rangeClosed(0, kinds.size())
+                .filter(count -> draw(dry, count) <= drawing.frame().height())
+                .max()
+                .orElse(0);
     }
 
     /** The first so many kinds, in lines where they do not fit beside one another. @return how far down they reach */
@@ -34,7 +43,8 @@ final class RunOutWords {
     private double draw(Drawing on, int kinds) {
         double left = 0;
         double top = 0;
-        for (Label label : kinds().subList(0, kinds).stream().flatMap(List::stream).toList()) {
+        for (Label label :
+                kinds().subList(0, kinds).stream().flatMap(List::stream).toList()) {
             double width = on.width(label);
             if (width > on.frame().width()) {
                 return Double.MAX_VALUE;
@@ -50,10 +60,18 @@ final class RunOutWords {
     }
 
     private List<List<Label>> kinds() {
-        Stream<Label> moves = picture.jaws().stream().filter(jaw -> jaw.in().signum() > 0)
+        Stream<Label> moves = picture.jaws().stream()
+                .filter(jaw -> jaw.in().signum() > 0)
                 .map(jaw -> Label.of(jaw.told(), 20, Role.ACCENT).bold());
-        Stream<Label> tap = picture.hints().tap().stream().map(found -> Label.of(found.words(), 20, Role.ACCENT).bold());
-        return List.of(picture.movement().map(found -> Label.of(found.words(), 20, Role.ACCENT).bold()).stream().toList(),
-                List.of(Label.of(picture.limit().words(), 20, Role.INK).bold()), Stream.concat(moves, tap).toList());
+        Stream<Label> tap = picture.hints().tap().stream()
+                .map(found -> Label.of(found.words(), 20, Role.ACCENT).bold());
+        return List.of(
+                picture
+                        .movement()
+                        .map(found -> Label.of(found.words(), 20, Role.ACCENT).bold())
+                        .stream()
+                        .toList(),
+                List.of(Label.of(picture.limit().words(), 20, Role.INK).bold()),
+                Stream.concat(moves, tap).toList());
     }
 }

@@ -1,6 +1,9 @@
 package org.tenthwise.app.picture;
 
-/** Shares a sheet between a section and the strip that magnifies it; on a sheet too small for both, the strip stands alone, and on one too low for that nothing does. */
+/**
+ * Shares a sheet between a section and the strip that magnifies it; on a sheet too small for both, the strip stands
+ * alone, and on one too low for that nothing does.
+ */
 final class SectionAndStrip {
 
     private static final double LEAST_SECTION = 170;
@@ -9,6 +12,7 @@ final class SectionAndStrip {
     private static final double LOW_STRIP = 110;
     /** Under it a strip says nothing any more: its figures would lie on each other. */
     private static final double LEAST_STRIP = 60;
+
     private static final double GAP = 14;
 
     /** Draws the section into its room; the scale is the strip's. */
@@ -16,8 +20,7 @@ final class SectionAndStrip {
         void draw(Box room, StripScale scale);
     }
 
-    private SectionAndStrip() {
-    }
+    private SectionAndStrip() {}
 
     /** The strip alone: where it gets low, with smaller letters down to the smallest of a screen. */
     static void strip(SizePicture picture, Drawing drawing) {
@@ -25,7 +28,8 @@ final class SectionAndStrip {
         double least = Math.min(1, whole.textScale());
         double text = Math.max(least, Math.min(whole.textScale(), whole.height() / LOW_STRIP));
         if (whole.height() >= LEAST_STRIP * least) {
-            Drawing own = drawing.inset(new Point(0, 0), new Frame(whole.width(), whole.height(), text, whole.lineScale(), whole.ground()));
+            Drawing own = drawing.inset(
+                    new Point(0, 0), new Frame(whole.width(), whole.height(), text, whole.lineScale(), whole.ground()));
             new Strip(picture, own, own.frame().box(), StripLane.width(picture, own), false).draw();
         }
     }
@@ -41,7 +45,8 @@ final class SectionAndStrip {
             strip(picture, drawing);
             return;
         }
-        Strip strip = new Strip(picture, drawing, new Box(width + GAP, frame.top(), frame.right(), frame.bottom()), lane, detail);
+        Strip strip = new Strip(
+                picture, drawing, new Box(width + GAP, frame.top(), frame.right(), frame.bottom()), lane, detail);
         section.draw(new Box(1, frame.top(), width, frame.bottom()), strip.scale());
         strip.draw();
     }

@@ -9,8 +9,7 @@ final class SectionLabels {
 
     private static final double TEXT = 20;
 
-    private record Wanted(Label label, List<Point> places) {
-    }
+    private record Wanted(Label label, List<Point> places) {}
 
     private final Drawing drawing;
     private final FreeRoom free;
@@ -22,7 +21,8 @@ final class SectionLabels {
     }
 
     void size(SizePicture.Column column, Point... places) {
-        Label label = Label.of(column.size().orElseThrow().figures(), TEXT, column.decides() ? Role.ACCENT : Role.INK).onGround();
+        Label label = Label.of(column.size().orElseThrow().figures(), TEXT, column.decides() ? Role.ACCENT : Role.INK)
+                .onGround();
         if (column.decides()) {
             wanted.add(0, new Wanted(label.bold(), List.of(places)));
         } else {

@@ -8,8 +8,8 @@ import java.util.TreeMap;
 import org.tenthwise.model.quantity.Length;
 
 /**
- * The readings of a size as stations along a wall: by depth from the mouth where they have one, otherwise one after another.
- * At each station there is a reading for the near wall and one for the far wall, which may be the same.
+ * The readings of a size as stations along a wall: by depth from the mouth where they have one, otherwise one after
+ * another. At each station there is a reading for the near wall and one for the far wall, which may be the same.
  */
 final class SectionPlaces {
 
@@ -20,9 +20,11 @@ final class SectionPlaces {
      * @param depth with its figures; absent where the places have no depth
      * @param first reading shown above; {@code second} below, absent where it is the same reading
      */
-    record Station(double along, Optional<SizePicture.Sized> depth, Optional<SizePicture.Column> first,
-                   Optional<SizePicture.Column> second) {
-    }
+    record Station(
+            double along,
+            Optional<SizePicture.Sized> depth,
+            Optional<SizePicture.Column> first,
+            Optional<SizePicture.Column> second) {}
 
     private static final double FIRST_AT = 0.16;
     private static final double LAST_AT = 0.84;
@@ -32,9 +34,15 @@ final class SectionPlaces {
 
     SectionPlaces(SizePicture picture) {
         List<SizePicture.Column> columns = picture.columns().stream()
-                .filter(column -> column.kind() == SizePicture.Kind.TAKEN || column.kind() == SizePicture.Kind.MISSING).toList();
-        this.angles = columns.stream().flatMap(column -> column.angle().stream()).distinct().limit(2).toList();
-        boolean deep = !columns.isEmpty() && columns.stream().allMatch(column -> column.depth().isPresent());
+                .filter(column -> column.kind() == SizePicture.Kind.TAKEN || column.kind() == SizePicture.Kind.MISSING)
+                .toList();
+        this.angles = columns.stream()
+                .flatMap(column -> column.angle().stream())
+                .distinct()
+                .limit(2)
+                .toList();
+        boolean deep = !columns.isEmpty()
+                && columns.stream().allMatch(column -> column.depth().isPresent());
         this.stations = deep ? byDepth(columns) : inOrder(columns);
     }
 
@@ -49,11 +57,15 @@ final class SectionPlaces {
 
     private List<Station> byDepth(List<SizePicture.Column> columns) {
         TreeMap<Length, List<SizePicture.Column>> depths = new TreeMap<>();
-        columns.forEach(column -> depths.computeIfAbsent(column.depth().orElseThrow().size(), none -> new ArrayList<>()).add(column));
+        columns.forEach(
+                column -> depths.computeIfAbsent(column.depth().orElseThrow().size(), none -> new ArrayList<>())
+                        .add(column));
         double deepest = depths.lastKey().millimetres().doubleValue();
         List<Station> result = new ArrayList<>();
         depths.forEach((depth, readings) -> result.add(station(
-                deepest == 0 || depths.size() == 1 ? 0.5 : depth.millimetres().doubleValue() / deepest * LAST_AT, readings.get(0).depth(), readings)));
+                deepest == 0 || depths.size() == 1 ? 0.5 : depth.millimetres().doubleValue() / deepest * LAST_AT,
+                readings.get(0).depth(),
+                readings)));
         return result;
     }
 
@@ -81,12 +93,19 @@ final class SectionPlaces {
     }
 
     private static List<SizePicture.Column> at(List<SizePicture.Column> readings, BigDecimal angle) {
-        return readings.stream().filter(column -> column.angle().filter(angle::equals).isPresent()).toList();
+        return readings.stream()
+                .filter(column -> column.angle().filter(angle::equals).isPresent())
+                .toList();
     }
 
     /** Of several readings in one spot the one that decides, otherwise the last taken. */
     private static Optional<SizePicture.Column> shown(List<SizePicture.Column> readings) {
-        return readings.stream().filter(column -> column.size().isPresent()).filter(SizePicture.Column::decides).findFirst()
-                .or(() -> readings.stream().filter(column -> column.size().isPresent()).reduce((earlier, later) -> later));
+        return readings.stream()
+                .filter(column -> column.size().isPresent())
+                .filter(SizePicture.Column::decides)
+                .findFirst()
+                .or(() -> readings.stream()
+                        .filter(column -> column.size().isPresent())
+                        .reduce((earlier, later) -> later));
     }
 }

@@ -8,13 +8,14 @@ import java.util.function.UnaryOperator;
 import org.tenthwise.model.quantity.Length;
 
 /**
- * An outside diameter, seen from the side: the surface as it is now, what the next cut takes off drawn large, the aim, and, while it
- * is held, its jaws and the insert. The free end is at the right.
+ * An outside diameter, seen from the side: the surface as it is now, what the next cut takes off drawn large, the aim,
+ * and, while it is held, its jaws and the insert. The free end is at the right.
  */
 final class ShaftSection {
 
     /** Pixels for the width of the tolerance. */
     private static final double TOLERANCE = 16;
+
     private static final String DIAMETER = "\u2300";
 
     private final SizePicture picture;
@@ -50,8 +51,14 @@ final class ShaftSection {
         List<Point> upper = surface(true, UnaryOperator.identity());
         List<Point> lower = surface(false, UnaryOperator.identity());
         double collar = Math.min(half + 2.2 * tolerance, (bottom - top) / 2);
-        drawing.ring(List.of(new Point(chuck, middle() - collar), new Point(left, middle() - collar),
-                new Point(left, middle() + collar), new Point(chuck, middle() + collar)), Stroke.OUTLINE, Role.LINE);
+        drawing.ring(
+                List.of(
+                        new Point(chuck, middle() - collar),
+                        new Point(left, middle() - collar),
+                        new Point(left, middle() + collar),
+                        new Point(chuck, middle() + collar)),
+                Stroke.OUTLINE,
+                Role.LINE);
         stock(upper, true);
         stock(lower, false);
         if (picture.cut().isEmpty()) {
@@ -82,19 +89,30 @@ final class ShaftSection {
     }
 
     private double share(Optional<SizePicture.Column> column) {
-        return column.flatMap(SizePicture.Column::size).or(picture::judged).map(size -> scale.share(size.size())).orElse(0.0);
+        return column.flatMap(SizePicture.Column::size)
+                .or(picture::judged)
+                .map(size -> scale.share(size.size()))
+                .orElse(0.0);
     }
 
     /** From the collar to the free end, through what was read, each size as {@code of} makes it. */
     private List<Point> surface(boolean above, UnaryOperator<Length> of) {
         List<Point> read = new ArrayList<>();
         for (SectionPlaces.Station station : places.stations()) {
-            Optional<SizePicture.Column> column = above || places.angles().isEmpty() ? station.first() : station.second();
-            column.flatMap(SizePicture.Column::size).ifPresent(size -> read.add(new Point(x(station), y(scale.share(of.apply(size.size())), above))));
+            Optional<SizePicture.Column> column =
+                    above || places.angles().isEmpty() ? station.first() : station.second();
+            column.flatMap(SizePicture.Column::size)
+                    .ifPresent(size -> read.add(new Point(x(station), y(scale.share(of.apply(size.size())), above))));
         }
         read.sort((one, other) -> Double.compare(one.x(), other.x()));
         if (read.isEmpty()) {
-            read.add(new Point(right, y(picture.judged().map(size -> scale.share(of.apply(size.size()))).orElse(0.0), above)));
+            read.add(new Point(
+                    right,
+                    y(
+                            picture.judged()
+                                    .map(size -> scale.share(of.apply(size.size())))
+                                    .orElse(0.0),
+                            above)));
         }
         List<Point> whole = new ArrayList<>();
         whole.add(new Point(left, read.get(0).y()));
@@ -109,8 +127,13 @@ final class ShaftSection {
             double grip = middle() + side * half * 0.72;
             double outer = middle() + side * Math.min(half + 2.6 * tolerance, (bottom - top) / 2);
             double shelf = grip + (outer - grip) * 0.5;
-            List<Point> jaw = List.of(new Point(1, grip), new Point(chuck, grip), new Point(chuck, shelf), new Point(1 + step, shelf),
-                    new Point(1 + step, outer), new Point(1, outer));
+            List<Point> jaw = List.of(
+                    new Point(1, grip),
+                    new Point(chuck, grip),
+                    new Point(chuck, shelf),
+                    new Point(1 + step, shelf),
+                    new Point(1 + step, outer),
+                    new Point(1, outer));
             drawing.area(jaw, Role.PAPER);
             drawing.ring(jaw, Stroke.NEIGHBOUR, Role.LINE);
             drawing.line(new Point(1, grip), new Point(chuck, grip), Stroke.OUTLINE, Role.LINE);
@@ -145,7 +168,10 @@ final class ShaftSection {
         double x = corner.x() + 4;
         double y = corner.y() - 3;
         double size = Math.min(46, y - 2);
-        List<Point> diamond = List.of(new Point(x, y), new Point(x + size * 0.1, y - size * 0.92), new Point(x + size, y - size),
+        List<Point> diamond = List.of(
+                new Point(x, y),
+                new Point(x + size * 0.1, y - size * 0.92),
+                new Point(x + size, y - size),
                 new Point(x + size * 0.9, y - size * 0.08));
         drawing.area(diamond, Role.PAPER);
         drawing.ring(diamond, Stroke.NEIGHBOUR, Role.LINE);
@@ -162,8 +188,9 @@ final class ShaftSection {
         FreeRoom free = new FreeRoom(new Box(left + 2, middle() - half, right + 40, middle() + half));
         SectionLabels labels = new SectionLabels(drawing, free);
         for (SectionPlaces.Station station : places.stations()) {
-            List.of(station.first(), station.second()).forEach(reading -> reading.filter(column -> column.size().isPresent())
-                    .ifPresent(column -> size(station, column, labels)));
+            List.of(station.first(), station.second())
+                    .forEach(reading -> reading.filter(column -> column.size().isPresent())
+                            .ifPresent(column -> size(station, column, labels)));
         }
         labels.letter();
         picture.cut().ifPresent(cut -> aim(cut, free));
@@ -173,15 +200,28 @@ final class ShaftSection {
         double x = x(station);
         boolean second = station.second().filter(column::equals).isPresent();
         if (!second) {
-            drawing.dimension(new Point(x, y(share(station.first()), true) + 3),
-                    new Point(x, y(share(station.second().or(station::first)), false) - 3), column.decides() ? Role.ACCENT : Role.LINE);
+            drawing.dimension(
+                    new Point(x, y(share(station.first()), true) + 3),
+                    new Point(x, y(share(station.second().or(station::first)), false) - 3),
+                    column.decides() ? Role.ACCENT : Role.LINE);
         }
         SizePicture.Sized size = column.size().orElseThrow();
-        SizePicture.Column shown = new SizePicture.Column(column.kind(), column.label(), column.group(),
-                Optional.of(new SizePicture.Sized(size.size(), DIAMETER + size.figures())), column.decides(), column.depth(), column.angle());
+        SizePicture.Column shown = new SizePicture.Column(
+                column.kind(),
+                column.label(),
+                column.group(),
+                Optional.of(new SizePicture.Sized(size.size(), DIAMETER + size.figures())),
+                column.decides(),
+                column.depth(),
+                column.angle());
         int side = second ? 1 : -1;
-        labels.size(shown, new Point(x, middle() + side * half * 0.42), new Point(x, middle() + side * half * 0.75),
-                new Point(x, middle() + side * half * 0.2), new Point(x, middle() - side * half * 0.42), new Point(x, middle() - side * half * 0.75));
+        labels.size(
+                shown,
+                new Point(x, middle() + side * half * 0.42),
+                new Point(x, middle() + side * half * 0.75),
+                new Point(x, middle() + side * half * 0.2),
+                new Point(x, middle() - side * half * 0.42),
+                new Point(x, middle() - side * half * 0.75));
     }
 
     private void aim(SizePicture.Cut cut, FreeRoom free) {
@@ -189,11 +229,18 @@ final class ShaftSection {
         double share = scale.share(cut.aim().size());
         Point upper = new Point(x, y(share, true));
         Point lower = new Point(x, y(share, false));
-        boolean clear = places.stations().stream().allMatch(station -> Math.abs(x(station) - x) > 12) && free.isFree(upper, lower);
+        boolean clear = places.stations().stream().allMatch(station -> Math.abs(x(station) - x) > 12)
+                && free.isFree(upper, lower);
         Label label = Label.of(DIAMETER + cut.aim().figures(), 20, Role.INK).onGround();
         if (clear) {
-            free.place(drawing.width(label) + 8, drawing.height(label) + 8, List.of(new Point(x, middle() + half * 0.42),
-                    new Point(x, middle() + half * 0.75), new Point(x, middle() - half * 0.75))).ifPresent(box -> {
+            free.place(
+                            drawing.width(label) + 8,
+                            drawing.height(label) + 8,
+                            List.of(
+                                    new Point(x, middle() + half * 0.42),
+                                    new Point(x, middle() + half * 0.75),
+                                    new Point(x, middle() - half * 0.75)))
+                    .ifPresent(box -> {
                         drawing.dimension(upper, lower, Role.LINE);
                         drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE);
                     });

@@ -12,22 +12,21 @@ public sealed interface Shape {
         }
     }
 
-    record Circle(Point centre, double radius) implements Shape {
-    }
+    record Circle(Point centre, double radius) implements Shape {}
 
     /**
      * Part of a circle.
      *
-     * @param from  degrees clockwise from straight up
+     * @param from degrees clockwise from straight up
      * @param sweep degrees, clockwise where positive, within ±360
      */
-    record Arc(Point centre, double radius, double from, double sweep) implements Shape {
-    }
+    record Arc(Point centre, double radius, double from, double sweep) implements Shape {}
 
     /** The least upright rectangle around the shape; of an arc, around its circle. */
     default Box bounds() {
         if (this instanceof Chain chain) {
-            return new Box(chain.points().stream().mapToDouble(Point::x).min().orElseThrow(),
+            return new Box(
+                    chain.points().stream().mapToDouble(Point::x).min().orElseThrow(),
                     chain.points().stream().mapToDouble(Point::y).min().orElseThrow(),
                     chain.points().stream().mapToDouble(Point::x).max().orElseThrow(),
                     chain.points().stream().mapToDouble(Point::y).max().orElseThrow());

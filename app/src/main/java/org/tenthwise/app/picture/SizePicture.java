@@ -14,23 +14,35 @@ import org.tenthwise.model.tolerance.Limit;
  * A size in two magnifications: the feature as a section, and beside it the strip, which is its wall magnified with one
  * column for every reading or earlier cut, limits written as sizes, and the distance as a dimension.
  *
- * @param lower     least size allowed; one of the two limits may be absent
+ * @param lower least size allowed; one of the two limits may be absent
  * @param guardBand nought for none
- * @param columns   earlier cuts first, then the readings in the order they are taken
- * @param judged    the size that is judged; absent before there is one
- * @param distance  from the judged size to the limit that counts
- * @param cut       the cut that is proposed; absent where none is
- * @param mate      surface of what goes in, its metal below it; absent where nothing does
- * @param isHeld    whether it is read in the jaws; an outside diameter that was let go is drawn without them
- * @param beside    what stands beside the strip
+ * @param columns earlier cuts first, then the readings in the order they are taken
+ * @param judged the size that is judged; absent before there is one
+ * @param distance from the judged size to the limit that counts
+ * @param cut the cut that is proposed; absent where none is
+ * @param mate surface of what goes in, its metal below it; absent where nothing does
+ * @param isHeld whether it is read in the jaws; an outside diameter that was let go is drawn without them
+ * @param beside what stands beside the strip
  */
-public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Optional<Sized> upper, Length guardBand,
-                          List<Column> columns, Optional<Sized> judged, Optional<Distance> distance, Optional<Cut> cut,
-                          Optional<Length> mate, boolean isHeld, Beside beside, Said said, String spoken) implements Picture {
+public record SizePicture(
+        Feature feature,
+        Unit unit,
+        Optional<Sized> lower,
+        Optional<Sized> upper,
+        Length guardBand,
+        List<Column> columns,
+        Optional<Sized> judged,
+        Optional<Distance> distance,
+        Optional<Cut> cut,
+        Optional<Length> mate,
+        boolean isHeld,
+        Beside beside,
+        Said said,
+        String spoken)
+        implements Picture {
 
     /** A size with the figures that write it. */
-    public record Sized(Length size, String figures) {
-    }
+    public record Sized(Length size, String figures) {}
 
     /** What a column of the strip stands for. */
     public enum Kind {
@@ -47,26 +59,29 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     /**
      * One column.
      *
-     * @param label    short, under the column; {@code group} under all columns that share it
-     * @param size     absent while it is missing
-     * @param decides  whether this is the reading that is judged
+     * @param label short, under the column; {@code group} under all columns that share it
+     * @param size absent while it is missing
+     * @param decides whether this is the reading that is judged
      */
-    public record Column(Kind kind, String label, String group, Optional<Sized> size, boolean decides, Optional<Sized> depth,
-                         Optional<BigDecimal> angle) {
-    }
+    public record Column(
+            Kind kind,
+            String label,
+            String group,
+            Optional<Sized> size,
+            boolean decides,
+            Optional<Sized> depth,
+            Optional<BigDecimal> angle) {}
 
-    public record Distance(Length length, Limit from, String figures) {
-    }
+    public record Distance(Length length, Limit from, String figures) {}
 
     /**
      * A cut that is proposed: the same comes off everywhere.
      *
-     * @param aim     where the middle of the sizes is wanted
-     * @param off     what comes off the size; more than nought
+     * @param aim where the middle of the sizes is wanted
+     * @param off what comes off the size; more than nought
      * @param figures the one figure it is known by, as the register counts it
      */
-    public record Cut(Sized aim, Length off, String figures) {
-    }
+    public record Cut(Sized aim, Length off, String figures) {}
 
     /**
      * Words on the picture.
@@ -75,8 +90,7 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
      * @param below what a size below the lower limit is
      * @param scale from the step of the ticks as figures to "1 line 0.001"
      */
-    public record Said(String above, String below, String nextCut, UnaryOperator<String> scale) {
-    }
+    public record Said(String above, String below, String nextCut, UnaryOperator<String> scale) {}
 
     /** What stands beside the strip. */
     public sealed interface Beside {
@@ -87,23 +101,20 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
         /** Nothing: the plan does not say what it looks like. */
         Beside NOTHING = new Nothing();
 
-        record CutOpen() implements Beside {
-        }
+        record CutOpen() implements Beside {}
 
         /** A drilled hole cut open, with the point the drill left beyond the depth. */
-        record Drilled(BigDecimal pointAngle) implements Beside {
-        }
+        record Drilled(BigDecimal pointAngle) implements Beside {}
 
         /** The part with the feature in hand. */
-        record Part(OutlinePicture part) implements Beside {
-        }
+        record Part(OutlinePicture part) implements Beside {}
 
-        record Nothing() implements Beside {
-        }
+        record Nothing() implements Beside {}
     }
 
     /** Marks the spot of the wall and the strip that magnifies it. */
     static final String DETAIL = "K";
+
     static final double DETAIL_TEXT = 22;
 
     public SizePicture {
@@ -111,9 +122,34 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     }
 
     /** One that is read in the jaws, its feature cut open. */
-    public SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Optional<Sized> upper, Length guardBand, List<Column> columns,
-                       Optional<Sized> judged, Optional<Distance> distance, Optional<Cut> cut, Optional<Length> mate, Said said, String spoken) {
-        this(feature, unit, lower, upper, guardBand, columns, judged, distance, cut, mate, true, Beside.CUT_OPEN, said, spoken);
+    public SizePicture(
+            Feature feature,
+            Unit unit,
+            Optional<Sized> lower,
+            Optional<Sized> upper,
+            Length guardBand,
+            List<Column> columns,
+            Optional<Sized> judged,
+            Optional<Distance> distance,
+            Optional<Cut> cut,
+            Optional<Length> mate,
+            Said said,
+            String spoken) {
+        this(
+                feature,
+                unit,
+                lower,
+                upper,
+                guardBand,
+                columns,
+                judged,
+                distance,
+                cut,
+                mate,
+                true,
+                Beside.CUT_OPEN,
+                said,
+                spoken);
     }
 
     @Override
@@ -128,8 +164,15 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     private void beside(Drawing drawing, Box room, StripScale scale) {
         if (beside instanceof Beside.Part onIt) {
             Frame whole = drawing.frame();
-            onIt.part().draw(drawing.inset(new Point(room.left(), room.top()),
-                    new Frame(room.width(), room.height(), whole.textScale(), whole.lineScale(), whole.ground())));
+            onIt.part()
+                    .draw(drawing.inset(
+                            new Point(room.left(), room.top()),
+                            new Frame(
+                                    room.width(),
+                                    room.height(),
+                                    whole.textScale(),
+                                    whole.lineScale(),
+                                    whole.ground())));
             return;
         }
         SizePicture cutOpen = isSpread() ? unread() : this;
@@ -147,12 +190,26 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
     /** The same before anything was read, so that a section shows no spread as a size. */
     private SizePicture unread() {
         Column missing = new Column(Kind.MISSING, "", "", Optional.empty(), false, Optional.empty(), Optional.empty());
-        return new SizePicture(feature, unit, lower, upper, guardBand, List.of(missing), Optional.empty(), Optional.empty(), Optional.empty(),
-                mate, isHeld, beside, said, spoken);
+        return new SizePicture(
+                feature,
+                unit,
+                lower,
+                upper,
+                guardBand,
+                List.of(missing),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                mate,
+                isHeld,
+                beside,
+                said,
+                spoken);
     }
 
     private boolean hasDetail() {
-        return (feature == Feature.BORE || feature == Feature.WIDTH) && deciding().isPresent();
+        return (feature == Feature.BORE || feature == Feature.WIDTH)
+                && deciding().isPresent();
     }
 
     /** Whether metal lies on the side of greater sizes: beyond the wall of a bore, a slot, a floor. */
@@ -160,7 +217,10 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
         return feature.stillCutBeyond() == Limit.LOWER;
     }
 
-    /** Whether it is known on which side of a size the metal lies: of a length with no floor only where the plan lets it be cut, of a spread never. */
+    /**
+     * Whether it is known on which side of a size the metal lies: of a length with no floor only where the plan lets it
+     * be cut, of a spread never.
+     */
     boolean showsMetal(Column column) {
         boolean cutOpen = beside instanceof Beside.CutOpen || beside instanceof Beside.Drilled;
         return column.kind() != Kind.SPREAD && (cutOpen || !said.below().isEmpty());
@@ -168,7 +228,8 @@ public record SizePicture(Feature feature, Unit unit, Optional<Sized> lower, Opt
 
     /** What a size is after the cut that is proposed; itself where none is. */
     Length afterCut(Length size) {
-        return cut.map(proposed -> metalAbove() ? size.plus(proposed.off()) : size.minus(proposed.off())).orElse(size);
+        return cut.map(proposed -> metalAbove() ? size.plus(proposed.off()) : size.minus(proposed.off()))
+                .orElse(size);
     }
 
     Stream<Column> taken() {

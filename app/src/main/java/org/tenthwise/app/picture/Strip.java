@@ -17,6 +17,7 @@ final class Strip {
     private static final double EARLIER = 1.5;
     /** Of the width of the sheet. */
     private static final double MOST = 0.32;
+
     private static final double SMALL_TEXT = 18;
     private static final double LINE = 24;
     private static final double BETWEEN = 8;
@@ -34,11 +35,14 @@ final class Strip {
     private final double bottom;
     private final StripScale scale;
     private final boolean detail;
-    /** What was cut before, in lines of its own; empty where it stands under its columns, and where there is no height for it. */
+    /**
+     * What was cut before, in lines of its own; empty where it stands under its columns, and where there is no height
+     * for it.
+     */
     private final List<String> history;
 
     /**
-     * @param lane   width for the sizes at the right
+     * @param lane width for the sizes at the right
      * @param detail whether the section beside it marks the spot that is magnified
      */
     Strip(SizePicture picture, Drawing drawing, Box room, double lane, boolean detail) {
@@ -50,7 +54,9 @@ final class Strip {
         this.right = room.right() - lane;
         this.top = room.top() + drawing.lettered(isBare() ? 8 : 30);
         this.history = history();
-        this.bottom = room.bottom() - drawing.lettered(labelled().isEmpty() ? 8 : 30) - drawing.lettered(groups().isEmpty() ? 0 : 26)
+        this.bottom = room.bottom()
+                - drawing.lettered(labelled().isEmpty() ? 8 : 30)
+                - drawing.lettered(groups().isEmpty() ? 0 : 26)
                 - drawing.lettered(LINE) * history.size();
         this.scale = new StripScale(picture, top, bottom);
     }
@@ -63,13 +69,18 @@ final class Strip {
         double parts = parts(picture);
         double most = MOST * drawing.frame().width();
         double scale = Math.max(0.6, drawing.frame().textScale());
-        double labels = parts * picture.columns().stream().mapToDouble(column -> (drawing.width(label(column.label()).bold()) + 6) / part(column))
-                .max().orElse(0);
+        double labels = parts
+                * picture.columns().stream()
+                        .mapToDouble(
+                                column -> (drawing.width(label(column.label()).bold()) + 6) / part(column))
+                        .max()
+                        .orElse(0);
         return labels <= most ? Math.max(labels, width(parts, most, scale)) : width(parts, most, scale);
     }
 
     private static double width(double parts, double most, double scale) {
-        return Math.max(NARROWEST_STRIP * Math.min(1, scale),
+        return Math.max(
+                NARROWEST_STRIP * Math.min(1, scale),
                 parts * Math.max(NARROWEST_COLUMN, Math.min(WIDEST_COLUMN * scale, most / parts)));
     }
 
@@ -98,7 +109,11 @@ final class Strip {
         mate();
         guardBands();
         for (int i = 1; i < boxes.size(); i++) {
-            drawing.line(new Point(boxes.get(i).left(), top), new Point(boxes.get(i).left(), bottom), Stroke.RULE, Role.RULE);
+            drawing.line(
+                    new Point(boxes.get(i).left(), top),
+                    new Point(boxes.get(i).left(), bottom),
+                    Stroke.RULE,
+                    Role.RULE);
         }
         drawing.line(new Point(left, top), new Point(left, bottom), Stroke.NEIGHBOUR, Role.INK2);
         drawing.line(new Point(right, top), new Point(right, bottom), Stroke.NEIGHBOUR, Role.INK2);
@@ -118,13 +133,20 @@ final class Strip {
 
     /** What one tick is; and the letter of the spot on the section that the strip magnifies. */
     private Box scaleWords() {
-        Label letter = Label.of(detail ? SizePicture.DETAIL + " " : "", SizePicture.DETAIL_TEXT, Role.ACCENT).bold();
+        Label letter = Label.of(detail ? SizePicture.DETAIL + " " : "", SizePicture.DETAIL_TEXT, Role.ACCENT)
+                .bold();
         Label words = Label.of(picture.said().scale().apply(scale.step().toPlainString()), SMALL_TEXT, Role.INK2);
         double width = drawing.width(letter) + drawing.width(words);
-        Box box = drawing.text(letter, new Point(Math.max(0, Math.min(room.left(), room.right() - width)),
-                room.top() + drawing.lettered(11)), Anchor.LEFT);
+        Box box = drawing.text(
+                letter,
+                new Point(Math.max(0, Math.min(room.left(), room.right() - width)), room.top() + drawing.lettered(11)),
+                Anchor.LEFT);
         Box further = drawing.text(words, new Point(box.right(), room.top() + drawing.lettered(11)), Anchor.LEFT);
-        return new Box(box.left(), Math.min(box.top(), further.top()), further.right(), Math.max(box.bottom(), further.bottom()));
+        return new Box(
+                box.left(),
+                Math.min(box.top(), further.top()),
+                further.right(),
+                Math.max(box.bottom(), further.bottom()));
     }
 
     private void zone() {
@@ -156,7 +178,9 @@ final class Strip {
         }
         Box stock = stock(column, box);
         double edge = stock.height() > 0 ? picture.metalAbove() ? stock.top() : stock.bottom() : y;
-        Box metal = picture.metalAbove() ? new Box(box.left(), top, box.right(), edge) : new Box(box.left(), edge, box.right(), bottom);
+        Box metal = picture.metalAbove()
+                ? new Box(box.left(), top, box.right(), edge)
+                : new Box(box.left(), edge, box.right(), bottom);
         if (picture.showsMetal(column)) {
             drawing.metal(List.of(metal.corners()));
         }
@@ -185,27 +209,50 @@ final class Strip {
         if (picture.guardBand().signum() == 0) {
             return;
         }
-        picture.upper().ifPresent(limit -> drawing.guardBand(new Box(left, scale.clamped(limit.size()), right,
-                scale.clamped(limit.size().minus(picture.guardBand()))).corners()));
-        picture.lower().ifPresent(limit -> drawing.guardBand(new Box(left, scale.clamped(limit.size().plus(picture.guardBand())),
-                right, scale.clamped(limit.size())).corners()));
+        picture.upper()
+                .ifPresent(limit -> drawing.guardBand(new Box(
+                                left,
+                                scale.clamped(limit.size()),
+                                right,
+                                scale.clamped(limit.size().minus(picture.guardBand())))
+                        .corners()));
+        picture.lower()
+                .ifPresent(limit -> drawing.guardBand(new Box(
+                                left,
+                                scale.clamped(limit.size().plus(picture.guardBand())),
+                                right,
+                                scale.clamped(limit.size()))
+                        .corners()));
     }
 
     private void ticks() {
         for (StripScale.Tick tick : scale.ticks()) {
             double reach = ticksWidth(drawing) * (tick.isLong() ? 0.9 : 0.5);
-            drawing.line(new Point(left - reach, tick.y()), new Point(left, tick.y()), tick.isLong() ? Stroke.NEIGHBOUR : Stroke.RULE,
+            drawing.line(
+                    new Point(left - reach, tick.y()),
+                    new Point(left, tick.y()),
+                    tick.isLong() ? Stroke.NEIGHBOUR : Stroke.RULE,
                     Role.INK2);
         }
     }
 
     private void limits() {
-        List.of(picture.lower(), picture.upper()).forEach(limit -> limit.ifPresent(sized -> drawing.line(
-                new Point(left - ticksWidth(drawing), scale.y(sized.size())), new Point(isBare() ? right : room.right(), scale.y(sized.size())),
-                Stroke.OUTLINE, Role.INK)));
-        picture.cut().filter(cut -> !scale.isAbove(cut.aim().size()) && !scale.isBelow(cut.aim().size()))
-                .ifPresent(cut -> drawing.line(new Point(left - ticksWidth(drawing) * 0.5, scale.y(cut.aim().size())),
-                        new Point(right + 10, scale.y(cut.aim().size())), Stroke.AIM, Role.LINE));
+        List.of(picture.lower(), picture.upper())
+                .forEach(limit -> limit.ifPresent(sized -> drawing.line(
+                        new Point(left - ticksWidth(drawing), scale.y(sized.size())),
+                        new Point(isBare() ? right : room.right(), scale.y(sized.size())),
+                        Stroke.OUTLINE,
+                        Role.INK)));
+        picture.cut()
+                .filter(cut -> !scale.isAbove(cut.aim().size())
+                        && !scale.isBelow(cut.aim().size()))
+                .ifPresent(cut -> drawing.line(
+                        new Point(
+                                left - ticksWidth(drawing) * 0.5,
+                                scale.y(cut.aim().size())),
+                        new Point(right + 10, scale.y(cut.aim().size())),
+                        Stroke.AIM,
+                        Role.LINE));
     }
 
     private void surfaces(List<Box> boxes) {
@@ -215,15 +262,23 @@ final class Strip {
             column.size().ifPresent(sized -> surface(column, sized, box));
         }
         boolean shown = picture.deciding().isPresent();
-        picture.judged().filter(judged -> !shown).ifPresent(judged -> drawing.line(new Point(left, scale.clamped(judged.size())),
-                new Point(right, scale.clamped(judged.size())), Stroke.OUTLINE, Role.ACCENT));
+        picture.judged()
+                .filter(judged -> !shown)
+                .ifPresent(judged -> drawing.line(
+                        new Point(left, scale.clamped(judged.size())),
+                        new Point(right, scale.clamped(judged.size())),
+                        Stroke.OUTLINE,
+                        Role.ACCENT));
     }
 
     private void surface(SizePicture.Column column, SizePicture.Sized sized, Box box) {
         double y = scale.clamped(sized.size());
         boolean out = scale.isAbove(sized.size()) || scale.isBelow(sized.size());
-        Stroke stroke = column.decides() ? Stroke.READ : column.kind() == SizePicture.Kind.STRUCK_OUT ? Stroke.NEIGHBOUR : Stroke.OUTLINE;
-        Role role = column.decides() ? Role.ACCENT : column.kind() == SizePicture.Kind.STRUCK_OUT ? Role.INK2 : Role.LINE;
+        Stroke stroke = column.decides()
+                ? Stroke.READ
+                : column.kind() == SizePicture.Kind.STRUCK_OUT ? Stroke.NEIGHBOUR : Stroke.OUTLINE;
+        Role role =
+                column.decides() ? Role.ACCENT : column.kind() == SizePicture.Kind.STRUCK_OUT ? Role.INK2 : Role.LINE;
         if (out) {
             broken(box, scale.isAbove(sized.size()), stroke, role);
         } else {
@@ -236,17 +291,31 @@ final class Strip {
         double y = above ? top + 7 : bottom - 7;
         double x = box.centreX();
         double size = Math.min(6, box.width() / 4);
-        drawing.chain(List.of(new Point(box.left(), y), new Point(x - size, y), new Point(x - size / 3, y - size),
-                new Point(x + size / 3, y + size), new Point(x + size, y), new Point(box.right(), y)),
-                new Stroke(Math.min(3, stroke.width()), List.of()), role);
+        drawing.chain(
+                List.of(
+                        new Point(box.left(), y),
+                        new Point(x - size, y),
+                        new Point(x - size / 3, y - size),
+                        new Point(x + size / 3, y + size),
+                        new Point(x + size, y),
+                        new Point(box.right(), y)),
+                new Stroke(Math.min(3, stroke.width()), List.of()),
+                role);
     }
 
     private Optional<String> labelled() {
-        return picture.columns().stream().map(this::labelOf).filter(label -> !label.isEmpty()).findFirst();
+        return picture.columns().stream()
+                .map(this::labelOf)
+                .filter(label -> !label.isEmpty())
+                .findFirst();
     }
 
     private List<String> groups() {
-        return picture.columns().stream().map(this::groupOf).filter(group -> !group.isEmpty()).distinct().toList();
+        return picture.columns().stream()
+                .map(this::groupOf)
+                .filter(group -> !group.isEmpty())
+                .distinct()
+                .toList();
     }
 
     /** The sizes at the side need what height there is. */
@@ -267,9 +336,13 @@ final class Strip {
     }
 
     private List<String> history() {
-        List<SizePicture.Column> earlier = picture.columns().stream().filter(column -> column.kind() == SizePicture.Kind.EARLIER).toList();
+        List<SizePicture.Column> earlier = picture.columns().stream()
+                .filter(column -> column.kind() == SizePicture.Kind.EARLIER)
+                .toList();
         double each = (right - left) / parts(picture) * EARLIER - BETWEEN;
-        boolean fits = earlier.stream().allMatch(column -> drawing.width(label(column.label())) <= each && drawing.width(label(column.group())) <= each);
+        boolean fits = earlier.stream()
+                .allMatch(column ->
+                        drawing.width(label(column.label())) <= each && drawing.width(label(column.group())) <= each);
         if (fits || room.height() < drawing.lettered(LEAST_HEIGHT + LINE * earlier.size())) {
             return List.of();
         }
@@ -290,7 +363,8 @@ final class Strip {
     private void labels(List<Box> boxes) {
         boolean fit = true;
         for (int i = 0; i < boxes.size(); i++) {
-            fit &= drawing.width(label(labelOf(picture.columns().get(i)))) <= boxes.get(i).width() - 1;
+            fit &= drawing.width(label(labelOf(picture.columns().get(i))))
+                    <= boxes.get(i).width() - 1;
         }
         double y = bottom + drawing.lettered(16);
         if (fit) {
@@ -305,8 +379,10 @@ final class Strip {
         }
         groupLabels(boxes, y);
         for (int i = 0; i < history.size(); i++) {
-            drawing.text(Label.of(history.get(i), SMALL_TEXT, Role.INK2),
-                    new Point(room.left(), room.bottom() - drawing.lettered(LINE) * (history.size() - i - 0.5)), Anchor.LEFT);
+            drawing.text(
+                    Label.of(history.get(i), SMALL_TEXT, Role.INK2),
+                    new Point(room.left(), room.bottom() - drawing.lettered(LINE) * (history.size() - i - 0.5)),
+                    Anchor.LEFT);
         }
     }
 
@@ -315,13 +391,16 @@ final class Strip {
         for (int i = 0; i < boxes.size(); i++) {
             String group = groupOf(picture.columns().get(i));
             int last = i;
-            while (last + 1 < boxes.size() && groupOf(picture.columns().get(last + 1)).equals(group)) {
+            while (last + 1 < boxes.size()
+                    && groupOf(picture.columns().get(last + 1)).equals(group)) {
                 last++;
             }
             Label label = Label.of(group, SMALL_TEXT, Role.INK2);
             double width = drawing.width(label);
             double start = Math.max((boxes.get(i).left() + boxes.get(last).right() - width) / 2, room.left());
-            if (!group.isEmpty() && start >= free && start + width <= Math.max(boxes.get(last).right() + 3, room.right())) {
+            if (!group.isEmpty()
+                    && start >= free
+                    && start + width <= Math.max(boxes.get(last).right() + 3, room.right())) {
                 drawing.text(label, new Point(start, y), Anchor.LEFT);
                 free = start + width + drawing.lettered(6);
             }

@@ -48,18 +48,32 @@ final class StripLane {
 
     static double width(SizePicture picture, Drawing drawing) {
         double widest = Stream.of(
-                        Stream.of(picture.lower(), picture.upper(), picture.judged()).flatMap(Optional::stream)
-                                .map(sized -> Label.of(sized.figures(), SIZE_TEXT, Role.INK).bold()),
+                        Stream.of(picture.lower(), picture.upper(), picture.judged())
+                                .flatMap(Optional::stream)
+                                .map(sized -> Label.of(sized.figures(), SIZE_TEXT, Role.INK)
+                                        .bold()),
                         picture.distance().stream().map(distance -> Label.of(distance.figures(), TEXT, Role.INK)),
-                        picture.cut().stream().flatMap(cut -> Stream.of(Label.of(cut.figures(), TEXT, Role.CUT).bold(),
-                                Label.of(picture.said().nextCut(), SMALL_TEXT, Role.CUT), Label.of(cut.aim().figures(), SMALL_TEXT, Role.INK))))
-                .flatMap(labels -> labels).mapToDouble(drawing::width).max().orElse(0);
+                        picture.cut().stream()
+                                .flatMap(cut -> Stream.of(
+                                        Label.of(cut.figures(), TEXT, Role.CUT).bold(),
+                                        Label.of(picture.said().nextCut(), SMALL_TEXT, Role.CUT),
+                                        Label.of(cut.aim().figures(), SMALL_TEXT, Role.INK))))
+                .flatMap(labels -> labels)
+                .mapToDouble(drawing::width)
+                .max()
+                .orElse(0);
         return dimension(drawing) + widest + 4;
     }
 
     void draw() {
-        StripLane tried = new StripLane(picture, drawing.rehearsal(), scale,
-                new Box(lane.left() - dimension(drawing), lane.top(), lane.right(), lane.bottom()), top, bottom, words);
+        StripLane tried = new StripLane(
+                picture,
+                drawing.rehearsal(),
+                scale,
+                new Box(lane.left() - dimension(drawing), lane.top(), lane.right(), lane.bottom()),
+                top,
+                bottom,
+                words);
         tried.draw(true);
         draw(tried.complete);
     }
@@ -68,10 +82,16 @@ final class StripLane {
     private void draw(boolean figureOfDistance) {
         picture.judged().ifPresent(judged -> {
             double y = scale.clamped(judged.size());
-            drawing.line(new Point(lane.left() - dimension(drawing), y), new Point(lane.right(), y), Stroke.NEIGHBOUR, Role.ACCENT);
+            drawing.line(
+                    new Point(lane.left() - dimension(drawing), y),
+                    new Point(lane.right(), y),
+                    Stroke.NEIGHBOUR,
+                    Role.ACCENT);
         });
         lines().forEach(y -> free.take(line(y)));
-        boolean out = picture.distance().isPresent() && !isInside(picture.judged().orElseThrow(), picture.distance().get().from());
+        boolean out = picture.distance().isPresent()
+                && !isInside(
+                        picture.judged().orElseThrow(), picture.distance().get().from());
         if (out) {
             picture.judged().ifPresent(this::judged);
             distance(figureOfDistance);
@@ -87,8 +107,12 @@ final class StripLane {
 
     /** Heights of the limits and of the size judged. */
     private DoubleStream lines() {
-        return Stream.concat(Stream.of(picture.upper(), picture.lower()).flatMap(Optional::stream).map(limit -> scale.y(limit.size())),
-                picture.judged().map(judged -> scale.clamped(judged.size())).stream()).mapToDouble(y -> y);
+        return Stream.concat(
+                        Stream.of(picture.upper(), picture.lower())
+                                .flatMap(Optional::stream)
+                                .map(limit -> scale.y(limit.size())),
+                        picture.judged().map(judged -> scale.clamped(judged.size())).stream())
+                .mapToDouble(y -> y);
     }
 
     private Box line(double y) {
@@ -103,21 +127,30 @@ final class StripLane {
 
     /** Beside its line, on the side away from the nearer limit where there is room. */
     private void judged(SizePicture.Sized judged) {
-        boolean above = picture.distance().map(distance -> distance.from() == Limit.LOWER
-                == isInside(judged, distance.from())).orElse(true);
+        boolean above = picture.distance()
+                .map(distance -> distance.from() == Limit.LOWER == isInside(judged, distance.from()))
+                .orElse(true);
         put(sizeLabel(judged.figures(), Role.ACCENT), scale.clamped(judged.size()), above);
     }
 
     private boolean isInside(SizePicture.Sized judged, Limit limit) {
-        return limit == Limit.UPPER ? picture.upper().filter(upper -> judged.size().isAbove(upper.size())).isEmpty()
-                : picture.lower().filter(lower -> judged.size().isBelow(lower.size())).isEmpty();
+        return limit == Limit.UPPER
+                ? picture.upper()
+                        .filter(upper -> judged.size().isAbove(upper.size()))
+                        .isEmpty()
+                : picture.lower()
+                        .filter(lower -> judged.size().isBelow(lower.size()))
+                        .isEmpty();
     }
 
     private static Label sizeLabel(String figures, Role role) {
         return Label.of(figures, SIZE_TEXT, role).bold();
     }
 
-    /** At the line on the side asked for, else on the other, else in the line, else as near as can be with no other line in between. */
+    /**
+     * At the line on the side asked for, else on the other, else in the line, else as near as can be with no other line
+     * in between.
+     */
     private void put(Label label, double line, boolean above) {
         double height = drawing.height(label) + 2;
         double width = drawing.width(label);
@@ -127,12 +160,18 @@ final class StripLane {
         double second = above ? line + off : line - off;
         Optional<Box> place = free.place(width, height, List.of(new Point(x, first), new Point(x, second)))
                 .or(() -> free.placeOver(line(line), width, height + 4, new Point(x, line)))
-                .or(() -> free.place(width, height, free.everywhere(width, height, new Point(x, first)).filter(at -> lines()
-                        .noneMatch(other -> other != line && (other - at.y()) * (other - line) < 0))));
+                .or(() -> free.place(
+                        width,
+                        height,
+                        free.everywhere(width, height, new Point(x, first)).filter(at -> lines().noneMatch(
+                                        other -> other != line && (other - at.y()) * (other - line) < 0))));
         complete &= place.isPresent();
         place.ifPresent(box -> {
             free.take(box.grown(2));
-            drawing.text(box.meets(line(line)) ? label.onGround() : label, new Point(box.right(), box.centreY()), Anchor.RIGHT);
+            drawing.text(
+                    box.meets(line(line)) ? label.onGround() : label,
+                    new Point(box.right(), box.centreY()),
+                    Anchor.RIGHT);
         });
     }
 
@@ -143,7 +182,9 @@ final class StripLane {
     }
 
     private void distance(boolean figure) {
-        picture.distance().filter(distance -> picture.cut().isEmpty() && distance.length().signum() > 0).ifPresent(distance -> distance(distance, figure));
+        picture.distance()
+                .filter(distance -> picture.cut().isEmpty() && distance.length().signum() > 0)
+                .ifPresent(distance -> distance(distance, figure));
     }
 
     private void distance(SizePicture.Distance distance, boolean figure) {
@@ -151,8 +192,12 @@ final class StripLane {
         double from = scale.clamped(picture.judged().orElseThrow().size());
         double to = scale.y(limit.size());
         double x = lane.left() - dimension(drawing) / 2;
-        double heads = Math.abs(from - to) < 1.2 * OUTSIDE ? OUTSIDE * Math.max(0.6, drawing.frame().lineScale()) : 0;
-        if (Math.abs(from - to) > 3 && Math.min(from, to) - heads > lane.top() && Math.max(from, to) + heads < lane.bottom()) {
+        double heads = Math.abs(from - to) < 1.2 * OUTSIDE
+                ? OUTSIDE * Math.max(0.6, drawing.frame().lineScale())
+                : 0;
+        if (Math.abs(from - to) > 3
+                && Math.min(from, to) - heads > lane.top()
+                && Math.max(from, to) + heads < lane.bottom()) {
             drawing.dimension(new Point(x, from), new Point(x, to), Role.LINE);
         }
         if (!figure) {
@@ -161,14 +206,24 @@ final class StripLane {
         Label label = Label.of(distance.figures(), TEXT, Role.INK);
         double height = drawing.height(label) + 6;
         Point middle = new Point(lane.left() + drawing.width(label) / 2, (from + to) / 2);
-        free.place(drawing.width(label), height, Stream.concat(Stream.of(middle), free.everywhere(drawing.width(label), height, middle)
-                        .filter(place -> isOnOneSide(place.y(), from, height / 2))))
+        free.place(
+                        drawing.width(label),
+                        height,
+                        Stream.concat(
+                                Stream.of(middle),
+                                free.everywhere(drawing.width(label), height, middle)
+                                        .filter(place -> isOnOneSide(place.y(), from, height / 2))))
                 .ifPresent(box -> drawing.text(label, new Point(box.left(), box.centreY()), Anchor.LEFT));
     }
 
-    /** Whether no limit lies between two heights: on the other side of one, a figure would be read as a distance of something else. */
+    /**
+     * Whether no limit lies between two heights: on the other side of one, a figure would be read as a distance of
+     * something else.
+     */
     private boolean isOnOneSide(double y, double from, double clear) {
-        return Stream.of(picture.lower(), picture.upper()).flatMap(Optional::stream).mapToDouble(limit -> scale.y(limit.size()))
+        return Stream.of(picture.lower(), picture.upper())
+                .flatMap(Optional::stream)
+                .mapToDouble(limit -> scale.y(limit.size()))
                 .allMatch(line -> y < from ? line < y - clear || line >= from : line > y + clear || line <= from);
     }
 
@@ -197,23 +252,35 @@ final class StripLane {
         aim(cut.aim());
     }
 
-    /** Beside its line, between the limits: a figure outside them would read as a size that is out. Left away where there is no room. */
+    /**
+     * Beside its line, between the limits: a figure outside them would read as a size that is out. Left away where
+     * there is no room.
+     */
     private void aim(SizePicture.Sized aim) {
         Label label = Label.of(aim.figures(), SMALL_TEXT, Role.INK);
         double height = drawing.height(label) + 4;
         double line = scale.clamped(aim.size());
-        double highest = picture.upper().map(limit -> scale.clamped(limit.size())).orElse(top) + height / 2;
-        double lowest = picture.lower().map(limit -> scale.clamped(limit.size())).orElse(bottom) - height / 2;
+        double highest =
+                picture.upper().map(limit -> scale.clamped(limit.size())).orElse(top) + height / 2;
+        double lowest =
+                picture.lower().map(limit -> scale.clamped(limit.size())).orElse(bottom) - height / 2;
         double x = lane.right() - drawing.width(label) / 2;
-        List<Point> beside = Stream.of(line, line - height / 2, line + height / 2).filter(y -> y >= highest && y <= lowest)
-                .map(y -> new Point(x, y)).toList();
-        free.place(drawing.width(label), height, beside).ifPresent(box -> drawing.text(label, new Point(box.right(), box.centreY()), Anchor.RIGHT));
+        List<Point> beside = Stream.of(line, line - height / 2, line + height / 2)
+                .filter(y -> y >= highest && y <= lowest)
+                .map(y -> new Point(x, y))
+                .toList();
+        free.place(drawing.width(label), height, beside)
+                .ifPresent(box -> drawing.text(label, new Point(box.right(), box.centreY()), Anchor.RIGHT));
     }
 
     /** What it means to lie beyond a limit, where there is still room for the words. */
     private void beyond() {
-        picture.upper().ifPresent(limit -> words(picture.said().above(), top + drawing.lettered(8), scale.y(limit.size()) < bottom));
-        picture.lower().ifPresent(limit -> words(picture.said().below(), bottom - drawing.lettered(8), scale.y(limit.size()) > top));
+        picture.upper()
+                .ifPresent(limit ->
+                        words(picture.said().above(), top + drawing.lettered(8), scale.y(limit.size()) < bottom));
+        picture.lower()
+                .ifPresent(limit ->
+                        words(picture.said().below(), bottom - drawing.lettered(8), scale.y(limit.size()) > top));
     }
 
     private void words(String words, double y, boolean wanted) {

@@ -9,13 +9,17 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
 /**
- * Sizes put on the height of a strip, greater ones on top. The window holds both limits and every size near enough to them
- * to be drawn to scale; anything further is out of the window.
+ * Sizes put on the height of a strip, greater ones on top. The window holds both limits and every size near enough to
+ * them to be drawn to scale; anything further is out of the window.
  */
 final class StripScale {
 
-    /** In widths of the tolerance: how far beyond a limit a size is still drawn to scale, and what is shown beyond it anyway. */
+    /**
+     * In widths of the tolerance: how far beyond a limit a size is still drawn to scale, and what is shown beyond it
+     * anyway.
+     */
     private static final double NEAR = 2.2;
+
     private static final double BEYOND = 0.32;
     private static final int[] STEPS = {1, 2, 5};
     private static final double LEAST_TICK = 8;
@@ -38,8 +42,10 @@ final class StripScale {
         Length high = Length.greatest(limits).plus(width.times(BigDecimal.valueOf(BEYOND)));
         Length reach = width.times(BigDecimal.valueOf(NEAR));
         Length margin = width.times(new BigDecimal("0.12"));
-        for (Length size : Stream.concat(wanted(picture).stream(), picture.mate().stream()).toList()) {
-            if (!size.isBelow(Length.least(limits).minus(reach)) && !size.isAbove(Length.greatest(limits).plus(reach))) {
+        for (Length size :
+                Stream.concat(wanted(picture).stream(), picture.mate().stream()).toList()) {
+            if (!size.isBelow(Length.least(limits).minus(reach))
+                    && !size.isAbove(Length.greatest(limits).plus(reach))) {
                 low = Length.least(List.of(low, size.minus(margin)));
                 high = Length.greatest(List.of(high, size.plus(margin)));
             }
@@ -50,13 +56,21 @@ final class StripScale {
     }
 
     private static List<Length> limits(SizePicture picture) {
-        return Stream.of(picture.lower(), picture.upper()).flatMap(Optional::stream).map(SizePicture.Sized::size).toList();
+        return Stream.of(picture.lower(), picture.upper())
+                .flatMap(Optional::stream)
+                .map(SizePicture.Sized::size)
+                .toList();
     }
 
     private static List<Length> wanted(SizePicture picture) {
-        return Stream.of(picture.columns().stream().filter(column -> column.kind() == SizePicture.Kind.TAKEN)
-                        .flatMap(column -> column.size().stream()), picture.judged().stream(),
-                picture.cut().stream().map(SizePicture.Cut::aim)).flatMap(sizes -> sizes).map(SizePicture.Sized::size)
+        return Stream.of(
+                        picture.columns().stream()
+                                .filter(column -> column.kind() == SizePicture.Kind.TAKEN)
+                                .flatMap(column -> column.size().stream()),
+                        picture.judged().stream(),
+                        picture.cut().stream().map(SizePicture.Cut::aim))
+                .flatMap(sizes -> sizes)
+                .map(SizePicture.Sized::size)
                 .toList();
     }
 
@@ -70,9 +84,14 @@ final class StripScale {
         if (between.signum() > 0) {
             return between;
         }
-        Length found = wanted(picture).stream().map(size -> size.minus(limits.get(0)).abs()).filter(length -> length.signum() > 0)
-                .min(Length::compareTo).orElse(limits.get(0).signum() == 0 ? Length.of("0.01", Unit.MILLIMETRE)
-                        : limits.get(0).abs().times(new BigDecimal("0.01")));
+        Length found = wanted(picture).stream()
+                .map(size -> size.minus(limits.get(0)).abs())
+                .filter(length -> length.signum() > 0)
+                .min(Length::compareTo)
+                .orElse(
+                        limits.get(0).signum() == 0
+                                ? Length.of("0.01", Unit.MILLIMETRE)
+                                : limits.get(0).abs().times(new BigDecimal("0.01")));
         return Length.greatest(List.of(found, leastWidth(picture)));
     }
 
@@ -100,9 +119,12 @@ final class StripScale {
         return Math.min(Math.max(y(size), top), bottom);
     }
 
-    /** How far {@code size} lies from the middle of the limits, in tolerance widths, and never further than 1.4 of them. */
+    /**
+     * How far {@code size} lies from the middle of the limits, in tolerance widths, and never further than 1.4 of them.
+     */
     double share(Length size) {
-        double off = size.minus(middle.orElseThrow()).in(unit).doubleValue() / width.in(unit).doubleValue();
+        double off = size.minus(middle.orElseThrow()).in(unit).doubleValue()
+                / width.in(unit).doubleValue();
         return Math.max(-1.4, Math.min(1.4, off));
     }
 
@@ -130,6 +152,5 @@ final class StripScale {
         return ticks;
     }
 
-    record Tick(double y, boolean isLong) {
-    }
+    record Tick(double y, boolean isLong) {}
 }

@@ -7,12 +7,11 @@ import java.util.function.Predicate;
 /** Breaks what is to be read into lines. */
 final class TextLines {
 
-    private TextLines() {
-    }
+    private TextLines() {}
 
     /**
-     * Puts pieces on lines, as many on one as fit; a piece that fits on no line is left out, and what would need more lines
-     * than {@code most} as well.
+     * Puts pieces on lines, as many on one as fit; a piece that fits on no line is left out, and what would need more
+     * lines than {@code most} as well.
      */
     static List<String> joined(List<String> pieces, String between, int most, Predicate<String> fits) {
         List<String> lines = new ArrayList<>();

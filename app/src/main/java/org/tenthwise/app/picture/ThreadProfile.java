@@ -7,8 +7,8 @@ import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.thread.ScrewThread;
 
 /**
- * A thread in axial section, to be drawn: grooves half a pitch wide at the pitch line, flanks at the half angle of the form,
- * flat crests and flat roots. Radii and positions along the axis in millimetres.
+ * A thread in axial section, to be drawn: grooves half a pitch wide at the pitch line, flanks at the half angle of the
+ * form, flat crests and flat roots. Radii and positions along the axis in millimetres.
  *
  * @param tangent of the half angle
  */
@@ -16,11 +16,12 @@ record ThreadProfile(double pitch, double tangent, double pitchRadius, double cr
 
     /** A ridge keeps at least this much of the pitch at its crest, and a groove this much depth. */
     private static final double LEAST_CREST = 0.04;
+
     private static final double LEAST_DEPTH = 0.15;
 
     /**
      * @param pitchDiameter as read; kept within what leaves the thread crests and grooves
-     * @param minor         minor diameter; kept within the groove
+     * @param minor minor diameter; kept within the groove
      */
     static ThreadProfile of(ScrewThread thread, Length pitchDiameter, Length minor) {
         double pitch = Nanometres.of(thread.pitch());

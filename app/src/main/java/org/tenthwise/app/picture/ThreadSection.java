@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import org.tenthwise.model.quantity.Nanometres;
 
-/** The thread of a {@link WirePicture}: cut along its axis, wires in the grooves, dimensions over wires and of the pitch diameter. */
+/**
+ * The thread of a {@link WirePicture}: cut along its axis, wires in the grooves, dimensions over wires and of the pitch
+ * diameter.
+ */
 final class ThreadSection {
 
     private static final double TEXT = 18;
@@ -16,10 +19,12 @@ final class ThreadSection {
     private static final double MOST_NOTES = 0.3;
     /** With more pitches across, the thread is drawn larger and its core broken out. */
     private static final double MOST_PITCHES = 8;
+
     private static final double FEWEST_PITCHES = 4.5;
     private static final double PITCHES_OF_A_BROKEN_CORE = 5.2;
     /** Of the height: what thread and wire of a broken core may take on one side. */
     private static final double MOST_THREAD = 0.34;
+
     private static final double OVERHANG = 12;
     private static final Stroke WIRE = Stroke.solid(2.2);
 
@@ -35,6 +40,7 @@ final class ThreadSection {
     private final boolean broken;
     /** From the middle to the furthest of crest and wire, in pixels. */
     private final double half;
+
     private final double reach;
 
     ThreadSection(WirePicture picture, Drawing drawing, Box room) {
@@ -45,13 +51,18 @@ final class ThreadSection {
         this.wire = Nanometres.of(picture.wire().diameter());
         this.wireCentre = profile.wireCentre(wire);
         this.notes = noteLines();
-        this.metal = new Box(room.left() + OVERHANG * 0.5, room.top() + drawing.lettered(28), room.right() - OVERHANG,
+        this.metal = new Box(
+                room.left() + OVERHANG * 0.5,
+                room.top() + drawing.lettered(28),
+                room.right() - OVERHANG,
                 room.bottom() - drawing.lettered(LINE) * notes.size() - drawing.lettered(8));
         this.reach = Math.max(profile.crest(), wireCentre + wire / 2);
         double whole = (metal.height() - 4) / 2 / reach;
         this.broken = whole * profile.pitch() < metal.width() / MOST_PITCHES;
-        this.scale = broken ? Math.min(metal.width() / PITCHES_OF_A_BROKEN_CORE / profile.pitch(),
-                MOST_THREAD * metal.height() / (reach - profile.root()))
+        this.scale = broken
+                ? Math.min(
+                        metal.width() / PITCHES_OF_A_BROKEN_CORE / profile.pitch(),
+                        MOST_THREAD * metal.height() / (reach - profile.root()))
                 : Math.min(whole, metal.width() / FEWEST_PITCHES / profile.pitch());
         this.half = broken ? metal.height() / 2 - 2 : reach * scale;
     }
@@ -66,9 +77,14 @@ final class ThreadSection {
             double y = y(profile.pitchRadius(), above);
             drawing.line(new Point(room.left(), y), new Point(room.right(), y), Stroke.CENTRE, Role.ACCENT);
         }
-        drawing.line(new Point(room.left(), metal.centreY()), new Point(room.right(), metal.centreY()), Stroke.CENTRE, Role.LINE);
+        drawing.line(
+                new Point(room.left(), metal.centreY()),
+                new Point(room.right(), metal.centreY()),
+                Stroke.CENTRE,
+                Role.LINE);
         wires();
-        FreeRoom free = new FreeRoom(new Box(room.left(), y(profile.root(), true) + 4, room.right(), y(profile.root(), false) - 4));
+        FreeRoom free = new FreeRoom(
+                new Box(room.left(), y(profile.root(), true) + 4, room.right(), y(profile.root(), false) - 4));
         picture.shown().ifPresent(shown -> dimensions(shown, free));
         picture.touching().ifPresent(words -> touching(words, free));
         words();
@@ -90,7 +106,8 @@ final class ThreadSection {
     private List<Point> surface(boolean above) {
         double groove = groove(above);
         return profile.edges((metal.left() - groove) / scale, (metal.right() - groove) / scale).stream()
-                .map(along -> new Point(groove + along * scale, y(profile.radius(along), above))).toList();
+                .map(along -> new Point(groove + along * scale, y(profile.radius(along), above)))
+                .toList();
     }
 
     private void core(List<Point> upper, List<Point> lower) {
@@ -113,7 +130,10 @@ final class ThreadSection {
         List<Point> line = new ArrayList<>(List.of(new Point(metal.right(), edge)));
         for (double share : new double[] {0.72, 0.28}) {
             double x = metal.left() + share * metal.width();
-            line.addAll(List.of(new Point(x + 2 * tooth, edge), new Point(x + tooth, edge - tooth), new Point(x - tooth, edge + tooth),
+            line.addAll(List.of(
+                    new Point(x + 2 * tooth, edge),
+                    new Point(x + tooth, edge - tooth),
+                    new Point(x - tooth, edge + tooth),
                     new Point(x - 2 * tooth, edge)));
         }
         line.add(new Point(metal.left(), edge));
@@ -150,20 +170,34 @@ final class ThreadSection {
         double core = (y(profile.root(), false) - y(profile.root(), true)) / 2;
         double pitchAt = metal.left() + metal.width() * 0.13;
         shown.pitchDiameter().ifPresent(figures -> {
-            drawing.dimension(new Point(pitchAt, y(profile.pitchRadius(), true)), new Point(pitchAt, y(profile.pitchRadius(), false)), Role.ACCENT);
+            drawing.dimension(
+                    new Point(pitchAt, y(profile.pitchRadius(), true)),
+                    new Point(pitchAt, y(profile.pitchRadius(), false)),
+                    Role.ACCENT);
             figure(Label.of(figures, SIZE_TEXT, Role.ACCENT), new Point(pitchAt, metal.centreY() - core * 0.5), free);
         });
         double overAt = metal.right() - metal.width() * 0.11;
         double over = wireCentre + wire / 2;
-        drawing.line(new Point(upperWires().get(0).x() - wire * scale, y(over, true)), new Point(overAt + 8, y(over, true)), Stroke.THIN, Role.LINE);
-        drawing.line(new Point(lowerWire().x() - wire * scale, y(over, false)), new Point(overAt + 8, y(over, false)), Stroke.THIN, Role.LINE);
+        drawing.line(
+                new Point(upperWires().get(0).x() - wire * scale, y(over, true)),
+                new Point(overAt + 8, y(over, true)),
+                Stroke.THIN,
+                Role.LINE);
+        drawing.line(
+                new Point(lowerWire().x() - wire * scale, y(over, false)),
+                new Point(overAt + 8, y(over, false)),
+                Stroke.THIN,
+                Role.LINE);
         drawing.dimension(new Point(overAt, y(over, true)), new Point(overAt, y(over, false)), Role.LINE);
         figure(Label.of(shown.overWires(), SIZE_TEXT, Role.INK), new Point(overAt, metal.centreY() + core * 0.5), free);
     }
 
     private void figure(Label figures, Point at, FreeRoom free) {
         Label label = figures.bold().onGround();
-        free.place(drawing.width(label) + 10, drawing.height(label) + 10, List.of(at, new Point(at.x(), metal.centreY())))
+        free.place(
+                        drawing.width(label) + 10,
+                        drawing.height(label) + 10,
+                        List.of(at, new Point(at.x(), metal.centreY())))
                 .ifPresent(box -> drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE));
     }
 
@@ -173,11 +207,14 @@ final class ThreadSection {
         Point spot = new Point(upperWires().get(1).x(), y(profile.root(), true));
         double width = drawing.width(label) + 10;
         double height = drawing.height(label) + 12;
-        free.nearest(width, height, new Point(metal.centreX(), spot.y() + 22 + height / 2)).ifPresent(box -> {
-            Point start = new Point(Math.min(Math.max(spot.x(), box.left() + 8), box.right() - 8), box.centreY() < spot.y() ? box.bottom() : box.top() + 2);
-            drawing.line(start, spot, Stroke.NEIGHBOUR, Role.UNPROVEN);
-            drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE);
-        });
+        free.nearest(width, height, new Point(metal.centreX(), spot.y() + 22 + height / 2))
+                .ifPresent(box -> {
+                    Point start = new Point(
+                            Math.min(Math.max(spot.x(), box.left() + 8), box.right() - 8),
+                            box.centreY() < spot.y() ? box.bottom() : box.top() + 2);
+                    drawing.line(start, spot, Stroke.NEIGHBOUR, Role.UNPROVEN);
+                    drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE);
+                });
         double dot = Math.max(2, Math.min(4, wire * scale * 0.15));
         DoubleStream.of(upperWires().get(0).x(), spot.x())
                 .forEach(x -> drawing.disc(new Point(x, y(profile.root(), true)), dot, Role.UNPROVEN));
@@ -185,8 +222,11 @@ final class ThreadSection {
     }
 
     private void words() {
-        picture.shown().map(shown -> Label.of(shown.where(), TEXT, Role.INK2)).filter(where -> drawing.width(where) <= room.width())
-                .ifPresent(where -> drawing.text(where, new Point(room.left(), room.top() + drawing.lettered(11)), Anchor.LEFT));
+        picture.shown()
+                .map(shown -> Label.of(shown.where(), TEXT, Role.INK2))
+                .filter(where -> drawing.width(where) <= room.width())
+                .ifPresent(where ->
+                        drawing.text(where, new Point(room.left(), room.top() + drawing.lettered(11)), Anchor.LEFT));
         double y = room.bottom() - drawing.lettered(LINE) * (notes.size() - 0.5);
         for (String line : notes) {
             drawing.text(Label.of(line, TEXT, Role.INK2), new Point(room.left(), y), Anchor.LEFT);
@@ -197,6 +237,7 @@ final class ThreadSection {
     /** As many notes as find room under the thread, several to a line. */
     private List<String> noteLines() {
         int most = (int) Math.max(1, MOST_NOTES * room.height() / drawing.lettered(LINE));
-        return TextLines.joined(picture.notes(), ", ", most, line -> drawing.width(Label.of(line, TEXT, Role.INK2)) <= room.width());
+        return TextLines.joined(
+                picture.notes(), ", ", most, line -> drawing.width(Label.of(line, TEXT, Role.INK2)) <= room.width());
     }
 }

@@ -8,7 +8,10 @@ public record VerdictMark(Standing standing, String spoken) implements Picture {
     @Override
     public void draw(Drawing drawing) {
         Box room = drawing.frame().box();
-        VerdictShape.draw(drawing, standing, new Point(room.centreX(), room.centreY()),
+        VerdictShape.draw(
+                drawing,
+                standing,
+                new Point(room.centreX(), room.centreY()),
                 Math.min(room.width(), room.height()) / 2);
     }
 }

@@ -7,8 +7,7 @@ import org.tenthwise.model.verdict.Standing;
 /** The shapes a verdict is known by, told apart without their colours. */
 public final class VerdictShape {
 
-    private VerdictShape() {
-    }
+    private VerdictShape() {}
 
     /** @param radius half the height of the shape */
     public static void draw(Drawing drawing, Standing standing, Point centre, double radius) {
@@ -29,9 +28,19 @@ public final class VerdictShape {
 
     private static void fail(Drawing drawing, Point centre, double radius) {
         double half = 0.92 * radius;
-        drawing.area(new Box(centre.x(), centre.y(), centre.x(), centre.y()).grown(half).corners(), Role.FAIL);
-        drawing.area(new Box(centre.x() - 0.62 * radius, centre.y() - 0.19 * radius, centre.x() + 0.62 * radius,
-                centre.y() + 0.19 * radius).corners(), drawing.frame().ground());
+        drawing.area(
+                new Box(centre.x(), centre.y(), centre.x(), centre.y())
+                        .grown(half)
+                        .corners(),
+                Role.FAIL);
+        drawing.area(
+                new Box(
+                                centre.x() - 0.62 * radius,
+                                centre.y() - 0.19 * radius,
+                                centre.x() + 0.62 * radius,
+                                centre.y() + 0.19 * radius)
+                        .corners(),
+                drawing.frame().ground());
     }
 
     /** Up, over, and down on to the work. */
@@ -40,12 +49,25 @@ public final class VerdictShape {
         double right = centre.x() + 0.62 * radius;
         double left = centre.x() - 0.34 * radius;
         double top = centre.y() - 0.86 * radius;
-        drawing.chain(List.of(new Point(right, centre.y() + 0.1 * radius), new Point(right, top), new Point(left, top),
-                new Point(left, centre.y() - 0.05 * radius)), stroke, Role.CUTFILL);
-        drawing.head(new Point(left, top), new Point(left, centre.y() + 0.66 * radius), 0.75 * radius, 0.95 * radius,
+        drawing.chain(
+                List.of(
+                        new Point(right, centre.y() + 0.1 * radius),
+                        new Point(right, top),
+                        new Point(left, top),
+                        new Point(left, centre.y() - 0.05 * radius)),
+                stroke,
                 Role.CUTFILL);
-        drawing.line(new Point(centre.x() - radius, centre.y() + 0.86 * radius),
-                new Point(centre.x() + radius, centre.y() + 0.86 * radius), line(drawing, radius * 0.27), Role.CUTFILL);
+        drawing.head(
+                new Point(left, top),
+                new Point(left, centre.y() + 0.66 * radius),
+                0.75 * radius,
+                0.95 * radius,
+                Role.CUTFILL);
+        drawing.line(
+                new Point(centre.x() - radius, centre.y() + 0.86 * radius),
+                new Point(centre.x() + radius, centre.y() + 0.86 * radius),
+                line(drawing, radius * 0.27),
+                Role.CUTFILL);
     }
 
     private static void unproven(Drawing drawing, Point centre, double radius) {

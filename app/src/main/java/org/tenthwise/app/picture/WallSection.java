@@ -10,13 +10,14 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 
 /**
- * A bore or a pocket cut open: two walls, drawn through what was read, the limits as thin lines along them. Off the limits'
- * middle the walls are drawn large. The mouth is at the right.
+ * A bore or a pocket cut open: two walls, drawn through what was read, the limits as thin lines along them. Off the
+ * limits' middle the walls are drawn large. The mouth is at the right.
  */
 final class WallSection {
 
     /** Pixels for the width of the tolerance. */
     private static final double TOLERANCE = 22;
+
     private static final double SMALL_TEXT = 18;
     /** From one place for a word in the metal to the next. */
     private static final double ALONG = 6;
@@ -53,7 +54,9 @@ final class WallSection {
     }
 
     private static List<SectionPlaces.Station> depths(SectionPlaces places) {
-        List<SectionPlaces.Station> deep = places.stations().stream().filter(station -> station.depth().isPresent()).toList();
+        List<SectionPlaces.Station> deep = places.stations().stream()
+                .filter(station -> station.depth().isPresent())
+                .toList();
         return deep.size() <= MOST_DEPTHS ? deep : List.of(deep.get(0), deep.get(deep.size() - 1));
     }
 
@@ -100,12 +103,15 @@ final class WallSection {
     private List<Point> wall(boolean above, UnaryOperator<Length> of) {
         List<Point> wall = new ArrayList<>();
         for (SectionPlaces.Station station : places.stations()) {
-            reading(station, above).flatMap(SizePicture.Column::size)
+            reading(station, above)
+                    .flatMap(SizePicture.Column::size)
                     .ifPresent(size -> wall.add(new Point(x(station), y(scale.share(of.apply(size.size())), above))));
         }
         wall.sort((one, other) -> Double.compare(other.x(), one.x()));
         if (wall.isEmpty()) {
-            double share = picture.judged().map(judged -> scale.share(of.apply(judged.size()))).orElse(0.0);
+            double share = picture.judged()
+                    .map(judged -> scale.share(of.apply(judged.size())))
+                    .orElse(0.0);
             wall.add(new Point(right, y(share, above)));
         }
         List<Point> whole = new ArrayList<>();
@@ -119,13 +125,19 @@ final class WallSection {
         double outside = above ? top : bottom;
         List<Point> ring = new ArrayList<>(wall);
         double inner = wall.get(wall.size() - 1).y();
-        List<Point> broken = List.of(new Point(left + 10, inner), new Point(left + 2, inner + (outside - inner) * 0.35),
-                new Point(left + 13, inner + (outside - inner) * 0.7), new Point(left + 6, outside));
+        List<Point> broken = List.of(
+                new Point(left + 10, inner),
+                new Point(left + 2, inner + (outside - inner) * 0.35),
+                new Point(left + 13, inner + (outside - inner) * 0.7),
+                new Point(left + 6, outside));
         ring.addAll(broken.subList(1, broken.size()));
         ring.add(new Point(right, outside));
         drawing.metal(List.of(ring));
         drawing.chain(broken, Stroke.THIN, Role.LINE);
-        drawing.chain(List.of(new Point(left + 6, outside), new Point(right, outside), wall.get(0)), Stroke.OUTLINE, Role.LINE);
+        drawing.chain(
+                List.of(new Point(left + 6, outside), new Point(right, outside), wall.get(0)),
+                Stroke.OUTLINE,
+                Role.LINE);
         drawing.chain(wall, Stroke.WALL, Role.LINE);
     }
 
@@ -159,11 +171,15 @@ final class WallSection {
     /** In the metal, as far in as nothing else stands there. */
     private void angleWords(FreeRoom free) {
         for (int i = 0; i < places.angles().size(); i++) {
-            Label label = Label.of(places.angles().get(i).toPlainString() + "°", SMALL_TEXT, Role.INK).onGround();
+            Label label = Label.of(places.angles().get(i).toPlainString() + "°", SMALL_TEXT, Role.INK)
+                    .onGround();
             double y = i == 0 ? (top + y(0.7, true)) / 2 : (bottom + y(0.7, false)) / 2;
             double first = left + 22 + drawing.width(label) / 2;
-            free.place(drawing.width(label) + 8, drawing.height(label) + 6,
-                    DoubleStream.iterate(first, x -> x < right, x -> x + ALONG).mapToObj(x -> new Point(x, y)))
+            free.place(
+                            drawing.width(label) + 8,
+                            drawing.height(label) + 6,
+                            DoubleStream.iterate(first, x -> x < right, x -> x + ALONG)
+                                    .mapToObj(x -> new Point(x, y)))
                     .ifPresent(box -> drawing.text(label, new Point(box.centreX(), box.centreY()), Anchor.CENTRE));
         }
     }
@@ -175,15 +191,34 @@ final class WallSection {
             return;
         }
         double x = x(station);
-        double upper = y(first.or(() -> second).flatMap(SizePicture.Column::size).map(size -> scale.share(size.size())).orElse(0.0), true);
-        double lower = y(second.or(() -> first).flatMap(SizePicture.Column::size).map(size -> scale.share(size.size())).orElse(0.0), false);
-        boolean decides = first.filter(SizePicture.Column::decides).isPresent() || second.filter(SizePicture.Column::decides).isPresent();
+        double upper = y(
+                first.or(() -> second)
+                        .flatMap(SizePicture.Column::size)
+                        .map(size -> scale.share(size.size()))
+                        .orElse(0.0),
+                true);
+        double lower = y(
+                second.or(() -> first)
+                        .flatMap(SizePicture.Column::size)
+                        .map(size -> scale.share(size.size()))
+                        .orElse(0.0),
+                false);
+        boolean decides = first.filter(SizePicture.Column::decides).isPresent()
+                || second.filter(SizePicture.Column::decides).isPresent();
         drawing.dimension(new Point(x, upper + 2), new Point(x, lower - 2), decides ? Role.ACCENT : Role.LINE);
         double quarter = half * 0.42;
-        first.ifPresent(column -> labels.size(column, new Point(x, middle() - quarter), new Point(x, middle() - quarter * 1.7),
-                new Point(x, middle() - quarter * 0.5), new Point(x, middle())));
-        second.ifPresent(column -> labels.size(column, new Point(x, middle() + quarter), new Point(x, middle() + quarter * 1.7),
-                new Point(x, middle() + quarter * 0.5), new Point(x, middle())));
+        first.ifPresent(column -> labels.size(
+                column,
+                new Point(x, middle() - quarter),
+                new Point(x, middle() - quarter * 1.7),
+                new Point(x, middle() - quarter * 0.5),
+                new Point(x, middle())));
+        second.ifPresent(column -> labels.size(
+                column,
+                new Point(x, middle() + quarter),
+                new Point(x, middle() + quarter * 1.7),
+                new Point(x, middle() + quarter * 0.5),
+                new Point(x, middle())));
     }
 
     /** From the mouth to each depth, the nearest one first, every figure beside the lines that go on to the next. */
@@ -209,14 +244,19 @@ final class WallSection {
 
     private void depth(SectionPlaces.Station station, double level, FreeRoom free) {
         double x = x(station);
-        List<Point> line = drawing.dimension(new Point(x, level), new Point(right, level), Role.LINE).points();
-        Label label = Label.of(station.depth().orElseThrow().figures(), SMALL_TEXT, Role.INK).onGround();
+        List<Point> line = drawing.dimension(new Point(x, level), new Point(right, level), Role.LINE)
+                .points();
+        Label label = Label.of(station.depth().orElseThrow().figures(), SMALL_TEXT, Role.INK)
+                .onGround();
         double width = drawing.width(label) + 6;
         Point between = new Point((x + right) / 2, level);
         Point before = new Point(line.get(0).x() - width / 2 - 4, level);
         Point behind = new Point(line.get(1).x() + width / 2 + 4, level);
         boolean fits = right - x > width + 34;
-        free.place(width, drawing.height(label), fits ? List.of(between) : List.of(before, behind, before.plus(-24, 0), between))
+        free.place(
+                        width,
+                        drawing.height(label),
+                        fits ? List.of(between) : List.of(before, behind, before.plus(-24, 0), between))
                 .ifPresent(box -> drawing.text(label, new Point(box.centreX(), level), Anchor.CENTRE));
     }
 
@@ -226,8 +266,10 @@ final class WallSection {
             boolean above = station.first().filter(SizePicture.Column::decides).isPresent();
             boolean below = station.second().filter(SizePicture.Column::decides).isPresent();
             if (above || below) {
-                double share = (above ? station.first() : station.second()).flatMap(SizePicture.Column::size)
-                        .map(size -> scale.share(size.size())).orElse(0.0);
+                double share = (above ? station.first() : station.second())
+                        .flatMap(SizePicture.Column::size)
+                        .map(size -> scale.share(size.size()))
+                        .orElse(0.0);
                 mark(new Point(x(station), y(share, above)), above, free);
             }
         });
@@ -238,10 +280,12 @@ final class WallSection {
         double radius = Math.min(24, thickness * 0.8);
         drawing.circle(spot, radius, Stroke.NEIGHBOUR, Role.ACCENT);
         free.take(new Shape.Circle(spot, radius));
-        Label letter = Label.of(SizePicture.DETAIL, SizePicture.DETAIL_TEXT, Role.ACCENT).bold();
+        Label letter = Label.of(SizePicture.DETAIL, SizePicture.DETAIL_TEXT, Role.ACCENT)
+                .bold();
         double width = drawing.width(letter);
         if (above) {
-            Point place = new Point(Math.min(spot.x() + radius + width, right + 30 - width), top - drawing.height(letter) / 2 - 6);
+            Point place = new Point(
+                    Math.min(spot.x() + radius + width, right + 30 - width), top - drawing.height(letter) / 2 - 6);
             Point end = place.plus(-width / 2 - 3, 4);
             Point start = spot.towards(end, radius / spot.distanceTo(end));
             drawing.line(start, end, Stroke.NEIGHBOUR, Role.ACCENT);
@@ -250,8 +294,12 @@ final class WallSection {
         } else {
             double aside = radius + width / 2 + 5;
             double y = (bottom + y(0.7, false)) / 2;
-            free.place(width + 8, drawing.height(letter), List.of(new Point(spot.x() + aside, y), new Point(spot.x() - aside, y)))
-                    .ifPresent(box -> drawing.text(letter.onGround(), new Point(box.centreX(), box.centreY()), Anchor.CENTRE));
+            free.place(
+                            width + 8,
+                            drawing.height(letter),
+                            List.of(new Point(spot.x() + aside, y), new Point(spot.x() - aside, y)))
+                    .ifPresent(box ->
+                            drawing.text(letter.onGround(), new Point(box.centreX(), box.centreY()), Anchor.CENTRE));
         }
     }
 }

@@ -7,8 +7,8 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 
 /**
- * Tolerance zones side by side as bars, all to one scale, each measured from a line of its own that all have in common; and
- * beside them what lies between two of them.
+ * Tolerance zones side by side as bars, all to one scale, each measured from a line of its own that all have in common;
+ * and beside them what lies between two of them.
  *
  * @param line words at the common line; absent where it is not drawn
  */
@@ -17,16 +17,19 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
     /**
      * A zone.
      *
-     * @param inside   whether the metal is on the side of greater sizes
-     * @param from     the size that lies on the common line
+     * @param inside whether the metal is on the side of greater sizes
+     * @param from the size that lies on the common line
      * @param greatest absent where only the other limit is set; so {@code least}
      */
-    public record Bar(String name, boolean inside, Length from, Optional<SizePicture.Sized> greatest, Optional<SizePicture.Sized> least) {
-    }
+    public record Bar(
+            String name,
+            boolean inside,
+            Length from,
+            Optional<SizePicture.Sized> greatest,
+            Optional<SizePicture.Sized> least) {}
 
     /** A distance from one size to another of the first bar's kind. */
-    public record Between(String name, Length from, Length to, String figures) {
-    }
+    public record Between(String name, Length from, Length to, String figures) {}
 
     private static final double TEXT = 20;
     private static final double NAME_TEXT = 18;
@@ -52,6 +55,7 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
         private final Box frame;
         /** What lies between gives way where there is little height. */
         private final List<Between> shown;
+
         private final double lane;
         private final double column;
         private final double top;
@@ -62,7 +66,8 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
         Laid(Drawing drawing) {
             this.drawing = drawing;
             this.frame = drawing.frame().box();
-            this.lane = line.map(words -> drawing.width(Label.of(words, NAME_TEXT, Role.INK2)) + 12).orElse(4.0);
+            this.lane = line.map(words -> drawing.width(Label.of(words, NAME_TEXT, Role.INK2)) + 12)
+                    .orElse(4.0);
             this.shown = frame.height() < LEAST_LINES * drawing.lettered(LINE) ? List.of() : between;
             this.column = (frame.width() - lane) / (bars.size() + shown.size());
             this.top = drawing.lettered(LINE) * 0.6;
@@ -75,7 +80,8 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
         }
 
         private Stream<Double> offsets() {
-            Stream<Double> sizes = bars.stream().flatMap(bar -> Stream.of(bar.greatest(), bar.least()).flatMap(Optional::stream)
+            Stream<Double> sizes = bars.stream().flatMap(bar -> Stream.of(bar.greatest(), bar.least())
+                    .flatMap(Optional::stream)
                     .map(sized -> offset(bar.from(), sized.size())));
             return line.isPresent() ? Stream.concat(sizes, Stream.of(0.0)) : sizes;
         }
@@ -92,7 +98,8 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
             line.ifPresent(words -> {
                 double zero = bottom + least / (most - least) * (bottom - top);
                 drawing.line(new Point(lane, zero), new Point(frame.right() - 2, zero), Stroke.CENTRE, Role.LINE);
-                drawing.text(Label.of(words, NAME_TEXT, Role.INK2), new Point(2, Math.min(zero, bottom - 4)), Anchor.LEFT);
+                drawing.text(
+                        Label.of(words, NAME_TEXT, Role.INK2), new Point(2, Math.min(zero, bottom - 4)), Anchor.LEFT);
             });
             for (Between found : shown) {
                 double end = dimensionAt(shown.indexOf(found)) + 8;
@@ -111,8 +118,11 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
         }
 
         private double barWidth(Bar bar, Box room) {
-            double figures = Stream.of(bar.greatest(), bar.least()).flatMap(Optional::stream)
-                    .mapToDouble(sized -> drawing.width(figures(sized))).max().orElse(0);
+            double figures = Stream.of(bar.greatest(), bar.least())
+                    .flatMap(Optional::stream)
+                    .mapToDouble(sized -> drawing.width(figures(sized)))
+                    .max()
+                    .orElse(0);
             return Math.max(NARROWEST, Math.min(WIDEST, room.width() - figures - 24));
         }
 
@@ -125,7 +135,8 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
             double width = barWidth(bar, room);
             double left = room.left() + 8;
             double right = left + width;
-            double upper = bar.greatest().map(sized -> y(bar.from(), sized.size())).orElse(top - 8);
+            double upper =
+                    bar.greatest().map(sized -> y(bar.from(), sized.size())).orElse(top - 8);
             double lower = bar.least().map(sized -> y(bar.from(), sized.size())).orElse(bottom + 8);
             List<Point> zone = new Box(left, upper, right, lower).corners();
             drawing.area(zone, Role.ZONE);
@@ -168,7 +179,8 @@ public record ZoneBars(List<Bar> bars, Optional<String> line, List<Between> betw
 
         private void name(Label label, Box room, double left, int row) {
             double widest = room.width() - 10;
-            Label fitted = drawing.width(label) <= widest ? label : label.sized(label.size() * widest / drawing.width(label));
+            Label fitted =
+                    drawing.width(label) <= widest ? label : label.sized(label.size() * widest / drawing.width(label));
             drawing.text(fitted, new Point(left, bottom + drawing.lettered(LINE) * (row - 0.1)), Anchor.LEFT);
         }
     }

@@ -11,18 +11,25 @@ import org.tenthwise.app.sums.Typed;
 /**
  * A worked example of a source: what is given there, and what it prints.
  *
- * @param name      what it is, in a few words
- * @param calc      the sum that runs it
- * @param given     to the sum, the unit included
+ * @param name what it is, in a few words
+ * @param calc the sum that runs it
+ * @param given to the sum, the unit included
  * @param published the figures or words just as printed, under the keys of the sum's results; {@code steps.1.to} is the
- *                  {@code to} of the second of the {@code steps}
- * @param within    how far a figure may be off, for keys whose source is looser than its last digit
- * @param why       why it is; there where {@code within} is
- * @param aside     why a figure printed is wrong or follows another convention, by key
+ *     {@code to} of the second of the {@code steps}
+ * @param within how far a figure may be off, for keys whose source is looser than its last digit
+ * @param why why it is; there where {@code within} is
+ * @param aside why a figure printed is wrong or follows another convention, by key
  */
-public record Case(String source, Standing standing, String name, String calc, Map<String, Typed> given,
-                   Map<String, String> published, Map<String, BigDecimal> within, Optional<String> why,
-                   Map<String, String> aside) {
+public record Case(
+        String source,
+        Standing standing,
+        String name,
+        String calc,
+        Map<String, Typed> given,
+        Map<String, String> published,
+        Map<String, BigDecimal> within,
+        Optional<String> why,
+        Map<String, String> aside) {
 
     public Case {
         given = Collections.unmodifiableMap(new LinkedHashMap<>(given));

@@ -10,7 +10,10 @@ import org.tenthwise.app.sums.Typed;
 import org.tenthwise.app.sums.written.Unreadable;
 import org.tenthwise.app.sums.written.WrittenObject;
 
-/** One line of a file of cases, on its way to a case. Whatever is not as it should be is an IllegalArgumentException in words. */
+/**
+ * One line of a file of cases, on its way to a case. Whatever is not as it should be is an IllegalArgumentException in
+ * words.
+ */
 final class CaseLine {
 
     private static final Set<String> OF_A_CASE =
@@ -37,10 +40,17 @@ final class CaseLine {
         String standing = read.text("standing");
         Map<String, BigDecimal> within = new LinkedHashMap<>();
         read.texts("within").forEach((key, text) -> within.put(key, new BigDecimal(text)));
-        return new Case(read.text("source"),
-                Standing.of(standing).orElseThrow(() -> new IllegalArgumentException("standing is \"%s\"".formatted(standing))),
-                read.text("case"), read.text("calc"), read.table("given"), read.texts("published"), within,
-                read.keys.containsKey("why") ? Optional.of(read.text("why")) : Optional.empty(), read.texts("aside"));
+        return new Case(
+                read.text("source"),
+                Standing.of(standing)
+                        .orElseThrow(() -> new IllegalArgumentException("standing is \"%s\"".formatted(standing))),
+                read.text("case"),
+                read.text("calc"),
+                read.table("given"),
+                read.texts("published"),
+                within,
+                read.keys.containsKey("why") ? Optional.of(read.text("why")) : Optional.empty(),
+                read.texts("aside"));
     }
 
     static LeftOut leftOut(String line) {
@@ -49,7 +59,10 @@ final class CaseLine {
     }
 
     private String text(String key) {
-        return plain(key, Optional.ofNullable(keys.get(key)).orElseThrow(() -> new IllegalArgumentException(key + " is missing")));
+        return plain(
+                key,
+                Optional.ofNullable(keys.get(key))
+                        .orElseThrow(() -> new IllegalArgumentException(key + " is missing")));
     }
 
     private Map<String, Typed> table(String key) {

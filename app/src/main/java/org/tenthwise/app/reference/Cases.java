@@ -14,8 +14,7 @@ public final class Cases {
 
     private static final String LEFT_OUT = "left-out.jsonl";
 
-    private Cases() {
-    }
+    private Cases() {}
 
     /** @throws IllegalStateException with file and line if a case is not as it should be */
     public static List<Case> of(Topic topic) {

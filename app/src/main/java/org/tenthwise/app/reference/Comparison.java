@@ -27,12 +27,17 @@ public final class Comparison {
     /** All that is published on {@code topic}. */
     public Finding of(Topic topic) {
         List<Case> cases = Cases.of(topic);
-        return new Finding(topic, cases.size(), cases.stream().flatMap(one -> of(one).stream()).toList());
+        return new Finding(
+                topic,
+                cases.size(),
+                cases.stream().flatMap(one -> of(one).stream()).toList());
     }
 
     List<Row> of(Case one) {
         Reply reply = reply(one);
-        return one.published().keySet().stream().map(key -> row(one, key, reply)).toList();
+        return one.published().keySet().stream()
+                .map(key -> row(one, key, reply))
+                .toList();
     }
 
     private Reply reply(Case one) {
@@ -54,11 +59,26 @@ public final class Comparison {
         String computed = agrees ? rounded(worked.get(), published) : told(worked.get(), published);
         Optional<String> aside = Optional.ofNullable(one.aside().get(key));
         if (aside.isPresent()) {
-            return new Row(one, key, published, computed, agrees ? Agreement.DISAGREES : Agreement.ASIDE,
+            return new Row(
+                    one,
+                    key,
+                    published,
+                    computed,
+                    agrees ? Agreement.DISAGREES : Agreement.ASIDE,
                     agrees ? "It is set aside, and yet it agrees." : aside.get());
         }
-        return new Row(one, key, published, computed, agrees ? Agreement.AGREES : Agreement.DISAGREES,
-                one.within().containsKey(key) ? "within %s: %s".formatted(one.within().get(key).toPlainString(), one.why().orElse("")) : "");
+        return new Row(
+                one,
+                key,
+                published,
+                computed,
+                agrees ? Agreement.AGREES : Agreement.DISAGREES,
+                one.within().containsKey(key)
+                        ? "within %s: %s"
+                                .formatted(
+                                        one.within().get(key).toPlainString(),
+                                        one.why().orElse(""))
+                        : "");
     }
 
     private static boolean agrees(Case one, String key, String worked) {
@@ -67,14 +87,21 @@ public final class Comparison {
             return published.equals(worked);
         }
         if (one.within().containsKey(key)) {
-            return new BigDecimal(worked).subtract(new BigDecimal(published)).abs().compareTo(one.within().get(key)) <= 0;
+            return new BigDecimal(worked)
+                            .subtract(new BigDecimal(published))
+                            .abs()
+                            .compareTo(one.within().get(key))
+                    <= 0;
         }
         return same(rounded(worked, published), published);
     }
 
     private static String rounded(String worked, String published) {
         return isNumber(worked) && isNumber(published)
-                ? new BigDecimal(worked).setScale(new BigDecimal(published).scale(), RoundingMode.HALF_EVEN).toPlainString() : worked;
+                ? new BigDecimal(worked)
+                        .setScale(new BigDecimal(published).scale(), RoundingMode.HALF_EVEN)
+                        .toPlainString()
+                : worked;
     }
 
     /** As it is told apart from what is published: with a place more where both would look alike. */
@@ -85,7 +112,8 @@ public final class Comparison {
         }
         BigDecimal full = new BigDecimal(worked);
         int places = new BigDecimal(published).scale() + 1;
-        while (places < full.scale() && same(full.setScale(places, RoundingMode.HALF_EVEN).toPlainString(), published)) {
+        while (places < full.scale()
+                && same(full.setScale(places, RoundingMode.HALF_EVEN).toPlainString(), published)) {
             places++;
         }
         return full.setScale(places, RoundingMode.HALF_EVEN).toPlainString();
@@ -115,11 +143,16 @@ public final class Comparison {
         }
 
         private static Optional<Worked> within(Worked there, String part) {
-            if (there instanceof Worked.Many many && part.matches("\\d{1,6}") && Integer.parseInt(part) < many.values().size()) {
+            if (there instanceof Worked.Many many
+                    && part.matches("\\d{1,6}")
+                    && Integer.parseInt(part) < many.values().size()) {
                 return Optional.of(many.values().get(Integer.parseInt(part)));
             }
             return there instanceof Worked.Table table
-                    ? table.values().stream().filter(result -> result.key().equals(part)).map(Answer.Result::value).findFirst()
+                    ? table.values().stream()
+                            .filter(result -> result.key().equals(part))
+                            .map(Answer.Result::value)
+                            .findFirst()
                     : Optional.empty();
         }
     }

@@ -6,7 +6,7 @@ import java.util.List;
  * What came of all the cases of a topic.
  *
  * @param cases run
- * @param rows  one for each figure published, case by case
+ * @param rows one for each figure published, case by case
  */
 public record Finding(Topic topic, int cases, List<Row> rows) {
 

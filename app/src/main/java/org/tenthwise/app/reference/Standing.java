@@ -7,7 +7,10 @@ import java.util.Optional;
 /** Where the figures of a case come from. */
 public enum Standing {
 
-    /** Read in the source named: in print, or in a collection, a chart or a page that hands on what is printed elsewhere. */
+    /**
+     * Read in the source named: in print, or in a collection, a chart or a page that hands on what is printed
+     * elsewhere.
+     */
     PUBLISHED,
     /** Recalled from the source named, and not seen again. */
     FROM_MEMORY,
@@ -22,6 +25,8 @@ public enum Standing {
     }
 
     static Optional<Standing> of(String words) {
-        return Arrays.stream(values()).filter(standing -> standing.words().equals(words)).findFirst();
+        return Arrays.stream(values())
+                .filter(standing -> standing.words().equals(words))
+                .findFirst();
     }
 }

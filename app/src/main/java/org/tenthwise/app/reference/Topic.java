@@ -4,8 +4,14 @@ import java.util.Locale;
 
 /** What a file of published cases is about. */
 public enum Topic {
-
-    THREADS, WIRES, CUTTING, LIMITS, RUNOUT, DECISION, TEMPERATURE, STATISTICS;
+    THREADS,
+    WIRES,
+    CUTTING,
+    LIMITS,
+    RUNOUT,
+    DECISION,
+    TEMPERATURE,
+    STATISTICS;
 
     /** Small letters, as the file and the command call it. */
     public String word() {

@@ -30,9 +30,11 @@ public sealed interface Asked {
         }
     }
 
-    /** Which way a comparing gauge counts: does its number rise when the plunger is pressed in? Asked once a gauge, or anew. */
-    record WhichSense(String gauge, GaugeKind kind) implements Asked {
-    }
+    /**
+     * Which way a comparing gauge counts: does its number rise when the plunger is pressed in? Asked once a gauge, or
+     * anew.
+     */
+    record WhichSense(String gauge, GaugeKind kind) implements Asked {}
 
     /**
      * Whether the sense just told is right, by a figure: with {@code reading} on its dial the gauge is in a bore of
@@ -43,28 +45,34 @@ public sealed interface Asked {
     record SenseInFigures(String gauge, Written reading, Written size, boolean otherwiseSoFar) implements Asked {
 
         /** By how much the bore is smaller: enough to be seen on any dial. */
-        private static final Map<Unit, BigDecimal> SMALLER = Map.of(Unit.MILLIMETRE, new BigDecimal("0.010"), Unit.INCH, new BigDecimal("0.0005"));
+        private static final Map<Unit, BigDecimal> SMALLER =
+                Map.of(Unit.MILLIMETRE, new BigDecimal("0.010"), Unit.INCH, new BigDecimal("0.0005"));
 
         static SenseInFigures of(Setting onMaster, Optional<Gauge> known) {
             Written master = onMaster.certified().orElseThrow();
             Written zero = onMaster.zero().orElseThrow();
             Sense sense = onMaster.gauge().sense().orElseThrow();
             BigDecimal smaller = SMALLER.get(master.unit());
-            return new SenseInFigures(onMaster.gauge().id(),
+            return new SenseInFigures(
+                    onMaster.gauge().id(),
                     Written.of(zero.figure().subtract(smaller.multiply(BigDecimal.valueOf(sense.sign()))), zero.unit()),
                     Written.of(master.figure().subtract(smaller), master.unit()),
-                    known.flatMap(Gauge::sense).filter(before -> before != sense).isPresent());
+                    known.flatMap(Gauge::sense)
+                            .filter(before -> before != sense)
+                            .isPresent());
         }
     }
 
     /**
      * The certified size of the master, or the certified diameter of the wires.
      *
-     * @param mark    of the master or the wires; where they go by their size, that
+     * @param mark of the master or the wires; where they go by their size, that
      * @param nominal of the plan: no certificate says it
-     * @param known   what the same gauge was set on in this run on the same master or wires, taken where nothing is typed; absent where it was not
+     * @param known what the same gauge was set on in this run on the same master or wires, taken where nothing is
+     *     typed; absent where it was not
      */
-    record Certified(GaugeKind.Reference reference, String mark, Written nominal, Optional<Written> known) implements Asked {
+    record Certified(GaugeKind.Reference reference, String mark, Written nominal, Optional<Written> known)
+            implements Asked {
         @Override
         public boolean takesFigure() {
             return true;
@@ -86,8 +94,9 @@ public sealed interface Asked {
     /**
      * A reading.
      *
-     * @param taken how many of those that belong together are taken: all of a pass, of a run-out one turn or one set of angles
-     * @param of    how many of them there are to take
+     * @param taken how many of those that belong together are taken: all of a pass, of a run-out one turn or one set of
+     *     angles
+     * @param of how many of them there are to take
      */
     record Reading(Slot slot, int taken, int of) implements Asked {
         @Override
@@ -97,7 +106,8 @@ public sealed interface Asked {
     }
 
     /**
-     * The temperature of the part, or of the gauge and its master, to bring the readings of the pass to the reference temperature.
+     * The temperature of the part, or of the gauge and its master, to bring the readings of the pass to the reference
+     * temperature.
      *
      * @param suggested what was read last in this run, taken where nothing is typed; absent where nothing was
      */
@@ -113,16 +123,13 @@ public sealed interface Asked {
      *
      * @param machine as the run names it; may be empty
      */
-    record WhichRegister(String machine) implements Asked {
-    }
+    record WhichRegister(String machine) implements Asked {}
 
     /** A question answered by a tap. */
-    record Answering(Question question) implements Asked {
-    }
+    record Answering(Question question) implements Asked {}
 
     /** Every reading and answer of the pass is there. */
-    record Nothing() implements Asked {
-    }
+    record Nothing() implements Asked {}
 
     /** The step is shut by a hold point. */
     record Held(List<Integer> waitingFor) implements Asked {
@@ -132,6 +139,5 @@ public sealed interface Asked {
     }
 
     /** The run is closed. */
-    record Closed() implements Asked {
-    }
+    record Closed() implements Asked {}
 }

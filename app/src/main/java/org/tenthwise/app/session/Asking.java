@@ -10,26 +10,35 @@ import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Run;
 
-/** What a step that is not shut wants next: its gauge, its temperatures, its readings, its questions, how its cut is typed. */
+/**
+ * What a step that is not shut wants next: its gauge, its temperatures, its readings, its questions, how its cut is
+ * typed.
+ */
 final class Asking {
 
-    private Asking() {
-    }
+    private Asking() {}
 
     static Asked next(Sheet sheet, Step step, WayOfReading way, GaugeAtHand gauge) {
         Run.Pass pass = sheet.run().pass(step);
         Optional<Asked> reading = reading(sheet, step, way, pass);
         Optional<Asked> temperature = Thermometer.asked(sheet.line(step.number()), sheet.run())
                 .filter(wanted -> reading.isEmpty() || !way.readingsFirst(pass));
-        Optional<Question> question = step.check().questions().stream().filter(q -> pass.answer(q).isEmpty()).findFirst();
+        Optional<Question> question = step.check().questions().stream()
+                .filter(q -> pass.answer(q).isEmpty())
+                .findFirst();
         Optional<Asked> register = MachineAtHand.asked(sheet.line(step.number()), sheet.run());
         if (register.isPresent()) {
             return register.get();
         }
         if (reading.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
-            return gauge.asked(step).filter(any -> sheet.run().chosen(step.number()).isPresent()).orElseGet(Asked.Nothing::new);
+            return gauge.asked(step)
+                    .filter(any -> sheet.run().chosen(step.number()).isPresent())
+                    .orElseGet(Asked.Nothing::new);
         }
-        return gauge.asked(step).or(() -> temperature).or(() -> reading).orElseGet(() -> new Asked.Answering(question.orElseThrow()));
+        return gauge.asked(step)
+                .or(() -> temperature)
+                .or(() -> reading)
+                .orElseGet(() -> new Asked.Answering(question.orElseThrow()));
     }
 
     private static Optional<Asked> reading(Sheet sheet, Step step, WayOfReading way, Run.Pass pass) {
@@ -38,8 +47,10 @@ final class Asking {
         }
         Map<String, Run.Reading> standing = pass.standing();
         List<Slot> slots = step.check().slots();
-        List<Slot> missing = slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
-        return missing.stream().findFirst()
+        List<Slot> missing =
+                slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
+        return missing.stream()
+                .findFirst()
                 .map(next -> new Asked.Reading(next, slots.size() - missing.size(), slots.size()));
     }
 }

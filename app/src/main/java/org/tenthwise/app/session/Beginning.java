@@ -5,8 +5,8 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Signs;
 
 /**
- * What is asked before a run begins. {@code serial} and {@code by} are not blank; {@code machine} may be, and {@code lot}
- * where the plan does not ask for it or none was chosen on purpose.
+ * What is asked before a run begins. {@code serial} and {@code by} are not blank; {@code machine} may be, and
+ * {@code lot} where the plan does not ask for it or none was chosen on purpose.
  *
  * @param noLot whether it was said that there is no lot
  */
@@ -23,9 +23,13 @@ public record Beginning(Plan plan, String serial, String lot, String machine, St
         if (plan.lotAsked() && lot.isEmpty() && !noLot) {
             throw new IllegalArgumentException("The plan asks for the material lot");
         }
-        Stream.of(serial, lot, machine, by).map(Signs::hiddenIn).flatMap(hidden -> hidden.stream()).findFirst().ifPresent(sign -> {
-            throw new IllegalArgumentException("A sign that nobody sees stands in a name: " + sign);
-        });
+        Stream.of(serial, lot, machine, by)
+                .map(Signs::hiddenIn)
+                .flatMap(hidden -> hidden.stream())
+                .findFirst()
+                .ifPresent(sign -> {
+                    throw new IllegalArgumentException("A sign that nobody sees stands in a name: " + sign);
+                });
     }
 
     public Beginning(Plan plan, String serial, String lot, String machine, String by) {

@@ -10,18 +10,24 @@ import org.tenthwise.model.verdict.Standing;
 /** What is said against cutting the work again. */
 final class CutGate {
 
-    private CutGate() {
-    }
+    private CutGate() {}
 
     /** Against a cut before everything of a size is read and settled, unless someone signed for it. */
     static Optional<Objection> cutting(Finding finding, Run.Pass pass) {
         return isCut(finding) && isMissing(finding) && pass.onThese().isEmpty()
-                ? Optional.of(Objection.of(Objection.Kind.PLACES_UNREAD)) : Optional.empty();
+                ? Optional.of(Objection.of(Objection.Kind.PLACES_UNREAD))
+                : Optional.empty();
     }
 
-    /** Against signing for a cut on what is read so far: where nothing is, or everything, where it was done, or it is past size. */
+    /**
+     * Against signing for a cut on what is read so far: where nothing is, or everything, where it was done, or it is
+     * past size.
+     */
     static Optional<Objection> onThese(Finding finding, Run.Pass pass) {
-        boolean wanted = isCut(finding) && isMissing(finding) && !pass.standing().isEmpty() && pass.onThese().isEmpty()
+        boolean wanted = isCut(finding)
+                && isMissing(finding)
+                && !pass.standing().isEmpty()
+                && pass.onThese().isEmpty()
                 && finding.verdict().standing() != Standing.FAIL;
         return wanted ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
     }

@@ -13,8 +13,8 @@ import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Event;
 
 /**
- * Takes a figure for what the step in hand asks: a certified size, a zero, a reading, a temperature. As with the verbs of the run, one
- * that is not taken says why and changes nothing.
+ * Takes a figure for what the step in hand asks: a certified size, a zero, a reading, a temperature. As with the verbs
+ * of the run, one that is not taken says why and changes nothing.
  */
 final class FigureVerbs {
 
@@ -35,7 +35,12 @@ final class FigureVerbs {
         State state = session.state();
         Asked asked = state.asked();
         if (asked instanceof Asked.Certified wanted) {
-            return certified(state.inHand(), text.isEmpty() ? wanted.known().map(Written::text).orElse("") : text, unit, wanted, onPurpose);
+            return certified(
+                    state.inHand(),
+                    text.isEmpty() ? wanted.known().map(Written::text).orElse("") : text,
+                    unit,
+                    wanted,
+                    onPurpose);
         }
         if (asked instanceof Asked.Zero wanted) {
             return zero(state.inHand(), text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
@@ -44,13 +49,20 @@ final class FigureVerbs {
             return reading(state, text, unit, wanted.slot(), onPurpose);
         }
         if (asked instanceof Asked.Temperature wanted) {
-            return temperature(wanted.of(), text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text, onPurpose);
+            return temperature(
+                    wanted.of(),
+                    text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text,
+                    onPurpose);
         }
-        return session.replied(session.shut().or(() -> Optional.of(Objection.of(
-                asked instanceof Asked.Nothing ? Objection.Kind.NOTHING_ASKED : Objection.Kind.NOT_ASKED_HERE))));
+        return session.replied(session.shut()
+                .or(() -> Optional.of(Objection.of(
+                        asked instanceof Asked.Nothing
+                                ? Objection.Kind.NOTHING_ASKED
+                                : Objection.Kind.NOT_ASKED_HERE))));
     }
 
-    private Reply certified(Step step, String text, Unit unit, Asked.Certified wanted, boolean onPurpose) throws CouldNotSave {
+    private Reply certified(Step step, String text, Unit unit, Asked.Certified wanted, boolean onPurpose)
+            throws CouldNotSave {
         Optional<Objection> against = standing(gate.certified(step, text, unit, wanted.nominal()), onPurpose);
         if (against.isEmpty()) {
             gauge.certify(step, new Written(text, unit));
@@ -75,7 +87,8 @@ final class FigureVerbs {
             return session.replied(against);
         }
         Event.ReadingTaken taken = new Event.ReadingTaken(step.number(), slot.key(), new Written(text, unit));
-        Optional<Objection> beside = Gate.turn(step, state.pass(), setting, taken).or(() -> gate.sum(book.run().entries(), toSet, taken));
+        Optional<Objection> beside = Gate.turn(step, state.pass(), setting, taken)
+                .or(() -> gate.sum(book.run().entries(), toSet, taken));
         if (beside.isPresent()) {
             return session.replied(beside);
         }
@@ -87,10 +100,16 @@ final class FigureVerbs {
     Reply temperature(Body of, String text, boolean onPurpose) throws CouldNotSave {
         State state = session.state();
         Optional<Warmth> needed = state.line().finding().warmth().filter(Warmth::needed);
-        Optional<Objection> unwanted = session.shut().or(() -> Objection.where(needed.isEmpty(), Objection.Kind.NOT_ASKED_HERE));
-        Optional<Objection> against = unwanted.or(() -> standing(Thermometer.objection(text, needed.orElseThrow().climate()), onPurpose));
-        return against.isPresent() ? session.replied(against) : session.kept(new Event.TemperatureTaken(state.inHand().number(), of,
-                Degrees.of(text, needed.orElseThrow().climate().scale())));
+        Optional<Objection> unwanted =
+                session.shut().or(() -> Objection.where(needed.isEmpty(), Objection.Kind.NOT_ASKED_HERE));
+        Optional<Objection> against = unwanted.or(
+                () -> standing(Thermometer.objection(text, needed.orElseThrow().climate()), onPurpose));
+        return against.isPresent()
+                ? session.replied(against)
+                : session.kept(new Event.TemperatureTaken(
+                        state.inHand().number(),
+                        of,
+                        Degrees.of(text, needed.orElseThrow().climate().scale())));
     }
 
     /** What is left of an objection to a figure that is kept on purpose. */

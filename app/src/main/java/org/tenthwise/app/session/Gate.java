@@ -47,27 +47,38 @@ final class Gate {
 
     /** Against what a gauge reads on a master of that size. */
     Optional<Objection> zero(String text, Unit unit, Written certified) {
-        return Written.isPlainDecimal(text) ? farOff(text, unit, Plausible.zero(certified.length()))
+        return Written.isPlainDecimal(text)
+                ? farOff(text, unit, Plausible.zero(certified.length()))
                 : Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
     }
 
-    /** Whether a figure nobody asked for is plainly the first reading of {@code step}: within a few tolerances of it. */
+    /**
+     * Whether a figure nobody asked for is plainly the first reading of {@code step}: within a few tolerances of it.
+     */
     boolean opens(Step step, String text, Optional<Setting> setting) {
-        return Written.isPlainDecimal(text) && Plausible.opening(plan, step.check(), setting)
-                .filter(expected -> expected.fits(new Written(text, plan.unit()).length())).isPresent();
+        return Written.isPlainDecimal(text)
+                && Plausible.opening(plan, step.check(), setting)
+                        .filter(expected -> expected.fits(new Written(text, plan.unit()).length()))
+                        .isPresent();
     }
 
     /** Where a figure fits none of what is expected, the last of them is named. */
     private Optional<Objection> farOff(String text, Unit unit, List<Plausible.Expected> expected) {
         Length figure = new Written(text, unit).length();
         boolean fits = expected.isEmpty() || expected.stream().anyMatch(one -> one.fits(figure));
-        return fits ? Optional.empty() : Optional.of(new Objection(Objection.Kind.FAR_OFF, text,
-                about(expected.get(expected.size() - 1).about())));
+        return fits
+                ? Optional.empty()
+                : Optional.of(new Objection(
+                        Objection.Kind.FAR_OFF,
+                        text,
+                        about(expected.get(expected.size() - 1).about())));
     }
 
     /** To the places a gauge shows. */
     private String about(Length length) {
-        return length.in(plan.unit()).setScale(plan.unit() == Unit.MILLIMETRE ? 3 : 4, RoundingMode.HALF_UP).toPlainString();
+        return length.in(plan.unit())
+                .setScale(plan.unit() == Unit.MILLIMETRE ? 3 : 4, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     private static Optional<Objection> unfitWires(Step step, Length size) {
@@ -92,45 +103,72 @@ final class Gate {
         if (!signed && read.signum() <= 0) {
             return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
         }
-        if (zero.isPresent() && FromMaster.size(setting.get().certified().orElseThrow().length(),
-                setting.get().gauge().sense().orElseThrow(), read, zero.get()).signum() <= 0) {
+        if (zero.isPresent()
+                && FromMaster.size(
+                                        setting.get().certified().orElseThrow().length(),
+                                        setting.get().gauge().sense().orElseThrow(),
+                                        read,
+                                        zero.get())
+                                .signum()
+                        <= 0) {
             return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
         }
         if (step.check() instanceof Check.Size size && !signed && !read.isAbove(Touch.most(size.contact()))) {
             return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
         }
-        List<Length> before = pass.standing().values().stream().map(reading -> reading.typed().length()).toList();
-        return farOff(text, unit, Plausible.reading(plan, step.check(), setting, before).stream().toList());
+        List<Length> before = pass.standing().values().stream()
+                .map(reading -> reading.typed().length())
+                .toList();
+        return farOff(
+                text,
+                unit,
+                Plausible.reading(plan, step.check(), setting, before).stream().toList());
     }
 
-    /** Against a highest and a lowest over a turn that are the wrong way round. @param setting of the gauge it is taken with */
+    /**
+     * Against a highest and a lowest over a turn that are the wrong way round. @param setting of the gauge it is taken
+     * with
+     */
     static Optional<Objection> turn(Step step, Run.Pass pass, Optional<Setting> setting, Event.ReadingTaken taken) {
         Length read = taken.typed().length();
-        return step.check() instanceof Check.RunOut runOut && runOut.bySection().stream().anyMatch(at ->
-                taken.slot().equals(at.lowest().key()) && length(pass, at.highest(), setting).filter(read::isAbove).isPresent()
-                || taken.slot().equals(at.highest().key()) && length(pass, at.lowest(), setting).filter(read::isBelow).isPresent())
-                ? Optional.of(new Objection(Objection.Kind.WRONG_WAY_ROUND, taken.typed().text())) : Optional.empty();
+        return step.check() instanceof Check.RunOut runOut
+                        && runOut.bySection().stream()
+                                .anyMatch(at -> taken.slot().equals(at.lowest().key())
+                                                && length(pass, at.highest(), setting)
+                                                        .filter(read::isAbove)
+                                                        .isPresent()
+                                        || taken.slot().equals(at.highest().key())
+                                                && length(pass, at.lowest(), setting)
+                                                        .filter(read::isBelow)
+                                                        .isPresent())
+                ? Optional.of(new Objection(
+                        Objection.Kind.WRONG_WAY_ROUND, taken.typed().text()))
+                : Optional.empty();
     }
 
     /** Read with another gauge, it says nothing of one read with this. */
     private static Optional<Length> length(Run.Pass pass, Slot slot, Optional<Setting> setting) {
-        return Optional.ofNullable(pass.standing().get(slot.key())).filter(reading -> reading.setting().equals(setting))
+        return Optional.ofNullable(pass.standing().get(slot.key()))
+                .filter(reading -> reading.setting().equals(setting))
                 .map(reading -> reading.typed().length());
     }
 
     /**
-     * Against striking out an entry of a run: only what was read, answered or set can be, and once. What went with its setting
-     * is struck out already.
+     * Against striking out an entry of a run: only what was read, answered or set can be, and once. What went with its
+     * setting is struck out already.
      */
     static Optional<Objection> strikingOut(Run run, long entry) {
-        boolean gone = run.entries().stream().anyMatch(e -> e.event() instanceof Event.StruckOut out && out.entry() == entry)
-                || run.settingsStruck().keySet().stream().flatMap(setting -> run.under(setting).stream())
-                .anyMatch(e -> e.seq() == entry);
+        boolean gone =
+                run.entries().stream().anyMatch(e -> e.event() instanceof Event.StruckOut out && out.entry() == entry)
+                        || run.settingsStruck().keySet().stream()
+                                .flatMap(setting -> run.under(setting).stream())
+                                .anyMatch(e -> e.seq() == entry);
         if (gone) {
             return Optional.of(Objection.of(Objection.Kind.ALREADY_STRUCK));
         }
-        boolean strikable = run.entries().stream().anyMatch(e -> e.seq() == entry
-                && (e.event() instanceof Event.Taken || e.event() instanceof Event.GaugeSet));
+        boolean strikable = run.entries().stream()
+                .anyMatch(e ->
+                        e.seq() == entry && (e.event() instanceof Event.Taken || e.event() instanceof Event.GaugeSet));
         return strikable ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
     }
 
@@ -148,8 +186,10 @@ final class Gate {
         if (standing == Standing.OPEN) {
             return Optional.of(Objection.of(Objection.Kind.STILL_OPEN));
         }
-        return standing == Standing.PASS && (disposition == Disposition.USE_AS_IS || disposition == Disposition.CARRY_ON)
-                ? Optional.of(Objection.of(Objection.Kind.PASSED)) : Optional.empty();
+        return standing == Standing.PASS
+                        && (disposition == Disposition.USE_AS_IS || disposition == Disposition.CARRY_ON)
+                ? Optional.of(Objection.of(Objection.Kind.PASSED))
+                : Optional.empty();
     }
 
     /** Does the sums of a run as it would be with one more reading, and the setting that comes with it. */

@@ -17,9 +17,9 @@ import org.tenthwise.model.run.Event;
 /**
  * The gauge of a step while it is being set: which one, its sense, its master or wires, its zero.
  *
- * <p>Which gauge was taken is kept in the ledger at once, so that nothing is read under the gauge of before; what is typed
- * of it is held here, step by step, until it is whole, and kept in the ledger then. A sense that was told makes the setting
- * whole only once a figure it gives was confirmed.
+ * <p>Which gauge was taken is kept in the ledger at once, so that nothing is read under the gauge of before; what is
+ * typed of it is held here, step by step, until it is whole, and kept in the ledger then. A sense that was told makes
+ * the setting whole only once a figure it gives was confirmed.
  */
 final class GaugeAtHand {
 
@@ -43,7 +43,9 @@ final class GaugeAtHand {
     /** Whether it is asked for by itself, so that there is nothing to keep. */
     private boolean liesReady(Step step, String mark, Optional<String> reference) {
         Event.GaugeChosen taken = new Event.GaugeChosen(step.number(), mark, reference);
-        return book.run().chosen(step.number()).map(taken::equals)
+        return book.run()
+                .chosen(step.number())
+                .map(taken::equals)
                 .orElseGet(() -> reference.isEmpty() && means(step).gauge().equals(Optional.of(mark)));
     }
 
@@ -53,7 +55,9 @@ final class GaugeAtHand {
      * @param senseToo whether its sense is asked as well, as if the shop did not know it
      */
     void setAnew(Step step, boolean senseToo) throws CouldNotSave {
-        Optional<String> reference = book.run().setting(step.number()).flatMap(Setting::reference)
+        Optional<String> reference = book.run()
+                .setting(step.number())
+                .flatMap(Setting::reference)
                 .filter(mark -> !means(step).reference().map(Written::text).equals(Optional.of(mark)));
         choose(step, book.run().gaugeMark(step).orElseThrow(), reference);
         halfSet.put(step.number(), senseToo ? HalfSet.SENSE_TOO : HalfSet.NOTHING);
@@ -80,11 +84,16 @@ final class GaugeAtHand {
         if (half.certified().isEmpty()) {
             String reference = reference(means, step);
             Written nominal = means.reference().orElseThrow();
-            return Optional.of(new Asked.Certified(means.kind().reference(), reference, nominal, certified(mark.get(), reference, nominal)));
+            return Optional.of(new Asked.Certified(
+                    means.kind().reference(), reference, nominal, certified(mark.get(), reference, nominal)));
         }
-        return Optional.of(half.zero().isEmpty()
-                ? new Asked.Zero(half.certified().get(), new Written("0", book.plan().unit()))
-                : Asked.SenseInFigures.of(onMaster(step, half.zero().get()), rack.find(mark.get(), means.kind())));
+        return Optional.of(
+                half.zero().isEmpty()
+                        ? new Asked.Zero(
+                                half.certified().get(),
+                                new Written("0", book.plan().unit()))
+                        : Asked.SenseInFigures.of(
+                                onMaster(step, half.zero().get()), rack.find(mark.get(), means.kind())));
     }
 
     /** The setting that the next reading or answer brings with it: that of a gauge that reads the size itself. */
@@ -92,7 +101,8 @@ final class GaugeAtHand {
         if (step.check().means().isEmpty() || isSet(step)) {
             return Optional.empty();
         }
-        return Optional.of(Setting.direct(new Gauge(book.run().gaugeMark(step).orElseThrow(), means(step).kind(), Optional.empty())));
+        return Optional.of(Setting.direct(
+                new Gauge(book.run().gaugeMark(step).orElseThrow(), means(step).kind(), Optional.empty())));
     }
 
     /** Sets it so, where that is still to be done. */
@@ -155,13 +165,17 @@ final class GaugeAtHand {
     private Setting onMaster(Step step, Written zero) {
         Check.Means means = means(step);
         String mark = book.run().gaugeMark(step).orElseThrow();
-        return Setting.onMaster(new Gauge(mark, means.kind(), sense(step, mark)), reference(means, step),
-                half(step).certified().orElseThrow(), zero);
+        return Setting.onMaster(
+                new Gauge(mark, means.kind(), sense(step, mark)),
+                reference(means, step),
+                half(step).certified().orElseThrow(),
+                zero);
     }
 
     private Optional<Sense> sense(Step step, String mark) {
         HalfSet half = half(step);
-        return half.senseToo() ? half.told()
+        return half.senseToo()
+                ? half.told()
                 : half.told().or(() -> rack.find(mark, means(step).kind()).flatMap(Gauge::sense));
     }
 
@@ -170,7 +184,9 @@ final class GaugeAtHand {
     }
 
     private String reference(Check.Means means, Step step) {
-        return book.run().chosen(step.number()).flatMap(Event.GaugeChosen::reference)
+        return book.run()
+                .chosen(step.number())
+                .flatMap(Event.GaugeChosen::reference)
                 .orElseGet(() -> means.reference().orElseThrow().text());
     }
 
@@ -178,10 +194,16 @@ final class GaugeAtHand {
         return book.run().setting(step.number()).isPresent();
     }
 
-    /** The certified size the same gauge was last set on in this run, on the same master or wires: another of the same nominal has its own. */
+    /**
+     * The certified size the same gauge was last set on in this run, on the same master or wires: another of the same
+     * nominal has its own.
+     */
     private Optional<Written> certified(String mark, String reference, Written nominal) {
-        return settings().filter(setting -> setting.gauge().id().equals(mark) && setting.reference().equals(Optional.of(reference)))
-                .reduce((earlier, later) -> later).flatMap(Setting::certified)
+        return settings()
+                .filter(setting ->
+                        setting.gauge().id().equals(mark) && setting.reference().equals(Optional.of(reference)))
+                .reduce((earlier, later) -> later)
+                .flatMap(Setting::certified)
                 .filter(size -> size.unit() == nominal.unit());
     }
 

@@ -20,23 +20,33 @@ public final class GaugeRack {
         this.kept = kept;
     }
 
-    /** Absent as well where what was told last is struck out: what was told before it is not believed again by itself. */
+    /**
+     * Absent as well where what was told last is struck out: what was told before it is not believed again by itself.
+     */
     public Optional<Gauge> find(String mark, GaugeKind kind) {
         Set<Long> struck = struck();
-        return known().filter(entry -> gauge(entry).id().equals(mark) && gauge(entry).kind() == kind)
-                .reduce((earlier, later) -> later).filter(entry -> !struck.contains(entry.seq())).map(GaugeRack::gauge);
+        return known().filter(
+                        entry -> gauge(entry).id().equals(mark) && gauge(entry).kind() == kind)
+                .reduce((earlier, later) -> later)
+                .filter(entry -> !struck.contains(entry.seq()))
+                .map(GaugeRack::gauge);
     }
 
     /** Gauges of a kind, each once, as told last. */
     public List<Gauge> ofKind(GaugeKind kind) {
-        return known().map(GaugeRack::gauge).filter(gauge -> gauge.kind() == kind).map(Gauge::id).distinct()
-                .flatMap(mark -> find(mark, kind).stream()).toList();
+        return known().map(GaugeRack::gauge)
+                .filter(gauge -> gauge.kind() == kind)
+                .map(Gauge::id)
+                .distinct()
+                .flatMap(mark -> find(mark, kind).stream())
+                .toList();
     }
 
     /** The entries that tell just this of a gauge and are not struck out. */
     List<Entry> told(Gauge gauge) {
         Set<Long> struck = struck();
-        return known().filter(entry -> gauge(entry).equals(gauge) && !struck.contains(entry.seq())).toList();
+        return known().filter(entry -> gauge(entry).equals(gauge) && !struck.contains(entry.seq()))
+                .toList();
     }
 
     private Stream<Entry> known() {
@@ -44,8 +54,10 @@ public final class GaugeRack {
     }
 
     private Set<Long> struck() {
-        return kept.entries(Entry.SHOP).stream().flatMap(entry -> entry.event() instanceof Event.StruckOut out
-                ? Stream.of(out.entry()) : Stream.empty()).collect(Collectors.toSet());
+        return kept.entries(Entry.SHOP).stream()
+                .flatMap(
+                        entry -> entry.event() instanceof Event.StruckOut out ? Stream.of(out.entry()) : Stream.empty())
+                .collect(Collectors.toSet());
     }
 
     private static Gauge gauge(Entry known) {

@@ -8,8 +8,8 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Entry;
 
 /**
- * What can be done with the gauge of the step in hand: another one taken, its sense told and confirmed, set anew, a wrong
- * setting struck out. As with the verbs of the run, one that is not taken says why and changes nothing.
+ * What can be done with the gauge of the step in hand: another one taken, its sense told and confirmed, set anew, a
+ * wrong setting struck out. As with the verbs of the run, one that is not taken says why and changes nothing.
  */
 public final class GaugeVerbs {
 
@@ -46,25 +46,33 @@ public final class GaugeVerbs {
      * @param senseToo whether its sense is asked anew as well
      */
     public Reply setAnew(boolean senseToo) throws CouldNotSave {
-        Optional<Objection> against = unwanted().or(() -> Objection.where(session.state().setting().isEmpty(), Objection.Kind.NOT_ASKED_HERE));
+        Optional<Objection> against = unwanted()
+                .or(() -> Objection.where(session.state().setting().isEmpty(), Objection.Kind.NOT_ASKED_HERE));
         if (against.isEmpty()) {
             gauge.setAnew(step(), senseToo);
         }
         return session.replied(against);
     }
 
-    /** @param rises whether the number on the gauge rises when its plunger is pressed in, as a smaller bore presses it */
+    /**
+     * @param rises whether the number on the gauge rises when its plunger is pressed in, as a smaller bore presses it
+     */
     public Reply tellSense(boolean rises) {
-        Optional<Objection> against = Objection.where(!(session.asked() instanceof Asked.WhichSense), Objection.Kind.NOT_ASKED_HERE);
+        Optional<Objection> against =
+                Objection.where(!(session.asked() instanceof Asked.WhichSense), Objection.Kind.NOT_ASKED_HERE);
         if (against.isEmpty()) {
             gauge.tellSense(step(), rises ? Sense.FALLS_WITH_SIZE : Sense.RISES_WITH_SIZE);
         }
         return session.replied(against);
     }
 
-    /** @param so whether the figure that is asked about is as the gauge shows it; if not, it is asked the other way round */
+    /**
+     * @param so whether the figure that is asked about is as the gauge shows it; if not, it is asked the other way
+     *     round
+     */
     public Reply confirmSense(boolean so) throws CouldNotSave {
-        Optional<Objection> against = Objection.where(!(session.asked() instanceof Asked.SenseInFigures), Objection.Kind.NOT_ASKED_HERE);
+        Optional<Objection> against =
+                Objection.where(!(session.asked() instanceof Asked.SenseInFigures), Objection.Kind.NOT_ASKED_HERE);
         if (against.isEmpty() && so) {
             gauge.confirm(step());
         } else if (against.isEmpty()) {
@@ -74,8 +82,8 @@ public final class GaugeVerbs {
     }
 
     /**
-     * The settings that share a fault and count, in all runs of the store, those of this run first: what would not count any
-     * more if the fault was struck out.
+     * The settings that share a fault and count, in all runs of the store, those of this run first: what would not
+     * count any more if the fault was struck out.
      *
      * @param setting entry of this run that holds it
      */
@@ -84,8 +92,8 @@ public final class GaugeVerbs {
     }
 
     /**
-     * Strikes out a setting, and every other that shares its fault, with what was read under them: in this run and in all
-     * others, closed ones too, all or none. Nothing is worked out anew; what is missing then is asked for again.
+     * Strikes out a setting, and every other that shares its fault, with what was read under them: in this run and in
+     * all others, closed ones too, all or none. Nothing is worked out anew; what is missing then is asked for again.
      *
      * @param setting entry of this run that holds it
      */
@@ -109,6 +117,7 @@ public final class GaugeVerbs {
     }
 
     private Optional<Objection> unwanted() {
-        return session.shut().or(() -> Objection.where(step().check().means().isEmpty(), Objection.Kind.NOT_ASKED_HERE));
+        return session.shut()
+                .or(() -> Objection.where(step().check().means().isEmpty(), Objection.Kind.NOT_ASKED_HERE));
     }
 }

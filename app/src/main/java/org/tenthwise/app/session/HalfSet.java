@@ -7,10 +7,10 @@ import org.tenthwise.model.quantity.Written;
 /**
  * What was typed of a gauge that is not set yet.
  *
- * @param senseToo  whether its sense is asked although the shop knows it
- * @param told      its sense as told now, not confirmed yet
+ * @param senseToo whether its sense is asked although the shop knows it
+ * @param told its sense as told now, not confirmed yet
  * @param certified size of its master
- * @param zero      what it reads on that
+ * @param zero what it reads on that
  */
 record HalfSet(boolean senseToo, Optional<Sense> told, Optional<Written> certified, Optional<Written> zero) {
 

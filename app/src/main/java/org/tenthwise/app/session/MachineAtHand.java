@@ -23,16 +23,27 @@ final class MachineAtHand {
         this.book = book;
     }
 
-    /** How the register of the machine counts, once a cut is offered that goes into it, and nobody said; not where it was signed for as it is. */
+    /**
+     * How the register of the machine counts, once a cut is offered that goes into it, and nobody said; not where it
+     * was signed for as it is.
+     */
     static Optional<Asked> asked(Line line, Run run) {
-        boolean offered = line.finding().proposal().filter(proposal -> proposal.cut() instanceof EvenCut.Offered).isPresent();
-        return line.step().check().isTurned() && offered && line.disposed().isEmpty() && run.machineKnown().isEmpty()
-                ? Optional.of(new Asked.WhichRegister(run.begun().machine())) : Optional.empty();
+        boolean offered = line.finding()
+                .proposal()
+                .filter(proposal -> proposal.cut() instanceof EvenCut.Offered)
+                .isPresent();
+        return line.step().check().isTurned()
+                        && offered
+                        && line.disposed().isEmpty()
+                        && run.machineKnown().isEmpty()
+                ? Optional.of(new Asked.WhichRegister(run.begun().machine()))
+                : Optional.empty();
     }
 
     /**
-     * Keeps what is said of the machine in the run, and for the shop; what both know already is kept once. A register counts one way:
-     * where another open run on the machine has it the other way round, that is put right there too, or its next cut is twice what it should be.
+     * Keeps what is said of the machine in the run, and for the shop; what both know already is kept once. A register
+     * counts one way: where another open run on the machine has it the other way round, that is put right there too, or
+     * its next cut is twice what it should be.
      */
     void tell(Register register, Aim.ByLimits usual) throws CouldNotSave {
         Event.MachineKnown known = new Event.MachineKnown(book.run().begun().machine(), register, usual);
@@ -40,11 +51,17 @@ final class MachineAtHand {
         if (!book.run().machineKnown().equals(Optional.of(known))) {
             added.add(new NewEntry(book.run().id(), book.now(), book.by(), known));
         }
-        if (!known.machine().isEmpty() && !new MachineRack(book.kept()).find(known.machine()).equals(Optional.of(known))) {
+        if (!known.machine().isEmpty()
+                && !new MachineRack(book.kept()).find(known.machine()).equals(Optional.of(known))) {
             added.add(new NewEntry(Entry.SHOP, book.now(), book.by(), known));
         }
-        otherRuns(known).forEach(run -> added.add(new NewEntry(run.id(), book.now(), book.by(),
-                new Event.MachineKnown(known.machine(), register, run.usualAim().orElse(usual)))));
+        otherRuns(known)
+                .forEach(run -> added.add(new NewEntry(
+                        run.id(),
+                        book.now(),
+                        book.by(),
+                        new Event.MachineKnown(
+                                known.machine(), register, run.usualAim().orElse(usual)))));
         if (!added.isEmpty()) {
             book.add(added);
         }
@@ -52,9 +69,13 @@ final class MachineAtHand {
 
     /** The open ones on that machine, which need a name to be known by, that have its register the other way round. */
     private Stream<Run> otherRuns(Event.MachineKnown known) {
-        return book.kept().runs().stream().filter(id -> !known.machine().isEmpty() && !id.equals(book.run().id()))
+        return book.kept().runs().stream()
+                .filter(id ->
+                        !known.machine().isEmpty() && !id.equals(book.run().id()))
                 .map(id -> new Run(book.kept().entries(id)))
                 .filter(run -> run.closed().isEmpty() && run.begun().machine().equals(known.machine()))
-                .filter(run -> run.register().filter(counts -> counts != known.register()).isPresent());
+                .filter(run -> run.register()
+                        .filter(counts -> counts != known.register())
+                        .isPresent());
     }
 }

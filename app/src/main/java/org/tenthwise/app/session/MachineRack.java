@@ -16,9 +16,14 @@ public final class MachineRack {
 
     /** Absent as well for a machine without a name: the next run without one may be on another. */
     public Optional<Event.MachineKnown> find(String machine) {
-        return machine.isEmpty() ? Optional.empty() : kept.entries(Entry.SHOP).stream().map(Entry::event)
-                .flatMap(event -> event instanceof Event.MachineKnown known && known.machine().equals(machine)
-                        ? Optional.of(known).stream() : Optional.<Event.MachineKnown>empty().stream())
-                .reduce((earlier, later) -> later);
+        return machine.isEmpty()
+                ? Optional.empty()
+                : kept.entries(Entry.SHOP).stream()
+                        .map(Entry::event)
+                        .flatMap(event -> event instanceof Event.MachineKnown known
+                                        && known.machine().equals(machine)
+                                ? Optional.of(known).stream()
+                                : Optional.<Event.MachineKnown>empty().stream())
+                        .reduce((earlier, later) -> later);
     }
 }

@@ -5,8 +5,8 @@ import java.util.Optional;
 /**
  * Why something typed was not taken. Nothing is lost by it: what was typed is still with who typed it.
  *
- * @param kind     what is wrong
- * @param detail   the figure or the words it is about; empty where the kind says it all
+ * @param kind what is wrong
+ * @param detail the figure or the words it is about; empty where the kind says it all
  * @param expected for a figure that is far off, about what was expected; empty for anything else
  */
 public record Objection(Kind kind, String detail, String expected) {

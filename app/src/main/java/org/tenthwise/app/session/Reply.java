@@ -5,7 +5,7 @@ import java.util.Optional;
 /**
  * What became of something typed or tapped.
  *
- * @param state     the run after it
+ * @param state the run after it
  * @param objection why it was not taken; absent when it is on the disk
  */
 public record Reply(State state, Optional<Objection> objection) {

@@ -15,7 +15,10 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
-/** The run in hand as the ledger has it. What is added is on the disk when it returns, and stands in the sheet from then on. */
+/**
+ * The run in hand as the ledger has it. What is added is on the disk when it returns, and stands in the sheet from then
+ * on.
+ */
 final class RunBook {
 
     private final Ledger ledger;
@@ -64,7 +67,9 @@ final class RunBook {
 
     /** Adds entries of this run and of others, all of them or none. */
     void add(List<NewEntry> added) throws CouldNotSave {
-        ledger.append(added).stream().filter(entry -> entry.run().equals(run().id())).forEach(entries::add);
+        ledger.append(added).stream()
+                .filter(entry -> entry.run().equals(run().id()))
+                .forEach(entries::add);
         sheet = Sheet.of(plan, new Run(entries));
     }
 

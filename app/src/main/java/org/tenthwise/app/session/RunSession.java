@@ -25,8 +25,8 @@ import org.tenthwise.model.run.SignedAs;
  * One run in hand. Every verb that is taken is on the disk when it returns; a verb that is not says why and changes
  * nothing. Used from the one thread that owns the ledger.
  *
- * <p>Nothing of a run is kept here that the ledger does not hold, but the step looked at, what was typed of a gauge not set
- * yet, and the way of reading that was chosen.
+ * <p>Nothing of a run is kept here that the ledger does not hold, but the step looked at, what was typed of a gauge not
+ * set yet, and the way of reading that was chosen.
  */
 public final class RunSession {
 
@@ -57,7 +57,13 @@ public final class RunSession {
     }
 
     public State state() {
-        return new State(sheet(), inHand, asked(), sheet().run().setting(inHand.number()), way.readingsFirst(pass()), Whereabouts.next(sheet(), inHand));
+        return new State(
+                sheet(),
+                inHand,
+                asked(),
+                sheet().run().setting(inHand.number()),
+                way.readingsFirst(pass()),
+                Whereabouts.next(sheet(), inHand));
     }
 
     public Reply goTo(int step) {
@@ -68,7 +74,9 @@ public final class RunSession {
 
     /** To the next step that is neither settled nor held; stays where there is none. */
     public Reply goOn() {
-        return Whereabouts.next(sheet(), inHand).map(step -> goTo(step.number())).orElseGet(() -> Reply.taken(state()));
+        return Whereabouts.next(sheet(), inHand)
+                .map(step -> goTo(step.number()))
+                .orElseGet(() -> Reply.taken(state()));
     }
 
     /** What can be done with the gauge of the step in hand. */
@@ -91,8 +99,8 @@ public final class RunSession {
     }
 
     /**
-     * Takes a figure for whatever is asked: a certified size, a zero, a reading or a temperature. One that is far off is not
-     * taken: {@link #keep} does that.
+     * Takes a figure for whatever is asked: a certified size, a zero, a reading or a temperature. One that is far off
+     * is not taken: {@link #keep} does that.
      *
      * @param text as typed; empty takes what is suggested, where something is
      */
@@ -106,8 +114,8 @@ public final class RunSession {
     }
 
     /**
-     * Takes a figure as the first of the next check, where that asks for a reading and the figure lies within a few tolerances
-     * of it; otherwise stays, and asks.
+     * Takes a figure as the first of the next check, where that asks for a reading and the figure lies within a few
+     * tolerances of it; otherwise stays, and asks.
      *
      * @param step the one in hand as whoever typed it saw it
      */
@@ -115,7 +123,8 @@ public final class RunSession {
         Step before = inHand;
         if (before.number() == step && state().figureBeginsNext()) {
             goOn();
-            if (asked() instanceof Asked.Reading && gate.opens(inHand, text, sheet().run().setting(inHand.number()))) {
+            if (asked() instanceof Asked.Reading
+                    && gate.opens(inHand, text, sheet().run().setting(inHand.number()))) {
                 return enter(text);
             }
         }
@@ -139,8 +148,8 @@ public final class RunSession {
     }
 
     /**
-     * Takes a temperature for the pass in hand, where one is needed; it need not be asked for yet, and one taken before is
-     * replaced.
+     * Takes a temperature for the pass in hand, where one is needed; it need not be asked for yet, and one taken before
+     * is replaced.
      */
     public Reply temperature(Body of, String text) throws CouldNotSave {
         return figures.temperature(of, text, false);
@@ -152,7 +161,8 @@ public final class RunSession {
     }
 
     public Reply answer(Answer answer) throws CouldNotSave {
-        if (!(asked() instanceof Asked.Answering wanted) || !wanted.question().answers().contains(answer)) {
+        if (!(asked() instanceof Asked.Answering wanted)
+                || !wanted.question().answers().contains(answer)) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
         gauge.setIfNeedBe(inHand);
@@ -171,7 +181,8 @@ public final class RunSession {
 
     /** Signs for a cut on what is read so far; it lapses with any change of the step. */
     public Reply cutOnThese(String reason) throws CouldNotSave {
-        return keptUnless(shut().or(() -> CutGate.onThese(finding(), pass())).or(() -> Signing.inReason(reason)),
+        return keptUnless(
+                shut().or(() -> CutGate.onThese(finding(), pass())).or(() -> Signing.inReason(reason)),
                 () -> new Event.CutOnThese(inHand.number(), reason.strip()));
     }
 
@@ -186,26 +197,36 @@ public final class RunSession {
 
     /** @param entry {@code seq} of a reading, a temperature, an answer or the setting of a gauge that still counts */
     public Reply strikeOut(long entry, String reason) throws CouldNotSave {
-        return keptUnless(Objection.where(reason.isBlank(), Objection.Kind.BLANK).or(this::closed).or(() -> Gate.strikingOut(sheet().run(), entry)),
+        return keptUnless(
+                Objection.where(reason.isBlank(), Objection.Kind.BLANK)
+                        .or(this::closed)
+                        .or(() -> Gate.strikingOut(sheet().run(), entry)),
                 () -> new Event.StruckOut(entry, reason.strip()));
     }
 
     public Reply flagDoubt(String words) throws CouldNotSave {
-        return keptUnless(Objection.where(words.isBlank(), Objection.Kind.BLANK), () -> new Event.DoubtFlagged(inHand.number(), words.strip()));
+        return keptUnless(
+                Objection.where(words.isBlank(), Objection.Kind.BLANK),
+                () -> new Event.DoubtFlagged(inHand.number(), words.strip()));
     }
 
     public Reply note(String words) throws CouldNotSave {
-        return keptUnless(Objection.where(words.isBlank(), Objection.Kind.BLANK), () -> new Event.NoteMade(inHand.number(), words.strip()));
+        return keptUnless(
+                Objection.where(words.isBlank(), Objection.Kind.BLANK),
+                () -> new Event.NoteMade(inHand.number(), words.strip()));
     }
 
     public Reply handOver(String to) throws CouldNotSave {
-        return keptUnless(Signing.inName(to).or(() -> Objection.where(to.isBlank(), Objection.Kind.BLANK)), () -> new Event.HandedOver(to.strip()));
+        return keptUnless(
+                Signing.inName(to).or(() -> Objection.where(to.isBlank(), Objection.Kind.BLANK)),
+                () -> new Event.HandedOver(to.strip()));
     }
 
     /**
      * Signs for the finding as it stands: what changes it later, or what it rests on, makes the signature lapse.
      *
-     * @param number of the concession, the approval or the nonconformance; a blank one is none. What departs from the drawing needs one
+     * @param number of the concession, the approval or the nonconformance; a blank one is none. What departs from the
+     *     drawing needs one
      */
     public Reply dispose(Disposition disposition, String reason, String signedBy, String number) throws CouldNotSave {
         Event.Disposed disposed = Dispositions.signed(inHand, disposition, reason, signedBy, number);
@@ -214,16 +235,20 @@ public final class RunSession {
 
     /** Signs and leaves the run as open or as closed as it is. */
     public Reply sign(String signedBy, SignedAs meaning) throws CouldNotSave {
-        return keptUnless(Signing.against(sheet(), signedBy, meaning), () -> new Event.Signed(signedBy.strip(), meaning));
+        return keptUnless(
+                Signing.against(sheet(), signedBy, meaning), () -> new Event.Signed(signedBy.strip(), meaning));
     }
 
     /** Signs and closes the run. */
     public Reply close(String signedBy, SignedAs meaning) throws CouldNotSave {
-        return keptUnless(closed().or(() -> Signing.against(sheet(), signedBy, meaning)), () -> new Event.Closed(signedBy.strip(), meaning));
+        return keptUnless(
+                closed().or(() -> Signing.against(sheet(), signedBy, meaning)),
+                () -> new Event.Closed(signedBy.strip(), meaning));
     }
 
     Asked asked() {
-        return shut().<Asked>map(why -> why.kind() == Objection.Kind.CLOSED ? new Asked.Closed()
+        return shut().<Asked>map(why -> why.kind() == Objection.Kind.CLOSED
+                        ? new Asked.Closed()
                         : new Asked.Held(sheet().line(inHand.number()).waitingFor()))
                 .orElseGet(() -> Asking.next(sheet(), inHand, way, gauge));
     }

@@ -32,9 +32,12 @@ final class SettingsInDoubt {
 
     /** Those of the run the fault was found in first; the wrong one is among them. */
     List<Withdrawn> all() {
-        Stream<String> others = fault == SettingFault.ZERO ? Stream.empty()
+        Stream<String> others = fault == SettingFault.ZERO
+                ? Stream.empty()
                 : kept.runs().stream().filter(other -> !other.equals(run));
-        return Stream.concat(Stream.of(run), others).flatMap(id -> of(new Run(kept.entries(id)))).toList();
+        return Stream.concat(Stream.of(run), others)
+                .flatMap(id -> of(new Run(kept.entries(id))))
+                .toList();
     }
 
     /** What strikes them all out; a sense is struck out of what the shop knows as well. */
@@ -42,15 +45,22 @@ final class SettingsInDoubt {
         List<NewEntry> strikes = new ArrayList<>();
         all().forEach(gone -> strikes.add(new NewEntry(gone.run(), at, by, new Event.StruckOut(gone.entry(), reason))));
         if (fault == SettingFault.SENSE) {
-            new GaugeRack(kept).told(setting(wrong).gauge())
-                    .forEach(told -> strikes.add(new NewEntry(Entry.SHOP, at, by, new Event.StruckOut(told.seq(), reason))));
+            new GaugeRack(kept)
+                    .told(setting(wrong).gauge())
+                    .forEach(told ->
+                            strikes.add(new NewEntry(Entry.SHOP, at, by, new Event.StruckOut(told.seq(), reason))));
         }
         return strikes;
     }
 
     private Stream<Withdrawn> of(Run other) {
-        return other.settings().stream().filter(this::sharesFault).map(entry -> new Withdrawn(other.id(), entry.seq(),
-                ((Event.GaugeSet) entry.event()).step(), other.countingUnder(entry).size()));
+        return other.settings().stream()
+                .filter(this::sharesFault)
+                .map(entry -> new Withdrawn(
+                        other.id(),
+                        entry.seq(),
+                        ((Event.GaugeSet) entry.event()).step(),
+                        other.countingUnder(entry).size()));
     }
 
     private boolean sharesFault(Entry entry) {
@@ -58,8 +68,12 @@ final class SettingsInDoubt {
         Setting other = setting(entry);
         return switch (fault) {
             case SENSE -> found.gauge().sense().isPresent() && other.gauge().equals(found.gauge());
-            case REFERENCE -> found.certified().isPresent() && other.gauge().kind().reference() == found.gauge().kind().reference()
-                    && other.reference().equals(found.reference()) && size(other).equals(size(found));
+            case REFERENCE ->
+                found.certified().isPresent()
+                        && other.gauge().kind().reference()
+                                == found.gauge().kind().reference()
+                        && other.reference().equals(found.reference())
+                        && size(other).equals(size(found));
             case ZERO -> entry.seq() == wrong.seq();
         };
     }

@@ -33,8 +33,10 @@ public final class Shop {
 
     /** Every run, the one last worked on first. */
     public List<RunSummary> runs() {
-        return ledger.runs().stream().map(this::summary)
-                .sorted(Comparator.comparing(RunSummary::last).reversed()).toList();
+        return ledger.runs().stream()
+                .map(this::summary)
+                .sorted(Comparator.comparing(RunSummary::last).reversed())
+                .toList();
     }
 
     public RunSession open(String run) {
@@ -60,8 +62,13 @@ public final class Shop {
     public RunSession begin(Beginning beginning) throws CouldNotSave {
         Plan plan = beginning.plan();
         String id = freeId(plan.part(), beginning.serial());
-        List<Event> events = new ArrayList<>(List.of(new Event.Begun(plan.part(),
-                beginning.serial(), beginning.lot(), beginning.machine(), plan.source(), beginning.noLot())));
+        List<Event> events = new ArrayList<>(List.of(new Event.Begun(
+                plan.part(),
+                beginning.serial(),
+                beginning.lot(),
+                beginning.machine(),
+                plan.source(),
+                beginning.noLot())));
         new MachineRack(ledger).find(beginning.machine()).ifPresent(events::add);
         List<Entry> entries = ledger.append(id, OffsetDateTime.now(clock), beginning.by(), events);
         return new RunSession(ledger, clock, new GaugeRack(ledger), plan, entries);
@@ -69,22 +76,29 @@ public final class Shop {
 
     /** The runs begun on this part and serial, closed or not, in the order they were begun. */
     public List<String> runsOf(PartId part, String serial) {
-        return ledger.runs().stream().filter(id -> {
-            Event.Begun begun = new Run(ledger.entries(id)).begun();
-            return begun.part().equals(part) && begun.serial().equals(serial.strip());
-        }).toList();
+        return ledger.runs().stream()
+                .filter(id -> {
+                    Event.Begun begun = new Run(ledger.entries(id)).begun();
+                    return begun.part().equals(part) && begun.serial().equals(serial.strip());
+                })
+                .toList();
     }
 
     /** A run begun under the same part, revision and issue with another text of the plan: the last of them. */
     public Optional<String> runWithOtherText(Plan plan) {
-        return ledger.runs().stream().map(id -> new Run(ledger.entries(id)))
-                .filter(run -> run.begun().part().equals(plan.part()) && !run.begun().plan().text().equals(plan.source().text()))
-                .filter(run -> planOf(run).issue().equals(plan.issue())).map(Run::id).reduce((earlier, later) -> later);
+        return ledger.runs().stream()
+                .map(id -> new Run(ledger.entries(id)))
+                .filter(run -> run.begun().part().equals(plan.part())
+                        && !run.begun().plan().text().equals(plan.source().text()))
+                .filter(run -> planOf(run).issue().equals(plan.issue()))
+                .map(Run::id)
+                .reduce((earlier, later) -> later);
     }
 
     private RunSummary summary(String id) {
         Sheet sheet = sheet(id);
-        return new RunSummary(id, sheet, Whereabouts.whereItStopped(sheet), sheet.run().last().at());
+        return new RunSummary(
+                id, sheet, Whereabouts.whereItStopped(sheet), sheet.run().last().at());
     }
 
     /** Part, revision and serial, in letters, digits and hyphens; a number behind it where that was used before. */
@@ -105,7 +119,8 @@ public final class Shop {
         if (reading instanceof PlanReading.Good good) {
             return good.plan();
         }
-        throw new CouldNotRead("The plan kept with run %s cannot be read by this version of Tenthwise. Nothing was changed."
-                .formatted(run.id()));
+        throw new CouldNotRead(
+                "The plan kept with run %s cannot be read by this version of Tenthwise. Nothing was changed."
+                        .formatted(run.id()));
     }
 }

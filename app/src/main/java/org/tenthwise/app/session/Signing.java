@@ -11,8 +11,7 @@ import org.tenthwise.model.run.SignedAs;
 /** What is said against a signature before it is kept. */
 final class Signing {
 
-    private Signing() {
-    }
+    private Signing() {}
 
     /** Against {@code signedBy} signing the run as it stands now. */
     static Optional<Objection> against(Sheet sheet, String signedBy, SignedAs meaning) {
@@ -20,14 +19,25 @@ final class Signing {
             return Optional.of(Objection.of(Objection.Kind.BLANK));
         }
         Optional<Objection> hidden = inName(signedBy);
-        return hidden.isPresent() ? hidden : switch (meaning) {
-            case MACHINED_AND_MEASURED -> hasSigned(sheet, signedBy, SignedAs.MEASURED_AGAIN) ? notASecondPerson(signedBy) : Optional.empty();
-            case MEASURED_AGAIN -> hasSigned(sheet, signedBy, SignedAs.MACHINED_AND_MEASURED) || sheet.run().wasReadBy(signedBy)
-                    ? notASecondPerson(signedBy) : Optional.empty();
-            case ACCEPTED -> conforms(sheet.outcome()) ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_TO_BE_ACCEPTED));
-            case NOT_ACCEPTED -> Optional.empty();
-            case OTHER -> Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
-        };
+        return hidden.isPresent()
+                ? hidden
+                : switch (meaning) {
+                    case MACHINED_AND_MEASURED ->
+                        hasSigned(sheet, signedBy, SignedAs.MEASURED_AGAIN)
+                                ? notASecondPerson(signedBy)
+                                : Optional.empty();
+                    case MEASURED_AGAIN ->
+                        hasSigned(sheet, signedBy, SignedAs.MACHINED_AND_MEASURED)
+                                        || sheet.run().wasReadBy(signedBy)
+                                ? notASecondPerson(signedBy)
+                                : Optional.empty();
+                    case ACCEPTED ->
+                        conforms(sheet.outcome())
+                                ? Optional.empty()
+                                : Optional.of(Objection.of(Objection.Kind.NOT_TO_BE_ACCEPTED));
+                    case NOT_ACCEPTED -> Optional.empty();
+                    case OTHER -> Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
+                };
     }
 
     /** Against a name that looks like another. */
@@ -49,7 +59,8 @@ final class Signing {
     }
 
     private static boolean hasSigned(Sheet sheet, String person, SignedAs meaning) {
-        return sheet.run().signatures().stream().anyMatch((Signature signature) -> signature.meaning() == meaning
-                && Person.isSame(signature.signedBy(), person));
+        return sheet.run().signatures().stream()
+                .anyMatch((Signature signature) ->
+                        signature.meaning() == meaning && Person.isSame(signature.signedBy(), person));
     }
 }

@@ -19,14 +19,14 @@ import org.tenthwise.model.run.Run;
 /**
  * A run at one moment, for a screen to show.
  *
- * @param inHand  step in hand
- * @param asked   what it wants next
+ * @param inHand step in hand
+ * @param asked what it wants next
  * @param setting what its gauge is set with; absent before it was set and for a step without gauge
  * @param readingsFirst whether the temperatures, where they are needed, wait until everything is read
- * @param next    step that follows the one in hand: the next that is neither settled nor held; absent at the end
+ * @param next step that follows the one in hand: the next that is neither settled nor held; absent at the end
  */
-public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> setting, boolean readingsFirst,
-                     Optional<Step> next) {
+public record State(
+        Sheet sheet, Step inHand, Asked asked, Optional<Setting> setting, boolean readingsFirst, Optional<Step> next) {
 
     public Line line() {
         return sheet.line(inHand.number());
@@ -35,7 +35,8 @@ public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> set
     /** The settings of the gauge of the step in hand that count, the latest first, each in the entry that holds it. */
     public List<Entry> settingsHere() {
         List<Entry> settings = new ArrayList<>(sheet.run().settings().stream()
-                .filter(entry -> ((Event.GaugeSet) entry.event()).step() == inHand.number()).toList());
+                .filter(entry -> ((Event.GaugeSet) entry.event()).step() == inHand.number())
+                .toList());
         Collections.reverse(settings);
         return settings;
     }
@@ -62,35 +63,54 @@ public record State(Sheet sheet, Step inHand, Asked asked, Optional<Setting> set
 
     /** Whether temperatures are needed that can still be taken before the readings or after them, as one likes. */
     public boolean turnable() {
-        return pass().standing().isEmpty() && !(asked instanceof Asked.Held) && !(asked instanceof Asked.Closed)
+        return pass().standing().isEmpty()
+                && !(asked instanceof Asked.Held)
+                && !(asked instanceof Asked.Closed)
                 && line().finding().warmth().flatMap(Warmth::wanted).isPresent();
     }
 
-    /** Whether a figure typed now begins the next check: nothing is asked here any more, it is settled, the next is measured. */
+    /**
+     * Whether a figure typed now begins the next check: nothing is asked here any more, it is settled, the next is
+     * measured.
+     */
     public boolean figureBeginsNext() {
-        return asked instanceof Asked.Nothing && line().settled()
+        return asked instanceof Asked.Nothing
+                && line().settled()
                 && next.filter(step -> !step.check().slots().isEmpty()).isPresent();
     }
 
     /**
-     * Whether a run-out in hand is still to be read as one likes, over a full turn or by angle: nothing of what is asked is read yet.
-     * True where it could be turned to a full turn, false to readings by angle; absent where there is no choice.
+     * Whether a run-out in hand is still to be read as one likes, over a full turn or by angle: nothing of what is
+     * asked is read yet. True where it could be turned to a full turn, false to readings by angle; absent where there
+     * is no choice.
      */
     public Optional<Boolean> otherTurn() {
-        return asked instanceof Asked.Reading reading && reading.taken() == 0 && line().finding() instanceof RunOutFinding runOut
-                ? Optional.of(!RunOutOrder.isOfATurn(runOut.check(), reading.slot())).filter(new RunOutOrder(runOut)::canTurnTo) : Optional.empty();
+        return asked instanceof Asked.Reading reading
+                        && reading.taken() == 0
+                        && line().finding() instanceof RunOutFinding runOut
+                ? Optional.of(!RunOutOrder.isOfATurn(runOut.check(), reading.slot()))
+                        .filter(new RunOutOrder(runOut)::canTurnTo)
+                : Optional.empty();
     }
 
-    /** The one reading by angle so far of a turn in hand, which can be put to another place; absent where there is none, or more. */
+    /**
+     * The one reading by angle so far of a turn in hand, which can be put to another place; absent where there is none,
+     * or more.
+     */
     public Optional<Measured> movable() {
         boolean shut = asked instanceof Asked.Held || asked instanceof Asked.Closed;
         return !shut && line().finding() instanceof RunOutFinding runOut
-                ? new RunOutOrder(runOut).alone().filter(read -> read.reading().setting().equals(setting)) : Optional.empty();
+                ? new RunOutOrder(runOut)
+                        .alone()
+                        .filter(read -> read.reading().setting().equals(setting))
+                : Optional.empty();
     }
 
     /** Where that reading can have been taken instead. */
     public List<Slot> otherPlaces() {
-        return movable().map(read -> new RunOutOrder((RunOutFinding) line().finding()).otherPlaces(read)).orElse(List.of());
+        return movable()
+                .map(read -> new RunOutOrder((RunOutFinding) line().finding()).otherPlaces(read))
+                .orElse(List.of());
     }
 
     /** Lines that are neither settled nor conceded. */

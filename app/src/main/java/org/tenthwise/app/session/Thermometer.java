@@ -1,7 +1,6 @@
 package org.tenthwise.app.session;
 
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.quantity.Degrees;
@@ -17,24 +16,38 @@ import org.tenthwise.model.run.Run;
 /** The temperatures of a pass: which is wanted, what to suggest, and what is said against one that is typed. */
 final class Thermometer {
 
-    private Thermometer() {
-    }
+    private Thermometer() {}
 
     /** The next temperature to take once the readings are there. */
     static Optional<Asked> asked(Line line, Run run) {
-        return line.finding().warmth().flatMap(Warmth::wanted).map(body -> new Asked.Temperature(body, suggested(body, run)));
+        return line.finding()
+                .warmth()
+                .flatMap(Warmth::wanted)
+                .map(body -> new Asked.Temperature(body, suggested(body, run)));
     }
 
-    /** What was read last of {@code body} in the run and was not struck out, at whatever check; nothing from before work that warms. */
+    /**
+     * What was read last of {@code body} in the run and was not struck out, at whatever check; nothing from before work
+     * that warms.
+     */
     private static Optional<Degrees> suggested(Body body, Run run) {
-        long cut = run.entries().stream().filter(entry -> warms(entry.event())).mapToLong(Entry::seq).max().orElse(0);
-        return run.temperatures().filter(taken -> taken.of() == body && taken.struck().isEmpty() && taken.entry().seq() > cut)
-                .reduce((earlier, later) -> later).map(Run.Temperature::read);
+        long cut = run.entries().stream()
+                .filter(entry -> warms(entry.event()))
+                .mapToLong(Entry::seq)
+                .max()
+                .orElse(0);
+        return run.temperatures()
+                .filter(taken -> taken.of() == body
+                        && taken.struck().isEmpty()
+                        && taken.entry().seq() > cut)
+                .reduce((earlier, later) -> later)
+                .map(Run.Temperature::read);
     }
 
     private static boolean warms(Event event) {
         return event instanceof Event.PassBegun pass && pass.why() == Why.CUT
-                || event instanceof Event.Disposed disposed && disposed.disposition().changesTheWork();
+                || event instanceof Event.Disposed disposed
+                        && disposed.disposition().changesTheWork();
     }
 
     static Optional<Objection> objection(String text, Climate climate) {
@@ -47,7 +60,12 @@ final class Thermometer {
         } catch (IllegalArgumentException e) {
             return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
         }
-        return Plausible.temperature(climate, read) ? Optional.empty() : Optional.of(new Objection(Objection.Kind.FAR_OFF, text,
-                climate.scale().of(climate.shop().least()).text() + "\u2013" + climate.scale().of(climate.shop().greatest()).text()));
+        return Plausible.temperature(climate, read)
+                ? Optional.empty()
+                : Optional.of(new Objection(
+                        Objection.Kind.FAR_OFF,
+                        text,
+                        climate.scale().of(climate.shop().least()).text() + "\u2013"
+                                + climate.scale().of(climate.shop().greatest()).text()));
     }
 }

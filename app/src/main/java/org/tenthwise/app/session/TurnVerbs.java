@@ -9,8 +9,8 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /**
- * What can be done with the turn of a run-out in hand: which way it is read, and a first reading put to the place it was taken at. As
- * with the verbs of the run, one that is not taken says why and changes nothing.
+ * What can be done with the turn of a run-out in hand: which way it is read, and a first reading put to the place it
+ * was taken at. As with the verbs of the run, one that is not taken says why and changes nothing.
  */
 public final class TurnVerbs {
 
@@ -26,7 +26,8 @@ public final class TurnVerbs {
 
     /** What is asked next is the highest and the lowest over a full turn, or the readings by angle. */
     public Reply sweep(boolean wanted) {
-        Optional<Objection> against = unwanted(order().filter(order -> order.canTurnTo(wanted)).isEmpty());
+        Optional<Objection> against =
+                unwanted(order().filter(order -> order.canTurnTo(wanted)).isEmpty());
         if (against.isEmpty()) {
             way.sweep(wanted);
         }
@@ -34,26 +35,31 @@ public final class TurnVerbs {
     }
 
     /**
-     * The one reading by angle so far was taken at another place: it is struck out there and kept here, both or neither. What is
-     * asked next follows on from it.
+     * The one reading by angle so far was taken at another place: it is struck out there and kept here, both or
+     * neither. What is asked next follows on from it.
      *
      * @param slot key of the place
      */
     public Reply stoodAt(String slot, String reason) throws CouldNotSave {
         State state = session.state();
         Optional<Objection> against = Objection.where(reason.isBlank(), Objection.Kind.BLANK)
-                .or(() -> unwanted(state.otherPlaces().stream().noneMatch(place -> place.key().equals(slot))));
+                .or(() -> unwanted(state.otherPlaces().stream()
+                        .noneMatch(place -> place.key().equals(slot))));
         if (against.isEmpty()) {
             Run.Reading read = state.movable().orElseThrow().reading();
-            book.add(Stream.of(new Event.StruckOut(read.entry().seq(), reason.strip()),
-                    new Event.ReadingTaken(state.inHand().number(), slot, read.typed()))
-                    .map(event -> new NewEntry(book.run().id(), book.now(), book.by(), event)).toList());
+            book.add(Stream.of(
+                            new Event.StruckOut(read.entry().seq(), reason.strip()),
+                            new Event.ReadingTaken(state.inHand().number(), slot, read.typed()))
+                    .map(event -> new NewEntry(book.run().id(), book.now(), book.by(), event))
+                    .toList());
         }
         return session.replied(against);
     }
 
     private Optional<RunOutOrder> order() {
-        return session.state().line().finding() instanceof RunOutFinding runOut ? Optional.of(new RunOutOrder(runOut)) : Optional.empty();
+        return session.state().line().finding() instanceof RunOutFinding runOut
+                ? Optional.of(new RunOutOrder(runOut))
+                : Optional.empty();
     }
 
     private Optional<Objection> unwanted(boolean raised) {

@@ -11,14 +11,18 @@ import org.tenthwise.model.run.Entry;
 /** Where in the plan a run is, as its entries tell: nothing about it is kept anywhere else. */
 final class Whereabouts {
 
-    private Whereabouts() {
-    }
+    private Whereabouts() {}
 
     /** The step of the last thing done, or what follows it once it is settled. */
     static Step whereItStopped(Sheet sheet) {
-        Optional<Step> last = sheet.run().entries().stream().map(Entry::event)
-                .flatMap(event -> event.at().stream()).reduce((earlier, later) -> later).map(sheet.plan()::step);
-        return last.filter(step -> !sheet.line(step.number()).settled()).or(sheet::firstOpen).or(() -> last)
+        Optional<Step> last = sheet.run().entries().stream()
+                .map(Entry::event)
+                .flatMap(event -> event.at().stream())
+                .reduce((earlier, later) -> later)
+                .map(sheet.plan()::step);
+        return last.filter(step -> !sheet.line(step.number()).settled())
+                .or(sheet::firstOpen)
+                .or(() -> last)
                 .orElse(sheet.plan().steps().get(0));
     }
 
@@ -27,6 +31,8 @@ final class Whereabouts {
         int at = sheet.plan().steps().indexOf(here);
         List<Line> lines = sheet.lines();
         return Stream.concat(lines.stream().skip(at + 1L), lines.stream().limit(at))
-                .filter(line -> !line.settled() && !line.held()).map(Line::step).findFirst();
+                .filter(line -> !line.settled() && !line.held())
+                .map(Line::step)
+                .findFirst();
     }
 }

@@ -5,8 +5,8 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * Notices entries that say they happened before the entry they stand behind. A clock put right does that, so does a time that
- * was made up; nobody can tell the two apart here, so it is a remark and no fault.
+ * Notices entries that say they happened before the entry they stand behind. A clock put right does that, so does a
+ * time that was made up; nobody can tell the two apart here, so it is a remark and no fault.
  */
 final class BackwardTime {
 
@@ -25,14 +25,16 @@ final class BackwardTime {
         if (latest.isPresent() && at.isBefore(latest.get())) {
             times++;
             if (first.isEmpty()) {
-                first = Optional.of("entry %d, of %s, stands behind one of %s".formatted(entry.seq(), at, latest.get()));
+                first = Optional.of(
+                        "entry %d, of %s, stands behind one of %s".formatted(entry.seq(), at, latest.get()));
             }
         }
         latest = Optional.of(at);
     }
 
     Optional<String> remark() {
-        return first.map(where -> times == 1 ? "Time runs backwards once: %s.".formatted(where)
+        return first.map(where -> times == 1
+                ? "Time runs backwards once: %s.".formatted(where)
                 : "Time runs backwards %d times, first where %s.".formatted(times, where));
     }
 }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * What an entry says came before it in its run.
  *
  * @param place its own place in the run, from 1
- * @param hash  over the hashes of all entries of the run before it, {@link RunChain#START} where there are none
+ * @param hash over the hashes of all entries of the run before it, {@link RunChain#START} where there are none
  */
 public record Before(long place, String hash) {
 
@@ -23,8 +23,8 @@ public record Before(long place, String hash) {
     }
 
     /**
-     * What the text of an entry says; absent from entries of releases that did not tie runs together, and where the text
-     * cannot be read.
+     * What the text of an entry says; absent from entries of releases that did not tie runs together, and where the
+     * text cannot be read.
      */
     public static Optional<Before> in(String body) {
         try (JsonParser text = JSON.createParser(body)) {

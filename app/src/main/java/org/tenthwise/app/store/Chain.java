@@ -12,12 +12,11 @@ public final class Chain {
     /** What the first entry has in place of a hash before it: the hash of the words below, which no entry can have. */
     public static final String START = hash("", "Tenthwise ledger, first page".getBytes(US_ASCII));
 
-    private Chain() {
-    }
+    private Chain() {}
 
     /**
      * @param previous hash of the entry before, its hex digits taken as ASCII bytes
-     * @param body     the stored bytes of the entry's text
+     * @param body the stored bytes of the entry's text
      */
     public static String hash(String previous, byte[] body) {
         MessageDigest digest = sha256();

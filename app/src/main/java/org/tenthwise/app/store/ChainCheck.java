@@ -36,7 +36,8 @@ public final class ChainCheck {
                 head = entry.asHead();
                 time.next(entry);
                 if (!EntryText.knows(entry.kind())) {
-                    unknown.computeIfAbsent(entry.kind(), kind -> new ArrayList<>()).add(entry.seq());
+                    unknown.computeIfAbsent(entry.kind(), kind -> new ArrayList<>())
+                            .add(entry.seq());
                 }
             }
         }
@@ -60,8 +61,10 @@ public final class ChainCheck {
     public void everyRunIsTied() {
         runs.forEach((run, chain) -> {
             if (!chain.tied()) {
-                broken(new Fault(Optional.of(chain.head().seq()),
-                        "Entry %d does not say what came before it in run %s.".formatted(chain.head().seq(), run)));
+                broken(new Fault(
+                        Optional.of(chain.head().seq()),
+                        "Entry %d does not say what came before it in run %s."
+                                .formatted(chain.head().seq(), run)));
             }
         });
     }
@@ -77,14 +80,18 @@ public final class ChainCheck {
         return head;
     }
 
-    /** What is wrong with an entry by itself, wherever it stands: its hash, its text, or what is drawn out of the text. */
+    /**
+     * What is wrong with an entry by itself, wherever it stands: its hash, its text, or what is drawn out of the text.
+     */
     public static Optional<Fault> within(StoredEntry stored) {
         return within(stored, stored.body().getBytes(UTF_8));
     }
 
     private static Optional<Fault> within(StoredEntry stored, byte[] body) {
         if (!Chain.hash(stored.previous(), body).equals(stored.hash())) {
-            return at(stored, "Entry %d is not as it was written: its text does not give its hash.".formatted(stored.seq()));
+            return at(
+                    stored,
+                    "Entry %d is not as it was written: its text does not give its hash.".formatted(stored.seq()));
         }
         Entry entry;
         try {
@@ -92,8 +99,9 @@ public final class ChainCheck {
         } catch (UnreadableEntry e) {
             return at(stored, "The text of entry %d cannot be read: %s.".formatted(stored.seq(), e.getMessage()));
         }
-        return differing(stored, entry).flatMap(column -> at(stored,
-                "The \"%s\" of entry %d is not what its text says.".formatted(column, stored.seq())));
+        return differing(stored, entry)
+                .flatMap(column -> at(
+                        stored, "The \"%s\" of entry %d is not what its text says.".formatted(column, stored.seq())));
     }
 
     private Optional<Fault> outOfPlaceInItsRun(StoredEntry entry) {
@@ -105,17 +113,22 @@ public final class ChainCheck {
     private Optional<Fault> outOfPlace(StoredEntry entry) {
         long due = head.seq() + 1;
         if (entry.seq() > due) {
-            return Optional.of(new Fault(Optional.of(due), head.seq() == 0
-                    ? "Entry 1 is missing: the ledger starts with entry %d.".formatted(entry.seq())
-                    : "Entry %d is missing: entry %d is followed by entry %d.".formatted(due, head.seq(), entry.seq())));
+            return Optional.of(new Fault(
+                    Optional.of(due),
+                    head.seq() == 0
+                            ? "Entry 1 is missing: the ledger starts with entry %d.".formatted(entry.seq())
+                            : "Entry %d is missing: entry %d is followed by entry %d."
+                                    .formatted(due, head.seq(), entry.seq())));
         }
         if (entry.seq() < due) {
             return at(entry, "Entry %d stands where entry %d is due.".formatted(entry.seq(), due));
         }
         if (!entry.previous().equals(head.hash())) {
-            return at(entry, head.seq() == 0
-                    ? "Entry 1 does not start the ledger: it names an entry before it."
-                    : "Entry %d does not follow entry %d as it now stands.".formatted(entry.seq(), head.seq()));
+            return at(
+                    entry,
+                    head.seq() == 0
+                            ? "Entry 1 does not start the ledger: it names an entry before it."
+                            : "Entry %d does not follow entry %d as it now stands.".formatted(entry.seq(), head.seq()));
         }
         return Optional.empty();
     }

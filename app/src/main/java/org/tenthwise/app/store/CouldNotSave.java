@@ -6,7 +6,13 @@ public final class CouldNotSave extends Exception {
     private static final long serialVersionUID = 1L;
 
     /** What stood in the way. */
-    public enum Reason { DISK_FULL, READ_ONLY, DAMAGED, BUSY, OTHER }
+    public enum Reason {
+        DISK_FULL,
+        READ_ONLY,
+        DAMAGED,
+        BUSY,
+        OTHER
+    }
 
     private final Reason reason;
 

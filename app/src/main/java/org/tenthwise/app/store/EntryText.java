@@ -21,9 +21,10 @@ import org.tenthwise.model.run.Event;
 /**
  * An entry as JSON text, all of it but its place in the ledger.
  *
- * <p>Keys come in one fixed order, sizes as text with their unit beside ({@code "35.010"} keeps its nought), whatever may
- * be absent is left out. Reading takes exactly what writing makes: a key missing or one too many is an error, for a record
- * must not be read by half. A kind this release does not know is read as {@link Event.Unknown}, its own fields unread.
+ * <p>Keys come in one fixed order, sizes as text with their unit beside ({@code "35.010"} keeps its nought), whatever
+ * may be absent is left out. Reading takes exactly what writing makes: a key missing or one too many is an error, for a
+ * record must not be read by half. A kind this release does not know is read as {@link Event.Unknown}, its own fields
+ * unread.
  */
 public final class EntryText {
 
@@ -32,8 +33,7 @@ public final class EntryText {
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
-    private EntryText() {
-    }
+    private EntryText() {}
 
     /** @throws IllegalArgumentException for an event of an unknown kind, which is kept and never written */
     public static String write(NewEntry added, Before before) {
@@ -54,7 +54,9 @@ public final class EntryText {
 
     /** The word an event's kind is stored under. */
     public static String kind(Event event) {
-        return event instanceof Event.Unknown unknown ? unknown.kind() : EventKind.of(event).name();
+        return event instanceof Event.Unknown unknown
+                ? unknown.kind()
+                : EventKind.of(event).name();
     }
 
     /** Whether this release knows what an entry of a kind says. */

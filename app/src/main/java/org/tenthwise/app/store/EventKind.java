@@ -14,8 +14,8 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
 
 /**
- * One kind of event: the word it is stored under, and how its own fields are written and read. A word once used stays, for
- * there are stores with it.
+ * One kind of event: the word it is stored under, and how its own fields are written and read. A word once used stays,
+ * for there are stores with it.
  */
 record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, ObjectNode> writer, Reader<E> reader) {
 
@@ -25,7 +25,9 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
     }
 
     static final List<EventKind<?>> ALL = List.of(
-            new EventKind<>("begun", Event.Begun.class,
+            new EventKind<>(
+                    "begun",
+                    Event.Begun.class,
                     (begun, to) -> {
                         Parts.write(begun.part(), to.putObject("part"));
                         to.put("serial", begun.serial());
@@ -36,81 +38,134 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                             to.put("no-lot", true);
                         }
                     },
-                    from -> new Event.Begun(Parts.part(from.object("part")), from.text("serial"), from.text("lot"),
-                            from.text("machine"), Parts.plan(from.object("plan")), from.isSo("no-lot"))),
-            new EventKind<>("gauge-known", Event.GaugeKnown.class,
+                    from -> new Event.Begun(
+                            Parts.part(from.object("part")),
+                            from.text("serial"),
+                            from.text("lot"),
+                            from.text("machine"),
+                            Parts.plan(from.object("plan")),
+                            from.isSo("no-lot"))),
+            new EventKind<>(
+                    "gauge-known",
+                    Event.GaugeKnown.class,
                     (known, to) -> Parts.write(known.gauge(), to.putObject("gauge")),
                     from -> new Event.GaugeKnown(Parts.gauge(from.object("gauge")))),
-            new EventKind<>("machine-known", Event.MachineKnown.class,
-                    (known, to) -> to.put("machine", known.machine()).put("register", Fields.word(known.register()))
+            new EventKind<>(
+                    "machine-known",
+                    Event.MachineKnown.class,
+                    (known, to) -> to.put("machine", known.machine())
+                            .put("register", Fields.word(known.register()))
                             .put("usual-aim", Fields.word(known.usual())),
-                    from -> new Event.MachineKnown(from.text("machine"), from.word("register", Register.class),
+                    from -> new Event.MachineKnown(
+                            from.text("machine"),
+                            from.word("register", Register.class),
                             from.word("usual-aim", Aim.ByLimits.class))),
-            new EventKind<>("cut-on-these", Event.CutOnThese.class,
+            new EventKind<>(
+                    "cut-on-these",
+                    Event.CutOnThese.class,
                     (signed, to) -> to.put("step", signed.step()).put("reason", signed.reason()),
                     from -> new Event.CutOnThese(from.step("step"), from.text("reason"))),
-            new EventKind<>("gauge-chosen", Event.GaugeChosen.class,
+            new EventKind<>(
+                    "gauge-chosen",
+                    Event.GaugeChosen.class,
                     (chosen, to) -> {
                         to.put("step", chosen.step()).put("mark", chosen.mark());
                         chosen.reference().ifPresent(reference -> to.put("reference", reference));
                     },
                     from -> new Event.GaugeChosen(from.step("step"), from.text("mark"), from.textIfAny("reference"))),
-            new EventKind<>("gauge-set", Event.GaugeSet.class,
+            new EventKind<>(
+                    "gauge-set",
+                    Event.GaugeSet.class,
                     (set, to) -> {
                         to.put("step", set.step());
                         Parts.write(set.setting(), to.putObject("setting"));
                     },
                     from -> new Event.GaugeSet(from.step("step"), Parts.setting(from.object("setting")))),
-            new EventKind<>("reading-taken", Event.ReadingTaken.class,
+            new EventKind<>(
+                    "reading-taken",
+                    Event.ReadingTaken.class,
                     (taken, to) -> {
                         to.put("step", taken.step());
                         to.put("slot", taken.slot());
                         Parts.write(taken.typed(), to.putObject("typed"));
                     },
-                    from -> new Event.ReadingTaken(from.step("step"), from.text("slot"),
-                            Parts.written(from.object("typed")))),
-            new EventKind<>("temperature-taken", Event.TemperatureTaken.class,
-                    (taken, to) -> Parts.write(taken.read(), to.put("step", taken.step()).put("of", Fields.word(taken.of()))),
-                    from -> new Event.TemperatureTaken(from.step("step"), from.word("of", Body.class), Parts.degrees(from))),
-            new EventKind<>("struck-out", Event.StruckOut.class,
+                    from -> new Event.ReadingTaken(
+                            from.step("step"), from.text("slot"), Parts.written(from.object("typed")))),
+            new EventKind<>(
+                    "temperature-taken",
+                    Event.TemperatureTaken.class,
+                    (taken, to) -> Parts.write(
+                            taken.read(), to.put("step", taken.step()).put("of", Fields.word(taken.of()))),
+                    from -> new Event.TemperatureTaken(
+                            from.step("step"), from.word("of", Body.class), Parts.degrees(from))),
+            new EventKind<>(
+                    "struck-out",
+                    Event.StruckOut.class,
                     (struck, to) -> to.put("entry", struck.entry()).put("reason", struck.reason()),
                     from -> new Event.StruckOut(from.whole("entry"), from.text("reason"))),
-            new EventKind<>("answered", Event.Answered.class,
+            new EventKind<>(
+                    "answered",
+                    Event.Answered.class,
                     (answered, to) -> to.put("step", answered.step())
                             .put("question", Fields.word(answered.question()))
                             .put("answer", Fields.word(answered.answer())),
-                    from -> new Event.Answered(from.step("step"), from.word("question", Question.class),
+                    from -> new Event.Answered(
+                            from.step("step"),
+                            from.word("question", Question.class),
                             from.word("answer", Answer.class))),
-            new EventKind<>("pass-begun", Event.PassBegun.class,
+            new EventKind<>(
+                    "pass-begun",
+                    Event.PassBegun.class,
                     (pass, to) -> to.put("step", pass.step()).put("why", Fields.word(pass.why())),
                     from -> new Event.PassBegun(from.step("step"), from.word("why", Event.PassBegun.Why.class))),
-            new EventKind<>("doubt-flagged", Event.DoubtFlagged.class,
+            new EventKind<>(
+                    "doubt-flagged",
+                    Event.DoubtFlagged.class,
                     (doubt, to) -> to.put("step", doubt.step()).put("words", doubt.words()),
                     from -> new Event.DoubtFlagged(from.step("step"), from.text("words"))),
-            new EventKind<>("note-made", Event.NoteMade.class,
+            new EventKind<>(
+                    "note-made",
+                    Event.NoteMade.class,
                     (note, to) -> to.put("step", note.step()).put("words", note.words()),
                     from -> new Event.NoteMade(from.step("step"), from.text("words"))),
-            new EventKind<>("disposed", Event.Disposed.class,
+            new EventKind<>(
+                    "disposed",
+                    Event.Disposed.class,
                     (disposed, to) -> {
-                        to.put("step", disposed.step()).put("disposition", Fields.word(disposed.disposition()))
-                                .put("reason", disposed.reason()).put("signed-by", disposed.signedBy());
+                        to.put("step", disposed.step())
+                                .put("disposition", Fields.word(disposed.disposition()))
+                                .put("reason", disposed.reason())
+                                .put("signed-by", disposed.signedBy());
                         disposed.document().ifPresent(number -> to.put("number", number));
                     },
-                    from -> new Event.Disposed(from.step("step"), from.word("disposition", Disposition.class),
-                            from.text("reason"), from.text("signed-by"), from.textIfAny("number"))),
-            new EventKind<>("handed-over", Event.HandedOver.class,
+                    from -> new Event.Disposed(
+                            from.step("step"),
+                            from.word("disposition", Disposition.class),
+                            from.text("reason"),
+                            from.text("signed-by"),
+                            from.textIfAny("number"))),
+            new EventKind<>(
+                    "handed-over",
+                    Event.HandedOver.class,
                     (over, to) -> to.put("to", over.to()),
                     from -> new Event.HandedOver(from.text("to"))),
-            new EventKind<>("taken-over", Event.TakenOver.class, (taken, to) -> { }, from -> new Event.TakenOver()),
-            new EventKind<>("signed", Event.Signed.class,
-                    (signed, to) -> to.put("signed-by", signed.signedBy()).put("meaning", Fields.word(signed.meaning())),
+            new EventKind<>("taken-over", Event.TakenOver.class, (taken, to) -> {}, from -> new Event.TakenOver()),
+            new EventKind<>(
+                    "signed",
+                    Event.Signed.class,
+                    (signed, to) ->
+                            to.put("signed-by", signed.signedBy()).put("meaning", Fields.word(signed.meaning())),
                     from -> new Event.Signed(from.text("signed-by"), from.word("meaning", SignedAs.class))),
-            new EventKind<>("closed", Event.Closed.class,
+            new EventKind<>(
+                    "closed",
+                    Event.Closed.class,
                     (closed, to) -> to.put("signed-by", closed.signedBy()).put("meaning", closed.meaning()),
                     from -> new Event.Closed(from.text("signed-by"), from.text("meaning"))));
 
     static EventKind<?> of(Event event) {
-        return ALL.stream().filter(kind -> kind.type.isInstance(event)).findFirst()
+        return ALL.stream()
+                .filter(kind -> kind.type.isInstance(event))
+                .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("No way is known to store " + event.getClass()));
     }
 

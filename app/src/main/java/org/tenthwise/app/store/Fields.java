@@ -71,7 +71,9 @@ final class Fields {
 
     <E extends Enum<E>> E word(String key, Class<E> type) throws UnreadableEntry {
         String word = text(key);
-        return Arrays.stream(type.getEnumConstants()).filter(constant -> word(constant).equals(word)).findFirst()
+        return Arrays.stream(type.getEnumConstants())
+                .filter(constant -> word(constant).equals(word))
+                .findFirst()
                 .orElseThrow(() -> new UnreadableEntry("\"%s\" is not known as \"%s\"".formatted(word, key)));
     }
 
@@ -91,7 +93,7 @@ final class Fields {
 
     /** Says that nothing more is expected. */
     void end() throws UnreadableEntry {
-        for (var names = object.fieldNames(); names.hasNext();) {
+        for (var names = object.fieldNames(); names.hasNext(); ) {
             String name = names.next();
             if (!taken.contains(name)) {
                 throw new UnreadableEntry("\"%s\" is not known here".formatted(name));

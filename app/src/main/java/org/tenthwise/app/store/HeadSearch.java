@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Looks for a hash that was printed or kept elsewhere: what holds it was not cut off before it. The hash of an entry is the
- * head of the ledger as it was then; the head of a run has a hash of its own.
+ * Looks for a hash that was printed or kept elsewhere: what holds it was not cut off before it. The hash of an entry is
+ * the head of the ledger as it was then; the head of a run has a hash of its own.
  */
 public final class HeadSearch {
 
@@ -27,18 +27,31 @@ public final class HeadSearch {
             runs.put(entry.run(), run);
             if (entry.hash().equalsIgnoreCase(wanted)) {
                 return Optional.of("The hash is that of entry %d: nothing up to it was cut off, and %s."
-                        .formatted(entry.seq(), behind(entries.stream().filter(later -> later.seq() > entry.seq()).count())));
+                        .formatted(
+                                entry.seq(),
+                                behind(entries.stream()
+                                        .filter(later -> later.seq() > entry.seq())
+                                        .count())));
             }
             if (run.hash().equalsIgnoreCase(wanted)) {
-                return Optional.of("The hash is that of run %s up to its entry %d: nothing of the run up to it was cut off, and %s."
-                        .formatted(entry.run(), run.place(), behind(entries.stream()
-                                .filter(later -> later.run().equals(entry.run()) && later.seq() > entry.seq()).count())));
+                return Optional.of(
+                        ("The hash is that of run %s up to its entry %d: nothing of the run up to it was cut off, "
+                                        + "and %s.")
+                                .formatted(
+                                        entry.run(),
+                                        run.place(),
+                                        behind(entries.stream()
+                                                .filter(later ->
+                                                        later.run().equals(entry.run()) && later.seq() > entry.seq())
+                                                .count())));
             }
         }
         return Optional.empty();
     }
 
     private static String behind(long entries) {
-        return entries == 0 ? "it is the last" : entries == 1 ? "1 entry stands behind it" : "%d entries stand behind it".formatted(entries);
+        return entries == 0
+                ? "it is the last"
+                : entries == 1 ? "1 entry stands behind it" : "%d entries stand behind it".formatted(entries);
     }
 }

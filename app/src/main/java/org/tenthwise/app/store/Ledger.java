@@ -20,8 +20,10 @@ public interface Ledger extends KeptEntries {
     List<Entry> append(List<NewEntry> entries) throws CouldNotSave;
 
     /** Adds entries of one run that happened at one time, all of them or none. */
-    default List<Entry> append(String run, OffsetDateTime at, String by, List<? extends Event> events) throws CouldNotSave {
-        return append(events.stream().map(event -> new NewEntry(run, at, by, event)).toList());
+    default List<Entry> append(String run, OffsetDateTime at, String by, List<? extends Event> events)
+            throws CouldNotSave {
+        return append(
+                events.stream().map(event -> new NewEntry(run, at, by, event)).toList());
     }
 
     /** Adds one entry. */

@@ -16,8 +16,7 @@ import org.tenthwise.model.quantity.Written;
 /** What events are made of, as JSON objects: sizes, gauges, settings, parts. */
 final class Parts {
 
-    private Parts() {
-    }
+    private Parts() {}
 
     static void write(Written written, ObjectNode to) {
         to.put("figure", written.text());
@@ -40,7 +39,8 @@ final class Parts {
     /** Entries of the first releases are all in °C. */
     static Degrees degrees(Fields from) throws UnreadableEntry {
         Optional<String> fahrenheit = from.textIfAny(Fields.word(TemperatureScale.FAHRENHEIT));
-        return fahrenheit.isPresent() ? degrees(fahrenheit.get(), TemperatureScale.FAHRENHEIT)
+        return fahrenheit.isPresent()
+                ? degrees(fahrenheit.get(), TemperatureScale.FAHRENHEIT)
                 : degrees(from.text(Fields.word(TemperatureScale.CELSIUS)), TemperatureScale.CELSIUS);
     }
 

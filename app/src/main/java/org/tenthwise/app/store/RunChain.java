@@ -6,12 +6,13 @@ import java.util.Optional;
 import org.tenthwise.app.store.Verification.Fault;
 
 /**
- * Walks the entries of one run, from its first, and tells whether one is missing, without the entries of other runs that
- * stand between them in the ledger.
+ * Walks the entries of one run, from its first, and tells whether one is missing, without the entries of other runs
+ * that stand between them in the ledger.
  *
- * <p>R<sub>0</sub> is a start value, R<sub>i</sub> = SHA-256(R<sub>i-1</sub>, place in the ledger and hash of entry i of the run). Each entry carries
- * its place i and R<sub>i-1</sub>, see {@link Before}. Entries of releases that did not tie runs together carry nothing; the
- * first that does speaks for all before it. Whatever a run begins with, nothing that is not tied may follow.
+ * <p>R<sub>0</sub> is a start value, R<sub>i</sub> = SHA-256(R<sub>i-1</sub>, place in the ledger and hash of entry i
+ * of the run). Each entry carries its place i and R<sub>i-1</sub>, see {@link Before}. Entries of releases that did not
+ * tie runs together carry nothing; the first that does speaks for all before it. Whatever a run begins with, nothing
+ * that is not tied may follow.
  *
  * <p>Nothing here looks at an entry by itself; {@link ChainCheck#within} does.
  */
@@ -26,8 +27,8 @@ public final class RunChain {
 
     /**
      * @param before over the entries before, 64 hex digits
-     * @param seq    place in the ledger of the entry that comes next: what strikes an entry out names it by that
-     * @param entry  its hash
+     * @param seq place in the ledger of the entry that comes next: what strikes an entry out names it by that
+     * @param entry its hash
      */
     static String hash(String before, long seq, String entry) {
         return Chain.hash(before, (seq + " " + entry).getBytes(US_ASCII));
@@ -40,8 +41,11 @@ public final class RunChain {
         }
         Optional<Before> before = Before.in(entry.body());
         if (before.isPresent() || tied) {
-            fault = before.isPresent() ? differing(entry, before.get()) : at(entry,
-                    "Entry %d does not say what came before it in run %s.".formatted(entry.seq(), entry.run()));
+            fault = before.isPresent()
+                    ? differing(entry, before.get())
+                    : at(
+                            entry,
+                            "Entry %d does not say what came before it in run %s.".formatted(entry.seq(), entry.run()));
             tied = true;
         }
         if (fault.isEmpty()) {
@@ -66,11 +70,17 @@ public final class RunChain {
 
     private Optional<Fault> differing(StoredEntry entry, Before before) {
         if (before.place() != head.place() + 1) {
-            return at(entry, "Entry %d is number %d of run %s, and %d stand before it.".formatted(entry.seq(), before.place(),
-                    entry.run(), head.place()));
+            return at(
+                    entry,
+                    "Entry %d is number %d of run %s, and %d stand before it."
+                            .formatted(entry.seq(), before.place(), entry.run(), head.place()));
         }
-        return before.hash().equals(head.hash()) ? Optional.empty() : at(entry,
-                "What stands before entry %d in run %s is not what it was written after.".formatted(entry.seq(), entry.run()));
+        return before.hash().equals(head.hash())
+                ? Optional.empty()
+                : at(
+                        entry,
+                        "What stands before entry %d in run %s is not what it was written after."
+                                .formatted(entry.seq(), entry.run()));
     }
 
     private static Optional<Fault> at(StoredEntry entry, String why) {

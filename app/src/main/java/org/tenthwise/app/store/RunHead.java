@@ -4,8 +4,8 @@ package org.tenthwise.app.store;
  * The last entry of a run: who knows it can tell whether an entry of the run was changed, left out or cut off since.
  *
  * @param place how many entries the run has; 0 where there is none
- * @param seq   place of the last one in the ledger; 0 where there is none
- * @param hash  over the places in the ledger and the hashes of all of them, {@link RunChain#START} where there is none
+ * @param seq place of the last one in the ledger; 0 where there is none
+ * @param hash over the places in the ledger and the hashes of all of them, {@link RunChain#START} where there is none
  */
 public record RunHead(long place, long seq, String hash) {
 

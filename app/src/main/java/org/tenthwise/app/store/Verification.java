@@ -8,15 +8,20 @@ import java.util.Optional;
 /**
  * What a walk over a ledger found.
  *
- * @param entries  how many entries there are, bad ones too
- * @param head     the last entry up to which all is well
- * @param fault    the first thing that is not as it was written; absent if the chain is whole
- * @param unknown  entries of kinds this release does not know, by kind, in order; they are as they were written
- * @param remarks  sentences about what is no fault and should be looked at
+ * @param entries how many entries there are, bad ones too
+ * @param head the last entry up to which all is well
+ * @param fault the first thing that is not as it was written; absent if the chain is whole
+ * @param unknown entries of kinds this release does not know, by kind, in order; they are as they were written
+ * @param remarks sentences about what is no fault and should be looked at
  * @param mayLackItsLast whether the last entries may have stood in a file beside that is not there any more
  */
-public record Verification(long entries, Head head, Optional<Fault> fault, Map<String, List<Long>> unknown,
-                           List<String> remarks, boolean mayLackItsLast) {
+public record Verification(
+        long entries,
+        Head head,
+        Optional<Fault> fault,
+        Map<String, List<Long>> unknown,
+        List<String> remarks,
+        boolean mayLackItsLast) {
 
     private static final int MOST_NAMED = 10;
 
@@ -24,8 +29,7 @@ public record Verification(long entries, Head head, Optional<Fault> fault, Map<S
      * @param seq the first bad entry; absent if the file is damaged where no entry can be named
      * @param why a sentence
      */
-    public record Fault(Optional<Long> seq, String why) {
-    }
+    public record Fault(Optional<Long> seq, String why) {}
 
     /** Without unknown kinds and remarks. */
     public Verification(long entries, Head head, Optional<Fault> fault) {
@@ -41,11 +45,17 @@ public record Verification(long entries, Head head, Optional<Fault> fault, Map<S
         if (unknown.isEmpty()) {
             return Optional.empty();
         }
-        List<Long> all = unknown.values().stream().flatMap(Collection::stream).sorted().toList();
-        String places = String.join(", ", all.stream().limit(MOST_NAMED).map(String::valueOf).toList())
+        List<Long> all =
+                unknown.values().stream().flatMap(Collection::stream).sorted().toList();
+        String places = String.join(
+                        ", ",
+                        all.stream().limit(MOST_NAMED).map(String::valueOf).toList())
                 + (all.size() > MOST_NAMED ? " and %d more".formatted(all.size() - MOST_NAMED) : "");
-        return Optional.of("%s of kinds this release does not know (%s; %s %s)".formatted(
-                all.size() == 1 ? "1 entry" : all.size() + " entries", String.join(", ", unknown.keySet()),
-                all.size() == 1 ? "entry" : "entries", places));
+        return Optional.of("%s of kinds this release does not know (%s; %s %s)"
+                .formatted(
+                        all.size() == 1 ? "1 entry" : all.size() + " entries",
+                        String.join(", ", unknown.keySet()),
+                        all.size() == 1 ? "entry" : "entries",
+                        places));
     }
 }

@@ -13,8 +13,8 @@ import org.tenthwise.model.quantity.Unit;
  * What a sum comes to.
  *
  * @param results in the order they are read
- * @param basis   the standard and clause the sum rests on, or <em>common practice</em>
- * @param notes   what the one who asked should know, a sentence each; may be empty
+ * @param basis the standard and clause the sum rests on, or <em>common practice</em>
+ * @param notes what the one who asked should know, a sentence each; may be empty
  */
 public record Answer(List<Result> results, String basis, List<String> notes) implements Reply {
 
@@ -25,19 +25,20 @@ public record Answer(List<Result> results, String basis, List<String> notes) imp
 
     /** What stands under {@code key}; absent if the sum did not give it. */
     public Optional<Worked> at(String key) {
-        return results.stream().filter(result -> result.key().equals(key)).map(Result::value).findFirst();
+        return results.stream()
+                .filter(result -> result.key().equals(key))
+                .map(Result::value)
+                .findFirst();
     }
 
     /** One result under its name. */
-    public record Result(String key, Worked value) {
-    }
+    public record Result(String key, Worked value) {}
 
     /** Something worked out. */
     public sealed interface Worked {
 
         /** A plain decimal or a word. */
-        record Plain(String text) implements Worked {
-        }
+        record Plain(String text) implements Worked {}
 
         /** Several, in their order. */
         record Many(List<Worked> values) implements Worked {
@@ -66,6 +67,7 @@ public record Answer(List<Result> results, String basis, List<String> notes) imp
 
         /** Where no standard sets the places: a nanometre, and a hundredth of a millionth of an inch. */
         private static final int PLACES_OF_A_MILLIMETRE = 6;
+
         private static final int PLACES_OF_AN_INCH = 8;
         private static final int FIGURES = 12;
         /** Leaves eight figures of a chance of 1e-32; what is less is nought in any shop. */
@@ -86,12 +88,18 @@ public record Answer(List<Result> results, String basis, List<String> notes) imp
 
         /** A length to the places a standard prints. */
         public Writing length(String key, Length length, int places) {
-            return put(key, new Worked.Plain(length.in(unit).setScale(places, RoundingMode.HALF_EVEN).toPlainString()));
+            return put(
+                    key,
+                    new Worked.Plain(length.in(unit)
+                            .setScale(places, RoundingMode.HALF_EVEN)
+                            .toPlainString()));
         }
 
         /** Lengths in their order, each to 1e-6 mm or 1e-8 in. */
         public Writing lengths(String key, List<Length> lengths) {
-            return put(key, new Worked.Many(lengths.stream().<Worked>map(this::plain).toList()));
+            return put(
+                    key,
+                    new Worked.Many(lengths.stream().<Worked>map(this::plain).toList()));
         }
 
         /** A decimal just as it is. */
@@ -115,7 +123,10 @@ public record Answer(List<Result> results, String basis, List<String> notes) imp
             }
             BigDecimal rounded = new BigDecimal(figure).round(new MathContext(FIGURES, RoundingMode.HALF_EVEN));
             int places = Math.min(MOST_PLACES, Math.max(rounded.scale(), PLACES_OF_AN_INCH));
-            return put(key, new Worked.Plain(rounded.setScale(places, RoundingMode.HALF_EVEN).toPlainString()));
+            return put(
+                    key,
+                    new Worked.Plain(
+                            rounded.setScale(places, RoundingMode.HALF_EVEN).toPlainString()));
         }
 
         /** A word from a closed list of the sum's own. */
@@ -142,7 +153,8 @@ public record Answer(List<Result> results, String basis, List<String> notes) imp
 
         private Worked.Plain plain(Length length) {
             int places = unit == Unit.INCH ? PLACES_OF_AN_INCH : PLACES_OF_A_MILLIMETRE;
-            return new Worked.Plain(length.in(unit).setScale(places, RoundingMode.HALF_EVEN).toPlainString());
+            return new Worked.Plain(
+                    length.in(unit).setScale(places, RoundingMode.HALF_EVEN).toPlainString());
         }
     }
 }

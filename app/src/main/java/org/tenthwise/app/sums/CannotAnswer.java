@@ -23,7 +23,10 @@ public final class CannotAnswer extends RuntimeException {
         this.problem = new Problem(Optional.empty(), words);
     }
 
-    /** What {@code asked} comes to; where the model refuses, a refusal about {@code key} in the {@code words} made of the model's. */
+    /**
+     * What {@code asked} comes to; where the model refuses, a refusal about {@code key} in the {@code words} made of
+     * the model's.
+     */
     public static <T> T about(String key, UnaryOperator<String> words, Supplier<T> asked) {
         try {
             return asked.get();

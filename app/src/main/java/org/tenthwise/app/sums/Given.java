@@ -18,7 +18,7 @@ import org.tenthwise.model.quantity.Unit;
  * What a sum is given: keys, and under each what was typed. A sum asks for what it needs as what it needs; whatever is
  * missing or is something else ends the sum with a sentence that has the key and the value.
  *
- * @param unit   of every length; absent if nobody said
+ * @param unit of every length; absent if nobody said
  * @param values without the unit
  */
 public record Given(Optional<Unit> unit, Map<String, Typed> values) {
@@ -53,7 +53,8 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
 
     private static Unit unit(Typed written) {
         String text = plain(UNIT, UNIT, written, "mm or in");
-        return Unit.ofSymbol(text).orElseThrow(() -> new CannotAnswer(UNIT, "unit is \"%s\": it is mm or in".formatted(Quoted.of(text))));
+        return Unit.ofSymbol(text)
+                .orElseThrow(() -> new CannotAnswer(UNIT, "unit is \"%s\": it is mm or in".formatted(Quoted.of(text))));
     }
 
     public boolean has(String key) {
@@ -95,9 +96,11 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
     /** A whole number, {@code least} and {@code most} included. */
     public int whole(String key, int least, int most) {
         BigDecimal figure = figure(key);
-        if (figure.stripTrailingZeros().scale() > 0 || figure.compareTo(BigDecimal.valueOf(least)) < 0
+        if (figure.stripTrailingZeros().scale() > 0
+                || figure.compareTo(BigDecimal.valueOf(least)) < 0
                 || figure.compareTo(BigDecimal.valueOf(most)) > 0) {
-            throw new CannotAnswer(key, "%s is %s: it must be a whole number from %d to %d".formatted(key, plain(key), least, most));
+            throw new CannotAnswer(
+                    key, "%s is %s: it must be a whole number from %d to %d".formatted(key, plain(key), least, most));
         }
         return figure.intValueExact();
     }
@@ -133,7 +136,9 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
             String ofPart = "%s, part %d,".formatted(key, part);
             return each(group(key, ofPart, persons), (person, repeats) -> {
                 String ofPerson = "%s person %d,".formatted(ofPart, person);
-                return each(group(key, ofPerson, repeats), (repeat, value) -> figure(key, "%s repeat %d,".formatted(ofPerson, repeat), value));
+                return each(
+                        group(key, ofPerson, repeats),
+                        (repeat, value) -> figure(key, "%s repeat %d,".formatted(ofPerson, repeat), value));
             });
         });
     }
@@ -185,7 +190,10 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
         String text = plain(key, key, value(key), "one of " + String.join(", ", new TreeSet<>(choices.keySet())));
         T chosen = choices.get(text);
         if (chosen == null) {
-            throw new CannotAnswer(key, "%s is \"%s\": it is one of %s".formatted(key, Quoted.of(text), String.join(", ", new TreeSet<>(choices.keySet()))));
+            throw new CannotAnswer(
+                    key,
+                    "%s is \"%s\": it is one of %s"
+                            .formatted(key, Quoted.of(text), String.join(", ", new TreeSet<>(choices.keySet()))));
         }
         return chosen;
     }
@@ -197,13 +205,22 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
 
     private Given table(String key, int item, Typed value, Set<String> allowed) {
         if (!(value instanceof Typed.Table table)) {
-            throw new CannotAnswer(key, "%s, item %d, must be a table with %s".formatted(key, item, String.join(", ", new TreeSet<>(allowed))));
+            throw new CannotAnswer(
+                    key,
+                    "%s, item %d, must be a table with %s"
+                            .formatted(key, item, String.join(", ", new TreeSet<>(allowed))));
         }
         Set<String> unknown = new TreeSet<>(table.values().keySet());
         unknown.removeAll(allowed);
         if (!unknown.isEmpty()) {
-            throw new CannotAnswer(key, "%s, item %d, has an unknown key %s: it takes %s".formatted(key, item, Quoted.of(String.join(", ", unknown)),
-                    String.join(", ", new TreeSet<>(allowed))));
+            throw new CannotAnswer(
+                    key,
+                    "%s, item %d, has an unknown key %s: it takes %s"
+                            .formatted(
+                                    key,
+                                    item,
+                                    Quoted.of(String.join(", ", unknown)),
+                                    String.join(", ", new TreeSet<>(allowed))));
         }
         return new Given(unit, table.values());
     }
@@ -228,8 +245,11 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
         if (value instanceof Typed.Plain plain && !plain.text().isBlank()) {
             return plain.text();
         }
-        String found = value instanceof Typed.Many ? "a list" : value instanceof Typed.Table ? "a table"
-                : value instanceof Typed.Neither neither ? neither.text() : "blank";
+        String found = value instanceof Typed.Many
+                ? "a list"
+                : value instanceof Typed.Table
+                        ? "a table"
+                        : value instanceof Typed.Neither neither ? neither.text() : "blank";
         throw new CannotAnswer(key, "%s is %s: %s was expected".formatted(place, found, expected));
     }
 
@@ -242,8 +262,10 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
 
     private static List<Typed> group(String key, String place, Typed value) {
         if (!(value instanceof Typed.Many many)) {
-            throw new CannotAnswer(key, "%s is no list: %s takes lists of lists of lists, part by part, person by person, repeat by repeat".formatted(
-                    place, key));
+            throw new CannotAnswer(
+                    key,
+                    "%s is no list: %s takes lists of lists of lists, part by part, person by person, repeat by repeat"
+                            .formatted(place, key));
         }
         return filled(key, place, many);
     }
@@ -257,6 +279,8 @@ public record Given(Optional<Unit> unit, Map<String, Typed> values) {
 
     /** @param read takes the place in the list, from 1, and what stands there */
     private static <A, B> List<B> each(List<A> values, BiFunction<Integer, A, B> read) {
-        return IntStream.range(0, values.size()).mapToObj(index -> read.apply(index + 1, values.get(index))).toList();
+        return IntStream.range(0, values.size())
+                .mapToObj(index -> read.apply(index + 1, values.get(index)))
+                .toList();
     }
 }

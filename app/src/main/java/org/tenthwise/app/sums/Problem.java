@@ -5,8 +5,7 @@ import java.util.Optional;
 /**
  * Why a sum gives no answer, in words a person can act on.
  *
- * @param key   what it is about; absent if it is about the whole
+ * @param key what it is about; absent if it is about the whole
  * @param words one sentence with the key and the value
  */
-public record Problem(Optional<String> key, String words) implements Reply {
-}
+public record Problem(Optional<String> key, String words) implements Reply {}

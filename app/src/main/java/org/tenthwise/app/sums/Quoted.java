@@ -5,8 +5,7 @@ final class Quoted {
 
     private static final int MOST_CHARACTERS = 60;
 
-    private Quoted() {
-    }
+    private Quoted() {}
 
     static String of(String text) {
         boolean tooLong = text.codePointCount(0, text.length()) > MOST_CHARACTERS;

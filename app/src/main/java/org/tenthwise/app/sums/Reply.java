@@ -1,5 +1,4 @@
 package org.tenthwise.app.sums;
 
 /** What comes back from a sum. */
-public sealed interface Reply permits Answer, Problem {
-}
+public sealed interface Reply permits Answer, Problem {}

@@ -12,7 +12,7 @@ public interface Sum {
     Set<String> keys();
 
     /**
-     * @throws CannotAnswer             if something is missing, is not what it should be or does not go together
+     * @throws CannotAnswer if something is missing, is not what it should be or does not go together
      * @throws IllegalArgumentException from the formulas of the model, with a sentence for a person
      */
     Answer of(Given given);

@@ -34,27 +34,37 @@ public final class Sums {
             return e.problem();
         } catch (IllegalArgumentException e) {
             return e.getMessage() == null ? unforeseen(name, e) : new CannotAnswer(e.getMessage()).problem();
-        } catch (RuntimeException e) { // whatever a formula does with figures nobody thought of, the one who asked is told
+        } catch (
+                RuntimeException
+                        e) { // whatever a formula does with figures nobody thought of, the one who asked is told
             return unforeseen(name, e);
         }
     }
 
     private static Problem unforeseen(String name, RuntimeException e) {
         String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-        return new CannotAnswer("The sum %s does not come out with the figures given: %s".formatted(name, why)).problem();
+        return new CannotAnswer("The sum %s does not come out with the figures given: %s".formatted(name, why))
+                .problem();
     }
 
     private Sum sum(String name, Given given) {
         Sum sum = byName.get(name);
         if (sum == null) {
-            throw new CannotAnswer("calc", "calc is \"%s\": it is one of %s".formatted(Quoted.of(name),
-                    String.join(", ", new TreeSet<>(byName.keySet()))));
+            throw new CannotAnswer(
+                    "calc",
+                    "calc is \"%s\": it is one of %s"
+                            .formatted(Quoted.of(name), String.join(", ", new TreeSet<>(byName.keySet()))));
         }
         if (!sum.keys().containsAll(given.values().keySet())) {
             Set<String> unknown = new TreeSet<>(given.values().keySet());
             unknown.removeAll(sum.keys());
-            throw new CannotAnswer(unknown.iterator().next(), "%s takes no %s: it takes %s".formatted(name,
-                    Quoted.of(String.join(", ", unknown)), String.join(", ", new TreeSet<>(sum.keys()))));
+            throw new CannotAnswer(
+                    unknown.iterator().next(),
+                    "%s takes no %s: it takes %s"
+                            .formatted(
+                                    name,
+                                    Quoted.of(String.join(", ", unknown)),
+                                    String.join(", ", new TreeSet<>(sum.keys()))));
         }
         return sum;
     }

@@ -9,8 +9,7 @@ import java.util.Map;
 public sealed interface Typed {
 
     /** A figure or a word, with nothing taken off or added. */
-    record Plain(String text) implements Typed {
-    }
+    record Plain(String text) implements Typed {}
 
     /** Several, in their order. */
     record Many(List<Typed> values) implements Typed {
@@ -29,6 +28,5 @@ public sealed interface Typed {
     }
 
     /** Something that is there but is no figure, no word and no list: true, false, nothing. */
-    record Neither(String text) implements Typed {
-    }
+    record Neither(String text) implements Typed {}
 }

@@ -30,38 +30,64 @@ public final class Advice {
         if (!signed.isEmpty()) {
             return signed;
         }
-        return measureAnew(line).map(step -> words.say("next.rested-on-changed", step)).orElseGet(() -> Plausible.spoils(line.finding())
-                ? words.say("next.far-off") : nextOfSound(line.finding(), CutSoFar.last(line)));
+        return measureAnew(line)
+                .map(step -> words.say("next.rested-on-changed", step))
+                .orElseGet(() -> Plausible.spoils(line.finding())
+                        ? words.say("next.far-off")
+                        : nextOfSound(line.finding(), CutSoFar.last(line)));
     }
 
     /** Whether it tells too what the last cut took off. */
     public boolean tellsOfTheLastCut(Line line) {
-        return line.disposed().isEmpty() && (line.finding().proposal().isPresent()
-                || CutSoFar.last(line).flatMap(CutSoFar::countsRather).filter(Register.RADIUS::equals).isPresent());
+        return line.disposed().isEmpty()
+                && (line.finding().proposal().isPresent()
+                        || CutSoFar.last(line)
+                                .flatMap(CutSoFar::countsRather)
+                                .filter(Register.RADIUS::equals)
+                                .isPresent());
     }
 
-    /** What was signed for a step that did not pass, all there is to say once a run is closed; empty where nothing was. */
+    /**
+     * What was signed for a step that did not pass, all there is to say once a run is closed; empty where nothing was.
+     */
     public String signed(Line line) {
-        return line.disposed().filter(disposed -> !line.finding().verdict().passed())
-                .map(disposed -> words.say("next.disposed", words.say("disposition", disposed.disposition()), disposed.signedBy())).orElse("");
+        return line.disposed()
+                .filter(disposed -> !line.finding().verdict().passed())
+                .map(disposed -> words.say(
+                        "next.disposed", words.say("disposition", disposed.disposition()), disposed.signedBy()))
+                .orElse("");
     }
 
     /** The step that changed under a check at which nothing was taken since. */
     private static Optional<Integer> measureAnew(Line line) {
         boolean empty = line.pass().isEmpty();
-        return line.passes().stream().flatMap(pass -> pass.ended().stream()).reduce((earlier, later) -> later)
-                .filter(ended -> empty && ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED).map(Run.Ended::step);
+        return line.passes().stream()
+                .flatMap(pass -> pass.ended().stream())
+                .reduce((earlier, later) -> later)
+                .filter(ended -> empty && ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED)
+                .map(Run.Ended::step);
     }
 
     private String nextOfSound(Finding finding, Optional<CutSoFar> last) {
         return switch (finding.verdict().standing()) {
             case PASS -> cutting.twice(finding, last);
-            case OPEN -> finding.proposal().isPresent() || finding instanceof WiresFinding wires && wires.rootForbidsCutting() ? cutting.again(finding, last) : "";
+            case OPEN ->
+                finding.proposal().isPresent() || finding instanceof WiresFinding wires && wires.rootForbidsCutting()
+                        ? cutting.again(finding, last)
+                        : "";
             case CUT_AGAIN -> cutting.again(finding, last);
             case UNPROVEN -> unproven(finding, last);
-            case FAIL -> finding instanceof RunOutFinding runOut ? truing.of(runOut)
-                    : (words.say(finding instanceof PlugFinding ? "next.fail.plug" : words.key("next.fail", finding.step().stepClass()))
-                    + " " + cutting.twice(finding, last)).strip();
+            case FAIL ->
+                finding instanceof RunOutFinding runOut
+                        ? truing.of(runOut)
+                        : (words.say(
+                                                finding instanceof PlugFinding
+                                                        ? "next.fail.plug"
+                                                        : words.key(
+                                                                "next.fail",
+                                                                finding.step().stepClass()))
+                                        + " " + cutting.twice(finding, last))
+                                .strip();
         };
     }
 
@@ -79,17 +105,24 @@ public final class Advice {
     }
 
     /**
-     * A larger wire lies higher in the groove: the least that clears the root. Where the one in hand is as large, no other helps: what was read
-     * over it or of the root is wrong, or the thread is under size.
+     * A larger wire lies higher in the groove: the least that clears the root. Where the one in hand is as large, no
+     * other helps: what was read over it or of the root is wrong, or the thread is under size.
      */
     private String largerWires(WiresFinding finding) {
-        boolean largeEnough = finding.clearingWire().filter(least -> finding.wire().filter(wire -> !wire.isBelow(least)).isPresent()).isPresent();
+        boolean largeEnough = finding.clearingWire()
+                .filter(least ->
+                        finding.wire().filter(wire -> !wire.isBelow(least)).isPresent())
+                .isPresent();
         if (finding.bottoms() && largeEnough) {
             return words.say("next.root-anew");
         }
         StepFigures figures = StepFigures.of(finding);
         String how = finding.bottoms() ? "next.larger-wires" : "next.measure-root";
-        return finding.clearingWire().map(least -> words.say(how, figures.withUnit(least), figures.withUnit(finding.sizes().greatest())))
+        return finding.clearingWire()
+                .map(least -> words.say(
+                        how,
+                        figures.withUnit(least),
+                        figures.withUnit(finding.sizes().greatest())))
                 .orElseGet(() -> words.say(how + ".none"));
     }
 }

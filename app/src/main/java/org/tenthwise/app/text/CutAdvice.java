@@ -15,8 +15,8 @@ import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.record.WiresFinding;
 
 /**
- * What to cut next, or why nothing is, in short sentences: one figure, as the register of the machine counts it, and none while
- * anything is still to be read.
+ * What to cut next, or why nothing is, in short sentences: one figure, as the register of the machine counts it, and
+ * none while anything is still to be read.
  */
 final class CutAdvice {
 
@@ -32,7 +32,9 @@ final class CutAdvice {
     }
 
     private String toCut(Finding finding, Optional<CutSoFar> last) {
-        return root(finding).or(() -> finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, last)))).orElseGet(() -> stillToRead(finding));
+        return root(finding)
+                .or(() -> finding.proposal().map(proposal -> String.join(" ", cut(finding, proposal, last))))
+                .orElseGet(() -> stillToRead(finding));
     }
 
     /** Why the root of a thread lets nothing come off the flanks; absent where it does, and for what has none. */
@@ -41,30 +43,44 @@ final class CutAdvice {
             return Optional.empty();
         }
         Optional<String> under = wires.rootUnder().map(StepFigures.of(wires)::withUnit);
-        return wires.rootStale() ? wires.check().minorStep().map(step -> under.map(by -> words.say("next.cut.root-under-by-cuts", by, step))
-                .orElseGet(() -> words.say("next.cut.root-stale", step))) : under.map(by -> words.say("next.cut.root-under", by));
+        return wires.rootStale()
+                ? wires.check().minorStep().map(step -> under.map(
+                                by -> words.say("next.cut.root-under-by-cuts", by, step))
+                        .orElseGet(() -> words.say("next.cut.root-stale", step)))
+                : under.map(by -> words.say("next.cut.root-under", by));
     }
 
-    /** Too near the limit to be proven, on the side where metal is left; a light cut is spoken of only where one can be taken. */
+    /**
+     * Too near the limit to be proven, on the side where metal is left; a light cut is spoken of only where one can be
+     * taken.
+     */
     String unproven(Finding finding, Optional<CutSoFar> last) {
         return moreThanThereWas(finding, last).orElseGet(() -> light(finding, last));
     }
 
     /** After a cut that is said to have left more metal no amount is told: one of the readings it rests on is wrong. */
     private Optional<String> moreThanThereWas(Finding finding, Optional<CutSoFar> last) {
-        return last.filter(cut -> finding.proposal().isPresent() && cut.leftMoreThanThereWas(size(finding).limits()))
-                .map(cut -> words.say("next.cut.more-metal", StepFigures.of(finding).withUnit(cut.cameOff().abs())));
+        return last.filter(cut -> finding.proposal().isPresent()
+                        && cut.leftMoreThanThereWas(size(finding).limits()))
+                .map(cut -> words.say(
+                        "next.cut.more-metal",
+                        StepFigures.of(finding).withUnit(cut.cameOff().abs())));
     }
 
-    /** Where nothing more is to be cut, that the last cut took off twice as much as was asked; empty where it did not. */
+    /**
+     * Where nothing more is to be cut, that the last cut took off twice as much as was asked; empty where it did not.
+     */
     String twice(Finding finding, Optional<CutSoFar> last) {
-        return last.filter(cut -> cut.countsRather().filter(Register.RADIUS::equals).isPresent())
-                .map(cut -> String.join(" ", soFar(cut, cut.said(), StepFigures.of(finding)))).orElse("");
+        return last.filter(cut ->
+                        cut.countsRather().filter(Register.RADIUS::equals).isPresent())
+                .map(cut -> String.join(" ", soFar(cut, cut.said(), StepFigures.of(finding))))
+                .orElse("");
     }
 
     private String light(Finding finding, Optional<CutSoFar> last) {
         Proposal proposal = finding.proposal().orElseThrow();
-        List<String> said = new ArrayList<>(List.of(words.say(proposal.change().isPresent() ? "next.cut.unproven" : "next.cut.unproven-as-it-is")));
+        List<String> said = new ArrayList<>(
+                List.of(words.say(proposal.change().isPresent() ? "next.cut.unproven" : "next.cut.unproven-as-it-is")));
         said.addAll(cut(finding, proposal, last));
         said.add(words.say(isTooLittle(finding, proposal.cut()) ? "next.cut.or-measure-alone" : "next.cut.or-measure"));
         return String.join(" ", said);
@@ -72,8 +88,12 @@ final class CutAdvice {
 
     /** Whether nothing that may come off is as much as this tool can cut; it is said then that it can be signed for. */
     private static boolean isTooLittle(Finding finding, EvenCut cut) {
-        return cut instanceof EvenCut.Refused refused && (refused.reason() == EvenCut.Reason.BELOW_LEAST_CUT
-                || refused.safe().filter(safe -> safe.signum() > 0 && size(finding).isTooLittleToCut(safe)).isPresent());
+        return cut instanceof EvenCut.Refused refused
+                && (refused.reason() == EvenCut.Reason.BELOW_LEAST_CUT
+                        || refused.safe()
+                                .filter(safe ->
+                                        safe.signum() > 0 && size(finding).isTooLittleToCut(safe))
+                                .isPresent());
     }
 
     private static Check.OfSize size(Finding finding) {
@@ -90,7 +110,10 @@ final class CutAdvice {
             said.addAll(notTwice(last));
             said.add(offered(finding, proposal, figures));
             if (finding instanceof WiresFinding wires) {
-                said.add(wires.check().minorStep().map(step -> words.say("next.cut.root-again", step)).orElseGet(() -> words.say("next.cut.root")));
+                said.add(wires.check()
+                        .minorStep()
+                        .map(step -> words.say("next.cut.root-again", step))
+                        .orElseGet(() -> words.say("next.cut.root")));
             }
             last.ifPresent(cut -> said.add(words.say("next.cut.holds")));
         }
@@ -102,20 +125,27 @@ final class CutAdvice {
 
     private String offered(Finding finding, Proposal proposal, StepFigures figures) {
         Length change = proposal.change().orElseThrow();
-        return proposal.register().map(register -> words.say(words.key("next.cut.offset", register), figures.change(register.counts(change)), unit(figures)))
-                .orElseGet(() -> words.say(switch (feature(finding)) {
-                    case DIAMETER, BORE -> "next.cut.diameter";
-                    case WIDTH -> "next.cut.width";
-                    case DEPTH -> "next.cut.depth";
-                }, figures.amount(change.abs()), unit(figures)));
+        return proposal.register()
+                .map(register -> words.say(
+                        words.key("next.cut.offset", register), figures.change(register.counts(change)), unit(figures)))
+                .orElseGet(() -> words.say(
+                        switch (feature(finding)) {
+                            case DIAMETER, BORE -> "next.cut.diameter";
+                            case WIDTH -> "next.cut.width";
+                            case DEPTH -> "next.cut.depth";
+                        },
+                        figures.amount(change.abs()),
+                        unit(figures)));
     }
 
     /** An offset that was not taken up by the control yet comes on top of the next. */
     private List<String> notTwice(Optional<CutSoFar> last) {
-        return last.filter(CutSoFar::tookNothing).map(cut -> words.say("next.cut.not-twice")).stream().toList();
+        return last.filter(CutSoFar::tookNothing).map(cut -> words.say("next.cut.not-twice")).stream()
+                .toList();
     }
 
-    private List<String> refused(Finding finding, Proposal proposal, EvenCut.Refused refused, Optional<CutSoFar> last, StepFigures figures) {
+    private List<String> refused(
+            Finding finding, Proposal proposal, EvenCut.Refused refused, Optional<CutSoFar> last, StepFigures figures) {
         return switch (refused.reason()) {
             case BELOW_LEAST_CUT -> List.of(words.say("next.cut.below-least"));
             case PAST_SIZE -> List.of(words.say("next.cut.past-size"), words.say("next.cut.nothing-more"));
@@ -123,7 +153,8 @@ final class CutAdvice {
         };
     }
 
-    private List<String> noEvenCut(Finding finding, Proposal proposal, EvenCut.Refused refused, Optional<CutSoFar> last, StepFigures figures) {
+    private List<String> noEvenCut(
+            Finding finding, Proposal proposal, EvenCut.Refused refused, Optional<CutSoFar> last, StepFigures figures) {
         List<String> said = new ArrayList<>(List.of(uneven(finding, figures)));
         if (proposal.comesOff(size(finding)).isPresent()) {
             said.addAll(notTwice(last));
@@ -137,9 +168,13 @@ final class CutAdvice {
         if (size(finding).isOne()) {
             return words.say("next.cut.no-step");
         }
-        List<Length> sizes = StepFigures.measured(finding).stream().map(measured -> measured.value()).toList();
+        List<Length> sizes = StepFigures.measured(finding).stream()
+                .map(measured -> measured.value())
+                .toList();
         Length by = Length.greatest(sizes).minus(Length.least(sizes));
-        return by.signum() == 0 ? words.say("next.cut.no-step") : words.say("next.cut.uneven", figures.plain(by), unit(figures));
+        return by.signum() == 0
+                ? words.say("next.cut.no-step")
+                : words.say("next.cut.uneven", figures.plain(by), unit(figures));
     }
 
     /** Counted as it is typed: a figure on diameter in a register of radii takes off twice as much. */
@@ -151,30 +186,43 @@ final class CutAdvice {
             return words.say("next.cut.at-most-below-least");
         }
         Length change = feature(finding) == Feature.DIAMETER ? safe.negated() : safe;
-        return register.map(counting -> words.say(words.key("next.cut.at-most", counting), figures.change(counting.counts(change)), unit(figures)))
+        return register.map(counting -> words.say(
+                        words.key("next.cut.at-most", counting),
+                        figures.change(counting.counts(change)),
+                        unit(figures)))
                 .orElseGet(() -> words.say("next.cut.at-most", figures.amount(safe), unit(figures)));
     }
 
     private List<String> soFar(CutSoFar cut, Optional<Register> register, StepFigures figures) {
         List<String> said = new ArrayList<>();
         String off = figures.plain(Register.counted(cut.cameOff(), register));
-        said.add(cut.asked().map(asked -> words.say("next.cut.asked", figures.amount(Register.counted(asked, register)), off))
-                .or(() -> cut.atMost().map(most -> words.say("next.cut.asked-at-most", figures.amount(Register.counted(most, register)), off)))
+        said.add(cut.asked()
+                .map(asked -> words.say("next.cut.asked", figures.amount(Register.counted(asked, register)), off))
+                .or(() -> cut.atMost()
+                        .map(most -> words.say(
+                                "next.cut.asked-at-most", figures.amount(Register.counted(most, register)), off)))
                 .orElseGet(() -> words.say("next.cut.came-off", off)));
         if (cut.tookNothing()) {
             said.add(words.say("next.cut.nothing-came-off"));
         } else {
-            cut.countsRather().filter(rather -> register.filter(rather::equals).isEmpty()).ifPresent(rather -> said.add(words.say("next.cut.counts", rather)));
+            cut.countsRather()
+                    .filter(rather -> register.filter(rather::equals).isEmpty())
+                    .ifPresent(rather -> said.add(words.say("next.cut.counts", rather)));
         }
         return said;
     }
 
     private String stillToRead(Finding finding) {
-        int places = finding.step().check().slots().size() - StepFigures.measured(finding).size();
+        int places = finding.step().check().slots().size()
+                - StepFigures.measured(finding).size();
         if (places > 0) {
             return places == 1 ? words.say("next.cut.unread-one") : words.say("next.cut.unread", places);
         }
-        return finding.warmth().map(Warmth::missing).filter(missing -> missing > 0).map(missing -> words.say("next.cut.temperatures")).orElse("");
+        return finding.warmth()
+                .map(Warmth::missing)
+                .filter(missing -> missing > 0)
+                .map(missing -> words.say("next.cut.temperatures"))
+                .orElse("");
     }
 
     private static Feature feature(Finding finding) {

@@ -22,18 +22,31 @@ public final class CutOnTheseWords {
     }
 
     /**
-     * The places without a reading that counts, the temperatures, how the gauge touched, the root under the wires; empty where nothing is missing.
+     * The places without a reading that counts, the temperatures, how the gauge touched, the root under the wires;
+     * empty where nothing is missing.
      *
      * @param finding what the pass comes to; absent where nothing was taken
      */
     public String missing(Step step, Run.Pass pass, Optional<Finding> finding) {
-        String places = places(step.check().slots().stream().filter(slot -> !pass.standing().containsKey(slot.key())).toList());
-        boolean untold = step.check().questions().contains(Question.GROOVES_TOUCHED) && pass.answer(Question.GROOVES_TOUCHED).isEmpty();
-        return Stream.of(places.isEmpty() ? "" : words.say("on-these.unread", places),
-                        finding.flatMap(Finding::warmth).filter(heat -> heat.missing() > 0).isPresent() ? words.say("on-these.temperatures") : "",
+        String places = places(step.check().slots().stream()
+                .filter(slot -> !pass.standing().containsKey(slot.key()))
+                .toList());
+        boolean untold = step.check().questions().contains(Question.GROOVES_TOUCHED)
+                && pass.answer(Question.GROOVES_TOUCHED).isEmpty();
+        return Stream.of(
+                        places.isEmpty() ? "" : words.say("on-these.unread", places),
+                        finding.flatMap(Finding::warmth)
+                                        .filter(heat -> heat.missing() > 0)
+                                        .isPresent()
+                                ? words.say("on-these.temperatures")
+                                : "",
                         untold ? words.say("on-these.touch") : "",
-                        finding.filter(of -> of instanceof WiresFinding wires && wires.rootAwaited()).isPresent() ? words.say("on-these.root") : "")
-                .filter(said -> !said.isEmpty()).collect(Collectors.joining(" "));
+                        finding.filter(of -> of instanceof WiresFinding wires && wires.rootAwaited())
+                                        .isPresent()
+                                ? words.say("on-these.root")
+                                : "")
+                .filter(said -> !said.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 
     /** Their names, each once. */

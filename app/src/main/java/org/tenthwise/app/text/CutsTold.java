@@ -6,7 +6,10 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
 
-/** What the cuts so far were to take off and took off, a sentence each. One counted in radii says so: the sizes beside it are diameters. */
+/**
+ * What the cuts so far were to take off and took off, a sentence each. One counted in radii says so: the sizes beside
+ * it are diameters.
+ */
 public final class CutsTold {
 
     private final Words words;
@@ -22,7 +25,9 @@ public final class CutsTold {
             return List.of();
         }
         StepFigures figures = StepFigures.of(line.finding());
-        return cuts.stream().map(cut -> told(cut, counting(line, register), figures)).toList();
+        return cuts.stream()
+                .map(cut -> told(cut, counting(line, register), figures))
+                .toList();
     }
 
     /** The same of one of them. */
@@ -36,8 +41,15 @@ public final class CutsTold {
 
     private String told(CutSoFar cut, Optional<Register> counting, StepFigures figures) {
         String off = figures.plain(Register.counted(cut.cameOff(), counting));
-        String told = cut.asked().map(asked -> words.say("cut.told", cut.number(), figures.amount(Register.counted(asked, counting)), off))
-                .or(() -> cut.atMost().map(most -> words.say("cut.told.at-most", cut.number(), figures.amount(Register.counted(most, counting)), off)))
+        String told = cut.asked()
+                .map(asked ->
+                        words.say("cut.told", cut.number(), figures.amount(Register.counted(asked, counting)), off))
+                .or(() -> cut.atMost()
+                        .map(most -> words.say(
+                                "cut.told.at-most",
+                                cut.number(),
+                                figures.amount(Register.counted(most, counting)),
+                                off)))
                 .orElseGet(() -> words.say("cut.told.unasked", cut.number(), off));
         return counting.filter(Register.RADIUS::equals).isPresent() ? words.say("cut.told.radius", told) : told;
     }

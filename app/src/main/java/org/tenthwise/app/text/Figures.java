@@ -9,8 +9,9 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
 /**
- * Lengths as figures to read. Rounded half-up to the places asked for, but never so that a size seems to lie on a limit or
- * on its other side when it does not: places are added until it reads as it is. The minus is the sign, not the hyphen.
+ * Lengths as figures to read. Rounded half-up to the places asked for, but never so that a size seems to lie on a limit
+ * or on its other side when it does not: places are added until it reads as it is. The minus is the sign, not the
+ * hyphen.
  */
 public final class Figures {
 
@@ -18,17 +19,21 @@ public final class Figures {
     /** Beyond this an inch that came from millimetres is not exact any more, see {@link Length#in}. */
     private static final int MOST_PLACES = 12;
 
-    private Figures() {
-    }
+    private Figures() {}
 
-    /** {@code length} in {@code unit} with {@code places} after the point; a length that is not nought never reads as nought. */
+    /**
+     * {@code length} in {@code unit} with {@code places} after the point; a length that is not nought never reads as
+     * nought.
+     */
     public static String plain(Length length, Unit unit, int places) {
         return beside(List.of(Length.ZERO), length, unit, places);
     }
 
     /** A length to be read beside others, its limits above all. */
     public static String beside(List<Length> neighbours, Length length, Unit unit, int places) {
-        return sign(length.in(unit).setScale(places(neighbours, length, unit, places), RoundingMode.HALF_UP).toPlainString());
+        return sign(length.in(unit)
+                .setScale(places(neighbours, length, unit, places), RoundingMode.HALF_UP)
+                .toPlainString());
     }
 
     /** With a plus where it is more than nought. */
@@ -43,7 +48,9 @@ public final class Figures {
 
     /** A reading as it was typed, among figures of {@code unit}: one in the other unit says so. */
     public static String read(Written typed, Unit unit) {
-        return typed.unit() == unit ? written(typed) : written(typed) + " " + typed.unit().symbol();
+        return typed.unit() == unit
+                ? written(typed)
+                : written(typed) + " " + typed.unit().symbol();
     }
 
     /** An angle, or any other plain number. */

@@ -12,7 +12,10 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
-/** The gauge of a step in one line: which one it is, which way its number goes, what it was set on and what it read there. */
+/**
+ * The gauge of a step in one line: which one it is, which way its number goes, what it was set on and what it read
+ * there.
+ */
 public final class GaugeWords {
 
     private final Words words;
@@ -27,18 +30,24 @@ public final class GaugeWords {
         if (means.isEmpty()) {
             return "";
         }
-        return run.setting(step.number()).map(this::line).orElseGet(() -> notSet(means.get().kind(), run.gaugeMark(step)));
+        return run.setting(step.number())
+                .map(this::line)
+                .orElseGet(() -> notSet(means.get().kind(), run.gaugeMark(step)));
     }
 
     public String line(Setting setting) {
         String mark = setting.gauge().id();
         List<String> parts = new ArrayList<>();
         if (setting.certified().isEmpty()) {
-            return words.say("gauge-line.direct", mark, words.say("gauge-kind", setting.gauge().kind()));
+            return words.say(
+                    "gauge-line.direct",
+                    mark,
+                    words.say("gauge-kind", setting.gauge().kind()));
         }
         parts.add(mark);
         setting.gauge().sense().ifPresent(sense -> parts.add(words.say("gauge-line.sense", sense)));
-        parts.add(words.say(words.key("gauge-line.set-on", setting.gauge().kind().reference()), reference(setting)));
+        parts.add(
+                words.say(words.key("gauge-line.set-on", setting.gauge().kind().reference()), reference(setting)));
         setting.zero().ifPresent(zero -> parts.add(words.say("gauge-line.zero", Figures.written(zero))));
         return String.join(words.say("gauge-line.between"), parts);
     }
@@ -46,11 +55,16 @@ public final class GaugeWords {
     /** The certified size, and the mark where the master or the wires have one that is not their size. */
     public String reference(Setting setting) {
         String size = Figures.written(setting.certified().orElseThrow());
-        return setting.reference().filter(mark -> !Written.isPlainDecimal(mark))
-                .map(mark -> words.say("gauge-line.marked", size, mark)).orElse(size);
+        return setting.reference()
+                .filter(mark -> !Written.isPlainDecimal(mark))
+                .map(mark -> words.say("gauge-line.marked", size, mark))
+                .orElse(size);
     }
 
-    /** What does not count any more at a step because its gauge was set wrongly, a sentence for each setting; of all steps for 0. */
+    /**
+     * What does not count any more at a step because its gauge was set wrongly, a sentence for each setting; of all
+     * steps for 0.
+     */
     public List<String> withdrawn(Run run, int step) {
         List<String> said = new ArrayList<>();
         run.settingsStruck().forEach((entry, why) -> {
@@ -66,7 +80,8 @@ public final class GaugeWords {
     /** The same where nothing was done in the run since; absent otherwise. */
     public Optional<String> withdrawnLast(Run run) {
         Entry last = run.entries().get(run.entries().size() - 1);
-        boolean since = run.settingsStruck().values().stream().noneMatch(why -> why.entry().equals(last));
+        boolean since = run.settingsStruck().values().stream()
+                .noneMatch(why -> why.entry().equals(last));
         List<String> said = since ? List.of() : withdrawn(run, 0);
         return said.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", said));
     }
@@ -74,7 +89,8 @@ public final class GaugeWords {
     private String notSet(GaugeKind kind, Optional<String> mark) {
         String gauge = mark.map(known -> words.say("gauge-line.direct", known, words.say("gauge-kind", kind)))
                 .orElseGet(() -> words.say("gauge-line.any", words.say("gauge-kind", kind)));
-        return kind.reference() == GaugeKind.Reference.NONE ? gauge
+        return kind.reference() == GaugeKind.Reference.NONE
+                ? gauge
                 : gauge + words.say("gauge-line.between") + words.say("gauge-line.not-set");
     }
 }

@@ -13,7 +13,9 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.Warmth;
 
-/** What there is to say about temperature: whether it matters, what is missing, what was corrected and on what figures. */
+/**
+ * What there is to say about temperature: whether it matters, what is missing, what was corrected and on what figures.
+ */
 public final class Heat {
 
     private final Words words;
@@ -47,34 +49,48 @@ public final class Heat {
 
     private String corrected(Finding finding, Warmth warmth) {
         List<String> said = new ArrayList<>();
-        said.add(words.say("heat.corrected", warmth.part().orElseThrow(), warmth.gauge().orElseThrow()));
-        shown(finding).flatMap(Measured::forTemperature).ifPresent(correction ->
-                said.add(words.say("heat.correction", signed(finding, correction), warmth.climate().scale().reference())));
+        said.add(words.say(
+                "heat.corrected", warmth.part().orElseThrow(), warmth.gauge().orElseThrow()));
+        shown(finding)
+                .flatMap(Measured::forTemperature)
+                .ifPresent(correction -> said.add(words.say(
+                        "heat.correction",
+                        signed(finding, correction),
+                        warmth.climate().scale().reference())));
         return String.join(" ", said);
     }
 
     /** The figures a correction rests on, a sentence a body, with their source; none where nothing was corrected. */
     public List<String> figures(Finding finding) {
-        return finding.warmth().filter(warmth -> warmth.correction().isPresent()).map(warmth -> List.of(
-                grows(Body.PART, warmth.climate()), grows(Body.GAUGE, warmth.climate()))).orElse(List.of());
+        return finding.warmth()
+                .filter(warmth -> warmth.correction().isPresent())
+                .map(warmth -> List.of(grows(Body.PART, warmth.climate()), grows(Body.GAUGE, warmth.climate())))
+                .orElse(List.of());
     }
 
     private String grows(Body body, Climate climate) {
-        return words.say(words.key("heat.expansion", body), climate.scale().perDegree(climate.of(body).expansion()).toPlainString(),
-                climate.of(body).source(), climate.scale().symbol());
+        return words.say(
+                words.key("heat.expansion", body),
+                climate.scale().perDegree(climate.of(body).expansion()).toPlainString(),
+                climate.of(body).source(),
+                climate.scale().symbol());
     }
 
     /** The reading that decides, otherwise the one corrected most. */
     private static Optional<Measured> shown(Finding finding) {
         return StepFigures.deciding(finding).or(() -> StepFigures.measured(finding).stream()
                 .filter(measured -> measured.forTemperature().isPresent())
-                .max((a, b) -> a.forTemperature().orElseThrow().abs().compareTo(b.forTemperature().orElseThrow().abs())));
+                .max((a, b) -> a.forTemperature()
+                        .orElseThrow()
+                        .abs()
+                        .compareTo(b.forTemperature().orElseThrow().abs())));
     }
 
     /** What was added, with one place more than the size is written with. */
     public static String signed(Finding finding, Length correction) {
         StepFigures figures = StepFigures.of(finding);
-        return Figures.signed(correction, figures.unit(), figures.places() + 1) + " " + figures.unit().symbol();
+        return Figures.signed(correction, figures.unit(), figures.places() + 1) + " "
+                + figures.unit().symbol();
     }
 
     /** Rounded up, as it is the most there can be. */

@@ -10,8 +10,9 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Slot;
 
 /**
- * The places round a turn as someone at the chuck sees them: by the jaw under the needle, or by a mark on the work where there are
- * no jaws. Angles count in the order in which the jaws come under the needle; jaw 1 stands where the plan has it, the mark at 0°.
+ * The places round a turn as someone at the chuck sees them: by the jaw under the needle, or by a mark on the work
+ * where there are no jaws. Angles count in the order in which the jaws come under the needle; jaw 1 stands where the
+ * plan has it, the mark at 0°.
  */
 public final class JawWords {
 
@@ -34,34 +35,56 @@ public final class JawWords {
     }
 
     /**
-     * The side to look for the high side at: the jaw, or the half-way between two, that is nearest to a direction; without jaws the direction
-     * from the mark, to a degree.
+     * The side to look for the high side at: the jaw, or the half-way between two, that is nearest to a direction;
+     * without jaws the direction from the mark, to a degree.
      */
     public String side(Check.RunOut check, BigDecimal direction) {
-        BigDecimal step = check.jaws() == 0 ? BigDecimal.ONE : Angle.FULL_TURN.divide(TWO.multiply(BigDecimal.valueOf(check.jaws())), RoundingMode.UNNECESSARY);
+        BigDecimal step = check.jaws() == 0
+                ? BigDecimal.ONE
+                : Angle.FULL_TURN.divide(TWO.multiply(BigDecimal.valueOf(check.jaws())), RoundingMode.UNNECESSARY);
         BigDecimal first = check.jaws() == 0 ? BigDecimal.ZERO : check.firstJaw();
-        BigDecimal nearest = Angle.inOneTurn(direction.subtract(first)).divide(step, 0, RoundingMode.HALF_UP).multiply(step).add(first);
+        BigDecimal nearest = Angle.inOneTurn(direction.subtract(first))
+                .divide(step, 0, RoundingMode.HALF_UP)
+                .multiply(step)
+                .add(first);
         return said("jaws.side", check, nearest);
     }
 
-    /** A place of a turn: what is under the needle, or the highest or the lowest; with the section where there are two. */
+    /**
+     * A place of a turn: what is under the needle, or the highest or the lowest; with the section where there are two.
+     */
     private String ofTurn(Check.RunOut check, Slot slot) {
-        return section(check, slot, slot.place().angle().map(angle -> under(check, angle))
-                .orElseGet(() -> words.say(slot.key().endsWith(Check.RunOut.HIGHEST) ? "jaws.highest" : "jaws.lowest")));
+        return section(
+                check,
+                slot,
+                slot.place()
+                        .angle()
+                        .map(angle -> under(check, angle))
+                        .orElseGet(() ->
+                                words.say(slot.key().endsWith(Check.RunOut.HIGHEST) ? "jaws.highest" : "jaws.lowest")));
     }
 
     /** The same of any check; where there is no turn, the place as the plan names it. */
     public String place(Check check, Slot slot) {
-        return check instanceof Check.RunOut runOut ? ofTurn(runOut, slot) : slot.place().name();
+        return check instanceof Check.RunOut runOut
+                ? ofTurn(runOut, slot)
+                : slot.place().name();
     }
 
     /** Where room is short, without the section; of a check with no turn the place as the plan names it. */
     public String briefPlace(Check check, Slot slot) {
-        return check instanceof Check.RunOut runOut && slot.place().angle().isPresent() ? brief(runOut, slot.place().angle().get()) : place(check, slot);
+        return check instanceof Check.RunOut runOut && slot.place().angle().isPresent()
+                ? brief(runOut, slot.place().angle().get())
+                : place(check, slot);
     }
 
     private String section(Check.RunOut check, Slot slot, String place) {
-        return check.sections().size() < 2 ? place : words.say("jaws.at-section", place, check.section(slot).orElseThrow().name());
+        return check.sections().size() < 2
+                ? place
+                : words.say(
+                        "jaws.at-section",
+                        place,
+                        check.section(slot).orElseThrow().name());
     }
 
     /** Which way the work is turned, so that the angles count as the plan has them. */
@@ -72,17 +95,23 @@ public final class JawWords {
     private String said(String stem, Check.RunOut check, BigDecimal angle) {
         if (check.jaws() == 0) {
             BigDecimal past = Angle.inOneTurn(angle);
-            return past.signum() == 0 ? words.say(stem + ".mark") : words.say(stem + ".past-mark", Figures.number(past));
+            return past.signum() == 0
+                    ? words.say(stem + ".mark")
+                    : words.say(stem + ".past-mark", Figures.number(past));
         }
         List<BigDecimal> jaws = JawMoves.evenly(check.jaws(), check.firstJaw());
-        int before = IntStream.range(0, jaws.size()).boxed()
-                .min((one, other) -> Angle.inOneTurn(angle.subtract(jaws.get(one))).compareTo(Angle.inOneTurn(angle.subtract(jaws.get(other))))).orElseThrow();
+        int before = IntStream.range(0, jaws.size())
+                .boxed()
+                .min((one, other) -> Angle.inOneTurn(angle.subtract(jaws.get(one)))
+                        .compareTo(Angle.inOneTurn(angle.subtract(jaws.get(other)))))
+                .orElseThrow();
         BigDecimal past = Angle.inOneTurn(angle.subtract(jaws.get(before)));
         int next = (before + 1) % jaws.size();
         if (past.signum() == 0) {
             return words.say(stem + ".jaw", before + 1);
         }
         return past.multiply(TWO).multiply(BigDecimal.valueOf(jaws.size())).compareTo(Angle.FULL_TURN) == 0
-                ? words.say(stem + ".half-way", before + 1, next + 1) : words.say(stem + ".past-jaw", before + 1, Figures.number(past));
+                ? words.say(stem + ".half-way", before + 1, next + 1)
+                : words.say(stem + ".past-jaw", before + 1, Figures.number(past));
     }
 }

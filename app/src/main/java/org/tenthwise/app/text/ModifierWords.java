@@ -5,8 +5,7 @@ import org.tenthwise.model.plan.Check;
 /** The modifier of a size, as the drawing has it. */
 public final class ModifierWords {
 
-    private ModifierWords() {
-    }
+    private ModifierWords() {}
 
     /** Its letters, to stand behind other words; empty where there is none. */
     public static String behind(Check.OfSize check) {

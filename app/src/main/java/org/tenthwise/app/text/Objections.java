@@ -12,7 +12,8 @@ public final class Objections {
     }
 
     public String say(Objection why) {
-        return why.kind() == Objection.Kind.FAR_OFF ? words.say("refused.far-off", figure(why.detail()), figure(why.expected()))
+        return why.kind() == Objection.Kind.FAR_OFF
+                ? words.say("refused.far-off", figure(why.detail()), figure(why.expected()))
                 : words.say("refused", why.kind());
     }
 

@@ -31,21 +31,25 @@ public final class OutcomeWords {
     /** What the characteristics come to, with what must never go unsaid: scrapped, and what was carried on with. */
     public String outcome(Sheet sheet) {
         StringBuilder said = new StringBuilder(called(sheet));
-        BESIDE.stream().filter(of -> sheet.carriedOn(of) > 0)
-                .forEach(of -> said.append(", ").append(words.say("outcome.carried-on", steps(of, sheet.carriedOn(of)))));
+        BESIDE.stream().filter(of -> sheet.carriedOn(of) > 0).forEach(of -> said.append(", ")
+                .append(words.say("outcome.carried-on", steps(of, sheet.carriedOn(of)))));
         List<String> left = left(sheet);
         if (!left.isEmpty()) {
             said.append(": ").append(String.join("; ", left));
         }
         said.append('.');
-        return sheet.scrapped() ? said.append(' ').append(words.say("outcome.scrapped")).toString() : said.toString();
+        return sheet.scrapped()
+                ? said.append(' ').append(words.say("outcome.scrapped")).toString()
+                : said.toString();
     }
 
     private String called(Sheet sheet) {
         if (sheet.outcome() != Outcome.CONFORMS_WITH_CONCESSIONS) {
             return words.say("outcome", sheet.outcome());
         }
-        return sheet.concessions() == 1 ? words.say("outcome.one-concession") : words.say("outcome.concessions", sheet.concessions());
+        return sheet.concessions() == 1
+                ? words.say("outcome.one-concession")
+                : words.say("outcome.concessions", sheet.concessions());
     }
 
     /** What keeps it from conforming, so that with what passed it adds up to all. */
@@ -55,8 +59,10 @@ public final class OutcomeWords {
             return left;
         }
         int all = sheet.characteristics().size();
-        long uncut = sheet.characteristics().stream().filter(sheet::isOut)
-                .filter(line -> line.finding().verdict().standing() == Standing.CUT_AGAIN).count();
+        long uncut = sheet.characteristics().stream()
+                .filter(sheet::isOut)
+                .filter(line -> line.finding().verdict().standing() == Standing.CUT_AGAIN)
+                .count();
         long out = sheet.characteristics().stream().filter(sheet::isOut).count() - uncut;
         if (sheet.holdsWhatIsNotKnown()) {
             left.add(words.say("outcome.newer"));
@@ -82,7 +88,9 @@ public final class OutcomeWords {
 
     private List<String> unsettled(Sheet sheet, int all) {
         List<String> unsettled = new ArrayList<>();
-        long open = sheet.characteristics().stream().filter(line -> !line.settled() && !sheet.isOut(line)).count();
+        long open = sheet.characteristics().stream()
+                .filter(line -> !line.settled() && !sheet.isOut(line))
+                .count();
         if (open > 0) {
             unsettled.add(words.say("outcome.characteristics", open, all));
         }
@@ -102,44 +110,67 @@ public final class OutcomeWords {
     /** Who signed what: what speaks against the part first, then who accepted it, else what else is signed. */
     public String signed(Sheet sheet) {
         List<Signature> all = sheet.run().signatures();
-        List<String> said = new ArrayList<>(sheet.against().stream().map(signature -> signature(signature, sheet)).toList());
-        all.stream().filter(signature -> signature.meaning() == SignedAs.ACCEPTED && !signature.lapsed())
-                .map(signature -> signature(signature, sheet)).forEach(said::add);
+        List<String> said = new ArrayList<>(sheet.against().stream()
+                .map(signature -> signature(signature, sheet))
+                .toList());
+        all.stream()
+                .filter(signature -> signature.meaning() == SignedAs.ACCEPTED && !signature.lapsed())
+                .map(signature -> signature(signature, sheet))
+                .forEach(said::add);
         if (!said.isEmpty()) {
             return String.join(" ", said);
         }
         if (all.isEmpty()) {
             return words.say("signed.nobody");
         }
-        List<String> other = all.stream().filter(signature -> !signature.lapsed()).map(signature -> signature(signature, sheet)).toList();
-        return other.isEmpty() ? words.say("signed.lapsed-all", all.stream().map(Signature::signedBy).distinct().collect(Collectors.joining(", ")))
+        List<String> other = all.stream()
+                .filter(signature -> !signature.lapsed())
+                .map(signature -> signature(signature, sheet))
+                .toList();
+        return other.isEmpty()
+                ? words.say(
+                        "signed.lapsed-all",
+                        all.stream().map(Signature::signedBy).distinct().collect(Collectors.joining(", ")))
                 : String.join(" ", other) + " " + words.say("signed.not-yet-accepted");
     }
 
     /** "Accepted by Inspector 1." A refusal after which something was changed still stands until somebody accepts. */
     public String signature(Signature signature, Sheet sheet) {
-        String said = signature.meaning() == SignedAs.OTHER ? words.say("signed.other", signature.signedBy(), signature.words())
+        String said = signature.meaning() == SignedAs.OTHER
+                ? words.say("signed.other", signature.signedBy(), signature.words())
                 : words.say(words.key("signed", signature.meaning()), signature.signedBy());
         if (signature.lapsed() && sheet.against().contains(signature)) {
             return words.say("signed.not-overcome", said);
         }
-        return signature.lapse().map(why -> words.say(words.key("signed.lapsed", why), said)).orElse(words.say("signed.holds", said));
+        return signature
+                .lapse()
+                .map(why -> words.say(words.key("signed.lapsed", why), said))
+                .orElse(words.say("signed.holds", said));
     }
 
     /** How many characteristics passed, and what there is beside them. */
     public String counts(Sheet sheet) {
         long passed = sheet.count(Standing.PASS);
-        String beside = BESIDE.stream().filter(of -> !sheet.of(of).isEmpty())
-                .map(of -> words.say(words.key("outcome.beside", of), sheet.of(of).stream().filter(line -> line.finding().verdict().passed()).count(),
-                        sheet.of(of).size())).collect(Collectors.joining(", "));
-        String all = words.say("outcome.characteristics", passed, sheet.characteristics().size());
-        String counted = sheet.repaired() == 0 ? words.say("outcome.passed", all) : words.say("outcome.passed-repaired", all, sheet.repaired());
+        String beside = BESIDE.stream()
+                .filter(of -> !sheet.of(of).isEmpty())
+                .map(of -> words.say(
+                        words.key("outcome.beside", of),
+                        sheet.of(of).stream()
+                                .filter(line -> line.finding().verdict().passed())
+                                .count(),
+                        sheet.of(of).size()))
+                .collect(Collectors.joining(", "));
+        String all = words.say(
+                "outcome.characteristics", passed, sheet.characteristics().size());
+        String counted = sheet.repaired() == 0
+                ? words.say("outcome.passed", all)
+                : words.say("outcome.passed-repaired", all, sheet.repaired());
         return beside.isEmpty() ? counted + "." : words.say("outcome.passed-beside", counted, beside);
     }
 
     /**
-     * The shape that may stand beside it. Only what passed whole and was signed against by nobody has that of a pass; what is
-     * conceded has none.
+     * The shape that may stand beside it. Only what passed whole and was signed against by nobody has that of a pass;
+     * what is conceded has none.
      */
     public static Optional<Standing> shape(Sheet sheet) {
         if (!sheet.against().isEmpty()) {

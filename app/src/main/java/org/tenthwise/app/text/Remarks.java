@@ -20,7 +20,9 @@ import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.record.WiresFinding;
 
-/** What else there is to say about a finding: how the readings were combined, the form they show, what contradicts what. */
+/**
+ * What else there is to say about a finding: how the readings were combined, the form they show, what contradicts what.
+ */
 public final class Remarks {
 
     private final Words words;
@@ -43,21 +45,32 @@ public final class Remarks {
     }
 
     private Stream<String> first(Finding finding) {
-        return Stream.of(farOff(finding), Stream.of(touch.beforeACut(finding)).filter(sentence -> !sentence.isEmpty()), gauges(finding)).flatMap(said -> said);
+        return Stream.of(
+                        farOff(finding),
+                        Stream.of(touch.beforeACut(finding)).filter(sentence -> !sentence.isEmpty()),
+                        gauges(finding))
+                .flatMap(said -> said);
     }
 
     /** Sizes of two gauges differ by more than the work does: what looks like a taper may be one of them. */
     private Stream<String> gauges(Finding finding) {
-        List<String> marks = finding.step().check() instanceof Check.OfSize ? StepFigures.measured(finding).stream()
-                .flatMap(measured -> measured.reading().setting().stream()).map(setting -> setting.gauge().id()).distinct().toList() : List.of();
+        List<String> marks = finding.step().check() instanceof Check.OfSize
+                ? StepFigures.measured(finding).stream()
+                        .flatMap(measured -> measured.reading().setting().stream())
+                        .map(setting -> setting.gauge().id())
+                        .distinct()
+                        .toList()
+                : List.of();
         return marks.size() < 2 ? Stream.empty() : Stream.of(words.say("size.gauges", String.join(", ", marks)));
     }
 
     /** Why nothing is advised: the first figure that cannot well be. */
     private Stream<String> farOff(Finding finding) {
-        Stream<String> read = Plausible.farOff(finding).stream().map(measured ->
-                Figures.read(measured.reading().typed(), StepFigures.of(finding).unit()));
-        Stream<String> temperatures = Plausible.farOffTemperatures(finding).stream().map(Degrees::toString);
+        Stream<String> read = Plausible.farOff(finding).stream()
+                .map(measured -> Figures.read(
+                        measured.reading().typed(), StepFigures.of(finding).unit()));
+        Stream<String> temperatures =
+                Plausible.farOffTemperatures(finding).stream().map(Degrees::toString);
         return Stream.concat(read, temperatures).limit(1).map(figure -> words.say("far-off", figure));
     }
 
@@ -67,14 +80,21 @@ public final class Remarks {
             return others(finding);
         }
         boolean weighty = finding.warmth().filter(Warmth::needed).isPresent();
-        return Stream.of(weighty ? List.of(said) : List.<String>of(), others(finding), weighty ? List.<String>of() : List.of(said))
-                .flatMap(List::stream).toList();
+        return Stream.of(
+                        weighty ? List.of(said) : List.<String>of(),
+                        others(finding),
+                        weighty ? List.<String>of() : List.of(said))
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** The same where room is short: that temperature does not matter is not said any more once something is read. */
     public List<String> inShort(Finding finding) {
-        boolean matters = finding.warmth().filter(warmth -> !warmth.matters() && !warmth.needed()).isEmpty();
-        return matters || StepFigures.measured(finding).isEmpty() ? of(finding)
+        boolean matters = finding.warmth()
+                .filter(warmth -> !warmth.matters() && !warmth.needed())
+                .isEmpty();
+        return matters || StepFigures.measured(finding).isEmpty()
+                ? of(finding)
                 : Stream.concat(first(finding), others(finding).stream()).toList();
     }
 
@@ -86,7 +106,9 @@ public final class Remarks {
             return of(size);
         }
         if (finding instanceof PlugFinding plug) {
-            return plug.contradiction().map(c -> List.of(words.say("contradiction", c))).orElse(List.of());
+            return plug.contradiction()
+                    .map(c -> List.of(words.say("contradiction", c)))
+                    .orElse(List.of());
         }
         return finding instanceof WiresFinding wires ? of(wires) : List.of();
     }
@@ -107,27 +129,39 @@ public final class Remarks {
     /** Every reading that is asked for has to be inside; any other way what was read so far makes the size. */
     private void together(Check.OfSize check, List<Measured> read, List<String> said) {
         if (read.size() > 1) {
-            said.add(words.say(words.key("combined", check.combine()), check.combine() == Combine.EACH ? check.slots().size() : read.size(),
+            said.add(words.say(
+                    words.key("combined", check.combine()),
+                    check.combine() == Combine.EACH ? check.slots().size() : read.size(),
                     ModifierWords.behind(check)));
         }
     }
 
     private void past(Optional<Measured> past, StepFigures figures, List<String> said) {
-        past.ifPresent(place -> said.add(words.say("size.past", figures.size(place.value()), place.slot().place().name())));
+        past.ifPresent(place -> said.add(words.say(
+                "size.past", figures.size(place.value()), place.slot().place().name())));
     }
 
     private void wall(SizeFinding finding, StepFigures figures, List<String> said) {
-        finding.form().shape().filter(shape -> shape != Shape.EVEN).ifPresent(shape -> said.add(words.say(
-                words.key(finding.check().feature() == Feature.DIAMETER ? "shape.outside" : "shape", shape),
-                figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));
-        String uneven = finding.check().feature() != Feature.DEPTH && ways(finding) == 2 ? "form.two-ways" : "form.going-round";
-        finding.form().outOfRound().filter(round -> round.signum() > 0)
+        finding.form()
+                .shape()
+                .filter(shape -> shape != Shape.EVEN)
+                .ifPresent(shape -> said.add(words.say(
+                        words.key(finding.check().feature() == Feature.DIAMETER ? "shape.outside" : "shape", shape),
+                        figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));
+        String uneven =
+                finding.check().feature() != Feature.DEPTH && ways(finding) == 2 ? "form.two-ways" : "form.going-round";
+        finding.form()
+                .outOfRound()
+                .filter(round -> round.signum() > 0)
                 .ifPresent(round -> said.add(words.say(uneven, figures.withUnit(round))));
     }
 
     /** How many ways across a wall was measured. */
     private static long ways(SizeFinding finding) {
-        return finding.measured().stream().flatMap(measured -> measured.slot().place().angle().stream()).distinct().count();
+        return finding.measured().stream()
+                .flatMap(measured -> measured.slot().place().angle().stream())
+                .distinct()
+                .count();
     }
 
     private List<String> of(WiresFinding finding) {
@@ -142,8 +176,12 @@ public final class Remarks {
         }
         past(finding.past(), figures, said);
         together(finding.check(), finding.measured(), said);
-        shown(finding).ifPresent(reading -> said.add(words.say("wires.formulas", figures.size(reading.measured().value()),
-                figures.size(reading.simple()), figures.size(reading.corrected()))));
+        shown(finding)
+                .ifPresent(reading -> said.add(words.say(
+                        "wires.formulas",
+                        figures.size(reading.measured().value()),
+                        figures.size(reading.simple()),
+                        figures.size(reading.corrected()))));
         guardBand(finding.check().guardBand(), said);
         return said;
     }
@@ -151,12 +189,15 @@ public final class Remarks {
     /** The reading that decides, otherwise the first. */
     private static Optional<WiresFinding.OverWiresReading> shown(WiresFinding finding) {
         return finding.readings().stream()
-                .filter(reading -> finding.deciding().map(reading.measured()::equals).orElse(true)).findFirst();
+                .filter(reading ->
+                        finding.deciding().map(reading.measured()::equals).orElse(true))
+                .findFirst();
     }
 
     private void guardBand(Written band, List<String> said) {
         if (band.length().signum() > 0) {
-            said.add(words.say("form.guard-band", Figures.written(band) + " " + band.unit().symbol()));
+            said.add(words.say(
+                    "form.guard-band", Figures.written(band) + " " + band.unit().symbol()));
         }
     }
 }

@@ -11,7 +11,10 @@ import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.record.RunOutFinding;
 
-/** What else there is to say about a run-out: how far off centre the work stands and to which side, how it leans, and its form. */
+/**
+ * What else there is to say about a run-out: how far off centre the work stands and to which side, how it leans, and
+ * its form.
+ */
 final class RunOutRemarks {
 
     private static final int THREE = 3;
@@ -27,10 +30,17 @@ final class RunOutRemarks {
 
     List<String> of(RunOutFinding finding) {
         List<String> said = new ArrayList<>();
-        finding.sections().stream().flatMap(at -> at.refusal().stream()).findFirst()
+        finding.sections().stream()
+                .flatMap(at -> at.refusal().stream())
+                .findFirst()
                 .ifPresent(why -> said.add(words.say("run-out.no-circle", words.say("run-out.refusal", why))));
-        finding.shiftAndTilt().map(axis -> leaning(finding, axis)).orElseGet(() -> finding.sections().stream().flatMap(at -> at.fit().stream())
-                .map(fit -> offCentre(finding, fit.centre())).toList()).forEach(said::add);
+        finding.shiftAndTilt()
+                .map(axis -> leaning(finding, axis))
+                .orElseGet(() -> finding.sections().stream()
+                        .flatMap(at -> at.fit().stream())
+                        .map(fit -> offCentre(finding, fit.centre()))
+                        .toList())
+                .forEach(said::add);
         form(finding).ifPresent(said::add);
         if (byAngle(finding, FOUR)) {
             said.add(words.say("run-out.four-readings"));
@@ -39,7 +49,10 @@ final class RunOutRemarks {
     }
 
     private String offCentre(RunOutFinding finding, Eccentricity off) {
-        return words.say("run-out.off-centre", StepFigures.of(finding).withUnit(off.amount()), jaws.side(finding.check(), off.highAtDegrees()));
+        return words.say(
+                "run-out.off-centre",
+                StepFigures.of(finding).withUnit(off.amount()),
+                jaws.side(finding.check(), off.highAtDegrees()));
     }
 
     /** A sentence begins with it. */
@@ -50,8 +63,18 @@ final class RunOutRemarks {
     private List<String> leaning(RunOutFinding finding, ShiftAndTilt axis) {
         StepFigures figures = StepFigures.of(finding);
         String over = Figures.number(axis.farAt().minus(axis.nearAt()).in(figures.unit()));
-        return List.of(words.say("run-out.off-centre-both", figures.plain(axis.near().amount()), name(finding, 0), figures.plain(axis.far().amount()), name(finding, 1)),
-                words.say("run-out.lean", figures.plain(axis.lean().amount()), over, jaws.side(finding.check(), axis.lean().highAtDegrees())),
+        return List.of(
+                words.say(
+                        "run-out.off-centre-both",
+                        figures.plain(axis.near().amount()),
+                        name(finding, 0),
+                        figures.plain(axis.far().amount()),
+                        name(finding, 1)),
+                words.say(
+                        "run-out.lean",
+                        figures.plain(axis.lean().amount()),
+                        over,
+                        jaws.side(finding.check(), axis.lean().highAtDegrees())),
                 words.say("run-out.coaxial", figures.plain(axis.coaxialError())));
     }
 
@@ -59,9 +82,13 @@ final class RunOutRemarks {
         return finding.sections().get(which).section().orElseThrow().name();
     }
 
-    /** Whether a circle was fitted to so many readings anywhere: to three it fits whatever the form, to four as if three lobes were off centre. */
+    /**
+     * Whether a circle was fitted to so many readings anywhere: to three it fits whatever the form, to four as if three
+     * lobes were off centre.
+     */
     private static boolean byAngle(RunOutFinding finding, int readings) {
-        return finding.sections().stream().anyMatch(at -> at.fit().isPresent() && at.byAngle().size() == readings);
+        return finding.sections().stream()
+                .anyMatch(at -> at.fit().isPresent() && at.byAngle().size() == readings);
     }
 
     /** The greatest of all sections; that it stays, where there is something to move. */
@@ -69,9 +96,15 @@ final class RunOutRemarks {
         if (byAngle(finding, THREE)) {
             return Optional.of(words.say("run-out.form-unknown"));
         }
-        return finding.truingUp().filter(advice -> advice.state() == TruingUp.State.MOVE).map(TruingUp::formLeft)
+        return finding.truingUp()
+                .filter(advice -> advice.state() == TruingUp.State.MOVE)
+                .map(TruingUp::formLeft)
                 .map(stays -> words.say("run-out.form", StepFigures.of(finding).withUnit(stays)))
-                .or(() -> finding.sections().stream().flatMap(at -> at.fit().stream()).map(CircleFit::residual).max(Comparator.naturalOrder())
-                        .map(residual -> words.say("run-out.round", StepFigures.of(finding).withUnit(residual))));
+                .or(() -> finding.sections().stream()
+                        .flatMap(at -> at.fit().stream())
+                        .map(CircleFit::residual)
+                        .max(Comparator.naturalOrder())
+                        .map(residual -> words.say(
+                                "run-out.round", StepFigures.of(finding).withUnit(residual))));
     }
 }

@@ -20,15 +20,15 @@ import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.WiresFinding;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Disposing;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
 
 /**
- * Findings in words: the verdict, its distance, the value, and how a whole sheet is called. The same on the screen, in the
- * record and on the command line. What to do next is {@link Advice}'s, what else there is to say {@link Remarks}'.
+ * Findings in words: the verdict, its distance, the value, and how a whole sheet is called. The same on the screen, in
+ * the record and on the command line. What to do next is {@link Advice}'s, what else there is to say {@link Remarks}'.
  */
 public final class Sentences {
 
@@ -53,14 +53,22 @@ public final class Sentences {
         }
         if (finding.verdict().standing() == Standing.OPEN) {
             if (finding.missing() == 0) {
-                return words.say("distance.waits-for", finding.step().check().restsOn().get(0));
+                return words.say(
+                        "distance.waits-for", finding.step().check().restsOn().get(0));
             }
             return words.say(finding.missing() == 1 ? "distance.one-missing" : "distance.missing", finding.missing());
         }
-        if (finding instanceof PlugFinding plug && plug.feel().isPresent() && plug.feel().get() != plug.check().feel().answer()) {
-            return words.say("distance.felt", felt(plug.feel().get()), felt(plug.check().feel().answer()));
+        if (finding instanceof PlugFinding plug
+                && plug.feel().isPresent()
+                && plug.feel().get() != plug.check().feel().answer()) {
+            return words.say(
+                    "distance.felt",
+                    felt(plug.feel().get()),
+                    felt(plug.check().feel().answer()));
         }
-        return finding.verdict().margin().map(margin -> distance(finding, margin))
+        return finding.verdict()
+                .margin()
+                .map(margin -> distance(finding, margin))
                 .orElseGet(() -> Plausible.spoils(finding) ? words.say("distance.far-off") : "");
     }
 
@@ -74,11 +82,14 @@ public final class Sentences {
             return words.say("distance.on", limit);
         }
         StepFigures figures = StepFigures.of(finding);
-        String key = margin.inside() ? "distance.inside" : switch (margin.limit()) {
-            case LOWER -> "distance.below";
-            case UPPER -> "distance.above";
-        };
-        return words.say(key, figures.distance(margin.distance()) + " " + figures.unit().symbol(), limit);
+        String key = margin.inside()
+                ? "distance.inside"
+                : switch (margin.limit()) {
+                    case LOWER -> "distance.below";
+                    case UPPER -> "distance.above";
+                };
+        return words.say(
+                key, figures.distance(margin.distance()) + " " + figures.unit().symbol(), limit);
     }
 
     /** The size judged, or what was answered; empty where there is neither yet. */
@@ -89,8 +100,12 @@ public final class Sentences {
         if (finding instanceof PlugFinding plug) {
             return clearance(plug);
         }
-        String value = StepFigures.value(finding).map(size -> StepFigures.of(finding).judged(size)).orElse("");
-        return value.isEmpty() || finding.verdict().standing() != Standing.OPEN ? value : words.say("value.so-far", value);
+        String value = StepFigures.value(finding)
+                .map(size -> StepFigures.of(finding).judged(size))
+                .orElse("");
+        return value.isEmpty() || finding.verdict().standing() != Standing.OPEN
+                ? value
+                : words.say("value.so-far", value);
     }
 
     private String answered(AnswerFinding finding) {
@@ -104,12 +119,15 @@ public final class Sentences {
 
     private String clearance(PlugFinding finding) {
         StepFigures figures = StepFigures.of(finding);
-        return finding.clearance().map(clearance -> {
-            String least = figures.size(clearance.least());
-            String greatest = figures.size(clearance.greatest());
-            return least.equals(greatest) ? words.say("plug.clear", least)
-                    : words.say("plug.clear-between", least, greatest);
-        }).orElseGet(() -> finding.feel().map(this::felt).orElse(""));
+        return finding.clearance()
+                .map(clearance -> {
+                    String least = figures.size(clearance.least());
+                    String greatest = figures.size(clearance.greatest());
+                    return least.equals(greatest)
+                            ? words.say("plug.clear", least)
+                            : words.say("plug.clear-between", least, greatest);
+                })
+                .orElseGet(() -> finding.feel().map(this::felt).orElse(""));
     }
 
     /** What a record says of its part, and who signed for it: "Conforms. Accepted by Inspector 1." */
@@ -129,21 +147,40 @@ public final class Sentences {
 
     /** Where the limits were taken from; empty for a step that measures nothing. */
     public String limitsFrom(Step step) {
-        return StepFigures.limits(step).map(limits -> limits.origin()
-                .map(origin -> words.say("limits.from", origin.designation(), origin.standard()))
-                .orElseGet(() -> words.say("limits.as-drawn"))).orElse("");
+        return StepFigures.limits(step)
+                .map(limits -> limits.origin()
+                        .map(origin -> words.say("limits.from", origin.designation(), origin.standard()))
+                        .orElseGet(() -> words.say("limits.as-drawn")))
+                .orElse("");
     }
 
-    /** How sure a size measured so is, and how often that goes into the tolerance; empty where the plan names nothing. */
+    /**
+     * How sure a size measured so is, and how often that goes into the tolerance; empty where the plan names nothing.
+     */
     public String uncertainty(Step step) {
-        return step.check().means().flatMap(Check.Means::uncertainty).map(uncertainty -> {
-            String said = words.say("uncertainty", uncertainty.name(), Figures.written(uncertainty.expanded()),
-                    uncertainty.expanded().unit().symbol(), Figures.number(uncertainty.coverageFactor()));
-            OptionalDouble ratio = StepFigures.limits(step).map(limits -> UncertaintyRatio.of(limits, uncertainty.expanded().length()))
-                    .orElse(OptionalDouble.empty());
-            return ratio.isEmpty() ? said : said + " " + words.say("uncertainty.ratio",
-                    Figures.number(BigDecimal.valueOf(ratio.getAsDouble()).setScale(1, RoundingMode.DOWN)));
-        }).orElse("");
+        return step.check()
+                .means()
+                .flatMap(Check.Means::uncertainty)
+                .map(uncertainty -> {
+                    String said = words.say(
+                            "uncertainty",
+                            uncertainty.name(),
+                            Figures.written(uncertainty.expanded()),
+                            uncertainty.expanded().unit().symbol(),
+                            Figures.number(uncertainty.coverageFactor()));
+                    OptionalDouble ratio = StepFigures.limits(step)
+                            .map(limits -> UncertaintyRatio.of(
+                                    limits, uncertainty.expanded().length()))
+                            .orElse(OptionalDouble.empty());
+                    return ratio.isEmpty()
+                            ? said
+                            : said + " "
+                                    + words.say(
+                                            "uncertainty.ratio",
+                                            Figures.number(BigDecimal.valueOf(ratio.getAsDouble())
+                                                    .setScale(1, RoundingMode.DOWN)));
+                })
+                .orElse("");
     }
 
     private String limits(Limits limits) {
@@ -159,14 +196,22 @@ public final class Sentences {
 
     /** What was signed for a characteristic that did not pass; empty where nothing was. */
     public String disposition(Line line) {
-        return line.disposed().map(d -> words.say("disposition", d.disposition())).orElse("");
+        return line.disposed()
+                .map(d -> words.say("disposition", d.disposition()))
+                .orElse("");
     }
 
-    /** The number a disposition was signed under, or that none was given where one belongs to it; empty where none does. */
+    /**
+     * The number a disposition was signed under, or that none was given where one belongs to it; empty where none does.
+     */
     public String document(Event.Disposed disposed) {
         String name = words.say("disposition.number", disposed.disposition());
-        return disposed.document().map(number -> words.say("disposition.document", name, number))
-                .orElse(disposed.disposition().departsFromTheDrawing() ? words.say("disposition.no-document", name) : "");
+        return disposed.document()
+                .map(number -> words.say("disposition.document", name, number))
+                .orElse(
+                        disposed.disposition().departsFromTheDrawing()
+                                ? words.say("disposition.no-document", name)
+                                : "");
     }
 
     /** What a person typed, as a sentence beside others: with a full stop, typed or not. */
@@ -174,10 +219,17 @@ public final class Sentences {
         return typed.matches(".*[.!?…]") ? typed : typed + ".";
     }
 
-    /** What was signed last for a characteristic and does not hold any more; empty where nothing was or it still holds. */
+    /**
+     * What was signed last for a characteristic and does not hold any more; empty where nothing was or it still holds.
+     */
     public String lapsed(Line line) {
-        return line.lapsed().map(Disposing::disposed).map(signed -> words.say(signed.disposition().changesTheWork() ? "signed.done" : "signed.lapsed",
-                words.say("disposition", signed.disposition()), signed.signedBy())).orElse("");
+        return line.lapsed()
+                .map(Disposing::disposed)
+                .map(signed -> words.say(
+                        signed.disposition().changesTheWork() ? "signed.done" : "signed.lapsed",
+                        words.say("disposition", signed.disposition()),
+                        signed.signedBy()))
+                .orElse("");
     }
 
     /** That a characteristic was ever repaired, which no later reading undoes; empty where it was not. */
@@ -191,7 +243,10 @@ public final class Sentences {
         if (finding.basicClearance().isPresent()) {
             return words.say(finding.mayBottom() ? "wires.may-bottom" : "wires.root-unknown");
         }
-        return finding.rootClearance().map((Length room) -> words.say(room.signum() == 0 ? "wires.on-root" : finding.bottoms() ? "wires.bottoms" : "wires.root-room",
-                figures.withUnit(room.abs()))).orElse("");
+        return finding.rootClearance()
+                .map((Length room) -> words.say(
+                        room.signum() == 0 ? "wires.on-root" : finding.bottoms() ? "wires.bottoms" : "wires.root-room",
+                        figures.withUnit(room.abs())))
+                .orElse("");
     }
 }

@@ -21,8 +21,8 @@ import org.tenthwise.model.tolerance.Limits;
 
 /**
  * How the lengths of one step are written: in the unit of its limits, with the places of its limits or of its readings,
- * whichever are more. A figure that a verdict hangs on gets the places more that keep it on its own side of every limit and of
- * every edge of the guard band.
+ * whichever are more. A figure that a verdict hangs on gets the places more that keep it on its own side of every limit
+ * and of every edge of the guard band.
  */
 public final class StepFigures {
 
@@ -34,6 +34,7 @@ public final class StepFigures {
     private final Limits limits;
     /** Nought for none. */
     private final Length guardBand;
+
     private final int places;
     /** Whether the size judged is the mean of the readings. */
     private final boolean mean;
@@ -47,9 +48,13 @@ public final class StepFigures {
 
     /** @throws IllegalArgumentException if the step measures nothing */
     public static StepFigures of(Finding finding) {
-        Limits limits = limits(finding.step()).orElseThrow(() -> new IllegalArgumentException(
-                "Step %d measures nothing".formatted(finding.step().number())));
-        int read = measured(finding).stream().mapToInt(m -> m.reading().typed().places()).max().orElse(0);
+        Limits limits = limits(finding.step())
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "Step %d measures nothing".formatted(finding.step().number())));
+        int read = measured(finding).stream()
+                .mapToInt(m -> m.reading().typed().places())
+                .max()
+                .orElse(0);
         int places = Math.max(limits.places(), read);
         return finding.step().check() instanceof Check.OfSize size
                 ? new StepFigures(limits, size.guardBand().length(), places, size.combine() == Combine.MEAN)
@@ -62,11 +67,19 @@ public final class StepFigures {
         return new StepFigures(all.limits, all.guardBand, known(measured, all.unit()), all.mean);
     }
 
-    /** To how many places a size is known: as many as the reading, the certificate of its master and its zero were written with. */
+    /**
+     * To how many places a size is known: as many as the reading, the certificate of its master and its zero were
+     * written with.
+     */
     private static int known(Measured measured, Unit unit) {
-        return Stream.concat(Stream.of(measured.reading().typed()), measured.reading().setting().stream()
-                .flatMap(setting -> Stream.concat(setting.certified().stream(), setting.zero().stream())))
-                .mapToInt(written -> places(written, unit)).max().orElseThrow();
+        return Stream.concat(
+                        Stream.of(measured.reading().typed()),
+                        measured.reading().setting().stream()
+                                .flatMap(setting ->
+                                        Stream.concat(setting.certified().stream(), setting.zero().stream())))
+                .mapToInt(written -> places(written, unit))
+                .max()
+                .orElseThrow();
     }
 
     /** A place of an inch is 25 times as coarse as the same place of a millimetre. */
@@ -89,7 +102,9 @@ public final class StepFigures {
         return check instanceof Check.OfSize size ? Optional.of(size.limits()) : Optional.empty();
     }
 
-    /** The one size judged; absent before there is one, for a plug fit, which is judged by two, and for what only asks. */
+    /**
+     * The one size judged; absent before there is one, for a plug fit, which is judged by two, and for what only asks.
+     */
     public static Optional<Length> value(Finding finding) {
         if (finding instanceof RunOutFinding runOut) {
             return runOut.movement();
@@ -130,7 +145,10 @@ public final class StepFigures {
         return places;
     }
 
-    /** A size to be read beside the limits; never shown on a limit, or on an edge of the guard band, that it does not lie on. */
+    /**
+     * A size to be read beside the limits; never shown on a limit, or on an edge of the guard band, that it does not
+     * lie on.
+     */
     public String size(Length size) {
         return Figures.beside(edges(), size, unit(), places);
     }
@@ -140,30 +158,40 @@ public final class StepFigures {
         return Figures.beside(edges(), size, unit(), mean ? placesOfAMean(size) : places);
     }
 
-    /** How far the size judged lies from a limit: never shown as nought, nor as far as the guard band reaches, when it is not. */
+    /**
+     * How far the size judged lies from a limit: never shown as nought, nor as far as the guard band reaches, when it
+     * is not.
+     */
     public String distance(Length distance) {
-        return Figures.beside(List.of(Length.ZERO, guardBand), distance, unit(), mean ? placesOfAMean(distance) : places);
+        return Figures.beside(
+                List.of(Length.ZERO, guardBand), distance, unit(), mean ? placesOfAMean(distance) : places);
     }
 
     /** Where a verdict changes. */
     private List<Length> edges() {
-        return Stream.of(limits.lower(), limits.upper()).flatMap(Optional::stream).map(Written::length)
-                .flatMap(limit -> Stream.of(limit.minus(guardBand), limit, limit.plus(guardBand))).toList();
+        return Stream.of(limits.lower(), limits.upper())
+                .flatMap(Optional::stream)
+                .map(Written::length)
+                .flatMap(limit -> Stream.of(limit.minus(guardBand), limit, limit.plus(guardBand)))
+                .toList();
     }
 
-    /** In full where it ends soon behind the readings, so that size and distance still come to the limit; else with one place more. */
+    /**
+     * In full where it ends soon behind the readings, so that size and distance still come to the limit; else with one
+     * place more.
+     */
     private int placesOfAMean(Length length) {
         int inFull = length.in(unit()).stripTrailingZeros().scale();
         return inFull <= places ? places : inFull <= places + PLACES_OF_A_MEAN ? inFull : places + 1;
     }
 
     /**
-     * The size of a reading and what it was corrected by, in the places both are printed with, so that the printed figures add up.
+     * The size of a reading and what it was corrected by, in the places both are printed with, so that the printed
+     * figures add up.
      *
      * @param correction signed; nought where nothing was corrected
      */
-    public record Sum(String correction, String value) {
-    }
+    public record Sum(String correction, String value) {}
 
     /** What was corrected is what was added once the gauge had shown a size, in whatever unit and set on whatever. */
     public Sum sum(Measured measured) {
@@ -172,16 +200,23 @@ public final class StepFigures {
         int added = measured.correction().signum() == 0 ? shown : Figures.places(measured.correction(), unit(), shown);
         BigDecimal value = measured.value().in(unit()).setScale(added, RoundingMode.HALF_UP);
         BigDecimal correction = value.subtract(read.setScale(added, RoundingMode.HALF_UP));
-        return new Sum(measured.correction().signum() == 0 ? "0" : (correction.signum() > 0 ? "+" : "") + Figures.number(correction),
+        return new Sum(
+                measured.correction().signum() == 0
+                        ? "0"
+                        : (correction.signum() > 0 ? "+" : "") + Figures.number(correction),
                 Figures.number(value));
     }
 
-    /** What wires make a reading bigger than the pitch diameter, in the places of the {@link #sum(Measured)} beside it. */
+    /**
+     * What wires make a reading bigger than the pitch diameter, in the places of the {@link #sum(Measured)} beside it.
+     */
     public String overWires(Measured measured) {
         BigDecimal read = measured.reading().typed().length().in(unit());
         Sum sum = sum(measured);
-        BigDecimal uncorrected = measured.uncorrected().in(unit()).setScale(new BigDecimal(sum.value()).scale(), RoundingMode.HALF_UP);
-        return Figures.number(read.setScale(uncorrected.scale(), RoundingMode.HALF_UP).subtract(uncorrected));
+        BigDecimal uncorrected =
+                measured.uncorrected().in(unit()).setScale(new BigDecimal(sum.value()).scale(), RoundingMode.HALF_UP);
+        return Figures.number(
+                read.setScale(uncorrected.scale(), RoundingMode.HALF_UP).subtract(uncorrected));
     }
 
     /** A distance, a change, a correction. */

@@ -12,7 +12,9 @@ import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.verdict.Standing;
 
-/** How the part is read: held or let go, square across or askew, to the point of a drill or not, and what that took off. */
+/**
+ * How the part is read: held or let go, square across or askew, to the point of a drill or not, and what that took off.
+ */
 public final class TouchWords {
 
     private final Words words;
@@ -23,7 +25,9 @@ public final class TouchWords {
 
     /** What must be done before it is read; empty where the plan says nothing of holding the part. */
     public String clamping(Step step) {
-        return step.clamping().map(clamping -> words.say("touch.clamping", clamping)).orElse("");
+        return step.clamping()
+                .map(clamping -> words.say("touch.clamping", clamping))
+                .orElse("");
     }
 
     /** The same, with the line of the gauge behind it. */
@@ -31,10 +35,15 @@ public final class TouchWords {
         return String.join(" ", clamping(step), gauge).strip();
     }
 
-    /** What must come before a cut of a part that was let go to be read; empty where it was not, and where nothing is left to cut. */
+    /**
+     * What must come before a cut of a part that was let go to be read; empty where it was not, and where nothing is
+     * left to cut.
+     */
     String beforeACut(Finding finding) {
-        boolean released = finding.step().clamping().filter(Clamping.RELEASED::equals).isPresent();
-        boolean cut = finding.verdict().standing() == Standing.CUT_AGAIN || finding.proposal().isPresent();
+        boolean released =
+                finding.step().clamping().filter(Clamping.RELEASED::equals).isPresent();
+        boolean cut = finding.verdict().standing() == Standing.CUT_AGAIN
+                || finding.proposal().isPresent();
         return released && cut ? words.say("touch.before-a-cut") : "";
     }
 
@@ -42,7 +51,9 @@ public final class TouchWords {
     String of(SizeFinding finding) {
         if (finding.check().contact() instanceof Contact.DrilledHole hole) {
             Length point = DrillPoint.length(hole.diameter().length(), hole.pointAngle());
-            return words.say(words.key("touch.drill", hole.readTo()), StepFigures.of(finding).withUnit(point));
+            return words.say(
+                    words.key("touch.drill", hole.readTo()),
+                    StepFigures.of(finding).withUnit(point));
         }
         return finding.check().contact() instanceof Contact.AcrossGrooves grooves ? across(finding, grooves) : "";
     }
@@ -51,18 +62,27 @@ public final class TouchWords {
         if (!grooves.standsAskew()) {
             return words.say("touch.grooves.even", grooves.starts());
         }
-        Optional<Measured> shown = StepFigures.deciding(finding).or(() -> finding.measured().stream().findFirst());
+        Optional<Measured> shown = StepFigures.deciding(finding)
+                .or(() -> finding.measured().stream().findFirst());
         if (shown.isEmpty()) {
             return words.say("touch.grooves.asked");
         }
-        return shown.flatMap(Measured::forContact).map(correction -> correction.signum() == 0 ? words.say("touch.grooves.square")
+        return shown.flatMap(Measured::forContact)
+                .map(correction -> correction.signum() == 0
+                        ? words.say("touch.grooves.square")
                         : words.say("touch.grooves.askew", Heat.signed(finding, correction)))
                 .orElseGet(() -> unsaid(finding, grooves, shown.orElseThrow()));
     }
 
     private String unsaid(SizeFinding finding, Contact.AcrossGrooves grooves, Measured shown) {
         Length askew = AcrossGrooves.askew(grooves.pitch(), grooves.starts());
-        return shown.value().isAbove(askew) ? words.say("touch.grooves.unsaid", StepFigures.of(finding).withUnit(
-                shown.value().minus(AcrossGrooves.diameter(shown.value(), grooves.pitch(), grooves.starts())))) : words.say("touch.grooves.asked");
+        return shown.value().isAbove(askew)
+                ? words.say(
+                        "touch.grooves.unsaid",
+                        StepFigures.of(finding)
+                                .withUnit(shown.value()
+                                        .minus(AcrossGrooves.diameter(
+                                                shown.value(), grooves.pitch(), grooves.starts()))))
+                : words.say("touch.grooves.asked");
     }
 }

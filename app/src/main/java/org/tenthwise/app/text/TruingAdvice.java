@@ -30,8 +30,11 @@ final class TruingAdvice {
 
     /** Over the limit already, and no circle says which way. */
     private String unread(RunOutFinding finding) {
-        Optional<AtSection> unread = finding.sections().stream().filter(at -> at.fit().isEmpty() && at.refusal().isEmpty()).findFirst();
-        String said = unread.map(at -> words.say(at.byAngle().isEmpty() ? "true-up.by-angles" : "true-up.other-angles", at(at)))
+        Optional<AtSection> unread = finding.sections().stream()
+                .filter(at -> at.fit().isEmpty() && at.refusal().isEmpty())
+                .findFirst();
+        String said = unread.map(
+                        at -> words.say(at.byAngle().isEmpty() ? "true-up.by-angles" : "true-up.other-angles", at(at)))
                 .orElseGet(() -> words.say("true-up.plain"));
         return finding.step().stepClass() == StepClass.DRAWING ? words.say("true-up.datum-first") + " " + said : said;
     }
@@ -48,7 +51,10 @@ final class TruingAdvice {
         return String.join(" ", said);
     }
 
-    /** Towards which side, goes for a needle on the outside: inside a bore the needle is pressed in where the wall is near the axis. */
+    /**
+     * Towards which side, goes for a needle on the outside: inside a bore the needle is pressed in where the wall is
+     * near the axis.
+     */
     private List<String> moves(RunOutFinding finding, TruingUp advice, StepFigures figures) {
         List<String> said = new ArrayList<>();
         if (finding.step().stepClass() == StepClass.DRAWING) {
@@ -61,9 +67,15 @@ final class TruingAdvice {
             said.add(words.say("true-up.all-tight"));
         }
         said.addAll(at(finding, finding.sections().get(finding.sections().size() - 1), advice.far(), figures));
-        said.add(finding.sections().size() == 1 ? words.say("true-up.sweep")
-                : words.say("true-up.sweep-both", finding.near().section().map(Section::name).orElseThrow()));
-        if (Stream.of(advice.near(), advice.far()).flatMap(List::stream).anyMatch(move -> !(move instanceof Move.Plain))) {
+        said.add(
+                finding.sections().size() == 1
+                        ? words.say("true-up.sweep")
+                        : words.say(
+                                "true-up.sweep-both",
+                                finding.near().section().map(Section::name).orElseThrow()));
+        if (Stream.of(advice.near(), advice.far())
+                .flatMap(List::stream)
+                .anyMatch(move -> !(move instanceof Move.Plain))) {
             said.add(words.say("true-up.in-a-bore"));
         }
         return said;
@@ -84,23 +96,34 @@ final class TruingAdvice {
 
     private String say(RunOutFinding finding, Move move, boolean again, StepFigures figures) {
         if (move instanceof Move.Jaw jaw) {
-            return words.say(again ? "true-up.jaw.then" : "true-up.jaw.first", jaw.loosen(), jaw.tighten(), figures.plain(jaw.fall()));
+            return words.say(
+                    again ? "true-up.jaw.then" : "true-up.jaw.first",
+                    jaw.loosen(),
+                    jaw.tighten(),
+                    figures.plain(jaw.fall()));
         }
         if (move instanceof Move.Shim shim) {
             String last = finding.check().holding() == Holding.POWER_CHUCK ? "true-up.shim.last" : "true-up.shim.first";
             return words.say(again ? "true-up.shim.then" : last, shim.under(), figures.plain(shim.thickness()));
         }
         if (move instanceof Move.Tap tap) {
-            return words.say("true-up.tap", side(finding, tap.from()), figures.plain(tap.from().amount()));
+            return words.say(
+                    "true-up.tap",
+                    side(finding, tap.from()),
+                    figures.plain(tap.from().amount()));
         }
         if (move instanceof Move.Away away) {
-            return words.say("true-up.away", side(finding, away.from()), figures.plain(away.from().amount()));
+            return words.say(
+                    "true-up.away",
+                    side(finding, away.from()),
+                    figures.plain(away.from().amount()));
         }
         if (move instanceof Move.Pack pack) {
             return words.say("true-up.pack", figures.plain(pack.lean().amount()), side(finding, pack.lean()));
         }
         Move.Plain plain = (Move.Plain) move;
-        return plain == Move.Plain.BORE_SOFT_JAWS && finding.check().holding() == Holding.THREE_JAW ? words.say("true-up.or-bore-soft-jaws")
+        return plain == Move.Plain.BORE_SOFT_JAWS && finding.check().holding() == Holding.THREE_JAW
+                ? words.say("true-up.or-bore-soft-jaws")
                 : words.say("true-up", plain);
     }
 
@@ -109,6 +132,8 @@ final class TruingAdvice {
     }
 
     private String at(AtSection at) {
-        return at.section().map(section -> words.say("true-up.where", section.name())).orElse("");
+        return at.section()
+                .map(section -> words.say("true-up.where", section.name()))
+                .orElse("");
     }
 }

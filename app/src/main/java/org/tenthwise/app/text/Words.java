@@ -24,8 +24,8 @@ public final class Words {
 
     /** The words for {@code locale}; English where there are none in its language. */
     public static Words of(Locale locale) {
-        return new Words(ResourceBundle.getBundle(BUNDLE, locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
+        return new Words(ResourceBundle.getBundle(
+                BUNDLE, locale, ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
     }
 
     /**
@@ -45,7 +45,10 @@ public final class Words {
         });
     }
 
-    /** The text of {@code stem} and the value's name: {@code say("verdict", CUT_AGAIN)} is the text of {@code verdict.cut-again}. */
+    /**
+     * The text of {@code stem} and the value's name: {@code say("verdict", CUT_AGAIN)} is the text of
+     * {@code verdict.cut-again}.
+     */
     public String say(String stem, Enum<?> value) {
         return say(key(stem, value));
     }

@@ -56,8 +56,8 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
 /**
- * Builds every screen by hand and lays it on the shell. The home screen lies undermost; a run and a record lie on it, and
- * what is done to a run lies on the run. Screen thread only.
+ * Builds every screen by hand and lays it on the shell. The home screen lies undermost; a run and a record lie on it,
+ * and what is done to a run lies on the run. Screen thread only.
  */
 public final class Screens implements Journey {
 
@@ -76,11 +76,20 @@ public final class Screens implements Journey {
 
     /**
      * @param background its worker owns the ledger of {@code shop}
-     * @param plans      looks up the plans there are; called on the worker
-     * @param handout    called on the worker
+     * @param plans looks up the plans there are; called on the worker
+     * @param handout called on the worker
      */
-    public Screens(Shell shell, Look look, Shop shop, Background background, Callable<Catalogue> plans, Handout handout,
-                   Sums sums, AboutFacts facts, Words words, Clock clock) {
+    public Screens(
+            Shell shell,
+            Look look,
+            Shop shop,
+            Background background,
+            Callable<Catalogue> plans,
+            Handout handout,
+            Sums sums,
+            AboutFacts facts,
+            Words words,
+            Clock clock) {
         this.shell = shell;
         this.shop = shop;
         this.plans = plans;
@@ -113,8 +122,10 @@ public final class Screens implements Journey {
         errands.run(session::state, state -> {
             home();
             shell.show(new RunScreen(new RunViewModel(session, state, errands, this, words, clock), pictures, words));
-            new GaugeWords(words).withdrawnLast(state.sheet().run()).ifPresent(said ->
-                    tell(Message.plain(words.say("run.withdrawn"), said, words.say("shell.understood"))));
+            new GaugeWords(words)
+                    .withdrawnLast(state.sheet().run())
+                    .ifPresent(said ->
+                            tell(Message.plain(words.say("run.withdrawn"), said, words.say("shell.understood"))));
         });
     }
 
@@ -135,14 +146,21 @@ public final class Screens implements Journey {
 
     @Override
     public void sign(RunSession session) {
-        errands.run(session::state, state -> shell.show(new SignView(new SignViewModel(inHand(session),
-                state.sheet().run().closed().isPresent(), words, this, clock), words, pictures, this)));
+        errands.run(
+                session::state,
+                state -> shell.show(new SignView(
+                        new SignViewModel(
+                                inHand(session), state.sheet().run().closed().isPresent(), words, this, clock),
+                        words,
+                        pictures,
+                        this)));
     }
 
     @Override
     public void record(String run) {
         home();
-        shell.show(new RecordView(new RecordViewModel(run, shop, handout, errands, words, this), words, pictures, this));
+        shell.show(
+                new RecordView(new RecordViewModel(run, shop, handout, errands, words, this), words, pictures, this));
     }
 
     @Override
@@ -152,7 +170,8 @@ public final class Screens implements Journey {
 
     @Override
     public void reference() {
-        shell.show(new ReferenceView(new ReferenceViewModel(new Comparison(sums), errands, words), words, pictures.look(), this));
+        shell.show(new ReferenceView(
+                new ReferenceViewModel(new Comparison(sums), errands, words), words, pictures.look(), this));
     }
 
     @Override
@@ -198,8 +217,10 @@ public final class Screens implements Journey {
 
     @Override
     public void bench(RunSession session) {
-        errands.run(session::state, state -> shell.show(new BenchView(
-                BenchViewModel.beside(session, state, bench, words, this, errands), pictures, words)));
+        errands.run(
+                session::state,
+                state -> shell.show(new BenchView(
+                        BenchViewModel.beside(session, state, bench, words, this, errands), pictures, words)));
     }
 
     @Override

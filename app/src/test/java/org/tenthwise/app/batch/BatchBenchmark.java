@@ -32,15 +32,18 @@ import org.tenthwise.app.sums.Typed;
 import org.tenthwise.app.sums.handbook.Handbook;
 
 /**
- * How much longer a batch takes than reading and writing its JSON alone, and whether memory stays level. The lines are the
- * published cases, shuffled, one after the other again and again, with one garbled line in fifty; the same lines are then
- * answered with an answer that lies ready for each sum. Heap is what is in use after the collector was asked to run.
+ * How much longer a batch takes than reading and writing its JSON alone, and whether memory stays level. The lines are
+ * the published cases, shuffled, one after the other again and again, with one garbled line in fifty; the same lines
+ * are then answered with an answer that lies ready for each sum. Heap is what is in use after the collector was asked
+ * to run.
  *
  * <p>After {@code mvn -q package -DskipTests}, from the top of the repository:
  *
- * <pre>java -Xmx96m -cp app/target/tenthwise.jar:app/target/test-classes org.tenthwise.app.batch.BatchBenchmark 1000000</pre>
+ * <pre>java -Xmx96m -cp app/target/tenthwise.jar:app/target/test-classes org.tenthwise.app.batch.BatchBenchmark 1000000
+ * </pre>
  *
- * <p>With {@code lines} behind the number, the lines are written to standard output instead, to pipe them into {@code compute}.
+ * <p>With {@code lines} behind the number, the lines are written to standard output instead, to pipe them into
+ * {@code compute}.
  */
 final class BatchBenchmark {
 
@@ -49,8 +52,7 @@ final class BatchBenchmark {
     private static final int SLOWEST = 5;
     private static final JsonFactory JSON = new JsonFactory();
 
-    private BatchBenchmark() {
-    }
+    private BatchBenchmark() {}
 
     public static void main(String[] arguments) throws IOException {
         int lines = arguments.length == 0 ? 1_000_000 : Integer.parseInt(arguments[0]);
@@ -72,8 +74,11 @@ final class BatchBenchmark {
         double compute = seconds(() -> computing.run(input, output));
         Counted same = new Counted();
         double parse = seconds(() -> ready.run(new Lines(tails, lines), same));
-        to.printf("%,d lines of %,d cases and %d sums, %,d bytes in%n", output.lines, cases.size(), calcs(cases).size(), input.bytes);
-        to.printf("computed:             %.1f s, %,.0f lines/s, %,d bytes out%n", compute, lines / compute, output.bytes);
+        to.printf(
+                "%,d lines of %,d cases and %d sums, %,d bytes in%n",
+                output.lines, cases.size(), calcs(cases).size(), input.bytes);
+        to.printf(
+                "computed:             %.1f s, %,.0f lines/s, %,d bytes out%n", compute, lines / compute, output.bytes);
         to.printf("read and written only: %.1f s, %,.0f lines/s, %,d bytes out%n", parse, lines / parse, same.bytes);
         to.printf("ratio: %.2f%n", compute / parse);
         to.printf("heap in use at start, middle and end: %s kB%n", input.heap);
@@ -101,7 +106,8 @@ final class BatchBenchmark {
         Sums sums = Handbook.sums();
         Map<String, Double> micros = new LinkedHashMap<>();
         for (String calc : calcs(cases)) {
-            List<Case> own = cases.stream().filter(one -> one.calc().equals(calc)).toList();
+            List<Case> own =
+                    cases.stream().filter(one -> one.calc().equals(calc)).toList();
             int times = 1 + 200 / own.size();
             double seconds = seconds(() -> {
                 for (int i = 0; i < times; i++) {
@@ -110,8 +116,11 @@ final class BatchBenchmark {
             });
             micros.put(calc, seconds * 1e6 / times / own.size());
         }
-        return micros.entrySet().stream().sorted(Map.Entry.comparingByValue(Comparator.reverseOrder())).limit(SLOWEST)
-                .map(one -> "%s: %.0f microseconds a line".formatted(one.getKey(), one.getValue())).toList();
+        return micros.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
+                .limit(SLOWEST)
+                .map(one -> "%s: %.0f microseconds a line".formatted(one.getKey(), one.getValue()))
+                .toList();
     }
 
     /** A sum of each name that answers what the first of its cases comes to, and works nothing out. */
@@ -215,14 +224,17 @@ final class BatchBenchmark {
             }
             if (number == 0 || number == count / 2 || number == count) {
                 System.gc();
-                heap.add((Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory()) / 1024);
+                heap.add((Runtime.getRuntime().totalMemory()
+                                - Runtime.getRuntime().freeMemory())
+                        / 1024);
             }
             if (number == count) {
                 return false;
             }
             String whole = "{\"id\":\"" + number + "\"," + tails.get(number % tails.size());
             number++;
-            line = ((number % GARBLED_ONE_IN == 0 ? whole.substring(0, whole.length() / 2) : whole) + "\n").getBytes(UTF_8);
+            line = ((number % GARBLED_ONE_IN == 0 ? whole.substring(0, whole.length() / 2) : whole) + "\n")
+                    .getBytes(UTF_8);
             at = 0;
             return true;
         }

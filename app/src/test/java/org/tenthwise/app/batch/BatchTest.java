@@ -52,10 +52,15 @@ class BatchTest {
             if (word.equals("broken")) {
                 throw new IllegalStateException("two\nlines");
             }
-            return Answer.in(given.inUnit()).length("twice", given.length("length").plus(given.length("length")), 3)
-                    .put("parts", new Worked.Many(List.of(new Worked.Plain("a"),
-                            new Worked.Table(List.of(new Answer.Result("b", new Worked.Plain(word)))))))
-                    .note("Said \"once\" at 20 °C.").on("common practice");
+            return Answer.in(given.inUnit())
+                    .length("twice", given.length("length").plus(given.length("length")), 3)
+                    .put(
+                            "parts",
+                            new Worked.Many(List.of(
+                                    new Worked.Plain("a"),
+                                    new Worked.Table(List.of(new Answer.Result("b", new Worked.Plain(word)))))))
+                    .note("Said \"once\" at 20 °C.")
+                    .on("common practice");
         }
 
         private static int endless(int depth) {
@@ -78,14 +83,20 @@ class BatchTest {
 
     @Test
     void anAnswerIsOneLineWithItsFiguresAsTexts() throws StreamBroke {
-        assertEquals(List.of("{\"id\":\"Ø 30\",\"calc\":\"twice\",\"ok\":true,\"result\":{\"twice\":\"2.469\",\"parts\":[\"a\",{\"b\":\"μ\"}]},"
-                + "\"basis\":\"common practice\",\"notes\":[\"Said \\\"once\\\" at 20 °C.\"]}"),
+        assertEquals(
+                List.of("{\"id\":\"Ø "
+                        + "30\",\"calc\":\"twice\",\"ok\":true,\"result\":{\"twice\":\"2.469\","
+                        + "\"parts\":[\"a\",{\"b\":\"μ\"}]},"
+                        + "\"basis\":\"common practice\",\"notes\":[\"Said \\\"once\\\" at 20 °C.\"]}"),
                 answers("{\"id\":\"Ø 30\",\"calc\":\"twice\",\"unit\":\"in\",\"length\":1.2345,\"word\":\"μ\"}"));
     }
 
     /** 0.1 + 0.2 is not 0.3 in binary; and a number of JSON and a text are the same decimal. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             0.0005                | 0.001
             "0.0005"              | 0.001
             1e-3                  | 0.002
@@ -95,12 +106,17 @@ class BatchTest {
             -12345678901234567.89 | -24691357802469135.780
             """)
     void aNumberIsReadAsTheDecimalThatWasTyped(String typed, String twice) throws StreamBroke {
-        String answer = answers("{\"calc\":\"twice\",\"unit\":\"mm\",\"length\":" + typed + "}").get(0);
+        String answer = answers("{\"calc\":\"twice\",\"unit\":\"mm\",\"length\":" + typed + "}")
+                .get(0);
         assertTrue(answer.contains("\"twice\":\"" + twice + "\""), answer);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            textBlock =
+                    """
             {"id":"a b","calc":"x"}       | "a b"
             {"id":"","calc":"x"}          | ""
             {"id":7,"calc":"x"}           | 7
@@ -118,7 +134,11 @@ class BatchTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            textBlock =
+                    """
             nonsense                                                       | The line is not JSON: something is wrong at character 8, near "nonsense"
             5                                                              | The line is no JSON object: it begins with "5"
             [1,2]                                                          | The line is no JSON object: it begins with "[1,2]"
@@ -146,7 +166,8 @@ class BatchTest {
             {"calc":"twice","unit":"mm","length":1,"word":"broken"}        | The sum twice does not come out with the figures given: two lines
             """)
     void aLineThatCannotBeAnsweredIsRefusedInOneSentence(String line, String words) throws StreamBroke {
-        assertEquals(List.of("{\"id\":null,\"line\":1,\"ok\":false,\"problem\":\"" + words.replace("\"", "\\\"") + "\"}"),
+        assertEquals(
+                List.of("{\"id\":null,\"line\":1,\"ok\":false,\"problem\":\"" + words.replace("\"", "\\\"") + "\"}"),
                 answers(line).stream().map(answer -> answer.replace("\\n", " ")).toList());
     }
 
@@ -154,13 +175,19 @@ class BatchTest {
     void aSumThatNeverEndsItsRecursionIsRefusedAndTheNextLineAnswered() throws StreamBroke {
         List<String> answers = answers("{\"id\":1,\"calc\":\"twice\",\"unit\":\"mm\",\"length\":1,\"word\":\"deep\"}\n"
                 + "{\"id\":2,\"calc\":\"twice\",\"unit\":\"mm\",\"length\":1}");
-        assertTrue(answers.get(0).startsWith("{\"id\":1,\"line\":1,\"ok\":false,\"problem\":\"Something went wrong that should not have; "),
+        assertTrue(
+                answers.get(0)
+                        .startsWith("{\"id\":1,\"line\":1,\"ok\":false,\"problem\":\"Something went wrong that should "
+                                + "not have; "),
                 answers.get(0));
         assertTrue(answers.get(1).startsWith("{\"id\":2,\"calc\":\"twice\",\"ok\":true,"), answers.get(1));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             {"length":        | }
             {"calc":          | }
             {"id":            | }
@@ -168,17 +195,25 @@ class BatchTest {
             """)
     void depthWithoutEndIsRefused(String before, String after) throws StreamBroke {
         String deep = before + "[".repeat(200_000) + "]".repeat(200_000) + after;
-        assertTrue(answers(deep).get(0).contains("is nested more than 8 deep"), answers(deep).get(0));
+        assertTrue(
+                answers(deep).get(0).contains("is nested more than 8 deep"),
+                answers(deep).get(0));
         String tables = before + "{\"a\":".repeat(100_000) + "1" + "}".repeat(100_000) + after;
-        assertTrue(answers(tables).get(0).contains("is nested more than 8 deep"), answers(tables).get(0));
+        assertTrue(
+                answers(tables).get(0).contains("is nested more than 8 deep"),
+                answers(tables).get(0));
     }
 
     @Test
     void aRefusalStaysShortHoweverMuchWasTyped() throws StreamBroke {
-        for (String line : List.of("{\"calc\":\"" + "x".repeat(500_000) + "\"}", "{\"calc\":\"twice\",\"" + "k".repeat(40_000) + "\":1}",
-                "{\"calc\":\"twice\",\"" + "k".repeat(90_000) + "\":1}", "{\"calc\":\"twice\",\"unit\":\"" + "u".repeat(9_000) + "\"}",
+        for (String line : List.of(
+                "{\"calc\":\"" + "x".repeat(500_000) + "\"}",
+                "{\"calc\":\"twice\",\"" + "k".repeat(40_000) + "\":1}",
+                "{\"calc\":\"twice\",\"" + "k".repeat(90_000) + "\":1}",
+                "{\"calc\":\"twice\",\"unit\":\"" + "u".repeat(9_000) + "\"}",
                 "{\"calc\":\"twice\",\"unit\":\"mm\",\"length\":" + "9".repeat(900_000) + "}",
-                "{\"calc\":\"twice\",\"unit\":\"mm\",\"length\":\"" + "\uD83D\uDE00".repeat(50_000) + "\"}", "y".repeat(900_000))) {
+                "{\"calc\":\"twice\",\"unit\":\"mm\",\"length\":\"" + "\uD83D\uDE00".repeat(50_000) + "\"}",
+                "y".repeat(900_000))) {
             String answer = answers(line).get(0);
             assertTrue(answer.codePoints().count() < 1000, answer);
             assertTrue(answer.contains("\"ok\":false"), answer);
@@ -189,8 +224,11 @@ class BatchTest {
     void everyLineIsAnsweredInItsPlaceBlankOnesToo() throws StreamBroke {
         List<String> answers = answers("{\"id\":1}\r\n\n  \n{\"id\":4}\r\n{\"id\":5}");
         assertEquals(5, answers.size());
-        assertEquals("{\"id\":1,\"line\":1,\"ok\":false,\"problem\":\"calc is missing: it names the sum\"}", answers.get(0));
-        assertEquals("{\"id\":null,\"line\":2,\"ok\":false,\"problem\":\"The line is blank: one JSON object was expected\"}", answers.get(1));
+        assertEquals(
+                "{\"id\":1,\"line\":1,\"ok\":false,\"problem\":\"calc is missing: it names the sum\"}", answers.get(0));
+        assertEquals(
+                "{\"id\":null,\"line\":2,\"ok\":false,\"problem\":\"The line is blank: one JSON object was expected\"}",
+                answers.get(1));
         assertEquals(answers.get(1).replace(":2,", ":3,"), answers.get(2));
         assertTrue(answers.get(4).startsWith("{\"id\":5,\"line\":5,"), answers.get(4));
     }
@@ -205,25 +243,32 @@ class BatchTest {
         byte[] in = "{\"id\":1}\n{\"id\":\"?\"}\n{\"id\":3}\n".getBytes(UTF_8);
         in[15] = (byte) 0xC3;
         List<String> answers = answers(in);
-        assertEquals("{\"id\":null,\"line\":2,\"ok\":false,\"problem\":\"The line holds bytes that are not UTF-8\"}", answers.get(1));
+        assertEquals(
+                "{\"id\":null,\"line\":2,\"ok\":false,\"problem\":\"The line holds bytes that are not UTF-8\"}",
+                answers.get(1));
         assertTrue(answers.get(2).startsWith("{\"id\":3,"), answers.get(2));
     }
 
     @Test
     void aHundredThousandLinesComeBackInTheirOrder() throws StreamBroke {
-        String in = IntStream.range(0, 100_000).mapToObj(i -> switch (i % 10) {
-            case 3 -> "garbage " + i;
-            case 6 -> "{\"id\":" + i + ",\"calc\":\"nothing\"}";
-            default -> "{\"id\":" + i + ",\"calc\":\"twice\",\"unit\":\"mm\",\"length\":\"" + i + "\"}";
-        }).collect(Collectors.joining("\n"));
+        String in = IntStream.range(0, 100_000)
+                .mapToObj(i -> switch (i % 10) {
+                    case 3 -> "garbage " + i;
+                    case 6 -> "{\"id\":" + i + ",\"calc\":\"nothing\"}";
+                    default -> "{\"id\":" + i + ",\"calc\":\"twice\",\"unit\":\"mm\",\"length\":\"" + i + "\"}";
+                })
+                .collect(Collectors.joining("\n"));
         List<String> answers = answers(in);
         assertEquals(100_000, answers.size());
         for (int i = 0; i < answers.size(); i++) {
-            String begins = switch (i % 10) {
-                case 3 -> "{\"id\":null,\"line\":" + (i + 1) + ",\"ok\":false,";
-                case 6 -> "{\"id\":" + i + ",\"line\":" + (i + 1) + ",\"ok\":false,";
-                default -> "{\"id\":" + i + ",\"calc\":\"twice\",\"ok\":true,\"result\":{\"twice\":\"" + 2 * i + ".000\",";
-            };
+            String begins =
+                    switch (i % 10) {
+                        case 3 -> "{\"id\":null,\"line\":" + (i + 1) + ",\"ok\":false,";
+                        case 6 -> "{\"id\":" + i + ",\"line\":" + (i + 1) + ",\"ok\":false,";
+                        default ->
+                            "{\"id\":" + i + ",\"calc\":\"twice\",\"ok\":true,\"result\":{\"twice\":\"" + 2 * i
+                                    + ".000\",";
+                    };
             assertTrue(answers.get(i).startsWith(begins), answers.get(i));
         }
     }
@@ -265,7 +310,8 @@ class BatchTest {
                 throw new IOException("No space left on device");
             }
         };
-        StreamBroke e = assertThrows(StreamBroke.class, () -> batch.run(new ByteArrayInputStream("{}\n".getBytes(UTF_8)), full));
+        StreamBroke e = assertThrows(
+                StreamBroke.class, () -> batch.run(new ByteArrayInputStream("{}\n".getBytes(UTF_8)), full));
         assertEquals("Writing broke at line 1: No space left on device.", e.getMessage());
     }
 
@@ -278,8 +324,12 @@ class BatchTest {
             }
         };
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        StreamBroke e = assertThrows(StreamBroke.class, () -> batch.run(
-                new SequenceInputStream(new ByteArrayInputStream("{\"id\":1}\n{\"id\":".getBytes(UTF_8)), broken), out));
+        StreamBroke e = assertThrows(
+                StreamBroke.class,
+                () -> batch.run(
+                        new SequenceInputStream(
+                                new ByteArrayInputStream("{\"id\":1}\n{\"id\":".getBytes(UTF_8)), broken),
+                        out));
         assertEquals("Reading broke at line 2: Input/output error.", e.getMessage());
         assertTrue(out.toString(UTF_8).startsWith("{\"id\":1,\"line\":1,"));
     }

@@ -17,7 +17,7 @@ class RawLinesTest {
     private static final RawLine TOO_LONG = new RawLine.Refused("The line is longer than 1000000 bytes");
 
     private static List<RawLine> lines(InputStream in) throws IOException {
-        RawLines lines = new RawLines(in, () -> { });
+        RawLines lines = new RawLines(in, () -> {});
         List<RawLine> all = new ArrayList<>();
         for (Optional<RawLine> line = lines.next(); line.isPresent(); line = lines.next()) {
             all.add(line.get());
@@ -97,8 +97,11 @@ class RawLinesTest {
 
     @Test
     void cutAndOverlongAndHalfCharactersAreNotUtf8() throws IOException {
-        for (byte[] wrong : List.of(new byte[] {(byte) 0xC3}, new byte[] {(byte) 0xC0, (byte) 0x80},
-                new byte[] {(byte) 0xED, (byte) 0xA0, (byte) 0x80}, new byte[] {(byte) 0xFF})) {
+        for (byte[] wrong : List.of(
+                new byte[] {(byte) 0xC3},
+                new byte[] {(byte) 0xC0, (byte) 0x80},
+                new byte[] {(byte) 0xED, (byte) 0xA0, (byte) 0x80},
+                new byte[] {(byte) 0xFF})) {
             List<RawLine> lines = lines(new ByteArrayInputStream(wrong));
             assertEquals(List.of(new RawLine.Refused("The line holds bytes that are not UTF-8")), lines);
         }

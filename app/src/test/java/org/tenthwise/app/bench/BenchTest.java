@@ -48,14 +48,20 @@ class BenchTest {
         Noted noted = new Noted(bench, words);
         everyWay(sum).forEach(filled -> sum.asks(filled).forEach(ask -> {
             assertTrue(!bench.name(ask).isBlank());
-            ask.choices().forEach(choice -> assertTrue(!noted.chosen(ask.id(), choice).isBlank()));
-            assertTrue(!words.say(words.key("bench.formula", kind) + "." + sum.formula(filled)).isBlank());
+            ask.choices()
+                    .forEach(
+                            choice -> assertTrue(!noted.chosen(ask.id(), choice).isBlank()));
+            assertTrue(!words.say(words.key("bench.formula", kind) + "." + sum.formula(filled))
+                    .isBlank());
         }));
     }
 
     private static Sum asked(BenchSum sum) {
-        return Stream.of(ThreadSums.all(), FitSums.all(), CuttingSums.all(), GaugeSums.all(), TemperatureSums.all()).flatMap(List::stream)
-                .filter(other -> other.name().equals(sum.sum())).findFirst().orElseThrow(() -> new AssertionError("No sum " + sum.sum()));
+        return Stream.of(ThreadSums.all(), FitSums.all(), CuttingSums.all(), GaugeSums.all(), TemperatureSums.all())
+                .flatMap(List::stream)
+                .filter(other -> other.name().equals(sum.sum()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("No sum " + sum.sum()));
     }
 
     /** The usual choice everywhere but at one place or two, there each other choice in turn, and every figure typed. */
@@ -73,14 +79,18 @@ class BenchTest {
     private static List<Filled> turned(BenchSum sum, Filled from) {
         List<Filled> ways = new ArrayList<>();
         ways.add(from);
-        sum.asks(from).forEach(ask -> ask.choices().stream().limit(9).forEach(choice -> ways.add(sum.settled(from.with(ask.id(), choice)))));
+        sum.asks(from).forEach(ask -> ask.choices().stream()
+                .limit(9)
+                .forEach(choice -> ways.add(sum.settled(from.with(ask.id(), choice)))));
         return ways;
     }
 
     private static Filled typed(BenchSum sum, Filled filled) {
         Filled now = filled;
         for (Ask ask : sum.asks(filled)) {
-            now = ask.kind() == Ask.Kind.CHOICE ? now : now.with(ask.id(), ask.kind().isSeveral() ? "1 2 3" : "1");
+            now = ask.kind() == Ask.Kind.CHOICE
+                    ? now
+                    : now.with(ask.id(), ask.kind().isSeveral() ? "1 2 3" : "1");
         }
         return now;
     }
@@ -88,29 +98,50 @@ class BenchTest {
     @Test
     void whatIsStillToTypeIsNamedBeforeAnythingIsAsked() {
         BenchSum sum = Bench.of(BenchKind.TEMPERATURE);
-        Bench.Outcome outcome = bench.work(sum, sum.settled(Filled.nothing(Unit.MILLIMETRE)).with("reading", "500.035").with("part_temp", "-"));
-        assertEquals(List.of("part_temp", "part_alpha", "gauge_temp", "gauge_alpha"),
-                assertInstanceOf(Bench.Outcome.Missing.class, outcome).asks().stream().map(Ask::id).toList());
+        Bench.Outcome outcome = bench.work(
+                sum,
+                sum.settled(Filled.nothing(Unit.MILLIMETRE))
+                        .with("reading", "500.035")
+                        .with("part_temp", "-"));
+        assertEquals(
+                List.of("part_temp", "part_alpha", "gauge_temp", "gauge_alpha"),
+                assertInstanceOf(Bench.Outcome.Missing.class, outcome).asks().stream()
+                        .map(Ask::id)
+                        .toList());
     }
 
     @Test
     void aRefusalIsAtItsFieldAndInItsName() {
         BenchSum sum = Bench.of(BenchKind.TEMPERATURE);
-        Filled filled = Filled.nothing(Unit.MILLIMETRE).with("reading", "500.035").with("part_temp", "23.7").with("part_alpha", "11.7")
-                .with("gauge_temp", "20").with("gauge_alpha", "11.5").with("u_temp", "-1");
+        Filled filled = Filled.nothing(Unit.MILLIMETRE)
+                .with("reading", "500.035")
+                .with("part_temp", "23.7")
+                .with("part_alpha", "11.7")
+                .with("gauge_temp", "20")
+                .with("gauge_alpha", "11.5")
+                .with("u_temp", "-1");
         Bench.Outcome.Refused refused = assertInstanceOf(Bench.Outcome.Refused.class, bench.work(sum, filled));
         assertEquals("u_temp", refused.at().orElseThrow().id());
         assertEquals("Doubt of degrees is -1: it must not be less than nought.", refused.sentence());
     }
 
-    /** NPL, frequently asked questions on temperature: 500.035 mm read at 23.7 °C with 11.7e-6 is 500.013 mm at 20 °C. */
+    /**
+     * NPL, frequently asked questions on temperature: 500.035 mm read at 23.7 °C with 11.7e-6 is 500.013 mm at 20 °C.
+     */
     @Test
     void thePublishedSizeAtTwentyDegreesIsRead() {
         BenchSum sum = Bench.of(BenchKind.TEMPERATURE);
-        Filled filled = Filled.nothing(Unit.MILLIMETRE).with("reading", "500.035").with("part_temp", "23.7").with("part_alpha", "11.7")
-                .with("gauge_temp", "20").with("gauge_alpha", "11.5");
+        Filled filled = Filled.nothing(Unit.MILLIMETRE)
+                .with("reading", "500.035")
+                .with("part_temp", "23.7")
+                .with("part_alpha", "11.7")
+                .with("gauge_temp", "20")
+                .with("gauge_alpha", "11.5");
         Bench.Outcome.Done done = assertInstanceOf(Bench.Outcome.Done.class, bench.work(sum, filled));
-        String size = new Results(words, Unit.MILLIMETRE).of(done.answer(), sum.first(filled)).get(0).value();
+        String size = new Results(words, Unit.MILLIMETRE)
+                .of(done.answer(), sum.first(filled))
+                .get(0)
+                .value();
         assertTrue(size.startsWith("500.013"), size);
         assertTrue(size.endsWith(" mm"), size);
     }
@@ -119,30 +150,50 @@ class BenchTest {
     @Test
     void aWallNoEvenCutBringsInIsToldWithWhatMayComeOff() {
         BenchSum sum = Bench.of(BenchKind.NEXT_CUT);
-        Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE).with("side", "inside").with("lower", "30.000").with("upper", "30.021")
-                .with("sizes", "29.854 29.990").with("register", "radius"));
+        Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE)
+                .with("side", "inside")
+                .with("lower", "30.000")
+                .with("upper", "30.021")
+                .with("sizes", "29.854 29.990")
+                .with("register", "radius"));
         Bench.Outcome.Done done = assertInstanceOf(Bench.Outcome.Done.class, bench.work(sum, filled));
         Results read = new Results(words, Unit.MILLIMETRE);
-        assertEquals(List.of("safe cut, on diameter 0.031 mm", "state Uneven", "reason Uneven"),
-                read.of(done.answer(), sum.first(filled)).stream().map(row -> row.name() + " " + row.value()).toList());
-        assertEquals("Uneven by 0.136: no even cut brings every size in. At most 0.031 may come off without a size passing its limit.",
+        assertEquals(
+                List.of("safe cut, on diameter 0.031 mm", "state Uneven", "reason Uneven"),
+                read.of(done.answer(), sum.first(filled)).stream()
+                        .map(row -> row.name() + " " + row.value())
+                        .toList());
+        assertEquals(
+                "Uneven by 0.136: no even cut brings every size in. At most 0.031 may come off without a size "
+                        + "passing its limit.",
                 read.notes(done.answer()).get(0));
     }
 
     @Test
     void aCutIsOneFigureAsTheRegisterCountsIt() {
         BenchSum sum = Bench.of(BenchKind.NEXT_CUT);
-        Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE).with("side", "inside").with("lower", "30.000").with("upper", "30.021")
-                .with("sizes", "29.900 29.910").with("register", "radius").with("aim_by", "third").with("offset_step", "0.001"));
+        Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE)
+                .with("side", "inside")
+                .with("lower", "30.000")
+                .with("upper", "30.021")
+                .with("sizes", "29.900 29.910")
+                .with("register", "radius")
+                .with("aim_by", "third")
+                .with("offset_step", "0.001"));
         Bench.Outcome.Done done = assertInstanceOf(Bench.Outcome.Done.class, bench.work(sum, filled));
-        assertEquals(List.of("change of the offset +0.051 mm", "state Cut again"), new Results(words, Unit.MILLIMETRE)
-                .of(done.answer(), sum.first(filled)).stream().map(row -> row.name() + " " + row.value()).toList());
+        assertEquals(
+                List.of("change of the offset +0.051 mm", "state Cut again"),
+                new Results(words, Unit.MILLIMETRE)
+                        .of(done.answer(), sum.first(filled)).stream()
+                                .map(row -> row.name() + " " + row.value())
+                                .toList());
     }
 
     @Test
     void aClassNamedByTheDrawingStaysThoughItIsNotOftenNamed() {
         BenchSum sum = Bench.of(BenchKind.THREAD_LIMITS);
-        Filled named = sum.settled(Filled.nothing(Unit.MILLIMETRE).with("form", "metric").with("class", "5g6g"));
+        Filled named = sum.settled(
+                Filled.nothing(Unit.MILLIMETRE).with("form", "metric").with("class", "5g6g"));
         assertEquals("5g6g", named.text("class"));
         assertEquals("6H", sum.settled(named.with("side", "internal")).text("class"));
     }
@@ -151,7 +202,10 @@ class BenchTest {
     void readingsEvenlyRoundTheWorkHaveTheirAngles() {
         BenchSum sum = Bench.of(BenchKind.RUN_OUT);
         Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE).with("places", "4"));
-        Ask readings = sum.asks(filled).stream().filter(ask -> ask.id().equals("readings")).findFirst().orElseThrow();
+        Ask readings = sum.asks(filled).stream()
+                .filter(ask -> ask.id().equals("readings"))
+                .findFirst()
+                .orElseThrow();
         assertEquals(List.of("0°", "90°", "180°", "270°"), sum.places(readings, filled));
     }
 }

@@ -43,15 +43,28 @@ class PrefillTest {
         Prefill prefill = Prefill.of(session.state());
         assertEquals(Optional.of(BenchKind.NEXT_CUT), prefill.fitting());
         Filled cut = of(prefill, BenchKind.NEXT_CUT);
-        assertEquals(List.of("inside", "30.000", "30.021", "each", "middle"),
-                List.of(cut.text("side"), cut.text("lower"), cut.text("upper"), cut.text("combine"), cut.text("aim_by")));
+        assertEquals(
+                List.of("inside", "30.000", "30.021", "each", "middle"),
+                List.of(
+                        cut.text("side"),
+                        cut.text("lower"),
+                        cut.text("upper"),
+                        cut.text("combine"),
+                        cut.text("aim_by")));
         assertEquals("", cut.text("sizes"), "one place of four: no cut follows from it");
         Filled zone = of(prefill, BenchKind.ZONE);
-        assertEquals(List.of("30", "hole", "H", "7"), List.of(zone.text("diameter"), zone.text("part"), zone.text("letter"), zone.text("grade")));
+        assertEquals(
+                List.of("30", "hole", "H", "7"),
+                List.of(zone.text("diameter"), zone.text("part"), zone.text("letter"), zone.text("grade")));
         Filled warm = of(prefill, BenchKind.TEMPERATURE);
-        assertEquals(List.of("30.013", "20", "20"), List.of(warm.text("reading"), warm.text("part_temp"), warm.text("gauge_temp")));
+        assertEquals(
+                List.of("30.013", "20", "20"),
+                List.of(warm.text("reading"), warm.text("part_temp"), warm.text("gauge_temp")));
         Climate climate = session.state().sheet().plan().climate().orElseThrow();
-        assertEquals(List.of(climate.part().expansion().millionths().toPlainString(), climate.gauge().expansion().millionths().toPlainString()),
+        assertEquals(
+                List.of(
+                        climate.part().expansion().millionths().toPlainString(),
+                        climate.gauge().expansion().millionths().toPlainString()),
                 List.of(warm.text("part_alpha"), warm.text("gauge_alpha")));
     }
 
@@ -61,38 +74,57 @@ class PrefillTest {
         for (String entered : List.of("0.011", "0.012", "0.010")) {
             Workshop.must(() -> session.enter(entered));
         }
-        assertEquals("30.013 30.011 30.012 30.01", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("sizes"));
+        assertEquals(
+                "30.013 30.011 30.012 30.01",
+                of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("sizes"));
     }
 
-    /** Asked of the bench, the cut is the one the step tells: typed into a register of radii, one on diameter would come off twice. */
+    /**
+     * Asked of the bench, the cut is the one the step tells: typed into a register of radii, one on diameter would come
+     * off twice.
+     */
     @Test
     void theCutIsCountedAndAimedAsOnTheMachineOfTheRun() {
         RunSession session = workshop.atTheBore("014", "-0.030", "-0.030", "-0.030", "-0.030");
-        assertEquals(List.of("", "middle"), List.of(of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("register"),
-                of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("aim_by")));
+        assertEquals(
+                List.of("", "middle"),
+                List.of(
+                        of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("register"),
+                        of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("aim_by")));
         Workshop.must(() -> session.machine(Register.RADIUS, Aim.ByLimits.THIRD));
         Filled filled = of(Prefill.of(session.state()), BenchKind.NEXT_CUT);
         assertEquals(List.of("radius", "third"), List.of(filled.text("register"), filled.text("aim_by")));
         Workshop.must(() -> session.goTo(10));
-        assertEquals("third", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("aim_by"));
-        assertEquals("", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("register"), "a depth is typed into no register across the axis");
+        assertEquals(
+                "third", of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("aim_by"));
+        assertEquals(
+                "",
+                of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("register"),
+                "a depth is typed into no register across the axis");
     }
 
-    /** A plan kept from before combines without a modifier: there every place is bound by the limits, on the step and so on the bench. */
+    /**
+     * A plan kept from before combines without a modifier: there every place is bound by the limits, on the step and so
+     * on the bench.
+     */
     @ParameterizedTest
     @CsvSource({"'', each", "'drawing_says = \"SA\"', mean"})
     void onlyWhereTheDrawingMakesOneSizeOfAllTheLimitsBindThatAlone(String says, String combined) {
-        assertEquals(combined, of(Prefill.of(seat(says).state()), BenchKind.NEXT_CUT).text("combine"));
+        assertEquals(
+                combined, of(Prefill.of(seat(says).state()), BenchKind.NEXT_CUT).text("combine"));
     }
 
     /** The step rounds its amount to what most registers hold, and so must the bench. */
     @Test
     void whereThePlanNamesNoStepOfTheRegisterTheUsualOneIsFilledIn() {
-        assertEquals("0.001", of(Prefill.of(seat("").state()), BenchKind.NEXT_CUT).text("offset_step"));
+        assertEquals(
+                "0.001", of(Prefill.of(seat("").state()), BenchKind.NEXT_CUT).text("offset_step"));
     }
 
     private RunSession seat(String says) {
-        String text = InventedPlans.text("mm", """
+        String text = InventedPlans.text(
+                "mm",
+                """
                 [[step]]
                 number = 1
                 operation = 10
@@ -105,7 +137,8 @@ class PrefillTest {
                 combine = "mean"
                 gauge_kind = "inside-micrometer"
                 cut_again = "too small"
-                """ + says);
+                """
+                        + says);
         Plan plan = ((PlanReading.Good) new PlanReader().readKept(text)).plan();
         return Workshop.must(() -> workshop.shop.begin(new Beginning(plan, "014", "", "Lathe 4", "Setter 2", true)));
     }
@@ -115,10 +148,14 @@ class PrefillTest {
     void aSizeThatThePlanDoesNotLetBeCutFillsInNoCut() {
         RunSession session = workshop.setUp("014");
         int step = session.state().sheet().plan().steps().stream()
-                .filter(one -> one.check() instanceof Check.Size size && !size.cutAgain()).findFirst().orElseThrow().number();
+                .filter(one -> one.check() instanceof Check.Size size && !size.cutAgain())
+                .findFirst()
+                .orElseThrow()
+                .number();
         Workshop.must(() -> session.goTo(step));
         assertFalse(Prefill.of(session.state()).filled().containsKey(BenchKind.NEXT_CUT));
-        assertNotEquals(Optional.of(BenchKind.NEXT_CUT), Prefill.of(session.state()).fitting());
+        assertNotEquals(
+                Optional.of(BenchKind.NEXT_CUT), Prefill.of(session.state()).fitting());
     }
 
     @Test
@@ -144,12 +181,16 @@ class PrefillTest {
         RunSession session = workshop.setUp("014");
         Workshop.must(() -> session.goTo(13));
         for (String entered : List.of("30.000", "", "27", "22", "0.013")) {
-            Workshop.must(() -> session.state().asked() instanceof Asked.WhichSense ? session.gauge().tellSense(false) : session.state());
+            Workshop.must(() -> session.state().asked() instanceof Asked.WhichSense
+                    ? session.gauge().tellSense(false)
+                    : session.state());
             Workshop.must(() -> session.enter(entered));
             Workshop.must(() -> session.gauge().confirmSense(true));
         }
         Filled warm = of(Prefill.of(session.state()), BenchKind.TEMPERATURE);
-        assertEquals(List.of("30.013", "27", "22"), List.of(warm.text("reading"), warm.text("part_temp"), warm.text("gauge_temp")));
+        assertEquals(
+                List.of("30.013", "27", "22"),
+                List.of(warm.text("reading"), warm.text("part_temp"), warm.text("gauge_temp")));
     }
 
     @Test
@@ -171,14 +212,18 @@ class PrefillTest {
         assertEquals(Optional.of(BenchKind.WIRES), prefill.fitting());
         assertEquals(List.of("trapezoidal", "pitch"), List.of(wires.text("form"), wires.text("pitch_by")));
         assertEquals(Unit.MILLIMETRE, wires.unit());
-        assertEquals(wires.text("diameter"), of(prefill, BenchKind.THREAD_LIMITS).text("diameter"));
+        assertEquals(
+                wires.text("diameter"), of(prefill, BenchKind.THREAD_LIMITS).text("diameter"));
     }
 
     @Test
     void anInchThreadIsNamedByItsThreadsToTheInch() {
         RunSession session = workshop.begin(DemoPart.WINCH_BARREL_END, "003");
         int step = session.state().sheet().plan().steps().stream()
-                .filter(one -> one.check() instanceof Check.OverWires).findFirst().orElseThrow().number();
+                .filter(one -> one.check() instanceof Check.OverWires)
+                .findFirst()
+                .orElseThrow()
+                .number();
         Workshop.must(() -> session.goTo(step));
         Filled wires = of(Prefill.of(session.state()), BenchKind.WIRES);
         assertEquals(List.of("stub-acme", "tpi"), List.of(wires.text("form"), wires.text("pitch_by")));

@@ -16,6 +16,7 @@ class CheckPlansTest {
 
     @TempDir
     private Path folder;
+
     private Path good;
 
     @BeforeEach
@@ -32,14 +33,20 @@ class CheckPlansTest {
 
     @Test
     void aDemoPlanGoesByItsPartNumberOrItsFileName() {
-        assertEquals(List.of("WB-118: no problems: WB-118 rev B, issue 4, 30 checks",
-                "LG-2207-C.toml: no problems: LG-2207 rev C, issue 7, 35 checks"), Typed.line("check", "WB-118", "LG-2207-C.toml").out());
+        assertEquals(
+                List.of(
+                        "WB-118: no problems: WB-118 rev B, issue 4, 30 checks",
+                        "LG-2207-C.toml: no problems: LG-2207 rev C, issue 7, 35 checks"),
+                Typed.line("check", "WB-118", "LG-2207-C.toml").out());
     }
 
     @Test
     void everyProblemIsALineWithItsPlace() throws Exception {
-        Path bad = Files.writeString(folder.resolve("bad.toml"), Files.readString(good)
-                .replaceFirst("limit = 0.020\n", "limit = 0.020\nlimits = 3\n").replace("unit = \"mm\"", "unit = \"cm\""));
+        Path bad = Files.writeString(
+                folder.resolve("bad.toml"),
+                Files.readString(good)
+                        .replaceFirst("limit = 0.020\n", "limit = 0.020\nlimits = 3\n")
+                        .replace("unit = \"mm\"", "unit = \"cm\""));
         Typed typed = Typed.line("check", bad);
         assertEquals(1, typed.exit());
         assertEquals(2, typed.out().size(), typed.out()::toString);
@@ -59,19 +66,25 @@ class CheckPlansTest {
     void aMissingFileIsNamedAndTheOthersAreJudged() {
         Typed typed = Typed.line("check", "nowhere.toml", good);
         assertEquals(2, typed.exit());
-        assertEquals(List.of("There is no plan file nowhere.toml. The demo plans that come along are LG-2207 and WB-118."), typed.err());
+        assertEquals(
+                List.of("There is no plan file nowhere.toml. The demo plans that come along are LG-2207 and WB-118."),
+                typed.err());
         assertEquals(1, typed.out().size());
     }
 
     @Test
     void anEmptyFileIsNoPlan() throws Exception {
         Path empty = Files.writeString(folder.resolve("empty.toml"), "\n");
-        assertEquals(empty + " is empty. Name a file with something in it.", Typed.line("check", empty).trouble());
+        assertEquals(
+                empty + " is empty. Name a file with something in it.",
+                Typed.line("check", empty).trouble());
     }
 
     @Test
     void aFolderIsNoPlan() {
-        assertEquals(folder + " is a folder. Name a file in it.", Typed.line("check", folder).trouble());
+        assertEquals(
+                folder + " is a folder. Name a file in it.",
+                Typed.line("check", folder).trouble());
     }
 
     @Test
@@ -86,7 +99,10 @@ class CheckPlansTest {
 
     @Test
     void whatIsNotTextIsNoPlan() throws Exception {
-        Path odd = Files.write(folder.resolve("odd.toml"), "part = \"Spannh\u00fclse\"".getBytes(StandardCharsets.ISO_8859_1));
-        assertEquals(odd + " is not UTF-8 text. Name a text file in TOML.", Typed.line("check", odd).trouble());
+        Path odd = Files.write(
+                folder.resolve("odd.toml"), "part = \"Spannh\u00fclse\"".getBytes(StandardCharsets.ISO_8859_1));
+        assertEquals(
+                odd + " is not UTF-8 text. Name a text file in TOML.",
+                Typed.line("check", odd).trouble());
     }
 }

@@ -20,7 +20,10 @@ class CommandLinesTest {
     private Path folder;
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             chekc                              | There is no command "chekc". Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify, compute, reference.
             --sotre=x.db                       | Unknown option: '--sotre=x.db'. Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify, compute, reference.
             check                              | Missing required parameter: 'PLAN'. Right is: tenthwise check PLAN...
@@ -37,8 +40,11 @@ class CommandLinesTest {
     @Test
     void withoutADisplayTheClientSaysSoAndNamesTheDemo() {
         Typed typed = Typed.line();
-        assertEquals("There is no display to open the client on. \"tenthwise demo\" works without one: it walks a demo part through the "
-                + "screens by itself.", typed.trouble());
+        assertEquals(
+                "There is no display to open the client on. \"tenthwise demo\" works without one: it walks a demo "
+                        + "part through the "
+                        + "screens by itself.",
+                typed.trouble());
         assertEquals(List.of(), typed.opened());
     }
 
@@ -50,17 +56,23 @@ class CommandLinesTest {
     @Test
     void theClientOpensOnAStoreAndPlansThatAreNamed() {
         Path store = folder.resolve("s.db");
-        assertEquals(List.of("open " + store + " " + folder), Typed.withDisplay("--store", store, "--plans", folder).opened());
+        assertEquals(
+                List.of("open " + store + " " + folder),
+                Typed.withDisplay("--store", store, "--plans", folder).opened());
     }
 
     @Test
     void plansThatAreNoFolderAreRefused() {
-        assertEquals("nowhere is no folder. Give a folder with plan files in it.", Typed.withDisplay("--plans", "nowhere").trouble());
+        assertEquals(
+                "nowhere is no folder. Give a folder with plan files in it.",
+                Typed.withDisplay("--plans", "nowhere").trouble());
     }
 
     @Test
     void theDemoIsShownOnARunBegunWhereThereIsADisplay() {
-        assertEquals(List.of("demo with [LG-2207-C-014] true"), Typed.withDisplay("demo").opened());
+        assertEquals(
+                List.of("demo with [LG-2207-C-014] true"),
+                Typed.withDisplay("demo").opened());
     }
 
     @Test
@@ -68,14 +80,19 @@ class CommandLinesTest {
         Path out = folder.resolve("left");
         Typed typed = Typed.line("demo", "--out", out);
         assertEquals(List.of("walk " + out), typed.opened());
-        assertEquals(List.of("No display here: walking a demo part through the screens, which takes about a minute.", "a picture"), typed.out());
+        assertEquals(
+                List.of(
+                        "No display here: walking a demo part through the screens, which takes about a minute.",
+                        "a picture"),
+                typed.out());
         assertTrue(Files.isDirectory(out));
     }
 
     @Test
     void aFileInTheWayOfTheDemoIsNamed() throws Exception {
         Path file = Files.writeString(folder.resolve("file"), "mine");
-        assertEquals(file + " is a file. Give a folder to write into; it is made where there is none.",
+        assertEquals(
+                file + " is a file. Give a folder to write into; it is made where there is none.",
                 Typed.line("demo", "--out", file).trouble());
         assertEquals("mine", Files.readString(file));
     }
@@ -91,14 +108,21 @@ class CommandLinesTest {
 
     @Test
     void aFullDiskIsOneLine() {
-        String said = "The entry was not saved: the disk is full. Everything saved before is safe. Free some space, then save again.";
-        assertEquals(said, Typed.whatGoesWrong(new CouldNotSave(CouldNotSave.Reason.DISK_FULL, said, new IOException())).trouble());
+        String said =
+                "The entry was not saved: the disk is full. Everything saved before is safe. Free some space, then "
+                        + "save again.";
+        assertEquals(
+                said,
+                Typed.whatGoesWrong(new CouldNotSave(CouldNotSave.Reason.DISK_FULL, said, new IOException()))
+                        .trouble());
     }
 
     @Test
     void evenWhatNobodyThoughtOfIsOneLine() {
-        assertEquals("Something went wrong that should not have. What was saved is safe. Tell the makers: "
-                + "java.lang.IllegalStateException: one two", Typed.whatGoesWrong(new IllegalStateException("one\ntwo")).trouble());
+        assertEquals(
+                "Something went wrong that should not have. What was saved is safe. Tell the makers: "
+                        + "java.lang.IllegalStateException: one two",
+                Typed.whatGoesWrong(new IllegalStateException("one\ntwo")).trouble());
     }
 
     @Test

@@ -27,6 +27,7 @@ class ExportRecordTest {
 
     @TempDir
     private Path folder;
+
     private Path store;
     private Path walked;
     private Path out;
@@ -62,37 +63,49 @@ class ExportRecordTest {
     void aStoreThatIsOpenElsewhereIsReadAllTheSame() throws Exception {
         String run = run();
         try (SqliteLedger held = SqliteLedger.open(store)) {
-            assertEquals(0, Typed.line("export", "--store", store, "--run", run, "--as", "csv", "--out", out).exit(), held::toString);
+            assertEquals(
+                    0,
+                    Typed.line("export", "--store", store, "--run", run, "--as", "csv", "--out", out)
+                            .exit(),
+                    held::toString);
         }
     }
 
     @Test
     void anUnknownRunNamesTheKnownOnes() throws Exception {
-        assertEquals("There is no run \"WB\" in %s. It holds %s.".formatted(store, run()),
-                Typed.line("export", "--store", store, "--run", "WB", "--as", "csv", "--out", out).trouble());
+        assertEquals(
+                "There is no run \"WB\" in %s. It holds %s.".formatted(store, run()),
+                Typed.line("export", "--store", store, "--run", "WB", "--as", "csv", "--out", out)
+                        .trouble());
         assertFalse(Files.exists(out));
     }
 
     @Test
     void anUnknownFormatNamesTheKnownOnes() throws Exception {
-        assertEquals("There is no format \"xml\". The formats are csv, json.",
-                Typed.line("export", "--store", store, "--run", run(), "--as", "csv,xml", "--out", out).trouble());
+        assertEquals(
+                "There is no format \"xml\". The formats are csv, json.",
+                Typed.line("export", "--store", store, "--run", run(), "--as", "csv,xml", "--out", out)
+                        .trouble());
         assertFalse(Files.exists(out));
     }
 
     @Test
     void aMissingStoreIsNotMade() throws Exception {
         Path nowhere = folder.resolve("nowhere.db");
-        assertEquals("There is no nowhere.db. Nothing was made in its place. Give the path of a store.",
-                Typed.line("export", "--store", nowhere, "--run", "r", "--as", "csv", "--out", out).trouble());
+        assertEquals(
+                "There is no nowhere.db. Nothing was made in its place. Give the path of a store.",
+                Typed.line("export", "--store", nowhere, "--run", "r", "--as", "csv", "--out", out)
+                        .trouble());
         assertFalse(Files.exists(nowhere));
     }
 
     @Test
     void aFileInTheWayOfTheFolderIsNamed() throws Exception {
         Files.writeString(out, "mine");
-        assertEquals(out + " is a file. Give a folder to write into; it is made where there is none.",
-                Typed.line("export", "--store", store, "--run", run(), "--as", "csv", "--out", out).trouble());
+        assertEquals(
+                out + " is a file. Give a folder to write into; it is made where there is none.",
+                Typed.line("export", "--store", store, "--run", run(), "--as", "csv", "--out", out)
+                        .trouble());
         assertEquals("mine", Files.readString(out));
     }
 

@@ -18,9 +18,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * An invented stub in inches from the readings file to its record: a root read across grooves in two passes, a bore read released
- * and warm, in °F, a hole drilled to its point. √(1.4070² − 0.0625²) = 1.4056112; 1.18195 / (1 + 9.0e-6 · 9) = 1.1818543;
- * 0.3125 / (2 tan 59°) = 0.0938845.
+ * An invented stub in inches from the readings file to its record: a root read across grooves in two passes, a bore
+ * read released and warm, in °F, a hole drilled to its point. √(1.4070² − 0.0625²) = 1.4056112; 1.18195 / (1 + 9.0e-6 ·
+ * 9) = 1.1818543; 0.3125 / (2 tan 59°) = 0.0938845.
  */
 class ReadAsPlannedTest {
 
@@ -28,6 +28,7 @@ class ReadAsPlannedTest {
 
     @TempDir
     private Path folder;
+
     private Typed walked;
     private Path json;
     private List<CSVRecord> rows;
@@ -35,12 +36,25 @@ class ReadAsPlannedTest {
     @BeforeEach
     void walk() throws Exception {
         Path out = folder.resolve("out");
-        walked = Typed.line("walk", PLANS.resolve("stub-in-inches.toml"), "--readings", PLANS.resolve("stub-in-inches.readings.toml"),
-                "--store", folder.resolve("s.db"), "--out", out);
+        walked = Typed.line(
+                "walk",
+                PLANS.resolve("stub-in-inches.toml"),
+                "--readings",
+                PLANS.resolve("stub-in-inches.readings.toml"),
+                "--store",
+                folder.resolve("s.db"),
+                "--out",
+                out);
         List<Path> files = Typed.files(out);
         json = files.get(1);
-        try (CSVParser csv = CSVParser.parse(files.get(0), StandardCharsets.UTF_8,
-                CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())) {
+        try (CSVParser csv = CSVParser.parse(
+                files.get(0),
+                StandardCharsets.UTF_8,
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
             rows = csv.getRecords();
         }
     }
@@ -48,19 +62,31 @@ class ReadAsPlannedTest {
     private JsonNode characteristic(int number) throws Exception {
         JsonNode record = new ObjectMapper().readTree(Files.readString(json));
         JsonNode all = record.findValue("characteristics");
-        return StreamSupport.stream(all.spliterator(), false).filter(one -> one.path("number").intValue() == number).findFirst().orElseThrow();
+        return StreamSupport.stream(all.spliterator(), false)
+                .filter(one -> one.path("number").intValue() == number)
+                .findFirst()
+                .orElseThrow();
     }
 
     private CSVRecord reading(int number, String place, String pass) {
-        return rows.stream().filter(row -> row.get("number").equals(String.valueOf(number)) && row.get("place").equals(place)
-                && row.get("pass").equals(pass)).findFirst().orElseThrow();
+        return rows.stream()
+                .filter(row -> row.get("number").equals(String.valueOf(number))
+                        && row.get("place").equals(place)
+                        && row.get("pass").equals(pass))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
     void itComesToWhatTheReadingsFileExpects() {
         assertEquals(List.of(), walked.err());
-        assertEquals(List.of(), walked.out().stream().filter(line -> line.contains("expects")).toList());
-        assertTrue(walked.out().get(0).strip().startsWith("1 ") && walked.out().get(0).contains("1.4056"), walked.out()::toString);
+        assertEquals(
+                List.of(),
+                walked.out().stream().filter(line -> line.contains("expects")).toList());
+        assertTrue(
+                walked.out().get(0).strip().startsWith("1 ")
+                        && walked.out().get(0).contains("1.4056"),
+                walked.out()::toString);
     }
 
     @Test
@@ -104,7 +130,8 @@ class ReadAsPlannedTest {
         JsonNode part = pass.at("/temperature/corrected-by/part");
         assertEquals("77.0", part.path("fahrenheit").textValue());
         assertEquals("9", part.path("expansion-1e-6-per-fahrenheit").textValue());
-        assertTrue(pass.at("/readings/0/correction-for-temperature").textValue().startsWith("-0.00009"), pass::toString);
+        assertTrue(
+                pass.at("/readings/0/correction-for-temperature").textValue().startsWith("-0.00009"), pass::toString);
         CSVRecord row = reading(2, "0°", "1");
         assertEquals("°F", row.get("degrees"));
         assertEquals("77.0", row.get("part-temperature"));

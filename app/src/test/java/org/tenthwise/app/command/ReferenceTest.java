@@ -30,8 +30,11 @@ class ReferenceTest {
         String all = String.join("\n", typed.out()).replaceAll("\\s+", " ");
         cases.forEach(one -> assertTrue(all.contains(one.source()), one::source));
         List<String> rows = typed.out().subList(2, typed.out().indexOf(""));
-        assertEquals(cases.stream().mapToInt(one -> one.published().size()).sum(),
-                rows.stream().filter(line -> line.matches(".*  (agrees|agrees within [0-9.]+|set aside)")).count());
+        assertEquals(
+                cases.stream().mapToInt(one -> one.published().size()).sum(),
+                rows.stream()
+                        .filter(line -> line.matches(".*  (agrees|agrees within [0-9.]+|set aside)"))
+                        .count());
     }
 
     @Test
@@ -39,7 +42,8 @@ class ReferenceTest {
         List<String> out = Typed.line("reference", "--topic", "temperature").out();
         assertEquals("Temperature", out.get(0));
         String names = out.get(1);
-        List<String> rows = out.stream().filter(line -> line.endsWith("  agrees")).toList();
+        List<String> rows =
+                out.stream().filter(line -> line.endsWith("  agrees")).toList();
         for (String column : List.of("result", "published", "computed", "agreement")) {
             int at = names.indexOf(column);
             rows.forEach(row -> assertTrue(row.charAt(at - 1) == ' ' && row.charAt(at) != ' ', row));
@@ -50,30 +54,44 @@ class ReferenceTest {
     void totalsAloneHaveNoLineForEachFigure() {
         Typed typed = Typed.line("reference", "--totals");
         assertEquals("Totals", typed.out().get(0));
-        int rows = IntStream.range(0, typed.out().size()).filter(i -> typed.out().get(i).startsWith("  all ")).findFirst().orElseThrow();
+        int rows = IntStream.range(0, typed.out().size())
+                .filter(i -> typed.out().get(i).startsWith("  all "))
+                .findFirst()
+                .orElseThrow();
         assertEquals(Topic.values().length + 2, rows);
         assertTrue(typed.out().contains("Left out, and why"), typed.out()::toString);
     }
 
     @Test
     void whatPublishedMeansIsSaidUnderTheTotals() {
-        String all = String.join(" ", Typed.line("reference", "--topic", "runout", "--totals").out()).replaceAll("\\s+", " ");
-        assertTrue(all.contains("figures are published: read in print, or taken from a collection, a chart or a page that hands on what "
-                + "is printed elsewhere; the source stands with each."), all);
+        String all = String.join(
+                        " ",
+                        Typed.line("reference", "--topic", "runout", "--totals").out())
+                .replaceAll("\\s+", " ");
+        assertTrue(
+                all.contains("figures are published: read in print, or taken from a collection, a chart or a page that "
+                        + "hands on what "
+                        + "is printed elsewhere; the source stands with each."),
+                all);
     }
 
     /** Two figures that look alike would show nothing. */
     @Test
     void everyFigureSetAsideLooksUnlikeTheOnePublished() {
-        List<Row> aside = Stream.of(Topic.values()).map(new Comparison(Handbook.sums())::of)
-                .flatMap(finding -> finding.rows(Agreement.ASIDE).stream()).toList();
+        List<Row> aside = Stream.of(Topic.values())
+                .map(new Comparison(Handbook.sums())::of)
+                .flatMap(finding -> finding.rows(Agreement.ASIDE).stream())
+                .toList();
         assertFalse(aside.isEmpty());
         aside.forEach(row -> assertNotEquals(row.published(), row.computed(), row.of()::name));
     }
 
     @Test
     void aTopicThatIsNotThereIsRefusedWithThoseThatAre() {
-        assertEquals("There is no topic \"thread\". Right is one of: threads, wires, cutting, limits, runout, decision, temperature, "
-                + "statistics.", Typed.line("reference", "--topic", "thread").trouble());
+        assertEquals(
+                "There is no topic \"thread\". Right is one of: threads, wires, cutting, limits, runout, decision, "
+                        + "temperature, "
+                        + "statistics.",
+                Typed.line("reference", "--topic", "thread").trouble());
     }
 }

@@ -70,12 +70,22 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
     private static Typed line(Asked client, Streams streams, Object... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        CommandLine commands = CommandLines.of(new Tools(client, CLOCK, Words.of(Locale.ENGLISH), new PlanReader(),
-                List.of(new CsvRecord(), new JsonRecord()), "0.1.0-test", Handbook.sums(), streams));
+        CommandLine commands = CommandLines.of(new Tools(
+                client,
+                CLOCK,
+                Words.of(Locale.ENGLISH),
+                new PlanReader(),
+                List.of(new CsvRecord(), new JsonRecord()),
+                "0.1.0-test",
+                Handbook.sums(),
+                streams));
         commands.setOut(new PrintWriter(out, true));
         commands.setErr(new PrintWriter(err, true));
         String[] arguments = List.of(words).stream().map(String::valueOf).toArray(String[]::new);
-        return new Typed(commands.execute(arguments), out.toString().lines().toList(), err.toString().lines().toList(),
+        return new Typed(
+                commands.execute(arguments),
+                out.toString().lines().toList(),
+                err.toString().lines().toList(),
                 client.opened());
     }
 
@@ -89,7 +99,11 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
 
     /** A line in columns, with a stroke between them. */
     static String columns(String line) {
-        return String.join("|", Arrays.stream(line.strip().split(" {3,}|(?<=\\d|\\S) {2}(?=\\S)")).map(String::strip).toList());
+        return String.join(
+                "|",
+                Arrays.stream(line.strip().split(" {3,}|(?<=\\d|\\S) {2}(?=\\S)"))
+                        .map(String::strip)
+                        .toList());
     }
 
     /** A client that keeps what it was asked for and shows nothing. */
@@ -100,7 +114,8 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
             if (trouble.isPresent()) {
                 throw trouble.get();
             }
-            opened.add("open " + store.map(Path::toString).orElse("own") + " " + plans.map(Path::toString).orElse("own"));
+            opened.add("open " + store.map(Path::toString).orElse("own") + " "
+                    + plans.map(Path::toString).orElse("own"));
         }
 
         @Override

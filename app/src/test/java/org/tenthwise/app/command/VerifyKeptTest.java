@@ -25,6 +25,7 @@ class VerifyKeptTest {
 
     @TempDir
     private Path folder;
+
     private Path store;
     private Path record;
 
@@ -46,13 +47,18 @@ class VerifyKeptTest {
         Typed typed = Typed.line("verify", store);
         assertEquals(0, typed.exit());
         StoredEntry last = entries().get(entries().size() - 1);
-        assertEquals(List.of("%s is whole: %d entries, the last with hash %s.".formatted(store, last.seq(), last.hash())), typed.out());
+        assertEquals(
+                List.of("%s is whole: %d entries, the last with hash %s.".formatted(store, last.seq(), last.hash())),
+                typed.out());
     }
 
     /** One byte of one body, in the file itself, as no trigger would let it be changed. */
     @Test
     void oneChangedByteNamesItsEntry() throws Exception {
-        StoredEntry changed = entries().stream().filter(entry -> entry.body().contains("70.02")).findFirst().orElseThrow();
+        StoredEntry changed = entries().stream()
+                .filter(entry -> entry.body().contains("70.02"))
+                .findFirst()
+                .orElseThrow();
         byte[] bytes = Files.readAllBytes(store);
         int at = new String(bytes, ISO_8859_1).indexOf(changed.body());
         assertTrue(at > 0);
@@ -60,8 +66,10 @@ class VerifyKeptTest {
         Files.write(store, bytes);
         Typed typed = Typed.line("verify", store);
         assertEquals(1, typed.exit());
-        assertEquals(List.of("%s is not whole. Entry %d is not as it was written: its text does not give its hash.".formatted(
-                store, changed.seq())), typed.out());
+        assertEquals(
+                List.of("%s is not whole. Entry %d is not as it was written: its text does not give its hash."
+                        .formatted(store, changed.seq())),
+                typed.out());
     }
 
     @Test
@@ -70,14 +78,20 @@ class VerifyKeptTest {
         assertEquals(0, typed.exit());
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
             RunHead head = kept.runHead("LG-2207-C-013");
-            assertEquals("Its run head is %s after %d entries. It is complete if the printed record has the same; --head HASH compares them."
-                    .formatted(head.hash(), head.place()), typed.out().get(1));
+            assertEquals(
+                    ("Its run head is %s after %d entries. It is complete if the printed record has the same; --head "
+                                    + "HASH compares them.")
+                            .formatted(head.hash(), head.place()),
+                    typed.out().get(1));
         }
     }
 
     @Test
     void aChangedRecordNamesItsEntry() throws Exception {
-        StoredEntry changed = entries().stream().filter(entry -> entry.body().contains("70.02")).findFirst().orElseThrow();
+        StoredEntry changed = entries().stream()
+                .filter(entry -> entry.body().contains("70.02"))
+                .findFirst()
+                .orElseThrow();
         String text = Files.readString(record);
         int at = text.indexOf("70.02", text.indexOf("\"seq\" : " + changed.seq()));
         Files.writeString(record, text.substring(0, at) + "70.03" + text.substring(at + 5));
@@ -96,11 +110,17 @@ class VerifyKeptTest {
         assertEquals(2, typed.exit());
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
             RunHead head = kept.runHead("LG-2207-C-013");
-            assertEquals(List.of("%s has an older form: every entry in it is as it was written, and none is missing before the last: %d entries, the last with hash %s."
-                            .formatted(record, head.place(), last.hash()),
-                    "What it says they come to was not compared with them. Export the run again from its store to have that compared.",
-                    "Its run head is %s after %d entries. It is complete if the printed record has the same; --head HASH compares them."
-                            .formatted(head.hash(), head.place())), typed.out());
+            assertEquals(
+                    List.of(
+                            ("%s has an older form: every entry in it is as it was written, and none is missing "
+                                            + "before the last: %d entries, the last with hash %s.")
+                                    .formatted(record, head.place(), last.hash()),
+                            "What it says they come to was not compared with them. Export the run again from its "
+                                    + "store to have that compared.",
+                            ("Its run head is %s after %d entries. It is complete if the printed record has the "
+                                            + "same; --head HASH compares them.")
+                                    .formatted(head.hash(), head.place())),
+                    typed.out());
             assertEquals(2, Typed.line("verify", record, "--head", head.hash()).exit());
         }
         assertEquals(1, Typed.line("verify", record, "--head", "ab").exit());
@@ -122,26 +142,38 @@ class VerifyKeptTest {
         try (FileChannel channel = FileChannel.open(large, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             channel.write(ByteBuffer.wrap(new byte[] {'}'}), 200L << 20);
         }
-        assertEquals("%s is larger than any record, so it was not read. Name a store, or a record in JSON.".formatted(large),
+        assertEquals(
+                "%s is larger than any record, so it was not read. Name a store, or a record in JSON.".formatted(large),
                 Typed.line("verify", large).trouble());
     }
 
     @Test
     void aMissingFileIsSaidToBeMissing() {
-        assertEquals("There is no nowhere.db. Name a store, or a record in JSON.", Typed.line("verify", "nowhere.db").trouble());
+        assertEquals(
+                "There is no nowhere.db. Name a store, or a record in JSON.",
+                Typed.line("verify", "nowhere.db").trouble());
     }
 
     @Test
     void theHashOfAnyEntryIsFoundWithWhatStandsBehindIt() throws Exception {
         List<StoredEntry> entries = entries();
         StoredEntry last = entries.get(entries.size() - 1);
-        assertHead(0, last.hash(), "The hash is that of entry %d: nothing up to it was cut off, and it is the last.".formatted(last.seq()));
-        assertHead(0, entries.get(4).hash().toUpperCase(Locale.ROOT), "The hash is that of entry 5: nothing up to it was cut off, and %d entries stand behind it."
-                .formatted(entries.size() - 5));
+        assertHead(
+                0,
+                last.hash(),
+                "The hash is that of entry %d: nothing up to it was cut off, and it is the last."
+                        .formatted(last.seq()));
+        assertHead(
+                0,
+                entries.get(4).hash().toUpperCase(Locale.ROOT),
+                "The hash is that of entry 5: nothing up to it was cut off, and %d entries stand behind it."
+                        .formatted(entries.size() - 5));
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
             RunHead run = kept.runHead("LG-2207-C-013");
-            String said = "The hash is that of run LG-2207-C-013 up to its entry %d: nothing of the run up to it was cut off, and it is the last."
-                    .formatted(run.place());
+            String said =
+                    ("The hash is that of run LG-2207-C-013 up to its entry %d: nothing of the run up to it was cut "
+                                    + "off, and it is the last.")
+                            .formatted(run.place());
             assertHead(0, run.hash(), said);
             assertEquals(said, last(Typed.line("verify", record, "--head", run.hash())));
         }
@@ -150,12 +182,20 @@ class VerifyKeptTest {
     @Test
     void entriesCutOffAtTheEndAreFoundByTheHashThatWasPrinted() throws Exception {
         StoredEntry last = entries().get(entries().size() - 1);
-        Sample.behindItsBack(store, "DROP TRIGGER ledger_is_never_shortened", "DELETE FROM ledger WHERE seq = " + last.seq(),
-                "CREATE TRIGGER ledger_is_never_shortened BEFORE DELETE ON ledger\nBEGIN\n    SELECT RAISE(ABORT, 'an entry of the ledger "
-                + "is never taken away');\nEND");
+        Sample.behindItsBack(
+                store,
+                "DROP TRIGGER ledger_is_never_shortened",
+                "DELETE FROM ledger WHERE seq = " + last.seq(),
+                "CREATE TRIGGER ledger_is_never_shortened BEFORE DELETE ON ledger\nBEGIN\n    SELECT RAISE(ABORT, "
+                        + "'an entry of the ledger "
+                        + "is never taken away');\nEND");
         assertEquals(0, Typed.line("verify", store).exit());
-        assertHead(1, last.hash(), "No entry in it has the hash %s: entries were cut off or changed since, or the hash is of another store."
-                .formatted(last.hash()));
+        assertHead(
+                1,
+                last.hash(),
+                ("No entry in it has the hash %s: entries were cut off or changed since, or the hash is of another "
+                                + "store.")
+                        .formatted(last.hash()));
     }
 
     @Test
@@ -164,10 +204,17 @@ class VerifyKeptTest {
         Sample.photograph(store, "LG-2207-C-013");
         Typed typed = Typed.line("verify", store);
         assertEquals(0, typed.exit());
-        assertEquals("It holds 1 entry of kinds this release does not know (photo-taken; entry %d): it was made by a newer release."
-                .formatted(last + 1), typed.out().get(1));
-        assertTrue(typed.out().get(2).startsWith("Time runs backwards once: entry %d, of 2026-03-02T06:15:00Z, stands behind one of "
-                .formatted(last + 1)), typed.out()::toString);
+        assertEquals(
+                ("It holds 1 entry of kinds this release does not know (photo-taken; entry %d): it was made by a "
+                                + "newer release.")
+                        .formatted(last + 1),
+                typed.out().get(1));
+        assertTrue(
+                typed.out()
+                        .get(2)
+                        .startsWith("Time runs backwards once: entry %d, of 2026-03-02T06:15:00Z, stands behind one of "
+                                .formatted(last + 1)),
+                typed.out()::toString);
     }
 
     /** Cut off or not, the file looks the same: nothing but a hash kept elsewhere can tell. */
@@ -183,9 +230,14 @@ class VerifyKeptTest {
         }
         Typed typed = Typed.line("verify", old);
         assertEquals(1, typed.exit());
-        assertEquals(List.of("%s: every entry in it is as it was written: 1 entries, the last with hash %s.".formatted(old, hash),
-                "It was kept by an earlier release, which put its last entries into a file beside it (old.db-wal). If it was copied without "
-                + "that file, entries are missing at its end, and the store cannot tell. Compare it with a printed record: --head HASH."),
+        assertEquals(
+                List.of(
+                        "%s: every entry in it is as it was written: 1 entries, the last with hash %s."
+                                .formatted(old, hash),
+                        "It was kept by an earlier release, which put its last entries into a file beside it "
+                                + "(old.db-wal). If it was copied without "
+                                + "that file, entries are missing at its end, and the store cannot tell. Compare it "
+                                + "with a printed record: --head HASH."),
                 typed.out());
         assertEquals(0, Typed.line("verify", old, "--head", hash).exit());
         assertEquals(1, Typed.line("verify", old, "--head", "ab").exit());

@@ -20,14 +20,18 @@ import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Standing;
 
 /** What a walk comes to: its lines, its exit code, its signatures, and what the readings file expects. */
 class WalkPlanTest extends Walking {
 
     @ParameterizedTest
-    @CsvSource({"LG-2207, LG-2207-pass, 0", "LG-2207, LG-2207-fail, 1", "WB-118, WB-118-pass, 0", "WB-118, WB-118-fail, 1"})
+    @CsvSource({
+        "LG-2207, LG-2207-pass, 0",
+        "LG-2207, LG-2207-fail, 1",
+        "WB-118, WB-118-pass, 0",
+        "WB-118, WB-118-fail, 1"
+    })
     void theExitCodeSaysWhetherEverythingPassed(String plan, String readings, int exit) {
         Typed typed = walk(plan, readings);
         assertEquals(exit, typed.exit(), typed::toString);
@@ -59,23 +63,31 @@ class WalkPlanTest extends Walking {
     void everyCharacteristicIsALineWithVerdictAndDistance() throws Exception {
         List<String> said = walk("LG-2207", "LG-2207-pass").out();
         assertEquals(35 + 2, said.size());
-        // cut before: 29.8565·(1 + 11.5e-6·0.5)/(1 + 16.2e-6·3.4) = 29.8550 to 30.0105 by whole 0.001; to 30.01325 read, 30.0121 at 20 °C
+        // cut before: 29.8565·(1 + 11.5e-6·0.5)/(1 + 16.2e-6·3.4) = 29.8550 to 30.0105 by whole 0.001; to 30.01325
+        // read, 30.0121 at 20 °C
         // 30.015·(1 + 11.5e-6·0.5)/(1 + 16.2e-6·2.8) = 30.0138 at 20 °C, by hand
-        assertEquals("13|Bore Ø30 H7|30.014|Pass|0.007 mm inside the upper limit. Cut 1: asked 0.155, came off 0.157.", Typed.columns(said.get(12)));
+        assertEquals(
+                "13|Bore Ø30 H7|30.014|Pass|0.007 mm inside the upper limit. Cut 1: asked 0.155, came off 0.157.",
+                Typed.columns(said.get(12)));
         assertEquals("24|Nut, go|go enters, not-go stops|Pass", Typed.columns(said.get(23)));
         assertEquals("Conforms. Accepted by Inspector 1.", said.get(35));
         List<Path> files = Typed.files(out);
         assertEquals("Run LG-2207-C-014. Record: %s, %s".formatted(files.get(0), files.get(1)), said.get(36));
-        assertTrue(files.get(0).getFileName().toString().matches("LG-2207-C-014-\\d+-[0-9a-f]{8}\\.csv"), files::toString);
+        assertTrue(
+                files.get(0).getFileName().toString().matches("LG-2207-C-014-\\d+-[0-9a-f]{8}\\.csv"), files::toString);
     }
 
     @Test
     void readingsOfAStepBehindAShutHoldPointAreRefusedAloudAndWhatWasTakenBeforeIsKept() throws Exception {
-        Typed typed = walkReadings(DemoPart.SCREW_CARRIER.passingReadings()
+        Typed typed = walkReadings(DemoPart.SCREW_CARRIER
+                .passingReadings()
                 .replaceFirst("number = 3\\s+answers = \\[\"yes\"\\]", "number = 3\nanswers = [\"no\"]"));
         assertEquals(2, typed.exit());
-        assertEquals("Check 6: A hold point keeps this step shut until 3 has passed or is conceded, and the readings file has readings of "
-                + "it. What was taken before it is kept as run LG-2207-C-014. Put the readings file right.", typed.trouble());
+        assertEquals(
+                "Check 6: A hold point keeps this step shut until 3 has passed or is conceded, and the readings "
+                        + "file has readings of "
+                        + "it. What was taken before it is kept as run LG-2207-C-014. Put the readings file right.",
+                typed.trouble());
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
             Sheet sheet = Shop.sheet(kept, "LG-2207-C-014");
             assertEquals(Standing.FAIL, sheet.line(3).finding().verdict().standing());
@@ -86,14 +98,21 @@ class WalkPlanTest extends Walking {
     @Test
     void aStepBehindAShutHoldPointThatTheFileSaysNothingOfIsHeld() throws Exception {
         String sample = DemoPart.SCREW_CARRIER.passingReadings();
-        Typed typed = walkReadings(sample.substring(0, sample.indexOf("[[step]]")) + """
+        Typed typed = walkReadings(
+                sample.substring(0, sample.indexOf("[[step]]"))
+                        + """
                 [[step]]
                 number = 1
                 answers = ["no"]
                 """);
         assertEquals(1, typed.exit());
-        assertEquals("6|Coolant and chips|Open|Held: waits for 1, 2, 3, 4, 5.", Typed.columns(typed.out().get(5)));
-        assertTrue(typed.out().contains("The signature of Inspector 1 was not taken. What does not conform, or is not complete, cannot be accepted."),
+        assertEquals(
+                "6|Coolant and chips|Open|Held: waits for 1, 2, 3, 4, 5.",
+                Typed.columns(typed.out().get(5)));
+        assertTrue(
+                typed.out()
+                        .contains("The signature of Inspector 1 was not taken. What does not conform, or is not "
+                                + "complete, cannot be accepted."),
                 typed.out()::toString);
     }
 
@@ -106,7 +125,9 @@ class WalkPlanTest extends Walking {
 
     @Test
     void furtherSignaturesFollowTheOneThatClosesAndASecondPersonIsAnother() throws Exception {
-        Typed typed = walkWith("[[gauge]]\nid = \"IN-1\"", """
+        Typed typed = walkWith(
+                "[[gauge]]\nid = \"IN-1\"",
+                """
                 [[signature]]
                 by = "setter2"
                 meaning = "measured again"
@@ -118,16 +139,24 @@ class WalkPlanTest extends Walking {
                 [[gauge]]
                 id = "IN-1\"""");
         assertEquals(1, typed.exit());
-        assertTrue(typed.out().contains("The signature of setter2 was not taken. This person made the part or took its readings. A second person must be another."),
+        assertTrue(
+                typed.out()
+                        .contains("The signature of setter2 was not taken. This person made the part or took its "
+                                + "readings. A second person must be another."),
                 typed.out()::toString);
     }
 
     @Test
     void whatDoesNotComeToWhatTheFileExpectsIsPrintedAndTheExitCodeSaysSo() throws Exception {
-        Typed typed = walkReadings(replaced(passing("13 = \"pass\"", "13 = \"cut again\""), "outcome = \"conforms\"", "outcome = \"does not conform\""));
+        Typed typed = walkReadings(replaced(
+                passing("13 = \"pass\"", "13 = \"cut again\""),
+                "outcome = \"conforms\"",
+                "outcome = \"does not conform\""));
         assertEquals(1, typed.exit());
-        assertEquals(List.of("Check 13: the readings file expects \"cut again\", and it came to \"pass\".",
-                "The outcome: the readings file expects \"does not conform\", and it came to \"conforms\"."),
+        assertEquals(
+                List.of(
+                        "Check 13: the readings file expects \"cut again\", and it came to \"pass\".",
+                        "The outcome: the readings file expects \"does not conform\", and it came to \"conforms\"."),
                 typed.out().subList(typed.out().size() - 2, typed.out().size()));
     }
 
@@ -135,7 +164,11 @@ class WalkPlanTest extends Walking {
     @Test
     void theExamplesOfTheGuideAreWalkedAsTheyStand() throws Exception {
         String guide = Files.readString(Path.of("../checklists/plan-file.md"));
-        List<String> examples = Pattern.compile("```toml\n(.*?)```", Pattern.DOTALL).matcher(guide).results().map(found -> found.group(1)).toList();
+        List<String> examples = Pattern.compile("```toml\n(.*?)```", Pattern.DOTALL)
+                .matcher(guide)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
         assertEquals(4, examples.size());
         for (int i = 0; i < examples.size(); i += 2) {
             Path plan = file("plan-%d.toml".formatted(i), examples.get(i));

@@ -31,19 +31,27 @@ class WalkReadingsTest extends Walking {
 
     @Test
     void aReadingIsStruckOutAndTakenAgain() throws Exception {
-        Typed typed = walkWith("\"70.04\", \"70.02\"", "{ reading = \"70.40\", struck = \"Jaws not closed.\" }, \"70.04\", \"70.02\"");
+        Typed typed = walkWith(
+                "\"70.04\", \"70.02\"", "{ reading = \"70.40\", struck = \"Jaws not closed.\" }, \"70.04\", \"70.02\"");
         assertEquals(0, typed.exit(), typed::toString);
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            assertEquals(List.of("70.40 struck", "70.04", "70.02"), Shop.sheet(kept, "LG-2207-C-014").line(7).passes().get(0).readings().stream()
-                    .map(reading -> reading.typed().text() + (reading.struck().isPresent() ? " struck" : "")).toList());
+            assertEquals(
+                    List.of("70.40 struck", "70.04", "70.02"),
+                    Shop.sheet(kept, "LG-2207-C-014").line(7).passes().get(0).readings().stream()
+                            .map(reading ->
+                                    reading.typed().text() + (reading.struck().isPresent() ? " struck" : ""))
+                            .toList());
         }
     }
 
     @Test
     void withoutTheTemperaturesThatMatterACheckStaysOpen() throws Exception {
-        Typed typed = walkReadings(replaced(upToTheBore(), "part_temperature = \"22.8\"\ngauge_temperature = \"20.5\"\n", ""));
+        Typed typed = walkReadings(
+                replaced(upToTheBore(), "part_temperature = \"22.8\"\ngauge_temperature = \"20.5\"\n", ""));
         assertEquals(1, typed.exit());
-        assertEquals("13|Bore Ø30 H7|30.015 so far|Open|2 more to take.", Typed.columns(typed.out().get(12)));
+        assertEquals(
+                "13|Bore Ø30 H7|30.015 so far|Open|2 more to take.",
+                Typed.columns(typed.out().get(12)));
     }
 
     @Test
@@ -51,9 +59,14 @@ class WalkReadingsTest extends Walking {
         Typed typed = walkReadings(replaced(upToTheBore(), "\"22.8\"", "\"73.0\""));
         assertEquals(2, typed.exit(), typed::toString);
         assertTrue(typed.trouble().contains(" is far off: about 18\u201323 is expected."), typed.trouble());
-        assertEquals(1, walkReadings(replaced(upToTheBore(), "\"22.8\"", "{ reading = \"73.0\", keep = true }")).exit());
+        assertEquals(
+                1,
+                walkReadings(replaced(upToTheBore(), "\"22.8\"", "{ reading = \"73.0\", keep = true }"))
+                        .exit());
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            assertEquals(Optional.of(Degrees.of("73.0", CELSIUS)), Shop.sheet(kept, "LG-2207-C-014-2").line(13).passes().get(1).temperature(Body.PART));
+            assertEquals(
+                    Optional.of(Degrees.of("73.0", CELSIUS)),
+                    Shop.sheet(kept, "LG-2207-C-014-2").line(13).passes().get(1).temperature(Body.PART));
         }
     }
 
@@ -72,7 +85,12 @@ class WalkReadingsTest extends Walking {
         Typed typed = walkWith("\"70.04\", \"70.02\"", "{ reading = \"2.7575\", unit = \"in\" }, \"70.02\"");
         assertEquals(0, typed.exit(), typed::toString);
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            Run.Reading read = Shop.sheet(kept, "LG-2207-C-014").line(7).passes().get(0).readings().get(0);
+            Run.Reading read = Shop.sheet(kept, "LG-2207-C-014")
+                    .line(7)
+                    .passes()
+                    .get(0)
+                    .readings()
+                    .get(0);
             assertEquals(new Written("2.7575", Unit.INCH), read.typed());
             // 2.7575 × 25.4 = 70.0405, by hand
             assertEquals(Length.of("70.0405", Unit.MILLIMETRE), read.typed().length());
@@ -82,9 +100,12 @@ class WalkReadingsTest extends Walking {
 
     @Test
     void aMasterFarOffThePlansIsRefused() throws Exception {
-        Typed typed = walkReadings(DemoPart.SCREW_CARRIER.passingReadings().replaceAll("certified = \"30\\.[0-9]+\"", "certified = \"30.900\""));
+        Typed typed = walkReadings(DemoPart.SCREW_CARRIER
+                .passingReadings()
+                .replaceAll("certified = \"30\\.[0-9]+\"", "certified = \"30.900\""));
         assertEquals(2, typed.exit(), typed::toString);
-        assertTrue(typed.trouble().startsWith("Check 13: 30.900 is far off: about 30.000 is expected."), typed.trouble());
+        assertTrue(
+                typed.trouble().startsWith("Check 13: 30.900 is far off: about 30.000 is expected."), typed.trouble());
     }
 
     /** Wires 0.080 larger than they are said to be make every size come out 0.240 too large. */
@@ -93,16 +114,21 @@ class WalkReadingsTest extends Walking {
         Typed typed = walkWith("certified = \"3.620\"", "certified = \"3.700\"");
         assertEquals(2, typed.exit(), typed::toString);
         assertTrue(typed.trouble().startsWith("Check 21: 3.700 is far off: about 3.620 is expected."), typed.trouble());
-        Typed meant = walkReadings(replaced(passing("certified = \"3.620\"", "certified = \"3.700\", keep = true"),
-                "\"40.742\", \"40.755\", \"40.749\"", "\"40.982\", \"40.995\", \"40.989\""));
+        Typed meant = walkReadings(replaced(
+                passing("certified = \"3.620\"", "certified = \"3.700\", keep = true"),
+                "\"40.742\", \"40.755\", \"40.749\"",
+                "\"40.982\", \"40.995\", \"40.989\""));
         assertEquals(0, meant.exit(), meant::toString);
     }
 
     @Test
     void aReadingNoSumCanBeDoneWithStopsTheWalkAndKeepsWhatWasTaken() throws Exception {
         Typed typed = walkWith("\"70.04\", \"70.02\"", "\"-70.04\", \"70.02\"");
-        assertEquals("Check 7: That must be more than nought. (-70.04) What was taken before it is kept as run LG-2207-C-014. "
-                + "Put the readings file right.", typed.trouble());
+        assertEquals(
+                "Check 7: That must be more than nought. (-70.04) What was taken before it is kept as run "
+                        + "LG-2207-C-014. "
+                        + "Put the readings file right.",
+                typed.trouble());
         assertEquals(0, Typed.line("verify", store).exit());
     }
 

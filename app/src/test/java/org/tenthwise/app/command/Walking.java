@@ -12,6 +12,7 @@ abstract class Walking {
 
     @TempDir
     Path folder;
+
     Path store;
     Path out;
 

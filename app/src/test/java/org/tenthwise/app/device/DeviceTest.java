@@ -20,7 +20,10 @@ class DeviceTest {
     private Path folder;
 
     @ParameterizedTest
-    @CsvSource(nullValues = "-", textBlock = """
+    @CsvSource(
+            nullValues = "-",
+            textBlock =
+                    """
             # system,    DISPLAY,  way windows are made,  whether there is a display
             Linux,       :0,       -,                     true
             Linux,       '',       -,                     false
@@ -62,7 +65,8 @@ class DeviceTest {
 
     @Test
     void thePrivateFolderIsOfOurOwnInTheStorageOfTheDevice() {
-        assertEquals("tenthwise", new AttachStorage(folder).folder().getFileName().toString());
+        assertEquals(
+                "tenthwise", new AttachStorage(folder).folder().getFileName().toString());
     }
 
     @Test

@@ -41,7 +41,8 @@ import org.tenthwise.model.run.Event;
 /** Walks over every node of a record: whatever is changed, taken out or put in there must be found. */
 class EveryNodeOfARecordTest {
 
-    private static final Plan PLAN = InventedPlans.inMillimetres("""
+    private static final Plan PLAN = InventedPlans.inMillimetres(
+            """
             [[step]]
             number = 1
             operation = 10
@@ -95,27 +96,41 @@ class EveryNodeOfARecordTest {
     private int aimed;
 
     /**
-     * A short run that has a little of everything: readings, a gauge set, answers, a strike, a doubt, a note, a second pass, a repair, a concession, a
-     * cut asked for and taken, and one that is too uneven to be offered.
+     * A short run that has a little of everything: readings, a gauge set, answers, a strike, a doubt, a note, a second
+     * pass, a repair, a concession, a cut asked for and taken, and one that is too uneven to be offered.
      */
     private ObjectNode record() {
-        Setting bore = Setting.onMaster(new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "R-20",
-                mm("20.001"), mm("0.000"));
-        Evidence evidence = new Records.Walk(PLAN, "Setter 1").add(new Event.Begun(PLAN.part(), "1", "L-1", "Lathe 4", PLAN.source()))
-                .add(new Event.Answered(1, Question.CONFIRMED, Answer.YES)).add(new Event.GaugeSet(2, bore))
-                .add(new Event.ReadingTaken(2, "1.1", mm("-0.011"))).add(new Event.ReadingTaken(2, "1.1", mm("-0.012")))
-                .add(new Event.StruckOut(5, "Dirt.")).add(new Event.ReadingTaken(2, "2.1", mm("-0.004")))
-                .add(new Event.TemperatureTaken(2, Body.PART, Degrees.of("22.5", CELSIUS))).add(new Event.TemperatureTaken(2, Body.GAUGE, Degrees.of("20.5", CELSIUS)))
-                .add(new Event.DoubtFlagged(2, "Which end?")).add(new Event.NoteMade(0, "Night shift."))
-                .add(new Event.PassBegun(2, Event.PassBegun.Why.CUT)).add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
+        Setting bore = Setting.onMaster(
+                new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)),
+                "R-20",
+                mm("20.001"),
+                mm("0.000"));
+        Evidence evidence = new Records.Walk(PLAN, "Setter 1")
+                .add(new Event.Begun(PLAN.part(), "1", "L-1", "Lathe 4", PLAN.source()))
+                .add(new Event.Answered(1, Question.CONFIRMED, Answer.YES))
+                .add(new Event.GaugeSet(2, bore))
+                .add(new Event.ReadingTaken(2, "1.1", mm("-0.011")))
+                .add(new Event.ReadingTaken(2, "1.1", mm("-0.012")))
+                .add(new Event.StruckOut(5, "Dirt."))
+                .add(new Event.ReadingTaken(2, "2.1", mm("-0.004")))
+                .add(new Event.TemperatureTaken(2, Body.PART, Degrees.of("22.5", CELSIUS)))
+                .add(new Event.TemperatureTaken(2, Body.GAUGE, Degrees.of("20.5", CELSIUS)))
+                .add(new Event.DoubtFlagged(2, "Which end?"))
+                .add(new Event.NoteMade(0, "Night shift."))
+                .add(new Event.PassBegun(2, Event.PassBegun.Why.CUT))
+                .add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
                 .add(new Event.Disposed(2, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")))
-                .add(new Event.ReadingTaken(2, "1.1", mm("-0.060"))).add(new Event.ReadingTaken(2, "2.1", mm("-0.061")))
+                .add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
+                .add(new Event.ReadingTaken(2, "2.1", mm("-0.061")))
                 .add(new Event.Disposed(2, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-1")))
                 .add(new Event.GaugeSet(3, Setting.direct(new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty()))))
                 .add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE))
-                .add(new Event.ReadingTaken(3, "1.1", mm("30.120"))).add(new Event.ReadingTaken(3, "2.1", mm("30.124")))
+                .add(new Event.ReadingTaken(3, "1.1", mm("30.120")))
+                .add(new Event.ReadingTaken(3, "2.1", mm("30.124")))
                 .add(new Event.PassBegun(3, Event.PassBegun.Why.CUT))
-                .add(new Event.ReadingTaken(3, "1.1", mm("29.985"))).add(new Event.ReadingTaken(3, "2.1", mm("30.011"))).evidence();
+                .add(new Event.ReadingTaken(3, "1.1", mm("29.985")))
+                .add(new Event.ReadingTaken(3, "2.1", mm("30.011")))
+                .evidence();
         try {
             return (ObjectNode) json.readTree(ReadBack.text(new JsonRecord(), evidence));
         } catch (IOException e) {
@@ -129,8 +144,16 @@ class EveryNodeOfARecordTest {
 
     @Test
     void nothingIsChangedTakenOutOrPutInUnseen() throws IOException {
-        assertEquals(Optional.empty(), check.check(new ByteArrayInputStream(json.writeValueAsBytes(record))).found().fault());
-        assertEquals(List.of(true, true, true, true), Stream.of("offset_change", "safe_cut", "asked", "came_off").map(key -> record.findValue(key) != null).toList());
+        assertEquals(
+                Optional.empty(),
+                check.check(new ByteArrayInputStream(json.writeValueAsBytes(record)))
+                        .found()
+                        .fault());
+        assertEquals(
+                List.of(true, true, true, true),
+                Stream.of("offset_change", "safe_cut", "asked", "came_off")
+                        .map(key -> record.findValue(key) != null)
+                        .toList());
         walk("", record);
         assertEquals(List.of(), unseen);
         assertTrue(aimed > 1_000, () -> "only %d changes were made".formatted(aimed));
@@ -171,21 +194,35 @@ class EveryNodeOfARecordTest {
         JsonNodeFactory make = JsonNodeFactory.instance;
         if (node.isTextual()) {
             String text = node.textValue();
-            return List.of(TextNode.valueOf(text + "0"), TextNode.valueOf(""), NullNode.instance, make.arrayNode().add(text));
+            return List.of(
+                    TextNode.valueOf(text + "0"),
+                    TextNode.valueOf(""),
+                    NullNode.instance,
+                    make.arrayNode().add(text));
         }
         if (node.isNumber()) {
-            return List.of(LongNode.valueOf(node.longValue() + 1), TextNode.valueOf(node.asText()), make.numberNode(node.doubleValue()));
+            return List.of(
+                    LongNode.valueOf(node.longValue() + 1),
+                    TextNode.valueOf(node.asText()),
+                    make.numberNode(node.doubleValue()));
         }
         if (node.isBoolean()) {
-            return List.of(BooleanNode.valueOf(!node.booleanValue()), TextNode.valueOf(node.asText()), IntNode.valueOf(node.booleanValue() ? 1 : 0));
+            return List.of(
+                    BooleanNode.valueOf(!node.booleanValue()),
+                    TextNode.valueOf(node.asText()),
+                    IntNode.valueOf(node.booleanValue() ? 1 : 0));
         }
-        return Stream.<JsonNode>of(NullNode.instance, make.objectNode(), make.arrayNode(), TextNode.valueOf(node.toString()))
-                .filter(other -> !other.equals(node)).toList();
+        return Stream.<JsonNode>of(
+                        NullNode.instance, make.objectNode(), make.arrayNode(), TextNode.valueOf(node.toString()))
+                .filter(other -> !other.equals(node))
+                .toList();
     }
 
     private void seen(String change) throws IOException {
         aimed++;
-        if (check.check(new ByteArrayInputStream(json.writeValueAsBytes(record))).found().whole()) {
+        if (check.check(new ByteArrayInputStream(json.writeValueAsBytes(record)))
+                .found()
+                .whole()) {
             unseen.add(change);
         }
     }

@@ -40,8 +40,10 @@ class JsonRecordTest {
                 alone += reading.has("verdict") ? 1 : 0;
             }
             if (each && pass.path("verdict").asText().equals("pass")) {
-                pass.path("readings").forEach(reading -> assertEquals(reading.path("counts").booleanValue() ? "pass" : "",
-                        reading.path("verdict").asText()));
+                pass.path("readings")
+                        .forEach(reading -> assertEquals(
+                                reading.path("counts").booleanValue() ? "pass" : "",
+                                reading.path("verdict").asText()));
             }
         }
         assertTrue(alone > 10, alone + " places were judged by themselves");
@@ -49,9 +51,11 @@ class JsonRecordTest {
 
     @Test
     void anAnswerSaysWhetherItCounts() {
-        Records.Walk walk = new Records.Walk(PART.plan(), "Setter 1").add(Records.passing(PART).begun())
+        Records.Walk walk = new Records.Walk(PART.plan(), "Setter 1")
+                .add(Records.passing(PART).begun())
                 .add(new Event.Answered(3, Question.CONFIRMED, Answer.NO));
-        walk.add(new Event.StruckOut(walk.seq(), "Slip.")).add(new Event.Answered(3, Question.CONFIRMED, Answer.NO))
+        walk.add(new Event.StruckOut(walk.seq(), "Slip."))
+                .add(new Event.Answered(3, Question.CONFIRMED, Answer.NO))
                 .add(new Event.Answered(3, Question.CONFIRMED, Answer.YES));
         JsonNode answers = tree(walk.evidence()).at("/result/characteristics/2/passes/0/answers");
         List<Boolean> counts = new ArrayList<>();
@@ -61,8 +65,11 @@ class JsonRecordTest {
 
     @Test
     void doubtsAndNotesStandInTheResult() {
-        JsonNode notes = tree(Records.walk(PART, Records.passing(PART), 12).add(new Event.DoubtFlagged(12, "Which end?"))
-                .add(new Event.NoteMade(0, "Coolant 21 °C")).evidence()).at("/result/notes");
+        JsonNode notes = tree(Records.walk(PART, Records.passing(PART), 12)
+                        .add(new Event.DoubtFlagged(12, "Which end?"))
+                        .add(new Event.NoteMade(0, "Coolant 21 °C"))
+                        .evidence())
+                .at("/result/notes");
         assertEquals(2, notes.size());
         assertEquals("Which end?", notes.path(0).path("doubt").textValue());
         assertEquals(12, notes.path(0).path("step").intValue());
@@ -80,7 +87,11 @@ class JsonRecordTest {
         JsonNode depth = tree(evidence).at("/result/characteristics/11");
         assertEquals(PART.plan().step(12).drawing(), depth.path("requirement").textValue());
         assertSigned(evidence, depth.path("disposition"), evidence.entries().size() - 1, "C-117");
-        assertSigned(evidence, depth.path("lapsed-dispositions").path(0), evidence.entries().size() - 3, "A-7");
+        assertSigned(
+                evidence,
+                depth.path("lapsed-dispositions").path(0),
+                evidence.entries().size() - 3,
+                "A-7");
         JsonNode closing = tree(Records.whole(PART, Records.passing(PART))).at("/result/signatures/0");
         assertFalse(closing.path("at").asText().isEmpty());
     }
@@ -88,20 +99,29 @@ class JsonRecordTest {
     private static void assertSigned(Evidence evidence, JsonNode signed, int place, String number) {
         assertEquals(number, signed.path("number").textValue());
         assertEquals(evidence.entries().get(place).seq(), signed.path("entry").longValue());
-        assertEquals(evidence.sheet().run().entries().get(place).at(), OffsetDateTime.parse(signed.path("at").textValue()));
+        assertEquals(
+                evidence.sheet().run().entries().get(place).at(),
+                OffsetDateTime.parse(signed.path("at").textValue()));
     }
 
     /** Without it nobody can tell from the record alone under which jaw an angle lies. */
     @Test
     void aRunOutSaysAtWhichAngleEachJawStands() {
-        assertEquals("[{\"jaw\":1,\"at-degrees\":\"0\"},{\"jaw\":2,\"at-degrees\":\"90\"},{\"jaw\":3,\"at-degrees\":\"180\"},{\"jaw\":4,\"at-degrees\":\"270\"}]",
-                tree(Records.whole(PART, Records.passing(PART))).at("/result/characteristics/3/jaws").toString());
+        assertEquals(
+                "[{\"jaw\":1,\"at-degrees\":\"0\"},{\"jaw\":2,\"at-degrees\":\"90\"},{\"jaw\":3,"
+                        + "\"at-degrees\":\"180\"},{\"jaw\":4,\"at-degrees\":\"270\"}]",
+                tree(Records.whole(PART, Records.passing(PART)))
+                        .at("/result/characteristics/3/jaws")
+                        .toString());
     }
 
     /** 22.5 was replaced by 23.0, and that was struck out: nothing is corrected by either, so neither counts. */
     @Test
     void aTemperatureThatWasTakenAgainCountsNoMoreWhateverBecomesOfTheLaterOne() {
-        Records.Walk walk = new Records.Walk(PART.plan(), "Setter 1").add(Records.passing(PART).begun()).add(part("22.5")).add(part("23.0"));
+        Records.Walk walk = new Records.Walk(PART.plan(), "Setter 1")
+                .add(Records.passing(PART).begun())
+                .add(part("22.5"))
+                .add(part("23.0"));
         assertEquals(List.of(false, true), counting(walk));
         walk.add(new Event.StruckOut(walk.seq(), "thermometer lay in the sun"));
         assertEquals(List.of(false, false), counting(walk));
@@ -112,24 +132,37 @@ class JsonRecordTest {
     }
 
     private static List<Boolean> counting(Records.Walk walk) {
-        return nodes(tree(walk.evidence()), node -> node.path("of").asText().equals("part") && node.has("counts")).stream()
-                .map(node -> node.path("counts").booleanValue()).toList();
+        return nodes(tree(walk.evidence()), node -> node.path("of").asText().equals("part") && node.has("counts"))
+                .stream()
+                .map(node -> node.path("counts").booleanValue())
+                .toList();
     }
 
     @Test
     void noInchCarriesDigitsNobodyKnew() {
         DemoPart barrel = DemoPart.WINCH_BARREL_END;
-        for (JsonNode text : nodes(tree(Records.whole(barrel, Records.failing(barrel))).path("result"), JsonNode::isTextual)) {
+        for (JsonNode text :
+                nodes(tree(Records.whole(barrel, Records.failing(barrel))).path("result"), JsonNode::isTextual)) {
             assertFalse(text.textValue().matches("-?\\d+\\.\\d{9,}"), text::toString);
         }
     }
 
     /** 0.000014406 mm are 0.000000567165354… in. */
     @ParameterizedTest
-    @CsvSource({"0.0144060000,MILLIMETRE,3,0.014406", "0.014406,INCH,4,0.00056717", "30,MILLIMETRE,3,30.000", "30.0100,MILLIMETRE,2,30.01",
-        "25.4,INCH,4,1.0000", "30.012345678901,MILLIMETRE,3,30.012346", "30.0000004,MILLIMETRE,3,30.000"})
+    @CsvSource({
+        "0.0144060000,MILLIMETRE,3,0.014406",
+        "0.014406,INCH,4,0.00056717",
+        "30,MILLIMETRE,3,30.000",
+        "30.0100,MILLIMETRE,2,30.01",
+        "25.4,INCH,4,1.0000",
+        "30.012345678901,MILLIMETRE,3,30.012346",
+        "30.0000004,MILLIMETRE,3,30.000"
+    })
     void aSizeWorkedOutHasThePlacesItIsKnownTo(String millimetres, Unit unit, int known, String figure) {
-        assertEquals(figure, WorkedOut.figure(Length.of(millimetres, Unit.MILLIMETRE), unit, known).toPlainString());
+        assertEquals(
+                figure,
+                WorkedOut.figure(Length.of(millimetres, Unit.MILLIMETRE), unit, known)
+                        .toPlainString());
     }
 
     private static JsonNode tree(Evidence evidence) {

@@ -17,8 +17,7 @@ import org.apache.commons.csv.CSVRecord;
 /** Records as they are written, and as whoever gets them reads them. */
 final class ReadBack {
 
-    private ReadBack() {
-    }
+    private ReadBack() {}
 
     static String text(RecordFormat format, Evidence evidence) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -32,7 +31,11 @@ final class ReadBack {
 
     /** The table, by its own columns. */
     static List<CSVRecord> rows(Evidence evidence) {
-        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (CSVParser parser = CSVParser.parse(new StringReader(text(new CsvRecord(), evidence)), format)) {
             return parser.getRecords();
         } catch (IOException e) {

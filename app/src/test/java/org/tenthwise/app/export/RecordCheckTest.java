@@ -42,8 +42,11 @@ class RecordCheckTest {
     @ParameterizedTest
     @EnumSource(DemoPart.class)
     void aRecordAsWrittenIsWhole(DemoPart part) {
-        for (Evidence any : new Evidence[] {Records.whole(part, Records.passing(part)),
-            Records.whole(part, Records.failing(part)), Records.walk(part, Records.passing(part), 20).evidence()}) {
+        for (Evidence any : new Evidence[] {
+            Records.whole(part, Records.passing(part)),
+            Records.whole(part, Records.failing(part)),
+            Records.walk(part, Records.passing(part), 20).evidence()
+        }) {
             Verification verification = check(text(any));
             assertEquals(Optional.empty(), verification.fault());
             assertEquals(any.entries().size(), verification.entries());
@@ -55,7 +58,9 @@ class RecordCheckTest {
     void sizesAreTextWithTheirLastNought() {
         JsonNode reading = record.at("/result/characteristics/3/passes/0/readings/0/reading");
         assertEquals("0.039", reading.path("figure").textValue());
-        assertEquals("30.000", bore().at("/passes/1/readings/0/set-on/certified/figure").textValue());
+        assertEquals(
+                "30.000",
+                bore().at("/passes/1/readings/0/set-on/certified/figure").textValue());
         assertTrue(bore().at("/passes/1/value").isTextual());
     }
 
@@ -78,7 +83,8 @@ class RecordCheckTest {
     void anEntryMadeAnewWithItsHashNoLongerCarriesTheNext() {
         ObjectNode entry = (ObjectNode) record.path("entries").get(40);
         String body = entry.path("body").textValue().replace("Setter 2", "Setter 3");
-        entry.put("body", body).put("by", "Setter 3")
+        entry.put("body", body)
+                .put("by", "Setter 3")
                 .put("hash", Chain.hash(entry.path("previous").textValue(), body.getBytes(UTF_8)));
         long seq = entry.path("seq").asLong();
         assertNamed(seq + 1, "Entry %d does not follow entry " + seq + " as it now stands.");
@@ -87,7 +93,8 @@ class RecordCheckTest {
     @Test
     void aChangedTailNoLongerFitsTheHead() {
         ArrayNode entries = (ArrayNode) record.path("entries");
-        ((ObjectNode) record.path("head")).put("last", entries.get(entries.size() - 2).path("seq").asLong());
+        ((ObjectNode) record.path("head"))
+                .put("last", entries.get(entries.size() - 2).path("seq").asLong());
         assertSays("What the record says under \"head/last\" is not what its entries come to.");
     }
 
@@ -101,13 +108,17 @@ class RecordCheckTest {
     @Test
     void temperaturesTheCorrectionAndWhatItRestsOnStandInTheRecord() {
         JsonNode pass = bore().path("passes").path(1);
-        assertEquals("-0.001189", pass.at("/readings/0/correction-for-temperature").textValue());
+        assertEquals(
+                "-0.001189", pass.at("/readings/0/correction-for-temperature").textValue());
         assertEquals("-0.001189", pass.at("/readings/0/correction").textValue());
         assertEquals("MR-30", pass.at("/readings/0/set-on/mark").textValue());
         assertEquals("30.013811", pass.at("/readings/0/size").textValue());
         assertEquals("22.8", pass.at("/temperature/corrected-by/part/celsius").textValue());
-        assertEquals("16.2", pass.at("/temperature/corrected-by/part/expansion-1e-6").textValue());
-        assertTrue(pass.at("/temperature/corrected-by/part/expansion-from").textValue().startsWith("aluminium bronze CuAl10Ni5Fe4"));
+        assertEquals(
+                "16.2", pass.at("/temperature/corrected-by/part/expansion-1e-6").textValue());
+        assertTrue(pass.at("/temperature/corrected-by/part/expansion-from")
+                .textValue()
+                .startsWith("aluminium bronze CuAl10Ni5Fe4"));
         assertEquals(2, pass.path("temperatures").size());
     }
 
@@ -122,8 +133,12 @@ class RecordCheckTest {
     void aRecordOfAPlanThatSaysNothingOfHeatDoesNotNameIt() {
         DemoPart barrel = DemoPart.WINCH_BARREL_END;
         Plan plan = InventedPlans.read(barrel.planText().replaceFirst("(?s)\\[temperature\\].*?\n\n", ""));
-        String text = text(new Records.Walk(plan, "Setter 1").add(new Event.Begun(plan.part(), "003", "S-4410", "Lathe 7", plan.source()))
-                .addAll(Records.passing(barrel).events().stream().filter(event -> !(event instanceof Event.TemperatureTaken)).toList()).evidence());
+        String text = text(new Records.Walk(plan, "Setter 1")
+                .add(new Event.Begun(plan.part(), "003", "S-4410", "Lathe 7", plan.source()))
+                .addAll(Records.passing(barrel).events().stream()
+                        .filter(event -> !(event instanceof Event.TemperatureTaken))
+                        .toList())
+                .evidence());
         assertFalse(read(text).path("result").toString().contains("temperature"));
         assertEquals(Optional.empty(), check(text).fault());
     }
@@ -147,8 +162,13 @@ class RecordCheckTest {
         for (int i = 1; i < evidence.entries().size() - 1; i++) {
             Verification found = check(without(i));
             long next = evidence.entries().get(i + 1).seq();
-            assertTrue(found.fault().orElseThrow().why().equals("Entry %d is number %d of run LG-2207-C-014, and %d stand before it."
-                    .formatted(next, i + 2, i)), found::toString);
+            assertTrue(
+                    found.fault()
+                            .orElseThrow()
+                            .why()
+                            .equals("Entry %d is number %d of run LG-2207-C-014, and %d stand before it."
+                                    .formatted(next, i + 2, i)),
+                    found::toString);
         }
     }
 
@@ -168,8 +188,10 @@ class RecordCheckTest {
     /** What cannot be found without a head from elsewhere gives another head. */
     @Test
     void lastEntriesCutOffGiveAnotherRunHead() {
-        Evidence cut = new Evidence(Sheet.of(PART.plan(), new Run(evidence.sheet().run().entries().subList(0, 40))),
-                evidence.entries().subList(0, 40), "");
+        Evidence cut = new Evidence(
+                Sheet.of(PART.plan(), new Run(evidence.sheet().run().entries().subList(0, 40))),
+                evidence.entries().subList(0, 40),
+                "");
         RecordCheck.Result result = ReadBack.check(text(cut));
         assertTrue(result.found().whole());
         assertEquals(40, result.head().place());
@@ -182,12 +204,24 @@ class RecordCheckTest {
     void anEntryMovedToAnotherPlaceInTheLedgerIsFound() {
         Records.Walk walk = Records.walk(PART, Records.passing(PART), 12);
         walk.add(new Event.GaugeKnown(new Gauge("X-1", GaugeKind.MICROMETER, Optional.empty())));
-        Evidence whole = walk.add(new Event.NoteMade(0, "one")).add(new Event.NoteMade(0, "two")).evidence();
+        Evidence whole = walk.add(new Event.NoteMade(0, "one"))
+                .add(new Event.NoteMade(0, "two"))
+                .evidence();
         List<StoredEntry> stored = new ArrayList<>(whole.entries());
         List<Entry> entries = new ArrayList<>(whole.sheet().run().entries());
         for (int i = stored.size() - 2; i < stored.size(); i++) {
             StoredEntry was = stored.get(i);
-            stored.set(i, new StoredEntry(was.seq() + 1, was.run(), was.kind(), was.at(), was.by(), was.body(), was.previous(), was.hash()));
+            stored.set(
+                    i,
+                    new StoredEntry(
+                            was.seq() + 1,
+                            was.run(),
+                            was.kind(),
+                            was.at(),
+                            was.by(),
+                            was.body(),
+                            was.previous(),
+                            was.hash()));
             Entry entry = entries.get(i);
             entries.set(i, new Entry(entry.seq() + 1, entry.run(), entry.at(), entry.by(), entry.event()));
         }
@@ -202,10 +236,21 @@ class RecordCheckTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "{}", "[1]", "{\"format\":\"tenthwise-record-3\"}", "{\"format\":\"tenthwise-record-3\",\"entries\":[]}", "{\"format\":\"tenthwise-record-2\"}", "{\"format\":\"tenthwise-record-1\"}",
-        "SQLite format 3"})
+    @ValueSource(
+            strings = {
+                "",
+                "{}",
+                "[1]",
+                "{\"format\":\"tenthwise-record-3\"}",
+                "{\"format\":\"tenthwise-record-3\",\"entries\":[]}",
+                "{\"format\":\"tenthwise-record-2\"}",
+                "{\"format\":\"tenthwise-record-1\"}",
+                "SQLite format 3"
+            })
     void whatIsNoRecordIsCalledSo(String text) {
-        assertEquals("This is not a Tenthwise record in JSON, or it is damaged.", check(text).fault().orElseThrow().why());
+        assertEquals(
+                "This is not a Tenthwise record in JSON, or it is damaged.",
+                check(text).fault().orElseThrow().why());
     }
 
     @Test

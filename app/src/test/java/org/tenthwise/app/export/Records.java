@@ -75,8 +75,7 @@ public final class Records {
         }
     }
 
-    private Records() {
-    }
+    private Records() {}
 
     public static Sample passing(DemoPart part) {
         return sample(part, part.passingReadings());
@@ -88,14 +87,18 @@ public final class Records {
 
     /** A sample as far as its first {@code events} events; all of it where there are no more. */
     public static Walk walk(DemoPart part, Sample sample, int events) {
-        return new Walk(part.plan(), sample.by()).add(sample.begun())
-                .addAll(sample.events().subList(0, Math.min(events, sample.events().size())));
+        return new Walk(part.plan(), sample.by())
+                .add(sample.begun())
+                .addAll(sample.events()
+                        .subList(0, Math.min(events, sample.events().size())));
     }
 
     /** The same as a run of another name. */
     static Walk walk(String name, DemoPart part, Sample sample, int events) {
-        return new Walk(name, part.plan(), sample.by()).add(sample.begun())
-                .addAll(sample.events().subList(0, Math.min(events, sample.events().size())));
+        return new Walk(name, part.plan(), sample.by())
+                .add(sample.begun())
+                .addAll(sample.events()
+                        .subList(0, Math.min(events, sample.events().size())));
     }
 
     public static Evidence whole(DemoPart part, Sample sample) {

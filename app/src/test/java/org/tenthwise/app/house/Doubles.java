@@ -23,11 +23,14 @@ final class Doubles extends ArchCondition<JavaClass> {
 
     @Override
     public void check(JavaClass inspected, ConditionEvents events) {
-        inspected.getFields().stream().filter(field -> isFloating(field.getRawType()))
+        inspected.getFields().stream()
+                .filter(field -> isFloating(field.getRawType()))
                 .forEach(field -> found(inspected, field.getDescription(), events));
-        inspected.getCodeUnits().stream().filter(Doubles::mentionsFloating)
+        inspected.getCodeUnits().stream()
+                .filter(Doubles::mentionsFloating)
                 .forEach(unit -> found(inspected, unit.getDescription(), events));
-        inspected.getCodeUnitCallsFromSelf().stream().filter(Doubles::reachesFloating)
+        inspected.getCodeUnitCallsFromSelf().stream()
+                .filter(Doubles::reachesFloating)
                 .forEach(call -> found(inspected, call.getDescription(), events));
     }
 
@@ -41,7 +44,8 @@ final class Doubles extends ArchCondition<JavaClass> {
 
     private static boolean reachesFloating(JavaCodeUnitAccess<? extends AccessTarget.CodeUnitAccessTarget> call) {
         return isFloating(call.getTargetOwner())
-                || isFloating(call.getTarget().getRawReturnType(), call.getTarget().getRawParameterTypes());
+                || isFloating(
+                        call.getTarget().getRawReturnType(), call.getTarget().getRawParameterTypes());
     }
 
     private static boolean isFloating(JavaClass first, List<JavaClass> others) {

@@ -22,30 +22,51 @@ class HabitsTest {
 
     @ArchTest
     static final ArchRule noFloatingPointNearALimit = noClasses()
-            .that().resideInAnyPackage("org.tenthwise.model.quantity", "org.tenthwise.model.tolerance", "org.tenthwise.model.gauge",
-                    "org.tenthwise.model.plan", "org.tenthwise.model.run", "org.tenthwise.model.verdict", "org.tenthwise.model.record",
-                    "org.tenthwise.checklists..", "org.tenthwise.app.session", "org.tenthwise.app.store..")
-            .and().doNotHaveFullyQualifiedName("org.tenthwise.model.quantity.Nanometres")
+            .that()
+            .resideInAnyPackage(
+                    "org.tenthwise.model.quantity",
+                    "org.tenthwise.model.tolerance",
+                    "org.tenthwise.model.gauge",
+                    "org.tenthwise.model.plan",
+                    "org.tenthwise.model.run",
+                    "org.tenthwise.model.verdict",
+                    "org.tenthwise.model.record",
+                    "org.tenthwise.checklists..",
+                    "org.tenthwise.app.session",
+                    "org.tenthwise.app.store..")
+            .and()
+            .doNotHaveFullyQualifiedName("org.tenthwise.model.quantity.Nanometres")
             .should(new Doubles())
-            .because("the one door from a sum to a size is Nanometres, which rounds; a size on its limit must pass today and tomorrow, and a binary fraction does not know where the limit is");
+            .because("the one door from a sum to a size is Nanometres, which rounds; a size on its limit must pass "
+                    + "today and tomorrow, and a binary fraction does not know where the limit is");
 
     @ArchTest
-    static final ArchRule nobodyWritesToTheStandardStreams = noClasses().that().doNotHaveFullyQualifiedName("org.tenthwise.app.Main")
+    static final ArchRule nobodyWritesToTheStandardStreams = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("org.tenthwise.app.Main")
             .should(ACCESS_STANDARD_STREAMS)
             .because("commands write where they are told to, and a screen has words of its own for trouble");
 
     @ArchTest
-    static final ArchRule nobodyLogs = noClasses().should(USE_JAVA_UTIL_LOGGING)
+    static final ArchRule nobodyLogs = noClasses()
+            .should(USE_JAVA_UTIL_LOGGING)
             .because("trouble is told to the person who can do something about it");
 
     @ArchTest
-    static final ArchRule noStateOutsideObjects = noFields().that().areStatic().should().notBeFinal()
+    static final ArchRule noStateOutsideObjects = noFields()
+            .that()
+            .areStatic()
+            .should()
+            .notBeFinal()
             .because("two runs in one process must not know of each other");
 
     @ArchTest
     static void theScanSawEveryModule(JavaClasses classes) {
-        Stream.of("org.tenthwise.model.verdict.Judge", "org.tenthwise.checklists.rules.PlanReader",
-                "org.tenthwise.app.store.sqlite.SqliteLedger").forEach(name -> assertTrue(classes.contain(name), name));
+        Stream.of(
+                        "org.tenthwise.model.verdict.Judge",
+                        "org.tenthwise.checklists.rules.PlanReader",
+                        "org.tenthwise.app.store.sqlite.SqliteLedger")
+                .forEach(name -> assertTrue(classes.contain(name), name));
         assertTrue(classes.size() > 150, () -> "only %d classes were seen".formatted(classes.size()));
     }
 
@@ -57,8 +78,7 @@ class HabitsTest {
         assertTrue(noClasses().should(new Doubles()).evaluate(classes).hasViolation());
     }
 
-    private record Kept(double size) {
-    }
+    private record Kept(double size) {}
 
     private static final class Given {
         static boolean above(Double limit) {

@@ -16,7 +16,9 @@ import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 
-/** The README tells the truth: its files can be read, its pictures are there, its commands are the ones the script runs. */
+/**
+ * The README tells the truth: its files can be read, its pictures are there, its commands are the ones the script runs.
+ */
 class ReadmeTest {
 
     private static final Path TOP = Path.of("..").toAbsolutePath().normalize();
@@ -49,14 +51,18 @@ class ReadmeTest {
     @Test
     void theScriptRunsBothCommandsAsTheyStandThere() throws IOException {
         String script = Files.readString(TOP.resolve(".ci/run"));
-        for (String command : List.of("mvn -q package -DskipTests && java -jar app/target/tenthwise.jar demo", "mvn verify")) {
+        for (String command :
+                List.of("mvn -q package -DskipTests && java -jar app/target/tenthwise.jar demo", "mvn verify")) {
             assertTrue(readme().contains("```\n" + command + "\n```"), command);
             assertTrue(script.contains("run '" + command + "'"), command);
         }
     }
 
     private static List<String> all(Pattern pattern) throws IOException {
-        return pattern.matcher(readme()).results().map((MatchResult found) -> found.group(1)).toList();
+        return pattern.matcher(readme())
+                .results()
+                .map((MatchResult found) -> found.group(1))
+                .toList();
     }
 
     private static String readme() throws IOException {

@@ -42,22 +42,37 @@ class SumsGuideTest {
 
     /** A sum, what goes in and what comes out. */
     private static final Pattern ROW = Pattern.compile("(?m)^\\| `([a-z0-9-]+)` \\| (.*) \\| (.*) \\|$");
+
     private static final Pattern WORD = Pattern.compile("`([A-Za-z0-9_-]+)`");
 
     private final Sums sums = Handbook.sums();
 
     @Test
     void everySumStandsInTheGuideOnceAndNoOther() throws IOException {
-        assertEquals(sums.names().stream().sorted().toList(), ROW.matcher(guide()).results().map(row -> row.group(1)).sorted().toList());
+        assertEquals(
+                sums.names().stream().sorted().toList(),
+                ROW.matcher(guide()).results().map(row -> row.group(1)).sorted().toList());
     }
 
     @Test
     void everyKeyStandsInTheRowOfItsSum() throws IOException {
-        List<Sum> all = Stream.of(ThreadSums.all(), FitSums.all(), GaugeSums.all(), TemperatureSums.all(), DecisionSums.all(),
-                CuttingSums.all(), StatisticsSums.all()).flatMap(List::stream).toList();
+        List<Sum> all = Stream.of(
+                        ThreadSums.all(),
+                        FitSums.all(),
+                        GaugeSums.all(),
+                        TemperatureSums.all(),
+                        DecisionSums.all(),
+                        CuttingSums.all(),
+                        StatisticsSums.all())
+                .flatMap(List::stream)
+                .toList();
         assertEquals(sums.names().size(), all.size());
         Map<String, Set<String>> in = words(2);
-        assertEquals(Set.of(), all.stream().flatMap(sum -> missing(sum.name(), sum.keys().stream(), in)).collect(toCollection(TreeSet::new)));
+        assertEquals(
+                Set.of(),
+                all.stream()
+                        .flatMap(sum -> missing(sum.name(), sum.keys().stream(), in))
+                        .collect(toCollection(TreeSet::new)));
     }
 
     /** Of every published case and of every example, lists and tables gone through. */
@@ -69,7 +84,8 @@ class SumsGuideTest {
             missing.addAll(missing(asked, out));
         }
         for (Topic topic : Topic.values()) {
-            Cases.of(topic).forEach(one -> missing.addAll(missing(new Asked(one.calc(), Given.written(one.given())), out)));
+            Cases.of(topic)
+                    .forEach(one -> missing.addAll(missing(new Asked(one.calc(), Given.written(one.given())), out)));
         }
         assertEquals(Set.of(), missing);
     }
@@ -84,26 +100,29 @@ class SumsGuideTest {
         assertEquals(new TreeSet<>(sums.names()), shown);
     }
 
-    private record Asked(String calc, Given given) {
-    }
+    private record Asked(String calc, Given given) {}
 
     private static List<Asked> examples() throws IOException, Unreadable {
         List<Asked> all = new ArrayList<>();
         for (String line : guide().lines().filter(text -> text.startsWith("{")).toList()) {
             Map<String, Typed> keys = new LinkedHashMap<>(WrittenObject.read(line));
             keys.remove("id");
-            all.add(new Asked(new Given(Optional.empty(), Map.of("calc", keys.remove("calc"))).text("calc"), Given.written(keys)));
+            all.add(new Asked(
+                    new Given(Optional.empty(), Map.of("calc", keys.remove("calc"))).text("calc"),
+                    Given.written(keys)));
         }
         return all;
     }
 
     private Set<String> missing(Asked asked, Map<String, Set<String>> out) {
         return sums.ask(asked.calc(), asked.given()) instanceof Answer answer
-                ? missing(asked.calc(), keys(answer.results()), out).collect(toCollection(TreeSet::new)) : Set.of();
+                ? missing(asked.calc(), keys(answer.results()), out).collect(toCollection(TreeSet::new))
+                : Set.of();
     }
 
     private static Stream<String> missing(String sum, Stream<String> keys, Map<String, Set<String>> rows) {
-        return keys.filter(key -> !rows.getOrDefault(sum, Set.of()).contains(key)).map(key -> sum + ": " + key);
+        return keys.filter(key -> !rows.getOrDefault(sum, Set.of()).contains(key))
+                .map(key -> sum + ": " + key);
     }
 
     private static Stream<String> keys(List<Answer.Result> results) {
@@ -111,14 +130,17 @@ class SumsGuideTest {
     }
 
     private static Stream<String> keys(Worked worked) {
-        return worked instanceof Worked.Many many ? many.values().stream().flatMap(SumsGuideTest::keys)
+        return worked instanceof Worked.Many many
+                ? many.values().stream().flatMap(SumsGuideTest::keys)
                 : worked instanceof Worked.Table table ? keys(table.values()) : Stream.of();
     }
 
     /** What stands in backticks in one column, row by row. */
     private static Map<String, Set<String>> words(int column) throws IOException {
-        return ROW.matcher(guide()).results().collect(toMap(row -> row.group(1),
-                row -> WORD.matcher(row.group(column)).results().map(word -> word.group(1)).collect(toCollection(TreeSet::new))));
+        return ROW.matcher(guide()).results().collect(toMap(row -> row.group(1), row -> WORD.matcher(row.group(column))
+                .results()
+                .map(word -> word.group(1))
+                .collect(toCollection(TreeSet::new))));
     }
 
     private static String guide() throws IOException {

@@ -23,8 +23,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
 /**
- * The sources against the bundle of words. A key stands whole in the sources, or as a stem that the values of one enum or
- * of two are added to, or as a stem and an ending.
+ * The sources against the bundle of words. A key stands whole in the sources, or as a stem that the values of one enum
+ * or of two are added to, or as a stem and an ending.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WordsInUseTest {
@@ -40,7 +40,8 @@ class WordsInUseTest {
 
     @Test
     void everyKeySaidIsInTheBundle() {
-        Set<String> missing = found(SAID).filter(said -> !said.endsWith(".") && !keys.contains(said) && !isStem(said))
+        Set<String> missing = found(SAID)
+                .filter(said -> !said.endsWith(".") && !keys.contains(said) && !isStem(said))
                 .collect(toCollection(TreeSet::new));
         assertEquals(Set.of(), missing);
     }
@@ -54,7 +55,9 @@ class WordsInUseTest {
 
     @Test
     void noTextIsEmpty() {
-        assertEquals(List.of(), keys.stream().filter(key -> bundle.getString(key).isBlank()).toList());
+        assertEquals(
+                List.of(),
+                keys.stream().filter(key -> bundle.getString(key).isBlank()).toList());
     }
 
     @Test
@@ -64,13 +67,18 @@ class WordsInUseTest {
     }
 
     private boolean isStem(String said) {
-        return keys.stream().anyMatch(key -> key.startsWith(said + ".") && isOfValues(key.substring(said.length() + 1)));
+        return keys.stream()
+                .anyMatch(key -> key.startsWith(said + ".") && isOfValues(key.substring(said.length() + 1)));
     }
 
     private boolean isUsed(String key, Set<String> literals) {
-        return literals.contains(key) || literals.stream().anyMatch(literal -> literal.endsWith(".") ? key.startsWith(literal)
-                : key.startsWith(literal + ".") && (literals.contains(key.substring(literal.length()))
-                        || isOfValues(key.substring(literal.length() + 1))));
+        return literals.contains(key)
+                || literals.stream()
+                        .anyMatch(literal -> literal.endsWith(".")
+                                ? key.startsWith(literal)
+                                : key.startsWith(literal + ".")
+                                        && (literals.contains(key.substring(literal.length()))
+                                                || isOfValues(key.substring(literal.length() + 1))));
     }
 
     private boolean isOfValues(String rest) {
@@ -85,7 +93,9 @@ class WordsInUseTest {
     private static String sources() {
         try (Stream<Path> files = Files.walk(SOURCES)) {
             StringBuilder all = new StringBuilder();
-            for (Path file : files.filter(path -> path.toString().endsWith(".java")).sorted().toList()) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".java"))
+                    .sorted()
+                    .toList()) {
                 all.append(Files.readString(file));
             }
             return all.toString();
@@ -97,11 +107,15 @@ class WordsInUseTest {
     /** The values of every enum of ours, as a key ends in them. */
     private static Set<String> enumValues() {
         Set<String> values = new TreeSet<>();
-        for (JavaClass type : new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests())
+        for (JavaClass type : new ClassFileImporter()
+                .withImportOption(new ImportOption.DoNotIncludeTests())
                 .importPackages("org.tenthwise")) {
             if (type.isEnum()) {
-                type.getFields().stream().filter(field -> field.getRawType().equals(type)).map(JavaField::getName)
-                        .map(name -> name.toLowerCase(Locale.ROOT).replace('_', '-')).forEach(values::add);
+                type.getFields().stream()
+                        .filter(field -> field.getRawType().equals(type))
+                        .map(JavaField::getName)
+                        .map(name -> name.toLowerCase(Locale.ROOT).replace('_', '-'))
+                        .forEach(values::add);
             }
         }
         return values;

@@ -35,23 +35,65 @@ class BenchPicturesTest {
 
     /** 30 H7: +0.021 and 0. 30 g6: -0.007 and -0.020. */
     private static ZoneBars fit() {
-        return new ZoneBars(List.of(bar("H7", true, "30", "30.021", "30.000"), bar("g6", false, "30", "29.993", "29.980")),
-                Optional.of("⌀30"), List.of(new ZoneBars.Between("most play", mm("29.980"), mm("30.021"), "+0.041"),
-                new ZoneBars.Between("least play", mm("29.993"), mm("30.000"), "+0.007")), "Fit");
+        return new ZoneBars(
+                List.of(bar("H7", true, "30", "30.021", "30.000"), bar("g6", false, "30", "29.993", "29.980")),
+                Optional.of("⌀30"),
+                List.of(
+                        new ZoneBars.Between("most play", mm("29.980"), mm("30.021"), "+0.041"),
+                        new ZoneBars.Between("least play", mm("29.993"), mm("30.000"), "+0.007")),
+                "Fit");
     }
 
     private static Map<String, Picture> scenes() {
         Map<String, Picture> scenes = new LinkedHashMap<>();
         scenes.put("fit", fit());
-        scenes.put("zone", new ZoneBars(List.of(bar("H7", true, "30", "30.021", "30.000")), Optional.of("⌀30"), List.of(), "Zone"));
-        scenes.put("thread", new ZoneBars(List.of(bar("major", false, "40", "40.000", "39.550"), bar("pitch", false, "36.5", "36.375", "36.020"),
-                new ZoneBars.Bar("minor", false, mm("32"), Optional.of(sized("32.000")), Optional.empty())), Optional.of("basic"), List.of(), "Thread"));
-        scenes.put("drills", new DrillPicture(mm("210"), mm("30"), List.of(drill("30", "90", "115"), drill("90", "150", "175"),
-                drill("150", "210", "235")), "reach", "Drills"));
-        scenes.put("drills-close", new DrillPicture(mm("100"), mm("0"), Stream.iterate(10, to -> to <= 100, to -> to + 10)
-                .map(to -> drill(String.valueOf(to - 10), String.valueOf(to), String.valueOf(to + 30))).toList(), "reach", "Drills"));
-        scenes.put("rod", new RodPicture("as read, part at 23.7 °C", "500.035", "at 20 °C", "500.0134", mm("-0.0216"), "−0.0216", "Rod"));
-        scenes.put("rod-cold", new RodPicture("as read, part at 12 °C", "500.035", "at 20 °C", "500.0812", mm("0.0462"), "+0.0462", "Rod"));
+        scenes.put(
+                "zone",
+                new ZoneBars(
+                        List.of(bar("H7", true, "30", "30.021", "30.000")), Optional.of("⌀30"), List.of(), "Zone"));
+        scenes.put(
+                "thread",
+                new ZoneBars(
+                        List.of(
+                                bar("major", false, "40", "40.000", "39.550"),
+                                bar("pitch", false, "36.5", "36.375", "36.020"),
+                                new ZoneBars.Bar(
+                                        "minor", false, mm("32"), Optional.of(sized("32.000")), Optional.empty())),
+                        Optional.of("basic"),
+                        List.of(),
+                        "Thread"));
+        scenes.put(
+                "drills",
+                new DrillPicture(
+                        mm("210"),
+                        mm("30"),
+                        List.of(drill("30", "90", "115"), drill("90", "150", "175"), drill("150", "210", "235")),
+                        "reach",
+                        "Drills"));
+        scenes.put(
+                "drills-close",
+                new DrillPicture(
+                        mm("100"),
+                        mm("0"),
+                        Stream.iterate(10, to -> to <= 100, to -> to + 10)
+                                .map(to -> drill(String.valueOf(to - 10), String.valueOf(to), String.valueOf(to + 30)))
+                                .toList(),
+                        "reach",
+                        "Drills"));
+        scenes.put(
+                "rod",
+                new RodPicture(
+                        "as read, part at 23.7 °C",
+                        "500.035",
+                        "at 20 °C",
+                        "500.0134",
+                        mm("-0.0216"),
+                        "−0.0216",
+                        "Rod"));
+        scenes.put(
+                "rod-cold",
+                new RodPicture(
+                        "as read, part at 12 °C", "500.035", "at 20 °C", "500.0812", mm("0.0462"), "+0.0462", "Rod"));
         return scenes;
     }
 
@@ -72,7 +114,9 @@ class BenchPicturesTest {
 
     @Test
     void barsAreToOneScale() {
-        List<Box> zones = RecordingPen.of(fit(), SHEET).drawnIn(Role.ZONE).stream().map(mark -> mark.shape().bounds()).toList();
+        List<Box> zones = RecordingPen.of(fit(), SHEET).drawnIn(Role.ZONE).stream()
+                .map(mark -> mark.shape().bounds())
+                .toList();
         assertEquals(2, zones.size());
         assertEquals(0.021 / 0.013, zones.get(0).height() / zones.get(1).height(), 0.01);
         assertTrue(zones.get(0).bottom() < zones.get(1).top(), zones::toString);
@@ -80,13 +124,17 @@ class BenchPicturesTest {
 
     @Test
     void everyLimitAndEveryPlayIsWritten() {
-        assertTrue(RecordingPen.of(fit(), SHEET).texts().containsAll(List.of("30.021", "30.000", "29.993", "29.980", "+0.041", "+0.007")));
+        assertTrue(RecordingPen.of(fit(), SHEET)
+                .texts()
+                .containsAll(List.of("30.021", "30.000", "29.993", "29.980", "+0.041", "+0.007")));
     }
 
     @Test
     void everyDrillReachesAsFarAsItIsDrawn() {
         RecordingPen pen = RecordingPen.of(scenes().get("drills"), SHEET);
-        List<Box> stages = pen.drawnIn(Role.ACCENTFILL).stream().map(mark -> mark.shape().bounds()).toList();
+        List<Box> stages = pen.drawnIn(Role.ACCENTFILL).stream()
+                .map(mark -> mark.shape().bounds())
+                .toList();
         assertEquals(3, stages.size());
         assertEquals(stages.get(0).right(), stages.get(1).left(), 0.5);
         assertEquals(stages.get(1).width(), stages.get(2).width(), 0.5);
@@ -105,8 +153,18 @@ class BenchPicturesTest {
     @Test
     void theRodReadWarmIsTheLonger() {
         RecordingPen pen = RecordingPen.of(scenes().get("rod"), SHEET);
-        Box warm = pen.drawn().stream().filter(mark -> mark.role() == Role.LINE && mark.width() == 3).findFirst().orElseThrow().shape().bounds();
-        Box cold = pen.drawnIn(Role.ACCENT).stream().filter(mark -> mark.width() == 3).findFirst().orElseThrow().shape().bounds();
+        Box warm = pen.drawn().stream()
+                .filter(mark -> mark.role() == Role.LINE && mark.width() == 3)
+                .findFirst()
+                .orElseThrow()
+                .shape()
+                .bounds();
+        Box cold = pen.drawnIn(Role.ACCENT).stream()
+                .filter(mark -> mark.width() == 3)
+                .findFirst()
+                .orElseThrow()
+                .shape()
+                .bounds();
         assertTrue(warm.right() > cold.right());
         assertEquals(warm.left(), cold.left());
     }

@@ -8,8 +8,7 @@ final class Crossing {
 
     private static final int CHORDS = 72;
 
-    private Crossing() {
-    }
+    private Crossing() {}
 
     static boolean of(Shape shape, Box box) {
         List<Point> points = points(shape);
@@ -29,7 +28,8 @@ final class Crossing {
             }
             return points;
         }
-        return shape instanceof Shape.Arc arc ? round(arc.centre(), arc.radius(), arc.from(), arc.sweep())
+        return shape instanceof Shape.Arc arc
+                ? round(arc.centre(), arc.radius(), arc.from(), arc.sweep())
                 : round(((Shape.Circle) shape).centre(), ((Shape.Circle) shape).radius(), 0, 360);
     }
 
@@ -45,7 +45,8 @@ final class Crossing {
     /** The part of the line between the left and the right edge that is also between the upper and the lower one. */
     private static boolean of(Point from, Point to, Box box) {
         double[] part = {0, 1};
-        return cut(part, from.x(), to.x(), box.left(), box.right()) && cut(part, from.y(), to.y(), box.top(), box.bottom());
+        return cut(part, from.x(), to.x(), box.left(), box.right())
+                && cut(part, from.y(), to.y(), box.top(), box.bottom());
     }
 
     private static boolean cut(double[] part, double from, double to, double least, double most) {

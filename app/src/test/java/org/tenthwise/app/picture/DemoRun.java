@@ -36,7 +36,10 @@ public record DemoRun(Plan plan, Sheet sheet) {
     }
 
     Picture picture(int step) {
-        Line found = sheet.lines().stream().filter(line -> line.step().number() == step).findFirst().orElseThrow();
+        Line found = sheet.lines().stream()
+                .filter(line -> line.step().number() == step)
+                .findFirst()
+                .orElseThrow();
         return new Pictures(Words.of(Locale.ENGLISH)).of(sheet, found).orElseThrow();
     }
 }

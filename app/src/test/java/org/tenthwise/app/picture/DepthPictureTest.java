@@ -24,8 +24,11 @@ class DepthPictureTest {
     private static final Frame SHEET = Frame.screen(652, 452, 1);
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
-            # run,        floors of bores and pockets,                          drilled,            shoulders, lengths, threads, ends of pockets
+    @CsvSource(
+            textBlock =
+                    """
+            # run,        floors of bores and pockets,                          drilled,            shoulders, lengths,
+            # threads, ends of pockets
             LG-2207-C-pass, Bore depth 46;Pocket depth,                         'Oil hole Ø8, depth', 'Shoulder 62;Thread depth;Pocket from the face;Cross hole, place;Length over all 166;Collar 14 wide'
             WB-118-B-pass,  Counterbore floor;Counterbore depth;Bore depth 2.3;Pocket depth, '',    Pocket from the face;Thread length;Flange 0.8 thick;Shoulder 3.1;Length over all 6
             """)
@@ -37,17 +40,28 @@ class DepthPictureTest {
     }
 
     private static String shownAs(DemoRun run, Class<? extends SizePicture.Beside> beside) {
-        return run.sheet().lines().stream().filter(line -> line.finding() instanceof SizeFinding size && size.check().feature() == Feature.DEPTH)
-                .filter(line -> beside.isInstance(((SizePicture) run.picture(line.step().number())).beside()))
-                .map(line -> line.step().name()).collect(Collectors.joining(";"));
+        return run.sheet().lines().stream()
+                .filter(line -> line.finding() instanceof SizeFinding size
+                        && size.check().feature() == Feature.DEPTH)
+                .filter(line ->
+                        beside.isInstance(((SizePicture) run.picture(line.step().number())).beside()))
+                .map(line -> line.step().name())
+                .collect(Collectors.joining(";"));
     }
 
     /** The free end of the barrel, 6 from the flange: on the sheet the last upright edge. */
     @Test
     void aLengthOverAllLightsTheEndItIsReadTo() {
         RecordingPen pen = RecordingPen.of(DemoRun.of("WB-118-B-pass").picture(29), SHEET);
-        List<Box> lit = pen.drawnIn(Role.ACCENT).stream().map(mark -> mark.shape().bounds()).filter(box -> box.width() == 0).toList();
-        double end = pen.drawnIn(Role.HATCH).stream().mapToDouble(mark -> mark.shape().bounds().right()).filter(x -> x < lit.get(0).right() + 1).max().orElseThrow();
+        List<Box> lit = pen.drawnIn(Role.ACCENT).stream()
+                .map(mark -> mark.shape().bounds())
+                .filter(box -> box.width() == 0)
+                .toList();
+        double end = pen.drawnIn(Role.HATCH).stream()
+                .mapToDouble(mark -> mark.shape().bounds().right())
+                .filter(x -> x < lit.get(0).right() + 1)
+                .max()
+                .orElseThrow();
         assertEquals(1, lit.size());
         assertEquals(end, lit.get(0).right(), 3);
     }
@@ -61,8 +75,15 @@ class DepthPictureTest {
 
     private static List<RecordingPen.Drawn> hatchedRightOf(String sample, int step) {
         RecordingPen pen = RecordingPen.of(DemoRun.of(sample).picture(step), SHEET);
-        double strip = pen.lettered().stream().filter(text -> text.text().startsWith("1 line")).findFirst().orElseThrow().box().left();
-        return pen.drawnIn(Role.HATCH).stream().filter(mark -> mark.shape().bounds().left() > strip).toList();
+        double strip = pen.lettered().stream()
+                .filter(text -> text.text().startsWith("1 line"))
+                .findFirst()
+                .orElseThrow()
+                .box()
+                .left();
+        return pen.drawnIn(Role.HATCH).stream()
+                .filter(mark -> mark.shape().bounds().left() > strip)
+                .toList();
     }
 
     @Test
@@ -78,20 +99,49 @@ class DepthPictureTest {
     private static Picture shoulderWithoutOutline() {
         DemoRun run = DemoRun.of("LG-2207-C-pass");
         Plan plan = run.plan();
-        Plan bare = new Plan(plan.part(), plan.issue(), plan.name(), plan.material(), plan.drawing(), plan.unit(), plan.remark(), plan.operations(),
-                plan.steps(), Optional.empty(), plan.source(), plan.climate(), plan.lotAsked());
-        Line line = run.sheet().lines().stream().filter(each -> each.step().number() == 10).findFirst().orElseThrow();
-        return new Pictures(Words.of(Locale.ENGLISH)).of(Sheet.of(bare, run.sheet().run()), line).orElseThrow();
+        Plan bare = new Plan(
+                plan.part(),
+                plan.issue(),
+                plan.name(),
+                plan.material(),
+                plan.drawing(),
+                plan.unit(),
+                plan.remark(),
+                plan.operations(),
+                plan.steps(),
+                Optional.empty(),
+                plan.source(),
+                plan.climate(),
+                plan.lotAsked());
+        Line line = run.sheet().lines().stream()
+                .filter(each -> each.step().number() == 10)
+                .findFirst()
+                .orElseThrow();
+        return new Pictures(Words.of(Locale.ENGLISH))
+                .of(Sheet.of(bare, run.sheet().run()), line)
+                .orElseThrow();
     }
 
-    /** The point of a drill of 118° is as long as its radius over tan 59°, and lies beyond the depth of the full diameter. */
+    /**
+     * The point of a drill of 118° is as long as its radius over tan 59°, and lies beyond the depth of the full
+     * diameter.
+     */
     @Test
     void aDrilledHoleIsDrawnWithItsPoint() {
         RecordingPen pen = RecordingPen.of(DemoRun.of("LG-2207-C-pass").picture(18), SHEET);
-        List<Point> point = pen.drawn().stream().filter(mark -> mark.role() == Role.LINE && mark.shape() instanceof Shape.Chain chain && !chain.closed())
-                .map(mark -> ((Shape.Chain) mark.shape()).points()).filter(points -> points.size() == 3 && points.get(0).x() == points.get(2).x()
-                        && points.get(1).x() < points.get(0).x()).findFirst().orElseThrow();
+        List<Point> point = pen.drawn().stream()
+                .filter(mark ->
+                        mark.role() == Role.LINE && mark.shape() instanceof Shape.Chain chain && !chain.closed())
+                .map(mark -> ((Shape.Chain) mark.shape()).points())
+                .filter(points -> points.size() == 3
+                        && points.get(0).x() == points.get(2).x()
+                        && points.get(1).x() < points.get(0).x())
+                .findFirst()
+                .orElseThrow();
         double radius = (point.get(2).y() - point.get(0).y()) / 2;
-        assertEquals(radius / Math.tan(Math.toRadians(59)), point.get(0).x() - point.get(1).x(), 0.01);
+        assertEquals(
+                radius / Math.tan(Math.toRadians(59)),
+                point.get(0).x() - point.get(1).x(),
+                0.01);
     }
 }

@@ -6,8 +6,7 @@ import java.util.Map;
 /** The room a picture gets: on the reference screen, on a small one, upright, and in the record. */
 final class Frames {
 
-    private Frames() {
-    }
+    private Frames() {}
 
     static Map<String, Frame> all() {
         Map<String, Frame> frames = new LinkedHashMap<>();

@@ -37,6 +37,9 @@ class HatchingTest {
     }
 
     private static double length(List<Shape.Chain> lines) {
-        return lines.stream().mapToDouble(line -> line.points().get(0).distanceTo(line.points().get(1))).sum();
+        return lines.stream()
+                .mapToDouble(
+                        line -> line.points().get(0).distanceTo(line.points().get(1)))
+                .sum();
     }
 }

@@ -16,29 +16,43 @@ class LetteringTest {
     private final Lettering lettering = new Lettering();
 
     @ParameterizedTest
-    @EnumSource(value = Face.class, names = {"REGULAR", "MEDIUM", "BOLD"})
+    @EnumSource(
+            value = Face.class,
+            names = {"REGULAR", "MEDIUM", "BOLD"})
     void figuresHaveOneWidth(Face face) {
         double nought = lettering.width("0", face, 20);
-        "123456789".chars().forEach(figure ->
-                assertEquals(nought, lettering.width(String.valueOf((char) figure), face, 20), 1e-9));
+        "123456789"
+                .chars()
+                .forEach(
+                        figure -> assertEquals(nought, lettering.width(String.valueOf((char) figure), face, 20), 1e-9));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"\u00d8", "\u00b0", "\u2212", "\u00b1", "\u00d7", "\u00b5"})
     void theSignsOfTheTradeAreInTheFamily(String sign) {
-        assertEquals(List.of(Face.REGULAR), lettering.runs(sign, Face.REGULAR, 20).stream().map(Lettering.Run::face).toList());
+        assertEquals(
+                List.of(Face.REGULAR),
+                lettering.runs(sign, Face.REGULAR, 20).stream()
+                        .map(Lettering.Run::face)
+                        .toList());
     }
 
     @Test
     void aSignTheFamilyLacksComesFromTheOther() {
-        assertEquals(List.of(Face.BOLD, Face.OTHER_SCRIPTS_BOLD, Face.BOLD),
-                lettering.runs("a \u2192 b", Face.BOLD, 20).stream().map(Lettering.Run::face).toList());
+        assertEquals(
+                List.of(Face.BOLD, Face.OTHER_SCRIPTS_BOLD, Face.BOLD),
+                lettering.runs("a \u2192 b", Face.BOLD, 20).stream()
+                        .map(Lettering.Run::face)
+                        .toList());
     }
 
     @Test
     void theDiameterSignIsARunOfItsOwn() {
-        assertEquals(List.of("\u2300", "30"),
-                lettering.runs("\u230030", Face.REGULAR, 20).stream().map(Lettering.Run::text).toList());
+        assertEquals(
+                List.of("\u2300", "30"),
+                lettering.runs("\u230030", Face.REGULAR, 20).stream()
+                        .map(Lettering.Run::text)
+                        .toList());
     }
 
     @Test
@@ -48,7 +62,9 @@ class LetteringTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # written, lettered; a tab, a line end, a control sign, a sign no face has, one beyond the first 65,536
         'a\tb',          'a b'
         'a\r\nb',       'a  b'
@@ -57,7 +73,10 @@ class LetteringTest {
         '\ud83d\udf59', '\u25a1'
         """)
     void whatCannotBeLetteredIsASpaceOrABox(String written, String lettered) {
-        assertEquals(lettered, lettering.runs(written, Face.REGULAR, 20).stream().map(Lettering.Run::text)
-                .collect(Collectors.joining()));
+        assertEquals(
+                lettered,
+                lettering.runs(written, Face.REGULAR, 20).stream()
+                        .map(Lettering.Run::text)
+                        .collect(Collectors.joining()));
     }
 }

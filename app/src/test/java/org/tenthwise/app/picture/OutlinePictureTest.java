@@ -17,7 +17,9 @@ class OutlinePictureTest {
     private static final Frame PRINT = Frame.print(698, 290);
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # width, height, text
             698,     290,    1
             698,     290,    1.5
@@ -34,10 +36,15 @@ class OutlinePictureTest {
     @Test
     void noLeaderRunsThroughANumberOrAcrossAnother() {
         RecordingPen pen = RecordingPen.of(numbered(), PRINT);
-        List<Shape.Circle> rims = pen.drawn().stream().filter(mark -> mark.width() > 0)
-                .filter(mark -> mark.shape() instanceof Shape.Circle).map(mark -> (Shape.Circle) mark.shape()).toList();
-        List<List<Point>> leaders = pen.drawn().stream().filter(mark -> mark.width() == Stroke.THIN.times(0.6).width() && !mark.dashed())
-                .map(mark -> ((Shape.Chain) mark.shape()).points()).toList();
+        List<Shape.Circle> rims = pen.drawn().stream()
+                .filter(mark -> mark.width() > 0)
+                .filter(mark -> mark.shape() instanceof Shape.Circle)
+                .map(mark -> (Shape.Circle) mark.shape())
+                .toList();
+        List<List<Point>> leaders = pen.drawn().stream()
+                .filter(mark -> mark.width() == Stroke.THIN.times(0.6).width() && !mark.dashed())
+                .map(mark -> ((Shape.Chain) mark.shape()).points())
+                .toList();
         assertEquals(10, rims.size());
         assertEquals(10, leaders.size());
         for (int i = 0; i < 10; i++) {
@@ -45,8 +52,13 @@ class OutlinePictureTest {
                 if (i != j) {
                     List<Point> one = leaders.get(i);
                     Shape.Circle rim = rims.get(j);
-                    assertFalse(Balloons.cross(one.get(0), one.get(1), leaders.get(j).get(0), leaders.get(j).get(1)));
-                    assertTrue(IntStream.rangeClosed(0, 50).mapToObj(step -> one.get(0).towards(one.get(1), step / 50.0))
+                    assertFalse(Balloons.cross(
+                            one.get(0),
+                            one.get(1),
+                            leaders.get(j).get(0),
+                            leaders.get(j).get(1)));
+                    assertTrue(IntStream.rangeClosed(0, 50)
+                            .mapToObj(step -> one.get(0).towards(one.get(1), step / 50.0))
                             .allMatch(spot -> spot.distanceTo(rim.centre()) > rim.radius()));
                 }
             }
@@ -62,7 +74,9 @@ class OutlinePictureTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # at, diameter, left, right   millimetres of the feature that is drawn in the accent
             90,   30,       58,   104
             88,   24,       78,   98
@@ -74,7 +88,8 @@ class OutlinePictureTest {
             104,  40,       104,  104
             """)
     void theFeatureInHandIsTheNearestToItsMark(String at, String diameter, double left, double right) {
-        RecordingPen pen = RecordingPen.of(plain(Optional.of(DemoShapes.mark(at, diameter))), Frame.screen(1064, 800, 1));
+        RecordingPen pen =
+                RecordingPen.of(plain(Optional.of(DemoShapes.mark(at, diameter))), Frame.screen(1064, 800, 1));
         Box accent = pen.drawnIn(Role.ACCENT).get(0).shape().bounds();
         double scale = 1040 / 104.0;
         assertEquals(left, (accent.left() - 12) / scale, 0.1);

@@ -8,11 +8,13 @@ import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Contrast by WCAG 2.2, definitions of relative luminance and contrast ratio; asked: 1.4.6 for text, 1.4.11 for shapes. */
+/**
+ * Contrast by WCAG 2.2, definitions of relative luminance and contrast ratio; asked: 1.4.6 for text, 1.4.11 for shapes.
+ */
 class PaletteTest {
 
-    private static final List<Role> TEXT = List.of(Role.INK, Role.INK2, Role.ACCENT, Role.PASSC, Role.FAIL, Role.CUT,
-            Role.UNPROVEN);
+    private static final List<Role> TEXT =
+            List.of(Role.INK, Role.INK2, Role.ACCENT, Role.PASSC, Role.FAIL, Role.CUT, Role.UNPROVEN);
     private static final List<Role> SHAPES = List.of(Role.LINE, Role.HATCH, Role.RULE, Role.CUTFILL, Role.OPEN);
 
     @ParameterizedTest
@@ -37,14 +39,21 @@ class PaletteTest {
     @ParameterizedTest
     @EnumSource(Palette.class)
     void everyRoleIsDeclaredForTheTheme(Palette palette) {
-        assertEquals(Role.values().length, palette.css().lines().filter(line -> line.matches("-[a-z0-9]+: #[0-9A-F]{6};")).count());
+        assertEquals(
+                Role.values().length,
+                palette.css()
+                        .lines()
+                        .filter(line -> line.matches("-[a-z0-9]+: #[0-9A-F]{6};"))
+                        .count());
     }
 
     private static void asked(Palette palette, Role role, Role ground, double ratio) {
         double one = luminance(palette.rgb(role));
         double other = luminance(palette.rgb(ground));
         double contrast = (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
-        assertTrue(contrast >= ratio, () -> String.format(Locale.ROOT, "%s on %s, %s: %.1f", role, ground, palette, contrast));
+        assertTrue(
+                contrast >= ratio,
+                () -> String.format(Locale.ROOT, "%s on %s, %s: %.1f", role, ground, palette, contrast));
     }
 
     private static double luminance(int rgb) {

@@ -30,8 +30,11 @@ class PicturesTest {
         for (Line line : run.sheet().lines()) {
             Picture picture = pictures.of(run.sheet(), line).orElseThrow();
             assertFalse(picture.spoken().isBlank());
-            Stream.of(Frames.all(), Frames.low()).forEach(frames -> frames.forEach((name, frame) -> assertEquals(List.of(),
-                    RecordingPen.of(picture, frame).faults(frame), () -> sample + ", step " + line.step().number() + ", " + name)));
+            Stream.of(Frames.all(), Frames.low())
+                    .forEach(frames -> frames.forEach((name, frame) -> assertEquals(
+                            List.of(),
+                            RecordingPen.of(picture, frame).faults(frame),
+                            () -> sample + ", step " + line.step().number() + ", " + name)));
         }
     }
 
@@ -43,8 +46,12 @@ class PicturesTest {
             if (line.step().check().means().isPresent()) {
                 Picture picture = pictures.of(run.sheet(), line).orElseThrow();
                 String name = "run-%s-%02d-".formatted(sample, line.step().number());
-                assertTrue(Sheets.inked(sheets.save(name + "100", picture, Frames.all().get("100"), Palette.DAY)) > 500);
-                assertTrue(Sheets.inked(sheets.save(name + "150", picture, Frames.all().get("150"), Palette.NIGHT)) > 500);
+                assertTrue(Sheets.inked(
+                                sheets.save(name + "100", picture, Frames.all().get("100"), Palette.DAY))
+                        > 500);
+                assertTrue(Sheets.inked(
+                                sheets.save(name + "150", picture, Frames.all().get("150"), Palette.NIGHT))
+                        > 500);
             }
         }
     }
@@ -52,14 +59,23 @@ class PicturesTest {
     /** Nobody cuts by a run that takes nothing any more; what was read stays drawn. */
     @Test
     void onceTheRunIsClosedNoCutIsDrawn() {
-        Staged boreTooSmall = Staged.carrier().master(13, "30.000").atTwenty(13).reads(13, "-0.105", "-0.106", "-0.107", "-0.105");
+        Staged boreTooSmall =
+                Staged.carrier().master(13, "30.000").atTwenty(13).reads(13, "-0.105", "-0.106", "-0.107", "-0.105");
         Staged threadTooBig = Staged.carrier().wires(21, "3.620").reads(21, "41.460", "41.452", "41.455");
         assertTrue(((SizePicture) boreTooSmall.picture(13)).cut().isPresent());
-        assertTrue(((WirePicture) threadTooBig.picture(21)).strip().orElseThrow().cut().isPresent());
+        assertTrue(((WirePicture) threadTooBig.picture(21))
+                .strip()
+                .orElseThrow()
+                .cut()
+                .isPresent());
         SizePicture bore = (SizePicture) boreTooSmall.closed().picture(13);
         assertTrue(bore.cut().isEmpty());
         assertEquals(4, bore.taken().count());
-        assertTrue(((WirePicture) threadTooBig.closed().picture(21)).strip().orElseThrow().cut().isEmpty());
+        assertTrue(((WirePicture) threadTooBig.closed().picture(21))
+                .strip()
+                .orElseThrow()
+                .cut()
+                .isEmpty());
     }
 
     /** Four depths of about 1.0009, 0.0007 apart. */
@@ -73,8 +89,10 @@ class PicturesTest {
     @Test
     void aDiameterThatIsReadReleasedStandsInNoJaws() {
         Frame frame = Frame.screen(652, 452, 1);
-        assertTrue(RecordingPen.of(DemoRun.of("WB-118-B-pass").picture(5), frame).drawn().stream().anyMatch(PicturesTest::isAtTheLeftEdge));
-        assertFalse(RecordingPen.of(DemoRun.of("WB-118-B-pass").picture(26), frame).drawn().stream().anyMatch(PicturesTest::isAtTheLeftEdge));
+        assertTrue(RecordingPen.of(DemoRun.of("WB-118-B-pass").picture(5), frame).drawn().stream()
+                .anyMatch(PicturesTest::isAtTheLeftEdge));
+        assertFalse(RecordingPen.of(DemoRun.of("WB-118-B-pass").picture(26), frame).drawn().stream()
+                .anyMatch(PicturesTest::isAtTheLeftEdge));
     }
 
     private static boolean isAtTheLeftEdge(RecordingPen.Drawn mark) {
@@ -86,7 +104,12 @@ class PicturesTest {
         Plan plan = DemoRun.of("LG-2207-C-pass").plan();
         Frame frame = Frame.print(698, 330);
         RecordingPen pen = RecordingPen.of(pictures.numbered(plan).orElseThrow(), frame);
-        assertEquals(plan.steps().stream().map(Step::mark).filter(Optional::isPresent).count(), pen.lettered().size());
+        assertEquals(
+                plan.steps().stream()
+                        .map(Step::mark)
+                        .filter(Optional::isPresent)
+                        .count(),
+                pen.lettered().size());
         assertEquals(List.of(), pen.faults(frame));
         sheets.save("record-outline", pictures.numbered(plan).orElseThrow(), frame, Palette.PRINT);
     }

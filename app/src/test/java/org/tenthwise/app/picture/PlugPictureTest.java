@@ -26,12 +26,16 @@ class PlugPictureTest {
         Map<String, PlugPicture> scenes = new LinkedHashMap<>();
         scenes.put("enters", (PlugPicture) measured().feels(14, Answer.FREELY).picture(14));
         scenes.put("drags", (PlugPicture) measured().feels(14, Answer.WITH_DRAG).picture(14));
-        scenes.put("sticks-yet-clear", (PlugPicture) measured().feels(14, Answer.NOT_AT_ALL).picture(14));
+        scenes.put("sticks-yet-clear", (PlugPicture)
+                measured().feels(14, Answer.NOT_AT_ALL).picture(14));
         scenes.put("not-offered", (PlugPicture) measured().picture(14));
         scenes.put("plug-not-measured", (PlugPicture) bore().picture(14));
         scenes.put("nothing-yet", (PlugPicture) Staged.carrier().picture(14));
         scenes.put("enters-yet-tight", (PlugPicture) DemoRun.of("WB-118-B-fail").picture(11));
-        scenes.put("slack", (PlugPicture) bore().micrometer(14).reads(14, "29.940", "29.930").feels(14, Answer.FREELY).picture(14));
+        scenes.put("slack", (PlugPicture) bore().micrometer(14)
+                .reads(14, "29.940", "29.930")
+                .feels(14, Answer.FREELY)
+                .picture(14));
         return scenes;
     }
 
@@ -59,11 +63,12 @@ class PlugPictureTest {
     @MethodSource("everySceneAndFrame")
     void playAndWhatTheHandFoundAreWritten(String scene, String size, PlugPicture picture, Frame frame) {
         List<String> texts = RecordingPen.of(picture, frame).texts();
-        picture.strip().columns().forEach(column -> column.size().ifPresent(found ->
-                assertTrue(texts.contains(found.figures()), texts::toString)));
+        picture.strip().columns().forEach(column -> column.size()
+                .ifPresent(found -> assertTrue(texts.contains(found.figures()), texts::toString)));
         picture.hand().ifPresent(hand -> assertTrue(texts.contains(hand.words()), texts::toString));
-        picture.hand().flatMap(PlugPicture.Hand::contradiction).ifPresent(words ->
-                assertTrue(String.join(" ", texts).contains(words), texts::toString));
+        picture.hand()
+                .flatMap(PlugPicture.Hand::contradiction)
+                .ifPresent(words -> assertTrue(String.join(" ", texts).contains(words), texts::toString));
     }
 
     /** 0.018 and 0.025 on one scale, each between a surface of the plug and one of the bore. */
@@ -90,16 +95,21 @@ class PlugPictureTest {
         RecordingPen pen = RecordingPen.of(SCENES.get("sticks-yet-clear"), SHEET);
         assertTrue(plug(pen).left() > wall(pen).right());
         assertTrue(plug(pen).top() > wall(pen).bottom());
-        assertTrue(pen.lettered().stream().filter(text -> text.role() == Role.FAIL).map(RecordingPen.Lettered::text).toList()
+        assertTrue(pen.lettered().stream()
+                .filter(text -> text.role() == Role.FAIL)
+                .map(RecordingPen.Lettered::text)
+                .toList()
                 .containsAll(List.of("does not enter", "hand and gauges contradict")));
         assertTrue(SCENES.get("sticks-yet-clear").spoken().contains("Hand and gauges contradict"));
     }
 
     @Test
     void beforeBothAreMeasuredNothingIsDimensioned() {
-        List<String> texts = RecordingPen.of(SCENES.get("plug-not-measured"), SHEET).texts();
+        List<String> texts =
+                RecordingPen.of(SCENES.get("plug-not-measured"), SHEET).texts();
         assertTrue(texts.contains("bore 30.011 to 30.015"), texts::toString);
-        assertTrue(SCENES.get("plug-not-measured").strip().columns().stream().allMatch(column -> column.size().isEmpty()));
+        assertTrue(SCENES.get("plug-not-measured").strip().columns().stream()
+                .allMatch(column -> column.size().isEmpty()));
     }
 
     @ParameterizedTest(name = "{0} {1}")
@@ -111,24 +121,41 @@ class PlugPictureTest {
 
     /** The only outline in the accent that comes back to its start. */
     private static Box plug(RecordingPen pen) {
-        return pen.drawnIn(Role.ACCENT).stream().filter(mark -> mark.width() > 0)
-                .filter(mark -> mark.shape() instanceof Shape.Chain chain && chain.closed()).findFirst().orElseThrow().shape().bounds();
+        return pen.drawnIn(Role.ACCENT).stream()
+                .filter(mark -> mark.width() > 0)
+                .filter(mark -> mark.shape() instanceof Shape.Chain chain && chain.closed())
+                .findFirst()
+                .orElseThrow()
+                .shape()
+                .bounds();
     }
 
     /** The upper wall: the first thick outline of some width and height. */
     private static Box wall(RecordingPen pen) {
-        return pen.drawnIn(Role.LINE).stream().filter(mark -> mark.width() == Stroke.OUTLINE.width())
-                .map(mark -> mark.shape().bounds()).filter(box -> box.height() > 10 && box.width() > 10).findFirst().orElseThrow();
+        return pen.drawnIn(Role.LINE).stream()
+                .filter(mark -> mark.width() == Stroke.OUTLINE.width())
+                .map(mark -> mark.shape().bounds())
+                .filter(box -> box.height() > 10 && box.width() > 10)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Distance of the tips of the two arrow heads nearest to a figure, across. */
     private static double dimension(RecordingPen pen, String figures) {
-        Box text = pen.lettered().stream().filter(written -> written.text().equals(figures)).map(RecordingPen.Lettered::box)
-                .filter(box -> box.right() < 400).findFirst().orElseThrow();
-        List<Box> heads = pen.drawn().stream().filter(mark -> mark.width() == 0 && (mark.role() == Role.LINE || mark.role() == Role.ACCENT))
-                .filter(mark -> mark.shape() instanceof Shape.Chain chain && chain.points().size() == 3)
-                .map(mark -> ((Shape.Chain) mark.shape()).points().get(0)).map(tip -> new Box(tip.x(), tip.y(), tip.x(), tip.y()))
-                .filter(tip -> Math.abs(tip.left() - text.centreX()) < 1).toList();
+        Box text = pen.lettered().stream()
+                .filter(written -> written.text().equals(figures))
+                .map(RecordingPen.Lettered::box)
+                .filter(box -> box.right() < 400)
+                .findFirst()
+                .orElseThrow();
+        List<Box> heads = pen.drawn().stream()
+                .filter(mark -> mark.width() == 0 && (mark.role() == Role.LINE || mark.role() == Role.ACCENT))
+                .filter(mark -> mark.shape() instanceof Shape.Chain chain
+                        && chain.points().size() == 3)
+                .map(mark -> ((Shape.Chain) mark.shape()).points().get(0))
+                .map(tip -> new Box(tip.x(), tip.y(), tip.x(), tip.y()))
+                .filter(tip -> Math.abs(tip.left() - text.centreX()) < 1)
+                .toList();
         assertEquals(2, heads.size());
         return Math.abs(heads.get(0).top() - heads.get(1).top());
     }

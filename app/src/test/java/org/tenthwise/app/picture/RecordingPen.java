@@ -13,12 +13,10 @@ public final class RecordingPen implements Pen {
     private static final double STRIKE = 2.5;
 
     /** A shape followed or filled; {@code width} nought where filled. */
-    public record Drawn(Shape shape, double width, boolean dashed, Role role) {
-    }
+    public record Drawn(Shape shape, double width, boolean dashed, Role role) {}
 
     /** A text with the box its letters fill. */
-    public record Lettered(String text, Box box, double size, Role role) {
-    }
+    public record Lettered(String text, Box box, double size, Role role) {}
 
     private final Lettering lettering = new Lettering();
     private final List<Drawn> drawn = new ArrayList<>();
@@ -47,8 +45,15 @@ public final class RecordingPen implements Pen {
     public void text(Face face, String text, Point start, double size, Role role) {
         before.add(drawn.size());
         boolean tails = text.chars().anyMatch(sign -> "gjpqy,;()".indexOf(sign) >= 0);
-        lettered.add(new Lettered(text, new Box(start.x(), start.y() - Lettering.CAPITAL * size,
-                start.x() + lettering.width(text, face, size), start.y() + (tails ? Lettering.TAIL * size : 0)), size, role));
+        lettered.add(new Lettered(
+                text,
+                new Box(
+                        start.x(),
+                        start.y() - Lettering.CAPITAL * size,
+                        start.x() + lettering.width(text, face, size),
+                        start.y() + (tails ? Lettering.TAIL * size : 0)),
+                size,
+                role));
     }
 
     public List<Drawn> drawn() {
@@ -81,20 +86,26 @@ public final class RecordingPen implements Pen {
                 }
             }
         }
-        drawn.stream().filter(mark -> !frame.box().grown(0.5).holds(mark.shape().bounds()))
+        drawn.stream()
+                .filter(mark -> !frame.box().grown(0.5).holds(mark.shape().bounds()))
                 .forEach(mark -> faults.add("%s leaves the frame".formatted(mark)));
         faults.addAll(crossed());
         return faults.stream().distinct().collect(Collectors.toList());
     }
 
-    /** Texts with a line through them: one drawn over them, or one under them that no ground was laid over. A text struck out is meant so. */
+    /**
+     * Texts with a line through them: one drawn over them, or one under them that no ground was laid over. A text
+     * struck out is meant so.
+     */
     private List<String> crossed() {
         List<String> faults = new ArrayList<>();
         for (int i = 0; i < lettered.size(); i++) {
             Lettered text = lettered.get(i);
             Box letters = text.box().grown(-LETTER_ROOM);
             for (int j = 0; j < drawn.size(); j++) {
-                if (Crossing.of(drawn.get(j).shape(), letters) && !isCovered(j, before.get(i), letters) && !isStrike(drawn.get(j).shape(), text.box())) {
+                if (Crossing.of(drawn.get(j).shape(), letters)
+                        && !isCovered(j, before.get(i), letters)
+                        && !isStrike(drawn.get(j).shape(), text.box())) {
                     faults.add("\"%s\" is crossed by %s".formatted(text.text(), drawn.get(j)));
                 }
             }
@@ -104,12 +115,17 @@ public final class RecordingPen implements Pen {
 
     /** Whether a line lies along a text and ends with it at both sides. */
     private static boolean isStrike(Shape shape, Box text) {
-        return shape.bounds().height() == 0 && Math.abs(shape.bounds().left() - text.left()) <= STRIKE && Math.abs(shape.bounds().right() - text.right()) <= STRIKE;
+        return shape.bounds().height() == 0
+                && Math.abs(shape.bounds().left() - text.left()) <= STRIKE
+                && Math.abs(shape.bounds().right() - text.right()) <= STRIKE;
     }
 
     private boolean isCovered(int shape, int upTo, Box letters) {
         boolean filled = drawn.get(shape).width() == 0;
-        return filled && shape < upTo || drawn.subList(Math.min(shape, upTo), upTo).stream()
-                .anyMatch(later -> later.width() == 0 && later.shape() instanceof Shape.Chain && later.shape().bounds().holds(letters));
+        return filled && shape < upTo
+                || drawn.subList(Math.min(shape, upTo), upTo).stream()
+                        .anyMatch(later -> later.width() == 0
+                                && later.shape() instanceof Shape.Chain
+                                && later.shape().bounds().holds(letters));
     }
 }

@@ -36,8 +36,12 @@ class RowPicturesTest {
     /** The triangle stands over its check and points at it. */
     @Test
     void theOneInHandHasATriangleAboveIt() {
-        RecordingPen pen = RecordingPen.of(new CheckRow(List.of(new CheckRow.Check(Standing.PASS, false),
-                new CheckRow.Check(Standing.FAIL, false)), OptionalInt.of(0), ""), Frame.small(370, 60, Role.SHEET));
+        RecordingPen pen = RecordingPen.of(
+                new CheckRow(
+                        List.of(new CheckRow.Check(Standing.PASS, false), new CheckRow.Check(Standing.FAIL, false)),
+                        OptionalInt.of(0),
+                        ""),
+                Frame.small(370, 60, Role.SHEET));
         Box triangle = pen.drawnIn(Role.ACCENT).get(0).shape().bounds();
         Box disc = pen.drawnIn(Role.PASSC).get(0).shape().bounds();
         assertEquals(disc.centreX(), triangle.centreX(), 1e-9);
@@ -45,7 +49,9 @@ class RowPicturesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # size,   share of the way from lower to upper limit
             30.000,   0
             30.0105,  0.5
@@ -54,30 +60,49 @@ class RowPicturesTest {
             """)
     void theMarkLiesWhereTheSizeDoes(String size, double share) {
         RecordingPen pen = RecordingPen.of(mark(Optional.of("30.000"), Optional.of("30.021"), size, true), ROW);
-        List<Double> bars = pen.drawnIn(Role.INK).stream().filter(drawn -> drawn.width() > 0)
-                .map(drawn -> drawn.shape().bounds().centreX()).toList();
-        Point tip = ((Shape.Chain) pen.drawnIn(Role.INK).stream().filter(drawn -> drawn.width() == 0).findFirst().orElseThrow()
-                .shape()).points().get(0);
+        List<Double> bars = pen.drawnIn(Role.INK).stream()
+                .filter(drawn -> drawn.width() > 0)
+                .map(drawn -> drawn.shape().bounds().centreX())
+                .toList();
+        Point tip = ((Shape.Chain) pen.drawnIn(Role.INK).stream()
+                        .filter(drawn -> drawn.width() == 0)
+                        .findFirst()
+                        .orElseThrow()
+                        .shape())
+                .points()
+                .get(0);
         assertEquals(share, (tip.x() - bars.get(0)) / (bars.get(1) - bars.get(0)), 0.001);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"31", "29", "30.03", "-4"})
     void aSizeFarOutStandsAtTheEnd(String size) {
-        assertEquals(List.of(), RecordingPen.of(mark(Optional.of("30.000"), Optional.of("30.021"), size, false), ROW).faults(ROW));
-        assertEquals(List.of(), RecordingPen.of(mark(Optional.of("30.000"), Optional.empty(), size, false), ROW).faults(ROW));
+        assertEquals(
+                List.of(),
+                RecordingPen.of(mark(Optional.of("30.000"), Optional.of("30.021"), size, false), ROW)
+                        .faults(ROW));
+        assertEquals(
+                List.of(),
+                RecordingPen.of(mark(Optional.of("30.000"), Optional.empty(), size, false), ROW)
+                        .faults(ROW));
     }
 
     @Test
     void rowsAreSavedToBeLookedAt() {
         for (Palette palette : List.of(Palette.DAY, Palette.NIGHT)) {
             DemoRun run = DemoRun.of("LG-2207-C-fail");
-            Picture checks = new Pictures(Words.of(Locale.ENGLISH)).checks(run.sheet(), Optional.of(run.plan().step(26)));
-            assertTrue(Sheets.inked(sheets.save("row-of-checks", checks, Frame.small(370, 60, Role.SHEET), palette)) > 500);
-            assertTrue(Sheets.inked(sheets.save("row-of-90", row(90), Frame.small(370, 80, Role.SHEET), palette)) > 500);
-            sheets.save("row-mark-in", mark(Optional.of("30.000"), Optional.of("30.021"), "30.015", true), ROW, palette);
-            sheets.save("row-mark-out", mark(Optional.of("12.000"), Optional.of("12.043"), "12.046", false), ROW, palette);
-            sheets.save("row-mark-far", mark(Optional.of("12.000"), Optional.of("12.043"), "12.3", false), ROW, palette);
+            Picture checks = new Pictures(Words.of(Locale.ENGLISH))
+                    .checks(run.sheet(), Optional.of(run.plan().step(26)));
+            assertTrue(Sheets.inked(sheets.save("row-of-checks", checks, Frame.small(370, 60, Role.SHEET), palette))
+                    > 500);
+            assertTrue(
+                    Sheets.inked(sheets.save("row-of-90", row(90), Frame.small(370, 80, Role.SHEET), palette)) > 500);
+            sheets.save(
+                    "row-mark-in", mark(Optional.of("30.000"), Optional.of("30.021"), "30.015", true), ROW, palette);
+            sheets.save(
+                    "row-mark-out", mark(Optional.of("12.000"), Optional.of("12.043"), "12.046", false), ROW, palette);
+            sheets.save(
+                    "row-mark-far", mark(Optional.of("12.000"), Optional.of("12.043"), "12.3", false), ROW, palette);
             sheets.save("row-mark-one", mark(Optional.empty(), Optional.of("0.02"), "0.012", true), ROW, palette);
         }
     }
@@ -91,6 +116,11 @@ class RowPicturesTest {
     }
 
     private static RowMark mark(Optional<String> lower, Optional<String> upper, String size, boolean inside) {
-        return new RowMark(lower.map(DemoShapes::mm), upper.map(DemoShapes::mm), Optional.<Length>of(DemoShapes.mm(size)), inside, "");
+        return new RowMark(
+                lower.map(DemoShapes::mm),
+                upper.map(DemoShapes::mm),
+                Optional.<Length>of(DemoShapes.mm(size)),
+                inside,
+                "");
     }
 }

@@ -22,6 +22,7 @@ class RunOutPictureTest {
 
     /** The room on the run screen of the reference tablet, and with large text. */
     private static final Frame RUN = Frame.screen(646, 313, 1);
+
     private static final Frame RUN_LARGE = Frame.screen(600, 285, 1.5);
     private static final Frame TOO_SMALL = Frame.screen(420, 110, 1.5);
 
@@ -43,13 +44,19 @@ class RunOutPictureTest {
         assertEquals(RunOutMarks.gripping(picture).size(), jaws.size());
         for (Box jaw : jaws) {
             assertTrue(jaws.stream().noneMatch(other -> other != jaw && other.meets(jaw)), jaws::toString);
-            assertTrue(pen.lettered().stream().noneMatch(text -> text.text().length() > 1 && text.box().meets(jaw)), pen.texts()::toString);
+            assertTrue(
+                    pen.lettered().stream()
+                            .noneMatch(text ->
+                                    text.text().length() > 1 && text.box().meets(jaw)),
+                    pen.texts()::toString);
         }
     }
 
     private static List<Box> jaws(RecordingPen pen) {
-        return pen.drawn().stream().filter(mark -> mark.width() == 0 && (mark.role() == Role.PAPER || mark.role() == Role.ACCENTFILL))
-                .map(mark -> mark.shape().bounds()).toList();
+        return pen.drawn().stream()
+                .filter(mark -> mark.width() == 0 && (mark.role() == Role.PAPER || mark.role() == Role.ACCENTFILL))
+                .map(mark -> mark.shape().bounds())
+                .toList();
     }
 
     @ParameterizedTest(name = "{0} {1}")
@@ -57,20 +64,28 @@ class RunOutPictureTest {
     void theLimitAndEveryMoveAreWritten(String scene, String size, RunOutPicture picture, Frame frame) {
         List<String> texts = RecordingPen.of(picture, frame).texts();
         assertTrue(texts.contains("limit 0.020"), texts::toString);
-        picture.movement().ifPresent(movement -> assertTrue(texts.contains(movement.words())
-                || texts.containsAll(List.of(movement.words().split(" "))), texts::toString));
-        picture.jaws().stream().map(RunOutPicture.Jaw::words).filter(words -> !words.isEmpty())
+        picture.movement()
+                .ifPresent(movement -> assertTrue(
+                        texts.contains(movement.words())
+                                || texts.containsAll(List.of(movement.words().split(" "))),
+                        texts::toString));
+        picture.jaws().stream()
+                .map(RunOutPicture.Jaw::words)
+                .filter(words -> !words.isEmpty())
                 .forEach(words -> assertTrue(texts.contains(words), () -> words + " is missing from " + texts));
     }
 
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("everySceneAndFrame")
-    void theTableGivesWayFirstThenTheNotesThenHowFarOffCentre(String scene, String size, RunOutPicture picture, Frame frame) {
+    void theTableGivesWayFirstThenTheNotesThenHowFarOffCentre(
+            String scene, String size, RunOutPicture picture, Frame frame) {
         List<String> texts = RecordingPen.of(picture, frame).texts();
-        boolean table = picture.readings().stream().filter(RunOutPicture.Reading::extreme)
+        boolean table = picture.readings().stream()
+                .filter(RunOutPicture.Reading::extreme)
                 .allMatch(reading -> texts.contains(reading.angleWords()));
         boolean notes = texts.containsAll(picture.notes());
-        boolean offCentre = picture.fit().map(fit -> texts.containsAll(fit.words())).orElse(true);
+        boolean offCentre =
+                picture.fit().map(fit -> texts.containsAll(fit.words())).orElse(true);
         boolean ringOutgrowsTable = scene.equals("fail-4-jaws-at-45") && frame.equals(RUN); // no jaw above or under it
         assertTrue(table || ringOutgrowsTable || frame.textScale() > 1 || frame.width() < 500, texts::toString);
         assertTrue(notes || !table || picture.readings().isEmpty(), texts::toString);
@@ -78,7 +93,9 @@ class RunOutPictureTest {
     }
 
     static Stream<Arguments> everyFrame() {
-        return everySceneAndFrame().filter(scene -> scene.get()[0].equals("sweep")).map(scene -> Arguments.of(scene.get()[1], scene.get()[3]));
+        return everySceneAndFrame()
+                .filter(scene -> scene.get()[0].equals("sweep"))
+                .map(scene -> Arguments.of(scene.get()[1], scene.get()[3]));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -117,7 +134,14 @@ class RunOutPictureTest {
     @Test
     void lettersAreAsLargeAsTheScreenWantsThemWhereThereIsRoom() {
         RecordingPen pen = RecordingPen.of(RunOutScenes.sections(), Frame.screen(1200, 900, 1.5));
-        assertEquals(20 * 1.5, pen.lettered().stream().filter(text -> text.text().equals("limit 0.020")).findFirst().orElseThrow().size(), 1e-9);
+        assertEquals(
+                20 * 1.5,
+                pen.lettered().stream()
+                        .filter(text -> text.text().equals("limit 0.020"))
+                        .findFirst()
+                        .orElseThrow()
+                        .size(),
+                1e-9);
     }
 
     /** Outer limit circle and the jaws above and under it fill the height; the readings stand beside them. */
@@ -126,7 +150,9 @@ class RunOutPictureTest {
         RecordingPen pen = RecordingPen.of(RunOutScenes.all().get("fail-4-jaws"), RUN);
         double ring = pen.drawnIn(Role.ZONE).get(0).shape().bounds().height();
         assertTrue(ring > 0.65 * RUN.height(), () -> "The ring is %.0f across".formatted(ring));
-        assertTrue(pen.texts().containsAll(List.of("315\u00b0", "\u22120.009", "out of round 0.002", "off centre")), pen.texts()::toString);
+        assertTrue(
+                pen.texts().containsAll(List.of("315\u00b0", "\u22120.009", "out of round 0.002", "off centre")),
+                pen.texts()::toString);
     }
 
     @Test
@@ -147,21 +173,29 @@ class RunOutPictureTest {
     /** Of three jaws one needs no shim, and nothing is said there. */
     @Test
     void ofThreeJawsTwoAreShimmedAndOneIsSilent() {
-        List<String> texts = RecordingPen.of(RunOutScenes.all().get("fail-3-jaws"), RUN).texts();
+        List<String> texts =
+                RecordingPen.of(RunOutScenes.all().get("fail-3-jaws"), RUN).texts();
         assertEquals(2, texts.stream().filter(text -> text.startsWith("shim ")).count(), texts::toString);
         assertFalse(texts.contains("shim 0.000"));
     }
 
-    /** The reading nearest the fitted circle lies where it says: 0 at 0° and −0.037 at 180° are 0.037 apart on radius. */
+    /**
+     * The reading nearest the fitted circle lies where it says: 0 at 0° and −0.037 at 180° are 0.037 apart on radius.
+     */
     @Test
     void readingsLieToTheScaleOfTheRing() {
         RecordingPen pen = RecordingPen.of(RunOutScenes.all().get("fail-4-jaws"), SHEET);
-        List<Shape.Circle> dots = pen.drawnIn(Role.INK).stream().filter(mark -> mark.shape() instanceof Shape.Circle)
-                .map(mark -> (Shape.Circle) mark.shape()).toList();
-        List<Double> rims = pen.drawnIn(Role.LINE).stream().filter(mark -> mark.width() == 3 && mark.shape() instanceof Shape.Circle)
-                .map(mark -> ((Shape.Circle) mark.shape()).radius()).toList();
+        List<Shape.Circle> dots = pen.drawnIn(Role.INK).stream()
+                .filter(mark -> mark.shape() instanceof Shape.Circle)
+                .map(mark -> (Shape.Circle) mark.shape())
+                .toList();
+        List<Double> rims = pen.drawnIn(Role.LINE).stream()
+                .filter(mark -> mark.width() == 3 && mark.shape() instanceof Shape.Circle)
+                .map(mark -> ((Shape.Circle) mark.shape()).radius())
+                .toList();
         Point centre = ((Shape.Circle) pen.drawnIn(Role.ZONE).get(0).shape()).centre();
-        double swing = dots.get(0).centre().distanceTo(centre) - dots.get(4).centre().distanceTo(centre);
+        double swing =
+                dots.get(0).centre().distanceTo(centre) - dots.get(4).centre().distanceTo(centre);
         assertEquals(0.037 / 0.020, swing / (rims.get(0) - rims.get(1)), 1e-6);
     }
 

@@ -37,8 +37,12 @@ class SizePictureTest {
         picture.lower().ifPresent(limit -> assertTrue(texts.contains(limit.figures()), texts::toString));
         picture.upper().ifPresent(limit -> assertTrue(texts.contains(limit.figures()), texts::toString));
         picture.judged().ifPresent(judged -> assertTrue(texts.contains(judged.figures()), texts::toString));
-        picture.cut().ifPresentOrElse(cut -> assertTrue(texts.contains(cut.figures()), texts::toString),
-                () -> picture.distance().filter(distance -> distance.length().signum() > 0).ifPresent(distance -> assertTrue(texts.contains(distance.figures()), texts::toString)));
+        picture.cut()
+                .ifPresentOrElse(
+                        cut -> assertTrue(texts.contains(cut.figures()), texts::toString), () -> picture.distance()
+                                .filter(distance -> distance.length().signum() > 0)
+                                .ifPresent(
+                                        distance -> assertTrue(texts.contains(distance.figures()), texts::toString)));
     }
 
     static Stream<Arguments> everySceneOnALowSheet() {
@@ -49,15 +53,26 @@ class SizePictureTest {
     /** Where there is no room for everything, what can be read in the sentence gives way, never a size. */
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("everySceneOnALowSheet")
-    void aLowSheetWritesTheLimitsAndTheSizeJudgedAboveOneAnother(String scene, String size, SizePicture picture, Frame frame) {
+    void aLowSheetWritesTheLimitsAndTheSizeJudgedAboveOneAnother(
+            String scene, String size, SizePicture picture, Frame frame) {
         RecordingPen pen = RecordingPen.of(picture, frame);
         assertEquals(List.of(), pen.faults(frame));
-        List<SizePicture.Sized> sizes = Stream.of(picture.upper(), picture.lower(), picture.judged()).flatMap(Optional::stream)
-                .sorted((one, other) -> other.size().compareTo(one.size())).toList();
-        List<Double> heights = sizes.stream().map(wanted -> pen.lettered().stream().filter(text -> text.text().equals(wanted.figures()))
-                .findFirst().orElseThrow(() -> new AssertionError(wanted + " is missing from " + pen.texts())).box().centreY()).toList();
+        List<SizePicture.Sized> sizes = Stream.of(picture.upper(), picture.lower(), picture.judged())
+                .flatMap(Optional::stream)
+                .sorted((one, other) -> other.size().compareTo(one.size()))
+                .toList();
+        List<Double> heights = sizes.stream()
+                .map(wanted -> pen.lettered().stream()
+                        .filter(text -> text.text().equals(wanted.figures()))
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError(wanted + " is missing from " + pen.texts()))
+                        .box()
+                        .centreY())
+                .toList();
         for (int i = 1; i < sizes.size(); i++) {
-            assertTrue(sizes.get(i).size().equals(sizes.get(i - 1).size()) || heights.get(i) > heights.get(i - 1), sizes + " at " + heights);
+            assertTrue(
+                    sizes.get(i).size().equals(sizes.get(i - 1).size()) || heights.get(i) > heights.get(i - 1),
+                    sizes + " at " + heights);
         }
         sheets.save("size-" + scene + "-" + size, picture, frame, Palette.DAY);
     }
@@ -68,7 +83,10 @@ class SizePictureTest {
         assertTrue(bore.y(DemoShapes.mm("30.021")) < bore.y(DemoShapes.mm("30.000")));
         assertTrue(SizeScenes.all().get("bore-pass").metalAbove());
         assertTrue(!SizeScenes.all().get("outside-cut-again").metalAbove());
-        assertTrue(RecordingPen.of(SizeScenes.all().get("bore-pass"), SHEET).drawnIn(Role.HATCH).size() > 40);
+        assertTrue(RecordingPen.of(SizeScenes.all().get("bore-pass"), SHEET)
+                        .drawnIn(Role.HATCH)
+                        .size()
+                > 40);
     }
 
     @Test
@@ -84,9 +102,15 @@ class SizePictureTest {
     void theDistanceIsADimensionBetweenReadingAndLimit() {
         StripScale scale = strip("bore-pass").scale();
         List<Box> upright = RecordingPen.of(SizeScenes.all().get("bore-pass"), SHEET).drawnIn(Role.LINE).stream()
-                .filter(mark -> mark.width() == Stroke.THIN.width()).map(mark -> mark.shape().bounds()).toList();
-        assertTrue(upright.stream().anyMatch(line -> line.width() < 0.01 && Math.abs(line.top() - scale.y(DemoShapes.mm("30.021"))) < 0.01
-                && Math.abs(line.bottom() - scale.y(DemoShapes.mm("30.015"))) < 0.01), upright::toString);
+                .filter(mark -> mark.width() == Stroke.THIN.width())
+                .map(mark -> mark.shape().bounds())
+                .toList();
+        assertTrue(
+                upright.stream()
+                        .anyMatch(line -> line.width() < 0.01
+                                && Math.abs(line.top() - scale.y(DemoShapes.mm("30.021"))) < 0.01
+                                && Math.abs(line.bottom() - scale.y(DemoShapes.mm("30.015"))) < 0.01),
+                upright::toString);
     }
 
     /** Depths 0.0007 apart are no depth of 0.0007. */
@@ -96,16 +120,25 @@ class SizePictureTest {
         SizePicture picture = SizeScenes.all().get(scene);
         String figure = picture.judged().orElseThrow().figures();
         List<RecordingPen.Lettered> written = RecordingPen.of(picture, SHEET).lettered().stream()
-                .filter(text -> text.text().endsWith(figure)).toList();
+                .filter(text -> text.text().endsWith(figure))
+                .toList();
         assertEquals(1, written.size(), written::toString);
         assertTrue(written.get(0).box().left() > 652 / 2.0, written::toString);
     }
 
     @Test
     void stockAndGuardBandAreHatchedInTheirOwnColours() {
-        assertTrue(RecordingPen.of(SizeScenes.all().get("outside-cut-again"), SHEET).drawnIn(Role.CUTFILL).size() > 10);
-        assertTrue(RecordingPen.of(SizeScenes.all().get("bore-guarded"), SHEET).drawnIn(Role.UNPROVEN).size() > 10);
-        assertTrue(RecordingPen.of(SizeScenes.all().get("bore-pass"), SHEET).drawnIn(Role.UNPROVEN).isEmpty());
+        assertTrue(RecordingPen.of(SizeScenes.all().get("outside-cut-again"), SHEET)
+                        .drawnIn(Role.CUTFILL)
+                        .size()
+                > 10);
+        assertTrue(RecordingPen.of(SizeScenes.all().get("bore-guarded"), SHEET)
+                        .drawnIn(Role.UNPROVEN)
+                        .size()
+                > 10);
+        assertTrue(RecordingPen.of(SizeScenes.all().get("bore-pass"), SHEET)
+                .drawnIn(Role.UNPROVEN)
+                .isEmpty());
     }
 
     @ParameterizedTest(name = "{0} {1}")

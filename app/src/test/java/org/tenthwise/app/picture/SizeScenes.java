@@ -34,45 +34,174 @@ final class SizeScenes {
 
     static Map<String, SizePicture> all() {
         Map<String, SizePicture> scenes = new LinkedHashMap<>();
-        scenes.put("bore-pass", bore().taken("0°", "8", "30.015", true).taken("90°", "8", "30.014", false)
-                .taken("0°", "38", "30.011", false).taken("90°", "38", "30.013", false).picture());
-        scenes.put("bore-open", bore().taken("0°", "8", "30.012", true).missing("90°", "8").missing("0°", "38").missing("90°", "38").picture());
+        scenes.put(
+                "bore-pass",
+                bore().taken("0°", "8", "30.015", true)
+                        .taken("90°", "8", "30.014", false)
+                        .taken("0°", "38", "30.011", false)
+                        .taken("90°", "38", "30.013", false)
+                        .picture());
+        scenes.put(
+                "bore-open",
+                bore().taken("0°", "8", "30.012", true)
+                        .missing("90°", "8")
+                        .missing("0°", "38")
+                        .missing("90°", "38")
+                        .picture());
         scenes.put("bore-empty", bore().missing("0°", "8").missing("90°", "8").picture());
-        scenes.put("bore-past-size", bore().taken("0°", "8", "30.024", true).taken("90°", "8", "30.019", false)
-                .taken("0°", "38", "30.020", false).taken("90°", "38", "30.021", false).picture());
-        scenes.put("bore-cut-again", bore().earlier("29.780").taken("0°", "8", "29.982", true).taken("90°", "8", "29.985", false)
-                .cut("30.0105", "0.027").picture());
-        scenes.put("bore-struck", bore().taken("0°", "8", "30.015", true).struck("8", "30.055").taken("90°", "8", "30.014", false)
-                .taken("0°", "38", "30.011", false).missing("90°", "38").picture());
-        scenes.put("bore-guarded", bore().guard("0.003").taken("0°", "8", "30.0195", true).taken("90°", "8", "30.012", false)
-                .taken("0°", "38", "30.0095", false).taken("90°", "38", "30.011", false).picture());
-        scenes.put("outside-cut-again", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("47.980", "48.000")
-                .earlier("48.312").earlier("48.098").taken("1", "", "48.032", true).cut("47.990", "0.042").picture());
-        scenes.put("bore-third-cut", bore().earlier("29.620").earlier("29.811").earlier("29.903").taken("0°", "8", "29.962", true)
-                .taken("90°", "8", "29.965", false).taken("0°", "38", "29.968", false).taken("90°", "38", "29.966", false).cut("30.007", "0.042").picture());
-        scenes.put("aim-on-a-limit", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("", "48.000").taken("1", "", "48.032", true)
-                .cut("48.000", "0.032").picture());
-        scenes.put("outside-two-places", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("47.980", "48.000").guard("0.003")
-                .taken("1", "10", "47.991", false).taken("2", "10", "47.990", false).taken("3", "31", "47.982", true).missing("4", "31").picture());
-        scenes.put("inch-outside", new SizeScenes(Feature.DIAMETER, Unit.INCH, 4).limits("2.5984", "2.6000")
-                .taken("1", "", "2.6016", true).cut("2.5992", "0.0024").picture());
-        scenes.put("pocket", new SizeScenes(Feature.WIDTH, Unit.MILLIMETRE, 3).limits("12.000", "12.043")
-                .taken("1", "2", "12.046", true).taken("2", "2", "12.022", false).taken("3", "2", "12.030", false)
-                .taken("4", "7", "12.012", false).taken("5", "7", "12.008", false).taken("6", "7", "12.018", false).picture());
-        scenes.put("pocket-places", new SizeScenes(Feature.WIDTH, Unit.MILLIMETRE, 2).limits("12.00", "12.04")
-                .taken("1", "", "12.01", false).taken("2", "", "12.02", false).taken("3", "", "12.04", true).picture());
-        scenes.put("depth", new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2).limits("46.00", "46.10").taken("1", "", "46.04", true).picture());
-        scenes.put("depth-cut-again", new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2).limits("46.00", "46.10").taken("1", "", "45.90", true)
-                .cut("46.05", "0.15").picture());
-        scenes.put("one-sided", new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2).limits("15.00", "").taken("1", "", "15.30", false)
-                .taken("2", "", "15.12", true).picture());
-        scenes.put("one-sided-empty", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 2).limits("", "15.00").missing("1", "").picture());
-        scenes.put("far-out", bore().taken("0°", "8", "30.400", true).taken("90°", "8", "29.2", false).picture());
-        scenes.put("on-the-limit", bore().taken("0°", "8", "30.021", true).taken("90°", "8", "30.020", false).picture());
-        scenes.put("depth-spread", new SizeScenes(Feature.DEPTH, Unit.INCH, 4).limits("", "0.0020").spread("0.0007").picture());
-        scenes.put("bore-spread", new SizeScenes(Feature.BORE, Unit.MILLIMETRE, 3).limits("", "0.010").spread("0.014").picture());
-        scenes.put("outside-spread", new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3).limits("", "0.010").spread("0.004").picture());
-        scenes.put("mean", bore().taken("0°", "8", "30.011", false).taken("90°", "8", "30.017", false).mean("30.014").picture());
+        scenes.put(
+                "bore-past-size",
+                bore().taken("0°", "8", "30.024", true)
+                        .taken("90°", "8", "30.019", false)
+                        .taken("0°", "38", "30.020", false)
+                        .taken("90°", "38", "30.021", false)
+                        .picture());
+        scenes.put(
+                "bore-cut-again",
+                bore().earlier("29.780")
+                        .taken("0°", "8", "29.982", true)
+                        .taken("90°", "8", "29.985", false)
+                        .cut("30.0105", "0.027")
+                        .picture());
+        scenes.put(
+                "bore-struck",
+                bore().taken("0°", "8", "30.015", true)
+                        .struck("8", "30.055")
+                        .taken("90°", "8", "30.014", false)
+                        .taken("0°", "38", "30.011", false)
+                        .missing("90°", "38")
+                        .picture());
+        scenes.put(
+                "bore-guarded",
+                bore().guard("0.003")
+                        .taken("0°", "8", "30.0195", true)
+                        .taken("90°", "8", "30.012", false)
+                        .taken("0°", "38", "30.0095", false)
+                        .taken("90°", "38", "30.011", false)
+                        .picture());
+        scenes.put(
+                "outside-cut-again",
+                new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3)
+                        .limits("47.980", "48.000")
+                        .earlier("48.312")
+                        .earlier("48.098")
+                        .taken("1", "", "48.032", true)
+                        .cut("47.990", "0.042")
+                        .picture());
+        scenes.put(
+                "bore-third-cut",
+                bore().earlier("29.620")
+                        .earlier("29.811")
+                        .earlier("29.903")
+                        .taken("0°", "8", "29.962", true)
+                        .taken("90°", "8", "29.965", false)
+                        .taken("0°", "38", "29.968", false)
+                        .taken("90°", "38", "29.966", false)
+                        .cut("30.007", "0.042")
+                        .picture());
+        scenes.put(
+                "aim-on-a-limit",
+                new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3)
+                        .limits("", "48.000")
+                        .taken("1", "", "48.032", true)
+                        .cut("48.000", "0.032")
+                        .picture());
+        scenes.put(
+                "outside-two-places",
+                new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3)
+                        .limits("47.980", "48.000")
+                        .guard("0.003")
+                        .taken("1", "10", "47.991", false)
+                        .taken("2", "10", "47.990", false)
+                        .taken("3", "31", "47.982", true)
+                        .missing("4", "31")
+                        .picture());
+        scenes.put(
+                "inch-outside",
+                new SizeScenes(Feature.DIAMETER, Unit.INCH, 4)
+                        .limits("2.5984", "2.6000")
+                        .taken("1", "", "2.6016", true)
+                        .cut("2.5992", "0.0024")
+                        .picture());
+        scenes.put(
+                "pocket",
+                new SizeScenes(Feature.WIDTH, Unit.MILLIMETRE, 3)
+                        .limits("12.000", "12.043")
+                        .taken("1", "2", "12.046", true)
+                        .taken("2", "2", "12.022", false)
+                        .taken("3", "2", "12.030", false)
+                        .taken("4", "7", "12.012", false)
+                        .taken("5", "7", "12.008", false)
+                        .taken("6", "7", "12.018", false)
+                        .picture());
+        scenes.put(
+                "pocket-places",
+                new SizeScenes(Feature.WIDTH, Unit.MILLIMETRE, 2)
+                        .limits("12.00", "12.04")
+                        .taken("1", "", "12.01", false)
+                        .taken("2", "", "12.02", false)
+                        .taken("3", "", "12.04", true)
+                        .picture());
+        scenes.put(
+                "depth",
+                new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2)
+                        .limits("46.00", "46.10")
+                        .taken("1", "", "46.04", true)
+                        .picture());
+        scenes.put(
+                "depth-cut-again",
+                new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2)
+                        .limits("46.00", "46.10")
+                        .taken("1", "", "45.90", true)
+                        .cut("46.05", "0.15")
+                        .picture());
+        scenes.put(
+                "one-sided",
+                new SizeScenes(Feature.DEPTH, Unit.MILLIMETRE, 2)
+                        .limits("15.00", "")
+                        .taken("1", "", "15.30", false)
+                        .taken("2", "", "15.12", true)
+                        .picture());
+        scenes.put(
+                "one-sided-empty",
+                new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 2)
+                        .limits("", "15.00")
+                        .missing("1", "")
+                        .picture());
+        scenes.put(
+                "far-out",
+                bore().taken("0°", "8", "30.400", true)
+                        .taken("90°", "8", "29.2", false)
+                        .picture());
+        scenes.put(
+                "on-the-limit",
+                bore().taken("0°", "8", "30.021", true)
+                        .taken("90°", "8", "30.020", false)
+                        .picture());
+        scenes.put(
+                "depth-spread",
+                new SizeScenes(Feature.DEPTH, Unit.INCH, 4)
+                        .limits("", "0.0020")
+                        .spread("0.0007")
+                        .picture());
+        scenes.put(
+                "bore-spread",
+                new SizeScenes(Feature.BORE, Unit.MILLIMETRE, 3)
+                        .limits("", "0.010")
+                        .spread("0.014")
+                        .picture());
+        scenes.put(
+                "outside-spread",
+                new SizeScenes(Feature.DIAMETER, Unit.MILLIMETRE, 3)
+                        .limits("", "0.010")
+                        .spread("0.004")
+                        .picture());
+        scenes.put(
+                "mean",
+                bore().taken("0°", "8", "30.011", false)
+                        .taken("90°", "8", "30.017", false)
+                        .mean("30.014")
+                        .picture());
         return scenes;
     }
 
@@ -96,8 +225,14 @@ final class SizeScenes {
     }
 
     private SizeScenes earlier(String size) {
-        columns.add(new SizePicture.Column(SizePicture.Kind.EARLIER, size, columns.isEmpty() ? "before" : "cut " + columns.size(),
-                Optional.of(written(size)), false, Optional.empty(), Optional.empty()));
+        columns.add(new SizePicture.Column(
+                SizePicture.Kind.EARLIER,
+                size,
+                columns.isEmpty() ? "before" : "cut " + columns.size(),
+                Optional.of(written(size)),
+                false,
+                Optional.empty(),
+                Optional.empty()));
         return this;
     }
 
@@ -127,10 +262,19 @@ final class SizeScenes {
         return this;
     }
 
-    private SizePicture.Column column(SizePicture.Kind kind, String label, String depth, Optional<SizePicture.Sized> size, boolean decides) {
-        Optional<BigDecimal> angle = label.endsWith("°") ? Optional.of(new BigDecimal(label.substring(0, label.length() - 1))) : Optional.empty();
-        return new SizePicture.Column(kind, label, depth.isEmpty() ? "" : "at " + depth, size, decides,
-                depth.isEmpty() ? Optional.empty() : Optional.of(written(depth)), angle);
+    private SizePicture.Column column(
+            SizePicture.Kind kind, String label, String depth, Optional<SizePicture.Sized> size, boolean decides) {
+        Optional<BigDecimal> angle = label.endsWith("°")
+                ? Optional.of(new BigDecimal(label.substring(0, label.length() - 1)))
+                : Optional.empty();
+        return new SizePicture.Column(
+                kind,
+                label,
+                depth.isEmpty() ? "" : "at " + depth,
+                size,
+                decides,
+                depth.isEmpty() ? Optional.empty() : Optional.of(written(depth)),
+                angle);
     }
 
     private SizeScenes cut(String aim, String off) {
@@ -143,7 +287,8 @@ final class SizeScenes {
         return judged.map(size -> {
             Optional<Length> toLower = lower.map(limit -> size.size().minus(limit.size()));
             Optional<Length> toUpper = upper.map(limit -> limit.size().minus(size.size()));
-            boolean low = toUpper.isEmpty() || toLower.isPresent() && toLower.get().compareTo(toUpper.get()) < 0;
+            boolean low =
+                    toUpper.isEmpty() || toLower.isPresent() && toLower.get().compareTo(toUpper.get()) < 0;
             Length room = (low ? toLower : toUpper).orElseThrow().abs();
             return new SizePicture.Distance(room, low ? Limit.LOWER : Limit.UPPER, Figures.plain(room, unit, places));
         });
@@ -151,9 +296,22 @@ final class SizeScenes {
 
     private SizePicture picture() {
         boolean bore = feature.stillCutBeyond() == Limit.LOWER;
-        return new SizePicture(feature, unit, lower, upper, guardBand, columns, judged, distance(), cut,
+        return new SizePicture(
+                feature,
+                unit,
+                lower,
+                upper,
+                guardBand,
+                columns,
+                judged,
+                distance(),
+                cut,
                 Optional.empty(),
-                new SizePicture.Said(bore ? "past size" : "still to cut", bore ? "still to cut" : "past size", "next cut", step -> "1 line " + step),
+                new SizePicture.Said(
+                        bore ? "past size" : "still to cut",
+                        bore ? "still to cut" : "past size",
+                        "next cut",
+                        step -> "1 line " + step),
                 "Size");
     }
 }

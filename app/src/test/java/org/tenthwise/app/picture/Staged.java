@@ -34,7 +34,11 @@ final class Staged {
 
     private Staged(DemoPart part) {
         this.plan = part.plan();
-        entries.add(DemoRun.of(part == DemoPart.SCREW_CARRIER ? "LG-2207-C-pass" : "WB-118-B-pass").sheet().run().entries().get(0));
+        entries.add(DemoRun.of(part == DemoPart.SCREW_CARRIER ? "LG-2207-C-pass" : "WB-118-B-pass")
+                .sheet()
+                .run()
+                .entries()
+                .get(0));
     }
 
     static Staged carrier() {
@@ -46,22 +50,37 @@ final class Staged {
     }
 
     private Staged happens(Event event) {
-        entries.add(new Entry(entries.size() + 1, entries.get(0).run(), OffsetDateTime.parse("2026-11-25T09:30:00+01:00"), "Setter 1", event));
+        entries.add(new Entry(
+                entries.size() + 1,
+                entries.get(0).run(),
+                OffsetDateTime.parse("2026-11-25T09:30:00+01:00"),
+                "Setter 1",
+                event));
         return this;
     }
 
     Staged wires(int step, String certified) {
-        return happens(new Event.GaugeSet(step, Setting.overWires(new Gauge("MC-2", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty()),
-                "W-1", written(certified))));
+        return happens(new Event.GaugeSet(
+                step,
+                Setting.overWires(
+                        new Gauge("MC-2", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty()),
+                        "W-1",
+                        written(certified))));
     }
 
     Staged master(int step, String certified) {
-        return happens(new Event.GaugeSet(step, Setting.onMaster(new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)),
-                "MR-1", written(certified), written("0"))));
+        return happens(new Event.GaugeSet(
+                step,
+                Setting.onMaster(
+                        new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)),
+                        "MR-1",
+                        written(certified),
+                        written("0"))));
     }
 
     Staged micrometer(int step) {
-        return happens(new Event.GaugeSet(step, Setting.direct(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty()))));
+        return happens(
+                new Event.GaugeSet(step, Setting.direct(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty()))));
     }
 
     /** Part and gauge at 20 °C. */
@@ -100,7 +119,10 @@ final class Staged {
     }
 
     Line line(int step) {
-        return Sheet.of(plan, new Run(entries)).lines().stream().filter(line -> line.step().number() == step).findFirst().orElseThrow();
+        return Sheet.of(plan, new Run(entries)).lines().stream()
+                .filter(line -> line.step().number() == step)
+                .findFirst()
+                .orElseThrow();
     }
 
     Picture picture(int step) {

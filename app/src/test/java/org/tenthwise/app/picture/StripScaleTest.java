@@ -13,15 +13,33 @@ import org.tenthwise.model.quantity.Unit;
 
 class StripScaleTest {
 
-    /** A range that lies on its one limit, or next to nothing beside it: a tick is never finer than one place behind the last of the limit. */
+    /**
+     * A range that lies on its one limit, or next to nothing beside it: a tick is never finer than one place behind the
+     * last of the limit.
+     */
     @ParameterizedTest
-    @CsvSource({"0.0005,0.0005,INCH", "0.0005,0.0005000001,INCH", "0.005,0.005,MILLIMETRE", "35.000,35.000,MILLIMETRE", "0.02,0.0199999,MILLIMETRE"})
+    @CsvSource({
+        "0.0005,0.0005,INCH",
+        "0.0005,0.0005000001,INCH",
+        "0.005,0.005,MILLIMETRE",
+        "35.000,35.000,MILLIMETRE",
+        "0.02,0.0199999,MILLIMETRE"
+    })
     void besideOneLimitNoTickIsFinerThanItsFiguresCanTellApart(String limit, String size, Unit unit) {
         SizePicture.Sized judged = new SizePicture.Sized(Length.of(size, unit), size);
-        SizePicture picture = new SizePicture(Feature.DIAMETER, unit, Optional.empty(),
-                Optional.of(new SizePicture.Sized(Length.of(limit, unit), limit)), Length.ZERO, List.of(), Optional.of(judged),
-                Optional.empty(), Optional.empty(), Optional.empty(),
-                new SizePicture.Said("", "", "", step -> step), "");
+        SizePicture picture = new SizePicture(
+                Feature.DIAMETER,
+                unit,
+                Optional.empty(),
+                Optional.of(new SizePicture.Sized(Length.of(limit, unit), limit)),
+                Length.ZERO,
+                List.of(),
+                Optional.of(judged),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                new SizePicture.Said("", "", "", step -> step),
+                "");
         BigDecimal lastPlace = BigDecimal.ONE.scaleByPowerOfTen(-new BigDecimal(limit).scale());
         BigDecimal step = new StripScale(picture, 0, 300).step();
         assertTrue(step.compareTo(lastPlace.movePointLeft(1)) >= 0, step + " beside " + limit);

@@ -16,16 +16,21 @@ class VerdictShapeTest {
     @EnumSource(Standing.class)
     void staysWithinItsRadius(Standing standing) {
         assertTrue(drawn(standing).drawn().stream()
-                .allMatch(mark -> new Box(30, 30, 30, 30).grown(24.5).holds(mark.shape().bounds())));
+                .allMatch(mark ->
+                        new Box(30, 30, 30, 30).grown(24.5).holds(mark.shape().bounds())));
     }
 
     /** The kinds of mark each is made of differ, so the shapes differ in grey as well. */
     @Test
     void noTwoAreMadeOfTheSameMarks() {
-        assertEquals(Standing.values().length, Arrays.stream(Standing.values())
-                .map(standing -> drawn(standing).drawn().stream()
-                        .map(mark -> mark.shape().getClass().getSimpleName() + (mark.width() > 0)).collect(Collectors.joining()))
-                .distinct().count());
+        assertEquals(
+                Standing.values().length,
+                Arrays.stream(Standing.values())
+                        .map(standing -> drawn(standing).drawn().stream()
+                                .map(mark -> mark.shape().getClass().getSimpleName() + (mark.width() > 0))
+                                .collect(Collectors.joining()))
+                        .distinct()
+                        .count());
     }
 
     private static RecordingPen drawn(Standing standing) {

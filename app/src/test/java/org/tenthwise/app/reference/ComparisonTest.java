@@ -35,21 +35,32 @@ class ComparisonTest {
         @Override
         public Answer of(Given given) {
             BigDecimal figure = given.figure("figure");
-            return Answer.in(Unit.MILLIMETRE).exact("figure", figure).word("word", given.text("word"))
-                    .put("steps", new Worked.Many(List.of(new Worked.Plain("first"),
-                            new Worked.Table(List.of(new Answer.Result("to", new Worked.Plain(figure.toPlainString()))))))).on("common practice");
+            return Answer.in(Unit.MILLIMETRE)
+                    .exact("figure", figure)
+                    .word("word", given.text("word"))
+                    .put(
+                            "steps",
+                            new Worked.Many(List.of(
+                                    new Worked.Plain("first"),
+                                    new Worked.Table(List.of(
+                                            new Answer.Result("to", new Worked.Plain(figure.toPlainString())))))))
+                    .on("common practice");
         }
     }
 
     private static List<Row> rows(String figure, String more) {
-        String line = "{\"source\":\"By hand\",\"standing\":\"constructed\",\"case\":\"c\",\"calc\":\"echo\",\"given\":{\"figure\":\""
+        String line = "{\"source\":\"By "
+                + "hand\",\"standing\":\"constructed\",\"case\":\"c\",\"calc\":\"echo\","
+                + "\"given\":{\"figure\":\""
                 + figure + "\",\"word\":\"Pass\"}," + more + "}";
         return new Comparison(new Sums(List.of(List.of(new Echo())))).of(CaseLine.published(line));
     }
 
     /** Ties go to the even digit. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # worked, printed, agreement, shown
             0.21484,  0.2148,  AGREES,    0.2148
             0.21485,  0.2148,  AGREES,    0.2148
@@ -61,7 +72,8 @@ class ComparisonTest {
             0.02,     2.0E-2,  AGREES,    0.020
             """)
     void aFigureAgreesWhereItRoundsToTheOnePrinted(String worked, String printed, Agreement agreement, String shown) {
-        Row row = rows(worked, "\"published\":{\"figure\":\"%s\"}".formatted(printed)).get(0);
+        Row row = rows(worked, "\"published\":{\"figure\":\"%s\"}".formatted(printed))
+                .get(0);
         assertEquals(agreement, row.agreement());
         assertEquals(shown, row.computed());
         assertEquals(printed, row.published());
@@ -70,21 +82,33 @@ class ComparisonTest {
     @Test
     void wordsAgreeWhereTheyAreTheSameWord() {
         List<Row> rows = rows("1", "\"published\":{\"word\":\"Pass\",\"figure\":\"one\"}");
-        assertEquals(List.of(Agreement.AGREES, Agreement.DISAGREES), rows.stream().map(Row::agreement).toList());
+        assertEquals(
+                List.of(Agreement.AGREES, Agreement.DISAGREES),
+                rows.stream().map(Row::agreement).toList());
     }
 
     @Test
     void aFigureIsFoundInListsAndTables() {
-        List<Row> rows = rows("1.5", "\"published\":{\"steps.0\":\"first\",\"steps.1.to\":\"1.5\",\"steps.2.to\":\"1.5\",\"steps\":\"1.5\"}");
-        assertEquals(List.of("first", "1.5", "no steps.2.to", "no steps"), rows.stream().map(Row::computed).toList());
-        assertEquals(List.of(Agreement.AGREES, Agreement.AGREES, Agreement.DISAGREES, Agreement.DISAGREES),
+        List<Row> rows = rows(
+                "1.5",
+                "\"published\":{\"steps.0\":\"first\",\"steps.1.to\":\"1.5\",\"steps.2.to\":\"1.5\","
+                        + "\"steps\":\"1.5\"}");
+        assertEquals(
+                List.of("first", "1.5", "no steps.2.to", "no steps"),
+                rows.stream().map(Row::computed).toList());
+        assertEquals(
+                List.of(Agreement.AGREES, Agreement.AGREES, Agreement.DISAGREES, Agreement.DISAGREES),
                 rows.stream().map(Row::agreement).toList());
     }
 
     @ParameterizedTest
     @CsvSource({"1.005, AGREES", "0.995, AGREES", "1.0051, DISAGREES", "0.9949, DISAGREES"})
     void whatTheSourceAllowsIsAllowedToTheLimit(String worked, Agreement agreement) {
-        Row row = rows(worked, "\"published\":{\"figure\":\"1.00\"},\"within\":{\"figure\":\"0.005\"},\"why\":\"read from a curve\"").get(0);
+        Row row = rows(
+                        worked,
+                        "\"published\":{\"figure\":\"1.00\"},\"within\":{\"figure\":\"0.005\"},\"why\":\"read from "
+                                + "a curve\"")
+                .get(0);
         assertEquals(agreement, row.agreement());
         assertEquals("within 0.005: read from a curve", row.because());
         assertTrue(!row.toTheLastDigit());
@@ -103,14 +127,16 @@ class ComparisonTest {
     void whatDoesNotAgreeIsShownToThePlaceWhereItDiffers(String worked, String shown) {
         String allowed = "\"published\":{\"figure\":\"1.00\"},\"within\":{\"figure\":\"0.0001\"},\"why\":\"exact\"";
         assertEquals(shown, rows(worked, allowed).get(0).computed());
-        Row aside = rows(worked, allowed + ",\"aside\":{\"figure\":\"misprint\"}").get(0);
+        Row aside =
+                rows(worked, allowed + ",\"aside\":{\"figure\":\"misprint\"}").get(0);
         assertEquals(Agreement.ASIDE, aside.agreement());
         assertEquals(shown, aside.computed());
     }
 
     @Test
     void aRefusalIsSaidInEveryRow() {
-        List<Row> rows = rows("one", "\"published\":{\"figure\":\"1\",\"word\":\"Pass\"},\"aside\":{\"figure\":\"misprint\"}");
+        List<Row> rows =
+                rows("one", "\"published\":{\"figure\":\"1\",\"word\":\"Pass\"},\"aside\":{\"figure\":\"misprint\"}");
         assertEquals(2, rows.size());
         rows.forEach(row -> {
             assertEquals(Agreement.DISAGREES, row.agreement());
@@ -119,7 +145,11 @@ class ComparisonTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            textBlock =
+                    """
             {"source":"s"}                                                                                                   | x.jsonl line 2: standing is missing
             {"source":"s","standing":"heard","case":"c","calc":"k","published":{"a":"1"}}                                    | x.jsonl line 2: standing is "heard"
             {"source":"s","standing":"published","case":"c","calc":"k"}                                                      | x.jsonl line 2: Nothing is published
@@ -132,8 +162,10 @@ class ComparisonTest {
             nothing                                                                                                          | x.jsonl line 2: The line is not JSON: something is wrong at character 7, near "nothing"
             """)
     void aCaseThatIsNotAsItShouldBeIsNamedByFileAndLine(String line, String problem) {
-        String good = "{\"source\":\"s\",\"standing\":\"published\",\"case\":\"c\",\"calc\":\"k\",\"published\":{\"a\":\"1\"}}\n";
-        Exception e = assertThrows(IllegalStateException.class, () -> Cases.read("x.jsonl", good + line, CaseLine::published));
+        String good = "{\"source\":\"s\",\"standing\":\"published\",\"case\":\"c\",\"calc\":\"k\","
+                + "\"published\":{\"a\":\"1\"}}\n";
+        Exception e = assertThrows(
+                IllegalStateException.class, () -> Cases.read("x.jsonl", good + line, CaseLine::published));
         assertEquals(problem, e.getMessage());
     }
 }

@@ -10,16 +10,20 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * A source of published figures says who, when and where: an author or publisher by name, a year or an edition, and a page, table, clause,
- * example or page of the web. Nobody can look up "a maker's table".
+ * A source of published figures says who, when and where: an author or publisher by name, a year or an edition, and a
+ * page, table, clause, example or page of the web. Nobody can look up "a maker's table".
  */
 class SourcesTest {
 
-    private static final Pattern NOBODY = Pattern.compile("(?i)^(an?|the|some|one)\\s|\\b(maker|supplier|manufacturer)s?'?s?\\b|"
-            + "\\bpublic (document|chart)|\\bpublished (table|chart|example|worked|notes?|guide|text|article)|\\bon the web\\b|\\btextbook\\b|not named");
+    private static final Pattern NOBODY =
+            Pattern.compile("(?i)^(an?|the|some|one)\\s|\\b(maker|supplier|manufacturer)s?'?s?\\b|"
+                    + "\\bpublic (document|chart)|\\bpublished "
+                    + "(table|chart|example|worked|notes?|guide|text|article)|\\bon the "
+                    + "web\\b|\\btextbook\\b|not named");
     private static final Pattern WHEN = Pattern.compile("\\b(1[89]|20)\\d\\d\\b|\\b\\d+(st|nd|rd|th) ed\\.");
-    private static final Pattern WHERE = Pattern.compile("\\bpp?\\. \\d|\\b[Tt]ables? (\\d|[A-Z]\\.\\d|of )|\\bFig(\\.|ure) \\d|\\b[Ee]xample |\\bProblem \\d|"
-            + ", (\\d+|[A-Z])(\\.\\d+)+|\\bCorrigendum \\d|\\bdocument \\d|\\bpage \\S|\\.(com|jp|in|org)\\b");
+    private static final Pattern WHERE = Pattern.compile(
+            "\\bpp?\\. \\d|\\b[Tt]ables? (\\d|[A-Z]\\.\\d|of )|\\bFig(\\.|ure) \\d|\\b[Ee]xample |\\bProblem \\d|"
+                    + ", (\\d+|[A-Z])(\\.\\d+)+|\\bCorrigendum \\d|\\bdocument \\d|\\bpage \\S|\\.(com|jp|in|org)\\b");
 
     /** What is missing, or nothing. */
     private static String missing(String source) {
@@ -31,19 +35,38 @@ class SourcesTest {
 
     @Test
     void whatIsPublishedCanBeLookedUp() {
-        List<String> vague = Stream.of(Topic.values()).flatMap(topic -> Cases.of(topic).stream())
-                .filter(one -> one.standing() == Standing.PUBLISHED).map(Case::source).distinct()
-                .filter(source -> !missing(source).isEmpty()).map(source -> missing(source) + ": " + source).toList();
+        List<String> vague = Stream.of(Topic.values())
+                .flatMap(topic -> Cases.of(topic).stream())
+                .filter(one -> one.standing() == Standing.PUBLISHED)
+                .map(Case::source)
+                .distinct()
+                .filter(source -> !missing(source).isEmpty())
+                .map(source -> missing(source) + ": " + source)
+                .toList();
         assertEquals("", String.join("\n", vague));
     }
 
     @Test
     void whatIsLeftOutNamesSomebodyToo() {
-        assertEquals(List.of(), Cases.leftOut().stream().map(LeftOut::source).filter(source -> NOBODY.matcher(source).find()).distinct().toList());
+        assertEquals(
+                List.of(),
+                Cases.leftOut().stream()
+                        .map(LeftOut::source)
+                        .filter(source -> NOBODY.matcher(source).find())
+                        .distinct()
+                        .toList());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"a firm", "the usual handbook", "Nowhere, from its maker", "Nowhere, public chart", "Nowhere, published notes", "31 tables"})
+    @ValueSource(
+            strings = {
+                "a firm",
+                "the usual handbook",
+                "Nowhere, from its maker",
+                "Nowhere, public chart",
+                "Nowhere, published notes",
+                "31 tables"
+            })
     void aSourceThatNamesNobodyIsRefused(String nobody) {
         assertEquals("who", missing(nobody + ", 2009, p. 4"));
     }
@@ -61,7 +84,12 @@ class SourcesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Machinery's Handbook, 31st ed., p. 2130", "JCGM 100:2008, H.1", "Yamawa, General Catalogue 2021, pp. 646 and 657"})
+    @ValueSource(
+            strings = {
+                "Machinery's Handbook, 31st ed., p. 2130",
+                "JCGM 100:2008, H.1",
+                "Yamawa, General Catalogue 2021, pp. 646 and 657"
+            })
     void aSourceSaysWhoWhenAndWhere(String source) {
         assertEquals("", missing(source));
     }

@@ -25,7 +25,10 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
 
-/** No cut before everything of a size is read, unless someone signs for it; the register is asked once a machine. Outside Ø48 of four readings. */
+/**
+ * No cut before everything of a size is read, unless someone signs for it; the register is asked once a machine.
+ * Outside Ø48 of four readings.
+ */
 class CuttingSessionTest {
 
     private static final int OUTSIDE = 9;
@@ -33,6 +36,7 @@ class CuttingSessionTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
 
     @BeforeEach
@@ -55,7 +59,9 @@ class CuttingSessionTest {
     void noCutIsTakenBeforeTheLastPlaceIsRead() throws Exception {
         read("48.032", "48.030", "48.031");
         long before = kept();
-        assertEquals(Objection.Kind.PLACES_UNREAD, session.again(Why.CUT).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.PLACES_UNREAD,
+                session.again(Why.CUT).objection().orElseThrow().kind());
         assertEquals(before, kept());
         assertFalse(session.state().mayCut());
         session.enter("48.032");
@@ -72,15 +78,21 @@ class CuttingSessionTest {
     @Test
     void whereNothingIsReadNobodySignsForACut() throws Exception {
         assertFalse(session.state().mayCutOnThese());
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.cutOnThese(REASON).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.cutOnThese(REASON).objection().orElseThrow().kind());
     }
 
     @Test
     void oneMayCutOnWhatIsReadSoFarWithAReason() throws Exception {
         read("48.032");
         assertTrue(session.state().mayCutOnThese());
-        assertEquals(Objection.Kind.BLANK, session.cutOnThese(" ").objection().orElseThrow().kind());
-        assertEquals(Objection.Kind.HIDDEN_SIGN, session.cutOnThese("tail\u200Bend").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.BLANK,
+                session.cutOnThese(" ").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.HIDDEN_SIGN,
+                session.cutOnThese("tail\u200Bend").objection().orElseThrow().kind());
         assertEquals(Optional.empty(), session.cutOnThese("  " + REASON).objection());
         assertTrue(session.state().mayCut());
         assertEquals(3, proposal().unread().size());
@@ -91,7 +103,9 @@ class CuttingSessionTest {
         read("48.032");
         session.cutOnThese(REASON);
         long before = kept();
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.cutOnThese(REASON).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.cutOnThese(REASON).objection().orElseThrow().kind());
         assertEquals(before, kept());
     }
 
@@ -101,7 +115,9 @@ class CuttingSessionTest {
         session.cutOnThese(REASON);
         session.again(Why.CUT);
         long before = kept();
-        assertEquals(Objection.Kind.NOTHING_ASKED, session.again(Why.CUT).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOTHING_ASKED,
+                session.again(Why.CUT).objection().orElseThrow().kind());
         assertEquals(before, kept());
     }
 
@@ -112,7 +128,9 @@ class CuttingSessionTest {
         session.cutOnThese(REASON);
         read("48.030");
         assertFalse(session.state().mayCut());
-        assertEquals(Objection.Kind.PLACES_UNREAD, session.again(Why.CUT).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.PLACES_UNREAD,
+                session.again(Why.CUT).objection().orElseThrow().kind());
         session.cutOnThese(REASON);
         session.strikeOut(session.state().pass().readings().get(1).entry().seq(), "slipped");
         assertFalse(session.state().mayCut());
@@ -121,28 +139,42 @@ class CuttingSessionTest {
     @Test
     void nobodySignsForACutPastSizeOrWhereNothingIsMissing() throws Exception {
         read("47.950");
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.cutOnThese(REASON).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.cutOnThese(REASON).objection().orElseThrow().kind());
         session.again(Why.MEASURED_AGAIN);
         read("48.032", "48.030", "48.031", "48.032");
         assertFalse(session.state().mayCutOnThese());
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.cutOnThese(REASON).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.cutOnThese(REASON).objection().orElseThrow().kind());
     }
 
     @Test
     void inAClosedRunThereIsNeitherCutNorMachine() throws Exception {
         read("48.032");
         session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
-        assertEquals(Objection.Kind.CLOSED, session.cutOnThese(REASON).objection().orElseThrow().kind());
-        assertEquals(Objection.Kind.CLOSED, session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.CLOSED,
+                session.cutOnThese(REASON).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.CLOSED,
+                session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE)
+                        .objection()
+                        .orElseThrow()
+                        .kind());
         assertFalse(session.state().mayCut() || session.state().mayCutOnThese());
     }
 
     @Test
     void aStepThatAHoldPointKeepsShutIsNotCut() throws Exception {
-        RunSession held = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", "Lathe 9", "Setter 1"));
+        RunSession held =
+                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", "Lathe 9", "Setter 1"));
         held.goTo(OUTSIDE);
         assertInstanceOf(Asked.Held.class, held.state().asked());
-        assertEquals(Objection.Kind.HELD, held.cutOnThese(REASON).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.HELD,
+                held.cutOnThese(REASON).objection().orElseThrow().kind());
         assertFalse(held.state().mayCut() || held.state().mayCutOnThese());
     }
 
@@ -154,9 +186,13 @@ class CuttingSessionTest {
         String machine = session.state().sheet().run().begun().machine();
         assertEquals(new Asked.WhichRegister(machine), session.state().asked());
         assertEquals(Optional.empty(), proposal().offset());
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.enter("48.032").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.enter("48.032").objection().orElseThrow().kind());
         // 47.990 − 48.031 = −0.041; by steps of 0.002 on diameter −0.040, the register shows half of it
-        assertEquals(new Asked.Nothing(), session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE).state().asked());
+        assertEquals(
+                new Asked.Nothing(),
+                session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE).state().asked());
         assertEquals(Optional.of(mm("-0.020")), proposal().offset());
     }
 
@@ -187,17 +223,25 @@ class CuttingSessionTest {
     void theNextRunOnTheMachineNeedNotAsk() throws Exception {
         session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
         String machine = session.state().sheet().run().begun().machine();
-        RunSession next = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
-        List<Event> events = next.state().sheet().run().entries().stream().map(entry -> entry.event()).toList();
-        assertEquals(List.of(new Event.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)), events.subList(1, events.size()));
-        assertEquals(Optional.of(Register.RADIUS), workshop.shop.open(next.id()).state().sheet().run().register());
+        RunSession next =
+                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
+        List<Event> events = next.state().sheet().run().entries().stream()
+                .map(entry -> entry.event())
+                .toList();
+        assertEquals(
+                List.of(new Event.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)),
+                events.subList(1, events.size()));
+        assertEquals(
+                Optional.of(Register.RADIUS),
+                workshop.shop.open(next.id()).state().sheet().run().register());
     }
 
     @Test
     void ofAnotherMachineNothingIsKnownByIt() throws Exception {
         session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
         String machine = session.state().sheet().run().begun().machine();
-        RunSession elsewhere = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine + "b", "Setter 2"));
+        RunSession elsewhere = workshop.shop.begin(
+                new Beginning(session.state().sheet().plan(), "015", "L-1", machine + "b", "Setter 2"));
         assertEquals(Optional.empty(), elsewhere.state().sheet().run().register());
     }
 
@@ -205,9 +249,11 @@ class CuttingSessionTest {
     void whatWasSaidWronglyOfAMachineIsSaidAnew() throws Exception {
         session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
         session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
-        assertEquals(Optional.of(Register.DIAMETER), session.state().sheet().run().register());
+        assertEquals(
+                Optional.of(Register.DIAMETER), session.state().sheet().run().register());
         String machine = session.state().sheet().run().begun().machine();
-        RunSession next = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
+        RunSession next =
+                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
         assertEquals(Optional.of(Register.DIAMETER), next.state().sheet().run().register());
     }
 
@@ -216,15 +262,24 @@ class CuttingSessionTest {
     void aRegisterPutRightInOneRunIsRightInEveryOpenRunOnTheMachine() throws Exception {
         session.machine(Register.DIAMETER, Aim.ByLimits.THIRD);
         String machine = session.state().sheet().run().begun().machine();
-        RunSession shut = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
+        RunSession shut =
+                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
         shut.close("Inspector 1", SignedAs.NOT_ACCEPTED);
-        RunSession elsewhere = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "016", "L-1", machine + "b", "Setter 2"));
+        RunSession elsewhere = workshop.shop.begin(
+                new Beginning(session.state().sheet().plan(), "016", "L-1", machine + "b", "Setter 2"));
         elsewhere.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
-        RunSession next = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "017", "L-1", machine, "Setter 2"));
+        RunSession next =
+                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "017", "L-1", machine, "Setter 2"));
         next.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
-        assertEquals(Optional.of(new Event.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)), workshop.shop.open(session.id()).state().sheet().run().machineKnown());
-        assertEquals(Optional.of(Register.DIAMETER), workshop.shop.open(shut.id()).state().sheet().run().register());
-        assertEquals(Optional.of(Register.DIAMETER), workshop.shop.open(elsewhere.id()).state().sheet().run().register());
+        assertEquals(
+                Optional.of(new Event.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)),
+                workshop.shop.open(session.id()).state().sheet().run().machineKnown());
+        assertEquals(
+                Optional.of(Register.DIAMETER),
+                workshop.shop.open(shut.id()).state().sheet().run().register());
+        assertEquals(
+                Optional.of(Register.DIAMETER),
+                workshop.shop.open(elsewhere.id()).state().sheet().run().register());
         long before = workshop.kept();
         next.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         assertEquals(before, workshop.kept());
@@ -233,10 +288,12 @@ class CuttingSessionTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "  "})
     void aMachineWithoutANameIsKnownInItsRunAlone(String unnamed) throws Exception {
-        RunSession first = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", unnamed, "Setter 1"));
+        RunSession first =
+                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", unnamed, "Setter 1"));
         first.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         assertEquals(Optional.of(Register.RADIUS), first.state().sheet().run().register());
-        RunSession next = workshop.shop.begin(new Beginning(session.state().sheet().plan(), "016", "L-1", unnamed, "Setter 1"));
+        RunSession next =
+                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "016", "L-1", unnamed, "Setter 1"));
         assertEquals(Optional.empty(), next.state().sheet().run().register());
     }
 

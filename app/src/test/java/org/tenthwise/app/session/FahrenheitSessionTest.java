@@ -20,13 +20,14 @@ import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.Standing;
 
 /**
- * The bore of an invented bronze bush in inches, 9.0 in 1e-6 per °F, in a shop of 64 to 78 °F. The same in °C is 16.2 and 25 °C for
- * 77 °F: 1.1820/(1 + 9.0e-6 · 9) = 1.18190427, by 0.00009573 less than read.
+ * The bore of an invented bronze bush in inches, 9.0 in 1e-6 per °F, in a shop of 64 to 78 °F. The same in °C is 16.2
+ * and 25 °C for 77 °F: 1.1820/(1 + 9.0e-6 · 9) = 1.18190427, by 0.00009573 less than read.
  */
 class FahrenheitSessionTest extends RunBegun {
 
     private static final Words ENGLISH = Words.of(Locale.ENGLISH);
-    private static final Plan PLAN = InventedPlans.inInches("""
+    private static final Plan PLAN = InventedPlans.inInches(
+            """
             [temperature]
             degrees = "F"
             part_expansion = 9.0
@@ -60,7 +61,9 @@ class FahrenheitSessionTest extends RunBegun {
         enter("77.0", "68", "1.1820");
         assertEquals(Standing.PASS, standing());
         Length value = bore().value().orElseThrow();
-        assertTrue(value.minus(Length.of("1.18190427", Unit.INCH)).abs().isBelow(Length.of("0.0000001", Unit.INCH)), value.toString());
+        assertTrue(
+                value.minus(Length.of("1.18190427", Unit.INCH)).abs().isBelow(Length.of("0.0000001", Unit.INCH)),
+                value.toString());
     }
 
     /** Steel is 11.5e-6 per °C: 11.5 / 1.8 = 6.3889. */
@@ -68,8 +71,12 @@ class FahrenheitSessionTest extends RunBegun {
     void whatItWasBroughtByIsSaidInTheDegreesAndTheExpansionsOfThePlan() throws Exception {
         enter("77.0", "68", "1.1820");
         assertEquals("Part 77.0 °F, gauge 68 °F. Brought to 68 °F by \u22120.000096 in.", new Heat(ENGLISH).of(bore()));
-        assertEquals("Part 9 ± 10 % in 1e-6 per °F, from the plan", new Heat(ENGLISH).figures(bore()).get(0));
-        assertEquals("Gauge 6.3889 ± 10 % in 1e-6 per °F, from steel, as the plan says nothing else", new Heat(ENGLISH).figures(bore()).get(1));
+        assertEquals(
+                "Part 9 ± 10 % in 1e-6 per °F, from the plan",
+                new Heat(ENGLISH).figures(bore()).get(0));
+        assertEquals(
+                "Gauge 6.3889 ± 10 % in 1e-6 per °F, from steel, as the plan says nothing else",
+                new Heat(ENGLISH).figures(bore()).get(1));
     }
 
     /** 22 is a shop in °C; in °F it is a frost. */
@@ -90,13 +97,16 @@ class FahrenheitSessionTest extends RunBegun {
     void whatWasReadLastIsSuggestedAsItWasTyped() throws Exception {
         enter("77.0", "70.5", "1.1800");
         taken(session.again(Why.MEASURED_AGAIN));
-        assertEquals(new Asked.Temperature(Body.PART, Optional.of(Degrees.of("77.0", FAHRENHEIT))), session.state().asked());
+        assertEquals(
+                new Asked.Temperature(Body.PART, Optional.of(Degrees.of("77.0", FAHRENHEIT))),
+                session.state().asked());
     }
 
     @Test
     void theLedgerGivesItBackInTheDegreesItWasReadIn() throws Exception {
         enter("77.0", "68.0");
-        assertEquals(Optional.of(Degrees.of("68.0", FAHRENHEIT)),
+        assertEquals(
+                Optional.of(Degrees.of("68.0", FAHRENHEIT)),
                 Shop.sheet(ledger, session.id()).run().pass(PLAN.step(1)).temperature(Body.GAUGE));
     }
 }

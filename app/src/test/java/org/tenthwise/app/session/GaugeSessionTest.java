@@ -16,7 +16,9 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.SizeFinding;
 
-/** A gauge is set whole or not at all: what was begun is asked for again, and nothing is read under the gauge of before. */
+/**
+ * A gauge is set whole or not at all: what was begun is asked for again, and nothing is read under the gauge of before.
+ */
 class GaugeSessionTest {
 
     private static final int BORE = 13;
@@ -25,6 +27,7 @@ class GaugeSessionTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
 
     @BeforeEach
@@ -39,9 +42,13 @@ class GaugeSessionTest {
         session.enter("30.002");
         session.enter("0.03");
         // pressed in by a bore 0.010 smaller, a number that rises goes from 0.03 to 0.040
-        assertEquals(new Asked.SenseInFigures("BG-2", mm("0.040"), mm("29.992"), false), session.state().asked());
+        assertEquals(
+                new Asked.SenseInFigures("BG-2", mm("0.040"), mm("29.992"), false),
+                session.state().asked());
         assertEquals(Optional.empty(), session.state().setting());
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.enter("0.012").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.enter("0.012").objection().orElseThrow().kind());
     }
 
     @Test
@@ -50,9 +57,13 @@ class GaugeSessionTest {
         session.enter("30.002");
         session.enter("0.03");
         session.gauge().confirmSense(false);
-        assertEquals(new Asked.SenseInFigures("BG-2", mm("0.020"), mm("29.992"), false), session.state().asked());
+        assertEquals(
+                new Asked.SenseInFigures("BG-2", mm("0.020"), mm("29.992"), false),
+                session.state().asked());
         session.gauge().confirmSense(true);
-        assertEquals(Sense.RISES_WITH_SIZE, session.state().setting().orElseThrow().gauge().sense().orElseThrow());
+        assertEquals(
+                Sense.RISES_WITH_SIZE,
+                session.state().setting().orElseThrow().gauge().sense().orElseThrow());
     }
 
     @Test
@@ -86,9 +97,23 @@ class GaugeSessionTest {
         session.enter("0.000");
         session.gauge().confirmSense(true);
         session.enter("-0.012");
-        assertEquals("BG-9", session.state().pass().readings().get(1).setting().orElseThrow().gauge().id());
+        assertEquals(
+                "BG-9",
+                session.state()
+                        .pass()
+                        .readings()
+                        .get(1)
+                        .setting()
+                        .orElseThrow()
+                        .gauge()
+                        .id());
         // 30.001 − (−0.012) and not 30.000 + (−0.012)
-        assertEquals(mm("30.013").length(), ((SizeFinding) session.state().line().finding()).measured().get(1).value());
+        assertEquals(
+                mm("30.013").length(),
+                ((SizeFinding) session.state().line().finding())
+                        .measured()
+                        .get(1)
+                        .value());
     }
 
     @Test
@@ -99,8 +124,12 @@ class GaugeSessionTest {
         session.enter("30.001");
         RunSession opened = workshop.shop.open(session.id());
         opened.goTo(BORE);
-        assertEquals(new Asked.WhichSense("BG-9", GaugeKind.BORE_GAUGE), opened.state().asked());
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, opened.enter("0.012").objection().orElseThrow().kind());
+        assertEquals(
+                new Asked.WhichSense("BG-9", GaugeKind.BORE_GAUGE),
+                opened.state().asked());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                opened.enter("0.012").objection().orElseThrow().kind());
     }
 
     @Test
@@ -111,7 +140,16 @@ class GaugeSessionTest {
         RunSession opened = workshop.shop.open(session.id());
         opened.goTo(PLUG);
         opened.enter("29.990");
-        assertEquals("MC-77", opened.state().pass().readings().get(0).setting().orElseThrow().gauge().id());
+        assertEquals(
+                "MC-77",
+                opened.state()
+                        .pass()
+                        .readings()
+                        .get(0)
+                        .setting()
+                        .orElseThrow()
+                        .gauge()
+                        .id());
     }
 
     @Test
@@ -122,7 +160,15 @@ class GaugeSessionTest {
         session.enter("3.620");
         Setting wires = session.state().setting().orElseThrow();
         assertEquals(GaugeKind.MICROMETER_OVER_WIRES, wires.gauge().kind());
-        assertEquals(wires, workshop.shop.open(session.id()).state().sheet().run().setting(THREAD).orElseThrow());
+        assertEquals(
+                wires,
+                workshop.shop
+                        .open(session.id())
+                        .state()
+                        .sheet()
+                        .run()
+                        .setting(THREAD)
+                        .orElseThrow());
         assertTrue(session.state().pass().isEmpty());
     }
 
@@ -133,33 +179,54 @@ class GaugeSessionTest {
         assertInstanceOf(Asked.Certified.class, session.state().asked());
         session.enter("");
         session.enter("0.01");
-        assertEquals("0.01", session.state().setting().orElseThrow().zero().orElseThrow().text());
+        assertEquals(
+                "0.01",
+                session.state().setting().orElseThrow().zero().orElseThrow().text());
         session.gauge().setAnew(true);
         assertInstanceOf(Asked.WhichSense.class, session.state().asked());
         session.gauge().tellSense(true);
         session.enter("30.000");
         session.enter("");
         assertTrue(((Asked.SenseInFigures) session.state().asked()).otherwiseSoFar());
-        assertEquals(Sense.RISES_WITH_SIZE, session.state().pass().readings().get(0).setting().orElseThrow().gauge().sense().orElseThrow());
+        assertEquals(
+                Sense.RISES_WITH_SIZE,
+                session.state()
+                        .pass()
+                        .readings()
+                        .get(0)
+                        .setting()
+                        .orElseThrow()
+                        .gauge()
+                        .sense()
+                        .orElseThrow());
     }
 
     @Test
     void anotherMasterOfTheSameNominalHasACertificateOfItsOwn() throws Exception {
         session = workshop.atTheBore("015", "0.013");
         session.gauge().choose("BG-2", Optional.of("RING-7"));
-        assertEquals(new Asked.Certified(GaugeKind.Reference.MASTER, "RING-7", mm("30.000"), Optional.empty()), session.state().asked());
+        assertEquals(
+                new Asked.Certified(GaugeKind.Reference.MASTER, "RING-7", mm("30.000"), Optional.empty()),
+                session.state().asked());
         session.enter("30.004");
         session.enter("0");
         session.gauge().setAnew(false);
-        assertEquals(new Asked.Certified(GaugeKind.Reference.MASTER, "RING-7", mm("30.000"), Optional.of(mm("30.004"))), session.state().asked());
+        assertEquals(
+                new Asked.Certified(GaugeKind.Reference.MASTER, "RING-7", mm("30.000"), Optional.of(mm("30.004"))),
+                session.state().asked());
         session.gauge().choose("BG-9", Optional.of("RING-7"));
         session.gauge().tellSense(true);
-        assertEquals(Optional.empty(), ((Asked.Certified) session.state().asked()).known(), "of another gauge nothing is known");
+        assertEquals(
+                Optional.empty(),
+                ((Asked.Certified) session.state().asked()).known(),
+                "of another gauge nothing is known");
     }
 
     @Test
     void aGaugeThatIsNotSetCannotBeSetAnew() throws Exception {
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.gauge().setAnew(true).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.gauge().setAnew(true).objection().orElseThrow().kind());
     }
 
     private static Written mm(String figure) {

@@ -46,7 +46,8 @@ class RestsOnSessionTest extends RunBegun {
         session.goTo(PLUG);
         assertEquals(Standing.OPEN, standing());
         assertInstanceOf(Asked.Reading.class, session.state().asked());
-        assertEquals("Check 1 was measured or corrected since. Measure this one anew.",
+        assertEquals(
+                "Check 1 was measured or corrected since. Measure this one anew.",
                 new Advice(Words.of(Locale.ENGLISH)).next(session.state().line()));
         enter("19.998");
         assertInstanceOf(Asked.Answering.class, session.state().asked());
@@ -86,10 +87,13 @@ class RestsOnSessionTest extends RunBegun {
     @Test
     void nothingIsSignedForACheckThatIsOpenAndNoConcessionForOneThatPassed() throws Exception {
         for (Disposition disposition : Disposition.values()) {
-            assertEquals(Objection.Kind.STILL_OPEN, refused(session.dispose(disposition, "because", "Inspector 1", "C-1")));
+            assertEquals(
+                    Objection.Kind.STILL_OPEN, refused(session.dispose(disposition, "because", "Inspector 1", "C-1")));
         }
         enter("20.010");
-        assertEquals(Objection.Kind.PASSED, refused(session.dispose(Disposition.USE_AS_IS, "because", "Inspector 1", "C-1")));
+        assertEquals(
+                Objection.Kind.PASSED,
+                refused(session.dispose(Disposition.USE_AS_IS, "because", "Inspector 1", "C-1")));
     }
 
     @Test
@@ -109,7 +113,8 @@ class RestsOnSessionTest extends RunBegun {
     }
 
     private static Plan plan() {
-        return InventedPlans.inMillimetres("""
+        return InventedPlans.inMillimetres(
+                """
                 [[step]]
                 number = 1
                 operation = 10
@@ -122,7 +127,7 @@ class RestsOnSessionTest extends RunBegun {
                 cut_again = "too small"
                 gauge_kind = "inside-micrometer"
                 gauge = "IM-1"
-                
+
                 [[step]]
                 number = 2
                 operation = 10

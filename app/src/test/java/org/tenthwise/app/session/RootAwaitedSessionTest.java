@@ -14,7 +14,10 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.Standing;
 
-/** Wires on a thread whose root nobody measured yet may lie on it: no cut by what they read, unless someone signs for it. */
+/**
+ * Wires on a thread whose root nobody measured yet may lie on it: no cut by what they read, unless someone signs for
+ * it.
+ */
 class RootAwaitedSessionTest extends RunBegun {
 
     private static final int ROOT = 1;
@@ -45,8 +48,10 @@ class RootAwaitedSessionTest extends RunBegun {
     @Test
     void whoSignsForItCutsAndTheRecordTellsWhatWasMissing() throws Exception {
         assertTrue(session.state().mayCutOnThese());
-        assertEquals("The root under the wires is not measured: they may lie on it.",
-                new CutOnTheseWords(Words.of(Locale.ENGLISH)).missing(session.state().inHand(), session.state().pass(), Optional.of(finding())));
+        assertEquals(
+                "The root under the wires is not measured: they may lie on it.",
+                new CutOnTheseWords(Words.of(Locale.ENGLISH))
+                        .missing(session.state().inHand(), session.state().pass(), Optional.of(finding())));
         taken(session.cutOnThese("Far from size"));
         taken(session.again(Why.CUT));
     }

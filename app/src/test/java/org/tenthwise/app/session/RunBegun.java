@@ -19,8 +19,10 @@ import org.tenthwise.model.verdict.Standing;
 abstract class RunBegun {
 
     private final Plan plan;
+
     @TempDir
     private Path dir;
+
     SqliteLedger ledger;
     RunSession session;
 

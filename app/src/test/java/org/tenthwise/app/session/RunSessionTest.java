@@ -41,6 +41,7 @@ class RunSessionTest {
 
     @TempDir
     private Path dir;
+
     private SqliteLedger ledger;
     private Shop shop;
     private RunSession session;
@@ -66,15 +67,22 @@ class RunSessionTest {
 
     @Test
     void aSecondRunOfTheSameSerialGetsAnIdOfItsOwnAndTheFirstIsPointedOut() throws Exception {
-        assertEquals(List.of("LG-2207-C-014"), shop.runsOf(session.state().sheet().plan().part(), "014"));
-        assertEquals("LG-2207-C-014-2", shop.begin(new Beginning(DemoPlans.outsideAsRead(), "014", "", "", "Setter 1", true)).id());
+        assertEquals(
+                List.of("LG-2207-C-014"),
+                shop.runsOf(session.state().sheet().plan().part(), "014"));
+        assertEquals(
+                "LG-2207-C-014-2",
+                shop.begin(new Beginning(DemoPlans.outsideAsRead(), "014", "", "", "Setter 1", true))
+                        .id());
     }
 
     @Test
     void aHoldPointShutsWhatComesAfterItUntilItIsPassed() throws Exception {
         session.goTo(OUTSIDE);
         assertEquals(new Asked.Held(List.of(1, 2, 3, 4, 5)), session.state().asked());
-        assertEquals(Objection.Kind.HELD, session.enter("47.990").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.HELD,
+                session.enter("47.990").objection().orElseThrow().kind());
         setUp();
         session.goTo(OUTSIDE);
         assertInstanceOf(Asked.Reading.class, session.state().asked());
@@ -91,7 +99,9 @@ class RunSessionTest {
         assertInstanceOf(Asked.Zero.class, session.state().asked());
         session.enter("");
         session.gauge().confirmSense(true);
-        assertEquals(Sense.FALLS_WITH_SIZE, session.state().setting().orElseThrow().gauge().sense().orElseThrow());
+        assertEquals(
+                Sense.FALLS_WITH_SIZE,
+                session.state().setting().orElseThrow().gauge().sense().orElseThrow());
         session.readingsFirst(true);
         // 30.002 − (−0.013 − 0) = 30.015
         session.enter("-0.013");
@@ -110,26 +120,36 @@ class RunSessionTest {
         setUp();
         session.goTo(BORE);
         session.gauge().tellSense(false);
-        assertEquals(Objection.Kind.NOT_A_NUMBER, session.enter("").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_A_NUMBER,
+                session.enter("").objection().orElseThrow().kind());
         assertEquals(Optional.empty(), ((Asked.Certified) session.state().asked()).known());
         session.enter("30.002");
         session.enter("");
         session.gauge().confirmSense(true);
         session.gauge().setAnew(false);
-        assertEquals("30.002", ((Asked.Certified) session.state().asked()).known().orElseThrow().text());
+        assertEquals(
+                "30.002",
+                ((Asked.Certified) session.state().asked())
+                        .known()
+                        .orElseThrow()
+                        .text());
         session.enter("");
-        assertEquals("30.002", ((Asked.Zero) session.state().asked()).certified().text());
+        assertEquals(
+                "30.002", ((Asked.Zero) session.state().asked()).certified().text());
     }
 
     @Test
     void aMasterGoesByItsMarkWhereItHasOneAndByItsSizeOtherwise() throws Exception {
         setUp();
         bore("0.012");
-        assertEquals(Optional.of("30.000"), session.state().setting().orElseThrow().reference());
+        assertEquals(
+                Optional.of("30.000"), session.state().setting().orElseThrow().reference());
         session.gauge().choose("BG-2", Optional.of("MR-30"));
         session.enter("30.001");
         session.enter("0");
-        assertEquals(Optional.of("MR-30"), session.state().setting().orElseThrow().reference());
+        assertEquals(
+                Optional.of("MR-30"), session.state().setting().orElseThrow().reference());
     }
 
     @Test
@@ -139,7 +159,15 @@ class RunSessionTest {
         session.enter("48.310");
         SizeFinding found = size(8);
         assertEquals("48.310", found.measured().get(0).reading().typed().text());
-        assertEquals("MC-3", found.measured().get(0).reading().setting().orElseThrow().gauge().id());
+        assertEquals(
+                "MC-3",
+                found.measured()
+                        .get(0)
+                        .reading()
+                        .setting()
+                        .orElseThrow()
+                        .gauge()
+                        .id());
         assertEquals(Standing.PASS, found.verdict().standing());
     }
 
@@ -169,13 +197,19 @@ class RunSessionTest {
         session.goTo(OUTSIDE);
         session.enter("47.990");
         long entry = size(OUTSIDE).measured().get(0).reading().entry().seq();
-        assertEquals(Objection.Kind.BLANK, session.strikeOut(entry, "  ").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.BLANK,
+                session.strikeOut(entry, "  ").objection().orElseThrow().kind());
         session.strikeOut(entry, "Chip under the anvil");
         assertTrue(size(OUTSIDE).measured().isEmpty());
-        assertEquals(Objection.Kind.ALREADY_STRUCK, session.strikeOut(entry, "again").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.ALREADY_STRUCK,
+                session.strikeOut(entry, "again").objection().orElseThrow().kind());
         session.enter("47.988");
         assertEquals(2, session.state().pass().readings().size());
-        assertEquals("Chip under the anvil", session.state().pass().readings().get(0).struck().orElseThrow().reason());
+        assertEquals(
+                "Chip under the anvil",
+                session.state().pass().readings().get(0).struck().orElseThrow().reason());
     }
 
     @Test
@@ -200,7 +234,9 @@ class RunSessionTest {
         session.goTo(6);
         session.answer(Answer.NO);
         session.goTo(OUTSIDE);
-        assertTrue(session.dispose(Disposition.REWORK, "Sleeve, then turn to size", "Inspector 1", "").objection().isEmpty());
+        assertTrue(session.dispose(Disposition.REWORK, "Sleeve, then turn to size", "Inspector 1", "")
+                .objection()
+                .isEmpty());
         assertEquals(OUTSIDE, shop.open(session.id()).state().inHand().number());
     }
 
@@ -220,8 +256,12 @@ class RunSessionTest {
         assertEquals(new Asked.Held(List.of(RUN_OUT)), session.state().asked());
         session.goTo(RUN_OUT);
         for (Disposition unfit : List.of(Disposition.USE_AS_IS, Disposition.SCRAP)) {
-            assertEquals(Objection.Kind.NOT_FOR_THIS_CLASS,
-                    session.dispose(unfit, "Turned true in operation 20", "Inspector 1", "C-1").objection().orElseThrow().kind());
+            assertEquals(
+                    Objection.Kind.NOT_FOR_THIS_CLASS,
+                    session.dispose(unfit, "Turned true in operation 20", "Inspector 1", "C-1")
+                            .objection()
+                            .orElseThrow()
+                            .kind());
         }
         session.dispose(Disposition.CARRY_ON, "Turned true in operation 20", "Foreman 1", "");
         session.goTo(6);
@@ -233,8 +273,15 @@ class RunSessionTest {
     void aClosedRunTakesNothingMoreAndSaysWhatItIs() throws Exception {
         session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         assertEquals(new Asked.Closed(), session.state().asked());
-        assertEquals(Objection.Kind.CLOSED, session.close("Inspector 1", SignedAs.NOT_ACCEPTED).objection().orElseThrow().kind());
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.answer(Answer.YES).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.CLOSED,
+                session.close("Inspector 1", SignedAs.NOT_ACCEPTED)
+                        .objection()
+                        .orElseThrow()
+                        .kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.answer(Answer.YES).objection().orElseThrow().kind());
         assertEquals(Outcome.NOT_COMPLETE, session.state().sheet().outcome());
     }
 
@@ -243,8 +290,12 @@ class RunSessionTest {
         setUp();
         bore("0.012", "0.012", "0.011", "0.011");
         plug("29.990", "29.990", Answer.FREELY);
-        assertEquals(Standing.PASS, session.state().sheet().line(BORE).finding().verdict().standing());
-        assertEquals(Standing.PASS, session.state().sheet().line(PLUG).finding().verdict().standing());
+        assertEquals(
+                Standing.PASS,
+                session.state().sheet().line(BORE).finding().verdict().standing());
+        assertEquals(
+                Standing.PASS,
+                session.state().sheet().line(PLUG).finding().verdict().standing());
     }
 
     private void setUp() throws Exception {

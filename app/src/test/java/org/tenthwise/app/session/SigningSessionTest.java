@@ -23,7 +23,8 @@ import org.tenthwise.model.run.SignedAs;
 /** A plan of one set-up confirmation and one look of the drawing, which asks for the lot. */
 class SigningSessionTest {
 
-    private static final String PLAN = """
+    private static final String PLAN =
+            """
             format = 1
             part = "S-1"
             revision = "A"
@@ -56,6 +57,7 @@ class SigningSessionTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
 
     @BeforeEach
@@ -64,7 +66,8 @@ class SigningSessionTest {
     }
 
     private RunSession begin(String plan, String serial) {
-        return Workshop.must(() -> workshop.shop.begin(new Beginning(plan(plan), serial, "L-1", "Lathe 4", "Setter 2")));
+        return Workshop.must(
+                () -> workshop.shop.begin(new Beginning(plan(plan), serial, "L-1", "Lathe 4", "Setter 2")));
     }
 
     private static Plan plan(String text) {
@@ -103,8 +106,11 @@ class SigningSessionTest {
         assertEquals(Objection.Kind.NOT_A_SECOND_PERSON, refused(session.sign("setter  2", SignedAs.MEASURED_AGAIN)));
         session.sign("Setter 1", SignedAs.MACHINED_AND_MEASURED);
         assertEquals(Objection.Kind.NOT_A_SECOND_PERSON, refused(session.sign("SETTER1", SignedAs.MEASURED_AGAIN)));
-        assertTrue(session.sign("Inspector 1", SignedAs.MEASURED_AGAIN).objection().isEmpty());
-        assertEquals(Objection.Kind.NOT_A_SECOND_PERSON, refused(session.sign("Inspector 1", SignedAs.MACHINED_AND_MEASURED)));
+        assertTrue(
+                session.sign("Inspector 1", SignedAs.MEASURED_AGAIN).objection().isEmpty());
+        assertEquals(
+                Objection.Kind.NOT_A_SECOND_PERSON,
+                refused(session.sign("Inspector 1", SignedAs.MACHINED_AND_MEASURED)));
     }
 
     @Test
@@ -114,7 +120,8 @@ class SigningSessionTest {
         session.goTo(2);
         session.answer(Answer.NO);
         assertEquals(Objection.Kind.NOT_TO_BE_ACCEPTED, refused(session.sign("Inspector 1", SignedAs.ACCEPTED)));
-        assertTrue(session.sign("Inspector 1", SignedAs.NOT_ACCEPTED).objection().isEmpty());
+        assertTrue(
+                session.sign("Inspector 1", SignedAs.NOT_ACCEPTED).objection().isEmpty());
     }
 
     @Test
@@ -132,7 +139,9 @@ class SigningSessionTest {
         session.sign("Inspector 1", SignedAs.NOT_ACCEPTED);
         session.again(Event.PassBegun.Why.MEASURED_AGAIN);
         session.answer(Answer.YES);
-        assertEquals("Conforms. Not accepted by Inspector 1; nobody has accepted it since something was changed.", heading());
+        assertEquals(
+                "Conforms. Not accepted by Inspector 1; nobody has accepted it since something was changed.",
+                heading());
         session.sign("Inspector 2", SignedAs.ACCEPTED);
         assertEquals("Conforms. Accepted by Inspector 2.", heading());
     }
@@ -162,7 +171,9 @@ class SigningSessionTest {
         session.answer(Answer.YES);
         session.goTo(2);
         session.answer(Answer.NO);
-        assertEquals(Objection.Kind.NOT_FOR_THIS_CLASS, refused(session.dispose(Disposition.CARRY_ON, "because", "Foreman 1", "")));
+        assertEquals(
+                Objection.Kind.NOT_FOR_THIS_CLASS,
+                refused(session.dispose(Disposition.CARRY_ON, "because", "Foreman 1", "")));
         session.dispose(Disposition.SCRAP, "Broken", "Inspector 1", "");
         assertEquals("Does not conform: 1 of 1 characteristics out. Scrapped. Not signed.", heading());
     }
@@ -173,15 +184,21 @@ class SigningSessionTest {
         assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.sign("Inspector\u202e1", SignedAs.ACCEPTED)));
         assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.close("Inspector\u00071", SignedAs.ACCEPTED)));
         assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.handOver("Setter\u200b2")));
-        assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.dispose(Disposition.USE_AS_IS, "why", "Design office", "C-1\u200b")));
-        assertEquals(Objection.Kind.HIDDEN_SIGN, refused(session.dispose(Disposition.USE_AS_IS, "why", "Inspector\u202e1", "C-1")));
-        assertThrows(IllegalArgumentException.class, () -> new Beginning(plan(PLAN), "0\u202e01", "L-1", "", "Setter 2"));
+        assertEquals(
+                Objection.Kind.HIDDEN_SIGN,
+                refused(session.dispose(Disposition.USE_AS_IS, "why", "Design office", "C-1\u200b")));
+        assertEquals(
+                Objection.Kind.HIDDEN_SIGN,
+                refused(session.dispose(Disposition.USE_AS_IS, "why", "Inspector\u202e1", "C-1")));
+        assertThrows(
+                IllegalArgumentException.class, () -> new Beginning(plan(PLAN), "0\u202e01", "L-1", "", "Setter 2"));
     }
 
     @Test
     void whatDepartsFromTheDrawingHasANumber() throws Exception {
         passed();
-        assertEquals(Objection.Kind.BLANK, refused(session.dispose(Disposition.USE_AS_IS, "why", "Design office", " ")));
+        assertEquals(
+                Objection.Kind.BLANK, refused(session.dispose(Disposition.USE_AS_IS, "why", "Design office", " ")));
         assertEquals(Objection.Kind.BLANK, refused(session.dispose(Disposition.REPAIR, "why", "Design office", "")));
     }
 
@@ -190,7 +207,9 @@ class SigningSessionTest {
         assertThrows(IllegalArgumentException.class, () -> new Beginning(plan(PLAN), "002", " ", "", "Setter 2"));
         RunSession without = workshop.shop.begin(new Beginning(plan(PLAN), "002", "", "", "Setter 2", true));
         assertTrue(workshop.shop.sheet(without.id()).run().begun().noLot());
-        assertTrue(new Beginning(plan(PLAN.replace("lot = true\n", "")), "003", "", "", "Setter 2").lot().isEmpty());
+        assertTrue(new Beginning(plan(PLAN.replace("lot = true\n", "")), "003", "", "", "Setter 2")
+                .lot()
+                .isEmpty());
     }
 
     @Test
@@ -198,7 +217,9 @@ class SigningSessionTest {
         assertEquals(Optional.empty(), workshop.shop.runWithOtherText(plan(PLAN)));
         String changed = PLAN.replace("Edges are broken.", "Edges are sharp.");
         assertEquals(Optional.of(session.id()), workshop.shop.runWithOtherText(plan(changed)));
-        assertEquals(Optional.empty(), workshop.shop.runWithOtherText(plan(changed.replace("issue = \"1\"", "issue = \"2\""))));
+        assertEquals(
+                Optional.empty(),
+                workshop.shop.runWithOtherText(plan(changed.replace("issue = \"1\"", "issue = \"2\""))));
         assertEquals(Optional.empty(), workshop.shop.runWithOtherText(DemoPart.SCREW_CARRIER.plan()));
     }
 }

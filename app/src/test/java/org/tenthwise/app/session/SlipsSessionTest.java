@@ -15,7 +15,10 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.record.SizeFinding;
 
-/** Figures that cannot well be, or cannot be at all, on the screw carrier of the demo: what is asked about, and what is refused. */
+/**
+ * Figures that cannot well be, or cannot be at all, on the screw carrier of the demo: what is asked about, and what is
+ * refused.
+ */
 class SlipsSessionTest {
 
     private static final int RUN_OUT = 4;
@@ -24,6 +27,7 @@ class SlipsSessionTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
 
     @BeforeEach
@@ -56,8 +60,12 @@ class SlipsSessionTest {
         session.gauge().confirmSense(true);
         session.readingsFirst(true);
         // 30.000 − 30.000 = 0
-        assertEquals(Objection.Kind.NO_SUCH_SIZE, session.keep("-30.000").objection().orElseThrow().kind());
-        assertEquals(new Objection(Objection.Kind.FAR_OFF, "-29.999", "0.011"), session.enter("-29.999").objection().orElseThrow());
+        assertEquals(
+                Objection.Kind.NO_SUCH_SIZE,
+                session.keep("-30.000").objection().orElseThrow().kind());
+        assertEquals(
+                new Objection(Objection.Kind.FAR_OFF, "-29.999", "0.011"),
+                session.enter("-29.999").objection().orElseThrow());
     }
 
     @Test
@@ -65,7 +73,9 @@ class SlipsSessionTest {
         session.goTo(BORE);
         session.gauge().tellSense(false);
         session.enter("30.000");
-        assertEquals(new Objection(Objection.Kind.FAR_OFF, "2", "0.000"), session.enter("2").objection().orElseThrow());
+        assertEquals(
+                new Objection(Objection.Kind.FAR_OFF, "2", "0.000"),
+                session.enter("2").objection().orElseThrow());
         assertEquals(Optional.empty(), session.enter("30.000").objection());
     }
 
@@ -83,7 +93,9 @@ class SlipsSessionTest {
     void wiresThatCannotSitOnTheFlanksAreRefusedWhenTheyAreSet() throws Exception {
         session = Workshop.toTheThread(workshop.atTheBore("015", "0.012", "0.012", "0.011", "0.011"));
         session.enter("2.000");
-        assertEquals(Objection.Kind.NO_SUM, session.enter("2.000").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NO_SUM,
+                session.enter("2.000").objection().orElseThrow().kind());
         session.enter("3.620");
         assertInstanceOf(Asked.Reading.class, session.state().asked());
     }
@@ -94,7 +106,9 @@ class SlipsSessionTest {
         session.answer(Answer.YES);
         session.goTo(RUN_OUT);
         session.enter("0.001");
-        assertEquals(Objection.Kind.WRONG_WAY_ROUND, session.enter("0.002").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.WRONG_WAY_ROUND,
+                session.enter("0.002").objection().orElseThrow().kind());
         assertEquals(Optional.empty(), session.enter("0.001").objection());
     }
 }

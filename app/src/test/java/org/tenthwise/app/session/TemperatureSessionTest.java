@@ -22,7 +22,10 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Standing;
 
-/** Two bores of an invented bronze bush in a shop of 18 to 25 °C; a third one too wide in its limits to feel it. Sums by hand. */
+/**
+ * Two bores of an invented bronze bush in a shop of 18 to 25 °C; a third one too wide in its limits to feel it. Sums by
+ * hand.
+ */
 class TemperatureSessionTest extends RunBegun {
 
     private static final Plan PLAN = plan();
@@ -32,14 +35,16 @@ class TemperatureSessionTest extends RunBegun {
     }
 
     private static Plan plan() {
-        StringBuilder text = new StringBuilder("""
+        StringBuilder text = new StringBuilder(
+                """
                 [temperature]
                 part_expansion = 16.2
                 shop_least = 18
                 shop_greatest = 25
                 """);
         for (String upper : new String[] {"30.021", "30.021", "30.500"}) {
-            text.append("""
+            text.append(
+                    """
 
                     [[step]]
                     number = %d
@@ -53,7 +58,8 @@ class TemperatureSessionTest extends RunBegun {
                     cut_again = "too small"
                     gauge_kind = "inside-micrometer"
                     gauge = "IM-1"
-                    """.formatted(text.toString().split("\\[\\[step").length, upper));
+                    """
+                            .formatted(text.toString().split("\\[\\[step").length, upper));
         }
         return InventedPlans.inMillimetres(text.toString());
     }
@@ -64,9 +70,13 @@ class TemperatureSessionTest extends RunBegun {
 
     @Test
     void partThenGaugeThenTheReadingsEachJudgedAtTwentyDegrees() throws Exception {
-        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
+        assertEquals(
+                new Asked.Temperature(Body.PART, Optional.empty()),
+                session.state().asked());
         enter("25");
-        assertEquals(new Asked.Temperature(Body.GAUGE, Optional.empty()), session.state().asked());
+        assertEquals(
+                new Asked.Temperature(Body.GAUGE, Optional.empty()),
+                session.state().asked());
         enter("20.0");
         assertInstanceOf(Asked.Reading.class, session.state().asked());
         enter("30.0215", "30.0205");
@@ -76,7 +86,10 @@ class TemperatureSessionTest extends RunBegun {
         assertEquals(Optional.of(Length.of("30.019068", Unit.MILLIMETRE)), bore().value());
     }
 
-    /** 30.018/(1 + 81e-6) = 30.015569 would pass; 29.990/(1 + 81e-6) = 29.987571 settles the check before the second reading. */
+    /**
+     * 30.018/(1 + 81e-6) = 30.015569 would pass; 29.990/(1 + 81e-6) = 29.987571 settles the check before the second
+     * reading.
+     */
     @Test
     void aReadingThatIsOutAtTwentyDegreesSettlesTheCheckAtOnce() throws Exception {
         enter("25", "20", "29.990");
@@ -87,37 +100,58 @@ class TemperatureSessionTest extends RunBegun {
     void theNextCheckSuggestsWhatWasReadLastAndItMustBeConfirmed() throws Exception {
         enter("24.5", "20.0", "30.010", "30.010");
         session.goTo(2);
-        assertEquals(new Asked.Temperature(Body.PART, Optional.of(Degrees.of("24.5", CELSIUS))), session.state().asked());
+        assertEquals(
+                new Asked.Temperature(Body.PART, Optional.of(Degrees.of("24.5", CELSIUS))),
+                session.state().asked());
         assertEquals(Optional.empty(), bore().warmth().orElseThrow().part());
         enter("");
-        assertEquals(new Asked.Temperature(Body.GAUGE, Optional.of(Degrees.of("20.0", CELSIUS))), session.state().asked());
+        assertEquals(
+                new Asked.Temperature(Body.GAUGE, Optional.of(Degrees.of("20.0", CELSIUS))),
+                session.state().asked());
         enter("20.4");
-        assertEquals(Optional.of(Degrees.of("24.5", CELSIUS)), bore().warmth().orElseThrow().part());
-        assertEquals(Optional.of(Degrees.of("20.4", CELSIUS)), bore().warmth().orElseThrow().gauge());
+        assertEquals(
+                Optional.of(Degrees.of("24.5", CELSIUS)),
+                bore().warmth().orElseThrow().part());
+        assertEquals(
+                Optional.of(Degrees.of("20.4", CELSIUS)),
+                bore().warmth().orElseThrow().gauge());
     }
 
     @Test
     void withNothingToSuggestAnEmptyEntryIsNoTemperature() throws Exception {
-        assertEquals(Objection.Kind.NOT_A_NUMBER, session.enter("").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_A_NUMBER,
+                session.enter("").objection().orElseThrow().kind());
     }
 
     @Test
     void aPassReadAgainSuggestsTheLastTemperatureAndOneAfterACutNone() throws Exception {
         enter("24", "21", "29.9");
         session.again(Event.PassBegun.Why.MEASURED_AGAIN);
-        assertEquals(new Asked.Temperature(Body.PART, Optional.of(Degrees.of("24", CELSIUS))), session.state().asked());
+        assertEquals(
+                new Asked.Temperature(Body.PART, Optional.of(Degrees.of("24", CELSIUS))),
+                session.state().asked());
         enter("", "", "29.9", "29.9");
         session.again(Event.PassBegun.Why.CUT);
-        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
+        assertEquals(
+                new Asked.Temperature(Body.PART, Optional.empty()),
+                session.state().asked());
         session.goTo(2);
-        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
+        assertEquals(
+                new Asked.Temperature(Body.PART, Optional.empty()),
+                session.state().asked());
     }
 
     @Test
     void noTemperatureFromBeforeReworkIsSuggested() throws Exception {
         enter("24", "21", "30.100");
-        assertEquals(Optional.empty(), session.dispose(Disposition.REWORK, "Honed to the next size", "Inspector 1", "").objection());
-        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
+        assertEquals(
+                Optional.empty(),
+                session.dispose(Disposition.REWORK, "Honed to the next size", "Inspector 1", "")
+                        .objection());
+        assertEquals(
+                new Asked.Temperature(Body.PART, Optional.empty()),
+                session.state().asked());
     }
 
     /** Degrees Fahrenheit, frost, a figure of another gauge, much colder than the shop. */
@@ -128,7 +162,9 @@ class TemperatureSessionTest extends RunBegun {
         assertEquals(Objection.Kind.FAR_OFF, slip.kind());
         assertEquals(slip, session.enter(text).objection().orElseThrow());
         assertEquals(Optional.empty(), session.keep(text).objection());
-        assertEquals(new Asked.Temperature(Body.GAUGE, Optional.empty()), session.state().asked());
+        assertEquals(
+                new Asked.Temperature(Body.GAUGE, Optional.empty()),
+                session.state().asked());
     }
 
     @ParameterizedTest
@@ -145,7 +181,9 @@ class TemperatureSessionTest extends RunBegun {
         long part = session.state().pass().temperatures().get(0).entry().seq();
         session.strikeOut(part, "Thermometer lay on the chuck");
         assertEquals(Standing.OPEN, standing());
-        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
+        assertEquals(
+                new Asked.Temperature(Body.PART, Optional.empty()),
+                session.state().asked());
         enter("22");
         // 30.0215/(1 + 16.2e-6·2) = 30.020527
         assertEquals(Standing.PASS, standing());
@@ -157,8 +195,12 @@ class TemperatureSessionTest extends RunBegun {
         assertInstanceOf(Asked.Reading.class, session.state().asked());
         enter("30.010", "30.010");
         assertEquals(Standing.OPEN, standing());
-        assertEquals(new Asked.Temperature(Body.PART, Optional.empty()), session.state().asked());
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.readingsFirst(false).objection().orElseThrow().kind());
+        assertEquals(
+                new Asked.Temperature(Body.PART, Optional.empty()),
+                session.state().asked());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.readingsFirst(false).objection().orElseThrow().kind());
         enter("25", "20");
         assertEquals(Standing.PASS, standing());
     }
@@ -167,7 +209,9 @@ class TemperatureSessionTest extends RunBegun {
     void whereItDoesNotMatterNoneIsAskedForAndNoneIsTaken() throws Exception {
         session.goTo(3);
         assertInstanceOf(Asked.Reading.class, session.state().asked());
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.temperature(Body.PART, "21").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.temperature(Body.PART, "21").objection().orElseThrow().kind());
         enter("30.2", "30.2");
         assertEquals(Standing.PASS, standing());
     }
@@ -177,7 +221,9 @@ class TemperatureSessionTest extends RunBegun {
         enter("25", "20.50");
         String id = session.id();
         session = new Shop(ledger, Clock.systemUTC()).open(id);
-        assertEquals(Optional.of(Degrees.of("20.50", CELSIUS)), session.state().pass().temperature(Body.GAUGE));
+        assertEquals(
+                Optional.of(Degrees.of("20.50", CELSIUS)),
+                session.state().pass().temperature(Body.GAUGE));
         assertEquals(1, session.state().inHand().number());
         assertInstanceOf(Asked.Reading.class, session.state().asked());
     }

@@ -24,7 +24,8 @@ import org.tenthwise.model.verdict.Standing;
 class TouchSessionTest extends RunBegun {
 
     private static final Words ENGLISH = Words.of(Locale.ENGLISH);
-    private static final Plan PLAN = InventedPlans.inInches("""
+    private static final Plan PLAN = InventedPlans.inInches(
+            """
             [[step]]
             number = 1
             operation = 10
@@ -69,7 +70,8 @@ class TouchSessionTest extends RunBegun {
         enter("1.4070");
         assertInstanceOf(Asked.Reading.class, session.state().asked());
         enter("1.4064");
-        assertEquals(new Asked.Answering(Question.GROOVES_TOUCHED), session.state().asked());
+        assertEquals(
+                new Asked.Answering(Question.GROOVES_TOUCHED), session.state().asked());
         taken(session.answer(Answer.OPPOSITE_GROOVES));
         assertInstanceOf(Asked.Nothing.class, session.state().asked());
     }
@@ -85,7 +87,9 @@ class TouchSessionTest extends RunBegun {
     void untilItIsSaidTheCheckStaysOpenAndTellsWhatHangsOnIt() throws Exception {
         enter("1.4070", "1.4064");
         assertEquals(Standing.OPEN, standing());
-        assertEquals("Nobody has said yet how the gauge touched. Points in opposite grooves read 0.0014 in too big.", said().get(0));
+        assertEquals(
+                "Nobody has said yet how the gauge touched. Points in opposite grooves read 0.0014 in too big.",
+                said().get(0));
     }
 
     /** 1.4070 − 0.001389 = 1.405611, inside 1.4060. */
@@ -118,7 +122,8 @@ class TouchSessionTest extends RunBegun {
     }
 
     private String missing() {
-        return new CutOnTheseWords(ENGLISH).missing(PLAN.step(1), session.state().pass(), Optional.of(finding()));
+        return new CutOnTheseWords(ENGLISH)
+                .missing(PLAN.step(1), session.state().pass(), Optional.of(finding()));
     }
 
     /** The plan has the root read released: what is too big is not in the chuck any more. */
@@ -141,7 +146,8 @@ class TouchSessionTest extends RunBegun {
         taken(session.answer(Answer.SQUARE_ACROSS));
         taken(session.again(Why.CUT));
         enter("1.4060", "1.4060");
-        assertEquals(new Asked.Answering(Question.GROOVES_TOUCHED), session.state().asked());
+        assertEquals(
+                new Asked.Answering(Question.GROOVES_TOUCHED), session.state().asked());
     }
 
     @Test
@@ -155,7 +161,9 @@ class TouchSessionTest extends RunBegun {
     @Test
     void theRodFindsThePointAndItsLengthIsTakenOff() throws Exception {
         session.goTo(2);
-        String before = "Read to the point of the drill: its length, 0.094 in, is taken off. The depth is that of the full diameter.";
+        String before =
+                "Read to the point of the drill: its length, 0.094 in, is taken off. The depth is that of the full "
+                        + "diameter.";
         assertTrue(said().contains(before));
         enter("1.080");
         assertEquals(Standing.PASS, standing());

@@ -22,7 +22,8 @@ import org.tenthwise.model.verdict.Standing;
 /** In which order a run-out is read, and what becomes of a first reading that was taken elsewhere. */
 class TurnSessionTest {
 
-    private static final String ANOTHER_STEP = """
+    private static final String ANOTHER_STEP =
+            """
 
             [[step]]
             number = 2
@@ -32,7 +33,8 @@ class TurnSessionTest {
             what = "It is so."
             """;
 
-    private final Shop shop = new Shop(new MemoryLedger(), Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
+    private final Shop shop =
+            new Shop(new MemoryLedger(), Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
     private RunSession session;
 
     @BeforeEach
@@ -109,12 +111,18 @@ class TurnSessionTest {
     void theWayIsNotChangedInTheMiddleOfATurn() throws Exception {
         session.enter("0.014");
         assertEquals(Optional.empty(), session.state().otherTurn());
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.turn().sweep(false).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.turn().sweep(false).objection().orElseThrow().kind());
         asks("lowest", 1, 2);
         session.enter("0.000");
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.turn().sweep(true).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.turn().sweep(true).objection().orElseThrow().kind());
         session.goTo(2);
-        assertEquals(Objection.Kind.NOT_ASKED_HERE, session.turn().sweep(true).objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.NOT_ASKED_HERE,
+                session.turn().sweep(true).objection().orElseThrow().kind());
     }
 
     @Test
@@ -147,18 +155,24 @@ class TurnSessionTest {
         assertEquals(Optional.empty(), session.enter("0.100").objection());
         session.again(Why.MEASURED_AGAIN);
         enter("0.001", "0.000", "0.105");
-        assertEquals(Objection.Kind.WRONG_WAY_ROUND, session.enter("0.106").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.WRONG_WAY_ROUND,
+                session.enter("0.106").objection().orElseThrow().kind());
     }
 
     @Test
     void withAnotherGaugeTheHighestIsReadAgain() throws Exception {
         session.enter("0.500");
         session.gauge().choose("IN-2");
-        assertEquals(Optional.empty(), session.enter("0.900").objection(), "a lowest of another gauge is not set against it");
+        assertEquals(
+                Optional.empty(),
+                session.enter("0.900").objection(),
+                "a lowest of another gauge is not set against it");
         asks("highest", 1, 2);
         session.enter("0.905");
         assertEquals(Standing.PASS, standing());
-        assertEquals(2, ((RunOutFinding) session.state().line().finding()).measured().size());
+        assertEquals(
+                2, ((RunOutFinding) session.state().line().finding()).measured().size());
     }
 
     // a first reading taken elsewhere
@@ -166,12 +180,17 @@ class TurnSessionTest {
     @Test
     void aFirstReadingIsPutToThePlaceItWasTakenAtAndTheNextFollowsOn() throws Exception {
         enter("0.030", "0.000", "0.028");
-        assertEquals(List.of("2.1", "3.1", "4.1"), session.state().otherPlaces().stream().map(Slot::key).toList());
+        assertEquals(
+                List.of("2.1", "3.1", "4.1"),
+                session.state().otherPlaces().stream().map(Slot::key).toList());
         long before = session.state().sheet().run().entries().size();
         session.turn().stoodAt("3.1", "Jaw 3 was under the needle");
         assertEquals(before + 2, session.state().sheet().run().entries().size());
-        assertEquals("0.028", session.state().pass().standing().get("3.1").typed().text());
-        assertEquals("Jaw 3 was under the needle", session.state().pass().readings().get(2).struck().orElseThrow().reason());
+        assertEquals(
+                "0.028", session.state().pass().standing().get("3.1").typed().text());
+        assertEquals(
+                "Jaw 3 was under the needle",
+                session.state().pass().readings().get(2).struck().orElseThrow().reason());
         for (String slot : List.of("4.1", "1.1", "2.1")) {
             assertEquals(slot, ((Asked.Reading) session.state().asked()).slot().key());
             session.enter("0.001");
@@ -191,7 +210,10 @@ class TurnSessionTest {
         session.gauge().choose("IN-2");
         refused("2.1", "So", Objection.Kind.NOT_ASKED_HERE);
         enter("0.020");
-        assertEquals(List.of("1.1", "3.1", "4.1"), session.state().otherPlaces().stream().map(Slot::key).toList(), "of the gauge in hand");
+        assertEquals(
+                List.of("1.1", "3.1", "4.1"),
+                session.state().otherPlaces().stream().map(Slot::key).toList(),
+                "of the gauge in hand");
         enter("0.020");
         refused("4.1", "So", Objection.Kind.NOT_ASKED_HERE);
     }
@@ -204,11 +226,15 @@ class TurnSessionTest {
         enter("0.004", "0.005");
         session.turn().stoodAt("far:4.1", "Jaw 4");
         asks("far:1.1", 1, 4);
-        assertEquals("0.005", session.state().pass().standing().get("far:4.1").typed().text());
+        assertEquals(
+                "0.005",
+                session.state().pass().standing().get("far:4.1").typed().text());
     }
 
     private void refused(String slot, String reason, Objection.Kind why) throws Exception {
-        assertEquals(why, session.turn().stoodAt(slot, reason).objection().orElseThrow().kind());
+        assertEquals(
+                why,
+                session.turn().stoodAt(slot, reason).objection().orElseThrow().kind());
     }
 
     private void strike(String slot) throws Exception {
@@ -222,7 +248,8 @@ class TurnSessionTest {
     }
 
     private void asks(String slot, int taken, int of) {
-        Asked.Reading asked = assertInstanceOf(Asked.Reading.class, session.state().asked());
+        Asked.Reading asked =
+                assertInstanceOf(Asked.Reading.class, session.state().asked());
         assertEquals(List.of(slot, taken, of), List.of(asked.slot().key(), asked.taken(), asked.of()));
     }
 

@@ -19,7 +19,10 @@ import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.Standing;
 
-/** A setting that turned out wrong is struck out wherever its fault is, and nothing is worked out anew behind anyone's back. */
+/**
+ * A setting that turned out wrong is struck out wherever its fault is, and nothing is worked out anew behind anyone's
+ * back.
+ */
 class WrongSettingSessionTest {
 
     private static final int BORE = 13;
@@ -35,17 +38,27 @@ class WrongSettingSessionTest {
         RunSession here = workshop.atTheBore("016", "0.012", "0.013");
         Entry wrong = setting(here);
         List<Withdrawn> all = here.gauge().sharing(wrong, SettingFault.SENSE);
-        assertEquals(List.of(here.id() + " 2", closed.id() + " 3", another.id() + " 1"),
+        assertEquals(
+                List.of(here.id() + " 2", closed.id() + " 3", another.id() + " 1"),
                 all.stream().map(gone -> gone.run() + " " + gone.readings()).toList());
 
-        assertEquals(Optional.empty(), here.gauge().strikeOut(wrong, SettingFault.SENSE, "number goes the other way").objection());
+        assertEquals(
+                Optional.empty(),
+                here.gauge()
+                        .strikeOut(wrong, SettingFault.SENSE, "number goes the other way")
+                        .objection());
         for (RunSession run : List.of(closed, another, here)) {
             RunSession opened = workshop.shop.open(run.id());
             Run.Pass pass = opened.state().sheet().line(BORE).passes().get(0);
             assertTrue(pass.standing().isEmpty(), run.id());
-            assertTrue(pass.readings().stream().allMatch(reading ->
-                    reading.struck().orElseThrow().reason().equals("number goes the other way")), run.id());
-            assertEquals(Standing.OPEN, opened.state().sheet().line(BORE).finding().verdict().standing());
+            assertTrue(
+                    pass.readings().stream()
+                            .allMatch(reading ->
+                                    reading.struck().orElseThrow().reason().equals("number goes the other way")),
+                    run.id());
+            assertEquals(
+                    Standing.OPEN,
+                    opened.state().sheet().line(BORE).finding().verdict().standing());
             assertEquals(Optional.empty(), opened.state().sheet().run().setting(BORE));
         }
     }
@@ -62,8 +75,10 @@ class WrongSettingSessionTest {
         here.gauge().confirmSense(true);
         here.enter("-0.012");
         // 30.000 − (−0.012 − 0)
-        assertEquals(Optional.of(mm("30.012").length()), ((SizeFinding) here.state().line().finding()).measured().stream()
-                .map(measured -> measured.value()).findFirst());
+        assertEquals(
+                Optional.of(mm("30.012").length()),
+                ((SizeFinding) here.state().line().finding())
+                        .measured().stream().map(measured -> measured.value()).findFirst());
         RunSession later = workshop.setUp("017");
         later.goTo(BORE);
         assertInstanceOf(Asked.Certified.class, later.state().asked());
@@ -94,7 +109,13 @@ class WrongSettingSessionTest {
         other.gauge().confirmSense(true);
         RunSession here = workshop.atTheBore("015", "0.012");
         here.gauge().strikeOut(setting(here), SettingFault.SENSE, "number goes the other way");
-        assertTrue(workshop.shop.open(other.id()).state().sheet().run().setting(BORE).isPresent());
+        assertTrue(workshop.shop
+                .open(other.id())
+                .state()
+                .sheet()
+                .run()
+                .setting(BORE)
+                .isPresent());
         RunSession later = workshop.setUp("016");
         later.goTo(BORE);
         later.gauge().choose("BG-9");
@@ -117,12 +138,24 @@ class WrongSettingSessionTest {
         here.gauge().confirmSense(true);
         here.enter("-0.012");
         List<Withdrawn> all = here.gauge().sharing(setting(here), SettingFault.REFERENCE);
-        assertEquals(List.of(here.id() + " 1", here.id() + " 1", same.id() + " 1", otherSize.id() + " 1"),
+        assertEquals(
+                List.of(here.id() + " 1", here.id() + " 1", same.id() + " 1", otherSize.id() + " 1"),
                 all.stream().map(gone -> gone.run() + " " + gone.readings()).toList());
         here.gauge().strikeOut(setting(here), SettingFault.REFERENCE, "ring of another size");
-        assertEquals(1, workshop.shop.open(otherSize.id()).state().sheet().line(BORE).passes().get(0).standing().size());
+        assertEquals(
+                1,
+                workshop.shop
+                        .open(otherSize.id())
+                        .state()
+                        .sheet()
+                        .line(BORE)
+                        .passes()
+                        .get(0)
+                        .standing()
+                        .size());
         assertInstanceOf(Asked.Certified.class, here.state().asked());
-        assertEquals("30.000", ((Asked.Certified) here.state().asked()).nominal().text());
+        assertEquals(
+                "30.000", ((Asked.Certified) here.state().asked()).nominal().text());
     }
 
     @Test
@@ -134,11 +167,26 @@ class WrongSettingSessionTest {
         here.enter("0.03");
         here.enter("0.043");
         Entry wrong = setting(here);
-        assertEquals(List.of(new Withdrawn(here.id(), wrong.seq(), BORE, 1)), here.gauge().sharing(wrong, SettingFault.ZERO));
+        assertEquals(
+                List.of(new Withdrawn(here.id(), wrong.seq(), BORE, 1)),
+                here.gauge().sharing(wrong, SettingFault.ZERO));
         here.gauge().strikeOut(wrong, SettingFault.ZERO, "dial had slipped");
-        assertEquals(List.of(false, true), here.state().line().passes().get(0).readings().stream()
-                .map(reading -> reading.struck().isPresent()).toList());
-        assertEquals(1, workshop.shop.open(other.id()).state().sheet().line(BORE).passes().get(0).standing().size());
+        assertEquals(
+                List.of(false, true),
+                here.state().line().passes().get(0).readings().stream()
+                        .map(reading -> reading.struck().isPresent())
+                        .toList());
+        assertEquals(
+                1,
+                workshop.shop
+                        .open(other.id())
+                        .state()
+                        .sheet()
+                        .line(BORE)
+                        .passes()
+                        .get(0)
+                        .standing()
+                        .size());
     }
 
     @Test
@@ -148,18 +196,25 @@ class WrongSettingSessionTest {
         here.enter("3.620");
         here.enter("40.749");
         Entry wires = setting(here);
-        assertEquals(1, here.gauge().sharing(wires, SettingFault.REFERENCE).get(0).readings());
+        assertEquals(
+                1, here.gauge().sharing(wires, SettingFault.REFERENCE).get(0).readings());
         here.gauge().strikeOut(wires, SettingFault.REFERENCE, "wires of another set");
         assertInstanceOf(Asked.Certified.class, here.state().asked());
         assertTrue(here.state().pass().standing().isEmpty());
-        assertEquals(Standing.PASS, here.state().sheet().line(BORE).finding().verdict().standing());
+        assertEquals(
+                Standing.PASS,
+                here.state().sheet().line(BORE).finding().verdict().standing());
     }
 
     @Test
     void aClosedRunCanHaveItsOwnSettingStruckOut() throws Exception {
         RunSession here = workshop.atTheBore("014", "0.012");
         here.close("Inspector 1", SignedAs.NOT_ACCEPTED);
-        assertEquals(Optional.empty(), here.gauge().strikeOut(setting(here), SettingFault.ZERO, "dial had slipped").objection());
+        assertEquals(
+                Optional.empty(),
+                here.gauge()
+                        .strikeOut(setting(here), SettingFault.ZERO, "dial had slipped")
+                        .objection());
         assertTrue(here.state().sheet().line(BORE).passes().get(0).standing().isEmpty());
     }
 
@@ -168,16 +223,31 @@ class WrongSettingSessionTest {
         RunSession here = workshop.atTheBore("014", "0.012");
         Entry wrong = setting(here);
         long reading = here.state().pass().readings().get(0).entry().seq();
-        assertEquals(Objection.Kind.BLANK, here.gauge().strikeOut(wrong, SettingFault.ZERO, " ").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.BLANK,
+                here.gauge()
+                        .strikeOut(wrong, SettingFault.ZERO, " ")
+                        .objection()
+                        .orElseThrow()
+                        .kind());
         here.gauge().strikeOut(wrong, SettingFault.ZERO, "dial had slipped");
-        assertEquals(Objection.Kind.ALREADY_STRUCK,
-                here.gauge().strikeOut(wrong, SettingFault.ZERO, "again").objection().orElseThrow().kind());
-        assertEquals(Objection.Kind.ALREADY_STRUCK, here.strikeOut(reading, "misread").objection().orElseThrow().kind());
+        assertEquals(
+                Objection.Kind.ALREADY_STRUCK,
+                here.gauge()
+                        .strikeOut(wrong, SettingFault.ZERO, "again")
+                        .objection()
+                        .orElseThrow()
+                        .kind());
+        assertEquals(
+                Objection.Kind.ALREADY_STRUCK,
+                here.strikeOut(reading, "misread").objection().orElseThrow().kind());
     }
 
     private static Entry setting(RunSession session) {
         List<Entry> settings = session.state().sheet().run().settings().stream()
-                .filter(entry -> ((Event.GaugeSet) entry.event()).step() == session.state().inHand().number()).toList();
+                .filter(entry -> ((Event.GaugeSet) entry.event()).step()
+                        == session.state().inHand().number())
+                .toList();
         return settings.get(settings.size() - 1);
     }
 

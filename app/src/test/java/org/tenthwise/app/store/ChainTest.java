@@ -10,7 +10,9 @@ class ChainTest {
 
     /** SHA-256 of "abc" is the one-block worked example of FIPS 180-2, B.1; the empty one is in NIST's test vectors. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # previous, body, hash
         '',  abc, ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad
         a,   bc,  ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad

@@ -32,8 +32,11 @@ class EntryTextTest {
     void anEntryIsWrittenInTheWordsAndTheOrderThatStoresAlreadyHave(Example example) {
         String text = text("run-1", AT, "A. Turner", example.event());
 
-        assertEquals("{\"run\":\"run-1\",\"before\":{\"place\":1,\"hash\":\"%s\"},\"kind\":\"%s\",\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. Turner\",\"event\":%s}"
-                .formatted(RunChain.START, example.kind(), example.json()), text);
+        assertEquals(
+                ("{\"run\":\"run-1\",\"before\":{\"place\":1,\"hash\":\"%s\"},\"kind\":\"%s\","
+                                + "\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. Turner\",\"event\":%s}")
+                        .formatted(RunChain.START, example.kind(), example.json()),
+                text);
     }
 
     @ParameterizedTest
@@ -48,7 +51,8 @@ class EntryTextTest {
     @ParameterizedTest
     @MethodSource("examples")
     void anEntryThatDoesNotSayWhatCameBeforeItIsStillRead(Example example) throws UnreadableEntry {
-        String text = "{\"run\":\"run-1\",\"kind\":\"%s\",\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. Turner\",\"event\":%s}"
+        String text = ("{\"run\":\"run-1\",\"kind\":\"%s\",\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. "
+                        + "Turner\",\"event\":%s}")
                 .formatted(example.kind(), example.json());
 
         assertEquals(new Entry(7, "run-1", AT, "A. Turner", example.event()), EntryText.read(7, text.getBytes(UTF_8)));
@@ -60,8 +64,18 @@ class EntryTextTest {
         String before = "\"before\":{\"place\":12,\"hash\":\"ab\"}";
 
         assertEquals(Optional.of(new Before(12, "ab")), Before.in("{" + before + "}"));
-        assertEquals(Optional.of(new Before(12, "ab")), Before.in("{\"kind\":\"weighed\",\"event\":{\"before\":{\"place\":1}}," + before + "}"));
-        for (String text : new String[] {"", "[]", "5", "{\"before\":5}", "{\"before\":{\"place\":12}}", "{\"before\":{\"place\":\"x\"}}", "{\"event\":{"}) {
+        assertEquals(
+                Optional.of(new Before(12, "ab")),
+                Before.in("{\"kind\":\"weighed\",\"event\":{\"before\":{\"place\":1}}," + before + "}"));
+        for (String text : new String[] {
+            "",
+            "[]",
+            "5",
+            "{\"before\":5}",
+            "{\"before\":{\"place\":12}}",
+            "{\"before\":{\"place\":\"x\"}}",
+            "{\"event\":{"
+        }) {
             assertEquals(Optional.empty(), Before.in(text), text);
         }
     }
@@ -72,8 +86,11 @@ class EntryTextTest {
         events.remove(Event.Unknown.class); // read only
 
         assertEquals(events, EventKind.ALL.stream().map(EventKind::type).collect(Collectors.toSet()));
-        assertEquals(events, examples().map(example -> example.event().getClass()).collect(Collectors.toSet()));
-        assertEquals(events.size(), EventKind.ALL.stream().map(EventKind::name).distinct().count());
+        assertEquals(
+                events, examples().map(example -> example.event().getClass()).collect(Collectors.toSet()));
+        assertEquals(
+                events.size(),
+                EventKind.ALL.stream().map(EventKind::name).distinct().count());
     }
 
     private static Stream<Class<?>> kinds(Class<?> of) {
@@ -85,11 +102,17 @@ class EntryTextTest {
         OffsetDateTime at = OffsetDateTime.parse("2026-03-02T07:15:00.000000001-03:30");
         Event event = new Event.NoteMade(0, "Späne \"µ\" \\ \u0000 \u2028 🔧\n");
 
-        assertEquals(new Entry(1, "ü", at, "Ö", event), EntryText.read(1, text("ü", at, "Ö", event).getBytes(UTF_8)));
+        assertEquals(
+                new Entry(1, "ü", at, "Ö", event),
+                EntryText.read(1, text("ü", at, "Ö", event).getBytes(UTF_8)));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock =
+                    """
         # text                                                                                          | what is said
         {"run":"r","kind":"weighed","at":"2026-03-02T07:15:00Z","by":"A","event":{},"x":1}               | "x" is not known here
         {"run":"r","before":{"place":1},"kind":"handed-over","at":"2026-03-02T07:15:00Z","by":"A","event":{"to":"B"}}    | "hash" is missing
@@ -120,13 +143,17 @@ class EntryTextTest {
     void whatCannotBeUnderstoodIsSaidAndNotReadByHalf(String text, String said) {
         byte[] body = text.getBytes(UTF_8);
 
-        assertEquals(said, assertThrows(UnreadableEntry.class, () -> EntryText.read(1, body)).getMessage());
+        assertEquals(
+                said,
+                assertThrows(UnreadableEntry.class, () -> EntryText.read(1, body))
+                        .getMessage());
     }
 
     @Test
     void aKindOfANewerReleaseIsKeptUnderItsWordAndNotUnderstood() throws UnreadableEntry {
         String fields = "{\"step\":3,\"of\":{\"unit\":\"g\",\"figure\":\"1.10\"}}";
-        String text = "{\"run\":\"r\",\"kind\":\"weighed\",\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A\",\"event\":" + fields + "}";
+        String text = "{\"run\":\"r\",\"kind\":\"weighed\",\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A\",\"event\":"
+                + fields + "}";
         Event unknown = new Event.Unknown("weighed", fields);
 
         assertEquals(new Entry(4, "r", AT, "A", unknown), EntryText.read(4, text.getBytes(UTF_8)));
@@ -139,15 +166,21 @@ class EntryTextTest {
         byte[] body = text("r", AT, "A", new Event.HandedOver("B")).getBytes(UTF_8);
         body[8] = (byte) 0xFF;
 
-        assertEquals("it is not UTF-8", assertThrows(UnreadableEntry.class, () -> EntryText.read(1, body)).getMessage());
+        assertEquals(
+                "it is not UTF-8",
+                assertThrows(UnreadableEntry.class, () -> EntryText.read(1, body))
+                        .getMessage());
     }
 
     @Test
     void aKindIsStoredUnderTheWordThatStandsInTheText() {
         Event event = new Event.HandedOver("B");
 
-        assertEquals(1, Arrays.stream(text("r", AT, "A", event).split(",", -1))
-                .filter(("\"kind\":\"" + EntryText.kind(event) + "\"")::equals).count());
+        assertEquals(
+                1,
+                Arrays.stream(text("r", AT, "A", event).split(",", -1))
+                        .filter(("\"kind\":\"" + EntryText.kind(event) + "\"")::equals)
+                        .count());
     }
 
     private static String text(String run, OffsetDateTime at, String by, Event event) {

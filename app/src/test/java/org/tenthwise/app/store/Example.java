@@ -26,72 +26,157 @@ import org.tenthwise.model.run.SignedAs;
 /** An invented event of every kind, with the text it is stored as. */
 record Example(String kind, Event event, String json) {
 
-    private static final Gauge BORE_GAUGE = new Gauge("BG-04", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
+    private static final Gauge BORE_GAUGE =
+            new Gauge("BG-04", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
     private static final Gauge DEPTH_GAUGE = new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty());
-    private static final Gauge WIRE_MICROMETER =
-            new Gauge("MW-2", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty());
+    private static final Gauge WIRE_MICROMETER = new Gauge("MW-2", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty());
 
     static List<Example> all() {
         return List.of(
-                new Example("begun", new Event.Begun(new PartId("LG-2207", "C"), "0041", "lot 9", "Lathe 3",
-                        new PlanSource("[part]\nnumber = \"LG-2207\"\n", "ab".repeat(32))), """
+                new Example(
+                        "begun",
+                        new Event.Begun(
+                                new PartId("LG-2207", "C"),
+                                "0041",
+                                "lot 9",
+                                "Lathe 3",
+                                new PlanSource("[part]\nnumber = \"LG-2207\"\n", "ab".repeat(32))),
+                        """
                         {"part":{"number":"LG-2207","revision":"C"},"serial":"0041","lot":"lot 9","machine":"Lathe 3",\
-                        "plan":{"text":"[part]\\nnumber = \\"LG-2207\\"\\n","sha256":"%s"}}""".formatted("ab".repeat(32))),
-                new Example("begun", new Event.Begun(new PartId("LG-2207", "C"), "0041", "", "Lathe 3",
-                        new PlanSource("x", "ab".repeat(32)), true), """
+                        "plan":{"text":"[part]\\nnumber = \\"LG-2207\\"\\n","sha256":"%s"}}"""
+                                .formatted("ab".repeat(32))),
+                new Example(
+                        "begun",
+                        new Event.Begun(
+                                new PartId("LG-2207", "C"),
+                                "0041",
+                                "",
+                                "Lathe 3",
+                                new PlanSource("x", "ab".repeat(32)),
+                                true),
+                        """
                         {"part":{"number":"LG-2207","revision":"C"},"serial":"0041","lot":"","machine":"Lathe 3",\
-                        "plan":{"text":"x","sha256":"%s"},"no-lot":true}""".formatted("ab".repeat(32))),
-                new Example("gauge-known", new Event.GaugeKnown(BORE_GAUGE), """
+                        "plan":{"text":"x","sha256":"%s"},"no-lot":true}"""
+                                .formatted("ab".repeat(32))),
+                new Example(
+                        "gauge-known",
+                        new Event.GaugeKnown(BORE_GAUGE),
+                        """
                         {"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"}}"""),
-                new Example("gauge-known", new Event.GaugeKnown(DEPTH_GAUGE), """
+                new Example(
+                        "gauge-known",
+                        new Event.GaugeKnown(DEPTH_GAUGE),
+                        """
                         {"gauge":{"id":"DG-01","kind":"depth-gauge"}}"""),
-                new Example("machine-known", new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD), """
+                new Example(
+                        "machine-known",
+                        new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD),
+                        """
                         {"machine":"Lathe 3","register":"radius","usual-aim":"third"}"""),
-                new Example("machine-known", new Event.MachineKnown("", Register.DIAMETER, Aim.ByLimits.MIDDLE), """
+                new Example(
+                        "machine-known",
+                        new Event.MachineKnown("", Register.DIAMETER, Aim.ByLimits.MIDDLE),
+                        """
                         {"machine":"","register":"diameter","usual-aim":"middle"}"""),
-                new Example("cut-on-these", new Event.CutOnThese(3, "floor is behind a shoulder until it is cut"), """
+                new Example(
+                        "cut-on-these",
+                        new Event.CutOnThese(3, "floor is behind a shoulder until it is cut"),
+                        """
                         {"step":3,"reason":"floor is behind a shoulder until it is cut"}"""),
-                new Example("gauge-chosen", new Event.GaugeChosen(3, "BG-04", Optional.of("RING-35")), """
+                new Example(
+                        "gauge-chosen",
+                        new Event.GaugeChosen(3, "BG-04", Optional.of("RING-35")),
+                        """
                         {"step":3,"mark":"BG-04","reference":"RING-35"}"""),
-                new Example("gauge-chosen", new Event.GaugeChosen(4, "MW-2", Optional.empty()), """
+                new Example(
+                        "gauge-chosen",
+                        new Event.GaugeChosen(4, "MW-2", Optional.empty()),
+                        """
                         {"step":4,"mark":"MW-2"}"""),
-                new Example("gauge-set", new Event.GaugeSet(3, Setting.onMaster(BORE_GAUGE, "RING-35", mm("35.0020"), mm("+0.00"))),
+                new Example(
+                        "gauge-set",
+                        new Event.GaugeSet(3, Setting.onMaster(BORE_GAUGE, "RING-35", mm("35.0020"), mm("+0.00"))),
                         """
                         {"step":3,"setting":{"gauge":{"id":"BG-04","kind":"bore-gauge","sense":"falls-with-size"},\
                         "reference":"RING-35","certified":{"figure":"35.0020","unit":"mm"},\
                         "zero":{"figure":"+0.00","unit":"mm"}}}"""),
-                new Example("gauge-set", new Event.GaugeSet(4, Setting.overWires(WIRE_MICROMETER, "WIRES-7",
-                        new Written("0.10340", Unit.INCH))), """
+                new Example(
+                        "gauge-set",
+                        new Event.GaugeSet(
+                                4, Setting.overWires(WIRE_MICROMETER, "WIRES-7", new Written("0.10340", Unit.INCH))),
+                        """
                         {"step":4,"setting":{"gauge":{"id":"MW-2","kind":"micrometer-over-wires"},"reference":"WIRES-7",\
                         "certified":{"figure":"0.10340","unit":"in"}}}"""),
-                new Example("gauge-set", new Event.GaugeSet(5, Setting.direct(DEPTH_GAUGE)), """
+                new Example(
+                        "gauge-set",
+                        new Event.GaugeSet(5, Setting.direct(DEPTH_GAUGE)),
+                        """
                         {"step":5,"setting":{"gauge":{"id":"DG-01","kind":"depth-gauge"}}}"""),
-                new Example("reading-taken", new Event.ReadingTaken(3, "2.1", mm("35.010")), """
+                new Example(
+                        "reading-taken",
+                        new Event.ReadingTaken(3, "2.1", mm("35.010")),
+                        """
                         {"step":3,"slot":"2.1","typed":{"figure":"35.010","unit":"mm"}}"""),
-                new Example("temperature-taken", new Event.TemperatureTaken(3, Body.PART, Degrees.of("22.40", CELSIUS)), """
+                new Example(
+                        "temperature-taken",
+                        new Event.TemperatureTaken(3, Body.PART, Degrees.of("22.40", CELSIUS)),
+                        """
                         {"step":3,"of":"part","celsius":"22.40"}"""),
-                new Example("temperature-taken", new Event.TemperatureTaken(3, Body.GAUGE, Degrees.of("68.0", FAHRENHEIT)), """
+                new Example(
+                        "temperature-taken",
+                        new Event.TemperatureTaken(3, Body.GAUGE, Degrees.of("68.0", FAHRENHEIT)),
+                        """
                         {"step":3,"of":"gauge","fahrenheit":"68.0"}"""),
-                new Example("struck-out", new Event.StruckOut(12, "gauge was not seated"), """
+                new Example(
+                        "struck-out",
+                        new Event.StruckOut(12, "gauge was not seated"),
+                        """
                         {"entry":12,"reason":"gauge was not seated"}"""),
-                new Example("answered", new Event.Answered(6, Question.PLUG_FEELS, Answer.WITH_DRAG), """
+                new Example(
+                        "answered",
+                        new Event.Answered(6, Question.PLUG_FEELS, Answer.WITH_DRAG),
+                        """
                         {"step":6,"question":"plug-feels","answer":"with-drag"}"""),
-                new Example("pass-begun", new Event.PassBegun(3, Event.PassBegun.Why.MEASURED_AGAIN), """
+                new Example(
+                        "pass-begun",
+                        new Event.PassBegun(3, Event.PassBegun.Why.MEASURED_AGAIN),
+                        """
                         {"step":3,"why":"measured-again"}"""),
-                new Example("doubt-flagged", new Event.DoubtFlagged(0, "chatter at the root"), """
+                new Example(
+                        "doubt-flagged",
+                        new Event.DoubtFlagged(0, "chatter at the root"),
+                        """
                         {"step":0,"words":"chatter at the root"}"""),
-                new Example("note-made", new Event.NoteMade(3, "coolant 21 °C"), """
+                new Example(
+                        "note-made",
+                        new Event.NoteMade(3, "coolant 21 °C"),
+                        """
                         {"step":3,"words":"coolant 21 °C"}"""),
-                new Example("disposed", new Event.Disposed(3, Disposition.USE_AS_IS, "no load there", "Q. Miller"), """
+                new Example(
+                        "disposed",
+                        new Event.Disposed(3, Disposition.USE_AS_IS, "no load there", "Q. Miller"),
+                        """
                         {"step":3,"disposition":"use-as-is","reason":"no load there","signed-by":"Q. Miller"}"""),
-                new Example("disposed", new Event.Disposed(3, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-7")), """
+                new Example(
+                        "disposed",
+                        new Event.Disposed(3, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-7")),
+                        """
                         {"step":3,"disposition":"repair","reason":"sleeved","signed-by":"Design office","number":"A-7"}"""),
-                new Example("handed-over", new Event.HandedOver("B. Fitter"), """
+                new Example(
+                        "handed-over",
+                        new Event.HandedOver("B. Fitter"),
+                        """
                         {"to":"B. Fitter"}"""),
                 new Example("taken-over", new Event.TakenOver(), "{}"),
-                new Example("signed", new Event.Signed("Q. Miller", SignedAs.MEASURED_AGAIN), """
+                new Example(
+                        "signed",
+                        new Event.Signed("Q. Miller", SignedAs.MEASURED_AGAIN),
+                        """
                         {"signed-by":"Q. Miller","meaning":"measured-again"}"""),
-                new Example("closed", new Event.Closed("Q. Miller", "checked and complete"), """
+                new Example(
+                        "closed",
+                        new Event.Closed("Q. Miller", "checked and complete"),
+                        """
                         {"signed-by":"Q. Miller","meaning":"checked and complete"}"""));
     }
 

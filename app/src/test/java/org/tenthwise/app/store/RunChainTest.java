@@ -58,8 +58,12 @@ class RunChainTest {
 
         RunChain chain = walked(run);
 
-        assertEquals(Optional.of(new Fault(Optional.of(seq), "Entry %d is number %d of run run-1, and %d stand before it."
-                .formatted(seq, leftOut + 2, leftOut))), chain.fault());
+        assertEquals(
+                Optional.of(new Fault(
+                        Optional.of(seq),
+                        "Entry %d is number %d of run run-1, and %d stand before it."
+                                .formatted(seq, leftOut + 2, leftOut))),
+                chain.fault());
         assertEquals(leftOut, chain.head().place());
     }
 
@@ -80,10 +84,20 @@ class RunChainTest {
         add("run-1", "run-1", "run-1");
         List<StoredEntry> run = run("run-1");
         String body = run.get(1).body().replace("words 2", "words 9");
-        run.set(1, new StoredEntry(2, "run-1", "note-made", run.get(1).at(), "A", body, run.get(0).hash(),
-                Chain.hash(run.get(0).hash(), body.getBytes(UTF_8))));
+        run.set(
+                1,
+                new StoredEntry(
+                        2,
+                        "run-1",
+                        "note-made",
+                        run.get(1).at(),
+                        "A",
+                        body,
+                        run.get(0).hash(),
+                        Chain.hash(run.get(0).hash(), body.getBytes(UTF_8))));
 
-        assertEquals("What stands before entry 3 in run run-1 is not what it was written after.",
+        assertEquals(
+                "What stands before entry 3 in run run-1 is not what it was written after.",
                 walked(run).fault().orElseThrow().why());
     }
 
@@ -102,7 +116,9 @@ class RunChainTest {
 
         List<StoredEntry> trimmed = run("run-1");
         trimmed.remove(1);
-        assertEquals("Entry 4 is number 3 of run run-1, and 1 stand before it.", walked(trimmed).fault().orElseThrow().why());
+        assertEquals(
+                "Entry 4 is number 3 of run run-1, and 1 stand before it.",
+                walked(trimmed).fault().orElseThrow().why());
     }
 
     @Test
@@ -112,29 +128,45 @@ class RunChainTest {
         add("run-1");
 
         RunChain chain = walked(run("run-1"));
-        assertEquals("Entry 2 does not say what came before it in run run-1.", chain.fault().orElseThrow().why());
+        assertEquals(
+                "Entry 2 does not say what came before it in run run-1.",
+                chain.fault().orElseThrow().why());
         assertEquals(1, chain.head().place());
     }
 
     private void add(String... runs) {
         for (String run : runs) {
-            Head head = ledger.isEmpty() ? Head.OF_NOTHING : ledger.get(ledger.size() - 1).asHead();
-            ledger.add(StoredEntry.behind(head, walked(run(run)).head(), new NewEntry(run, AT, "A",
-                    new Event.NoteMade(0, "words " + (ledger.size() + 1)))));
+            Head head = ledger.isEmpty()
+                    ? Head.OF_NOTHING
+                    : ledger.get(ledger.size() - 1).asHead();
+            ledger.add(StoredEntry.behind(
+                    head,
+                    walked(run(run)).head(),
+                    new NewEntry(run, AT, "A", new Event.NoteMade(0, "words " + (ledger.size() + 1)))));
         }
     }
 
     /** An entry as releases wrote it that did not tie runs together. */
     private StoredEntry untied(long seq, String run) {
-        String before = ledger.isEmpty() ? Chain.START : ledger.get(ledger.size() - 1).hash();
-        String body = "{\"run\":\"%s\",\"kind\":\"note-made\",\"at\":\"%s\",\"by\":\"A\",\"event\":{\"step\":0,\"words\":\"%d\"}}"
+        String before =
+                ledger.isEmpty() ? Chain.START : ledger.get(ledger.size() - 1).hash();
+        String body = ("{\"run\":\"%s\",\"kind\":\"note-made\",\"at\":\"%s\",\"by\":\"A\",\"event\":{\"step\":0,"
+                        + "\"words\":\"%d\"}}")
                 .formatted(run, "2026-03-02T07:15:00+01:00", seq);
-        return new StoredEntry(seq, run, "note-made", "2026-03-02T06:15:00Z", "A", body, before,
+        return new StoredEntry(
+                seq,
+                run,
+                "note-made",
+                "2026-03-02T06:15:00Z",
+                "A",
+                body,
+                before,
                 Chain.hash(before, body.getBytes(UTF_8)));
     }
 
     private List<StoredEntry> run(String run) {
-        return new ArrayList<>(ledger.stream().filter(entry -> entry.run().equals(run)).toList());
+        return new ArrayList<>(
+                ledger.stream().filter(entry -> entry.run().equals(run)).toList());
     }
 
     private static RunChain walked(List<StoredEntry> run) {

@@ -31,8 +31,14 @@ public final class Asking {
         Answer.Worked found = answer.at(steps[0]).orElseThrow();
         for (int i = 1; i < steps.length; i++) {
             String step = steps[i];
-            found = found instanceof Answer.Worked.Many many ? many.values().get(Integer.parseInt(step))
-                    : ((Answer.Worked.Table) found).values().stream().filter(result -> result.key().equals(step)).findFirst().orElseThrow().value();
+            found = found instanceof Answer.Worked.Many many
+                    ? many.values().get(Integer.parseInt(step))
+                    : ((Answer.Worked.Table) found)
+                            .values().stream()
+                                    .filter(result -> result.key().equals(step))
+                                    .findFirst()
+                                    .orElseThrow()
+                                    .value();
         }
         return ((Answer.Worked.Plain) found).text();
     }
@@ -42,8 +48,13 @@ public final class Asking {
         for (String pair : given.split("; ")) {
             String[] parts = pair.split("=");
             String[] many = parts[1].split(" ");
-            values.put(parts[0], many.length == 1 ? new Typed.Plain(parts[1])
-                    : new Typed.Many(List.of(many).stream().<Typed>map(Typed.Plain::new).toList()));
+            values.put(
+                    parts[0],
+                    many.length == 1
+                            ? new Typed.Plain(parts[1])
+                            : new Typed.Many(List.of(many).stream()
+                                    .<Typed>map(Typed.Plain::new)
+                                    .toList()));
         }
         return sums.ask(sum, new Given(Optional.of(unit), values));
     }

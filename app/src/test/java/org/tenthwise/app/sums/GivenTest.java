@@ -36,8 +36,12 @@ class GivenTest {
 
     @Test
     void aLengthIsInTheUnitGiven() {
-        assertEquals(Length.of("25.4", Unit.MILLIMETRE), given("\"unit\":\"in\",\"d\":1.0").length("d"));
-        assertEquals(Length.of("1", Unit.MILLIMETRE), given("\"unit\":\"mm\",\"d\":\"1.0\"").length("d"));
+        assertEquals(
+                Length.of("25.4", Unit.MILLIMETRE),
+                given("\"unit\":\"in\",\"d\":1.0").length("d"));
+        assertEquals(
+                Length.of("1", Unit.MILLIMETRE),
+                given("\"unit\":\"mm\",\"d\":\"1.0\"").length("d"));
         refused("unit is missing: it is mm or in", () -> given("\"d\":1").length("d"));
         refused("unit is \"cm\": it is mm or in", () -> given("\"unit\":\"cm\""));
         refused("unit is a list: mm or in was expected", () -> given("\"unit\":[\"mm\"]"));
@@ -51,7 +55,11 @@ class GivenTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            textBlock =
+                    """
             {}      | k is a table: a number was expected
             [1]     | k is a list: a number was expected
             null    | k is null: a number was expected
@@ -67,8 +75,10 @@ class GivenTest {
     void aFigureOfNoughtIsNotPositiveAndNotNegative() {
         assertEquals(BigDecimal.ZERO, given("\"k\":0").notNegative("k"));
         refused("k is 0: it must be more than nought", () -> given("\"k\":0").positive("k"));
-        refused("k is -0.001: it must not be less than nought", () -> given("\"k\":-0.001").notNegative("k"));
-        refused("k is -1: it must be more than nought", () -> given("\"unit\":\"mm\",\"k\":-1").positiveLength("k"));
+        refused("k is -0.001: it must not be less than nought", () -> given("\"k\":-0.001")
+                .notNegative("k"));
+        refused("k is -1: it must be more than nought", () -> given("\"unit\":\"mm\",\"k\":-1")
+                .positiveLength("k"));
     }
 
     @ParameterizedTest
@@ -80,7 +90,8 @@ class GivenTest {
     @ParameterizedTest
     @CsvSource({"1", "11", "2.5", "-3", "1e9", "1e25"})
     void aWholeNumberOutsideIsRefused(String written) {
-        refused("n is " + written + ": it must be a whole number from 2 to 10", () -> given("\"n\":\"" + written + "\"").whole("n", 2, 10));
+        refused("n is " + written + ": it must be a whole number from 2 to 10", () -> given("\"n\":\"" + written + "\"")
+                .whole("n", 2, 10));
     }
 
     @Test
@@ -97,23 +108,34 @@ class GivenTest {
 
     @Test
     void groupsAreThreeDeep() {
-        assertEquals(List.of(List.of(List.of(BigDecimal.ONE, BigDecimal.TEN)), List.of(List.of(BigDecimal.ZERO))),
+        assertEquals(
+                List.of(List.of(List.of(BigDecimal.ONE, BigDecimal.TEN)), List.of(List.of(BigDecimal.ZERO))),
                 given("\"r\":[[[1,10]],[[0]]]").groups("r"));
         refused("r, part 1, is an empty list", () -> given("\"r\":[[]]").groups("r"));
-        refused("r, part 1, person 1, is an empty list", () -> given("\"r\":[[[]]]").groups("r"));
-        refused("r, part 1, person 2, repeat 1, is a list: a number was expected", () -> given("\"r\":[[[1],[[1]]]]").groups("r"));
-        refused("r, part 2, person 1, repeat 2, is \"x\": it is not a decimal number", () -> given("\"r\":[[[1,2]],[[1,\"x\"]]]").groups("r"));
+        refused("r, part 1, person 1, is an empty list", () -> given("\"r\":[[[]]]")
+                .groups("r"));
+        refused("r, part 1, person 2, repeat 1, is a list: a number was expected", () -> given("\"r\":[[[1],[[1]]]]")
+                .groups("r"));
+        refused(
+                "r, part 2, person 1, repeat 2, is \"x\": it is not a decimal number",
+                () -> given("\"r\":[[[1,2]],[[1,\"x\"]]]").groups("r"));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             5           | r
             [1,10]      | r, part 1,
             [[1],[2]]   | r, part 1, person 1,
             [[[1]],[2]] | r, part 2, person 1,
             """)
     void groupsThatAreTooFlatAreToldHowDeepTheyGo(String written, String place) {
-        refused(place + " is no list: r takes lists of lists of lists, part by part, person by person, repeat by repeat",
+        refused(
+                place
+                        + " is no list: r takes lists of lists of lists, part by part, person by person, repeat by "
+                        + "repeat",
                 () -> given("\"r\":" + written).groups("r"));
     }
 
@@ -123,7 +145,9 @@ class GivenTest {
         List<Given> tables = given.tables("c", Set.of("value", "n"));
         assertEquals(Length.of("50.8", Unit.MILLIMETRE), tables.get(1).length("value"));
         assertFalse(tables.get(0).has("n"));
-        refused("w, item 1, has an unknown key vaule: it takes n, value", () -> given.tables("w", Set.of("value", "n")));
+        refused(
+                "w, item 1, has an unknown key vaule: it takes n, value",
+                () -> given.tables("w", Set.of("value", "n")));
     }
 
     @Test
@@ -143,17 +167,23 @@ class GivenTest {
     @Test
     void whatIsRefusedAboutATableSaysWhichOneItIs() {
         List<Given> tables = given("\"c\":[{\"value\":1},{\"value\":-1}]").tables("c", Set.of("value"));
-        refused("c, item 2: value is -1: it must be more than nought", () -> Given.each("c", tables, table -> table.positive("value")));
-        assertEquals(List.of(BigDecimal.ONE, new BigDecimal("-1")), Given.each("c", tables, table -> table.figure("value")));
+        refused(
+                "c, item 2: value is -1: it must be more than nought",
+                () -> Given.each("c", tables, table -> table.positive("value")));
+        assertEquals(
+                List.of(BigDecimal.ONE, new BigDecimal("-1")), Given.each("c", tables, table -> table.figure("value")));
     }
 
     @Test
     void aChoiceIsOneOfItsWords() {
         Map<String, Integer> sides = Map.of("outside", 1, "inside", -1);
         assertEquals(-1, given("\"side\":\"inside\"").choice("side", sides));
-        refused("side is \"Inside\": it is one of inside, outside", () -> given("\"side\":\"Inside\"").choice("side", sides));
-        refused("side is a list: one of inside, outside was expected", () -> given("\"side\":[\"inside\"]").choice("side", sides));
-        refused("side is null: a word was expected", () -> given("\"side\":null").text("side"));
+        refused("side is \"Inside\": it is one of inside, outside", () -> given("\"side\":\"Inside\"")
+                .choice("side", sides));
+        refused("side is a list: one of inside, outside was expected", () -> given("\"side\":[\"inside\"]")
+                .choice("side", sides));
+        refused("side is null: a word was expected", () -> given("\"side\":null")
+                .text("side"));
     }
 
     @Test

@@ -53,13 +53,19 @@ class SumsTest {
     @Test
     void aSumIsFoundByItsName() {
         assertEquals(ANSWER, ask(() -> ANSWER, Map.of("d", "1")));
-        assertEquals("calc is \"fxied\": it is one of fixed", assertInstanceOf(Problem.class, new Sums(List.of(List.of(
-                new Fixed("fixed", () -> ANSWER)))).ask("fxied", Given.of(Unit.MILLIMETRE, Map.of()))).words());
+        assertEquals(
+                "calc is \"fxied\": it is one of fixed",
+                assertInstanceOf(
+                                Problem.class,
+                                new Sums(List.of(List.of(new Fixed("fixed", () -> ANSWER))))
+                                        .ask("fxied", Given.of(Unit.MILLIMETRE, Map.of())))
+                        .words());
     }
 
     @Test
     void keysASumDoesNotTakeAreNamedAllAtOnce() {
-        Problem problem = assertInstanceOf(Problem.class, ask(() -> ANSWER, Map.of("d", "1", "zoen", "H7", "size", "3")));
+        Problem problem =
+                assertInstanceOf(Problem.class, ask(() -> ANSWER, Map.of("d", "1", "zoen", "H7", "size", "3")));
         assertEquals("fixed takes no size, zoen: it takes d, zone", problem.words());
         assertEquals(Optional.of("size"), problem.key());
     }
@@ -73,12 +79,18 @@ class SumsTest {
     @Test
     void whateverASumThrowsIsARefusal() {
         assertEquals("zone is \"Q7\"", refused(failing(new CannotAnswer("zone", "zone is \"Q7\"")), Map.of()));
-        assertEquals("Lower limit 2 is above upper limit 1", refused(failing(new IllegalArgumentException("Lower limit 2 is above upper limit 1")), Map.of()));
-        for (RuntimeException trouble : List.of(new IllegalArgumentException(), new ArithmeticException(), new IllegalStateException())) {
-            assertEquals("The sum fixed does not come out with the figures given: " + trouble.getClass().getSimpleName(),
+        assertEquals(
+                "Lower limit 2 is above upper limit 1",
+                refused(failing(new IllegalArgumentException("Lower limit 2 is above upper limit 1")), Map.of()));
+        for (RuntimeException trouble :
+                List.of(new IllegalArgumentException(), new ArithmeticException(), new IllegalStateException())) {
+            assertEquals(
+                    "The sum fixed does not come out with the figures given: "
+                            + trouble.getClass().getSimpleName(),
                     refused(failing(trouble), Map.of()));
         }
-        assertEquals("The sum fixed does not come out with the figures given: Division by zero",
+        assertEquals(
+                "The sum fixed does not come out with the figures given: Division by zero",
                 refused(failing(new ArithmeticException("Division by zero")), Map.of()));
     }
 
@@ -92,13 +104,25 @@ class SumsTest {
     void everySumOfTheShopAnswersOrRefusesInWords(String name) {
         assertTrue(name.matches("[a-z0-9]+(-[a-z0-9]+)*"), name);
         Sums sums = Handbook.sums();
-        Problem none = assertInstanceOf(Problem.class, sums.ask(name, Given.of(Unit.MILLIMETRE, Map.of("no-such-key", "1"))));
-        Set<String> keys = new TreeSet<>(List.of(none.words().substring(none.words().indexOf(": it takes ") + 11).split(", ")));
-        for (Typed typed : List.of(new Typed.Plain("0"), new Typed.Plain("-1"), new Typed.Plain("1"), new Typed.Plain("2.5"),
-                new Typed.Plain("1e29"), new Typed.Plain("1e-29"), new Typed.Plain("H7"), new Typed.Many(List.of()),
-                new Typed.Many(List.of(new Typed.Plain("1"))), new Typed.Many(List.of(new Typed.Plain("1"), new Typed.Plain("1"))),
+        Problem none =
+                assertInstanceOf(Problem.class, sums.ask(name, Given.of(Unit.MILLIMETRE, Map.of("no-such-key", "1"))));
+        Set<String> keys = new TreeSet<>(List.of(
+                none.words().substring(none.words().indexOf(": it takes ") + 11).split(", ")));
+        for (Typed typed : List.of(
+                new Typed.Plain("0"),
+                new Typed.Plain("-1"),
+                new Typed.Plain("1"),
+                new Typed.Plain("2.5"),
+                new Typed.Plain("1e29"),
+                new Typed.Plain("1e-29"),
+                new Typed.Plain("H7"),
+                new Typed.Many(List.of()),
+                new Typed.Many(List.of(new Typed.Plain("1"))),
+                new Typed.Many(List.of(new Typed.Plain("1"), new Typed.Plain("1"))),
                 new Typed.Many(List.of(new Typed.Many(List.of(new Typed.Many(List.of(new Typed.Plain("3"))))))),
-                new Typed.Many(List.of(new Typed.Table(Map.of()))), new Typed.Table(Map.of()), new Typed.Neither("null"))) {
+                new Typed.Many(List.of(new Typed.Table(Map.of()))),
+                new Typed.Table(Map.of()),
+                new Typed.Neither("null"))) {
             answeredOrRefused(name, keys, typed, sums);
         }
     }
@@ -116,8 +140,11 @@ class SumsTest {
         for (Map<String, Typed> given : tries) {
             for (Optional<Unit> unit : List.of(Optional.of(Unit.INCH), Optional.<Unit>empty())) {
                 if (sums.ask(name, new Given(unit, given)) instanceof Problem problem) {
-                    assertTrue(!problem.words().isBlank() && problem.words().lines().count() == 1
-                            && !problem.words().contains("Exception") && !problem.words().contains("does not come out with"),
+                    assertTrue(
+                            !problem.words().isBlank()
+                                    && problem.words().lines().count() == 1
+                                    && !problem.words().contains("Exception")
+                                    && !problem.words().contains("does not come out with"),
                             () -> "%s given %s: %s".formatted(name, given, problem.words()));
                 }
             }

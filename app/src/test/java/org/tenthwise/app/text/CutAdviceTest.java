@@ -51,7 +51,10 @@ class CutAdviceTest {
     private final List<Event> events = new ArrayList<>();
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         # feature, lower, upper, guard band, least cut | register | sizes          | what is said
         BORE 30.000 30.021 0         | DIAMETER | 29.900 29.910 | Change the X offset by +0.105 mm, counted in diameters.
         BORE 30.000 30.021 0         | RADIUS   | 29.900 29.910 | Change the X offset by +0.052 mm, counted in radii.
@@ -90,20 +93,48 @@ class CutAdviceTest {
         counts(Register.RADIUS);
         read("29.980 30.000");
         Check.Size each = check("BORE 30.003 30.006 0", 2);
-        Check.Size mean = new Check.Size(each.feature(), each.limits(), each.places(), 1, Combine.MEAN, true, each.guardBand(), each.with(),
-                new Cutting(Optional.empty(), Optional.empty(), Optional.of(mm("0.003"))), Optional.of(SizeModifier.SA), Contact.SQUARE);
-        assertEquals("No step of the register ends inside. Change the X offset by +0.006 mm at most, counted in radii: more scraps a place.", new Advice(WORDS).next(line(mean, Optional.empty())));
+        Check.Size mean = new Check.Size(
+                each.feature(),
+                each.limits(),
+                each.places(),
+                1,
+                Combine.MEAN,
+                true,
+                each.guardBand(),
+                each.with(),
+                new Cutting(Optional.empty(), Optional.empty(), Optional.of(mm("0.003"))),
+                Optional.of(SizeModifier.SA),
+                Contact.SQUARE);
+        assertEquals(
+                "No step of the register ends inside. Change the X offset by +0.006 mm at most, counted in radii: "
+                        + "more scraps a place.",
+                new Advice(WORDS).next(line(mean, Optional.empty())));
     }
 
-    /** √(32.3² − 3.5²) is 32.109812: 0.109 may come off before 32.0, and 0.11 would be past it. A third in from 30.2 less 29.8 is 0.266. */
+    /**
+     * √(32.3² − 3.5²) is 32.109812: 0.109 may come off before 32.0, and 0.11 would be past it. A third in from 30.2
+     * less 29.8 is 0.266.
+     */
     @Test
     void noAmountIsRoundedUpToFewerPlacesThanItHas() {
         read("32.6 32.3");
         events.add(new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES));
         Check.Size each = check("DIAMETER 32.0 32.2 0", 2);
-        Check.Size root = new Check.Size(each.feature(), each.limits(), each.places(), 1, Combine.EACH, true, each.guardBand(), each.with(),
-                Cutting.UNSAID, Optional.empty(), new Contact.AcrossGrooves(mm("7").length(), 1));
-        assertTrue(new Advice(WORDS).next(line(root, Optional.empty())).endsWith("At most 0.109 mm may come off without scrapping a place."));
+        Check.Size root = new Check.Size(
+                each.feature(),
+                each.limits(),
+                each.places(),
+                1,
+                Combine.EACH,
+                true,
+                each.guardBand(),
+                each.with(),
+                Cutting.UNSAID,
+                Optional.empty(),
+                new Contact.AcrossGrooves(mm("7").length(), 1));
+        assertTrue(new Advice(WORDS)
+                .next(line(root, Optional.empty()))
+                .endsWith("At most 0.109 mm may come off without scrapping a place."));
         events.clear();
         events.add(new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.THIRD));
         read("29.8");
@@ -125,27 +156,38 @@ class CutAdviceTest {
         counts(Register.DIAMETER);
         read("29.854");
         events.add(new Event.CutOnThese(1, "cannot be reached before the shoulder is cut"));
-        assertEquals("Change the X offset by +0.156 mm, counted in diameters. Not read, and signed for: place 2, place 3.", advice(BORE, 3));
+        assertEquals(
+                "Change the X offset by +0.156 mm, counted in diameters. Not read, and signed for: place 2, place 3.",
+                advice(BORE, 3));
     }
 
-    /** A size made of all places stays open without them, and so does one near its limit: what was signed for is said all the same. */
+    /**
+     * A size made of all places stays open without them, and so does one near its limit: what was signed for is said
+     * all the same.
+     */
     @Test
     void onReadingsThatSomeoneSignedForTheCutIsSaidWhereTheVerdictIsOpenToo() {
         counts(Register.DIAMETER);
         read("30.001");
         events.add(new Event.CutOnThese(1, "cannot be reached before the shoulder is cut"));
-        assertEquals("Change the X offset by +0.009 mm, counted in diameters. Not read, and signed for: place 2.", advice("BORE 30.000 30.021 0.003", 2));
+        assertEquals(
+                "Change the X offset by +0.009 mm, counted in diameters. Not read, and signed for: place 2.",
+                advice("BORE 30.000 30.021 0.003", 2));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         # register | before | after  | what is said: asked 0.156 for 29.854, and then 30.0105 less what is there
         DIAMETER | 29.854 | 29.997 | Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters.
         RADIUS   | 29.854 | 29.994 | Asked 0.078, came off 0.070. Change the X offset by +0.008 mm, counted in radii.
         DIAMETER | 29.854 | 29.854 | Asked 0.156, came off 0.000. Find out why before the next cut. If that change is in the control already, change no more: it would come off twice. If it is not: Change the X offset by +0.156 mm, counted in diameters.
         RADIUS   | 29.854 | 29.932 | Asked 0.078, came off 0.039. Half of it: if all was typed, the X offset counts diameters. Change the X offset by +0.039 mm, counted in radii.
         """)
-    void fromTheSecondCutOnItIsSaidWhatCameOffAndWhatIsTakenForGranted(Register register, String before, String after, String said) {
+    void fromTheSecondCutOnItIsSaidWhatCameOffAndWhatIsTakenForGranted(
+            Register register, String before, String after, String said) {
         counts(register);
         read(before);
         events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
@@ -160,21 +202,32 @@ class CutAdviceTest {
         read("29.800 29.950");
         events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
         read("29.800 29.950");
-        assertEquals("Asked at most 0.071, came off 0.000. Find out why before the next cut. Uneven by 0.150 mm: no even cut brings every place in."
-                + " If that change is in the control already, change no more: it would come off twice. If it is not:"
-                + " Change the X offset by +0.071 mm at most, counted in diameters: more scraps a place.", advice(BORE, 2));
+        assertEquals(
+                "Asked at most 0.071, came off 0.000. Find out why before the next cut. Uneven by 0.150 mm: no even "
+                        + "cut brings every place in."
+                        + " If that change is in the control already, change no more: it would come off twice. If "
+                        + "it is not:"
+                        + " Change the X offset by +0.071 mm at most, counted in diameters: more scraps a place.",
+                advice(BORE, 2));
     }
 
-    /** Asked on diameter from 29.990 to a third into the limits, 30.100: 0.110. What is typed into a register of radii takes off 0.220. */
+    /**
+     * Asked on diameter from 29.990 to a third into the limits, 30.100: 0.110. What is typed into a register of radii
+     * takes off 0.220.
+     */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         DIAMETER | 29.990 | 30.210 | Asked 0.110, came off 0.220. Twice as much: if no more was typed, the X offset counts radii. Put the machine right before the next cut.
         DIAMETER | 29.990 | 30.188 | Asked 0.110, came off 0.198. Twice as much: if no more was typed, the X offset counts radii. Put the machine right before the next cut.
         DIAMETER | 29.990 | 30.187 | ''
         DIAMETER | 29.990 | 30.100 | ''
         RADIUS   | 29.990 | 30.210 | ''
         """)
-    void whereTwiceAsMuchCameOffTheRegisterCountsRadiiAndThatIsSaidOfWorkInSizeToo(Register register, String before, String after, String said) {
+    void whereTwiceAsMuchCameOffTheRegisterCountsRadiiAndThatIsSaidOfWorkInSizeToo(
+            Register register, String before, String after, String said) {
         events.add(new Event.MachineKnown("Lathe 4", register, Aim.ByLimits.THIRD));
         read(before);
         events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
@@ -196,7 +249,10 @@ class CutAdviceTest {
 
     /** Half of the 0.021 is 0.0105: 0.011 less than before the cut is a wrong reading, 0.010 can still be the gauge. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         BORE 30.000 30.021 0     | 29.960 | 29.949 | 0.011
         BORE 30.000 30.021 0.003 | 30.002 | 29.949 | 0.053
         DIAMETER 47.980 48.000 0 | 48.027 | 48.110 | 0.083
@@ -206,8 +262,11 @@ class CutAdviceTest {
         read(before);
         events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
         read(after);
-        assertEquals("By the readings the cut left " + more + " mm more metal than there was: one of them is wrong. Read again before any cut;"
-                + " if it stays so, strike out what was read before the cut.", advice(size, 1));
+        assertEquals(
+                "By the readings the cut left " + more
+                        + " mm more metal than there was: one of them is wrong. Read again before any cut;"
+                        + " if it stays so, strike out what was read before the cut.",
+                advice(size, 1));
     }
 
     @Test
@@ -216,7 +275,9 @@ class CutAdviceTest {
         read("29.990");
         events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
         read("29.980");
-        assertEquals("Asked 0.020, came off −0.010. Change the X offset by +0.030 mm, counted in diameters." + HOLDS, advice(BORE, 1));
+        assertEquals(
+                "Asked 0.020, came off −0.010. Change the X offset by +0.030 mm, counted in diameters." + HOLDS,
+                advice(BORE, 1));
     }
 
     /** Three places took off 0.143, 0.143 and 0.144: 0.14333 in the mean, in the places that were read. */
@@ -226,7 +287,9 @@ class CutAdviceTest {
         read("29.854 29.854 29.854");
         events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
         read("29.997 29.997 29.998");
-        assertEquals("Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters." + HOLDS, advice(BORE, 3));
+        assertEquals(
+                "Asked 0.156, came off 0.143. Change the X offset by +0.013 mm, counted in diameters." + HOLDS,
+                advice(BORE, 3));
     }
 
     @Test
@@ -237,7 +300,9 @@ class CutAdviceTest {
         read("29.900");
         events.add(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
         read("29.990");
-        assertEquals("Asked 0.110, came off 0.090. Change the X offset by +0.020 mm, counted in diameters." + HOLDS, advice(BORE, 1));
+        assertEquals(
+                "Asked 0.110, came off 0.090. Change the X offset by +0.020 mm, counted in diameters." + HOLDS,
+                advice(BORE, 1));
     }
 
     /** Light or not: work that was let go to be read stands in the chuck anew. */
@@ -246,8 +311,18 @@ class CutAdviceTest {
         counts(Register.DIAMETER);
         read("30.001");
         String said = "It was read released: clamp it and true it up before any cut.";
-        assertEquals(said, new Remarks(WORDS).of(line("BORE 30.000 30.021 0.003", 1, Optional.of(Clamping.RELEASED)).finding()).get(0));
-        assertEquals("Guard band 0.003 mm inside each limit.", new Remarks(WORDS).of(line("BORE 30.000 30.021 0.003", 1, Optional.of(Clamping.CLAMPED)).finding()).get(0));
+        assertEquals(
+                said,
+                new Remarks(WORDS)
+                        .of(line("BORE 30.000 30.021 0.003", 1, Optional.of(Clamping.RELEASED))
+                                .finding())
+                        .get(0));
+        assertEquals(
+                "Guard band 0.003 mm inside each limit.",
+                new Remarks(WORDS)
+                        .of(line("BORE 30.000 30.021 0.003", 1, Optional.of(Clamping.CLAMPED))
+                                .finding())
+                        .get(0));
     }
 
     private void counts(Register register) {
@@ -259,7 +334,8 @@ class CutAdviceTest {
     private void read(String sizes) {
         String[] figures = sizes.split(" ");
         for (int i = 0; i < figures.length; i++) {
-            events.add(new Event.ReadingTaken(1, check(BORE, figures.length).slots().get(i).key(), mm(figures[i])));
+            events.add(new Event.ReadingTaken(
+                    1, check(BORE, figures.length).slots().get(i).key(), mm(figures[i])));
         }
     }
 
@@ -272,22 +348,60 @@ class CutAdviceTest {
     }
 
     private Line line(Check.Size check, Optional<Clamping> clamping) {
-        Step step = new Step(1, 10, "Size", "", "", Optional.empty(), List.of(), Optional.empty(), check, TemperatureAsked.NEVER,
-                StepClass.usual(check), clamping);
-        Plan plan = new Plan(new PartId("X-1", "A"), "1", "Trial", "", "", Unit.MILLIMETRE, "", List.of(new Operation(10, "All")),
-                List.of(step), Optional.empty(), new PlanSource("", ""), Optional.empty());
-        List<Event> all = Stream.concat(Stream.of(new Event.Begun(plan.part(), "1", "", "Lathe 4", plan.source())), events.stream()).toList();
+        Step step = new Step(
+                1,
+                10,
+                "Size",
+                "",
+                "",
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                check,
+                TemperatureAsked.NEVER,
+                StepClass.usual(check),
+                clamping);
+        Plan plan = new Plan(
+                new PartId("X-1", "A"),
+                "1",
+                "Trial",
+                "",
+                "",
+                Unit.MILLIMETRE,
+                "",
+                List.of(new Operation(10, "All")),
+                List.of(step),
+                Optional.empty(),
+                new PlanSource("", ""),
+                Optional.empty());
+        List<Event> all = Stream.concat(
+                        Stream.of(new Event.Begun(plan.part(), "1", "", "Lathe 4", plan.source())), events.stream())
+                .toList();
         List<Entry> entries = new ArrayList<>();
-        all.forEach(event -> entries.add(new Entry(entries.size() + 1, "r", OffsetDateTime.parse("2026-11-25T07:31:00+01:00"), "Setter 1", event)));
+        all.forEach(event -> entries.add(new Entry(
+                entries.size() + 1, "r", OffsetDateTime.parse("2026-11-25T07:31:00+01:00"), "Setter 1", event)));
         return Sheet.of(plan, new Run(entries)).line(1);
     }
 
     private static Check.Size check(String size, int places) {
         String[] parts = size.split(" ");
-        Cutting cutting = new Cutting(Optional.empty(), parts.length > 4 ? Optional.of(mm(parts[4])) : Optional.empty(), Optional.empty());
-        return new Check.Size(Feature.valueOf(parts[0]), Limits.between(mm(parts[1]), mm(parts[2])),
-                Stream.iterate(1, i -> i + 1).limit(places).map(i -> Place.named("place " + i)).toList(), 1, Combine.EACH, true, mm(parts[3]),
-                new Check.Means(GaugeKind.MICROMETER, Optional.empty(), Optional.empty()), cutting, Optional.empty(), Contact.SQUARE);
+        Cutting cutting = new Cutting(
+                Optional.empty(), parts.length > 4 ? Optional.of(mm(parts[4])) : Optional.empty(), Optional.empty());
+        return new Check.Size(
+                Feature.valueOf(parts[0]),
+                Limits.between(mm(parts[1]), mm(parts[2])),
+                Stream.iterate(1, i -> i + 1)
+                        .limit(places)
+                        .map(i -> Place.named("place " + i))
+                        .toList(),
+                1,
+                Combine.EACH,
+                true,
+                mm(parts[3]),
+                new Check.Means(GaugeKind.MICROMETER, Optional.empty(), Optional.empty()),
+                cutting,
+                Optional.empty(),
+                Contact.SQUARE);
     }
 
     private static Written mm(String figure) {

@@ -3,19 +3,22 @@ package org.tenthwise.app.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
 class FiguresTest {
 
-    private static final List<Length> BORE = List.of(Length.of("30.000", Unit.MILLIMETRE), Length.of("30.021", Unit.MILLIMETRE));
+    private static final List<Length> BORE =
+            List.of(Length.of("30.000", Unit.MILLIMETRE), Length.of("30.021", Unit.MILLIMETRE));
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # size,      shown        limits 30.000 and 30.021, three places asked for
             30.015,      30.015
             30.0154,     30.015
@@ -31,7 +34,9 @@ class FiguresTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # length,  places, shown
             0.0004,    4,      0.0004
             0.0004,    3,      0.0004

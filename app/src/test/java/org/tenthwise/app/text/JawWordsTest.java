@@ -21,7 +21,10 @@ class JawWordsTest {
     private final JawWords words = new JawWords(Words.of(Locale.ENGLISH));
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         FOUR_JAW    | 0   | 0     | jaw 1 under the needle       | jaw 1
         FOUR_JAW    | 0   | 45    | half-way from jaw 1 to jaw 2 | jaws 1–2
         FOUR_JAW    | 0   | 90    | jaw 2 under the needle       | jaw 2
@@ -44,7 +47,10 @@ class JawWordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         FOUR_JAW  | 0   | 22.4      | at jaw 1
         FOUR_JAW  | 0   | 22.5      | half-way from jaw 1 to jaw 2
         FOUR_JAW  | 0   | 53.130102 | half-way from jaw 1 to jaw 2
@@ -56,25 +62,46 @@ class JawWordsTest {
         COLLET    | 0   | 359.6     | at the mark
         COLLET    | 0   | 53.130102 | 53° on from the mark
         """)
-    void theHighSideIsLookedForAtTheNearestJawOrHalfWay(Holding holding, String firstJaw, String direction, String side) {
+    void theHighSideIsLookedForAtTheNearestJawOrHalfWay(
+            Holding holding, String firstJaw, String direction, String side) {
         assertEquals(side, words.side(check(holding, firstJaw), new BigDecimal(direction)));
     }
 
     @Test
     void theSectionIsSaidWhereThereAreTwo() {
         Check.RunOut one = check(Holding.FOUR_JAW, "0", section("near the jaws", "30"));
-        assertEquals(List.of("highest over a slow turn", "lowest over a slow turn", "jaw 1 under the needle", "half-way from jaw 1 to jaw 2"),
+        assertEquals(
+                List.of(
+                        "highest over a slow turn",
+                        "lowest over a slow turn",
+                        "jaw 1 under the needle",
+                        "half-way from jaw 1 to jaw 2"),
                 one.everySlot().stream().map(slot -> words.place(one, slot)).toList());
         Check.RunOut two = check(Holding.FOUR_JAW, "0", section("near the jaws", "30"), section("far out", "140"));
-        assertEquals(List.of("highest over a slow turn, far out", "lowest over a slow turn, far out", "jaw 1 under the needle, far out",
-                "half-way from jaw 1 to jaw 2, far out"), two.bySection().get(1).slots().map(slot -> words.place(two, slot)).toList());
-        assertEquals("jaw 1 under the needle, near the jaws", words.place(two, two.slots().get(0)));
+        assertEquals(
+                List.of(
+                        "highest over a slow turn, far out",
+                        "lowest over a slow turn, far out",
+                        "jaw 1 under the needle, far out",
+                        "half-way from jaw 1 to jaw 2, far out"),
+                two.bySection()
+                        .get(1)
+                        .slots()
+                        .map(slot -> words.place(two, slot))
+                        .toList());
+        assertEquals(
+                "jaw 1 under the needle, near the jaws",
+                words.place(two, two.slots().get(0)));
     }
 
     @Test
     void theWayOfTurningIsSaidByJawsWhereThereAreJaws() {
-        assertEquals("Turn by hand so that jaw 2 comes to the needle after jaw 1.", words.turning(check(Holding.THREE_JAW, "0")));
-        assertEquals("Make a mark on the work. Turn by hand, always the same way.", words.turning(check(Holding.CENTRES, "0")));
+        assertEquals(
+                "Turn by hand so that jaw 2 comes to the needle after jaw 1.",
+                words.turning(check(Holding.THREE_JAW, "0")));
+        assertEquals(
+                "Make a mark on the work. Turn by hand, always the same way.",
+                words.turning(check(Holding.CENTRES, "0")));
     }
 
     private static Section section(String name, String at) {
@@ -82,7 +109,12 @@ class JawWordsTest {
     }
 
     private static Check.RunOut check(Holding holding, String firstJaw, Section... sections) {
-        return new Check.RunOut(new Written("0.02", Unit.MILLIMETRE), List.of(BigDecimal.ZERO, new BigDecimal("45")), holding,
-                new BigDecimal(firstJaw), List.of(sections), new Check.Means(GaugeKind.DIAL_INDICATOR, Optional.empty(), Optional.empty()));
+        return new Check.RunOut(
+                new Written("0.02", Unit.MILLIMETRE),
+                List.of(BigDecimal.ZERO, new BigDecimal("45")),
+                holding,
+                new BigDecimal(firstJaw),
+                List.of(sections),
+                new Check.Means(GaugeKind.DIAL_INDICATOR, Optional.empty(), Optional.empty()));
     }
 }

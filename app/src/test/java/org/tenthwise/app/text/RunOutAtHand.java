@@ -32,17 +32,36 @@ import org.tenthwise.model.run.SignedAs;
 /** One run-out check of limit 0.020 mm, invented, and what was read of it. */
 public final class RunOutAtHand {
 
-    private static final List<BigDecimal> FOUR = List.of("0", "90", "180", "270").stream().map(BigDecimal::new).toList();
-    private static final List<BigDecimal> EIGHT = List.of("0", "45", "90", "135", "180", "225", "270", "315").stream().map(BigDecimal::new).toList();
+    private static final List<BigDecimal> FOUR =
+            List.of("0", "90", "180", "270").stream().map(BigDecimal::new).toList();
+    private static final List<BigDecimal> EIGHT = List.of("0", "45", "90", "135", "180", "225", "270", "315").stream()
+            .map(BigDecimal::new)
+            .toList();
 
     private final Step step;
     private final Check.RunOut check;
     private final List<Entry> entries = new ArrayList<>();
 
     private RunOutAtHand(Holding holding, StepClass stepClass, List<BigDecimal> angles, List<Section> sections) {
-        this.check = new Check.RunOut(mm("0.020"), angles, holding, BigDecimal.ZERO, sections,
+        this.check = new Check.RunOut(
+                mm("0.020"),
+                angles,
+                holding,
+                BigDecimal.ZERO,
+                sections,
                 new Check.Means(GaugeKind.DIAL_INDICATOR, Optional.of("IN-1"), Optional.empty()));
-        this.step = new Step(1, 10, "Run-out", "", "", Optional.empty(), List.of(), Optional.empty(), check, TemperatureAsked.NEVER, stepClass);
+        this.step = new Step(
+                1,
+                10,
+                "Run-out",
+                "",
+                "",
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                check,
+                TemperatureAsked.NEVER,
+                stepClass);
         add(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")));
     }
 
@@ -57,16 +76,25 @@ public final class RunOutAtHand {
 
     /** At eight places of two sections, 20 and 150 from the jaws. */
     public static RunOutAtHand two(Holding holding) {
-        return new RunOutAtHand(holding, StepClass.SET_UP, EIGHT, List.of(new Section("near the jaws", mm("20")), new Section("far out", mm("150"))));
+        return new RunOutAtHand(
+                holding,
+                StepClass.SET_UP,
+                EIGHT,
+                List.of(new Section("near the jaws", mm("20")), new Section("far out", mm("150"))));
     }
 
     public static RunOutAtHand twoOfTheDrawing(Holding holding) {
-        return new RunOutAtHand(holding, StepClass.DRAWING, EIGHT, two(holding).check.sections());
+        return new RunOutAtHand(
+                holding, StepClass.DRAWING, EIGHT, two(holding).check.sections());
     }
 
     /** At four places of two sections. */
     public static RunOutAtHand twoByFour(Holding holding) {
-        return new RunOutAtHand(holding, StepClass.SET_UP, FOUR, List.of(new Section("near the jaws", mm("20")), new Section("far out", mm("150"))));
+        return new RunOutAtHand(
+                holding,
+                StepClass.SET_UP,
+                FOUR,
+                List.of(new Section("near the jaws", mm("20")), new Section("far out", mm("150"))));
     }
 
     public RunOutAtHand near(String... readings) {
@@ -94,8 +122,19 @@ public final class RunOutAtHand {
     }
 
     public Plan plan() {
-        return new Plan(new PartId("X-1", "A"), "1", "Trial", "", "", Unit.MILLIMETRE, "", List.of(new Operation(10, "All")), List.of(step),
-                Optional.empty(), new PlanSource("", ""), Optional.empty());
+        return new Plan(
+                new PartId("X-1", "A"),
+                "1",
+                "Trial",
+                "",
+                "",
+                Unit.MILLIMETRE,
+                "",
+                List.of(new Operation(10, "All")),
+                List.of(step),
+                Optional.empty(),
+                new PlanSource("", ""),
+                Optional.empty());
     }
 
     public Sheet sheet() {
@@ -112,8 +151,12 @@ public final class RunOutAtHand {
     }
 
     public RunOutAtHand signedFor() {
-        add(new Event.Disposed(1, line().step().stepClass() == StepClass.DRAWING ? Disposition.USE_AS_IS : Disposition.CARRY_ON, "Turned true later.",
-                "Foreman 1", Optional.empty()));
+        add(new Event.Disposed(
+                1,
+                line().step().stepClass() == StepClass.DRAWING ? Disposition.USE_AS_IS : Disposition.CARRY_ON,
+                "Turned true later.",
+                "Foreman 1",
+                Optional.empty()));
         return this;
     }
 
@@ -122,7 +165,8 @@ public final class RunOutAtHand {
     }
 
     private void add(Event event) {
-        entries.add(new Entry(entries.size() + 1L, "r", OffsetDateTime.parse("2026-11-25T07:31:00+01:00"), "Setter 1", event));
+        entries.add(new Entry(
+                entries.size() + 1L, "r", OffsetDateTime.parse("2026-11-25T07:31:00+01:00"), "Setter 1", event));
     }
 
     private static Written mm(String figure) {

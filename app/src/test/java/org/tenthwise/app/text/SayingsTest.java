@@ -49,7 +49,10 @@ class SayingsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         # step | readings               | verdict, distance                          | what next
         8      | 48.31                  | Pass 0.01 mm inside the lower limit.       |
         8      | 48.7                   | Cut again 0.10 mm above the upper limit.   | 0.25 mm still to come off the diameter.
@@ -73,8 +76,12 @@ class SayingsTest {
     /** At 10 from the face 47.995, at 31 of it 47.985: nothing of an outside goes in anywhere. */
     @Test
     void anOutsideTapersFromItsFace() {
-        assertTrue(new Remarks(WORDS).of(read(9, "47.995", "47.995", "47.985", "47.985")).contains("Thins by 0.010 mm from the face."));
-        assertTrue(new Remarks(WORDS).of(read(9, "47.985", "47.985", "47.995", "47.995")).contains("Grows by 0.010 mm from the face."));
+        assertTrue(new Remarks(WORDS)
+                .of(read(9, "47.995", "47.995", "47.985", "47.985"))
+                .contains("Thins by 0.010 mm from the face."));
+        assertTrue(new Remarks(WORDS)
+                .of(read(9, "47.985", "47.985", "47.995", "47.995"))
+                .contains("Grows by 0.010 mm from the face."));
     }
 
     /** Four readings of a pure run-out towards jaw 1: by the half difference of opposites the jaw goes in by 0.018. */
@@ -82,25 +89,38 @@ class SayingsTest {
     void aRunOutSaysWhichJawGoesInAndWhatTheIndicatorShows() {
         Finding found = read(4, "0.036", "0.031", "0.018", "0.005", "0.000", "0.005", "0.018", "0.031");
         assertEquals("0.016 mm above the limit.", new Sentences(WORDS).distance(found));
-        assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.018. All tight. Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
+        assertEquals(
+                "Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle "
+                        + "over it has fallen by 0.018. All tight. Back to near the jaws: sweep both again. Needle "
+                        + "in a bore: move it the other way.",
                 new Advice(WORDS).next(sheet().line(4)));
     }
 
-    /** 2 √(0.001²/12 + 0.00075² + 0.002²/3 + 0.001²/3 + 0.000243² + 0.0008²) = 0.00347, and 0.021 / 0.0070 = 3.0, by hand. */
+    /**
+     * 2 √(0.001²/12 + 0.00075² + 0.002²/3 + 0.001²/3 + 0.000243² + 0.0008²) = 0.00347, and 0.021 / 0.0070 = 3.0, by
+     * hand.
+     */
     @Test
     void aWayOfMeasuringSaysHowSureItIs() {
-        assertEquals("±0.0035 mm, k = 2.00: bore gauge on a ring. The tolerance is 3.0 times as wide.",
+        assertEquals(
+                "±0.0035 mm, k = 2.00: bore gauge on a ring. The tolerance is 3.0 times as wide.",
                 new Sentences(WORDS).uncertainty(DemoPart.SCREW_CARRIER.plan().step(13)));
-        assertEquals("", new Sentences(WORDS).uncertainty(DemoPart.SCREW_CARRIER.plan().step(12)));
+        assertEquals(
+                "",
+                new Sentences(WORDS).uncertainty(DemoPart.SCREW_CARRIER.plan().step(12)));
     }
 
     @Test
     void aBoreThatWidensGoingInSaysSo() {
         Finding found = read(13, "0.011", "0.013", "0.015", "0.014");
         // means 30.012 at 8 and 30.0145 at 38, half-up to the places read; at 8 the two ways differ by 0.002
-        assertEquals(List.of("Part 20 °C, gauge 20 °C. Brought to 20 °C by 0.0000 mm.",
-                "Each of 4 must be inside; the worst decides.", "Widens by 0.003 mm going in.",
-                "Differs by 0.002 mm between the two ways."), new Remarks(WORDS).of(found));
+        assertEquals(
+                List.of(
+                        "Part 20 °C, gauge 20 °C. Brought to 20 °C by 0.0000 mm.",
+                        "Each of 4 must be inside; the worst decides.",
+                        "Widens by 0.003 mm going in.",
+                        "Differs by 0.002 mm between the two ways."),
+                new Remarks(WORDS).of(found));
     }
 
     @Test
@@ -117,7 +137,9 @@ class SayingsTest {
         read(13, "0.015", "0.015", "0.015", "0.015");
         read(14, "29.985", "29.985");
         add(new Event.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG));
-        assertEquals("Wipe bore and plug, take off every burr, and offer the plug again. If it stays so, this needs a disposition; do not cut for it unasked.",
+        assertEquals(
+                "Wipe bore and plug, take off every burr, and offer the plug again. If it stays so, this needs a "
+                        + "disposition; do not cut for it unasked.",
                 new Advice(WORDS).next(sheet().line(14)));
     }
 
@@ -134,27 +156,46 @@ class SayingsTest {
     void ofWhatPassedItIsSaidHowManyWereRepaired() {
         read(13, "30.010", "30.010", "30.010", "30.025");
         add(new Event.Disposed(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")));
-        assertEquals("0 of 24 characteristics passed; beside them 0 of 9 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
+        assertEquals(
+                "0 of 24 characteristics passed; beside them 0 of 9 set-up steps, 0 of 2 steps in process.",
+                new OutcomeWords(WORDS).counts(sheet()));
         read(13, "0.010", "0.010", "0.010", "0.010");
-        assertEquals("1 of 24 characteristics passed, 1 of them after a repair and so by concession; beside them 0 of 9 set-up steps, 0 of 2 steps in process.", new OutcomeWords(WORDS).counts(sheet()));
+        assertEquals(
+                "1 of 24 characteristics passed, 1 of them after a repair and so by concession; beside them 0 of 9 "
+                        + "set-up steps, 0 of 2 steps in process.",
+                new OutcomeWords(WORDS).counts(sheet()));
         assertEquals("Repaired: it counts among the concessions.", new Sentences(WORDS).repaired(sheet().line(13)));
     }
 
     @Test
     void anUnfinishedRunSaysHowMuchIsOpen() {
         add(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
-        assertEquals("Not complete: 24 of 24 characteristics, 8 set-up steps, 2 steps in process not settled. Not signed.", new Sentences(WORDS).outcome(sheet()));
+        assertEquals(
+                "Not complete: 24 of 24 characteristics, 8 set-up steps, 2 steps in process not settled. Not signed.",
+                new Sentences(WORDS).outcome(sheet()));
     }
 
     /** With part and gauge at 20 °C, where that is asked. */
     private Finding read(int step, String... readings) {
-        PLAN.step(step).check().means().ifPresent(means -> add(new Event.GaugeSet(step, switch (means.kind().reference()) {
-            case NONE -> Setting.direct(new Gauge("G", means.kind(), Optional.empty()));
-            case MASTER -> Setting.onMaster(new Gauge("G", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)), "ring",
-                    mm("30.000"), mm("0"));
-            case WIRES -> Setting.overWires(new Gauge("G", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty()), "set",
-                    mm("3.620"));
-        })));
+        PLAN.step(step)
+                .check()
+                .means()
+                .ifPresent(means -> add(new Event.GaugeSet(
+                        step,
+                        switch (means.kind().reference()) {
+                            case NONE -> Setting.direct(new Gauge("G", means.kind(), Optional.empty()));
+                            case MASTER ->
+                                Setting.onMaster(
+                                        new Gauge("G", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)),
+                                        "ring",
+                                        mm("30.000"),
+                                        mm("0"));
+                            case WIRES ->
+                                Setting.overWires(
+                                        new Gauge("G", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty()),
+                                        "set",
+                                        mm("3.620"));
+                        })));
         if (Warmth.isNeeded(PLAN, PLAN.step(step))) {
             add(new Event.TemperatureTaken(step, Body.PART, CELSIUS.reference()));
             add(new Event.TemperatureTaken(step, Body.GAUGE, CELSIUS.reference()));
@@ -171,8 +212,10 @@ class SayingsTest {
     }
 
     private Sheet sheet() {
-        List<Entry> all = Stream.concat(Stream.of(entry(1, new Event.Begun(PLAN.part(), "014", "", "", PLAN.source()))),
-                entries.stream()).toList();
+        List<Entry> all = Stream.concat(
+                        Stream.of(entry(1, new Event.Begun(PLAN.part(), "014", "", "", PLAN.source()))),
+                        entries.stream())
+                .toList();
         return Sheet.of(PLAN, new Run(all));
     }
 

@@ -38,7 +38,9 @@ import org.tenthwise.model.run.Run;
 class StepFiguresTest {
 
     /** Outside diameter of 3.990 to 3.994. */
-    private static final String PLAN = InventedPlans.text("mm", """
+    private static final String PLAN = InventedPlans.text(
+            "mm",
+            """
             [[step]]
             number = 1
             operation = 10
@@ -54,11 +56,14 @@ class StepFiguresTest {
             cut_again = "too big"
             gauge_kind = "micrometer"
             """);
+
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T08:15:00+01:00");
 
     /** Value = certified size − (reading − zero) for a gauge whose number falls as the size grows, by hand. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # certified, zero,   read,    value
             30.001,      0.000,  -0.010,  30.011
             30.00134,    0.000,  -0.010,  30.01134
@@ -66,10 +71,12 @@ class StepFiguresTest {
             30.0,        0.0,    -0.1,    30.1
             30.0000004,  0.000,  -0.010,  30.0100004
             """)
-    void whatAGaugeWasSetOnIsNoCorrectionAndThePrintedFiguresAddUp(String certified, String zero, String read, String value) {
+    void whatAGaugeWasSetOnIsNoCorrectionAndThePrintedFiguresAddUp(
+            String certified, String zero, String read, String value) {
         StepFigures.Sum sum = sum(measured(Unit.MILLIMETRE, certified, zero, read));
         assertEquals(new StepFigures.Sum("0", value), sum);
-        assertEquals(figure(value), new BigDecimal(certified).subtract(new BigDecimal(read).subtract(new BigDecimal(zero))));
+        assertEquals(
+                figure(value), new BigDecimal(certified).subtract(new BigDecimal(read).subtract(new BigDecimal(zero))));
     }
 
     /** 30.001 − (−0.010 − 0.000) = 30.011, and 0.0012 less for temperature are 30.0098, to the places read 30.010. */
@@ -77,13 +84,17 @@ class StepFiguresTest {
     void ofAComparedSizeTheCorrectionAloneIsPrintedAsOne() {
         Measured compared = measured(Unit.MILLIMETRE, "30.001", "0.000", "-0.010");
         Length by = Length.of("-0.0012", Unit.MILLIMETRE);
-        assertEquals(new StepFigures.Sum("−0.001", "30.010"),
-                sum(new Measured(compared.reading(), compared.slot(), compared.value().plus(by), Optional.of(by))));
+        assertEquals(
+                new StepFigures.Sum("−0.001", "30.010"),
+                sum(new Measured(
+                        compared.reading(), compared.slot(), compared.value().plus(by), Optional.of(by))));
     }
 
     /** A correction for temperature to the nanometre is printed in the places of the reading, and still adds up. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # read, corrected by, correction, value
             30.015, -0.001189,   −0.001,      30.014
             30.0155, -0.00115,   −0.0011,     30.0144
@@ -94,27 +105,36 @@ class StepFiguresTest {
     void aCorrectionForTemperatureAddsUpToo(String read, String by, String correction, String value) {
         Measured measured = Measured.of(reading(new Written(read, Unit.MILLIMETRE), Optional.empty()), slot());
         Length corrected = measured.value().plus(Length.of(by, Unit.MILLIMETRE));
-        StepFigures.Sum sum = sum(new Measured(measured.reading(), measured.slot(), corrected, Optional.of(Length.of(by, Unit.MILLIMETRE))));
+        StepFigures.Sum sum = sum(new Measured(
+                measured.reading(), measured.slot(), corrected, Optional.of(Length.of(by, Unit.MILLIMETRE))));
         assertEquals(new StepFigures.Sum(correction, value), sum);
         assertEquals(0, figure(value).compareTo(new BigDecimal(read).add(figure(correction))), sum::toString);
     }
 
     @Test
     void aReadingThatIsTheSizeHasNothingAdded() {
-        assertEquals(new StepFigures.Sum("0", "30.01"),
+        assertEquals(
+                new StepFigures.Sum("0", "30.01"),
                 sum(Measured.of(reading(new Written("30.01", Unit.MILLIMETRE), Optional.empty()), slot())));
     }
 
     /** 1.1815 in are 30.0101 mm: a place of an inch is 25 times as coarse. */
     @Test
     void aReadingInInchesIsKnownToOnePlaceLessInMillimetres() {
-        assertEquals(new StepFigures.Sum("0", "30.010"),
+        assertEquals(
+                new StepFigures.Sum("0", "30.010"),
                 sum(Measured.of(reading(new Written("1.1815", Unit.INCH), Optional.empty()), slot())));
     }
 
-    /** Mean and distance by hand; read apart from each other they still come to the limit, and stand where the verdict has them. */
+    /**
+     * Mean and distance by hand; read apart from each other they still come to the limit, and stand where the verdict
+     * has them.
+     */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             # guard | readings                    | verdict   | mean    | distance
             0       | 3.9936 3.9937               | Pass      | 3.99365 | 0.00035 mm inside the upper limit.
             0.0003  | 3.9936 3.9937               | Pass      | 3.99365 | 0.00035 mm inside the upper limit.
@@ -125,7 +145,8 @@ class StepFiguresTest {
             0       | 3.9936 3.9937 3.9937        | Pass      | 3.99367 | 0.00033 mm inside the upper limit.
             0       | 3.994 3.994 3.994 3.995     | Cut again | 3.99425 | 0.00025 mm above the upper limit.
             """)
-    void aMeanIsPrintedWithThePlacesItsVerdictHangsOn(String guardBand, String readings, String verdict, String mean, String distance) {
+    void aMeanIsPrintedWithThePlacesItsVerdictHangsOn(
+            String guardBand, String readings, String verdict, String mean, String distance) {
         Finding finding = mean(guardBand, readings.split(" "));
         Sentences sentences = new Sentences(Words.of(Locale.ENGLISH));
         assertEquals(verdict, sentences.standing(finding));
@@ -144,9 +165,11 @@ class StepFiguresTest {
     }
 
     private static Finding mean(String guardBand, String... readings) {
-        PlanReading.Good read = (PlanReading.Good) new PlanReader().readKept(PLAN.formatted(places(readings.length), guardBand));
+        PlanReading.Good read =
+                (PlanReading.Good) new PlanReader().readKept(PLAN.formatted(places(readings.length), guardBand));
         Plan plan = read.plan();
-        List<Event> events = new ArrayList<>(List.of(new Event.Begun(plan.part(), "1", "L", "M", plan.source()),
+        List<Event> events = new ArrayList<>(List.of(
+                new Event.Begun(plan.part(), "1", "L", "M", plan.source()),
                 new Event.GaugeSet(1, Setting.direct(new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty())))));
         List<Slot> slots = plan.step(1).check().slots();
         for (int i = 0; i < readings.length; i++) {
@@ -156,11 +179,15 @@ class StepFiguresTest {
     }
 
     private static String places(int count) {
-        return IntStream.rangeClosed(1, count).mapToObj("\"place %d\""::formatted).collect(Collectors.joining(", "));
+        return IntStream.rangeClosed(1, count)
+                .mapToObj("\"place %d\""::formatted)
+                .collect(Collectors.joining(", "));
     }
 
     private static Finding found(Plan plan, int step, List<Event> events) {
-        List<Entry> entries = IntStream.range(0, events.size()).mapToObj(i -> new Entry(i + 1, "r", AT, "A", events.get(i))).toList();
+        List<Entry> entries = IntStream.range(0, events.size())
+                .mapToObj(i -> new Entry(i + 1, "r", AT, "A", events.get(i)))
+                .toList();
         return Sheet.of(plan, new Run(entries)).line(step).finding();
     }
 
@@ -170,12 +197,21 @@ class StepFiguresTest {
 
     private static Measured measured(Unit unit, String certified, String zero, String read) {
         Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
-        return Measured.of(reading(new Written(read, unit), Optional.of(Setting.onMaster(gauge, "MR-30", new Written(certified, unit),
-                new Written(zero, unit)))), slot());
+        return Measured.of(
+                reading(
+                        new Written(read, unit),
+                        Optional.of(Setting.onMaster(
+                                gauge, "MR-30", new Written(certified, unit), new Written(zero, unit)))),
+                slot());
     }
 
     private static Run.Reading reading(Written typed, Optional<Setting> setting) {
-        return new Run.Reading(new Entry(2, "r", AT, "A", new Event.ReadingTaken(13, "1.1", typed)), "1.1", typed, setting, Optional.empty());
+        return new Run.Reading(
+                new Entry(2, "r", AT, "A", new Event.ReadingTaken(13, "1.1", typed)),
+                "1.1",
+                typed,
+                setting,
+                Optional.empty());
     }
 
     private static Slot slot() {
@@ -187,7 +223,9 @@ class StepFiguresTest {
         Plan plan = DemoPart.SCREW_CARRIER.plan();
         Step bore = plan.step(13);
         Event.Begun begun = new Event.Begun(plan.part(), "1", "L", "M", plan.source());
-        return Sheet.of(plan, new Run(List.of(new Entry(1, "r", AT, "A", begun)))).line(bore.number()).finding();
+        return Sheet.of(plan, new Run(List.of(new Entry(1, "r", AT, "A", begun))))
+                .line(bore.number())
+                .finding();
     }
 
     private static BigDecimal figure(String printed) {

@@ -12,7 +12,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.model.plan.Holding;
 
-/** What the hand is told about work that runs out, word for word. Figures by hand: half the difference of opposite readings. */
+/**
+ * What the hand is told about work that runs out, word for word. Figures by hand: half the difference of opposite
+ * readings.
+ */
 class TruingAdviceTest {
 
     /** cos 3t is 1, 0, −1, 0 at the four places, as cos t is. */
@@ -21,6 +24,7 @@ class TruingAdviceTest {
     private static final Words WORDS = Words.of(Locale.ENGLISH);
     /** 0.016 towards jaw 1 and 0.008 towards jaw 2. */
     private static final String[] TOWARDS_ONE_AND_TWO = {"0.032", "0.024", "0.000", "0.008"};
+
     private static final String[] TOWARDS_ONE = {"0.032", "0.016", "0.000", "0.016"};
     private static final String[] INSIDE = {"0.012", "0.006", "0.000", "0.006"};
 
@@ -30,22 +34,33 @@ class TruingAdviceTest {
 
     @Test
     void fourJawsOneAxisAfterTheOther() {
-        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.016. "
-                + "Then loosen jaw 4, tighten jaw 2 by 0.008 the same way. All tight. Sweep again. Needle in a bore: move it the other way.",
+        assertEquals(
+                "Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has "
+                        + "fallen by 0.016. "
+                        + "Then loosen jaw 4, tighten jaw 2 by 0.008 the same way. All tight. Sweep again. Needle "
+                        + "in a bore: move it the other way.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE_AND_TWO)));
     }
 
     /** At the far one 0.046 towards jaw 1 and 0.040 towards jaw 2: 0.030 and 0.040 more, which is 0.050 at 53°. */
     @Test
     void twoSectionsTheJawsNearAndAMalletFarOut() {
-        assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.016. All tight. "
-                + "Far out: Soft mallet on the high side, half-way from jaw 1 to jaw 2, until the needle over it has fallen by 0.050. "
-                + "Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
-                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE).far("0.046", "0.040", "-0.046", "-0.040")));
+        assertEquals(
+                "Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle "
+                        + "over it has fallen by 0.016. All tight. "
+                        + "Far out: Soft mallet on the high side, half-way from jaw 1 to jaw 2, until the needle "
+                        + "over it has fallen by 0.050. "
+                        + "Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
+                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW)
+                        .near(TOWARDS_ONE)
+                        .far("0.046", "0.040", "-0.046", "-0.040")));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         THREE_JAW   | Spindle locked off. With the work held up: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn on, and read by angle again. If that shows the same: shim jaw 1 by 0.024. Or bore the soft jaws. Sweep again. Needle in a bore: move it the other way.
         POWER_CHUCK | Spindle locked off. With the work held up: open, wipe jaws and work, clamp again. Still over: clamp it a third of a turn on, and read by angle again. Still over: bore the soft jaws, clamped as hard as on the work. Last resort, if it still shows the same: shim jaw 1 by 0.024. Sweep again. Needle in a bore: move it the other way.
         COLLET      | Spindle locked off. Take out work and collet, wipe both and the seat, clamp again. Still over: turn the work half round in the collet. Still over: take another collet, of the size of the work. Sweep again.
@@ -60,16 +75,24 @@ class TruingAdviceTest {
 
     @Test
     void aLeaningFaceIsPacked() {
-        assertEquals("Spindle locked off. Far out: With the work held up: take it off, wipe face plate and work. "
-                + "It leans by 0.022 from one section to the other: pack its face on the side it leans to, at the mark. Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
-                told(RunOutAtHand.twoByFour(Holding.FACE_PLATE).near(TOWARDS_ONE).far("0.054", "0.016", "-0.022", "0.016")));
+        assertEquals(
+                "Spindle locked off. Far out: With the work held up: take it off, wipe face plate and work. "
+                        + "It leans by 0.022 from one section to the other: pack its face on the side it leans to, "
+                        + "at the mark. Back to near the jaws: sweep both again. Needle in a bore: move it "
+                        + "the other way.",
+                told(RunOutAtHand.twoByFour(Holding.FACE_PLATE)
+                        .near(TOWARDS_ONE)
+                        .far("0.054", "0.016", "-0.022", "0.016")));
     }
 
     /** Of what the drawing asks nobody makes the needle look right by moving the part. */
     @Test
     void forADrawingTheDatumIsAskedForFirst() {
-        assertEquals("Datum true? Then it is the part: disposition. If not: Spindle locked off, one jaw at a time. Loosen jaw 3. "
-                + "Tighten jaw 1 until the needle over it has fallen by 0.016. All tight. Sweep again. Needle in a bore: move it the other way.",
+        assertEquals(
+                "Datum true? Then it is the part: disposition. If not: Spindle locked off, one jaw at a time. "
+                        + "Loosen jaw 3. "
+                        + "Tighten jaw 1 until the needle over it has fallen by 0.016. All tight. Sweep again. "
+                        + "Needle in a bore: move it the other way.",
                 told(RunOutAtHand.ofTheDrawing(Holding.FOUR_JAW).near(TOWARDS_ONE)));
     }
 
@@ -77,89 +100,146 @@ class TruingAdviceTest {
     @EnumSource(Holding.class)
     void nothingIsToldWhereItPassed(Holding holding) {
         assertEquals("", told(RunOutAtHand.one(holding).near(INSIDE).nearSwept("0.012", "0.000")));
-        assertEquals("", told(RunOutAtHand.twoByFour(holding).near(INSIDE).nearSwept("0.012", "0").far(INSIDE).farSwept("0.012", "0")));
+        assertEquals(
+                "",
+                told(RunOutAtHand.twoByFour(holding)
+                        .near(INSIDE)
+                        .nearSwept("0.012", "0")
+                        .far(INSIDE)
+                        .farSwept("0.012", "0")));
     }
 
     /** An oval of ± 0.0105. */
     @ParameterizedTest
     @EnumSource(Holding.class)
     void formIsSaidToBeFormAndNotMoved(Holding holding) {
-        assertEquals("Do not move it: 0.0210 mm of it is form, over the limit wherever the work stands. Look for a burr or a chip under the needle. "
-                + "A hard grip does it to a thin wall.", told(RunOutAtHand.one(holding).near("0.0260", "-0.0105", "-0.0050", "-0.0105")));
+        assertEquals(
+                "Do not move it: 0.0210 mm of it is form, over the limit wherever the work stands. Look for a burr "
+                        + "or a chip under the needle. "
+                        + "A hard grip does it to a thin wall.",
+                told(RunOutAtHand.one(holding).near("0.0260", "-0.0105", "-0.0050", "-0.0105")));
     }
 
     /** An oval of ± 0.006 on 0.016 off centre; a sweep of 0.046, of which 2 · 0.016 is off centre, shows more of it. */
     @Test
     void howMuchStaysIsSaid() {
-        assertEquals(List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.012 mm: it stays.", THREE_LOBES), new Remarks(WORDS).of(
-                RunOutAtHand.one(Holding.FOUR_JAW).near("0.022", "-0.006", "-0.010", "-0.006").finding()));
-        assertEquals(List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.014 mm: it stays.", THREE_LOBES), new Remarks(WORDS).of(
-                RunOutAtHand.one(Holding.FOUR_JAW).near("0.022", "-0.006", "-0.010", "-0.006").nearSwept("0.036", "-0.010").finding()));
+        assertEquals(
+                List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.012 mm: it stays.", THREE_LOBES),
+                new Remarks(WORDS)
+                        .of(RunOutAtHand.one(Holding.FOUR_JAW)
+                                .near("0.022", "-0.006", "-0.010", "-0.006")
+                                .finding()));
+        assertEquals(
+                List.of("Off centre by 0.016 mm, high at jaw 1.", "Form 0.014 mm: it stays.", THREE_LOBES),
+                new Remarks(WORDS)
+                        .of(RunOutAtHand.one(Holding.FOUR_JAW)
+                                .near("0.022", "-0.006", "-0.010", "-0.006")
+                                .nearSwept("0.036", "-0.010")
+                                .finding()));
     }
 
     @Test
     void aSweepThatPointsContradictIsReadAgain() {
-        assertEquals("Points and full turn contradict each other: no point lies outside a turn. Read both again.",
+        assertEquals(
+                "Points and full turn contradict each other: no point lies outside a turn. Read both again.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near(TOWARDS_ONE).nearSwept("0.021", "0.000")));
     }
 
-    /** 0.009 between points and a turn read to 0.01 is no contradiction; nor do noughts left away make the points coarse. */
+    /**
+     * 0.009 between points and a turn read to 0.01 is no contradiction; nor do noughts left away make the points
+     * coarse.
+     */
     @Test
     void aTurnReadOnACoarseIndicatorDoesNotContradictFinePoints() {
-        assertEquals("Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.0145. All tight. Sweep again. Needle in a bore: move it the other way.",
-                told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.029", "0.0145", "0", "0.0145").nearSwept("0.02", "0")));
+        assertEquals(
+                "Spindle locked off, one jaw at a time. Loosen jaw 3. Tighten jaw 1 until the needle over it has "
+                        + "fallen by 0.0145. All tight. Sweep again. Needle in a bore: move it the other way.",
+                told(RunOutAtHand.one(Holding.FOUR_JAW)
+                        .near("0.029", "0.0145", "0", "0.0145")
+                        .nearSwept("0.02", "0")));
     }
 
     @Test
     void nothingWorthMovingIsSaid() {
-        assertEquals("Nothing stands off centre enough to move it by; 0.020 mm is form. Sweep again, with a finer indicator if there is one.",
+        assertEquals(
+                "Nothing stands off centre enough to move it by; 0.020 mm is form. Sweep again, with a finer "
+                        + "indicator if there is one.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.011", "-0.009", "0.009", "-0.011")));
     }
 
     /** Without a circle nobody knows which way: no jaw is named. */
     @Test
     void withoutACircleTheAnglesAreAskedFor() {
-        assertEquals("Read it by angle too: that says which way to move it.",
+        assertEquals(
+                "Read it by angle too: that says which way to move it.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).nearSwept("0.030", "0.000")));
-        assertEquals("Read the other places too: they say which way to move it.",
+        assertEquals(
+                "Read the other places too: they say which way to move it.",
                 told(RunOutAtHand.one(Holding.FOUR_JAW).near("0.030", "0.000")));
-        assertEquals("Read it by angle too, far out: that says which way to move it.",
+        assertEquals(
+                "Read it by angle too, far out: that says which way to move it.",
                 told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(INSIDE).farSwept("0.030", "0.000")));
-        assertEquals("Read it by angle too, near the jaws: that says which way to move it.",
-                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).nearSwept("0.030", "0.000").far(TOWARDS_ONE)));
+        assertEquals(
+                "Read it by angle too, near the jaws: that says which way to move it.",
+                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW)
+                        .nearSwept("0.030", "0.000")
+                        .far(TOWARDS_ONE)));
     }
 
     /** A thread that is cut and then moved until the collar runs true is no truer to the bore. */
     @Test
     void ofTheDrawingItIsThePartBeforeAnythingIsMoved() {
-        assertEquals("Datum true? Then it is the part: disposition. If not: Read it by angle too: that says which way to move it.",
+        assertEquals(
+                "Datum true? Then it is the part: disposition. If not: Read it by angle too: that says which way to "
+                        + "move it.",
                 told(RunOutAtHand.ofTheDrawing(Holding.UNSAID).nearSwept("0.024", "0.000")));
     }
 
     /** The far section is not read yet: the near one is over, and is told of alone. */
     @Test
     void theNearSectionDoesNotWaitForTheFarOne() {
-        assertEquals("Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle over it has fallen by 0.016. All tight. "
-                + "Back to near the jaws: sweep both again. Needle in a bore: move it the other way.", told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE)));
+        assertEquals(
+                "Spindle locked off, one jaw at a time. Near the jaws: Loosen jaw 3. Tighten jaw 1 until the needle "
+                        + "over it has fallen by 0.016. All tight. "
+                        + "Back to near the jaws: sweep both again. Needle in a bore: move it the other way.",
+                told(RunOutAtHand.twoByFour(Holding.FOUR_JAW).near(TOWARDS_ONE)));
     }
 
     @Test
     void noJawIsNamedOfWhatHasNone() {
-        Stream.of(Holding.values()).filter(holding -> holding.jaws() == 0).forEach(holding ->
-                assertFalse(told(RunOutAtHand.one(holding).near(TOWARDS_ONE)).contains("jaw"), holding::key));
+        Stream.of(Holding.values())
+                .filter(holding -> holding.jaws() == 0)
+                .forEach(holding -> assertFalse(
+                        told(RunOutAtHand.one(holding).near(TOWARDS_ONE)).contains("jaw"), holding::key));
     }
 
-    /** e at the near one (0.016, 0), at the far one (0.046, 0.040): 2 √(0.046² + 0.040²) = 0.1219; the lean is 3-4-5. */
+    /**
+     * e at the near one (0.016, 0), at the far one (0.046, 0.040): 2 √(0.046² + 0.040²) = 0.1219; the lean is 3-4-5.
+     */
     @Test
     void theAxisIsToldFromBothSections() {
-        assertEquals(List.of("Off centre by 0.016 near the jaws, 0.061 far out.", "Leans by 0.050 over 130, high half-way from jaw 1 to jaw 2.",
-                "Coaxial error 0.122.", "Form 0.000 mm: it stays.", THREE_LOBES), new Remarks(WORDS).of(
-                        RunOutAtHand.twoByFour(Holding.FOUR_JAW).near("0.032", "0.016", "0.000", "0.016").far("0.046", "0.040", "-0.046", "-0.040").finding()));
+        assertEquals(
+                List.of(
+                        "Off centre by 0.016 near the jaws, 0.061 far out.",
+                        "Leans by 0.050 over 130, high half-way from jaw 1 to jaw 2.",
+                        "Coaxial error 0.122.",
+                        "Form 0.000 mm: it stays.",
+                        THREE_LOBES),
+                new Remarks(WORDS)
+                        .of(RunOutAtHand.twoByFour(Holding.FOUR_JAW)
+                                .near("0.032", "0.016", "0.000", "0.016")
+                                .far("0.046", "0.040", "-0.046", "-0.040")
+                                .finding()));
     }
 
     @Test
     void nothingStaysAfterAMoveWhereNothingIsMoved() {
-        assertEquals(List.of("Off centre by 0.006 mm, high at jaw 1.", "Out of round 0.002 mm.", THREE_LOBES), new Remarks(WORDS).of(
-                RunOutAtHand.one(Holding.FOUR_JAW).near("0.013", "0.005", "0.001", "0.005").nearSwept("0.013", "0.000").finding()));
+        assertEquals(
+                List.of("Off centre by 0.006 mm, high at jaw 1.", "Out of round 0.002 mm.", THREE_LOBES),
+                new Remarks(WORDS)
+                        .of(RunOutAtHand.one(Holding.FOUR_JAW)
+                                .near("0.013", "0.005", "0.001", "0.005")
+                                .nearSwept("0.013", "0.000")
+                                .finding()));
     }
 }

@@ -29,8 +29,10 @@ class WordsTest {
 
     @Test
     void aGapWithNothingForItIsSaid() {
-        assertEquals("Nothing is given for gap 0 of keypad.digit",
-                assertThrows(IllegalArgumentException.class, () -> words.say("keypad.digit")).getMessage());
+        assertEquals(
+                "Nothing is given for gap 0 of keypad.digit",
+                assertThrows(IllegalArgumentException.class, () -> words.say("keypad.digit"))
+                        .getMessage());
     }
 
     @Test

@@ -62,7 +62,9 @@ class BenchScreenTest extends ScreenTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             WIRES,         form=metric diameter=12 pitch=1.75 wire=1.100 over_wires=12.500 minor_diameter=9.800
             NEXT_CUT,      'upper=30.000 lower=29.979 sizes=30.050,30.046,30.049 offset_step=0.001 least_cut=0.010 register=radius'
             RUN_OUT,       'readings=0.004,0.001,0.000,0.002,0.006,0.009,0.011,0.008 limit=0.020'
@@ -83,7 +85,11 @@ class BenchScreenTest extends ScreenTest {
 
     @Test
     void aWallNoEvenCutBringsInHoldsEverywhere() {
-        seen("bench", "next-cut-uneven", window -> alone(window, BenchKind.NEXT_CUT, "side=inside upper=30.021 lower=30.000 sizes=29.854,29.990"));
+        seen(
+                "bench",
+                "next-cut-uneven",
+                window ->
+                        alone(window, BenchKind.NEXT_CUT, "side=inside upper=30.021 lower=30.000 sizes=29.854,29.990"));
     }
 
     @Test
@@ -95,11 +101,13 @@ class BenchScreenTest extends ScreenTest {
     void aSumBesideTheRunHoldsEverywhere() {
         RunSession session = workshop.atTheBore("014", "-0.013");
         seen("bench", "beside-run", window -> {
-            BenchViewModel model = BenchViewModel.beside(session, session.state(), bench(), words, workshop, workshop.errands);
+            BenchViewModel model =
+                    BenchViewModel.beside(session, session.state(), bench(), words, workshop, workshop.errands);
             return view(window, model);
         });
         seen("bench", "list-beside-run", window -> {
-            BenchViewModel model = BenchViewModel.beside(session, session.state(), bench(), words, workshop, workshop.errands);
+            BenchViewModel model =
+                    BenchViewModel.beside(session, session.state(), bench(), words, workshop, workshop.errands);
             model.list();
             return view(window, model);
         });

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.css.PseudoClass;
-import javafx.geometry.Bounds;
 import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -18,7 +18,9 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 
-/** Finds what is wrong with a screen as it is laid out: every fault as a sentence. Lengths are of the reference size. */
+/**
+ * Finds what is wrong with a screen as it is laid out: every fault as a sentence. Lengths are of the reference size.
+ */
 final class Faults {
 
     private static final double LEAST_KEY = 64;
@@ -94,7 +96,9 @@ final class Faults {
     }
 
     private void texts() {
-        List<Text> texts = all(Text.class).stream().filter(text -> !text.getText().isBlank()).toList();
+        List<Text> texts = all(Text.class).stream()
+                .filter(text -> !text.getText().isBlank())
+                .toList();
         for (Text text : texts) {
             contrast(text);
             cut(text);
@@ -104,9 +108,11 @@ final class Faults {
             for (int j = i + 1; j < texts.size(); j++) {
                 Bounds a = tight(texts.get(i));
                 Bounds b = tight(texts.get(j));
-                boolean oneFlow = texts.get(i).getParent() instanceof TextFlow flow && texts.get(j).getParent() == flow;
+                boolean oneFlow = texts.get(i).getParent() instanceof TextFlow flow
+                        && texts.get(j).getParent() == flow;
                 if (!oneFlow && a.intersects(b)) {
-                    found.add("\"%s\" lies on \"%s\"".formatted(texts.get(i).getText(), texts.get(j).getText()));
+                    found.add("\"%s\" lies on \"%s\""
+                            .formatted(texts.get(i).getText(), texts.get(j).getText()));
                 }
             }
         }
@@ -116,8 +122,8 @@ final class Faults {
         Color ground = ground(text).orElse(Color.TRANSPARENT);
         double contrast = contrast((Color) text.getFill(), ground);
         if (contrast < LEAST_CONTRAST) {
-            found.add("\"%s\" has a contrast of %.1f (%s on %s)".formatted(
-                    text.getText(), contrast, text.getFill(), ground));
+            found.add("\"%s\" has a contrast of %.1f (%s on %s)"
+                    .formatted(text.getText(), contrast, text.getFill(), ground));
         }
     }
 
@@ -131,8 +137,13 @@ final class Faults {
         Bounds inner = box(text, text.getLayoutBounds());
         Bounds outer = box(labeled, labeled.getLayoutBounds());
         if (inner.getWidth() > outer.getWidth() + 2 || inner.getHeight() > outer.getHeight() + 2) {
-            found.add("\"%s\" needs %.0f by %.0f and has %.0f by %.0f".formatted(labeled.getText(), inner.getWidth(),
-                    inner.getHeight(), outer.getWidth(), outer.getHeight()));
+            found.add("\"%s\" needs %.0f by %.0f and has %.0f by %.0f"
+                    .formatted(
+                            labeled.getText(),
+                            inner.getWidth(),
+                            inner.getHeight(),
+                            outer.getWidth(),
+                            outer.getHeight()));
         }
         if (text.getText().isEmpty() && !labeled.getText().isEmpty()) {
             found.add("\"%s\" is not shown".formatted(labeled.getText()));
@@ -149,15 +160,15 @@ final class Faults {
             Text alone = new Text(word);
             alone.setFont(text.getFont());
             if (alone.getLayoutBounds().getWidth() > room + 1) {
-                found.add("\"%s\" in \"%s\" is broken: it needs %.0f and has %.0f".formatted(word, text.getText(),
-                        alone.getLayoutBounds().getWidth(), room));
+                found.add("\"%s\" in \"%s\" is broken: it needs %.0f and has %.0f"
+                        .formatted(word, text.getText(), alone.getLayoutBounds().getWidth(), room));
             }
         }
     }
 
     private void outside() {
-        Bounds whole = new BoundingBox(-SLACK, -SLACK, scene.getWidth() / scale + 2 * SLACK,
-                scene.getHeight() / scale + 2 * SLACK);
+        Bounds whole = new BoundingBox(
+                -SLACK, -SLACK, scene.getWidth() / scale + 2 * SLACK, scene.getHeight() / scale + 2 * SLACK);
         for (Node node : seen) {
             boolean drawn = node instanceof Labeled || node instanceof Canvas || node instanceof Text;
             Bounds box = box(node, node.getLayoutBounds());
@@ -177,12 +188,16 @@ final class Faults {
 
     private Bounds box(Node node, Bounds local) {
         Bounds in = node.localToScene(local);
-        return new BoundingBox(in.getMinX() / scale, in.getMinY() / scale, in.getWidth() / scale, in.getHeight() / scale);
+        return new BoundingBox(
+                in.getMinX() / scale, in.getMinY() / scale, in.getWidth() / scale, in.getHeight() / scale);
     }
 
     private Bounds tight(Text text) {
         Bounds box = box(text, text.getLayoutBounds());
-        return new BoundingBox(box.getMinX() + 1, box.getMinY() + LETTER_ROOM, Math.max(0, box.getWidth() - 2),
+        return new BoundingBox(
+                box.getMinX() + 1,
+                box.getMinY() + LETTER_ROOM,
+                Math.max(0, box.getWidth() - 2),
                 Math.max(0, box.getHeight() - 2 * LETTER_ROOM));
     }
 
@@ -208,7 +223,9 @@ final class Faults {
     }
 
     private static double luminance(Color colour) {
-        return 0.2126 * linear(colour.getRed()) + 0.7152 * linear(colour.getGreen()) + 0.0722 * linear(colour.getBlue());
+        return 0.2126 * linear(colour.getRed())
+                + 0.7152 * linear(colour.getGreen())
+                + 0.0722 * linear(colour.getBlue());
     }
 
     private static double linear(double part) {
@@ -220,7 +237,8 @@ final class Faults {
             return "\"" + text.getText() + "\"";
         }
         String spoken = node instanceof Labeled labeled && !labeled.getText().isEmpty()
-                ? labeled.getText() : node.getAccessibleText();
+                ? labeled.getText()
+                : node.getAccessibleText();
         return node.getClass().getSimpleName() + " \"" + spoken + "\" " + (node.getId() == null ? "" : node.getId());
     }
 }

@@ -41,7 +41,8 @@ import org.tenthwise.model.run.SignedAs;
 class FormsScreenTest extends ScreenTest {
 
     private static final String LONG_WORDS =
-            "Chip pressed in between the jaw and the seat; taken out, seat wiped, indicator set to nought again, then read anew by Inspector 1";
+            "Chip pressed in between the jaw and the seat; taken out, seat wiped, indicator set to nought again, "
+                    + "then read anew by Inspector 1";
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
@@ -180,13 +181,23 @@ class FormsScreenTest extends ScreenTest {
     @Test
     void anotherGaugeHoldsEverywhere() {
         RunSession session = workshop.atTheBore("014", "0.013");
-        seen("gauge", "known", window -> FormView.of(new OtherGaugeViewModel(workshop.inHand(session), words, workshop).step(), words, pictures(window)));
+        seen(
+                "gauge",
+                "known",
+                window -> FormView.of(
+                        new OtherGaugeViewModel(workshop.inHand(session), words, workshop).step(),
+                        words,
+                        pictures(window)));
     }
 
     @Test
     void theCardOfAGaugeHoldsEverywhere() {
         RunSession session = workshop.atTheBore("014", "0.013");
-        seen("gauge", "card", window -> FormView.of(new GaugeViewModel(workshop.inHand(session), words, workshop).step(), words, pictures(window)));
+        seen(
+                "gauge",
+                "card",
+                window -> FormView.of(
+                        new GaugeViewModel(workshop.inHand(session), words, workshop).step(), words, pictures(window)));
     }
 
     @Test
@@ -194,8 +205,19 @@ class FormsScreenTest extends ScreenTest {
         workshop.atTheBore("014", "0.013");
         workshop.atTheBore("015", "0.012", "0.014");
         RunSession session = workshop.atTheBore("016", "0.013", "0.011", "0.012");
-        seen("gauge", "wrong-sense", window -> FormView.of(new WrongSettingViewModel(workshop.inHand(session),
-                session.state().settingsHere().get(0), SettingFault.SENSE, words, workshop).step(), words, pictures(window)));
+        seen(
+                "gauge",
+                "wrong-sense",
+                window -> FormView.of(
+                        new WrongSettingViewModel(
+                                        workshop.inHand(session),
+                                        session.state().settingsHere().get(0),
+                                        SettingFault.SENSE,
+                                        words,
+                                        workshop)
+                                .step(),
+                        words,
+                        pictures(window)));
     }
 
     @Test
@@ -204,7 +226,8 @@ class FormsScreenTest extends ScreenTest {
         workshop.atTheBore("014", "0.013");
         seen("begin", "already", window -> begin(window, DemoPart.SCREW_CARRIER, "014"));
         seen("begin", "machine", window -> {
-            BeginViewModel model = new BeginViewModel(DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.errands, words, workshop);
+            BeginViewModel model =
+                    new BeginViewModel(DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.errands, words, workshop);
             BeginView view = new BeginView(model, words, pictures(window), workshop);
             model.load();
             type(model.form(), "016");
@@ -251,11 +274,18 @@ class FormsScreenTest extends ScreenTest {
 
     @Test
     void aboutWithPlanFilesThatAreNotUsedHoldsEverywhere() {
-        Catalogue unsound = new Catalogue(List.of(), List.of(new Catalogue.Refused("KX-9.toml", List.of(new PlanProblem(7, 3,
-                "check 7: upper limit 30.000 mm is below lower limit 30.021 mm"))), new Catalogue.Refused("x.toml",
-                List.of(new PlanProblem(1, 1, "is a folder, not a plan file")))));
+        Catalogue unsound = new Catalogue(
+                List.of(),
+                List.of(
+                        new Catalogue.Refused(
+                                "KX-9.toml",
+                                List.of(new PlanProblem(
+                                        7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm"))),
+                        new Catalogue.Refused(
+                                "x.toml", List.of(new PlanProblem(1, 1, "is a folder, not a plan file")))));
         seen("about", "refused", window -> {
-            AboutViewModel model = new AboutViewModel(new AboutFacts("0.1.0", "here", "there"), () -> unsound, workshop.errands, words);
+            AboutViewModel model = new AboutViewModel(
+                    new AboutFacts("0.1.0", "here", "there"), () -> unsound, workshop.errands, words);
             model.load();
             return new AboutView(model, words, workshop);
         });
@@ -263,8 +293,19 @@ class FormsScreenTest extends ScreenTest {
 
     @Test
     void aboutHoldsEverywhere() {
-        seen("about", "cautions", window -> new AboutView(new AboutViewModel(new AboutFacts("0.1.0",
-                "/data/user/0/org.tenthwise.app/files/tenthwise.db", "/data/user/0/org.tenthwise.app/files/plans"), Catalogue::ofDemoParts, workshop.errands, words),
-                words, workshop));
+        seen(
+                "about",
+                "cautions",
+                window -> new AboutView(
+                        new AboutViewModel(
+                                new AboutFacts(
+                                        "0.1.0",
+                                        "/data/user/0/org.tenthwise.app/files/tenthwise.db",
+                                        "/data/user/0/org.tenthwise.app/files/plans"),
+                                Catalogue::ofDemoParts,
+                                workshop.errands,
+                                words),
+                        words,
+                        workshop));
     }
 }

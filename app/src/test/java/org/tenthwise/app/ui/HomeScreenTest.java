@@ -25,7 +25,8 @@ class HomeScreenTest extends ScreenTest {
     private final Workshop workshop = new Workshop();
 
     private Screen home(Window window, Catalogue catalogue) {
-        HomeViewModel model = new HomeViewModel(workshop.shop, () -> catalogue, workshop.errands, words, workshop, Workshop.CLOCK);
+        HomeViewModel model =
+                new HomeViewModel(workshop.shop, () -> catalogue, workshop.errands, words, workshop, Workshop.CLOCK);
         return new HomeView(model, words, new Pictures(new ScreenFaces(), new Lettering(), window.look()));
     }
 
@@ -43,9 +44,15 @@ class HomeScreenTest extends ScreenTest {
     /** The store is slow: nothing of it has come yet. */
     @Test
     void aStoreNotReadYetIsSaidEverywhere() {
-        Errands never = new Errands(new Background(work -> { }, Runnable::run), words, workshop);
-        seen("home", "reading", window -> new HomeView(new HomeViewModel(workshop.shop, Catalogue::ofDemoParts, never, words, workshop,
-                Workshop.CLOCK), words, new Pictures(new ScreenFaces(), new Lettering(), window.look())));
+        Errands never = new Errands(new Background(work -> {}, Runnable::run), words, workshop);
+        seen(
+                "home",
+                "reading",
+                window -> new HomeView(
+                        new HomeViewModel(
+                                workshop.shop, Catalogue::ofDemoParts, never, words, workshop, Workshop.CLOCK),
+                        words,
+                        new Pictures(new ScreenFaces(), new Lettering(), window.look())));
     }
 
     @Test
@@ -55,8 +62,12 @@ class HomeScreenTest extends ScreenTest {
 
     @Test
     void anUnsoundPlanIsSaidEverywhere() {
-        Catalogue unsound = new Catalogue(List.of(), List.of(new Catalogue.Refused("KX-9.toml", List.of(new PlanProblem(7, 3,
-                "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
+        Catalogue unsound = new Catalogue(
+                List.of(),
+                List.of(new Catalogue.Refused(
+                        "KX-9.toml",
+                        List.of(new PlanProblem(
+                                7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
         seen("home", "unsound", window -> home(window, unsound));
     }
 }

@@ -20,7 +20,8 @@ class RecordScreenTest extends ScreenTest {
     private final Workshop workshop = new Workshop();
 
     private Screen record(Window window, String run) {
-        RecordViewModel model = new RecordViewModel(run, workshop.shop, (id, as) -> Path.of(id), workshop.errands, words, workshop);
+        RecordViewModel model =
+                new RecordViewModel(run, workshop.shop, (id, as) -> Path.of(id), workshop.errands, words, workshop);
         return new RecordView(model, words, new Pictures(new ScreenFaces(), new Lettering(), window.look()), workshop);
     }
 

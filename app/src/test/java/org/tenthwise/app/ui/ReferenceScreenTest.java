@@ -19,6 +19,7 @@ class ReferenceScreenTest extends ScreenTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private ReferenceViewModel model;
 
     @BeforeEach
@@ -32,11 +33,18 @@ class ReferenceScreenTest extends ScreenTest {
     }
 
     private void open(String chapter) {
-        model.chaptersValue().getValue().stream().filter(one -> one.id().equals(chapter)).findFirst().orElseThrow().open().run();
+        model.chaptersValue().getValue().stream()
+                .filter(one -> one.id().equals(chapter))
+                .findFirst()
+                .orElseThrow()
+                .open()
+                .run();
     }
 
     private void openSource(int place) {
-        ((ReferenceLine.Source) model.shownProperty().get().lines().get(place)).open().run();
+        ((ReferenceLine.Source) model.shownProperty().get().lines().get(place))
+                .open()
+                .run();
     }
 
     @Test
@@ -66,9 +74,15 @@ class ReferenceScreenTest extends ScreenTest {
 
     @Test
     void beforeTheCasesAreRunItSaysThatTheyAre() {
-        Errands busy = new Errands(new Background(work -> { }, Runnable::run), words, workshop);
-        seen("reference", "running", window -> new ReferenceView(
-                new ReferenceViewModel(new Comparison(Handbook.sums()), busy, words), words, window.look(), workshop));
+        Errands busy = new Errands(new Background(work -> {}, Runnable::run), words, workshop);
+        seen(
+                "reference",
+                "running",
+                window -> new ReferenceView(
+                        new ReferenceViewModel(new Comparison(Handbook.sums()), busy, words),
+                        words,
+                        window.look(),
+                        workshop));
     }
 
     /** Every row of a long list is seen once, from the first to the last, and the pages lead back to the first. */
@@ -99,6 +113,7 @@ class ReferenceScreenTest extends ScreenTest {
     private static int shownRows(Window window) {
         settle(window.scene());
         return (int) window.scene().getRoot().lookupAll(".reference-agreement").stream()
-                .filter(node -> node.getParent().getParent().getParent().isVisible()).count();
+                .filter(node -> node.getParent().getParent().getParent().isVisible())
+                .count();
     }
 }

@@ -38,8 +38,8 @@ import org.tenthwise.app.ui.theme.Theme;
 /**
  * A test that shows screens without a display.
  *
- * <p>{@link #seen} shows a screen on every {@link Display}, saves a picture of each under {@code target/screens} and finds
- * the faults of each. {@link #on} runs what touches nodes on the screen thread.
+ * <p>{@link #seen} shows a screen on every {@link Display}, saves a picture of each under {@code target/screens} and
+ * finds the faults of each. {@link #on} runs what touches nodes on the screen thread.
  */
 public abstract class ScreenTest {
 
@@ -103,7 +103,8 @@ public abstract class ScreenTest {
     /** A shell on {@code display}; on the screen thread only. */
     protected final Window window(Display display) {
         Look look = new Look(LookStore.inMemory(display.look()));
-        return new Window(new Shell(new Theme(look, new ScreenFaces()), words, display.width(), display.height()), look, words);
+        return new Window(
+                new Shell(new Theme(look, new ScreenFaces()), words, display.width(), display.height()), look, words);
     }
 
     /**
@@ -113,7 +114,7 @@ public abstract class ScreenTest {
      * @param made makes the screen and brings it into the state to see; on the screen thread
      */
     protected final void seen(String screen, String state, Function<Window, Screen> made) {
-        seen(screen, state, made, window -> { });
+        seen(screen, state, made, window -> {});
     }
 
     /** @param then what is done to it once it is shown */
@@ -124,14 +125,16 @@ public abstract class ScreenTest {
                 Window window = window(display);
                 window.shell().show(made.apply(window));
                 then.accept(window);
-                lookAt(window, screen + "-" + state + "-" + display.name()).forEach(
-                        fault -> faults.add(display.name() + ": " + fault));
+                lookAt(window, screen + "-" + state + "-" + display.name())
+                        .forEach(fault -> faults.add(display.name() + ": " + fault));
             });
         }
         assertEquals("", String.join("\n", faults), screen + " " + state);
     }
 
-    /** Fails where what has the id {@code id} is not to be seen on one of the displays as soon as the screen is shown. */
+    /**
+     * Fails where what has the id {@code id} is not to be seen on one of the displays as soon as the screen is shown.
+     */
     protected final void seenAtOnce(String id, Function<Window, Screen> made) {
         List<String> missing = new ArrayList<>();
         for (Display display : Display.ALL) {
@@ -181,8 +184,17 @@ public abstract class ScreenTest {
             if (character == '\n') {
                 strike(scene, KeyCode.ENTER);
             } else {
-                Event.fireEvent(target(scene), new KeyEvent(KeyEvent.KEY_TYPED, String.valueOf(character), "",
-                        KeyCode.UNDEFINED, false, false, false, false));
+                Event.fireEvent(
+                        target(scene),
+                        new KeyEvent(
+                                KeyEvent.KEY_TYPED,
+                                String.valueOf(character),
+                                "",
+                                KeyCode.UNDEFINED,
+                                false,
+                                false,
+                                false,
+                                false));
             }
         }
     }
@@ -195,7 +207,8 @@ public abstract class ScreenTest {
 
     /** Presses from the keyboard the key that has the focus. */
     protected static void pressFocused(Scene scene) {
-        Event.fireEvent(target(scene), new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, true, false, false));
+        Event.fireEvent(
+                target(scene), new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, true, false, false));
     }
 
     private static Node target(Scene scene) {
@@ -212,8 +225,7 @@ public abstract class ScreenTest {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         int[] row = new int[width];
         for (int y = 0; y < height; y++) {
-            picture.getPixelReader().getPixels(0, y, width, 1,
-                    PixelFormat.getIntArgbInstance(), row, 0, width);
+            picture.getPixelReader().getPixels(0, y, width, 1, PixelFormat.getIntArgbInstance(), row, 0, width);
             image.setRGB(0, y, width, 1, row, 0, width);
         }
         try {

@@ -21,14 +21,24 @@ class ScreensTest extends ScreenTest {
 
     @TempDir
     private Path folder;
+
     @RegisterExtension
     private final Workshop workshop = new Workshop();
 
     private Window opened() {
         Window window = window(Display.DAY);
-        new Screens(window.shell(), window.look(), workshop.shop, new Background(Runnable::run, Runnable::run),
-                Catalogue::ofDemoParts, (run, as) -> folder.resolve(run + "." + as), Handbook.sums(), new AboutFacts("0.1.0", "here", "there"),
-                words, Workshop.CLOCK).home();
+        new Screens(
+                        window.shell(),
+                        window.look(),
+                        workshop.shop,
+                        new Background(Runnable::run, Runnable::run),
+                        Catalogue::ofDemoParts,
+                        (run, as) -> folder.resolve(run + "." + as),
+                        Handbook.sums(),
+                        new AboutFacts("0.1.0", "here", "there"),
+                        words,
+                        Workshop.CLOCK)
+                .home();
         return window;
     }
 
@@ -99,9 +109,13 @@ class ScreensTest extends ScreenTest {
             type(window.scene(), "Bar sings");
             press(window.scene(), "commit");
             assertEquals("LG-2207 rev C, serial 014", title(window));
-            assertEquals(List.of("Bar sings"), workshop.shop.sheet(session.id()).run().entries().stream()
-                    .map(entry -> entry.event()).filter(Event.NoteMade.class::isInstance)
-                    .map(event -> ((Event.NoteMade) event).words()).toList());
+            assertEquals(
+                    List.of("Bar sings"),
+                    workshop.shop.sheet(session.id()).run().entries().stream()
+                            .map(entry -> entry.event())
+                            .filter(Event.NoteMade.class::isInstance)
+                            .map(event -> ((Event.NoteMade) event).words())
+                            .toList());
         });
     }
 
@@ -143,10 +157,15 @@ class ScreensTest extends ScreenTest {
             press(window.scene(), "back");
             press(window.scene(), "back");
             assertEquals("LG-2207 rev C, serial 014", title(window));
-            List<String> notes = workshop.shop.sheet(session.id()).run().entries().stream().map(entry -> entry.event())
-                    .filter(Event.NoteMade.class::isInstance).map(event -> ((Event.NoteMade) event).words()).toList();
+            List<String> notes = workshop.shop.sheet(session.id()).run().entries().stream()
+                    .map(entry -> entry.event())
+                    .filter(Event.NoteMade.class::isInstance)
+                    .map(event -> ((Event.NoteMade) event).words())
+                    .toList();
             assertEquals(1, notes.size());
-            assertTrue(notes.get(0).contains("Reading 30.013 mm") && notes.get(0).contains("Source: ISO 1"), notes::toString);
+            assertTrue(
+                    notes.get(0).contains("Reading 30.013 mm") && notes.get(0).contains("Source: ISO 1"),
+                    notes::toString);
         });
     }
 

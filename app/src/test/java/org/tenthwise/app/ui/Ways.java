@@ -17,13 +17,16 @@ public class Ways implements Journey {
     public final List<String> asked = new ArrayList<>();
     public final List<Message> told = new ArrayList<>();
     /** Where a message is shown besides. */
-    public Consumer<Message> passedOn = message -> { };
+    public Consumer<Message> passedOn = message -> {};
 
     /** Answers the message told last. */
     public void reply(String label) {
         Message message = told.remove(told.size() - 1);
-        Optional<Message.Reply> reply = message.replies().stream().filter(r -> r.label().equals(label)).findFirst();
-        reply.orElseThrow(() -> new AssertionError(label + " is no reply to " + message)).then().run();
+        Optional<Message.Reply> reply =
+                message.replies().stream().filter(r -> r.label().equals(label)).findFirst();
+        reply.orElseThrow(() -> new AssertionError(label + " is no reply to " + message))
+                .then()
+                .run();
     }
 
     @Override

@@ -25,8 +25,8 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 
 /**
- * A shop with a ledger in a temporary file, opened anew for each test, runs of the demo parts, and a journey that notes where it was
- * asked to go. Work is done at once on the thread that asks.
+ * A shop with a ledger in a temporary file, opened anew for each test, runs of the demo parts, and a journey that notes
+ * where it was asked to go. Work is done at once on the thread that asks.
  */
 public final class Workshop extends Ways implements BeforeEachCallback, AfterEachCallback {
 
@@ -103,7 +103,9 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
         });
     }
 
-    /** The screen carrier at its bore, part and gauge at 20 °C; {@code readings} from a gauge set on a 30.000 master. */
+    /**
+     * The screen carrier at its bore, part and gauge at 20 °C; {@code readings} from a gauge set on a 30.000 master.
+     */
     public RunSession atTheBore(String serial, String... readings) {
         RunSession session = setUp(serial);
         return must(() -> {

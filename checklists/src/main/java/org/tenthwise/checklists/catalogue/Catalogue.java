@@ -10,14 +10,13 @@ import org.tenthwise.model.plan.Plan;
 /**
  * The plans there are, one a part and revision.
  *
- * @param listed  plans to begin a run with, in the order they were found
+ * @param listed plans to begin a run with, in the order they were found
  * @param refused files that hold no sound plan
  */
 public record Catalogue(List<Listed> listed, List<Refused> refused) {
 
     /** @param file name of the file it comes from */
-    public record Listed(String file, Plan plan) {
-    }
+    public record Listed(String file, Plan plan) {}
 
     /** @param problems at least one */
     public record Refused(String file, List<PlanProblem> problems) {
@@ -34,8 +33,11 @@ public record Catalogue(List<Listed> listed, List<Refused> refused) {
 
     /** The two invented parts that come along. */
     public static Catalogue ofDemoParts() {
-        return new Catalogue(Arrays.stream(DemoPart.values())
-                .map(part -> new Listed(part.planFile(), part.plan())).toList(), List.of());
+        return new Catalogue(
+                Arrays.stream(DemoPart.values())
+                        .map(part -> new Listed(part.planFile(), part.plan()))
+                        .toList(),
+                List.of());
     }
 
     /** These alone, where there is a sound one among them: the demo parts do not stand among the parts of a shop. */
@@ -53,15 +55,22 @@ public record Catalogue(List<Listed> listed, List<Refused> refused) {
         List<Refused> out = new ArrayList<>(refused);
         out.addAll(more.refused);
         for (Listed next : more.listed) {
-            both.stream().filter(here -> here.plan().part().equals(next.plan().part())).findFirst().ifPresentOrElse(
-                    here -> out.add(second(here, next)), () -> both.add(next));
+            both.stream()
+                    .filter(here -> here.plan().part().equals(next.plan().part()))
+                    .findFirst()
+                    .ifPresentOrElse(here -> out.add(second(here, next)), () -> both.add(next));
         }
         return new Catalogue(both, out);
     }
 
     private static Refused second(Listed first, Listed second) {
         PartId part = second.plan().part();
-        return new Refused(second.file(), List.of(new PlanProblem(1, 1, "%s rev %s has a plan already, in %s".formatted(
-                part.number(), part.revision(), first.file()))));
+        return new Refused(
+                second.file(),
+                List.of(new PlanProblem(
+                        1,
+                        1,
+                        "%s rev %s has a plan already, in %s"
+                                .formatted(part.number(), part.revision(), first.file()))));
     }
 }

@@ -7,14 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.tenthwise.checklists.format.TomlText;
 
-/** The text of a file, or why it has none to read. Nothing is read of what is no file, nor of one that is far too long. */
+/**
+ * The text of a file, or why it has none to read. Nothing is read of what is no file, nor of one that is far too long.
+ */
 public sealed interface FileText {
 
-    record Readable(String text) implements FileText {
-    }
+    record Readable(String text) implements FileText {}
 
-    record Unreadable(Why why) implements FileText {
-    }
+    record Unreadable(Why why) implements FileText {}
 
     /** What can be the matter with a file. */
     enum Why {

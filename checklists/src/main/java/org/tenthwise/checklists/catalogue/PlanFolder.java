@@ -58,7 +58,8 @@ public final class PlanFolder {
                     ? new Catalogue(List.of(new Catalogue.Listed(name, good.plan())), List.of())
                     : refused(name, ((PlanReading.Bad) reading).problems());
         } catch (RuntimeException | StackOverflowError e) {
-            return refused(name, List.of(new PlanProblem(1, 1, "made the program stumble; send the file to its makers")));
+            return refused(
+                    name, List.of(new PlanProblem(1, 1, "made the program stumble; send the file to its makers")));
         }
     }
 

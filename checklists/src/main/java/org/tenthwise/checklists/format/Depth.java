@@ -5,21 +5,23 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.regex.Pattern;
 
-/** How deep tables and lists lie in each other. No parser need be trusted with a text that goes deeper than a person writes. */
+/**
+ * How deep tables and lists lie in each other. No parser need be trusted with a text that goes deeper than a person
+ * writes.
+ */
 final class Depth {
 
     static final int DEEPEST = 32;
-    static final String TOO_DEEP = "lists or tables lie more than %d deep in each other; a plan needs five".formatted(DEEPEST);
+    static final String TOO_DEEP =
+            "lists or tables lie more than %d deep in each other; a plan needs five".formatted(DEEPEST);
 
     /** A key or a header as it begins a line, of names with points between them. */
-    private static final Pattern DOTTED = Pattern.compile("(?m)^[ \\t]*\\[{0,2}(?:[ \\t]*[A-Za-z0-9_\"'-]++[ \\t]*+\\.){%d,%d}+"
-            .formatted(DEEPEST, DEEPEST));
+    private static final Pattern DOTTED = Pattern.compile(
+            "(?m)^[ \\t]*\\[{0,2}(?:[ \\t]*[A-Za-z0-9_\"'-]++[ \\t]*+\\.){%d,%d}+".formatted(DEEPEST, DEEPEST));
 
-    private record Level(JsonNode node, int depth) {
-    }
+    private record Level(JsonNode node, int depth) {}
 
-    private Depth() {
-    }
+    private Depth() {}
 
     /** Whether a key or a header alone already goes too deep. */
     static boolean isTooDeepAsWritten(String text) {

@@ -7,7 +7,10 @@ import java.util.regex.Pattern;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 
-/** What a parser found wrong, in words for the person who wrote the text; the slips that are made every day have words of their own. */
+/**
+ * What a parser found wrong, in words for the person who wrote the text; the slips that are made every day have words
+ * of their own.
+ */
 final class Flaws {
 
     private static final Pattern NOTHING_BEFORE_THE_POINT = Pattern.compile("(?<![\\d.])([+-]?)(\\.\\d+)(?![\\d.eE_])");
@@ -38,15 +41,21 @@ final class Flaws {
             return write(line, line.length(), message);
         }
         int at = line.offsetByCodePoints(0, spot.column() - 1);
-        if (DECIMAL_COMMA.matcher(line).region(Math.max(0, at - 1), line.length()).lookingAt()) {
+        if (DECIMAL_COMMA
+                .matcher(line)
+                .region(Math.max(0, at - 1), line.length())
+                .lookingAt()) {
             return "decimals are written with a point, not with a comma";
         }
-        Matcher bare = NOTHING_BEFORE_THE_POINT.matcher(line).region(signBefore(line, at), line.length())
+        Matcher bare = NOTHING_BEFORE_THE_POINT
+                .matcher(line)
+                .region(signBefore(line, at), line.length())
                 .useTransparentBounds(true);
         if (bare.lookingAt()) {
             return "write %s0%s: a figure stands before the point".formatted(bare.group(1), bare.group(2));
         }
-        return line.charAt(at) == '.' ? write(line, at + 1, message)
+        return line.charAt(at) == '.'
+                ? write(line, at + 1, message)
                 : at > 0 && line.charAt(at - 1) == '.' ? write(line, at, message) : plain(message);
     }
 
@@ -58,7 +67,8 @@ final class Flaws {
     /** About the figure whose point is the last sign before {@code end}. */
     private static String write(String line, int end, String message) {
         Matcher open = NOTHING_AFTER_THE_POINT.matcher(line.substring(0, end));
-        return open.find() ? "write %s.0 or %s: a figure stands after the point".formatted(open.group(1), open.group(1))
+        return open.find()
+                ? "write %s.0 or %s: a figure stands after the point".formatted(open.group(1), open.group(1))
                 : plain(message);
     }
 
@@ -69,7 +79,8 @@ final class Flaws {
             return "not TOML";
         }
         String small = line.substring(0, 1).toLowerCase(Locale.ROOT) + line.substring(1);
-        return small.startsWith(ENDLESS_NUMBER) ? "a number has at most ten figures before its point and ten after it"
+        return small.startsWith(ENDLESS_NUMBER)
+                ? "a number has at most ten figures before its point and ten after it"
                 : small.startsWith(BAD_ESCAPE) ? small + "; write the sign itself, not \\u and a number" : small;
     }
 }

@@ -3,7 +3,8 @@ package org.tenthwise.checklists.format;
 import java.math.BigDecimal;
 
 /** A value of a TOML text with the spot of its key, or its own spot where it stands in a list. */
-public sealed interface RawValue permits RawValue.Text, RawValue.Number, RawValue.Truth, RawList, RawTable, RawValue.Odd {
+public sealed interface RawValue
+        permits RawValue.Text, RawValue.Number, RawValue.Truth, RawList, RawTable, RawValue.Odd {
 
     Spot spot();
 
@@ -33,6 +34,5 @@ public sealed interface RawValue permits RawValue.Text, RawValue.Number, RawValu
     }
 
     /** Legal TOML with no use here: a date, a number with an exponent, underscores or another base, infinity. */
-    record Odd(Spot spot, String what) implements RawValue {
-    }
+    record Odd(Spot spot, String what) implements RawValue {}
 }

@@ -3,7 +3,7 @@ package org.tenthwise.checklists.format;
 /**
  * A place in a text.
  *
- * @param line   from 1
+ * @param line from 1
  * @param column from 1, in characters as a person counts them
  */
 public record Spot(int line, int column) implements Comparable<Spot> {

@@ -5,14 +5,11 @@ import java.util.List;
 /** What came of reading a text as TOML. */
 public sealed interface TomlReading {
 
-    record Readable(RawTable top) implements TomlReading {
-    }
+    record Readable(RawTable top) implements TomlReading {}
 
     /** @param flaws at least one */
-    record Unreadable(List<Flaw> flaws) implements TomlReading {
-    }
+    record Unreadable(List<Flaw> flaws) implements TomlReading {}
 
     /** Why the text is not TOML, and where. */
-    record Flaw(Spot spot, String words) {
-    }
+    record Flaw(Spot spot, String words) {}
 }

@@ -15,8 +15,8 @@ import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
 
 /**
- * Reads TOML 1.0 twice: one parser keeps decimals exact but knows no positions, the other knows the position of every key
- * but hands decimals out as {@code double}. Values are taken from the first, spots from the second.
+ * Reads TOML 1.0 twice: one parser keeps decimals exact but knows no positions, the other knows the position of every
+ * key but hands decimals out as {@code double}. Values are taken from the first, spots from the second.
  */
 public final class TomlText {
 
@@ -24,7 +24,9 @@ public final class TomlText {
     public static final int MOST_CHARACTERS = 1_000_000;
 
     private final ObjectMapper exact = TomlMapper.builder(TomlFactory.builder()
-                    .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(Depth.DEEPEST).build())
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(Depth.DEEPEST)
+                            .build())
                     .build())
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .configure(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES, false)
@@ -56,7 +58,9 @@ public final class TomlText {
             return unreadable(Spot.START, Depth.TOO_DEEP);
         } catch (JsonProcessingException e) {
             List<TomlReading.Flaw> flaws = new Flaws(text).of(Toml.parse(text));
-            return flaws.isEmpty() ? unreadable(spot(e), Flaws.plain(e.getOriginalMessage())) : new TomlReading.Unreadable(flaws);
+            return flaws.isEmpty()
+                    ? unreadable(spot(e), Flaws.plain(e.getOriginalMessage()))
+                    : new TomlReading.Unreadable(flaws);
         }
         if (Depth.isTooDeep(values)) {
             return unreadable(Spot.START, Depth.TOO_DEEP);
@@ -64,7 +68,8 @@ public final class TomlText {
         TomlParseResult positions = Toml.parse(text);
         List<TomlReading.Flaw> flaws = new Flaws(text).of(positions);
         return flaws.isEmpty()
-                ? new TomlReading.Readable(new TwoReadings(new WrittenNumbers(text)).table(positions, values, Spot.START))
+                ? new TomlReading.Readable(
+                        new TwoReadings(new WrittenNumbers(text)).table(positions, values, Spot.START))
                 : new TomlReading.Unreadable(flaws);
     }
 

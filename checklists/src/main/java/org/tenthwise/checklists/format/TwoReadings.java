@@ -43,9 +43,10 @@ final class TwoReadings {
     private RawList list(TomlArray positions, JsonNode values, Spot spot) {
         List<RawValue> read = new ArrayList<>();
         for (int i = 0; i < Math.max(positions.size(), values.size()); i++) {
-            read.add(i < positions.size()
-                    ? value(positions.get(i), values.path(i), spot(positions.inputPositionOf(i), spot))
-                    : readDifferently(spot));
+            read.add(
+                    i < positions.size()
+                            ? value(positions.get(i), values.path(i), spot(positions.inputPositionOf(i), spot))
+                            : readDifferently(spot));
         }
         return new RawList(spot, read);
     }
@@ -67,7 +68,8 @@ final class TwoReadings {
             return number(value, spot);
         }
         return seen instanceof Temporal && value.isTextual()
-                ? new RawValue.Odd(spot, "a date or time") : readDifferently(spot);
+                ? new RawValue.Odd(spot, "a date or time")
+                : readDifferently(spot);
     }
 
     private RawValue number(JsonNode value, Spot spot) {
@@ -76,7 +78,8 @@ final class TwoReadings {
             return new RawValue.Odd(spot, written);
         }
         return value.isNumber() && value.decimalValue().equals(new BigDecimal(written))
-                ? new RawValue.Number(spot, value.decimalValue()) : readDifferently(spot);
+                ? new RawValue.Number(spot, value.decimalValue())
+                : readDifferently(spot);
     }
 
     private static RawValue readDifferently(Spot spot) {

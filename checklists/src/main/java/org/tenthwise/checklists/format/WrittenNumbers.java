@@ -12,9 +12,11 @@ import java.util.regex.Pattern;
 final class WrittenNumbers {
 
     private static final String KEY = "(?:[A-Za-z0-9_-]++|\"[^\"\\\\]*+(?:\\\\.[^\"\\\\]*+)*+\"|'[^']*+')";
-    /** Key or dotted key, equals sign, and what follows up to the end of the value; all of it absent for a list item. */
-    private static final Pattern VALUE = Pattern.compile(
-            "(?:" + KEY + "(?:[ \\t]*\\.[ \\t]*" + KEY + ")*[ \\t]*=[ \\t]*)?([^,\\]}#\\s]+)");
+    /**
+     * Key or dotted key, equals sign, and what follows up to the end of the value; all of it absent for a list item.
+     */
+    private static final Pattern VALUE =
+            Pattern.compile("(?:" + KEY + "(?:[ \\t]*\\.[ \\t]*" + KEY + ")*[ \\t]*=[ \\t]*)?([^,\\]}#\\s]+)");
 
     private final String text;
     private final List<Integer> lineStarts = new ArrayList<>();

@@ -26,8 +26,11 @@ public final class Materials {
             if (in == null) {
                 throw new IllegalStateException("The table of materials is not in the program");
             }
-            return new Materials(new String(in.readAllBytes(), StandardCharsets.UTF_8).lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#")).map(Materials::material).toList());
+            return new Materials(new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .map(Materials::material)
+                    .toList());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -36,7 +39,8 @@ public final class Materials {
     private static Material material(String line) {
         String[] cells = line.split("\t", -1);
         if (cells.length != COLUMNS) {
-            throw new IllegalStateException("The table of materials has a line of %d columns: %s".formatted(cells.length, line));
+            throw new IllegalStateException(
+                    "The table of materials has a line of %d columns: %s".formatted(cells.length, line));
         }
         return new Material(cells[0], cells[1], Expansion.of(cells[2]), cells[3], cells[4]);
     }
@@ -48,13 +52,16 @@ public final class Materials {
 
     /** Those of one designation, in whatever condition. */
     public List<Material> ofDesignation(String designation) {
-        return all.stream().filter(material -> material.designation().equals(designation)).toList();
+        return all.stream()
+                .filter(material -> material.designation().equals(designation))
+                .toList();
     }
 
     /** By its whole name, or by its designation alone where the table has it in one condition only. */
     public Optional<Material> named(String name) {
         List<Material> alike = ofDesignation(name);
-        return alike.size() == 1 ? Optional.of(alike.get(0))
+        return alike.size() == 1
+                ? Optional.of(alike.get(0))
                 : all.stream().filter(material -> material.name().equals(name)).findFirst();
     }
 }

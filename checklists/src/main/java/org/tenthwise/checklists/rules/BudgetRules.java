@@ -17,15 +17,18 @@ final class BudgetRules {
 
     /** What a component is known by. */
     private enum Kind {
-        RESOLUTION, RECTANGULAR, TRIANGULAR, NORMAL, REPEAT;
+        RESOLUTION,
+        RECTANGULAR,
+        TRIANGULAR,
+        NORMAL,
+        REPEAT;
 
         String word() {
             return name().toLowerCase(Locale.ROOT);
         }
     }
 
-    private BudgetRules() {
-    }
+    private BudgetRules() {}
 
     static Optional<Stated> read(Keys uncertainty) {
         List<Component> components = new ArrayList<>();
@@ -33,7 +36,8 @@ final class BudgetRules {
         for (RawTable table : uncertainty.tables(COMPONENTS)) {
             component(uncertainty.inside("component", table)).ifPresent(components::add);
         }
-        return uncertainty.problemCount() > before ? Optional.empty()
+        return uncertainty.problemCount() > before
+                ? Optional.empty()
                 : uncertainty.sensible(COMPONENTS, () -> Stated.of(Budget.of(components)));
     }
 
@@ -48,8 +52,9 @@ final class BudgetRules {
             belongs(keys, "n", known, Kind.REPEAT);
         });
         keys.finish();
-        return keys.built(kind::orElseThrow).flatMap(known -> keys.sensible("value",
-                () -> component(known, value.orElseThrow(), factor, repeats).times(sensitivity)));
+        return keys.built(kind::orElseThrow)
+                .flatMap(known -> keys.sensible("value", () -> component(known, value.orElseThrow(), factor, repeats)
+                        .times(sensitivity)));
     }
 
     private static void belongs(Keys keys, String key, Kind kind, Kind owner) {
@@ -58,7 +63,8 @@ final class BudgetRules {
         }
     }
 
-    private static Component component(Kind kind, BigDecimal value, Optional<BigDecimal> factor, Optional<Integer> repeats) {
+    private static Component component(
+            Kind kind, BigDecimal value, Optional<BigDecimal> factor, Optional<Integer> repeats) {
         return switch (kind) {
             case RESOLUTION -> Component.resolution(value);
             case RECTANGULAR -> Component.rectangular(value);

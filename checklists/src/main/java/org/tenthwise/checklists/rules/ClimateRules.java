@@ -29,6 +29,7 @@ final class ClimateRules {
     private static final Growth STEEL = new Growth(Expansion.of("11.5"), "steel, as the plan says nothing else");
     /** Colder or warmer is no shop to measure in; 68 in °C is one in °F, and 20 in °F one in °C. */
     private static final Celsius COLDEST = Celsius.of("0");
+
     private static final Celsius WARMEST = Celsius.of("60");
 
     private final Keys keys;
@@ -46,11 +47,13 @@ final class ClimateRules {
 
     /** A plan in inches says which, as its shop may have either; °C where nothing is said. */
     private static TemperatureScale scale(Keys keys, Unit unit) {
-        Optional<TemperatureScale> written = keys.ifAny(DEGREES, key -> keys.word(key, List.of(TemperatureScale.values()), TemperatureScale::key));
+        Optional<TemperatureScale> written =
+                keys.ifAny(DEGREES, key -> keys.word(key, List.of(TemperatureScale.values()), TemperatureScale::key));
         if (unit == Unit.INCH && !keys.has(DEGREES)) {
             keys.problemUnlessKept(keys.spot(), "\"degrees\" is missing: a plan in inches says \"F\" or \"C\"");
         }
-        if (unit == Unit.MILLIMETRE && written.filter(TemperatureScale.FAHRENHEIT::equals).isPresent()) {
+        if (unit == Unit.MILLIMETRE
+                && written.filter(TemperatureScale.FAHRENHEIT::equals).isPresent()) {
             keys.problem(DEGREES, "temperatures of a plan in mm are in °C");
         }
         return written.orElse(TemperatureScale.CELSIUS);
@@ -58,24 +61,37 @@ final class ClimateRules {
 
     private Optional<Climate> read() {
         Optional<Growth> part = part();
-        Optional<Growth> gauge = keys.ifAny(GAUGE_EXPANSION, this::expansion).map(written -> new Growth(written, "the plan"));
+        Optional<Growth> gauge =
+                keys.ifAny(GAUGE_EXPANSION, this::expansion).map(written -> new Growth(written, "the plan"));
         Optional<Degrees> least = degrees(SHOP_LEAST);
         Optional<Degrees> greatest = degrees(SHOP_GREATEST);
-        if (least.isPresent() && greatest.isPresent() && least.get().celsius().isAbove(greatest.get().celsius())) {
-            keys.problem(SHOP_GREATEST, "the shop is at most %s here, which is below its least, %s".formatted(greatest.get(), least.get()));
+        if (least.isPresent()
+                && greatest.isPresent()
+                && least.get().celsius().isAbove(greatest.get().celsius())) {
+            keys.problem(
+                    SHOP_GREATEST,
+                    "the shop is at most %s here, which is below its least, %s".formatted(greatest.get(), least.get()));
         }
         keys.finish();
-        return keys.built(() -> new Climate(part.orElseThrow(), gauge.orElse(STEEL),
-                new TemperatureRange(least.orElseThrow().celsius(), greatest.orElseThrow().celsius()), scale));
+        return keys.built(() -> new Climate(
+                part.orElseThrow(),
+                gauge.orElse(STEEL),
+                new TemperatureRange(
+                        least.orElseThrow().celsius(), greatest.orElseThrow().celsius()),
+                scale));
     }
 
     private Optional<Growth> part() {
-        Optional<Growth> written = keys.ifAny(PART_EXPANSION, this::expansion).map(expansion -> new Growth(expansion, "the plan"));
+        Optional<Growth> written =
+                keys.ifAny(PART_EXPANSION, this::expansion).map(expansion -> new Growth(expansion, "the plan"));
         Optional<Growth> named = keys.ifAny(PART_MATERIAL, keys::text).flatMap(this::material);
         if (keys.has(PART_EXPANSION) == keys.has(PART_MATERIAL)) {
-            keys.problem(PART_MATERIAL, keys.has(PART_MATERIAL)
-                    ? "\"part_expansion\" and \"part_material\" are both given; give one of them"
-                    : "\"part_expansion\" is missing; give it, or \"part_material\" by its name in the table of materials");
+            keys.problem(
+                    PART_MATERIAL,
+                    keys.has(PART_MATERIAL)
+                            ? "\"part_expansion\" and \"part_material\" are both given; give one of them"
+                            : "\"part_expansion\" is missing; give it, or \"part_material\" by its name in the "
+                                    + "table of materials");
         }
         return written.or(() -> named);
     }
@@ -84,12 +100,23 @@ final class ClimateRules {
         Materials materials = Materials.known();
         Optional<Material> material = materials.named(name);
         if (material.isEmpty()) {
-            List<String> conditions = materials.ofDesignation(name).stream().map(Material::name).toList();
-            List<String> names = materials.all().stream().map(Material::designation).distinct().toList();
-            keys.problem(PART_MATERIAL, conditions.isEmpty()
-                    ? "no material in the table is called \"%s\"%s; give its \"part_expansion\" instead".formatted(name,
-                            NearestWord.to(name, names).map(", perhaps \"%s\""::formatted).orElse(""))
-                    : "\"%s\" expands according to its condition; name it as %s".formatted(name, Keys.listed(conditions)));
+            List<String> conditions =
+                    materials.ofDesignation(name).stream().map(Material::name).toList();
+            List<String> names = materials.all().stream()
+                    .map(Material::designation)
+                    .distinct()
+                    .toList();
+            keys.problem(
+                    PART_MATERIAL,
+                    conditions.isEmpty()
+                            ? "no material in the table is called \"%s\"%s; give its \"part_expansion\" instead"
+                                    .formatted(
+                                            name,
+                                            NearestWord.to(name, names)
+                                                    .map(", perhaps \"%s\""::formatted)
+                                                    .orElse(""))
+                            : "\"%s\" expands according to its condition; name it as %s"
+                                    .formatted(name, Keys.listed(conditions)));
         }
         return material.map(found -> new Growth(found.expansion(), found.name() + ": " + found.source()));
     }
@@ -101,10 +128,14 @@ final class ClimateRules {
     private Optional<Degrees> degrees(String key) {
         return keys.number(key).flatMap(figure -> {
             Optional<Degrees> read = made(key, figure, degrees -> new Degrees(degrees, scale));
-            boolean noShop = read.map(Degrees::celsius).filter(at -> COLDEST.isAbove(at) || at.isAbove(WARMEST)).isPresent();
+            boolean noShop = read.map(Degrees::celsius)
+                    .filter(at -> COLDEST.isAbove(at) || at.isAbove(WARMEST))
+                    .isPresent();
             if (noShop) {
-                keys.problem(key, "\"%s\" must be from %s to %s, not %s".formatted(key, scale.of(COLDEST).text(), scale.of(WARMEST),
-                        figure.toPlainString()));
+                keys.problem(
+                        key,
+                        "\"%s\" must be from %s to %s, not %s"
+                                .formatted(key, scale.of(COLDEST).text(), scale.of(WARMEST), figure.toPlainString()));
             }
             return noShop ? Optional.empty() : read;
         });

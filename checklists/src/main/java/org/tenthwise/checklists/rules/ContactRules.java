@@ -13,7 +13,9 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 
-/** How a gauge touches what it measures: {@code grooves} of a diameter, {@code drill} and {@code read_to} of a depth. */
+/**
+ * How a gauge touches what it measures: {@code grooves} of a diameter, {@code drill} and {@code read_to} of a depth.
+ */
 final class ContactRules {
 
     private static final String GROOVES = "grooves";
@@ -23,6 +25,7 @@ final class ContactRules {
     private static final String READ_TO = "read_to";
     /** A centre drill has 60°, no drill less; 180° is flat and has no point. */
     private static final BigDecimal SHARPEST = new BigDecimal("60");
+
     private static final BigDecimal FLAT = new BigDecimal("180");
 
     private final Keys keys;
@@ -33,11 +36,15 @@ final class ContactRules {
         this.unit = unit;
     }
 
-    /** @param limits of the size; absent where they have problems, and where they are not limits of a size but of a range */
+    /**
+     * @param limits of the size; absent where they have problems, and where they are not limits of a size but of a
+     *     range
+     */
     static Contact read(Keys keys, Feature feature, Unit unit, Optional<Limits> limits, Combine combine) {
         ContactRules rules = new ContactRules(keys, unit);
         return switch (feature) {
-            case DIAMETER -> rules.grooves(limits.filter(any -> combine != Combine.RANGE)).orElse(Contact.SQUARE);
+            case DIAMETER ->
+                rules.grooves(limits.filter(any -> combine != Combine.RANGE)).orElse(Contact.SQUARE);
             case DEPTH -> rules.drilled().orElse(Contact.SQUARE);
             case BORE, WIDTH -> Contact.SQUARE;
         };
@@ -52,8 +59,11 @@ final class ContactRules {
         int starts = PitchRules.starts(grooves);
         grooves.finish();
         Optional<Written> least = limits.flatMap(both -> both.lower().or(both::upper));
-        least.filter(size -> pitch.filter(between -> !size.length().isAbove(between)).isPresent()).ifPresent(size -> keys.problem(GROOVES,
-                "no thread has a root of %s and a pitch of %s".formatted(size, shown(pitch.orElseThrow()))));
+        least.filter(size ->
+                        pitch.filter(between -> !size.length().isAbove(between)).isPresent())
+                .ifPresent(size -> keys.problem(
+                        GROOVES,
+                        "no thread has a root of %s and a pitch of %s".formatted(size, shown(pitch.orElseThrow()))));
         return grooves.built(() -> new Contact.AcrossGrooves(pitch.orElseThrow(), starts));
     }
 
@@ -65,9 +75,12 @@ final class ContactRules {
         Optional<ReadTo> readTo = keys.ifAny(READ_TO, key -> keys.word(key, List.of(ReadTo.values()), ReadTo::key));
         Optional<RawTable> table = keys.ifAny(DRILL, keys::table);
         if (keys.has(DRILL) != keys.has(READ_TO)) {
-            keys.problem(keys.has(DRILL) ? DRILL : READ_TO, keys.has(DRILL)
-                    ? "\"read_to\" is missing: \"point\" where the rod finds the point of the drill, \"full-diameter\" where it does not"
-                    : "\"drill\" is missing; \"read_to\" is said of a drilled hole");
+            keys.problem(
+                    keys.has(DRILL) ? DRILL : READ_TO,
+                    keys.has(DRILL)
+                            ? "\"read_to\" is missing: \"point\" where the rod finds the point of the drill, "
+                                    + "\"full-diameter\" where it does not"
+                            : "\"drill\" is missing; \"read_to\" is said of a drilled hole");
         }
         return table.flatMap(drill -> drill(keys.inside(DRILL, drill), readTo));
     }
@@ -75,10 +88,17 @@ final class ContactRules {
     private Optional<Contact> drill(Keys drill, Optional<ReadTo> readTo) {
         Optional<Written> diameter = drill.size(DIAMETER, unit);
         Optional<BigDecimal> angle = drill.number(POINT_ANGLE);
-        angle.filter(degrees -> degrees.compareTo(SHARPEST) < 0 || degrees.compareTo(FLAT) >= 0).ifPresent(degrees ->
-                drill.problem(POINT_ANGLE, "\"%s\" must be from %s to less than %s degrees, not %s".formatted(POINT_ANGLE,
-                        SHARPEST.toPlainString(), FLAT.toPlainString(), degrees.toPlainString())));
+        angle.filter(degrees -> degrees.compareTo(SHARPEST) < 0 || degrees.compareTo(FLAT) >= 0)
+                .ifPresent(degrees -> drill.problem(
+                        POINT_ANGLE,
+                        "\"%s\" must be from %s to less than %s degrees, not %s"
+                                .formatted(
+                                        POINT_ANGLE,
+                                        SHARPEST.toPlainString(),
+                                        FLAT.toPlainString(),
+                                        degrees.toPlainString())));
         drill.finish();
-        return readTo.flatMap(to -> drill.built(() -> new Contact.DrilledHole(diameter.orElseThrow(), angle.orElseThrow(), to)));
+        return readTo.flatMap(
+                to -> drill.built(() -> new Contact.DrilledHole(diameter.orElseThrow(), angle.orElseThrow(), to)));
     }
 }

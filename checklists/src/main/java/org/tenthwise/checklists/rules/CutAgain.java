@@ -5,7 +5,6 @@ import org.tenthwise.model.tolerance.Limit;
 
 /** Which wrong size can still be cut, in the words of a plan. */
 enum CutAgain {
-
     NO("no", Optional.empty()),
     TOO_SMALL("too small", Optional.of(Limit.LOWER)),
     TOO_BIG("too big", Optional.of(Limit.UPPER));

@@ -11,15 +11,17 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 
-/** What the next cut aims at, how deep it must be, and what can be typed for it: at the head, by operation and by step; the step wins. */
+/**
+ * What the next cut aims at, how deep it must be, and what can be typed for it: at the head, by operation and by step;
+ * the step wins.
+ */
 final class CuttingRules {
 
     private static final String AIM = "aim";
     private static final String LEAST_CUT = "least_cut";
     private static final String OFFSET_STEP = "offset_step";
 
-    private CuttingRules() {
-    }
+    private CuttingRules() {}
 
     /** For the whole plan, whose sizes have nothing else in common. */
     static Optional<Aim> ofPlan(Keys plan) {
@@ -33,23 +35,31 @@ final class CuttingRules {
     }
 
     static Cutting ofOperation(Keys operation, Unit unit) {
-        return new Cutting(Optional.empty(), operation.ifAny(LEAST_CUT, key -> operation.size(key, unit)),
+        return new Cutting(
+                Optional.empty(),
+                operation.ifAny(LEAST_CUT, key -> operation.size(key, unit)),
                 operation.ifAny(OFFSET_STEP, key -> operation.size(key, unit)));
     }
 
     /**
      * @param cutAgain whether a wrong size of the step can be cut again at all
-     * @param usual    what holds where the step says nothing
+     * @param usual what holds where the step says nothing
      */
-    static Cutting ofStep(Keys keys, Unit unit, boolean cutAgain, Optional<Limits> limits, Written guardBand, Cutting usual) {
+    static Cutting ofStep(
+            Keys keys, Unit unit, boolean cutAgain, Optional<Limits> limits, Written guardBand, Cutting usual) {
         Optional<Aim> aim = keys.ifAny(AIM, key -> keys.isText(key) ? word(keys) : size(keys, unit, limits, guardBand));
         Optional<Written> leastCut = keys.ifAny(LEAST_CUT, key -> keys.size(key, unit));
         Optional<Written> step = keys.ifAny(OFFSET_STEP, key -> keys.size(key, unit));
-        step.ifPresent(one -> limits.flatMap(Limits::width).filter(one.length()::isAbove).ifPresent(width -> keys.problem(OFFSET_STEP,
-                "a step of %s is coarser than the limits are apart".formatted(one))));
+        step.ifPresent(one -> limits.flatMap(Limits::width)
+                .filter(one.length()::isAbove)
+                .ifPresent(width ->
+                        keys.problem(OFFSET_STEP, "a step of %s is coarser than the limits are apart".formatted(one))));
         if (!cutAgain) {
-            Stream.of(AIM, LEAST_CUT, OFFSET_STEP).filter(keys::has).forEach(key -> keys.problem(key,
-                    "\"%s\" is about the next cut, but \"cut_again\" lets nothing be cut here".formatted(key)));
+            Stream.of(AIM, LEAST_CUT, OFFSET_STEP)
+                    .filter(keys::has)
+                    .forEach(key -> keys.problem(
+                            key,
+                            "\"%s\" is about the next cut, but \"cut_again\" lets nothing be cut here".formatted(key)));
             return Cutting.UNSAID;
         }
         return new Cutting(aim.or(usual::aim), leastCut.or(usual::leastCut), step.or(usual::offsetStep));
@@ -67,14 +77,23 @@ final class CuttingRules {
 
     private static Optional<Aim> size(Keys keys, Unit unit, Optional<Limits> limits, Written guardBand) {
         Optional<Written> size = keys.figure(AIM, unit);
-        size.filter(aim -> limits.filter(allowed -> !isInside(aim.length(), allowed, guardBand.length())).isPresent()).ifPresent(aim -> keys.problem(AIM,
-                guardBand.figure().signum() == 0 ? "the aim %s lies outside the limits".formatted(aim)
-                        : "the aim %s lies outside the limits less the guard band %s".formatted(aim, guardBand)));
+        size.filter(aim -> limits.filter(allowed -> !isInside(aim.length(), allowed, guardBand.length()))
+                        .isPresent())
+                .ifPresent(aim -> keys.problem(
+                        AIM,
+                        guardBand.figure().signum() == 0
+                                ? "the aim %s lies outside the limits".formatted(aim)
+                                : "the aim %s lies outside the limits less the guard band %s"
+                                        .formatted(aim, guardBand)));
         return size.map(Aim.Size::new);
     }
 
     private static boolean isInside(Length aim, Limits limits, Length guardBand) {
-        return List.of(Limit.values()).stream().allMatch(which -> limits.at(which).map(Written::length)
-                .map(limit -> which == Limit.LOWER ? !aim.isBelow(limit.plus(guardBand)) : !aim.isAbove(limit.minus(guardBand))).orElse(true));
+        return List.of(Limit.values()).stream().allMatch(which -> limits.at(which)
+                .map(Written::length)
+                .map(limit -> which == Limit.LOWER
+                        ? !aim.isBelow(limit.plus(guardBand))
+                        : !aim.isAbove(limit.minus(guardBand)))
+                .orElse(true));
     }
 }

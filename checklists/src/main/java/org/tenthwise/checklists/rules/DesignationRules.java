@@ -18,48 +18,67 @@ final class DesignationRules {
 
     static final String DESIGNATION = "designation";
 
-    private DesignationRules() {
-    }
+    private DesignationRules() {}
 
     static Optional<ThreadDesignation> read(Keys keys) {
-        List.of("form", "diameter", "pitch", "threads_per_inch", "starts").forEach(key -> keys.ifAny(key, there -> {
-            keys.problem(there, "\"%s\" stands beside \"%s\", which says it; leave one of them out".formatted(there, DESIGNATION));
-            return Optional.empty();
-        }));
-        return keys.text(DESIGNATION).flatMap(text -> keys.sensible(DESIGNATION, () -> ThreadDesignation.read(text).on(ThreadSide.EXTERNAL)));
+        List.of("form", "diameter", "pitch", "threads_per_inch", "starts")
+                .forEach(key -> keys.ifAny(key, there -> {
+                    keys.problem(
+                            there,
+                            "\"%s\" stands beside \"%s\", which says it; leave one of them out"
+                                    .formatted(there, DESIGNATION));
+                    return Optional.empty();
+                }));
+        return keys.text(DESIGNATION)
+                .flatMap(text -> keys.sensible(
+                        DESIGNATION, () -> ThreadDesignation.read(text).on(ThreadSide.EXTERNAL)));
     }
 
-    /** Whether limits stand beside the designation, both of them: one from the drawing and one from a standard would not go together. */
+    /**
+     * Whether limits stand beside the designation, both of them: one from the drawing and one from a standard would not
+     * go together.
+     */
     static boolean limitsWritten(Keys keys) {
         if (keys.has("lower") != keys.has("upper")) {
-            keys.problem(DESIGNATION, "beside a \"%s\" write both \"lower\" and \"upper\", or neither".formatted(DESIGNATION));
+            keys.problem(
+                    DESIGNATION,
+                    "beside a \"%s\" write both \"lower\" and \"upper\", or neither".formatted(DESIGNATION));
         }
         return keys.has("lower") || keys.has("upper");
     }
 
     /**
-     * Limits of the pitch diameter by the standard. A thread the standard does not list has none: what its formulas come to
-     * is a proposal, and the drawing has the last word.
+     * Limits of the pitch diameter by the standard. A thread the standard does not list has none: what its formulas
+     * come to is a proposal, and the drawing has the last word.
      */
     static Optional<Limits> limits(Keys keys, ThreadDesignation designation, Unit unit) {
         String standard = designation.thread().form().limitsStandard();
         return keys.sensible(DESIGNATION, () -> ThreadLimits.of(designation)).flatMap(found -> {
             if (found.unit() != unit) {
-                keys.problem(DESIGNATION, "%s has limits in %s and this plan is in %s; write \"lower\" and \"upper\" as the drawing has them"
-                        .formatted(standard, named(found.unit()), named(unit)));
+                keys.problem(
+                        DESIGNATION,
+                        ("%s has limits in %s and this plan is in %s; write \"lower\" and \"upper\" as the drawing "
+                                        + "has them")
+                                .formatted(standard, named(found.unit()), named(unit)));
                 return Optional.empty();
             }
             Written least = written(found.pitchMin(), found);
             Written most = written(found.pitchMax(), found);
             if (found.standing() == Standing.PROPOSAL) {
-                keys.problem(DESIGNATION, "%s does not list this thread; write \"lower\" and \"upper\" as the drawing has them (its formulas would give %s to %s)"
-                        .formatted(standard, least.text(), most));
+                keys.problem(
+                        DESIGNATION,
+                        ("%s does not list this thread; write \"lower\" and \"upper\" as the drawing has them (its "
+                                        + "formulas would give %s to %s)")
+                                .formatted(standard, least.text(), most));
                 return Optional.empty();
             }
             String how = (found.standing() == Standing.TABLE ? "by its tables" : "by its formulas")
                     + (found.remarks().contains(Remark.RECALLED) ? " as recalled: check them" : "");
-            return keys.text(DESIGNATION).map(text -> new Limits(Optional.of(least), Optional.of(most),
-                    Optional.of(new Origin(text, "%s, %s".formatted(standard, how)))));
+            return keys.text(DESIGNATION)
+                    .map(text -> new Limits(
+                            Optional.of(least),
+                            Optional.of(most),
+                            Optional.of(new Origin(text, "%s, %s".formatted(standard, how)))));
         });
     }
 

@@ -22,11 +22,13 @@ record Expectations(Map<Integer, Standing> standings, Optional<Outcome> outcome)
             return new Expectations(Map.of(), Optional.empty());
         }
         Keys keys = sample.inside(EXPECT, table.get());
-        Optional<Outcome> outcome = keys.ifAny("outcome",
-                key -> keys.word(key, List.of(Outcome.values()), Expectations::word));
+        Optional<Outcome> outcome =
+                keys.ifAny("outcome", key -> keys.word(key, List.of(Outcome.values()), Expectations::word));
         Map<Integer, Standing> standings = new LinkedHashMap<>();
         for (Step step : plan.steps()) {
-            keys.ifAny(String.valueOf(step.number()), key -> keys.word(key, List.of(Standing.values()), Expectations::word))
+            keys.ifAny(
+                            String.valueOf(step.number()),
+                            key -> keys.word(key, List.of(Standing.values()), Expectations::word))
                     .ifPresent(standing -> standings.put(step.number(), standing));
         }
         keys.finish();

@@ -11,15 +11,23 @@ final class HeaderRules {
     private static final String FORMAT = "format";
     private static final int THIS_FORMAT = 1;
 
-    private HeaderRules() {
-    }
+    private HeaderRules() {}
 
     /** @param unit absent, as any other of them, where a problem was noted */
-    record Header(Optional<PartId> part, Optional<String> issue, Optional<String> name, Optional<String> material,
-                  Optional<String> drawing, Optional<Unit> unit, String remark, boolean lotAsked) {
-    }
+    record Header(
+            Optional<PartId> part,
+            Optional<String> issue,
+            Optional<String> name,
+            Optional<String> material,
+            Optional<String> drawing,
+            Optional<Unit> unit,
+            String remark,
+            boolean lotAsked) {}
 
-    /** False, with the one problem noted, where the file is of a format not read here: nothing else in it is judged then. */
+    /**
+     * False, with the one problem noted, where the file is of a format not read here: nothing else in it is judged
+     * then.
+     */
     static boolean isOfThisFormat(Keys keys) {
         Optional<Integer> format = keys.whole(FORMAT);
         if (format.isPresent() && format.get() != THIS_FORMAT) {
@@ -35,8 +43,14 @@ final class HeaderRules {
     static Header read(Keys keys) {
         Optional<String> number = keys.text("part");
         Optional<String> revision = keys.text("revision");
-        return new Header(number.flatMap(n -> revision.map(r -> new PartId(n, r))), keys.text("issue"), keys.text("name"),
-                keys.text("material"), keys.text("drawing"), keys.word("unit", List.of(Unit.values()), Unit::symbol),
-                keys.ifAny("remark", keys::prose).orElse(""), keys.ifAny("lot", keys::truth).orElse(false));
+        return new Header(
+                number.flatMap(n -> revision.map(r -> new PartId(n, r))),
+                keys.text("issue"),
+                keys.text("name"),
+                keys.text("material"),
+                keys.text("drawing"),
+                keys.word("unit", List.of(Unit.values()), Unit::symbol),
+                keys.ifAny("remark", keys::prose).orElse(""),
+                keys.ifAny("lot", keys::truth).orElse(false));
     }
 }

@@ -6,28 +6,38 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.plan.Holding;
 
-/** What holds the work: {@code holding}, the jaws that plans gave before there was that word, and where jaw 1 stands. */
+/**
+ * What holds the work: {@code holding}, the jaws that plans gave before there was that word, and where jaw 1 stands.
+ */
 final class HoldingRules {
 
     private static final String HOLDING = "holding";
     private static final String JAWS = "jaws";
     private static final String FIRST_JAW = "first_jaw";
     private static final List<Integer> CHUCKS = List.of(0, 3, 4);
-    private static final List<Holding> KNOWN = Arrays.stream(Holding.values()).filter(holding -> holding != Holding.UNSAID).toList();
+    private static final List<Holding> KNOWN = Arrays.stream(Holding.values())
+            .filter(holding -> holding != Holding.UNSAID)
+            .toList();
 
-    private HoldingRules() {
-    }
+    private HoldingRules() {}
 
     static Holding read(Keys keys) {
         Optional<Holding> holding = keys.ifAny(HOLDING, key -> keys.word(key, KNOWN, Holding::key));
         Optional<Integer> jaws = keys.ifAny(JAWS, keys::whole);
-        jaws.filter(number -> !CHUCKS.contains(number)).ifPresent(number -> keys.problem(JAWS,
-                "\"jaws\" must be 3 or 4, or 0 where nothing can be moved, not %d".formatted(number)));
-        jaws.filter(CHUCKS::contains).ifPresent(number -> holding.filter(said -> said.jaws() != number).ifPresent(said -> keys.problem(JAWS,
-                "\"jaws\" is %d, and \"%s\" has %s; leave \"jaws\" out".formatted(number, said.key(), said.jaws() == 0 ? "none" : said.jaws()))));
+        jaws.filter(number -> !CHUCKS.contains(number))
+                .ifPresent(number -> keys.problem(
+                        JAWS, "\"jaws\" must be 3 or 4, or 0 where nothing can be moved, not %d".formatted(number)));
+        jaws.filter(CHUCKS::contains).ifPresent(number -> holding.filter(said -> said.jaws() != number)
+                .ifPresent(said -> keys.problem(
+                        JAWS,
+                        "\"jaws\" is %d, and \"%s\" has %s; leave \"jaws\" out"
+                                .formatted(number, said.key(), said.jaws() == 0 ? "none" : said.jaws()))));
         if (jaws.isPresent() && !keys.has(HOLDING)) {
-            keys.problemUnlessKept(JAWS, "what holds the work says more than \"jaws\"; put \"holding\" there, one of %s"
-                    .formatted(Keys.listed(KNOWN.stream().map(Holding::key).toList())));
+            keys.problemUnlessKept(
+                    JAWS,
+                    "what holds the work says more than \"jaws\"; put \"holding\" there, one of %s"
+                            .formatted(
+                                    Keys.listed(KNOWN.stream().map(Holding::key).toList())));
         }
         return holding.orElseGet(() -> Holding.ofJaws(jaws.orElse(0)));
     }

@@ -20,9 +20,9 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
 /**
- * One table as it is read: hands out the value of each key asked for, notes a problem where it is missing or of the wrong
- * kind, and knows in the end which keys nobody asked for. An empty answer to a key that must be there has always been
- * noted.
+ * One table as it is read: hands out the value of each key asked for, notes a problem where it is missing or of the
+ * wrong kind, and knows in the end which keys nobody asked for. An empty answer to a key that must be there has always
+ * been noted.
  */
 final class Keys {
 
@@ -134,7 +134,8 @@ final class Keys {
                 return Optional.empty();
             }
             String stripped = text.text().strip();
-            hidden.apply(stripped).ifPresent(sign -> problemUnlessKept(key, HIDDEN.formatted("\"%s\"".formatted(key), sign)));
+            hidden.apply(stripped)
+                    .ifPresent(sign -> problemUnlessKept(key, HIDDEN.formatted("\"%s\"".formatted(key), sign)));
             return Optional.of(stripped);
         });
     }
@@ -146,15 +147,17 @@ final class Keys {
     }
 
     Optional<Integer> whole(String key) {
-        return any(key).flatMap(value -> value instanceof RawValue.Number number && number.figure().scale() == 0
-                && number.figure().precision() <= 9
+        return any(key).flatMap(value -> value instanceof RawValue.Number number
+                        && number.figure().scale() == 0
+                        && number.figure().precision() <= 9
                 ? Optional.of(number.figure().intValueExact())
                 : wrong(key, value, "a whole number"));
     }
 
     Optional<Boolean> truth(String key) {
         return any(key).flatMap(value -> value instanceof RawValue.Truth truth
-                ? Optional.of(truth.truth()) : wrong(key, value, "true or false"));
+                ? Optional.of(truth.truth())
+                : wrong(key, value, "true or false"));
     }
 
     Optional<Written> figure(String key, Unit unit) {
@@ -174,11 +177,20 @@ final class Keys {
     /** One of {@code words}, each standing for something. */
     <T> Optional<T> word(String key, Collection<T> things, Function<T, String> words) {
         return text(key).flatMap(written -> {
-            Optional<T> meant = things.stream().filter(thing -> words.apply(thing).equals(written)).findFirst();
+            Optional<T> meant = things.stream()
+                    .filter(thing -> words.apply(thing).equals(written))
+                    .findFirst();
             if (meant.isEmpty()) {
                 List<String> known = things.stream().map(words).toList();
-                problem(key, "\"%s\" cannot be \"%s\"; %s".formatted(key, written, NearestWord.to(written, known)
-                        .map("did you mean \"%s\"?"::formatted).orElse("it is one of " + listed(known))));
+                problem(
+                        key,
+                        "\"%s\" cannot be \"%s\"; %s"
+                                .formatted(
+                                        key,
+                                        written,
+                                        NearestWord.to(written, known)
+                                                .map("did you mean \"%s\"?"::formatted)
+                                                .orElse("it is one of " + listed(known))));
             }
             return meant;
         });
@@ -198,8 +210,8 @@ final class Keys {
     }
 
     Optional<RawTable> table(String key) {
-        return any(key).flatMap(value -> value instanceof RawTable inner
-                ? Optional.of(inner) : wrong(key, value, "a table"));
+        return any(key).flatMap(
+                        value -> value instanceof RawTable inner ? Optional.of(inner) : wrong(key, value, "a table"));
     }
 
     /** The tables of {@code [[key]]}; those that are none are noted and left out. */

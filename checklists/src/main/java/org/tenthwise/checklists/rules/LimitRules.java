@@ -8,7 +8,7 @@ import org.tenthwise.model.tolerance.Limits;
 /**
  * Two limits, of which one may be left out.
  *
- * @param lowerKey   key of the lower limit
+ * @param lowerKey key of the lower limit
  * @param lowerWords what a person calls it: "lower limit"
  */
 record LimitRules(String lowerKey, String lowerWords, String upperKey, String upperWords) {
@@ -21,20 +21,27 @@ record LimitRules(String lowerKey, String lowerWords, String upperKey, String up
         Optional<Written> lower = keys.ifAny(lowerKey, key -> keys.figure(key, unit));
         Optional<Written> upper = keys.ifAny(upperKey, key -> keys.figure(key, unit));
         if (!keys.has(lowerKey) && !keys.has(upperKey)) {
-            keys.problem(keys.spot(), "\"%s\" and \"%s\" are missing; one of them at least is needed"
-                    .formatted(lowerKey, upperKey));
+            keys.problem(
+                    keys.spot(),
+                    "\"%s\" and \"%s\" are missing; one of them at least is needed".formatted(lowerKey, upperKey));
             return Optional.empty();
         }
         if (keys.has(lowerKey) != lower.isPresent() || keys.has(upperKey) != upper.isPresent()) {
             return Optional.empty();
         }
-        if (lower.isPresent() && upper.isPresent() && upper.get().length().isBelow(lower.get().length())) {
+        if (lower.isPresent()
+                && upper.isPresent()
+                && upper.get().length().isBelow(lower.get().length())) {
             keys.problem(upperKey, "%s %s is below %s %s".formatted(upperWords, upper.get(), lowerWords, lower.get()));
             return Optional.empty();
         }
-        if (lower.isPresent() && upper.isPresent() && upper.get().length().equals(lower.get().length())) {
-            keys.problemUnlessKept(upperKey, "%s and %s are both %s, which leaves no tolerance; write both as the drawing has them"
-                    .formatted(lowerWords, upperWords, upper.get()));
+        if (lower.isPresent()
+                && upper.isPresent()
+                && upper.get().length().equals(lower.get().length())) {
+            keys.problemUnlessKept(
+                    upperKey,
+                    "%s and %s are both %s, which leaves no tolerance; write both as the drawing has them"
+                            .formatted(lowerWords, upperWords, upper.get()));
         }
         return Optional.of(new Limits(lower, upper));
     }
@@ -42,10 +49,12 @@ record LimitRules(String lowerKey, String lowerWords, String upperKey, String up
     /** As {@link #read}, of something that cannot be less than nought. */
     Optional<Limits> readOfASize(Keys keys, Unit unit) {
         Optional<Limits> limits = read(keys, unit);
-        limits.flatMap(Limits::lower).filter(lower -> lower.figure().signum() < 0).ifPresent(lower ->
-                keys.problem(lowerKey, "%s %s is below nought".formatted(lowerWords, lower)));
-        limits.flatMap(Limits::upper).filter(upper -> upper.figure().signum() <= 0).ifPresent(upper ->
-                keys.problem(upperKey, "%s %s is not above nought".formatted(upperWords, upper)));
+        limits.flatMap(Limits::lower)
+                .filter(lower -> lower.figure().signum() < 0)
+                .ifPresent(lower -> keys.problem(lowerKey, "%s %s is below nought".formatted(lowerWords, lower)));
+        limits.flatMap(Limits::upper)
+                .filter(upper -> upper.figure().signum() <= 0)
+                .ifPresent(upper -> keys.problem(upperKey, "%s %s is not above nought".formatted(upperWords, upper)));
         return limits;
     }
 }

@@ -25,21 +25,31 @@ final class MarkRules {
         if (!soFar.outlineGiven()) {
             keys.problem(key, "\"%s\" is a spot on the outline, and the plan has no [outline]".formatted(key));
         }
-        if (mark.isPresent() && soFar.outline().isPresent() && !lies(mark.get(), soFar.outline().get())) {
-            keys.problem(key, "\"%s\" lies outside the outline, which is %s long and %s across at most".formatted(key,
-                    words(soFar.outline().get().length()), words(soFar.outline().get().greatestDiameter())));
+        if (mark.isPresent()
+                && soFar.outline().isPresent()
+                && !lies(mark.get(), soFar.outline().get())) {
+            keys.problem(
+                    key,
+                    "\"%s\" lies outside the outline, which is %s long and %s across at most"
+                            .formatted(
+                                    key,
+                                    words(soFar.outline().get().length()),
+                                    words(soFar.outline().get().greatestDiameter())));
         }
         return mark;
     }
 
     Optional<Mark> point(RawValue value) {
-        if (value instanceof RawList list && list.items().size() == 2
+        if (value instanceof RawList list
+                && list.items().size() == 2
                 && list.items().get(0) instanceof RawValue.Number at
                 && list.items().get(1) instanceof RawValue.Number diameter) {
             if (diameter.figure().signum() >= 0) {
                 return Optional.of(new Mark(Length.of(at.figure(), unit), Length.of(diameter.figure(), unit)));
             }
-            keys.problem(value.spot(), "diameter %s is below nought".formatted(diameter.figure().toPlainString()));
+            keys.problem(
+                    value.spot(),
+                    "diameter %s is below nought".formatted(diameter.figure().toPlainString()));
         } else {
             keys.problem(value.spot(), "a spot is written [axial position, diameter] in plain decimal numbers");
         }
@@ -47,7 +57,8 @@ final class MarkRules {
     }
 
     private static boolean lies(Mark mark, Outline outline) {
-        return mark.at().signum() >= 0 && !mark.at().isAbove(outline.length())
+        return mark.at().signum() >= 0
+                && !mark.at().isAbove(outline.length())
                 && !mark.diameter().isAbove(outline.greatestDiameter());
     }
 

@@ -13,20 +13,27 @@ final class MeansRules {
     private static final String GAUGE_KIND = "gauge_kind";
     private static final String MASTER = "master";
 
-    private MeansRules() {
-    }
+    private MeansRules() {}
 
     /**
      * @param reading what is read, for a person: "a bore"
-     * @param able    kinds that can read it
+     * @param able kinds that can read it
      */
     static Optional<Check.Means> read(Keys keys, PlanSoFar soFar, String reading, List<GaugeKind> able) {
         Optional<GaugeKind> kind = keys.word(GAUGE_KIND, List.of(GaugeKind.values()), GaugeKind::key);
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
         Optional<Written> master = keys.ifAny(MASTER, key -> keys.size(key, soFar.unit()));
         Optional<Uncertainty> uncertainty = UncertaintyRules.named(keys, soFar.uncertainties());
-        kind.filter(k -> !able.contains(k)).ifPresent(k -> keys.problem(GAUGE_KIND, "%s cannot read %s; use one of %s"
-                .formatted(named(k), reading, Keys.listed(able.stream().map(GaugeKind::key).toList()))));
+        kind.filter(k -> !able.contains(k))
+                .ifPresent(k -> keys.problem(
+                        GAUGE_KIND,
+                        "%s cannot read %s; use one of %s"
+                                .formatted(
+                                        named(k),
+                                        reading,
+                                        Keys.listed(able.stream()
+                                                .map(GaugeKind::key)
+                                                .toList()))));
         kind.filter(able::contains).ifPresent(k -> judgeMaster(keys, k));
         return kind.map(k -> new Check.Means(k, gauge, master, uncertainty));
     }

@@ -13,17 +13,15 @@ import org.tenthwise.model.quantity.Unit;
 /** The operations of a plan, numbers rising. */
 final class OperationRules {
 
-    private OperationRules() {
-    }
+    private OperationRules() {}
 
     /**
      * Those that are sound.
      *
      * @param operations in the order of the file
-     * @param cutting    what each says of the cuts made in it, by its number
+     * @param cutting what each says of the cuts made in it, by its number
      */
-    record Known(List<Operation> operations, Map<Integer, Cutting> cutting) {
-    }
+    record Known(List<Operation> operations, Map<Integer, Cutting> cutting) {}
 
     static Known read(Keys plan, Unit unit) {
         List<Operation> operations = new ArrayList<>();
@@ -51,8 +49,10 @@ final class OperationRules {
         if (before.stream().anyMatch(operation -> operation.number() == number)) {
             keys.problem("number", "the number stands in the plan twice");
         } else if (!before.isEmpty() && before.get(before.size() - 1).number() > number) {
-            keys.problem("number", "stands after operation %d; numbers rise through the plan".formatted(
-                    before.get(before.size() - 1).number()));
+            keys.problem(
+                    "number",
+                    "stands after operation %d; numbers rise through the plan"
+                            .formatted(before.get(before.size() - 1).number()));
         }
     }
 }

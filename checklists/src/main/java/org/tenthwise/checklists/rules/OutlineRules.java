@@ -30,20 +30,33 @@ final class OutlineRules {
         if (!outside.isEmpty() && outside.get(0).at().signum() != 0) {
             keys.problem(OUTSIDE, "the outside profile starts at 0, the left end of the part");
         }
-        Optional<Length> length = outside.isEmpty() ? Optional.empty() : Optional.of(outside.get(outside.size() - 1).at());
-        List<Mark> inside = keys.ifAny("inside", key -> Optional.of(profile(key))).orElse(List.of());
-        inside.stream().filter(mark -> length.filter(l -> mark.at().isAbove(l)).isPresent() || mark.at().signum() < 0)
-                .findFirst().ifPresent(mark -> keys.problem("inside", "the inside profile goes beyond the outside"));
-        List<Outline.ThreadedLength> threads = each("thread", (part, from, to) -> {
-            Optional<Written> pitch = part.size("pitch", unit);
-            Optional<Written> depth = part.size("depth", unit);
-            return pitch.flatMap(p -> depth.map(d -> new Outline.ThreadedLength(from, to, p.length(), d.length())));
-        }, length);
-        List<Outline.Pocket> pockets = each("pocket", (part, from, to) -> {
-            Optional<Written> width = part.size("width", unit);
-            boolean rounded = part.ifAny("rounded", part::truth).orElse(false);
-            return width.map(w -> new Outline.Pocket(from, to, w.length(), rounded));
-        }, length);
+        Optional<Length> length = outside.isEmpty()
+                ? Optional.empty()
+                : Optional.of(outside.get(outside.size() - 1).at());
+        List<Mark> inside =
+                keys.ifAny("inside", key -> Optional.of(profile(key))).orElse(List.of());
+        inside.stream()
+                .filter(mark -> length.filter(l -> mark.at().isAbove(l)).isPresent()
+                        || mark.at().signum() < 0)
+                .findFirst()
+                .ifPresent(mark -> keys.problem("inside", "the inside profile goes beyond the outside"));
+        List<Outline.ThreadedLength> threads = each(
+                "thread",
+                (part, from, to) -> {
+                    Optional<Written> pitch = part.size("pitch", unit);
+                    Optional<Written> depth = part.size("depth", unit);
+                    return pitch.flatMap(
+                            p -> depth.map(d -> new Outline.ThreadedLength(from, to, p.length(), d.length())));
+                },
+                length);
+        List<Outline.Pocket> pockets = each(
+                "pocket",
+                (part, from, to) -> {
+                    Optional<Written> width = part.size("width", unit);
+                    boolean rounded = part.ifAny("rounded", part::truth).orElse(false);
+                    return width.map(w -> new Outline.Pocket(from, to, w.length(), rounded));
+                },
+                length);
         List<Outline.CrossHole> holes = crossHoles(length);
         keys.finish();
         return keys.built(() -> new Outline(outside, inside, threads, pockets, holes));
@@ -60,9 +73,16 @@ final class OutlineRules {
         }
         for (RawValue item : items) {
             points.point(item).ifPresent(mark -> {
-                if (!profile.isEmpty() && mark.at().isBelow(profile.get(profile.size() - 1).at())) {
-                    keys.problem(item.spot(), "the %s profile goes back from %s to %s; it goes from left to right".formatted(
-                            key, words(profile.get(profile.size() - 1).at()), words(mark.at())));
+                if (!profile.isEmpty()
+                        && mark.at().isBelow(profile.get(profile.size() - 1).at())) {
+                    keys.problem(
+                            item.spot(),
+                            "the %s profile goes back from %s to %s; it goes from left to right"
+                                    .formatted(
+                                            key,
+                                            words(profile.get(profile.size() - 1)
+                                                    .at()),
+                                            words(mark.at())));
                 }
                 profile.add(mark);
             });
@@ -83,10 +103,13 @@ final class OutlineRules {
             Optional<Length> from = part.figure("from", unit).map(Written::length);
             Optional<Length> to = part.figure("to", unit).map(Written::length);
             if (from.isPresent() && to.isPresent() && !to.get().isAbove(from.get())) {
-                part.problem("to", "it ends at %s, not to the right of its beginning %s".formatted(
-                        words(to.get()), words(from.get())));
-            } else if (length.isPresent() && (from.filter(f -> f.signum() < 0).isPresent()
-                    || to.filter(t -> t.isAbove(length.get())).isPresent())) {
+                part.problem(
+                        "to",
+                        "it ends at %s, not to the right of its beginning %s"
+                                .formatted(words(to.get()), words(from.get())));
+            } else if (length.isPresent()
+                    && (from.filter(f -> f.signum() < 0).isPresent()
+                            || to.filter(t -> t.isAbove(length.get())).isPresent())) {
                 part.problem("to", "it goes beyond the part, which is %s long".formatted(words(length.get())));
             }
             build.read(part, from.orElse(Length.ZERO), to.orElse(Length.ZERO)).ifPresent(parts::add);
@@ -102,7 +125,9 @@ final class OutlineRules {
             Keys hole = keys.inside("cross_hole", table);
             Optional<Length> at = hole.figure("at", unit).map(Written::length);
             Optional<Written> diameter = hole.size("diameter", unit);
-            if (at.isPresent() && length.isPresent() && (at.get().signum() < 0 || at.get().isAbove(length.get()))) {
+            if (at.isPresent()
+                    && length.isPresent()
+                    && (at.get().signum() < 0 || at.get().isAbove(length.get()))) {
                 hole.problem("at", "it lies beyond the part, which is %s long".formatted(words(length.get())));
             }
             at.ifPresent(a -> diameter.ifPresent(d -> holes.add(new Outline.CrossHole(a, d.length()))));

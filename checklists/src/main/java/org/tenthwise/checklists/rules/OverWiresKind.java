@@ -41,10 +41,12 @@ final class OverWiresKind implements StepKind {
         Unit unit = soFar.unit();
         SizeRules rules = new SizeRules(keys, unit);
         boolean designated = keys.has(DesignationRules.DESIGNATION);
-        Optional<ThreadDesignation> designation = keys.ifAny(DesignationRules.DESIGNATION, key -> DesignationRules.read(keys));
+        Optional<ThreadDesignation> designation =
+                keys.ifAny(DesignationRules.DESIGNATION, key -> DesignationRules.read(keys));
         Optional<ScrewThread> thread = designated ? designation.map(ThreadDesignation::thread) : thread(keys, unit);
         Optional<Limits> limits = designated && !DesignationRules.limitsWritten(keys)
-                ? designation.flatMap(named -> DesignationRules.limits(keys, named, unit)) : LimitRules.OF_A_SIZE.readOfASize(keys, unit);
+                ? designation.flatMap(named -> DesignationRules.limits(keys, named, unit))
+                : LimitRules.OF_A_SIZE.readOfASize(keys, unit);
         thread.ifPresent(t -> limits.ifPresent(l -> judgeLimits(keys, t, l)));
         Optional<Written> wire = keys.size("wire", unit);
         thread.ifPresent(t -> wire.ifPresent(w -> judgeWire(keys, t, w)));
@@ -60,38 +62,67 @@ final class OverWiresKind implements StepKind {
         Written guardBand = rules.guardBand(limits, uncertainty);
         Cutting cutting = CuttingRules.ofStep(keys, unit, cutAgain, limits, guardBand, soFar.usualCutting());
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
-        return keys.built(() -> new Check.OverWires(thread.orElseThrow(), limits.orElseThrow(), minorDiameter, minorStep,
-                places, readingsEach, combine, cutAgain, guardBand,
-                new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire, uncertainty), cutting, drawingSays));
+        return keys.built(() -> new Check.OverWires(
+                thread.orElseThrow(),
+                limits.orElseThrow(),
+                minorDiameter,
+                minorStep,
+                places,
+                readingsEach,
+                combine,
+                cutAgain,
+                guardBand,
+                new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, gauge, wire, uncertainty),
+                cutting,
+                drawingSays));
     }
 
     /** The root of a thread is its largest anywhere: a mean, a smallest or a range says nothing of it. */
     private static Optional<Integer> minorStep(Keys keys, String key, PlanSoFar soFar) {
         Optional<Integer> number = soFar.earlier(keys, key, StepKinds.DIAMETER);
-        number.flatMap(soFar::step).flatMap(PlanSoFar.Known::check)
+        number.flatMap(soFar::step)
+                .flatMap(PlanSoFar.Known::check)
                 .filter(check -> check instanceof Check.Size size && !SPEAK_FOR_A_ROOT.contains(size.combine()))
-                .ifPresent(check -> keys.problemUnlessKept(key, ("\"%s\" names check %d, which is judged by the %s of its readings; "
-                        + "the root of a thread needs \"combine\" \"each\" or \"largest\" there").formatted(
-                                key, number.orElseThrow(), ((Check.Size) check).combine().key())));
+                .ifPresent(check -> keys.problemUnlessKept(
+                        key,
+                        ("\"%s\" names check %d, which is judged by the %s of its readings; "
+                                        + "the root of a thread needs \"combine\" \"each\" or \"largest\" there")
+                                .formatted(
+                                        key,
+                                        number.orElseThrow(),
+                                        ((Check.Size) check).combine().key())));
         return number;
     }
 
     /** The grooves a root was read across are those of this thread. */
     private static void judgeGrooves(Keys keys, ScrewThread thread, int number, PlanSoFar soFar) {
-        soFar.step(number).flatMap(PlanSoFar.Known::check)
-                .filter(check -> check instanceof Check.Size size && size.contact() instanceof Contact.AcrossGrooves grooves
-                        && (grooves.starts() != thread.starts() || grooves.pitch().minus(thread.pitch()).abs().isAbove(ROUNDED)))
-                .ifPresent(check -> keys.problemUnlessKept("minor_step",
-                        "\"minor_step\" names check %d, whose \"grooves\" have another pitch or other starts than this thread".formatted(number)));
+        soFar.step(number)
+                .flatMap(PlanSoFar.Known::check)
+                .filter(check -> check instanceof Check.Size size
+                        && size.contact() instanceof Contact.AcrossGrooves grooves
+                        && (grooves.starts() != thread.starts()
+                                || grooves.pitch().minus(thread.pitch()).abs().isAbove(ROUNDED)))
+                .ifPresent(check -> keys.problemUnlessKept(
+                        "minor_step",
+                        ("\"minor_step\" names check %d, whose \"grooves\" have another pitch or other starts than "
+                                        + "this thread")
+                                .formatted(number)));
     }
 
     /** A pitch diameter lies between the core and the crest. */
     private static void judgeLimits(Keys keys, ScrewThread thread, Limits limits) {
         for (Limit which : Limit.values()) {
-            limits.at(which).filter(limit -> !limit.length().isBelow(thread.diameter())
-                    || !limit.length().isAbove(thread.basicMinorDiameter())).ifPresent(limit -> keys.problem(
-                    which.name().toLowerCase(Locale.ROOT), "%s is no pitch diameter of this thread; it lies between %s and %s %s".formatted(
-                            limit, shown(thread.basicMinorDiameter(), limit), shown(thread.diameter(), limit), limit.unit().symbol())));
+            limits.at(which)
+                    .filter(limit -> !limit.length().isBelow(thread.diameter())
+                            || !limit.length().isAbove(thread.basicMinorDiameter()))
+                    .ifPresent(limit -> keys.problem(
+                            which.name().toLowerCase(Locale.ROOT),
+                            "%s is no pitch diameter of this thread; it lies between %s and %s %s"
+                                    .formatted(
+                                            limit,
+                                            shown(thread.basicMinorDiameter(), limit),
+                                            shown(thread.diameter(), limit),
+                                            limit.unit().symbol())));
         }
     }
 
@@ -103,14 +134,26 @@ final class OverWiresKind implements StepKind {
     /** A wire flush with the crest or touching its very corners will still do. */
     private static void judgeWire(Keys keys, ScrewThread thread, Written wire) {
         WireSizes sizes = WireSizes.of(thread);
-        String wrong = wire.length().isBelow(sizes.least()) ? "stands below the crest"
+        String wrong = wire.length().isBelow(sizes.least())
+                ? "stands below the crest"
                 : wire.length().isAbove(sizes.greatest()) ? "cannot touch the flanks" : "";
         if (!wrong.isEmpty()) {
             int places = wire.unit() == Unit.MILLIMETRE ? 3 : 4;
-            keys.problem("wire", "a wire of %s %s; this thread takes %s to %s %s".formatted(wire, wrong,
-                    sizes.least().in(wire.unit()).setScale(places, RoundingMode.CEILING).toPlainString(),
-                    sizes.greatest().in(wire.unit()).setScale(places, RoundingMode.FLOOR).toPlainString(),
-                    wire.unit().symbol()));
+            keys.problem(
+                    "wire",
+                    "a wire of %s %s; this thread takes %s to %s %s"
+                            .formatted(
+                                    wire,
+                                    wrong,
+                                    sizes.least()
+                                            .in(wire.unit())
+                                            .setScale(places, RoundingMode.CEILING)
+                                            .toPlainString(),
+                                    sizes.greatest()
+                                            .in(wire.unit())
+                                            .setScale(places, RoundingMode.FLOOR)
+                                            .toPlainString(),
+                                    wire.unit().symbol()));
         }
     }
 
@@ -122,6 +165,7 @@ final class OverWiresKind implements StepKind {
         if (form.isEmpty() || diameter.isEmpty() || pitch.isEmpty() || starts < 1) {
             return Optional.empty();
         }
-        return keys.sensible("diameter", () -> new ScrewThread(form.get(), diameter.get().length(), pitch.get(), starts));
+        return keys.sensible(
+                "diameter", () -> new ScrewThread(form.get(), diameter.get().length(), pitch.get(), starts));
     }
 }

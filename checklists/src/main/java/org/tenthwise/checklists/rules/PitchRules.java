@@ -13,16 +13,17 @@ final class PitchRules {
     private static final String THREADS_PER_INCH = "threads_per_inch";
     private static final String STARTS = "starts";
 
-    private PitchRules() {
-    }
+    private PitchRules() {}
 
     static Optional<Length> pitch(Keys keys, Unit unit) {
         Optional<Length> pitch = keys.ifAny(PITCH, key -> keys.size(key, unit)).map(Written::length);
         Optional<Length> fromCount = keys.ifAny(THREADS_PER_INCH, keys::number).flatMap(count -> pitch(keys, count));
         if (keys.has(PITCH) == keys.has(THREADS_PER_INCH)) {
-            keys.problem(THREADS_PER_INCH, keys.has(PITCH)
-                    ? "\"pitch\" and \"threads_per_inch\" are both given; give one of them"
-                    : "\"pitch\" is missing; give it, or \"threads_per_inch\"");
+            keys.problem(
+                    THREADS_PER_INCH,
+                    keys.has(PITCH)
+                            ? "\"pitch\" and \"threads_per_inch\" are both given; give one of them"
+                            : "\"pitch\" is missing; give it, or \"threads_per_inch\"");
             return Optional.empty();
         }
         return pitch.or(() -> fromCount);
@@ -30,8 +31,10 @@ final class PitchRules {
 
     private static Optional<Length> pitch(Keys keys, BigDecimal threadsPerInch) {
         if (threadsPerInch.signum() <= 0) {
-            keys.problem(THREADS_PER_INCH, "\"%s\" must be more than nought, not %s".formatted(
-                    THREADS_PER_INCH, threadsPerInch.toPlainString()));
+            keys.problem(
+                    THREADS_PER_INCH,
+                    "\"%s\" must be more than nought, not %s"
+                            .formatted(THREADS_PER_INCH, threadsPerInch.toPlainString()));
             return Optional.empty();
         }
         return Optional.of(Length.of("1", Unit.INCH).dividedBy(threadsPerInch));

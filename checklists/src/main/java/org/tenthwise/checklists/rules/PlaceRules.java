@@ -48,8 +48,10 @@ final class PlaceRules {
         if (name.equals(other)) {
             keys.problem(item.spot(), "place \"%s\" stands there twice".formatted(name));
         } else {
-            keys.problemUnlessKept(item.spot(), "places \"%s\" and \"%s\" differ in capitals only; give one of them another name"
-                    .formatted(other, name));
+            keys.problemUnlessKept(
+                    item.spot(),
+                    "places \"%s\" and \"%s\" differ in capitals only; give one of them another name"
+                            .formatted(other, name));
         }
     }
 
@@ -59,12 +61,16 @@ final class PlaceRules {
         }
         if (item instanceof RawValue.Text text && !text.text().isBlank()) {
             String name = text.text().strip();
-            Signs.hiddenIn(name).ifPresent(sign ->
-                    keys.problemUnlessKept(item.spot(), Keys.HIDDEN.formatted("a place", sign)));
+            Signs.hiddenIn(name)
+                    .ifPresent(sign -> keys.problemUnlessKept(item.spot(), Keys.HIDDEN.formatted("a place", sign)));
             return Optional.of(Place.named(name));
         }
-        keys.problem(item.spot(), item instanceof RawValue.Text ? "a place has a blank name"
-                : "a place is a name in quotes or a table with name, depth and angle, not %s".formatted(item.what()));
+        keys.problem(
+                item.spot(),
+                item instanceof RawValue.Text
+                        ? "a place has a blank name"
+                        : "a place is a name in quotes or a table with name, depth and angle, not %s"
+                                .formatted(item.what()));
         return Optional.empty();
     }
 
@@ -72,10 +78,11 @@ final class PlaceRules {
         Optional<String> name = place.text("name");
         Optional<Written> depth = place.ifAny("depth", key -> place.figure(key, unit));
         Optional<BigDecimal> angle = place.ifAny("angle", place::number);
-        depth.filter(d -> d.figure().signum() < 0).ifPresent(d ->
-                place.problem("depth", "depth %s is below nought".formatted(d)));
-        angle.filter(a -> !isOnTheCircle(a)).ifPresent(a ->
-                place.problem("angle", "angle %s° is not from 0 to below 360".formatted(a.toPlainString())));
+        depth.filter(d -> d.figure().signum() < 0)
+                .ifPresent(d -> place.problem("depth", "depth %s is below nought".formatted(d)));
+        angle.filter(a -> !isOnTheCircle(a))
+                .ifPresent(a ->
+                        place.problem("angle", "angle %s° is not from 0 to below 360".formatted(a.toPlainString())));
         place.finish();
         return place.built(() -> new Place(name.orElseThrow(), depth, angle));
     }

@@ -33,8 +33,8 @@ public final class PlanReader {
     }
 
     /**
-     * Reads the plan kept with a run. What was sound when the run was begun is not refused here, whatever has been asked of
-     * plans since.
+     * Reads the plan kept with a run. What was sound when the run was begun is not refused here, whatever has been
+     * asked of plans since.
      */
     public PlanReading readKept(String text) {
         return read(text, new Problems(true));
@@ -62,12 +62,26 @@ public final class PlanReader {
         Optional<Outline> outline = keys.ifAny(OUTLINE, keys::table)
                 .flatMap(table -> new OutlineRules(keys.inside(OUTLINE, table), unit).read());
         Optional<Climate> climate = ClimateRules.read(keys, unit);
-        List<Step> steps = new StepRules(new PlanSoFar(unit, operations, aim, outline, keys.has(OUTLINE),
-                UncertaintyRules.read(keys, unit)), keys.has(ClimateRules.KEY)).read(keys);
+        List<Step> steps = new StepRules(
+                        new PlanSoFar(
+                                unit, operations, aim, outline, keys.has(OUTLINE), UncertaintyRules.read(keys, unit)),
+                        keys.has(ClimateRules.KEY))
+                .read(keys);
         keys.finish();
-        return keys.built(() -> new Plan(header.part().orElseThrow(), header.issue().orElseThrow(),
-                header.name().orElseThrow(), header.material().orElseThrow(), header.drawing().orElseThrow(), unit,
-                header.remark(), operations.operations(), steps, outline, source, climate, header.lotAsked()));
+        return keys.built(() -> new Plan(
+                header.part().orElseThrow(),
+                header.issue().orElseThrow(),
+                header.name().orElseThrow(),
+                header.material().orElseThrow(),
+                header.drawing().orElseThrow(),
+                unit,
+                header.remark(),
+                operations.operations(),
+                steps,
+                outline,
+                source,
+                climate,
+                header.lotAsked()));
     }
 
     private static PlanSource source(String text) {

@@ -16,11 +16,10 @@ import org.tenthwise.model.quantity.Unit;
 final class PlanSoFar {
 
     /**
-     * @param line  where the step begins
+     * @param line where the step begins
      * @param check absent where it has problems
      */
-    record Known(String kind, int line, Optional<Check> check) {
-    }
+    record Known(String kind, int line, Optional<Check> check) {}
 
     private final Unit unit;
     private final OperationRules.Known operations;
@@ -32,8 +31,13 @@ final class PlanSoFar {
     private Optional<Integer> inHand = Optional.empty();
 
     /** @param outlineGiven whether the file has an outline, sound or not */
-    PlanSoFar(Unit unit, OperationRules.Known operations, Optional<Aim> aim, Optional<Outline> outline, boolean outlineGiven,
-              Map<String, Optional<Uncertainty>> uncertainties) {
+    PlanSoFar(
+            Unit unit,
+            OperationRules.Known operations,
+            Optional<Aim> aim,
+            Optional<Outline> outline,
+            boolean outlineGiven,
+            Map<String, Optional<Uncertainty>> uncertainties) {
         this.unit = unit;
         this.operations = operations;
         this.aim = aim;
@@ -89,8 +93,10 @@ final class PlanSoFar {
             if (step.isEmpty()) {
                 keys.problem(key, "\"%s\" names check %d, which does not come before this one".formatted(key, number));
             } else if (!step.get().kind().equals(kind)) {
-                keys.problem(key, "\"%s\" names check %d, which is a %s and not a %s".formatted(
-                        key, number, step.get().kind(), kind));
+                keys.problem(
+                        key,
+                        "\"%s\" names check %d, which is a %s and not a %s"
+                                .formatted(key, number, step.get().kind(), kind));
             }
             return step.filter(known -> known.kind().equals(kind)).isPresent();
         });

@@ -17,9 +17,9 @@ final class PlugFitKind implements StepKind {
         Optional<Limits> clearance = LimitRules.OF_A_CLEARANCE.read(keys, soFar.unit());
         List<Place> places = new PlaceRules(keys, soFar.unit()).read();
         Optional<Feel> feel = keys.word("feel", List.of(Feel.values()), Feel::key);
-        Optional<Check.Means> means = MeansRules.read(keys, soFar, "a plug",
-                List.of(GaugeKind.MICROMETER, GaugeKind.CALIPER));
-        return keys.built(() -> new Check.PlugFit(boreStep.orElseThrow(), clearance.orElseThrow(), places,
-                feel.orElseThrow(), means.orElseThrow()));
+        Optional<Check.Means> means =
+                MeansRules.read(keys, soFar, "a plug", List.of(GaugeKind.MICROMETER, GaugeKind.CALIPER));
+        return keys.built(() -> new Check.PlugFit(
+                boreStep.orElseThrow(), clearance.orElseThrow(), places, feel.orElseThrow(), means.orElseThrow()));
     }
 }

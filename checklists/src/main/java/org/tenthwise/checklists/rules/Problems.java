@@ -8,7 +8,10 @@ import org.tenthwise.checklists.format.Spot;
 import org.tenthwise.checklists.format.TomlReading;
 import org.tenthwise.model.plan.Signs;
 
-/** The problems of one file, as they are found. Signs that nobody sees are written out in them, and what is endless is cut short. */
+/**
+ * The problems of one file, as they are found. Signs that nobody sees are written out in them, and what is endless is
+ * cut short.
+ */
 final class Problems {
 
     private static final int LONGEST = 120;
@@ -38,8 +41,10 @@ final class Problems {
     }
 
     private static String shown(String words) {
-        return QUOTED_OR_ENDLESS.matcher(Signs.shown(words)).replaceAll(found -> Matcher.quoteReplacement(
-                found.group().length() < LONGEST ? found.group() : cutShort(found.group())));
+        return QUOTED_OR_ENDLESS
+                .matcher(Signs.shown(words))
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        found.group().length() < LONGEST ? found.group() : cutShort(found.group())));
     }
 
     private static String cutShort(String word) {

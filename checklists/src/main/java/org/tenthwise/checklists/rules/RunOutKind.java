@@ -28,13 +28,15 @@ final class RunOutKind implements StepKind {
     public Optional<Check> read(Keys keys, PlanSoFar soFar) {
         Unit unit = soFar.unit();
         Optional<Written> limit = keys.size("limit", unit);
-        List<BigDecimal> angles = keys.ifAny(ANGLES, key -> Optional.of(angles(keys))).orElse(EIGHT);
+        List<BigDecimal> angles =
+                keys.ifAny(ANGLES, key -> Optional.of(angles(keys))).orElse(EIGHT);
         Holding holding = HoldingRules.read(keys);
         BigDecimal firstJaw = HoldingRules.firstJaw(keys, holding);
         List<Section> sections = SectionRules.read(keys, unit);
-        Optional<Check.Means> means = MeansRules.read(keys, soFar, "run-out",
-                List.of(GaugeKind.DIAL_INDICATOR, GaugeKind.LEVER_INDICATOR));
-        return keys.built(() -> new Check.RunOut(limit.orElseThrow(), angles, holding, firstJaw, sections, means.orElseThrow()));
+        Optional<Check.Means> means =
+                MeansRules.read(keys, soFar, "run-out", List.of(GaugeKind.DIAL_INDICATOR, GaugeKind.LEVER_INDICATOR));
+        return keys.built(
+                () -> new Check.RunOut(limit.orElseThrow(), angles, holding, firstJaw, sections, means.orElseThrow()));
     }
 
     private static List<BigDecimal> angles(Keys keys) {
@@ -42,7 +44,8 @@ final class RunOutKind implements StepKind {
         List<BigDecimal> angles = new ArrayList<>();
         for (RawValue item : keys.list(ANGLES).map(RawList::items).orElse(List.of())) {
             if (!(item instanceof RawValue.Number number)) {
-                keys.problem(item.spot(), "an angle is a plain decimal number of degrees, not %s".formatted(item.what()));
+                keys.problem(
+                        item.spot(), "an angle is a plain decimal number of degrees, not %s".formatted(item.what()));
                 continue;
             }
             BigDecimal angle = number.figure();
@@ -54,9 +57,17 @@ final class RunOutKind implements StepKind {
             angles.add(angle);
         }
         boolean sound = keys.problemCount() == before;
-        CircleFit.refusal(angles).filter(why -> sound).ifPresent(why -> keys.problemUnlessKept(ANGLES, ("%s: readings there say nothing of the whole turn; leave "
-                + "\"angles\" out and sweep a full turn by highest and lowest, or give three or more all round").formatted(
-                        why == Refusal.FEWER_THAN_THREE_ANGLES ? "fewer than three angles" : "half a turn or more without an angle")));
+        CircleFit.refusal(angles)
+                .filter(why -> sound)
+                .ifPresent(why -> keys.problemUnlessKept(
+                        ANGLES,
+                        ("%s: readings there say nothing of the whole turn; leave "
+                                        + "\"angles\" out and sweep a full turn by highest and lowest, or give "
+                                        + "three or more all round")
+                                .formatted(
+                                        why == Refusal.FEWER_THAN_THREE_ANGLES
+                                                ? "fewer than three angles"
+                                                : "half a turn or more without an angle")));
         return angles;
     }
 }

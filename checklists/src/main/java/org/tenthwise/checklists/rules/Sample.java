@@ -14,13 +14,19 @@ import org.tenthwise.model.verdict.Standing;
 /**
  * A readings file: what is read and answered on one part, and what it should come to.
  *
- * @param by       who does it all
- * @param events   what follows the beginning, in order; one that is struck out is named by its {@link #place}
- * @param meant    which of the events, counted from 0, are meant as they are: figures although far off, and of a machine its usual aim
+ * @param by who does it all
+ * @param events what follows the beginning, in order; one that is struck out is named by its {@link #place}
+ * @param meant which of the events, counted from 0, are meant as they are: figures although far off, and of a machine
+ *     its usual aim
  * @param expected verdict by number of the step; empty where the file does not say
  */
-public record Sample(Event.Begun begun, String by, List<Event> events, Set<Integer> meant, Map<Integer, Standing> expected,
-                     Optional<Outcome> outcome) {
+public record Sample(
+        Event.Begun begun,
+        String by,
+        List<Event> events,
+        Set<Integer> meant,
+        Map<Integer, Standing> expected,
+        Optional<Outcome> outcome) {
 
     public Sample {
         events = List.copyOf(events);
@@ -36,22 +42,24 @@ public record Sample(Event.Begun begun, String by, List<Event> events, Set<Integ
     /**
      * Something that did not come to what the file expects.
      *
-     * @param step     absent for the outcome of the whole
+     * @param step absent for the outcome of the whole
      * @param expected as a readings file writes it, like {@code found}
      */
-    public record Unlike(Optional<Integer> step, String expected, String found) {
-    }
+    public record Unlike(Optional<Integer> step, String expected, String found) {}
 
     /** In the order of the plan, the outcome last. */
     public List<Unlike> unlike(Sheet sheet) {
         List<Unlike> unlike = new ArrayList<>();
         for (Line line : sheet.lines()) {
             Standing found = line.finding().verdict().standing();
-            Optional.ofNullable(expected.get(line.step().number())).filter(standing -> standing != found).ifPresent(standing ->
-                    unlike.add(new Unlike(Optional.of(line.step().number()), Expectations.word(standing), Expectations.word(found))));
+            Optional.ofNullable(expected.get(line.step().number()))
+                    .filter(standing -> standing != found)
+                    .ifPresent(standing -> unlike.add(new Unlike(
+                            Optional.of(line.step().number()), Expectations.word(standing), Expectations.word(found))));
         }
-        outcome.filter(wanted -> wanted != sheet.outcome()).ifPresent(wanted ->
-                unlike.add(new Unlike(Optional.empty(), Expectations.word(wanted), Expectations.word(sheet.outcome()))));
+        outcome.filter(wanted -> wanted != sheet.outcome())
+                .ifPresent(wanted -> unlike.add(
+                        new Unlike(Optional.empty(), Expectations.word(wanted), Expectations.word(sheet.outcome()))));
         return unlike;
     }
 

@@ -9,7 +9,9 @@ import java.util.Set;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Event;
 
-/** What a readings file says was done, as it is read: the events in order, and which figures are meant although far off. */
+/**
+ * What a readings file says was done, as it is read: the events in order, and which figures are meant although far off.
+ */
 final class SampleEvents {
 
     private final List<Event> events = new ArrayList<>();

@@ -34,8 +34,7 @@ final class SampleGauges {
      *
      * @param meant whether its wires are meant as they are, however far from those of the plan
      */
-    record Laid(Setting setting, boolean meant) {
-    }
+    record Laid(Setting setting, boolean meant) {}
 
     private SampleGauges(Map<String, Gauge> gauges) {
         this.gauges = gauges;
@@ -50,8 +49,8 @@ final class SampleGauges {
             Keys unnamed = sample.inside(GAUGE, table);
             Optional<String> id = unnamed.text("id");
             Keys keys = id.map(mark -> unnamed.about("gauge " + mark)).orElse(unnamed);
-            id.filter(mark -> !marks.add(mark)).ifPresent(mark ->
-                    keys.problem("id", "the mark stands in the file twice"));
+            id.filter(mark -> !marks.add(mark))
+                    .ifPresent(mark -> keys.problem("id", "the mark stands in the file twice"));
             gauge(keys, id).ifPresent(gauge -> gauges.putIfAbsent(gauge.id(), gauge));
         }
         return new SampleGauges(gauges);
@@ -60,11 +59,15 @@ final class SampleGauges {
     private static Optional<Gauge> gauge(Keys keys, Optional<String> id) {
         Optional<GaugeKind> kind = keys.word("kind", List.of(GaugeKind.values()), GaugeKind::key);
         Optional<Sense> sense = keys.ifAny(SENSE, key -> keys.word(key, List.of(Sense.values()), SampleGauges::word));
-        boolean compares = kind.filter(k -> k.reference() == GaugeKind.Reference.MASTER).isPresent();
+        boolean compares =
+                kind.filter(k -> k.reference() == GaugeKind.Reference.MASTER).isPresent();
         if (kind.isPresent() && compares != keys.has(SENSE)) {
-            keys.problem(compares ? "kind" : SENSE, compares
-                    ? "%s needs \"sense\": \"rises\" or \"falls\" as the size grows".formatted(MeansRules.named(kind.get()))
-                    : "%s has no \"sense\"; it reads the size itself".formatted(MeansRules.named(kind.get())));
+            keys.problem(
+                    compares ? "kind" : SENSE,
+                    compares
+                            ? "%s needs \"sense\": \"rises\" or \"falls\" as the size grows"
+                                    .formatted(MeansRules.named(kind.get()))
+                            : "%s has no \"sense\"; it reads the size itself".formatted(MeansRules.named(kind.get())));
         }
         keys.finish();
         return id.flatMap(mark -> keys.built(() -> new Gauge(mark, kind.orElseThrow(), sense)));
@@ -87,12 +90,16 @@ final class SampleGauges {
         if (id.isPresent() && gauge.isEmpty()) {
             step.problem(GAUGE, "no sound [[gauge]] in this file is called \"%s\"; add one".formatted(id.get()));
         }
-        gauge.filter(g -> g.kind() != means.kind()).ifPresent(g -> step.problem(GAUGE,
-                "the plan wants %s, and %s is %s".formatted(
-                MeansRules.named(means.kind()), g.id(), MeansRules.named(g.kind()))));
+        gauge.filter(g -> g.kind() != means.kind())
+                .ifPresent(g -> step.problem(
+                        GAUGE,
+                        "the plan wants %s, and %s is %s"
+                                .formatted(MeansRules.named(means.kind()), g.id(), MeansRules.named(g.kind()))));
         return switch (means.kind().reference()) {
             case NONE -> gauge.filter(g -> g.kind() == means.kind()).map(g -> new Laid(Setting.direct(g), false));
-            case MASTER -> onMaster(step, gauge.filter(g -> g.kind() == means.kind()), unit).map(set -> new Laid(set, false));
+            case MASTER ->
+                onMaster(step, gauge.filter(g -> g.kind() == means.kind()), unit)
+                        .map(set -> new Laid(set, false));
             case WIRES -> overWires(step, gauge.filter(g -> g.kind() == means.kind()), unit);
         };
     }
@@ -124,8 +131,10 @@ final class SampleGauges {
 
     private static Optional<Written> certified(Keys keys, Unit unit) {
         Optional<Written> certified = Typed.figure(keys, "certified", unit);
-        certified.filter(size -> size.figure().signum() <= 0).ifPresent(size ->
-                keys.problem("certified", "\"certified\" must be more than nought, not %s".formatted(size)));
+        certified
+                .filter(size -> size.figure().signum() <= 0)
+                .ifPresent(size ->
+                        keys.problem("certified", "\"certified\" must be more than nought, not %s".formatted(size)));
         return certified;
     }
 }

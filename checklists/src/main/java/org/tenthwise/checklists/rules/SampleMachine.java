@@ -12,15 +12,18 @@ final class SampleMachine {
     private static final String REGISTER = "register";
     private static final String USUAL_AIM = "usual_aim";
 
-    private SampleMachine() {
-    }
+    private SampleMachine() {}
 
     /** An aim that the file does not say is not meant: the usual one of the machine stays what it is. */
     static void read(Keys keys, Optional<String> machine, SampleEvents events) {
-        Optional<Register> register = keys.ifAny(REGISTER, key -> keys.word(key, List.of(Register.values()), SamplePass::word));
-        Optional<Aim.ByLimits> usual = keys.ifAny(USUAL_AIM, key -> keys.word(key, List.of(Aim.ByLimits.values()), Aim.ByLimits::key));
+        Optional<Register> register =
+                keys.ifAny(REGISTER, key -> keys.word(key, List.of(Register.values()), SamplePass::word));
+        Optional<Aim.ByLimits> usual =
+                keys.ifAny(USUAL_AIM, key -> keys.word(key, List.of(Aim.ByLimits.values()), Aim.ByLimits::key));
         if (keys.has(USUAL_AIM) && !keys.has(REGISTER)) {
-            keys.problem(USUAL_AIM, "\"%s\" of a machine stands beside its \"%s\", which is missing".formatted(USUAL_AIM, REGISTER));
+            keys.problem(
+                    USUAL_AIM,
+                    "\"%s\" of a machine stands beside its \"%s\", which is missing".formatted(USUAL_AIM, REGISTER));
         }
         if (machine.isPresent() && register.isPresent()) {
             events.add(new Event.MachineKnown(machine.get(), register.get(), usual.orElse(Aim.ByLimits.MIDDLE)));

@@ -22,9 +22,9 @@ import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.run.Event;
 
 /**
- * One pass of a step: temperatures, readings, answers. Each stands there alone, or as a table that says more of it: that it
- * is meant although far off, that it was struck out, in which unit it was read. What was struck out takes no place: the next
- * one takes it.
+ * One pass of a step: temperatures, readings, answers. Each stands there alone, or as a table that says more of it:
+ * that it is meant although far off, that it was struck out, in which unit it was read. What was struck out takes no
+ * place: the next one takes it.
  */
 final class SamplePass {
 
@@ -34,7 +34,8 @@ final class SamplePass {
     private static final String READING = "reading";
     private static final String ANSWER = "answer";
     private static final String STRUCK = "struck";
-    private static final Map<Body, String> TEMPERATURES = Map.of(Body.PART, "part_temperature", Body.GAUGE, "gauge_temperature");
+    private static final Map<Body, String> TEMPERATURES =
+            Map.of(Body.PART, "part_temperature", Body.GAUGE, "gauge_temperature");
 
     private final Keys pass;
     private final Step step;
@@ -63,7 +64,10 @@ final class SamplePass {
         }
     }
 
-    /** Of a run-out: a full turn at every section, then the readings by angle. Those of the second section stand in a table. */
+    /**
+     * Of a run-out: a full turn at every section, then the readings by angle. Those of the second section stand in a
+     * table.
+     */
     private void turns(List<SectionSlots> sections) {
         List<Keys> places = new ArrayList<>(List.of(pass));
         if (sections.size() > 1) {
@@ -113,13 +117,13 @@ final class SamplePass {
     /** @return whether it was struck out, so that its place is still free */
     private boolean reading(Keys where, RawValue item, Slot slot) {
         if (!(item instanceof RawTable table)) {
-            Typed.figure(where, item, plan.unit()).ifPresent(typed ->
-                    events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
+            Typed.figure(where, item, plan.unit())
+                    .ifPresent(typed -> events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
             return false;
         }
         Keys keys = where.inside(READING, table);
-        Typed.figure(keys, READING, Typed.unit(keys, plan.unit())).ifPresent(typed ->
-                events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
+        Typed.figure(keys, READING, Typed.unit(keys, plan.unit()))
+                .ifPresent(typed -> events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
         return more(keys);
     }
 
@@ -137,8 +141,13 @@ final class SamplePass {
     private void anotherGauge(Keys where, String key, RawTable table) {
         Optional<Check.Means> means = step.check().means();
         if (means.isEmpty() || !table.values().containsKey(SampleGauges.GAUGE)) {
-            where.problem(table.spot(), means.isEmpty() ? "\"%s\" is missing".formatted(READING)
-                    : "a table in \"%s\" has \"reading\", or \"gauge\" where another gauge is taken from here on".formatted(key));
+            where.problem(
+                    table.spot(),
+                    means.isEmpty()
+                            ? "\"%s\" is missing".formatted(READING)
+                            : ("a table in \"%s\" has \"reading\", or \"gauge\" where another gauge is taken from "
+                                            + "here on")
+                                    .formatted(key));
             return;
         }
         Keys keys = where.inside("another gauge", table);
@@ -164,12 +173,14 @@ final class SamplePass {
 
     private void temperature(Body body, String key, RawValue item) {
         if (!(item instanceof RawTable table)) {
-            Typed.degrees(pass, key, item, scale()).ifPresent(read -> events.add(new Event.TemperatureTaken(step.number(), body, read)));
+            Typed.degrees(pass, key, item, scale())
+                    .ifPresent(read -> events.add(new Event.TemperatureTaken(step.number(), body, read)));
             return;
         }
         Keys keys = pass.inside(key, table);
-        keys.any(READING).flatMap(value -> Typed.degrees(keys, READING, value, scale())).ifPresent(read ->
-                events.add(new Event.TemperatureTaken(step.number(), body, read)));
+        keys.any(READING)
+                .flatMap(value -> Typed.degrees(keys, READING, value, scale()))
+                .ifPresent(read -> events.add(new Event.TemperatureTaken(step.number(), body, read)));
         more(keys);
     }
 
@@ -182,7 +193,9 @@ final class SamplePass {
             taken++;
         }
         if (taken > questions.size()) {
-            pass.problem(ANSWERS, "%d answers to %d question%s".formatted(taken, questions.size(), questions.size() == 1 ? "" : "s"));
+            pass.problem(
+                    ANSWERS,
+                    "%d answers to %d question%s".formatted(taken, questions.size(), questions.size() == 1 ? "" : "s"));
         }
     }
 
@@ -202,11 +215,20 @@ final class SamplePass {
 
     private void answered(Keys keys, RawValue item, Question question) {
         Optional<Answer> answer = question.answers().stream()
-                .filter(possible -> item instanceof RawValue.Text text && text.text().equals(word(question, possible))).findFirst();
+                .filter(possible ->
+                        item instanceof RawValue.Text text && text.text().equals(word(question, possible)))
+                .findFirst();
         if (answer.isEmpty()) {
-            keys.problem(item.spot(), "an answer here is one of %s%s".formatted(
-                    Keys.listed(question.answers().stream().map(possible -> word(question, possible)).toList()),
-                    question == Question.NOT_GO_STAYS_OUT ? "; of the not-go end a yes or no could be read either way round" : ""));
+            keys.problem(
+                    item.spot(),
+                    "an answer here is one of %s%s"
+                            .formatted(
+                                    Keys.listed(question.answers().stream()
+                                            .map(possible -> word(question, possible))
+                                            .toList()),
+                                    question == Question.NOT_GO_STAYS_OUT
+                                            ? "; of the not-go end a yes or no could be read either way round"
+                                            : ""));
         }
         answer.ifPresent(given -> events.add(new Event.Answered(step.number(), question, given)));
     }

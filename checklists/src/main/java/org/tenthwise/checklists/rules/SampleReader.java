@@ -1,7 +1,6 @@
 package org.tenthwise.checklists.rules;
 
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.tenthwise.checklists.format.RawTable;
@@ -57,17 +56,24 @@ public final class SampleReader {
         SampleSignatures.read(keys).forEach(events::add);
         Expectations expected = Expectations.read(keys, plan);
         keys.finish();
-        return keys.built(() -> new Sample(new Event.Begun(plan.part(), serial.orElseThrow(), lot.orElse(""),
-                machine.orElseThrow(), plan.source(), noLot), by.orElseThrow(), events.events(), events.meant(), expected.standings(), expected.outcome()));
+        return keys.built(() -> new Sample(
+                new Event.Begun(
+                        plan.part(), serial.orElseThrow(), lot.orElse(""), machine.orElseThrow(), plan.source(), noLot),
+                by.orElseThrow(),
+                events.events(),
+                events.meant(),
+                expected.standings(),
+                expected.outcome()));
     }
 
     private static void judgePart(Keys keys, PartId planned) {
         Optional<String> number = keys.text("part");
         Optional<String> revision = keys.text("revision");
-        if (number.isPresent() && revision.isPresent()
-                && !planned.equals(new PartId(number.get(), revision.get()))) {
-            keys.problem("part", "these are readings of %s rev %s, and the plan is of %s rev %s".formatted(
-                    number.get(), revision.get(), planned.number(), planned.revision()));
+        if (number.isPresent() && revision.isPresent() && !planned.equals(new PartId(number.get(), revision.get()))) {
+            keys.problem(
+                    "part",
+                    "these are readings of %s rev %s, and the plan is of %s rev %s"
+                            .formatted(number.get(), revision.get(), planned.number(), planned.revision()));
         }
     }
 
@@ -78,7 +84,8 @@ public final class SampleReader {
             Keys unnamed = sample.inside("check without a number", table);
             Optional<Integer> number = unnamed.whole(NUMBER);
             Keys keys = number.map(n -> unnamed.about("check " + n)).orElse(unnamed);
-            Optional<Step> step = number.flatMap(n -> plan.steps().stream().filter(s -> s.number() == n).findFirst());
+            Optional<Step> step = number.flatMap(
+                    n -> plan.steps().stream().filter(s -> s.number() == n).findFirst());
             if (number.isPresent() && step.isEmpty()) {
                 keys.problem(NUMBER, "the plan has no such check");
             }

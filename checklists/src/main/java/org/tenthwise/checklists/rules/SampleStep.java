@@ -11,7 +11,10 @@ import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 
-/** What a readings file has for one step: the gauge as set, earlier passes, the last pass with its temperatures, remarks, a concession. */
+/**
+ * What a readings file has for one step: the gauge as set, earlier passes, the last pass with its temperatures,
+ * remarks, a concession.
+ */
 final class SampleStep {
 
     private static final String PASS = "pass";
@@ -22,12 +25,14 @@ final class SampleStep {
     private static final String REWORK = "rework";
     private static final String REPAIR = "repair";
     private static final String SCRAP = "scrap";
-    private static final String OF_DRAWING = "only a check of the drawing is conceded, reworked, repaired or scrapped; write \"carry_on\"";
+    private static final String OF_DRAWING =
+            "only a check of the drawing is conceded, reworked, repaired or scrapped; write \"carry_on\"";
     /** What stands for the number of a document that departs from the drawing, where the file gives none. */
     private static final String NONE_YET = "None yet";
     /** Those a person chooses; the others come by themselves. */
-    private static final List<Event.PassBegun.Why> WHYS =
-            Stream.of(Event.PassBegun.Why.values()).filter(Event.PassBegun.Why::isSaid).toList();
+    private static final List<Event.PassBegun.Why> WHYS = Stream.of(Event.PassBegun.Why.values())
+            .filter(Event.PassBegun.Why::isSaid)
+            .toList();
 
     private final Keys keys;
     private final Step step;
@@ -71,9 +76,13 @@ final class SampleStep {
     /** Why a pass with places or temperatures missing was cut on all the same. */
     private Optional<Event> cutOnThese(Keys pass) {
         Optional<String> reason = pass.ifAny(CUT_ON_THESE, pass::prose);
-        boolean cuts = pass.ifAny(WHY, key -> pass.isText(key) ? pass.text(key) : Optional.empty()).filter(SamplePass.word(Event.PassBegun.Why.CUT)::equals).isPresent();
+        boolean cuts = pass.ifAny(WHY, key -> pass.isText(key) ? pass.text(key) : Optional.empty())
+                .filter(SamplePass.word(Event.PassBegun.Why.CUT)::equals)
+                .isPresent();
         if (pass.has(CUT_ON_THESE) && !(cuts && step.check() instanceof Check.OfSize)) {
-            pass.problem(CUT_ON_THESE, "\"%s\" is for a pass of a size that ends with \"why\" \"cut\"".formatted(CUT_ON_THESE));
+            pass.problem(
+                    CUT_ON_THESE,
+                    "\"%s\" is for a pass of a size that ends with \"why\" \"cut\"".formatted(CUT_ON_THESE));
         }
         return reason.map(words -> new Event.CutOnThese(step.number(), words));
     }
@@ -90,14 +99,22 @@ final class SampleStep {
         boolean carriesOn = disposition == Disposition.CARRY_ON;
         return of.ifAny(key, of::table).flatMap(table -> {
             if (carriesOn == (step.stepClass() == StepClass.DRAWING)) {
-                of.problem(key, carriesOn ? "a check of the drawing cannot be carried on with; write \"concession\"" : OF_DRAWING);
+                of.problem(
+                        key,
+                        carriesOn
+                                ? "a check of the drawing cannot be carried on with; write \"concession\""
+                                : OF_DRAWING);
             }
             Keys signed = of.inside(key, table);
             Optional<String> by = signed.text("by");
             Optional<String> reason = signed.prose("reason");
             Optional<String> number = carriesOn ? Optional.empty() : signed.ifAny("number", signed::text);
             signed.finish();
-            return signed.built(() -> new Event.Disposed(step.number(), disposition, reason.orElseThrow(), by.orElseThrow(),
+            return signed.built(() -> new Event.Disposed(
+                    step.number(),
+                    disposition,
+                    reason.orElseThrow(),
+                    by.orElseThrow(),
                     disposition.departsFromTheDrawing() ? number.or(() -> Optional.of(NONE_YET)) : number));
         });
     }

@@ -15,13 +15,13 @@ final class SectionRules {
     private static final String SECTIONS = "sections";
     private static final int MOST = 2;
 
-    private SectionRules() {
-    }
+    private SectionRules() {}
 
     /** Empty where the plan says nothing, or where a problem was noted. */
     static List<Section> read(Keys keys, Unit unit) {
         List<Section> sections = new ArrayList<>();
-        List<RawTable> tables = keys.ifAny(SECTIONS, key -> Optional.of(keys.tables(key))).orElse(List.of());
+        List<RawTable> tables =
+                keys.ifAny(SECTIONS, key -> Optional.of(keys.tables(key))).orElse(List.of());
         for (RawTable table : tables) {
             Keys section = keys.inside("section", table);
             section(section, unit).ifPresent(read -> {
@@ -30,7 +30,9 @@ final class SectionRules {
             });
         }
         if (tables.size() > MOST) {
-            keys.problem(tables.get(MOST).spot(), "one section, or two: near the jaws and far out; not %d".formatted(tables.size()));
+            keys.problem(
+                    tables.get(MOST).spot(),
+                    "one section, or two: near the jaws and far out; not %d".formatted(tables.size()));
         }
         return sections;
     }
@@ -38,15 +40,18 @@ final class SectionRules {
     private static Optional<Section> section(Keys keys, Unit unit) {
         Optional<String> name = keys.text("name");
         Optional<Written> at = keys.figure("at", unit);
-        at.filter(from -> from.figure().signum() < 0).ifPresent(from -> keys.problem("at", "distance %s is below nought".formatted(from)));
+        at.filter(from -> from.figure().signum() < 0)
+                .ifPresent(from -> keys.problem("at", "distance %s is below nought".formatted(from)));
         keys.finish();
         return keys.built(() -> new Section(name.orElseThrow(), at.orElseThrow()));
     }
 
     private static void beyond(Keys keys, Section before, Section section) {
         if (!section.at().length().isAbove(before.at().length())) {
-            keys.problem("at", "\"%s\" at %s does not lie beyond \"%s\" at %s; the one nearest to the jaws stands first".formatted(
-                    section.name(), section.at(), before.name(), before.at()));
+            keys.problem(
+                    "at",
+                    "\"%s\" at %s does not lie beyond \"%s\" at %s; the one nearest to the jaws stands first"
+                            .formatted(section.name(), section.at(), before.name(), before.at()));
         }
         if (section.name().toLowerCase(Locale.ROOT).equals(before.name().toLowerCase(Locale.ROOT))) {
             keys.problem("name", "section \"%s\" stands there twice".formatted(section.name()));

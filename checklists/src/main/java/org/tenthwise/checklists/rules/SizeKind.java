@@ -34,7 +34,8 @@ final class SizeKind implements StepKind {
     public Optional<Check> read(Keys keys, PlanSoFar soFar) {
         String word = feature.name().toLowerCase(Locale.ROOT);
         SizeRules rules = new SizeRules(keys, soFar.unit());
-        Optional<Limits> limits = ZoneRules.given(keys) ? ZoneRules.read(keys, soFar.unit(), feature)
+        Optional<Limits> limits = ZoneRules.given(keys)
+                ? ZoneRules.read(keys, soFar.unit(), feature)
                 : LimitRules.OF_A_SIZE.readOfASize(keys, soFar.unit());
         List<Place> places = new PlaceRules(keys, soFar.unit()).read();
         int readingsEach = rules.readingsEach();
@@ -45,7 +46,17 @@ final class SizeKind implements StepKind {
         Written guardBand = rules.guardBand(limits, means.flatMap(Check.Means::uncertainty));
         Cutting cutting = CuttingRules.ofStep(keys, soFar.unit(), cutAgain, limits, guardBand, soFar.usualCutting());
         Contact contact = ContactRules.read(keys, feature, soFar.unit(), limits, combine);
-        return keys.built(() -> new Check.Size(feature, limits.orElseThrow(), places, readingsEach, combine, cutAgain,
-                guardBand, means.orElseThrow(), cutting, drawingSays, contact));
+        return keys.built(() -> new Check.Size(
+                feature,
+                limits.orElseThrow(),
+                places,
+                readingsEach,
+                combine,
+                cutAgain,
+                guardBand,
+                means.orElseThrow(),
+                cutting,
+                drawingSays,
+                contact));
     }
 }

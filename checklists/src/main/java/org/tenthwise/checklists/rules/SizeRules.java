@@ -12,7 +12,10 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 
-/** What every size has that is read at places and set against limits: repeats, how they combine, cutting again, guard band. */
+/**
+ * What every size has that is read at places and set against limits: repeats, how they combine, cutting again, guard
+ * band.
+ */
 final class SizeRules {
 
     private static final int MOST_READINGS_EACH = 20;
@@ -34,8 +37,9 @@ final class SizeRules {
     int readingsEach() {
         int each = keys.ifAny(READINGS_EACH, keys::whole).orElse(1);
         if (each < 1 || each > MOST_READINGS_EACH) {
-            keys.problem(READINGS_EACH, "\"%s\" must be from 1 to %d, not %d".formatted(
-                    READINGS_EACH, MOST_READINGS_EACH, each));
+            keys.problem(
+                    READINGS_EACH,
+                    "\"%s\" must be from 1 to %d, not %d".formatted(READINGS_EACH, MOST_READINGS_EACH, each));
         }
         return each;
     }
@@ -48,38 +52,56 @@ final class SizeRules {
     /** Readings become one size only where the drawing means one; its modifier alone says how. */
     Combine combine(List<Place> places, int readingsEach, Optional<SizeModifier> drawingSays) {
         Optional<Combine> written = keys.ifAny(COMBINE, key -> keys.word(key, List.of(Combine.values()), Combine::key));
-        written.ifPresent(how -> drawingSays.ifPresentOrElse(says -> {
-            if (says.combine() != how) {
-                keys.problem(COMBINE, "\"combine\" \"%s\" is not what \"drawing_says\" \"%s\" means, which is \"%s\"".formatted(how.key(), says, says.combine().key()));
-            }
-        }, () -> {
-            if (how != Combine.EACH && !keys.has(DRAWING_SAYS)) {
-                keys.problemUnlessKept(COMBINE, ("\"combine\" \"%s\" makes one size of all readings, which the drawing must say: "
-                        + "\"drawing_says\" \"%s\" where it has that modifier, otherwise leave \"combine\" out").formatted(how.key(), SizeModifier.of(how)));
-            }
-        }));
-        Combine combine = written.or(() -> drawingSays.map(SizeModifier::combine)).orElse(Combine.EACH);
+        written.ifPresent(how -> drawingSays.ifPresentOrElse(
+                says -> {
+                    if (says.combine() != how) {
+                        keys.problem(
+                                COMBINE,
+                                "\"combine\" \"%s\" is not what \"drawing_says\" \"%s\" means, which is \"%s\""
+                                        .formatted(
+                                                how.key(), says, says.combine().key()));
+                    }
+                },
+                () -> {
+                    if (how != Combine.EACH && !keys.has(DRAWING_SAYS)) {
+                        keys.problemUnlessKept(
+                                COMBINE,
+                                ("\"combine\" \"%s\" makes one size of all readings, which the drawing must say: "
+                                                + "\"drawing_says\" \"%s\" where it has that modifier, otherwise "
+                                                + "leave \"combine\" out")
+                                        .formatted(how.key(), SizeModifier.of(how)));
+                    }
+                }));
+        Combine combine =
+                written.or(() -> drawingSays.map(SizeModifier::combine)).orElse(Combine.EACH);
         if (combine == Combine.RANGE && places.size() == 1 && readingsEach == 1) {
-            keys.problem(keys.has(COMBINE) ? COMBINE : DRAWING_SAYS, "a range needs two readings at least, here is one");
+            keys.problem(
+                    keys.has(COMBINE) ? COMBINE : DRAWING_SAYS, "a range needs two readings at least, here is one");
         }
         return combine;
     }
 
     /**
-     * @param feature        for a person: "bore"
+     * @param feature for a person: "bore"
      * @param stillCutBeyond limit beyond which there is metal left
      */
     boolean cutAgain(String feature, Limit stillCutBeyond, Optional<Limits> limits, Combine combine) {
-        Optional<CutAgain> written = keys.ifAny(CUT_AGAIN, key -> keys.word(key, List.of(CutAgain.values()), CutAgain::word));
+        Optional<CutAgain> written =
+                keys.ifAny(CUT_AGAIN, key -> keys.word(key, List.of(CutAgain.values()), CutAgain::word));
         Optional<Limit> beyond = written.flatMap(CutAgain::beyond);
         beyond.ifPresent(limit -> {
             if (limit != stillCutBeyond) {
-                keys.problem(CUT_AGAIN, "a %s that is %s cannot be cut again".formatted(feature, written.get().word()));
+                keys.problem(
+                        CUT_AGAIN,
+                        "a %s that is %s cannot be cut again"
+                                .formatted(feature, written.get().word()));
             } else if (combine == Combine.RANGE) {
                 keys.problem(CUT_AGAIN, "a range cannot be cut again");
             } else if (limits.isPresent() && limits.get().at(limit).isEmpty()) {
-                keys.problem(CUT_AGAIN, "nothing is %s without a%s limit".formatted(written.get().word(),
-                        limit == Limit.LOWER ? " lower" : "n upper"));
+                keys.problem(
+                        CUT_AGAIN,
+                        "nothing is %s without a%s limit"
+                                .formatted(written.get().word(), limit == Limit.LOWER ? " lower" : "n upper"));
             }
         });
         return beyond.isPresent();
@@ -87,27 +109,34 @@ final class SizeRules {
 
     /** A figure, or the word that stands for the uncertainty the step names. */
     Written guardBand(Optional<Limits> limits, Optional<Uncertainty> uncertainty) {
-        Written guardBand = keys.ifAny(GUARD_BAND, key -> keys.isText(key)
-                ? asUncertain(uncertainty) : keys.figure(key, unit))
+        Written guardBand = keys.ifAny(
+                        GUARD_BAND, key -> keys.isText(key) ? asUncertain(uncertainty) : keys.figure(key, unit))
                 .orElse(new Written("0", unit));
         if (guardBand.figure().signum() < 0) {
             keys.problem(GUARD_BAND, "guard band %s is below nought".formatted(guardBand));
         }
-        limits.flatMap(Limits::width).filter(width -> guardBand.figure().signum() > 0
-                && !guardBand.length().times(TWICE).isBelow(width)).ifPresent(width -> keys.problem(GUARD_BAND,
-                "guard band %s, taken off inside both limits, leaves nothing of the tolerance %s %s".formatted(
-                        guardBand, width.in(unit).toPlainString(), unit.symbol())));
+        limits.flatMap(Limits::width)
+                .filter(width -> guardBand.figure().signum() > 0
+                        && !guardBand.length().times(TWICE).isBelow(width))
+                .ifPresent(width -> keys.problem(
+                        GUARD_BAND,
+                        "guard band %s, taken off inside both limits, leaves nothing of the tolerance %s %s"
+                                .formatted(guardBand, width.in(unit).toPlainString(), unit.symbol())));
         return guardBand;
     }
 
     private Optional<Written> asUncertain(Optional<Uncertainty> uncertainty) {
         return keys.text(GUARD_BAND).flatMap(word -> {
             if (!word.equals(UncertaintyRules.KEY)) {
-                keys.problem(GUARD_BAND, "\"%s\" must be a plain decimal number or \"%s\", not \"%s\"".formatted(GUARD_BAND,
-                        UncertaintyRules.KEY, word));
+                keys.problem(
+                        GUARD_BAND,
+                        "\"%s\" must be a plain decimal number or \"%s\", not \"%s\""
+                                .formatted(GUARD_BAND, UncertaintyRules.KEY, word));
             } else if (!keys.has(UncertaintyRules.KEY)) {
-                keys.problem(GUARD_BAND, "the guard band is to be the uncertainty, but the check names none as \"%s\"".formatted(
-                        UncertaintyRules.KEY));
+                keys.problem(
+                        GUARD_BAND,
+                        "the guard band is to be the uncertainty, but the check names none as \"%s\""
+                                .formatted(UncertaintyRules.KEY));
             }
             return uncertainty.map(Uncertainty::expanded);
         });

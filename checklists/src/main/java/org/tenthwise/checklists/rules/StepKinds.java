@@ -21,13 +21,20 @@ final class StepKinds {
         kinds.put("confirm", new AskingKind(Check.Confirm::new));
         kinds.put("look", new AskingKind(Check.Look::new));
         kinds.put(RUN_OUT, new RunOutKind());
-        kinds.put(BORE, new SizeKind(Feature.BORE,
-                List.of(GaugeKind.BORE_GAUGE, GaugeKind.INSIDE_MICROMETER, GaugeKind.CALIPER)));
-        kinds.put("width", new SizeKind(Feature.WIDTH,
-                List.of(GaugeKind.INSIDE_MICROMETER, GaugeKind.GAUGE_BLOCKS, GaugeKind.CALIPER)));
+        kinds.put(
+                BORE,
+                new SizeKind(
+                        Feature.BORE, List.of(GaugeKind.BORE_GAUGE, GaugeKind.INSIDE_MICROMETER, GaugeKind.CALIPER)));
+        kinds.put(
+                "width",
+                new SizeKind(
+                        Feature.WIDTH,
+                        List.of(GaugeKind.INSIDE_MICROMETER, GaugeKind.GAUGE_BLOCKS, GaugeKind.CALIPER)));
         kinds.put(DIAMETER, new SizeKind(Feature.DIAMETER, List.of(GaugeKind.MICROMETER, GaugeKind.CALIPER)));
-        kinds.put("depth", new SizeKind(Feature.DEPTH,
-                List.of(GaugeKind.DEPTH_GAUGE, GaugeKind.DEPTH_MICROMETER, GaugeKind.CALIPER)));
+        kinds.put(
+                "depth",
+                new SizeKind(
+                        Feature.DEPTH, List.of(GaugeKind.DEPTH_GAUGE, GaugeKind.DEPTH_MICROMETER, GaugeKind.CALIPER)));
         kinds.put("plug-fit", new PlugFitKind());
         kinds.put("thread-over-wires", new OverWiresKind());
         kinds.put("go-not-go", new GoNotGoKind());

@@ -24,7 +24,10 @@ final class StepOrder {
         if (number < 1) {
             keys.problem("number", "check numbers start at 1");
         } else if (same.isPresent()) {
-            keys.problem("number", "the number stands in the plan twice, first in line %d".formatted(same.get().line()));
+            keys.problem(
+                    "number",
+                    "the number stands in the plan twice, first in line %d"
+                            .formatted(same.get().line()));
         } else if (number < highestNumber) {
             keys.problem("number", "stands after check %d; numbers rise through the plan".formatted(highestNumber));
         }
@@ -39,8 +42,12 @@ final class StepOrder {
         if (place < 0) {
             keys.problem("operation", "operation %d is not in the plan".formatted(number));
         } else if (place < furthestOperation) {
-            keys.problem("operation", "operation %d is over once a check of operation %d has come".formatted(
-                    number, soFar.operations().get(furthestOperation).number()));
+            keys.problem(
+                    "operation",
+                    "operation %d is over once a check of operation %d has come"
+                            .formatted(
+                                    number,
+                                    soFar.operations().get(furthestOperation).number()));
         }
         furthestOperation = Math.max(furthestOperation, place);
     }

@@ -56,27 +56,48 @@ final class StepRules {
         Optional<String> name = keys.text("name");
         Optional<String> drawing = keys.ifAny("drawing", keys::prose);
         Optional<String> method = kind.map(StepKind::needsMethod).orElse(false)
-                ? keys.prose("method") : keys.ifAny("method", keys::prose);
+                ? keys.prose("method")
+                : keys.ifAny("method", keys::prose);
         Optional<String> caution = keys.ifAny("caution", keys::prose);
         Optional<List<Integer>> hold = keys.ifAny("hold", key -> Optional.of(holds.read(keys, number)));
         Optional<Mark> mark = keys.ifAny("at", key -> new MarkRules(keys, soFar.unit()).onOutline(key, soFar));
         if (kind.isEmpty()) {
-            kindName.ifPresent(n -> keys.problem("kind", "unknown kind \"%s\"; %s".formatted(n,
-                    NearestWord.to(n, kinds.names()).map("did you mean \"%s\"?"::formatted)
-                            .orElse("it is one of " + Keys.listed(kinds.names())))));
-            number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.orElse(""), keys.spot().line(), Optional.empty())));
+            kindName.ifPresent(n -> keys.problem(
+                    "kind",
+                    "unknown kind \"%s\"; %s"
+                            .formatted(
+                                    n,
+                                    NearestWord.to(n, kinds.names())
+                                            .map("did you mean \"%s\"?"::formatted)
+                                            .orElse("it is one of " + Keys.listed(kinds.names())))));
+            number.ifPresent(n -> soFar.add(
+                    n, new PlanSoFar.Known(kindName.orElse(""), keys.spot().line(), Optional.empty())));
             return Optional.empty();
         }
-        Optional<StepClass> stepClass = keys.ifAny("class", key -> keys.word(key, List.of(StepClass.values()), StepRules::word));
+        Optional<StepClass> stepClass =
+                keys.ifAny("class", key -> keys.word(key, List.of(StepClass.values()), StepRules::word));
         Optional<Check> check = kind.get().read(keys, soFar);
         TemperatureAsked temperatureAsked = kind.get().feelsHeat()
-                ? TemperatureRules.read(keys, temperaturesPlannedFor, check) : TemperatureAsked.NEVER;
+                ? TemperatureRules.read(keys, temperaturesPlannedFor, check)
+                : TemperatureAsked.NEVER;
         Optional<Clamping> clamping = kind.get().needsMethod() ? clamping(keys, kindName.get()) : Optional.empty();
         keys.finish();
-        number.ifPresent(n -> soFar.add(n, new PlanSoFar.Known(kindName.get(), keys.spot().line(), check)));
-        return keys.built(() -> number.map(n -> new Step(n, operation.orElseThrow(), name.orElseThrow(), drawing.orElse(""),
-                method.orElse(""), caution, hold.orElse(List.of()), mark, check.orElseThrow(), temperatureAsked,
-                stepClass.orElseGet(() -> StepClass.usual(check.get())), clamping))).flatMap(step -> step);
+        number.ifPresent(n ->
+                soFar.add(n, new PlanSoFar.Known(kindName.get(), keys.spot().line(), check)));
+        return keys.built(() -> number.map(n -> new Step(
+                        n,
+                        operation.orElseThrow(),
+                        name.orElseThrow(),
+                        drawing.orElse(""),
+                        method.orElse(""),
+                        caution,
+                        hold.orElse(List.of()),
+                        mark,
+                        check.orElseThrow(),
+                        temperatureAsked,
+                        stepClass.orElseGet(() -> StepClass.usual(check.get())),
+                        clamping)))
+                .flatMap(step -> step);
     }
 
     private static Optional<Clamping> clamping(Keys keys, String kind) {
@@ -87,7 +108,8 @@ final class StepRules {
             }
             return meant;
         });
-        if (kind.equals(StepKinds.RUN_OUT) && clamping.filter(Clamping.RELEASED::equals).isPresent()) {
+        if (kind.equals(StepKinds.RUN_OUT)
+                && clamping.filter(Clamping.RELEASED::equals).isPresent()) {
             keys.problem(CLAMPING, "a run-out is read while the part is held, not released");
         }
         return clamping;
@@ -100,7 +122,8 @@ final class StepRules {
     private static Set<Integer> numbers(List<RawTable> tables) {
         Set<Integer> numbers = new HashSet<>();
         for (RawTable table : tables) {
-            if (table.values().get(NUMBER) instanceof RawValue.Number number && number.figure().scale() == 0) {
+            if (table.values().get(NUMBER) instanceof RawValue.Number number
+                    && number.figure().scale() == 0) {
                 numbers.add(number.figure().intValue());
             }
         }

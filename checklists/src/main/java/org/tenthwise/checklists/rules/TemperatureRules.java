@@ -13,8 +13,7 @@ final class TemperatureRules {
     private static final Map<String, TemperatureAsked> WORDS =
             Map.of("ask", TemperatureAsked.ALWAYS, "not-asked", TemperatureAsked.NEVER);
 
-    private TemperatureRules() {
-    }
+    private TemperatureRules() {}
 
     /**
      * Whether temperatures are asked for at a step of a kind that heat touches.
@@ -22,14 +21,18 @@ final class TemperatureRules {
      * @param check absent where it has problems
      */
     static TemperatureAsked read(Keys keys, boolean plannedFor, Optional<Check> check) {
-        Optional<TemperatureAsked> written = keys.ifAny(ClimateRules.KEY,
-                key -> keys.word(key, List.of("ask", "not-asked"), word -> word)).map(WORDS::get);
+        Optional<TemperatureAsked> written = keys.ifAny(
+                        ClimateRules.KEY, key -> keys.word(key, List.of("ask", "not-asked"), word -> word))
+                .map(WORDS::get);
         if (keys.has(ClimateRules.KEY) && !plannedFor) {
             keys.problem(ClimateRules.KEY, "\"temperature\" means nothing without a [temperature] table in the plan");
         }
-        boolean range = check.filter(of -> of instanceof Check.Size size && size.combine() == Combine.RANGE).isPresent();
+        boolean range = check.filter(of -> of instanceof Check.Size size && size.combine() == Combine.RANGE)
+                .isPresent();
         if (range && written.filter(TemperatureAsked.ALWAYS::equals).isPresent()) {
-            keys.problemUnlessKept(ClimateRules.KEY, "heat changes the range of the readings by next to nothing; leave \"temperature\" out");
+            keys.problemUnlessKept(
+                    ClimateRules.KEY,
+                    "heat changes the range of the readings by next to nothing; leave \"temperature\" out");
         }
         return plannedFor ? written.orElse(TemperatureAsked.WHERE_IT_MATTERS) : TemperatureAsked.NEVER;
     }

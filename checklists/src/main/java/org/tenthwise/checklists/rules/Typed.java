@@ -10,14 +10,15 @@ import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
-/** Figures kept as they were typed from a gauge: text in quotes, so that {@code +0.010} keeps its sign and its nought. */
+/**
+ * Figures kept as they were typed from a gauge: text in quotes, so that {@code +0.010} keeps its sign and its nought.
+ */
 final class Typed {
 
     /** Sign, figures before a point or a comma, figures after it; either figures may be missing. */
     private static final Pattern SLIP = Pattern.compile("([+-]?)(?=.*\\d)(\\d*)[.,]?(\\d*)");
 
-    private Typed() {
-    }
+    private Typed() {}
 
     static Optional<Written> figure(Keys keys, String key, Unit unit) {
         return keys.any(key).flatMap(value -> figure(keys, value, unit));
@@ -33,7 +34,8 @@ final class Typed {
 
     /** The unit a table names for its figures; the plan's where it names none. */
     static Unit unit(Keys keys, Unit ofThePlan) {
-        return keys.ifAny("unit", key -> keys.word(key, List.of(Unit.values()), Unit::symbol)).orElse(ofThePlan);
+        return keys.ifAny("unit", key -> keys.word(key, List.of(Unit.values()), Unit::symbol))
+                .orElse(ofThePlan);
     }
 
     /** A temperature as read from a thermometer. */
@@ -62,8 +64,10 @@ final class Typed {
     }
 
     private static void notTyped(Keys keys, RawValue value) {
-        keys.problem(value.spot(), value instanceof RawValue.Text text
-                ? "\"%s\" is not a plain decimal number%s".formatted(text.text(), rightly(text.text()))
-                : "a figure from a gauge stands in quotes, as typed; here is %s".formatted(value.what()));
+        keys.problem(
+                value.spot(),
+                value instanceof RawValue.Text text
+                        ? "\"%s\" is not a plain decimal number%s".formatted(text.text(), rightly(text.text()))
+                        : "a figure from a gauge stands in quotes, as typed; here is %s".formatted(value.what()));
     }
 }

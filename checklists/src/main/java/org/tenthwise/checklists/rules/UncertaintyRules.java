@@ -19,18 +19,18 @@ final class UncertaintyRules {
     private static final String COVERAGE_FACTOR = "coverage_factor";
     private static final BigDecimal TWO = new BigDecimal(2);
 
-    private UncertaintyRules() {
-    }
+    private UncertaintyRules() {}
 
     /** By name; absent behind a name where a problem was noted. */
     static Map<String, Optional<Uncertainty>> read(Keys plan, Unit unit) {
         Map<String, Optional<Uncertainty>> byName = new LinkedHashMap<>();
-        for (RawTable table : plan.ifAny(KEY, key -> Optional.of(plan.tables(key))).orElse(List.of())) {
+        for (RawTable table :
+                plan.ifAny(KEY, key -> Optional.of(plan.tables(key))).orElse(List.of())) {
             Keys keys = plan.inside(KEY, table);
             Optional<String> name = keys.text("name");
             Optional<Uncertainty> found = read(keys, name, unit);
-            name.filter(known -> byName.putIfAbsent(known, found) != null).ifPresent(twice ->
-                    keys.problem("name", "\"%s\" is there already".formatted(twice)));
+            name.filter(known -> byName.putIfAbsent(known, found) != null)
+                    .ifPresent(twice -> keys.problem("name", "\"%s\" is there already".formatted(twice)));
         }
         return byName;
     }
@@ -41,26 +41,31 @@ final class UncertaintyRules {
             if (!known.isEmpty()) {
                 return keys.word(key, List.copyOf(known.keySet()), name -> name).flatMap(known::get);
             }
-            keys.text(key).ifPresent(name -> keys.problem(key,
-                    "there is no uncertainty \"%s\": the plan has no [[uncertainty]]".formatted(name)));
+            keys.text(key)
+                    .ifPresent(name -> keys.problem(
+                            key, "there is no uncertainty \"%s\": the plan has no [[uncertainty]]".formatted(name)));
             return Optional.empty();
         });
     }
 
     private static Optional<Uncertainty> read(Keys keys, Optional<String> name, Unit unit) {
-        Optional<Uncertainty> found = keys.has(BudgetRules.COMPONENTS) ? worked(keys, name, unit) : given(keys, name, unit);
+        Optional<Uncertainty> found =
+                keys.has(BudgetRules.COMPONENTS) ? worked(keys, name, unit) : given(keys, name, unit);
         keys.finish();
         return keys.built(found::orElseThrow);
     }
 
     private static Optional<Uncertainty> given(Keys keys, Optional<String> name, Unit unit) {
         if (!keys.has(EXPANDED)) {
-            keys.problem(keys.spot(), "\"%s\" is missing; give it, or \"%s\"".formatted(EXPANDED, BudgetRules.COMPONENTS));
+            keys.problem(
+                    keys.spot(), "\"%s\" is missing; give it, or \"%s\"".formatted(EXPANDED, BudgetRules.COMPONENTS));
         }
         Optional<Written> expanded = keys.ifAny(EXPANDED, key -> keys.size(key, unit));
         BigDecimal factor = keys.ifAny(COVERAGE_FACTOR, keys::number).orElse(TWO);
         if (factor.signum() <= 0) {
-            keys.problem(COVERAGE_FACTOR, "\"%s\" must be more than nought, not %s".formatted(COVERAGE_FACTOR, factor.toPlainString()));
+            keys.problem(
+                    COVERAGE_FACTOR,
+                    "\"%s\" must be more than nought, not %s".formatted(COVERAGE_FACTOR, factor.toPlainString()));
         }
         return keys.built(() -> new Uncertainty(name.orElseThrow(), expanded.orElseThrow(), factor));
     }
@@ -68,13 +73,17 @@ final class UncertaintyRules {
     private static Optional<Uncertainty> worked(Keys keys, Optional<String> name, Unit unit) {
         for (String both : List.of(EXPANDED, COVERAGE_FACTOR)) {
             keys.ifAny(both, key -> {
-                keys.problem(key, "\"%s\" stands beside \"%s\", which it follows from; leave one of them out".formatted(key,
-                        BudgetRules.COMPONENTS));
+                keys.problem(
+                        key,
+                        "\"%s\" stands beside \"%s\", which it follows from; leave one of them out"
+                                .formatted(key, BudgetRules.COMPONENTS));
                 return Optional.empty();
             });
         }
         Optional<Stated> stated = BudgetRules.read(keys);
-        return keys.built(() -> new Uncertainty(name.orElseThrow(), Written.of(stated.orElseThrow().expanded(), unit),
+        return keys.built(() -> new Uncertainty(
+                name.orElseThrow(),
+                Written.of(stated.orElseThrow().expanded(), unit),
                 stated.get().coverageFactor()));
     }
 }

@@ -22,39 +22,54 @@ final class ZoneRules {
     /** The standard has micrometres, and half ones here and there. */
     private static final int LEAST_PLACES = 3;
 
-    private ZoneRules() {
-    }
+    private ZoneRules() {}
 
     static boolean given(Keys keys) {
         return keys.has(ZONE) || keys.has(NOMINAL);
     }
 
     static Optional<Limits> read(Keys keys, Unit unit, Feature feature) {
-        List.of("lower", "upper").forEach(key -> keys.ifAny(key, there -> {
-            keys.problem(there, "\"%s\" stands beside \"%s\", which gives both limits; leave one of them out".formatted(there, ZONE));
-            return Optional.empty();
-        }));
+        List.of("lower", "upper")
+                .forEach(key -> keys.ifAny(key, there -> {
+                    keys.problem(
+                            there,
+                            "\"%s\" stands beside \"%s\", which gives both limits; leave one of them out"
+                                    .formatted(there, ZONE));
+                    return Optional.empty();
+                }));
         Optional<Written> nominal = keys.size(NOMINAL, unit);
-        Optional<ToleranceZone> zone = keys.text(ZONE).flatMap(name -> keys.sensible(ZONE, () -> ToleranceZone.read(name)));
+        Optional<ToleranceZone> zone =
+                keys.text(ZONE).flatMap(name -> keys.sensible(ZONE, () -> ToleranceZone.read(name)));
         zone.ifPresent(read -> judge(keys, unit, feature, read));
-        return zone.filter(read -> unit == Unit.MILLIMETRE).flatMap(read -> nominal.flatMap(size -> keys.sensible(ZONE, () -> limits(feature, size, read))));
+        return zone.filter(read -> unit == Unit.MILLIMETRE)
+                .flatMap(read -> nominal.flatMap(size -> keys.sensible(ZONE, () -> limits(feature, size, read))));
     }
 
     private static void judge(Keys keys, Unit unit, Feature feature, ToleranceZone zone) {
         if (unit != Unit.MILLIMETRE) {
-            keys.problem(ZONE, "zones of ISO 286 are for sizes in millimetres, and this plan is in inches; write the limits out");
+            keys.problem(
+                    ZONE,
+                    "zones of ISO 286 are for sizes in millimetres, and this plan is in inches; write the limits out");
         }
         boolean hole = feature == Feature.BORE || feature == Feature.WIDTH;
         if (zone.isHole() != hole && feature != Feature.DEPTH) {
-            keys.problem(ZONE, "%s is a zone for a %s; a %s takes %s letters".formatted(zone, zone.isHole() ? "hole" : "shaft",
-                    feature.name().toLowerCase(Locale.ROOT), hole ? "capital" : "small"));
+            keys.problem(
+                    ZONE,
+                    "%s is a zone for a %s; a %s takes %s letters"
+                            .formatted(
+                                    zone,
+                                    zone.isHole() ? "hole" : "shaft",
+                                    feature.name().toLowerCase(Locale.ROOT),
+                                    hole ? "capital" : "small"));
         }
     }
 
     private static Limits limits(Feature feature, Written nominal, ToleranceZone zone) {
         ZoneLimits found = zone.of(nominal.length());
         String sign = feature == Feature.BORE || feature == Feature.DIAMETER ? "Ø" : "";
-        return new Limits(Optional.of(written(found.least(), nominal)), Optional.of(written(found.greatest(), nominal)),
+        return new Limits(
+                Optional.of(written(found.least(), nominal)),
+                Optional.of(written(found.greatest(), nominal)),
                 Optional.of(new Origin("%s%s %s".formatted(sign, nominal.text(), zone), STANDARD)));
     }
 

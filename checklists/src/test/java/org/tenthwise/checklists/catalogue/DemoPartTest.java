@@ -25,7 +25,8 @@ class DemoPartTest {
         Plan plan = DemoPart.SCREW_CARRIER.plan();
         assertEquals(new PartId("LG-2207", "C"), plan.part());
         assertEquals(35, plan.steps().size());
-        assertEquals(6, plan.steps().stream().filter(step -> !step.hold().isEmpty()).count());
+        assertEquals(
+                6, plan.steps().stream().filter(step -> !step.hold().isEmpty()).count());
     }
 
     @Test
@@ -33,6 +34,7 @@ class DemoPartTest {
         Plan plan = DemoPart.WINCH_BARREL_END.plan();
         assertEquals(new PartId("WB-118", "B"), plan.part());
         assertEquals(30, plan.steps().size());
-        assertEquals(5, plan.steps().stream().filter(step -> !step.hold().isEmpty()).count());
+        assertEquals(
+                5, plan.steps().stream().filter(step -> !step.hold().isEmpty()).count());
     }
 }

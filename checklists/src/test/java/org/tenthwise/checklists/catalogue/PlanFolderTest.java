@@ -27,9 +27,13 @@ class PlanFolderTest {
         write("b-pass.readings.toml", DemoPart.SCREW_CARRIER.passingReadings());
         write("notes.txt", "none of it");
         Catalogue catalogue = new PlanFolder(folder).read();
-        assertEquals(List.of("a.toml", "b.toml"), catalogue.listed().stream().map(Catalogue.Listed::file).toList());
+        assertEquals(
+                List.of("a.toml", "b.toml"),
+                catalogue.listed().stream().map(Catalogue.Listed::file).toList());
         assertEquals(List.of(), catalogue.refused());
-        assertEquals(List.of(new PartId("LG-2207", "D"), new PartId("LG-2207", "C")), catalogue.plans().stream().map(Plan::part).toList());
+        assertEquals(
+                List.of(new PartId("LG-2207", "D"), new PartId("LG-2207", "C")),
+                catalogue.plans().stream().map(Plan::part).toList());
     }
 
     @Test
@@ -38,9 +42,12 @@ class PlanFolderTest {
         Files.write(folder.resolve("b.toml"), new byte[] {'n', '=', '"', (byte) 0xD8, '"'});
         write("c.toml", PLAN);
         Catalogue catalogue = new PlanFolder(folder).read();
-        assertEquals(List.of(
-                new Catalogue.Refused("a.toml", List.of(new PlanProblem(1, 1, "format 2 is not read here, only format 1"))),
-                new Catalogue.Refused("b.toml", List.of(new PlanProblem(1, 1, "is not UTF-8 text; save it as UTF-8")))),
+        assertEquals(
+                List.of(
+                        new Catalogue.Refused(
+                                "a.toml", List.of(new PlanProblem(1, 1, "format 2 is not read here, only format 1"))),
+                        new Catalogue.Refused(
+                                "b.toml", List.of(new PlanProblem(1, 1, "is not UTF-8 text; save it as UTF-8")))),
                 catalogue.refused());
         assertEquals(1, catalogue.plans().size());
     }
@@ -55,12 +62,21 @@ class PlanFolderTest {
         write("f.toml", "# " + "x".repeat(4_000_000));
         write("z.toml", PLAN);
         Catalogue catalogue = new PlanFolder(folder).read();
-        assertEquals(List.of("LG-2207"), catalogue.plans().stream().map(plan -> plan.part().number()).toList());
-        assertEquals(List.of("a.toml: is a folder, not a plan file", "b.toml: is no file that can be read",
-                "c.toml: cannot be read as TOML: invalid unicode escape sequence; write the sign itself, not \\u and a number",
-                "d.toml: lists or tables lie more than 32 deep in each other; a plan needs five", "e.toml: is empty",
-                "f.toml: is longer than a plan ever is"),
-                catalogue.refused().stream().map(file -> file.file() + ": " + file.problems().get(0).words()).toList());
+        assertEquals(
+                List.of("LG-2207"),
+                catalogue.plans().stream().map(plan -> plan.part().number()).toList());
+        assertEquals(
+                List.of(
+                        "a.toml: is a folder, not a plan file",
+                        "b.toml: is no file that can be read",
+                        "c.toml: cannot be read as TOML: invalid unicode escape sequence; write the sign itself, "
+                                + "not \\u and a number",
+                        "d.toml: lists or tables lie more than 32 deep in each other; a plan needs five",
+                        "e.toml: is empty",
+                        "f.toml: is longer than a plan ever is"),
+                catalogue.refused().stream()
+                        .map(file -> file.file() + ": " + file.problems().get(0).words())
+                        .toList());
     }
 
     @Test
@@ -69,8 +85,11 @@ class PlanFolderTest {
         write("yours.toml", PLAN);
         Catalogue catalogue = new PlanFolder(folder).read().orDemoParts();
         assertEquals(1, catalogue.plans().size());
-        assertEquals(List.of(new Catalogue.Refused("yours.toml",
-                List.of(new PlanProblem(1, 1, "LG-2207 rev C has a plan already, in mine.toml")))), catalogue.refused());
+        assertEquals(
+                List.of(new Catalogue.Refused(
+                        "yours.toml",
+                        List.of(new PlanProblem(1, 1, "LG-2207 rev C has a plan already, in mine.toml")))),
+                catalogue.refused());
     }
 
     @Test
@@ -85,7 +104,10 @@ class PlanFolderTest {
     }
 
     private List<String> parts() throws IOException {
-        return new PlanFolder(folder).read().orDemoParts().plans().stream().map(plan -> plan.part().number()).toList();
+        return new PlanFolder(folder)
+                .read().orDemoParts().plans().stream()
+                        .map(plan -> plan.part().number())
+                        .toList();
     }
 
     @Test

@@ -52,27 +52,33 @@ class SampleVerdictTest {
     @ParameterizedTest
     @EnumSource(DemoPart.class)
     void noReadingWasTakenBehindAClosedHoldPoint(DemoPart part) {
-        for (Function<DemoPart, String> readings : List.<Function<DemoPart, String>>of(
-                DemoPart::passingReadings, DemoPart::failingReadings)) {
+        for (Function<DemoPart, String> readings :
+                List.<Function<DemoPart, String>>of(DemoPart::passingReadings, DemoPart::failingReadings)) {
             Sheet sheet = sheet(part.plan(), read(part, readings));
-            assertTrue(sheet.lines().stream().noneMatch(line -> line.held()
-                    && line.passes().stream().anyMatch(pass -> !pass.isEmpty())));
+            assertTrue(sheet.lines().stream()
+                    .noneMatch(line -> line.held() && line.passes().stream().anyMatch(pass -> !pass.isEmpty())));
         }
     }
 
     @Test
     void betweenThemTheFailingSamplesEndInEveryWord() {
-        assertEquals(Set.of(Standing.values()), Stream.of(DemoPart.values())
-                .flatMap(part -> read(part, DemoPart::failingReadings).expected().values().stream())
-                .collect(Collectors.toSet()));
+        assertEquals(
+                Set.of(Standing.values()),
+                Stream.of(DemoPart.values())
+                        .flatMap(part -> read(part, DemoPart::failingReadings).expected().values().stream())
+                        .collect(Collectors.toSet()));
     }
 
     @Test
     void thePlugsContradictTheGaugesBothWays() {
-        PlugFinding sticks = (PlugFinding) sheet(DemoPart.SCREW_CARRIER.plan(),
-                read(DemoPart.SCREW_CARRIER, DemoPart::failingReadings)).line(14).finding();
-        PlugFinding enters = (PlugFinding) sheet(DemoPart.WINCH_BARREL_END.plan(),
-                read(DemoPart.WINCH_BARREL_END, DemoPart::failingReadings)).line(11).finding();
+        PlugFinding sticks = (PlugFinding)
+                sheet(DemoPart.SCREW_CARRIER.plan(), read(DemoPart.SCREW_CARRIER, DemoPart::failingReadings))
+                        .line(14)
+                        .finding();
+        PlugFinding enters = (PlugFinding)
+                sheet(DemoPart.WINCH_BARREL_END.plan(), read(DemoPart.WINCH_BARREL_END, DemoPart::failingReadings))
+                        .line(11)
+                        .finding();
         assertEquals(Optional.of(PlugFinding.Contradiction.STICKS_YET_MEASURES_CLEAR), sticks.contradiction());
         assertEquals(Optional.of(PlugFinding.Contradiction.ENTERS_YET_MEASURES_TIGHT), enters.contradiction());
     }
@@ -81,20 +87,27 @@ class SampleVerdictTest {
     void theBestWireOfTheHandbookRestsOnTheRootOfTheStubThread() {
         Plan plan = DemoPart.WINCH_BARREL_END.plan();
         WiresFinding best = (WiresFinding) sheet(plan, read(DemoPart.WINCH_BARREL_END, DemoPart::failingReadings))
-                .line(22).finding();
+                .line(22)
+                .finding();
         WiresFinding bigger = (WiresFinding) sheet(plan, read(DemoPart.WINCH_BARREL_END, DemoPart::passingReadings))
-                .line(22).finding();
+                .line(22)
+                .finding();
         assertTrue(best.bottoms());
         assertTrue(!bigger.bottoms());
     }
 
     private static void compare(Plan plan, Sample sample) {
         Sheet sheet = sheet(plan, sample);
-        assertEquals(plan.steps().stream().map(Step::number).collect(Collectors.toSet()), sample.expected().keySet());
-        Map<Integer, Standing> found = sheet.lines().stream().collect(Collectors.toMap(
-                line -> line.step().number(), line -> line.finding().verdict().standing()));
-        assertAll(plan.steps().stream().map(step -> () -> assertEquals(sample.expected().get(step.number()),
-                found.get(step.number()), "check " + step.number())));
+        assertEquals(
+                plan.steps().stream().map(Step::number).collect(Collectors.toSet()),
+                sample.expected().keySet());
+        Map<Integer, Standing> found = sheet.lines().stream()
+                .collect(Collectors.toMap(
+                        line -> line.step().number(),
+                        line -> line.finding().verdict().standing()));
+        assertAll(plan.steps().stream()
+                .map(step -> () -> assertEquals(
+                        sample.expected().get(step.number()), found.get(step.number()), "check " + step.number())));
         assertEquals(sample.outcome(), Optional.of(sheet.outcome()));
     }
 

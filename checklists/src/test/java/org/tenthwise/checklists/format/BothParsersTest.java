@@ -30,7 +30,8 @@ class BothParsersTest {
 
     static Stream<String> texts() {
         return Stream.of(DemoPart.values()).flatMap(part -> Stream.<Function<DemoPart, String>>of(
-                DemoPart::planText, DemoPart::passingReadings, DemoPart::failingReadings).map(text -> text.apply(part)));
+                        DemoPart::planText, DemoPart::passingReadings, DemoPart::failingReadings)
+                .map(text -> text.apply(part)));
     }
 
     @ParameterizedTest

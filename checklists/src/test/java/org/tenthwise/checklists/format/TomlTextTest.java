@@ -16,16 +16,22 @@ class TomlTextTest {
     @ParameterizedTest
     @ValueSource(strings = {"35.010", "0.0000000001", "-0.012", "1234567890.0123456789", "0.10", "30", "0.000"})
     void aDecimalKeepsEveryPlace(String figure) {
-        assertEquals(new RawValue.Number(new Spot(1, 1), new BigDecimal(figure)), values("size = " + figure).get("size"));
+        assertEquals(
+                new RawValue.Number(new Spot(1, 1), new BigDecimal(figure)),
+                values("size = " + figure).get("size"));
     }
 
     @Test
     void aPlusSignIsNoPartOfTheFigure() {
-        assertEquals(new RawValue.Number(new Spot(1, 1), new BigDecimal("0.013")), values("size = +0.013").get("size"));
+        assertEquals(
+                new RawValue.Number(new Spot(1, 1), new BigDecimal("0.013")),
+                values("size = +0.013").get("size"));
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             1e3, 1e3
             1.5E-2, 1.5E-2
             1_000.5, 1_000.5
@@ -41,15 +47,20 @@ class TomlTextTest {
             07:30:00, a date or time
             """)
     void whatIsNoPlainDecimalIsOdd(String written, String what) {
-        assertEquals(new RawValue.Odd(new Spot(2, 1), what), values("\nsize = " + written + " # so").get("size"));
+        assertEquals(
+                new RawValue.Odd(new Spot(2, 1), what),
+                values("\nsize = " + written + " # so").get("size"));
     }
 
     @Test
     void everyKeyAndEveryItemKnowsItsSpot() {
-        Map<String, RawValue> values = values("""
+        Map<String, RawValue> values = values(
+                """
                 # a plan
                   head = "Ø 𝛼", "q k" . 'z' = 1
-                """.replace(", ", "\n") + """
+                """
+                                .replace(", ", "\n")
+                        + """
                 list = [ 1.0,
                   { "a\\"=" = 2.50, b = true } ]
                 [[step]]
@@ -61,34 +72,48 @@ class TomlTextTest {
                 """);
         assertEquals(new Spot(2, 3), values.get("head").spot());
         RawTable quoted = (RawTable) values.get("q k");
-        assertEquals(new RawValue.Number(new Spot(3, 1), BigDecimal.ONE), quoted.values().get("z"));
+        assertEquals(
+                new RawValue.Number(new Spot(3, 1), BigDecimal.ONE),
+                quoted.values().get("z"));
         List<RawValue> list = ((RawList) values.get("list")).items();
         assertEquals(new RawValue.Number(new Spot(4, 10), new BigDecimal("1.0")), list.get(0));
         RawTable inline = (RawTable) list.get(1);
-        assertEquals(new RawValue.Number(new Spot(5, 5), new BigDecimal("2.50")), inline.values().get("a\"="));
+        assertEquals(
+                new RawValue.Number(new Spot(5, 5), new BigDecimal("2.50")),
+                inline.values().get("a\"="));
         assertEquals(new RawValue.Truth(new Spot(5, 20), true), inline.values().get("b"));
         List<RawValue> steps = ((RawList) values.get("step")).items();
         assertEquals(new Spot(6, 1), steps.get(0).spot());
-        assertEquals(new RawValue.Number(new Spot(7, 3), new BigDecimal("7")), ((RawTable) steps.get(0)).values().get("number"));
+        assertEquals(
+                new RawValue.Number(new Spot(7, 3), new BigDecimal("7")),
+                ((RawTable) steps.get(0)).values().get("number"));
         RawList passes = (RawList) ((RawTable) steps.get(1)).values().get("pass");
-        assertEquals(new RawValue.Text(new Spot(11, 1), "cut"), ((RawTable) passes.items().get(0)).values().get("why"));
+        assertEquals(
+                new RawValue.Text(new Spot(11, 1), "cut"),
+                ((RawTable) passes.items().get(0)).values().get("why"));
     }
 
     @Test
     void columnsAreCountedInCharactersAsAPersonCountsThem() {
         Map<String, RawValue> values = values("line = [\"𝛼𝛼\", 1.50]");
-        assertEquals(new RawValue.Number(new Spot(1, 15), new BigDecimal("1.50")), ((RawList) values.get("line")).items().get(1));
+        assertEquals(
+                new RawValue.Number(new Spot(1, 15), new BigDecimal("1.50")),
+                ((RawList) values.get("line")).items().get(1));
     }
 
     @Test
     void keysKeepTheOrderOfTheText() {
-        assertEquals(List.of("z", "a", "m"), List.copyOf(values("z = 1\na = 2\nm = 3").keySet()));
+        assertEquals(
+                List.of("z", "a", "m"),
+                List.copyOf(values("z = 1\na = 2\nm = 3").keySet()));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"\uFEFFa = 1", "a = 1\r\n", "a = 1"})
     void aByteOrderMarkAndWindowsLineEndsDoNoHarm(String text) {
-        assertEquals(new RawValue.Number(new Spot(1, 1), BigDecimal.ONE), values(text).get("a"));
+        assertEquals(
+                new RawValue.Number(new Spot(1, 1), BigDecimal.ONE),
+                values(text).get("a"));
     }
 
     @ParameterizedTest
@@ -99,12 +124,14 @@ class TomlTextTest {
 
     @Test
     void aTextBeyondAllPlansIsRefused() {
-        TomlReading.Unreadable refused = assertInstanceOf(TomlReading.Unreadable.class,
-                new TomlText().read("# " + "x".repeat(1_000_000)));
+        TomlReading.Unreadable refused =
+                assertInstanceOf(TomlReading.Unreadable.class, new TomlText().read("# " + "x".repeat(1_000_000)));
         assertEquals("longer than 1000000 characters", refused.flaws().get(0).words());
     }
 
     private static Map<String, RawValue> values(String text) {
-        return assertInstanceOf(TomlReading.Readable.class, new TomlText().read(text)).top().values();
+        return assertInstanceOf(TomlReading.Readable.class, new TomlText().read(text))
+                .top()
+                .values();
     }
 }

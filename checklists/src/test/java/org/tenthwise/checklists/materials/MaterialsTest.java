@@ -20,7 +20,9 @@ class MaterialsTest {
 
     /** Published: Callister and Rethwisch, Table B.6, prints each figure per °C and again per °F. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         bearing bronze C93200, 10.0
         copper C11000,          9.4
         stainless steel 405,    6.0
@@ -41,7 +43,8 @@ class MaterialsTest {
         stainless steel 440A,   5.7
         """)
     void aFigurePerDegreeCelsiusFitsTheOnePerDegreeFahrenheit(String designation, String perFahrenheit) {
-        BigDecimal worked = TemperatureScale.FAHRENHEIT.perDegree(materials.named(designation).orElseThrow().expansion());
+        BigDecimal worked = TemperatureScale.FAHRENHEIT.perDegree(
+                materials.named(designation).orElseThrow().expansion());
         assertEquals(new BigDecimal(perFahrenheit), worked.setScale(1, RoundingMode.HALF_EVEN));
     }
 
@@ -54,8 +57,13 @@ class MaterialsTest {
 
     @Test
     void aSourceSaysWhoAndWhereOrThatItIsFromMemory() {
-        materials.all().forEach(material -> assertTrue(material.source().endsWith("(from memory)")
-                || material.source().matches("(?!(?i:an?|the) ).+(\\b(19|20)\\d\\d\\b|\\d(st|nd|rd|th) ed\\.).*"), material.source()));
+        materials
+                .all()
+                .forEach(material -> assertTrue(
+                        material.source().endsWith("(from memory)")
+                                || material.source()
+                                        .matches("(?!(?i:an?|the) ).+(\\b(19|20)\\d\\d\\b|\\d(st|nd|rd|th) ed\\.).*"),
+                        material.source()));
     }
 
     @Test
@@ -67,8 +75,13 @@ class MaterialsTest {
     @Test
     void aDesignationInSeveralConditionsIsNoMaterialYet() {
         assertTrue(materials.named("stainless steel S17400").isEmpty());
-        assertEquals(new BigDecimal("11.9"),
-                materials.named("stainless steel S17400, condition H1150").orElseThrow().expansion().millionths());
+        assertEquals(
+                new BigDecimal("11.9"),
+                materials
+                        .named("stainless steel S17400, condition H1150")
+                        .orElseThrow()
+                        .expansion()
+                        .millionths());
     }
 
     /** A tenth either way, by hand. */

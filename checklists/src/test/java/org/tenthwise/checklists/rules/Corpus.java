@@ -21,8 +21,11 @@ record Corpus(Path folder) {
 
     List<String> names() {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".toml"))
-                    .map(name -> name.replace(".toml", "")).sorted().toList();
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".toml"))
+                    .map(name -> name.replace(".toml", ""))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Cutting;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -20,8 +20,10 @@ class CuttingRulesTest {
 
     @Test
     void whatAPlanSaysOfTheNextCutHoldsUnlessTheStepSaysOtherwise() {
-        String head = HEAD.replace("unit = \"in\"", "unit = \"in\"\naim = \"third\"").replace("name = \"Turn\"", "name = \"Turn\"\nleast_cut = 0.002\noffset_step = 0.0001");
-        String bore = """
+        String head = HEAD.replace("unit = \"in\"", "unit = \"in\"\naim = \"third\"")
+                .replace("name = \"Turn\"", "name = \"Turn\"\nleast_cut = 0.002\noffset_step = 0.0001");
+        String bore =
+                """
                 kind = "bore"
                 lower = 1.3750
                 upper = 1.3760
@@ -29,10 +31,15 @@ class CuttingRulesTest {
                 gauge_kind = "inside-micrometer"
                 """;
         assertEquals(Cutting.UNSAID, cutting(head + bore));
-        assertEquals(new Cutting(Optional.of(Aim.ByLimits.THIRD), inch("0.002"), inch("0.0001")), cutting(head + bore + "cut_again = \"too small\"\n"));
-        assertEquals(new Cutting(Optional.of(new Aim.Size(inch("1.3754").orElseThrow())), inch("0.001"), inch("0.0002")),
-                cutting(head + bore + "cut_again = \"too small\"\naim = 1.3754\nleast_cut = 0.001\noffset_step = 0.0002\n"));
-        assertEquals(new Cutting(Optional.of(Aim.ByLimits.MIDDLE), Optional.empty(), Optional.empty()),
+        assertEquals(
+                new Cutting(Optional.of(Aim.ByLimits.THIRD), inch("0.002"), inch("0.0001")),
+                cutting(head + bore + "cut_again = \"too small\"\n"));
+        assertEquals(
+                new Cutting(Optional.of(new Aim.Size(inch("1.3754").orElseThrow())), inch("0.001"), inch("0.0002")),
+                cutting(head + bore
+                        + "cut_again = \"too small\"\naim = 1.3754\nleast_cut = 0.001\noffset_step = 0.0002\n"));
+        assertEquals(
+                new Cutting(Optional.of(Aim.ByLimits.MIDDLE), Optional.empty(), Optional.empty()),
                 cutting(HEAD + bore + "cut_again = \"too small\"\naim = \"middle\"\n"));
     }
 
@@ -41,12 +48,19 @@ class CuttingRulesTest {
     }
 
     private static Cutting cutting(String text) {
-        return ((Check.Size) assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text)).plan().steps().get(0).check()).cutting();
+        return ((Check.Size) assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text))
+                        .plan()
+                        .steps()
+                        .get(0)
+                        .check())
+                .cutting();
     }
 
     @Test
     void aThreadHasTheSameToSayOfItsCutAndItsModifier() {
-        Check.OverWires thread = (Check.OverWires) check("""
+        Check.OverWires thread = (Check.OverWires)
+                check(
+                        """
                 kind = "thread-over-wires"
                 designation = "1/4-20 UNC-2A"
                 wire = 0.030

@@ -13,7 +13,9 @@ class NearestWordTest {
     private static final List<String> WORDS = List.of("upper", "lower", "places", "at", "gauge", "gauge_kind");
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             uper,       upper
             upppper,    upper
             lowre,      lower

@@ -22,13 +22,20 @@ class PlanFileGuideTest {
 
     @Test
     void theExamplesAreSound() throws IOException {
-        List<String> examples = EXAMPLE.matcher(guide()).results().map((MatchResult found) -> found.group(1)).toList();
+        List<String> examples = EXAMPLE.matcher(guide())
+                .results()
+                .map((MatchResult found) -> found.group(1))
+                .toList();
         assertEquals(4, examples.size());
-        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(examples.get(0))).plan();
-        Sample sample = assertInstanceOf(SampleReading.Good.class, new SampleReader().read(examples.get(1), plan)).sample();
+        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(examples.get(0)))
+                .plan();
+        Sample sample = assertInstanceOf(SampleReading.Good.class, new SampleReader().read(examples.get(1), plan))
+                .sample();
         assertEquals(Map.of(1, Standing.PASS), sample.expected());
-        Plan further = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(examples.get(2))).plan();
-        Sample more = assertInstanceOf(SampleReading.Good.class, new SampleReader().read(examples.get(3), further)).sample();
+        Plan further = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(examples.get(2)))
+                .plan();
+        Sample more = assertInstanceOf(SampleReading.Good.class, new SampleReader().read(examples.get(3), further))
+                .sample();
         assertEquals(Map.of(1, Standing.FAIL, 3, Standing.PASS), more.expected());
     }
 

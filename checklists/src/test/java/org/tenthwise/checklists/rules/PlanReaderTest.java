@@ -40,7 +40,8 @@ import org.tenthwise.model.tolerance.Origin;
 
 class PlanReaderTest {
 
-    static final String HEAD = """
+    static final String HEAD =
+            """
             format = 1
             part = "T-1"
             revision = "A"
@@ -61,7 +62,8 @@ class PlanReaderTest {
             method = "So."
             """;
 
-    private static final String DEPTH = """
+    private static final String DEPTH =
+            """
             kind = "depth"
             lower = 0.1240
             upper = 0.1250
@@ -73,7 +75,8 @@ class PlanReaderTest {
     void theHeadIsKeptAsWritten() {
         Plan plan = plan("kind = \"look\"\nwhat = \"Seen.\"\n");
         assertEquals(new PartId("T-1", "A"), plan.part());
-        assertEquals(List.of("1", "Test piece", "steel", "T-1 sheet 2", ""),
+        assertEquals(
+                List.of("1", "Test piece", "steel", "T-1 sheet 2", ""),
                 List.of(plan.issue(), plan.name(), plan.material(), plan.drawing(), plan.remark()));
         assertEquals(Unit.INCH, plan.unit());
         assertEquals(Optional.empty(), plan.outline());
@@ -83,7 +86,8 @@ class PlanReaderTest {
     /** SHA-256 of the bytes, from the coreutils program sha256sum. */
     @Test
     void thePlanCarriesItsTextAndTheHashOfItsBytes() {
-        String text = """
+        String text =
+                """
                 format = 1
                 part = "Ø-1"
                 revision = "A"
@@ -95,29 +99,47 @@ class PlanReaderTest {
                 operation = [{ number = 1, name = "o" }]
                 step = [{ number = 1, operation = 1, kind = "look", name = "s", what = "w" }]
                 """;
-        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text)).plan();
+        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text))
+                .plan();
         assertEquals(text, plan.source().text());
-        assertEquals("e01ab153ce487681b40fd270f546b10c193158d78f0a769cc41f39eedde70a60", plan.source().sha256());
+        assertEquals(
+                "e01ab153ce487681b40fd270f546b10c193158d78f0a769cc41f39eedde70a60",
+                plan.source().sha256());
     }
 
     @Test
     void aSizeLeftToItselfTakesOneReadingAPlaceAndIsNotCutAgain() {
-        Check.Size size = (Check.Size) check("""
+        Check.Size size = (Check.Size)
+                check(
+                        """
                 kind = "depth"
                 upper = 0.1250
                 places = ["floor", { name = "wall", depth = 0.50, angle = 22.5 }]
                 gauge_kind = "depth-gauge"
                 """);
-        assertEquals(new Check.Size(Feature.DEPTH, Limits.atMost(new Written("0.1250", Unit.INCH)),
-                List.of(Place.named("floor"), new Place("wall", Optional.of(new Written("0.50", Unit.INCH)),
-                        Optional.of(new BigDecimal("22.5")))),
-                1, Combine.EACH, false, new Written("0", Unit.INCH),
-                new Check.Means(GaugeKind.DEPTH_GAUGE, Optional.empty(), Optional.empty())), size);
+        assertEquals(
+                new Check.Size(
+                        Feature.DEPTH,
+                        Limits.atMost(new Written("0.1250", Unit.INCH)),
+                        List.of(
+                                Place.named("floor"),
+                                new Place(
+                                        "wall",
+                                        Optional.of(new Written("0.50", Unit.INCH)),
+                                        Optional.of(new BigDecimal("22.5")))),
+                        1,
+                        Combine.EACH,
+                        false,
+                        new Written("0", Unit.INCH),
+                        new Check.Means(GaugeKind.DEPTH_GAUGE, Optional.empty(), Optional.empty())),
+                size);
     }
 
     @Test
     void theMasterOfABoreGaugeKeepsItsPlaces() {
-        Check.Size bore = (Check.Size) check("""
+        Check.Size bore = (Check.Size)
+                check(
+                        """
                 kind = "bore"
                 lower = 1.3750
                 upper = 1.3760
@@ -130,9 +152,13 @@ class PlanReaderTest {
                 gauge = "BG-5"
                 master = 1.3750
                 """);
-        assertEquals(new Check.Means(GaugeKind.BORE_GAUGE, Optional.of("BG-5"),
-                Optional.of(new Written("1.3750", Unit.INCH))), bore.with());
-        assertEquals(List.of("1.1", "1.2", "1.3"), bore.slots().stream().map(slot -> slot.key()).toList());
+        assertEquals(
+                new Check.Means(
+                        GaugeKind.BORE_GAUGE, Optional.of("BG-5"), Optional.of(new Written("1.3750", Unit.INCH))),
+                bore.with());
+        assertEquals(
+                List.of("1.1", "1.2", "1.3"),
+                bore.slots().stream().map(slot -> slot.key()).toList());
         assertEquals(new Written("0.00010", Unit.INCH), bore.guardBand());
         assertEquals(true, bore.cutAgain());
         assertEquals(Combine.LARGEST, bore.combine());
@@ -141,22 +167,30 @@ class PlanReaderTest {
 
     @Test
     void aWayOfMeasuringHasItsUncertaintyAndTheGuardBandCanBeTheSame() {
-        String named = """
+        String named =
+                """
                 [[uncertainty]]
                 name = "depth gauge"
                 expanded = 0.0004
 
                 [[step]]""";
-        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD.replace("[[step]]", named) + """
+        Plan plan = assertInstanceOf(
+                        PlanReading.Good.class,
+                        new PlanReader()
+                                .read(
+                                        HEAD.replace("[[step]]", named)
+                                                + """
                 kind = "depth"
                 upper = 0.1250
                 places = ["floor"]
                 gauge_kind = "depth-gauge"
                 uncertainty = "depth gauge"
                 guard_band = "uncertainty"
-                """)).plan();
+                """))
+                .plan();
         Check.Size size = (Check.Size) plan.step(5).check();
-        assertEquals(Optional.of(new Uncertainty("depth gauge", new Written("0.0004", Unit.INCH), new BigDecimal(2))),
+        assertEquals(
+                Optional.of(new Uncertainty("depth gauge", new Written("0.0004", Unit.INCH), new BigDecimal(2))),
                 size.with().uncertainty());
         assertEquals(new Written("0.0004", Unit.INCH), size.guardBand());
     }
@@ -164,43 +198,62 @@ class PlanReaderTest {
     /** √(0.0005²/12 + 0.0002²) = 0.00024664 in; twice that, rounded up to two figures, is 0.00050 in. By hand. */
     @Test
     void anUncertaintyCanBePutTogetherFromItsSources() {
-        String named = """
+        String named =
+                """
                 [[uncertainty]]
                 name = "depth gauge"
                 components = [{ kind = "resolution", value = 0.0005 }, { kind = "normal", value = 0.0004, k = 2 }]
 
                 [[step]]""";
-        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD.replace("[[step]]", named) + """
+        Plan plan = assertInstanceOf(
+                        PlanReading.Good.class,
+                        new PlanReader()
+                                .read(
+                                        HEAD.replace("[[step]]", named)
+                                                + """
                 kind = "depth"
                 upper = 0.1250
                 places = ["floor"]
                 gauge_kind = "depth-gauge"
                 uncertainty = "depth gauge"
-                """)).plan();
-        assertEquals(Optional.of(new Uncertainty("depth gauge", new Written("0.00050", Unit.INCH), new BigDecimal("2.00"))),
+                """))
+                .plan();
+        assertEquals(
+                Optional.of(new Uncertainty("depth gauge", new Written("0.00050", Unit.INCH), new BigDecimal("2.00"))),
                 ((Check.Size) plan.step(5).check()).with().uncertainty());
     }
 
-    /** 16.2 stands in the table of materials; 11.5 for steel, where the plan says nothing else, is that of JCGM 100, H.1. */
+    /**
+     * 16.2 stands in the table of materials; 11.5 for steel, where the plan says nothing else, is that of JCGM 100,
+     * H.1.
+     */
     @Test
     void aPlanSaysHowPartAndGaugeGrowAndHowWarmTheShopGets() {
-        Climate climate = heated("part_material = \"aluminium bronze CuAl10Ni5Fe4\"", "").climate().orElseThrow();
+        Climate climate = heated("part_material = \"aluminium bronze CuAl10Ni5Fe4\"", "")
+                .climate()
+                .orElseThrow();
         assertEquals(Expansion.of("16.2"), climate.part().expansion());
         assertEquals(Expansion.of("11.5"), climate.gauge().expansion());
         assertEquals("steel, as the plan says nothing else", climate.gauge().source());
         assertEquals(new TemperatureRange(Celsius.of("18"), Celsius.of("23.5")), climate.shop());
-        assertEquals(new Climate.Growth(Expansion.of("13.0"), "the plan"),
+        assertEquals(
+                new Climate.Growth(Expansion.of("13.0"), "the plan"),
                 heated("part_expansion = 13.0", "").climate().orElseThrow().part());
     }
 
     /** 9.0 in 1e-6 per °F is 16.2 per °C, 64.4 °F is 18 °C and 77 °F is 25 °C, each exactly. */
     @Test
     void aPlanInInchesMayHaveItsTemperaturesInDegreesFahrenheit() {
-        String table = "[temperature]\ndegrees = \"F\"\npart_expansion = 9.0\nshop_least = 64.4\nshop_greatest = 77\n\n[[step]]";
-        Climate climate = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD.replace("[[step]]", table) + DEPTH))
-                .plan().climate().orElseThrow();
+        String table = "[temperature]\ndegrees = \"F\"\npart_expansion = 9.0\nshop_least = 64.4\nshop_greatest = "
+                + "77\n\n[[step]]";
+        Climate climate = assertInstanceOf(
+                        PlanReading.Good.class, new PlanReader().read(HEAD.replace("[[step]]", table) + DEPTH))
+                .plan()
+                .climate()
+                .orElseThrow();
         assertEquals(TemperatureScale.FAHRENHEIT, climate.scale());
-        assertEquals(0, new BigDecimal("16.2").compareTo(climate.part().expansion().millionths()));
+        assertEquals(
+                0, new BigDecimal("16.2").compareTo(climate.part().expansion().millionths()));
         assertEquals(Expansion.of("11.5"), climate.gauge().expansion());
         assertEquals(0, new BigDecimal("18").compareTo(climate.shop().least().degrees()));
         assertEquals(0, new BigDecimal("25").compareTo(climate.shop().greatest().degrees()));
@@ -208,24 +261,42 @@ class PlanReaderTest {
 
     @Test
     void temperaturesAreAskedForUnlessThePlanHasNoSuchTableOrSaysOtherwise() {
-        assertEquals(TemperatureAsked.WHERE_IT_MATTERS, heated("part_expansion = 13.0", "").step(5).temperatureAsked());
-        assertEquals(TemperatureAsked.ALWAYS, heated("part_expansion = 13.0", "temperature = \"ask\"\n").step(5).temperatureAsked());
-        assertEquals(TemperatureAsked.NEVER, heated("part_expansion = 13.0", "temperature = \"not-asked\"\n").step(5).temperatureAsked());
+        assertEquals(
+                TemperatureAsked.WHERE_IT_MATTERS,
+                heated("part_expansion = 13.0", "").step(5).temperatureAsked());
+        assertEquals(
+                TemperatureAsked.ALWAYS,
+                heated("part_expansion = 13.0", "temperature = \"ask\"\n")
+                        .step(5)
+                        .temperatureAsked());
+        assertEquals(
+                TemperatureAsked.NEVER,
+                heated("part_expansion = 13.0", "temperature = \"not-asked\"\n")
+                        .step(5)
+                        .temperatureAsked());
         Plan cold = plan(DEPTH);
         assertEquals(TemperatureAsked.NEVER, cold.step(5).temperatureAsked());
         assertEquals(Optional.empty(), cold.climate());
     }
 
     private static Plan heated(String part, String ofTheStep) {
-        String table = "[temperature]\ndegrees = \"C\"\n%s\nshop_least = 18\nshop_greatest = 23.5\n\n[[step]]".formatted(part);
-        return assertInstanceOf(PlanReading.Good.class,
-                new PlanReader().read(HEAD.replace("[[step]]", table) + DEPTH + ofTheStep)).plan();
+        String table =
+                "[temperature]\ndegrees = \"C\"\n%s\nshop_least = 18\nshop_greatest = 23.5\n\n[[step]]".formatted(part);
+        return assertInstanceOf(
+                        PlanReading.Good.class,
+                        new PlanReader().read(HEAD.replace("[[step]]", table) + DEPTH + ofTheStep))
+                .plan();
     }
 
-    /** 1/2-13 UNC-2A: pitch diameter 0.4485 to 0.4435 in, ASME B1.1, Table 2A (in Machinery's Handbook, 31st ed., the same). */
+    /**
+     * 1/2-13 UNC-2A: pitch diameter 0.4485 to 0.4435 in, ASME B1.1, Table 2A (in Machinery's Handbook, 31st ed., the
+     * same).
+     */
     @Test
     void aThreadByItsDesignationBringsItsGeometryAndItsLimits() {
-        Check.OverWires over = (Check.OverWires) check("""
+        Check.OverWires over = (Check.OverWires)
+                check(
+                        """
                 kind = "thread-over-wires"
                 designation = "1/2-13 UNC-2A"
                 wire = 0.0444
@@ -233,13 +304,19 @@ class PlanReaderTest {
                 """);
         assertEquals(ThreadForm.UNIFIED, over.thread().form());
         assertEquals(Length.of("0.5", Unit.INCH), over.thread().diameter());
-        assertEquals(new Limits(Optional.of(new Written("0.4435", Unit.INCH)), Optional.of(new Written("0.4485", Unit.INCH)),
-                Optional.of(new Origin("1/2-13 UNC-2A", "ASME B1.1, by its formulas"))), over.pitchDiameter());
+        assertEquals(
+                new Limits(
+                        Optional.of(new Written("0.4435", Unit.INCH)),
+                        Optional.of(new Written("0.4485", Unit.INCH)),
+                        Optional.of(new Origin("1/2-13 UNC-2A", "ASME B1.1, by its formulas"))),
+                over.pitchDiameter());
     }
 
     @Test
     void limitsWrittenBesideADesignationAreThoseOfTheDrawing() {
-        Check.OverWires over = (Check.OverWires) check("""
+        Check.OverWires over = (Check.OverWires)
+                check(
+                        """
                 kind = "thread-over-wires"
                 designation = "1 1/2-8 STUB ACME-2G"
                 lower = 1.4347
@@ -247,52 +324,89 @@ class PlanReaderTest {
                 wire = 0.0700
                 places = ["middle"]
                 """);
-        assertEquals(Limits.between(new Written("1.4347", Unit.INCH), new Written("1.4527", Unit.INCH)), over.pitchDiameter());
+        assertEquals(
+                Limits.between(new Written("1.4347", Unit.INCH), new Written("1.4527", Unit.INCH)),
+                over.pitchDiameter());
         assertEquals(ThreadForm.STUB_ACME, over.thread().form());
     }
 
     /** 20 H7: +21/0 µm; 20 js7: ±10.5 µm (ISO 286-2). */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             bore     | H7  | 20.000  | 20.021  | Ø20 H7
             diameter | js7 | 19.9895 | 20.0105 | Ø20 js7
             width    | H7  | 20.000  | 20.021  | 20 H7
             """)
     void aZoneGivesBothLimits(String kind, String zone, String lower, String upper, String designation) {
-        String text = HEAD.replace("unit = \"in\"", "unit = \"mm\"") + """
+        String text = HEAD.replace("unit = \"in\"", "unit = \"mm\"")
+                + """
                 kind = "%s"
                 nominal = 20
                 zone = "%s"
                 places = ["front"]
                 gauge_kind = "caliper"
-                """.formatted(kind, zone);
-        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text)).plan();
-        assertEquals(new Limits(Optional.of(new Written(lower, Unit.MILLIMETRE)), Optional.of(new Written(upper, Unit.MILLIMETRE)),
-                Optional.of(new Origin(designation, "ISO 286-2"))), ((Check.Size) plan.step(5).check()).limits());
+                """
+                        .formatted(kind, zone);
+        Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text))
+                .plan();
+        assertEquals(
+                new Limits(
+                        Optional.of(new Written(lower, Unit.MILLIMETRE)),
+                        Optional.of(new Written(upper, Unit.MILLIMETRE)),
+                        Optional.of(new Origin(designation, "ISO 286-2"))),
+                ((Check.Size) plan.step(5).check()).limits());
     }
 
     /** 8 threads to the inch are a pitch of 1/8 in = 3.175 mm; 7 1/2 one of 25.4/7.5 = 3.386666666667 mm. */
     @Test
     void threadsToTheInchBecomeAPitch() {
-        assertEquals(new ScrewThread(ThreadForm.STUB_ACME, Length.of("38.1", Unit.MILLIMETRE),
-                Length.of("3.175", Unit.MILLIMETRE), 1), thread("threads_per_inch = 8\nwire = 0.0700").thread());
-        assertEquals(Length.of("3.386666666667", Unit.MILLIMETRE),
+        assertEquals(
+                new ScrewThread(
+                        ThreadForm.STUB_ACME,
+                        Length.of("38.1", Unit.MILLIMETRE),
+                        Length.of("3.175", Unit.MILLIMETRE),
+                        1),
+                thread("threads_per_inch = 8\nwire = 0.0700").thread());
+        assertEquals(
+                Length.of("3.386666666667", Unit.MILLIMETRE),
                 thread("threads_per_inch = 7.5\nwire = 0.0700").thread().pitch());
     }
 
     /** Least and greatest wire of a 1/8 in Stub Acme: 0.447214 P = 0.05590 in and 0.596588 P = 0.07457 in, by hand. */
     @Test
     void aWireJustInsideTheWindowIsTaken() {
-        assertEquals("0.0560", thread("pitch = 0.125\nwire = 0.0560").with().reference().orElseThrow().text());
-        assertEquals("0.0745", thread("pitch = 0.125\nwire = 0.0745").with().reference().orElseThrow().text());
+        assertEquals(
+                "0.0560",
+                thread("pitch = 0.125\nwire = 0.0560")
+                        .with()
+                        .reference()
+                        .orElseThrow()
+                        .text());
+        assertEquals(
+                "0.0745",
+                thread("pitch = 0.125\nwire = 0.0745")
+                        .with()
+                        .reference()
+                        .orElseThrow()
+                        .text());
     }
 
     @Test
     void anOutlineIsReadInTheUnitOfThePlan() {
-        PlanReading.Good good = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD
-                + "at = [0.5, 1.0]\nkind = \"look\"\nwhat = \"Seen.\"\n\n[outline]\noutside = [[0, 1], [2, 1]]\n"));
-        assertEquals(Length.of("50.8", Unit.MILLIMETRE), good.plan().outline().orElseThrow().length());
-        assertEquals(Optional.of(new Mark(Length.of("12.7", Unit.MILLIMETRE), Length.of("25.4", Unit.MILLIMETRE))),
+        PlanReading.Good good = assertInstanceOf(
+                PlanReading.Good.class,
+                new PlanReader()
+                        .read(HEAD
+                                + "at = [0.5, 1.0]\nkind = \"look\"\nwhat = \"Seen.\"\n\n[outline]\noutside "
+                                + "= [[0, 1], [2, 1]]\n"));
+        assertEquals(
+                Length.of("50.8", Unit.MILLIMETRE),
+                good.plan().outline().orElseThrow().length());
+        assertEquals(
+                Optional.of(new Mark(Length.of("12.7", Unit.MILLIMETRE), Length.of("25.4", Unit.MILLIMETRE))),
                 good.plan().step(5).mark());
     }
 
@@ -310,7 +424,8 @@ class PlanReaderTest {
     }
 
     private static Check.OverWires thread(String pitchAndWire) {
-        return (Check.OverWires) check("""
+        return (Check.OverWires) check(
+                """
                 kind = "thread-over-wires"
                 form = "stub-acme"
                 diameter = 1.5
@@ -318,7 +433,8 @@ class PlanReaderTest {
                 lower = 1.4347
                 upper = 1.4527
                 places = ["middle"]
-                """.formatted(pitchAndWire));
+                """
+                        .formatted(pitchAndWire));
     }
 
     static Check check(String keys) {
@@ -326,6 +442,7 @@ class PlanReaderTest {
     }
 
     private static Plan plan(String keys) {
-        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD + keys)).plan();
+        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read(HEAD + keys))
+                .plan();
     }
 }

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
-import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
@@ -23,8 +23,12 @@ class RunOutKindTest {
 
     @Test
     void runOutIsReadAtEightAnglesWithNothingToMoveUnlessThePlanSaysOtherwise() {
-        Check.RunOut runOut = (Check.RunOut) check("kind = \"run-out\"\nlimit = 0.0010\ngauge_kind = \"lever-indicator\"\n");
-        assertEquals(Stream.of("0", "45", "90", "135", "180", "225", "270", "315").map(BigDecimal::new).toList(),
+        Check.RunOut runOut =
+                (Check.RunOut) check("kind = \"run-out\"\nlimit = 0.0010\ngauge_kind = \"lever-indicator\"\n");
+        assertEquals(
+                Stream.of("0", "45", "90", "135", "180", "225", "270", "315")
+                        .map(BigDecimal::new)
+                        .toList(),
                 runOut.angles());
         assertEquals(Holding.UNSAID, runOut.holding());
         assertEquals(BigDecimal.ZERO, runOut.firstJaw());
@@ -32,9 +36,11 @@ class RunOutKindTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"four-jaw, 4", "three-jaw, 3", "power-chuck, 3", "collet, 0", "centres, 0", "face-plate, 0", "steady, 0"})
+    @CsvSource({"four-jaw, 4", "three-jaw, 3", "power-chuck, 3", "collet, 0", "centres, 0", "face-plate, 0", "steady, 0"
+    })
     void whatHoldsTheWorkSaysHowManyJawsThereAre(String holding, int jaws) {
-        String text = "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\nholding = \"%s\"\n".formatted(holding);
+        String text = "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\nholding = \"%s\"\n"
+                .formatted(holding);
         assertEquals(jaws, ((Check.RunOut) check(text)).jaws());
         assertEquals(check(text), check(text + "jaws = " + jaws + "\n"), "a plan may give both");
     }
@@ -42,18 +48,23 @@ class RunOutKindTest {
     @ParameterizedTest
     @CsvSource({"4, FOUR_JAW", "3, THREE_JAW", "0, UNSAID"})
     void aPlanKeptWithItsRunMayGiveTheJawsAlone(int jaws, Holding holding) {
-        String text = HEAD + "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\njaws = %d\n".formatted(jaws);
+        String text =
+                HEAD + "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\njaws = %d\n".formatted(jaws);
         assertInstanceOf(PlanReading.Bad.class, new PlanReader().read(text));
-        Plan kept = assertInstanceOf(PlanReading.Good.class, new PlanReader().readKept(text)).plan();
+        Plan kept = assertInstanceOf(PlanReading.Good.class, new PlanReader().readKept(text))
+                .plan();
         assertEquals(holding, ((Check.RunOut) kept.step(5).check()).holding());
     }
 
     @Test
     void runOutIsReadAtOneSectionOrAtTwo() {
-        String text = "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\nsections = [{ name = \"near the jaws\", at = 0 }%s]\n";
+        String text =
+                "kind = \"run-out\"\nlimit = 0.02\ngauge_kind = \"dial-indicator\"\nsections = [{ name = \"near the "
+                        + "jaws\", at = 0 }%s]\n";
         Section near = new Section("near the jaws", new Written("0", Unit.INCH));
         assertEquals(List.of(near), ((Check.RunOut) check(text.formatted(""))).sections());
-        assertEquals(List.of(near, new Section("far out", new Written("5.50", Unit.INCH))),
+        assertEquals(
+                List.of(near, new Section("far out", new Written("5.50", Unit.INCH))),
                 ((Check.RunOut) check(text.formatted(", { name = \"far out\", at = 5.50 }"))).sections());
     }
 }

@@ -18,7 +18,8 @@ import org.tenthwise.model.run.Event;
 class RunOutReadingsTest {
 
     private static final String SECTIONS = "sections = [{ name = \"near\", at = 30 }, { name = \"far\", at = 140 }]\n";
-    private static final String HEAD = """
+    private static final String HEAD =
+            """
             format = 1
             part = "T-9"
             revision = "A"
@@ -38,7 +39,11 @@ class RunOutReadingsTest {
 
     @Test
     void aFullTurnComesBeforeTheReadingsByAngleWhateverTheirOrder() throws IOException {
-        assertEquals(List.of("highest 0.03", "lowest 0.00", "1.1 0.01", "2.1 0.02", "3.1 0.03"), read("", """
+        assertEquals(
+                List.of("highest 0.03", "lowest 0.00", "1.1 0.01", "2.1 0.02", "3.1 0.03"),
+                read(
+                        "",
+                        """
                 readings = ["0.01", "0.02", "0.03"]
                 lowest = "0.00"
                 highest = "0.03"
@@ -47,17 +52,34 @@ class RunOutReadingsTest {
 
     @Test
     void theSecondSectionHasATableOfItsOwn() throws IOException {
-        assertEquals(List.of("highest 0.03", "lowest 0.00", "far:highest 0.05", "far:lowest 0.01", "1.1 0.01", "far:1.1 0.02", "far:2.1 0.03"),
-                read(SECTIONS, """
+        assertEquals(
+                List.of(
+                        "highest 0.03",
+                        "lowest 0.00",
+                        "far:highest 0.05",
+                        "far:lowest 0.01",
+                        "1.1 0.01",
+                        "far:1.1 0.02",
+                        "far:2.1 0.03"),
+                read(
+                                SECTIONS,
+                                """
                         highest = "0.03"
                         lowest = "0.00"
                         readings = ["0.01"]
                         far = { readings = ["0.02", "0.03"], lowest = "0.01", highest = [{ reading = "0.5", struck = "slipped" }, "0.05"] }
-                        """).stream().filter(read -> !read.endsWith(" 0.5")).toList());
+                        """)
+                        .stream()
+                        .filter(read -> !read.endsWith(" 0.5"))
+                        .toList());
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock =
+                    """
         far = { highest = "x" }               | 16:9: check 1, far: "x" is not a plain decimal number
         far = { readings = ["1", "2", "3", "4", "5"] } | 16:9: check 1, far: 5 readings, and the plan has room for 4
         far = { hihgest = "1" }               | 16:9: check 1, far: unknown key "hihgest"; did you mean "highest"?
@@ -65,24 +87,32 @@ class RunOutReadingsTest {
         far = { readings = [{ reading = 1 }] } | 16:23: check 1, far, reading: a figure from a gauge stands in quotes, as typed; here is the number 1
         """)
     void whatIsWrongOfTheSecondSectionIsTold(String line, String problem) throws IOException {
-        SampleReading.Bad bad = assertInstanceOf(SampleReading.Bad.class, new SampleReader().read(HEAD + line + "\n", spindle(SECTIONS)));
+        SampleReading.Bad bad = assertInstanceOf(
+                SampleReading.Bad.class, new SampleReader().read(HEAD + line + "\n", spindle(SECTIONS)));
         assertEquals(problem, Corpus.lines(bad.problems()));
     }
 
     @Test
     void aPlanOfOneSectionHasNoFarOne() throws IOException {
-        SampleReading.Bad bad = assertInstanceOf(SampleReading.Bad.class, new SampleReader().read(HEAD + "far = { highest = \"1\" }\n", spindle("")));
+        SampleReading.Bad bad = assertInstanceOf(
+                SampleReading.Bad.class, new SampleReader().read(HEAD + "far = { highest = \"1\" }\n", spindle("")));
         assertEquals("16:1: check 1: unknown key \"far\"", Corpus.lines(bad.problems()));
     }
 
     private static List<String> read(String sections, String readings) throws IOException {
-        Sample sample = assertInstanceOf(SampleReading.Good.class, new SampleReader().read(HEAD + readings, spindle(sections))).sample();
-        return sample.events().stream().flatMap(event -> event instanceof Event.ReadingTaken taken
-                ? Stream.of(taken.slot() + " " + taken.typed().text()) : Stream.empty()).toList();
+        Sample sample = assertInstanceOf(
+                        SampleReading.Good.class, new SampleReader().read(HEAD + readings, spindle(sections)))
+                .sample();
+        return sample.events().stream()
+                .flatMap(event -> event instanceof Event.ReadingTaken taken
+                        ? Stream.of(taken.slot() + " " + taken.typed().text())
+                        : Stream.empty())
+                .toList();
     }
 
     private static Plan spindle(String sections) throws IOException {
         String text = Files.readString(Path.of("src/test/resources/plans/spindle.toml"));
-        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text + sections)).plan();
+        return assertInstanceOf(PlanReading.Good.class, new PlanReader().read(text + sections))
+                .plan();
     }
 }

@@ -36,7 +36,8 @@ class SampleReaderTest {
 
     private static final Plan PLAN = DemoPart.SCREW_CARRIER.plan();
 
-    private static final String HEAD = """
+    private static final String HEAD =
+            """
             format = 1
             part = "LG-2207"
             revision = "C"
@@ -58,15 +59,22 @@ class SampleReaderTest {
     @Test
     void howTheRegisterOfTheMachineCountsIsSaidFirst() {
         String steps = "[[step]]\nnumber = 1\n";
-        assertEquals(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD),
-                sample(HEAD.replace("by =", "register = \"radius\"\nusual_aim = \"third\"\nby ="), steps).events().get(0));
-        assertEquals(new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.MIDDLE),
-                sample(HEAD.replace("by =", "register = \"diameter\"\nby ="), steps).events().get(0));
+        assertEquals(
+                new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD),
+                sample(HEAD.replace("by =", "register = \"radius\"\nusual_aim = \"third\"\nby ="), steps)
+                        .events()
+                        .get(0));
+        assertEquals(
+                new Event.MachineKnown("Lathe 4", Register.DIAMETER, Aim.ByLimits.MIDDLE),
+                sample(HEAD.replace("by =", "register = \"diameter\"\nby ="), steps)
+                        .events()
+                        .get(0));
     }
 
     @Test
     void aShortPassThatWasCutOnHasItsReasonBeforeTheCut() {
-        List<Event> events = sample("""
+        List<Event> events = sample(
+                        """
                 [[step]]
                 number = 9
                 gauge = "MC-3"
@@ -75,7 +83,8 @@ class SampleReaderTest {
                 readings = ["48.2"]
                 cut_on_these = "The other end is behind the centre."
                 why = "cut"
-                """).events();
+                """)
+                .events();
         int signed = events.indexOf(new Event.CutOnThese(9, "The other end is behind the centre."));
         assertEquals(new Event.PassBegun(9, Event.PassBegun.Why.CUT), events.get(signed + 1));
     }
@@ -91,7 +100,8 @@ class SampleReaderTest {
 
     @Test
     void temperaturesComeBeforeTheReadingsOfTheirPass() {
-        Sample sample = sample("""
+        Sample sample = sample(
+                """
                 [[step]]
                 number = 13
                 gauge = "BG-2"
@@ -105,19 +115,23 @@ class SampleReaderTest {
                 why = "cut"
                 part_temperature = "24"
                 """);
-        assertEquals(List.of(
-                new Event.TemperatureTaken(13, Body.PART, Degrees.of("24", CELSIUS)),
-                new Event.ReadingTaken(13, "1.1", mm("-0.140")),
-                new Event.PassBegun(13, Event.PassBegun.Why.CUT),
-                new Event.TemperatureTaken(13, Body.PART, Degrees.of("22.8", CELSIUS)),
-                new Event.TemperatureTaken(13, Body.GAUGE, Degrees.of("20.50", CELSIUS)),
-                new Event.ReadingTaken(13, "1.1", mm("+0.010"))),
-                sample.events().stream().filter(event -> !(event instanceof Event.GaugeKnown) && !(event instanceof Event.GaugeSet)).toList());
+        assertEquals(
+                List.of(
+                        new Event.TemperatureTaken(13, Body.PART, Degrees.of("24", CELSIUS)),
+                        new Event.ReadingTaken(13, "1.1", mm("-0.140")),
+                        new Event.PassBegun(13, Event.PassBegun.Why.CUT),
+                        new Event.TemperatureTaken(13, Body.PART, Degrees.of("22.8", CELSIUS)),
+                        new Event.TemperatureTaken(13, Body.GAUGE, Degrees.of("20.50", CELSIUS)),
+                        new Event.ReadingTaken(13, "1.1", mm("+0.010"))),
+                sample.events().stream()
+                        .filter(event -> !(event instanceof Event.GaugeKnown) && !(event instanceof Event.GaugeSet))
+                        .toList());
     }
 
     @Test
     void readingsComeAsTypedAfterTheGaugeIsSetAndEarlierPassesFirst() {
-        Sample sample = sample("""
+        Sample sample = sample(
+                """
                 [[step]]
                 number = 13
                 gauge = "BG-2"
@@ -139,25 +153,29 @@ class SampleReaderTest {
                 rework = { by = "Inspector 1", reason = "Burr." }
                 """);
         Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
-        assertEquals(List.of(
-                new Event.GaugeKnown(gauge),
-                new Event.GaugeKnown(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty())),
-                new Event.GaugeSet(13, Setting.onMaster(gauge, "MR-30", mm("30.0010"), mm("-0.000"))),
-                new Event.ReadingTaken(13, "1.1", mm("+0.150")),
-                new Event.PassBegun(13, Event.PassBegun.Why.CUT),
-                new Event.ReadingTaken(13, "1.1", mm("+0.151")),
-                new Event.Disposed(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")),
-                new Event.ReadingTaken(13, "1.1", mm("+0.152")),
-                new Event.Disposed(13, Disposition.REWORK, "Burr.", "Inspector 1"),
-                new Event.ReadingTaken(13, "1.1", mm("+0.010")),
-                new Event.ReadingTaken(13, "2.1", mm("0.0")),
-                new Event.NoteMade(13, "Rocked twice."),
-                new Event.Disposed(13, Disposition.USE_AS_IS, "It will do.", "Inspector 1", Optional.of("None yet"))), sample.events());
+        assertEquals(
+                List.of(
+                        new Event.GaugeKnown(gauge),
+                        new Event.GaugeKnown(new Gauge("MC-3", GaugeKind.MICROMETER, Optional.empty())),
+                        new Event.GaugeSet(13, Setting.onMaster(gauge, "MR-30", mm("30.0010"), mm("-0.000"))),
+                        new Event.ReadingTaken(13, "1.1", mm("+0.150")),
+                        new Event.PassBegun(13, Event.PassBegun.Why.CUT),
+                        new Event.ReadingTaken(13, "1.1", mm("+0.151")),
+                        new Event.Disposed(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")),
+                        new Event.ReadingTaken(13, "1.1", mm("+0.152")),
+                        new Event.Disposed(13, Disposition.REWORK, "Burr.", "Inspector 1"),
+                        new Event.ReadingTaken(13, "1.1", mm("+0.010")),
+                        new Event.ReadingTaken(13, "2.1", mm("0.0")),
+                        new Event.NoteMade(13, "Rocked twice."),
+                        new Event.Disposed(
+                                13, Disposition.USE_AS_IS, "It will do.", "Inspector 1", Optional.of("None yet"))),
+                sample.events());
     }
 
     @Test
     void aPlugIsMeasuredThenFelt() {
-        Sample sample = sample("""
+        Sample sample = sample(
+                """
                 [[step]]
                 number = 14
                 gauge = "MC-3"
@@ -174,19 +192,22 @@ class SampleReaderTest {
                 13 = "cut again"
                 outcome = "not complete"
                 """);
-        assertEquals(List.of(
-                new Event.ReadingTaken(14, "1.1", mm("29.993")),
-                new Event.ReadingTaken(14, "2.1", mm("29.992")),
-                new Event.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG),
-                new Event.DoubtFlagged(14, "Tighter than it should be."),
-                new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED)), sample.events().subList(3, 8));
+        assertEquals(
+                List.of(
+                        new Event.ReadingTaken(14, "1.1", mm("29.993")),
+                        new Event.ReadingTaken(14, "2.1", mm("29.992")),
+                        new Event.Answered(14, Question.PLUG_FEELS, Answer.WITH_DRAG),
+                        new Event.DoubtFlagged(14, "Tighter than it should be."),
+                        new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED)),
+                sample.events().subList(3, 8));
         assertEquals(Map.of(13, Standing.CUT_AGAIN, 14, Standing.FAIL), sample.expected());
         assertEquals(Optional.of(Outcome.NOT_COMPLETE), sample.outcome());
     }
 
     @Test
     void aFigureMayBeMeantAlthoughFarOffOrReadInTheOtherUnitOrStruckOut() {
-        Sample sample = sample("""
+        Sample sample = sample(
+                """
                 [[gauge]]
                 id = "TR-40"
                 kind = "limit-gauge"
@@ -226,22 +247,31 @@ class SampleReaderTest {
     /** A strike-out names its entry as a ledger would number it that holds nothing else. */
     @Test
     void whatIsStruckOutStandsInTheEntriesUnderTheNumberItIsStruckOutBy() {
-        Sample sample = sample("""
+        Sample sample = sample(
+                """
                 [[step]]
                 number = 1
                 answers = [{ answer = "no", struck = "wrong key" }, "yes"]
                 """);
         List<Entry> entries = new ArrayList<>();
         entries.add(new Entry(1, "r", OffsetDateTime.MIN, "", sample.begun()));
-        sample.events().forEach(event -> entries.add(new Entry(entries.size() + 1, "r", OffsetDateTime.MIN, "", event)));
-        Event.StruckOut struck = entries.stream().map(Entry::event).filter(Event.StruckOut.class::isInstance)
-                .map(Event.StruckOut.class::cast).findFirst().orElseThrow();
-        assertEquals(Answer.NO, ((Event.Answered) entries.get((int) struck.entry() - 1).event()).answer());
+        sample.events()
+                .forEach(event -> entries.add(new Entry(entries.size() + 1, "r", OffsetDateTime.MIN, "", event)));
+        Event.StruckOut struck = entries.stream()
+                .map(Entry::event)
+                .filter(Event.StruckOut.class::isInstance)
+                .map(Event.StruckOut.class::cast)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                Answer.NO,
+                ((Event.Answered) entries.get((int) struck.entry() - 1).event()).answer());
     }
 
     @Test
     void anotherGaugeMayBeTakenInAPassOrForAPass() {
-        Sample sample = sample("""
+        Sample sample = sample(
+                """
                 [[gauge]]
                 id = "BG-3"
                 kind = "bore-gauge"
@@ -259,11 +289,17 @@ class SampleReaderTest {
                 readings = ["-0.150"]
                 why = "cut"
                 """);
-        assertEquals(List.of("BG-3 MR-30", "-0.150", "CUT", "BG-2 MR-30", "+0.010", "BG-3 MR-31", "+0.011"),
-                sample.events().stream().skip(3).map(event -> event instanceof Event.GaugeSet set
-                        ? set.setting().gauge().id() + " " + set.setting().reference().orElseThrow()
-                        : event instanceof Event.ReadingTaken taken ? taken.typed().text()
-                        : ((Event.PassBegun) event).why().name()).toList());
+        assertEquals(
+                List.of("BG-3 MR-30", "-0.150", "CUT", "BG-2 MR-30", "+0.010", "BG-3 MR-31", "+0.011"),
+                sample.events().stream()
+                        .skip(3)
+                        .map(event -> event instanceof Event.GaugeSet set
+                                ? set.setting().gauge().id() + " "
+                                        + set.setting().reference().orElseThrow()
+                                : event instanceof Event.ReadingTaken taken
+                                        ? taken.typed().text()
+                                        : ((Event.PassBegun) event).why().name())
+                        .toList());
     }
 
     private static Written inch(String figure) {
@@ -275,7 +311,8 @@ class SampleReaderTest {
     }
 
     private static Sample sample(String head, String text) {
-        return assertInstanceOf(SampleReading.Good.class, new SampleReader().read(head + "\n" + text, PLAN)).sample();
+        return assertInstanceOf(SampleReading.Good.class, new SampleReader().read(head + "\n" + text, PLAN))
+                .sample();
     }
 
     private static Written mm(String figure) {

@@ -11,10 +11,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.model.plan.Check;
 
-/** Readings that cannot speak for the whole of what they are taken for are refused in a plan, and read in one kept with its run. */
+/**
+ * Readings that cannot speak for the whole of what they are taken for are refused in a plan, and read in one kept with
+ * its run.
+ */
 class SpeaksForTheWholeTest {
 
-    private static final String HEAD = """
+    private static final String HEAD =
+            """
             format = 1
             part = "T-9"
             revision = "A"
@@ -33,7 +37,8 @@ class SpeaksForTheWholeTest {
             number = 10
             name = "Turn"
             """;
-    private static final String RUN_OUT = """
+    private static final String RUN_OUT =
+            """
 
             [[step]]
             number = 1
@@ -45,7 +50,8 @@ class SpeaksForTheWholeTest {
             angles = %s
             gauge_kind = "dial-indicator"
             """;
-    private static final String THREAD = """
+    private static final String THREAD =
+            """
 
             [[step]]
             number = 1
@@ -73,7 +79,8 @@ class SpeaksForTheWholeTest {
             minor_step = 1
             places = ["a"]
             """;
-    private static final String RANGE = """
+    private static final String RANGE =
+            """
 
             [[step]]
             number = 1
@@ -89,7 +96,10 @@ class SpeaksForTheWholeTest {
             """;
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         [0]               | fewer than three angles
         [0, 180]          | fewer than three angles
         [0, 10, 20]       | half a turn or more without an angle
@@ -97,8 +107,12 @@ class SpeaksForTheWholeTest {
         [0, 30, 60, 90]   | half a turn or more without an angle
         """)
     void anglesThatDoNotGoAllRoundAreRefused(String angles, String why) {
-        assertEquals("check 1: " + why + ": readings there say nothing of the whole turn; leave \"angles\" out and sweep a full turn by "
-                + "highest and lowest, or give three or more all round", onlyProblem(HEAD + RUN_OUT.formatted(angles)));
+        assertEquals(
+                "check 1: " + why
+                        + ": readings there say nothing of the whole turn; leave \"angles\" out and sweep a full "
+                        + "turn by "
+                        + "highest and lowest, or give three or more all round",
+                onlyProblem(HEAD + RUN_OUT.formatted(angles)));
     }
 
     @Test
@@ -110,7 +124,10 @@ class SpeaksForTheWholeTest {
     @CsvSource({"SA, mean", "SN, smallest", "SR, range"})
     void aRootIsTheLargestAndNothingElse(String says, String combine) {
         String said = onlyProblem(HEAD + THREAD.formatted(says));
-        assertTrue(said.contains("check 2: \"minor_step\" names check 1, which is judged by the %s of its readings".formatted(combine)), said);
+        assertTrue(
+                said.contains("check 2: \"minor_step\" names check 1, which is judged by the %s of its readings"
+                        .formatted(combine)),
+                said);
     }
 
     @ParameterizedTest
@@ -123,12 +140,15 @@ class SpeaksForTheWholeTest {
     @ParameterizedTest
     @CsvSource({"mean, SA", "largest, SX", "smallest, SN", "range, SR"})
     void readingsBecomeOneSizeOnlyWhereTheDrawingSaysSo(String combine, String says) {
-        String plan = HEAD + RANGE.replace("drawing_says = \"SR\"", "combine = \"%s\"".formatted(combine)).replace("temperature = \"ask\"\n", "");
+        String plan = HEAD
+                + RANGE.replace("drawing_says = \"SR\"", "combine = \"%s\"".formatted(combine))
+                        .replace("temperature = \"ask\"\n", "");
         String said = onlyProblem(plan);
         assertTrue(said.contains("\"drawing_says\" \"%s\" where it has that modifier".formatted(says)), said);
         PlanReading.Good kept = assertInstanceOf(PlanReading.Good.class, new PlanReader().readKept(plan));
         assertEquals(Optional.empty(), ((Check.Size) kept.plan().steps().get(0).check()).drawingSays());
-        assertInstanceOf(PlanReading.Good.class, new PlanReader().read(plan + "drawing_says = \"%s\"\n".formatted(says)));
+        assertInstanceOf(
+                PlanReading.Good.class, new PlanReader().read(plan + "drawing_says = \"%s\"\n".formatted(says)));
     }
 
     @Test

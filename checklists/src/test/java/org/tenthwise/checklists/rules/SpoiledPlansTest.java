@@ -16,18 +16,58 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Signs;
 
-/** Plans and readings files spoiled at random, by bytes and by keys and values: never anything comes of them but a plan or problems. */
+/**
+ * Plans and readings files spoiled at random, by bytes and by keys and values: never anything comes of them but a plan
+ * or problems.
+ */
 class SpoiledPlansTest {
 
     private static final int LONGEST_PROBLEM = 2_000;
 
-    private static final List<String> KEYS = List.of("[[\"\\uD800\"step]]", "\"\\uDC00\" = 1", "[" + "a.".repeat(3_000) + "a]",
-            "a.".repeat(20_000) + "a = 1", "x".repeat(50_000) + " = 1", "\"" + "\\u202E".repeat(2_000) + "\" = 1", "\"\" = \"\"",
-            "\"a\\nb\" = 1", "step = 3", "[step]", "[[operation.step]]", "step.number = 1", "[[step.places]]", "hold = [[[1]]]", "format = 1");
+    private static final List<String> KEYS = List.of(
+            "[[\"\\uD800\"step]]",
+            "\"\\uDC00\" = 1",
+            "[" + "a.".repeat(3_000) + "a]",
+            "a.".repeat(20_000) + "a = 1",
+            "x".repeat(50_000) + " = 1",
+            "\"" + "\\u202E".repeat(2_000) + "\" = 1",
+            "\"\" = \"\"",
+            "\"a\\nb\" = 1",
+            "step = 3",
+            "[step]",
+            "[[operation.step]]",
+            "step.number = 1",
+            "[[step.places]]",
+            "hold = [[[1]]]",
+            "format = 1");
 
-    private static final List<String> VALUES = List.of("[".repeat(5_000), "[".repeat(500) + "]".repeat(500), "{ a = ".repeat(60) + "1" + " }".repeat(60),
-            "1e999999999", "-0", "99999999999999999999", "." + "1", "1.", "1,5", "nan", "-inf", "0x7FFFFFFFFFFFFFFF", "2026-11-25", "true", "\"\"", "\"\\u0000\"",
-            "\"\u202E\"", "'''\n'''", "[]", "{}", "[1, \"a\", {}]", "\"" + "w".repeat(20_000) + "\"", "1" + "0".repeat(5_000), "-1", "0", "0.0000000001");
+    private static final List<String> VALUES = List.of(
+            "[".repeat(5_000),
+            "[".repeat(500) + "]".repeat(500),
+            "{ a = ".repeat(60) + "1" + " }".repeat(60),
+            "1e999999999",
+            "-0",
+            "99999999999999999999",
+            "." + "1",
+            "1.",
+            "1,5",
+            "nan",
+            "-inf",
+            "0x7FFFFFFFFFFFFFFF",
+            "2026-11-25",
+            "true",
+            "\"\"",
+            "\"\\u0000\"",
+            "\"\u202E\"",
+            "'''\n'''",
+            "[]",
+            "{}",
+            "[1, \"a\", {}]",
+            "\"" + "w".repeat(20_000) + "\"",
+            "1" + "0".repeat(5_000),
+            "-1",
+            "0",
+            "0.0000000001");
 
     private static final String BYTES = "\"'[]{}=.,#\n\r\t_e-+0x\u0000\u0007\uD83D\u202E\\";
 
@@ -110,8 +150,13 @@ class SpoiledPlansTest {
             case 1 -> lines.set(at, KEYS.get(random.nextInt(KEYS.size())));
             case 2 -> lines.remove(at);
             case 3 -> lines.add(random.nextInt(lines.size()), line);
-            default -> lines.set(at, line.contains("=")
-                    ? line.substring(0, line.indexOf('=') + 1) + " " + VALUES.get(random.nextInt(VALUES.size())) : line);
+            default ->
+                lines.set(
+                        at,
+                        line.contains("=")
+                                ? line.substring(0, line.indexOf('=') + 1) + " "
+                                        + VALUES.get(random.nextInt(VALUES.size()))
+                                : line);
         }
         return String.join("\n", lines) + "\n";
     }

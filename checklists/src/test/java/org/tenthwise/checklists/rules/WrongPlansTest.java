@@ -28,7 +28,14 @@ class WrongPlansTest {
 
     /** What a release asks of plans for the first time must not shut the runs that were begun before it. */
     @ParameterizedTest
-    @ValueSource(strings = {"limits-equal", "hidden-signs", "run-out-holding-unsaid", "temperature-degrees-missing", "combine-unsaid"})
+    @ValueSource(
+            strings = {
+                "limits-equal",
+                "hidden-signs",
+                "run-out-holding-unsaid",
+                "temperature-degrees-missing",
+                "combine-unsaid"
+            })
     void aPlanKeptWithARunIsReadAsItWasWhenTheRunWasBegun(String name) {
         PlanReading.Good good = assertInstanceOf(PlanReading.Good.class, new PlanReader().readKept(CORPUS.text(name)));
         assertEquals(CORPUS.text(name), good.plan().source().text());

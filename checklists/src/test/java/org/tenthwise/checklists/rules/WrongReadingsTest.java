@@ -24,7 +24,8 @@ class WrongReadingsTest {
     @ParameterizedTest
     @MethodSource("names")
     void wrongReadingsGiveEveryProblemWithItsPlace(String name) {
-        SampleReading.Bad bad = assertInstanceOf(SampleReading.Bad.class, new SampleReader().read(CORPUS.text(name), PLAN));
+        SampleReading.Bad bad =
+                assertInstanceOf(SampleReading.Bad.class, new SampleReader().read(CORPUS.text(name), PLAN));
         assertEquals(CORPUS.problems(name), Corpus.lines(bad.problems()));
     }
 

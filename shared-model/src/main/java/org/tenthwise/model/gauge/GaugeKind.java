@@ -5,7 +5,6 @@ import java.util.Optional;
 
 /** The kinds of gauge a plan can ask for. Which kind can make which reading is the plan rules' business. */
 public enum GaugeKind {
-
     DIAL_INDICATOR("dial-indicator", Reference.NONE),
     LEVER_INDICATOR("lever-indicator", Reference.NONE),
     BORE_GAUGE("bore-gauge", Reference.MASTER),

@@ -1,12 +1,13 @@
 package org.tenthwise.model.gauge;
 
 /**
- * Which way a comparing gauge's number goes as the size grows. A property of the gauge, asked once: the plunger of a bore
- * gauge is pressed in by a <em>smaller</em> bore, so a dial whose number rises on a pressed plunger falls with size.
+ * Which way a comparing gauge's number goes as the size grows. A property of the gauge, asked once: the plunger of a
+ * bore gauge is pressed in by a <em>smaller</em> bore, so a dial whose number rises on a pressed plunger falls with
+ * size.
  */
 public enum Sense {
-
-    RISES_WITH_SIZE(1), FALLS_WITH_SIZE(-1);
+    RISES_WITH_SIZE(1),
+    FALLS_WITH_SIZE(-1);
 
     private final int sign;
 

@@ -6,9 +6,9 @@ import org.tenthwise.model.quantity.Written;
 /**
  * A gauge as it was set for a check.
  *
- * @param reference     mark of the master or of the set of wires; present where {@code certified} is
- * @param certified     certified size of the master, or certified diameter of the wires; present where the kind needs it
- * @param zero          what the gauge read on the master; present for a kind that compares with one
+ * @param reference mark of the master or of the set of wires; present where {@code certified} is
+ * @param certified certified size of the master, or certified diameter of the wires; present where the kind needs it
+ * @param zero what the gauge read on the master; present for a kind that compares with one
  */
 public record Setting(Gauge gauge, Optional<String> reference, Optional<Written> certified, Optional<Written> zero) {
 
@@ -16,8 +16,8 @@ public record Setting(Gauge gauge, Optional<String> reference, Optional<Written>
         boolean referred = gauge.kind().reference() != GaugeKind.Reference.NONE;
         boolean compared = gauge.kind().reference() == GaugeKind.Reference.MASTER;
         if (certified.isPresent() != referred || reference.isPresent() != referred || zero.isPresent() != compared) {
-            throw new IllegalArgumentException("The setting of %s does not fit a %s".formatted(
-                    gauge.id(), gauge.kind().key()));
+            throw new IllegalArgumentException("The setting of %s does not fit a %s"
+                    .formatted(gauge.id(), gauge.kind().key()));
         }
         if (certified.isPresent() && certified.get().length().signum() <= 0) {
             throw new IllegalArgumentException("Certified size %s is not more than nought".formatted(certified.get()));

@@ -6,16 +6,16 @@ import org.tenthwise.model.quantity.Written;
 /**
  * How far a measured size may lie from the true one, for one way of measuring.
  *
- * @param name           of the way of measuring, as the plan calls it
- * @param expanded       half the width of the interval, more than nought
+ * @param name of the way of measuring, as the plan calls it
+ * @param expanded half the width of the interval, more than nought
  * @param coverageFactor expanded uncertainty over standard uncertainty, more than nought; 2 for about 95 %
  */
 public record Uncertainty(String name, Written expanded, BigDecimal coverageFactor) {
 
     public Uncertainty {
         if (expanded.figure().signum() <= 0 || coverageFactor.signum() <= 0) {
-            throw new IllegalArgumentException("Uncertainty %s with coverage factor %s is not more than nought".formatted(
-                    expanded, coverageFactor.toPlainString()));
+            throw new IllegalArgumentException("Uncertainty %s with coverage factor %s is not more than nought"
+                    .formatted(expanded, coverageFactor.toPlainString()));
         }
     }
 }

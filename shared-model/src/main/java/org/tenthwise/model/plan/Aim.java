@@ -17,7 +17,9 @@ public sealed interface Aim {
         /** Half-way between the limits. */
         MIDDLE,
 
-        /** A third of the tolerance in from the limit beyond which metal is left, so that an error still leaves a cut. */
+        /**
+         * A third of the tolerance in from the limit beyond which metal is left, so that an error still leaves a cut.
+         */
         THIRD;
 
         /** How plans, the ledger and the sums name it. */
@@ -41,7 +43,10 @@ public sealed interface Aim {
 
     /** The aim that has a word instead of a size. */
     static Optional<Aim> ofKey(String key) {
-        return Arrays.stream(ByLimits.values()).filter(aim -> aim.key().equals(key)).<Aim>map(aim -> aim).findFirst();
+        return Arrays.stream(ByLimits.values())
+                .filter(aim -> aim.key().equals(key))
+                .<Aim>map(aim -> aim)
+                .findFirst();
     }
 
     /**

@@ -40,8 +40,8 @@ public sealed interface Check {
     }
 
     /**
-     * Numbers of the steps whose value this check uses, directly or through another: what was found here lapses when one of
-     * them is measured anew.
+     * Numbers of the steps whose value this check uses, directly or through another: what was found here lapses when
+     * one of them is measured anew.
      */
     default List<Integer> restsOn() {
         return List.of();
@@ -50,11 +50,12 @@ public sealed interface Check {
     /**
      * The gauge a check is made with.
      *
-     * @param gauge       mark of the gauge the plan expects; absent if any of the kind will do
-     * @param reference   nominal size of the master, or of the wires, where the kind needs one
+     * @param gauge mark of the gauge the plan expects; absent if any of the kind will do
+     * @param reference nominal size of the master, or of the wires, where the kind needs one
      * @param uncertainty of a size measured so; absent if the plan names none
      */
-    record Means(GaugeKind kind, Optional<String> gauge, Optional<Written> reference, Optional<Uncertainty> uncertainty) {
+    record Means(
+            GaugeKind kind, Optional<String> gauge, Optional<Written> reference, Optional<Uncertainty> uncertainty) {
 
         /** Of unknown uncertainty. */
         public Means(GaugeKind kind, Optional<String> gauge, Optional<Written> reference) {
@@ -81,7 +82,7 @@ public sealed interface Check {
     /**
      * A limit gauge with a go and a not-go end.
      *
-     * @param go    what the go end must do, in the plan's words
+     * @param go what the go end must do, in the plan's words
      * @param notGo what the not-go end must not do, in the plan's words
      */
     record GoNotGo(String go, String notGo, Optional<String> gauge) implements Check {
@@ -99,17 +100,23 @@ public sealed interface Check {
     /**
      * Run-out of a round surface.
      *
-     * <p>It is judged by a full slow turn, {@link #HIGHEST} and {@link #LOWEST}. Readings by angle, in the same pass, tell to
-     * which side the work stands.
+     * <p>It is judged by a full slow turn, {@link #HIGHEST} and {@link #LOWEST}. Readings by angle, in the same pass,
+     * tell to which side the work stands.
      *
-     * @param limit         greatest full indicator movement
-     * @param angles        degrees, in the order they come under the indicator; at least one
-     * @param holding       what holds the work
-     * @param firstJaw      degrees at which jaw 1 stands; the others follow evenly, in the direction of rising angle
-     * @param sections      where along the part it is read, the one nearest to the jaws first; empty where the plan does not say,
-     *                      and then it is read at one
+     * @param limit greatest full indicator movement
+     * @param angles degrees, in the order they come under the indicator; at least one
+     * @param holding what holds the work
+     * @param firstJaw degrees at which jaw 1 stands; the others follow evenly, in the direction of rising angle
+     * @param sections where along the part it is read, the one nearest to the jaws first; empty where the plan does not
+     *     say, and then it is read at one
      */
-    record RunOut(Written limit, List<BigDecimal> angles, Holding holding, BigDecimal firstJaw, List<Section> sections, Means with)
+    record RunOut(
+            Written limit,
+            List<BigDecimal> angles,
+            Holding holding,
+            BigDecimal firstJaw,
+            List<Section> sections,
+            Means with)
             implements Check {
 
         /** Slot of the highest reading over a full turn. */
@@ -134,7 +141,10 @@ public sealed interface Check {
 
         /** The section a slot belongs to; absent where the plan names none. */
         public Optional<Section> section(Slot slot) {
-            return bySection().stream().filter(at -> at.slots().anyMatch(slot::equals)).findFirst().flatMap(SectionSlots::section);
+            return bySection().stream()
+                    .filter(at -> at.slots().anyMatch(slot::equals))
+                    .findFirst()
+                    .flatMap(SectionSlots::section);
         }
 
         /** The slots by angle, at every section. */
@@ -191,7 +201,10 @@ public sealed interface Check {
 
         /** Whether so much off the size is less than the tool can cut, as far as the plan says. */
         default boolean isTooLittleToCut(Length comesOff) {
-            return cutting().leastCut().filter(least -> feature().depthOfCut(comesOff).isBelow(least.length())).isPresent();
+            return cutting()
+                    .leastCut()
+                    .filter(least -> feature().depthOfCut(comesOff).isBelow(least.length()))
+                    .isPresent();
         }
 
         /** Whether the drawing makes one size of all readings, and binds that alone by the limits. */
@@ -215,34 +228,63 @@ public sealed interface Check {
      *
      * @param contact what a reading is of
      */
-    record Size(Feature feature, Limits limits, List<Place> places, int readingsEach, Combine combine,
-                boolean cutAgain, Written guardBand, Means with, Cutting cutting, Optional<SizeModifier> drawingSays,
-                Contact contact) implements OfSize {
+    record Size(
+            Feature feature,
+            Limits limits,
+            List<Place> places,
+            int readingsEach,
+            Combine combine,
+            boolean cutAgain,
+            Written guardBand,
+            Means with,
+            Cutting cutting,
+            Optional<SizeModifier> drawingSays,
+            Contact contact)
+            implements OfSize {
 
         public Size {
             places = List.copyOf(places);
         }
 
         /** Read square across, with nothing said of the next cut nor of a modifier. */
-        public Size(Feature feature, Limits limits, List<Place> places, int readingsEach, Combine combine,
-                    boolean cutAgain, Written guardBand, Means with) {
-            this(feature, limits, places, readingsEach, combine, cutAgain, guardBand, with, Cutting.UNSAID, Optional.empty(), Contact.SQUARE);
+        public Size(
+                Feature feature,
+                Limits limits,
+                List<Place> places,
+                int readingsEach,
+                Combine combine,
+                boolean cutAgain,
+                Written guardBand,
+                Means with) {
+            this(
+                    feature,
+                    limits,
+                    places,
+                    readingsEach,
+                    combine,
+                    cutAgain,
+                    guardBand,
+                    with,
+                    Cutting.UNSAID,
+                    Optional.empty(),
+                    Contact.SQUARE);
         }
 
         @Override
         public List<Question> questions() {
             return contact instanceof Contact.AcrossGrooves grooves && grooves.standsAskew()
-                    ? List.of(Question.GROOVES_TOUCHED) : List.of();
+                    ? List.of(Question.GROOVES_TOUCHED)
+                    : List.of();
         }
     }
 
     /**
      * A plug in a bore measured before.
      *
-     * @param boreStep  number of the step that measured the bore
+     * @param boreStep number of the step that measured the bore
      * @param clearance wanted clearance, bore less plug; a negative one is interference
-     * @param places    where the plug is measured
-     * @param feel      what the hand must find
+     * @param places where the plug is measured
+     * @param feel what the hand must find
      */
     record PlugFit(int boreStep, Limits clearance, List<Place> places, Feel feel, Means with) implements Check {
 
@@ -275,12 +317,23 @@ public sealed interface Check {
      * Pitch diameter of an external thread, over three wires.
      *
      * @param pitchDiameter limits of the pitch diameter
-     * @param minorDiameter greatest minor diameter, for the room between wire and root; absent if the drawing gives none
-     * @param minorStep     number of the step that measured the minor diameter, which then serves instead
+     * @param minorDiameter greatest minor diameter, for the room between wire and root; absent if the drawing gives
+     *     none
+     * @param minorStep number of the step that measured the minor diameter, which then serves instead
      */
-    record OverWires(ScrewThread thread, Limits pitchDiameter, Optional<Written> minorDiameter,
-                     Optional<Integer> minorStep, List<Place> places, int readingsEach, Combine combine,
-                     boolean cutAgain, Written guardBand, Means with, Cutting cutting, Optional<SizeModifier> drawingSays)
+    record OverWires(
+            ScrewThread thread,
+            Limits pitchDiameter,
+            Optional<Written> minorDiameter,
+            Optional<Integer> minorStep,
+            List<Place> places,
+            int readingsEach,
+            Combine combine,
+            boolean cutAgain,
+            Written guardBand,
+            Means with,
+            Cutting cutting,
+            Optional<SizeModifier> drawingSays)
             implements OfSize {
 
         public OverWires {
@@ -288,11 +341,30 @@ public sealed interface Check {
         }
 
         /** With nothing said of the next cut nor of a modifier. */
-        public OverWires(ScrewThread thread, Limits pitchDiameter, Optional<Written> minorDiameter,
-                         Optional<Integer> minorStep, List<Place> places, int readingsEach, Combine combine,
-                         boolean cutAgain, Written guardBand, Means with) {
-            this(thread, pitchDiameter, minorDiameter, minorStep, places, readingsEach, combine, cutAgain, guardBand, with,
-                    Cutting.UNSAID, Optional.empty());
+        public OverWires(
+                ScrewThread thread,
+                Limits pitchDiameter,
+                Optional<Written> minorDiameter,
+                Optional<Integer> minorStep,
+                List<Place> places,
+                int readingsEach,
+                Combine combine,
+                boolean cutAgain,
+                Written guardBand,
+                Means with) {
+            this(
+                    thread,
+                    pitchDiameter,
+                    minorDiameter,
+                    minorStep,
+                    places,
+                    readingsEach,
+                    combine,
+                    cutAgain,
+                    guardBand,
+                    with,
+                    Cutting.UNSAID,
+                    Optional.empty());
         }
 
         @Override
@@ -312,7 +384,8 @@ public sealed interface Check {
     }
 
     private static List<Slot> slotsOf(List<Place> places, int readingsEach) {
-        return IntStream.range(0, places.size()).boxed()
+        return IntStream.range(0, places.size())
+                .boxed()
                 .flatMap(place -> IntStream.rangeClosed(1, readingsEach)
                         .mapToObj(repeat -> new Slot((place + 1) + "." + repeat, places.get(place), repeat)))
                 .toList();

@@ -5,8 +5,8 @@ import java.util.Optional;
 
 /** Whether the part is read while it is held, or let go: thin walls give way to the jaws. */
 public enum Clamping {
-
-    CLAMPED("clamped"), RELEASED("released");
+    CLAMPED("clamped"),
+    RELEASED("released");
 
     private final String key;
 
@@ -20,6 +20,8 @@ public enum Clamping {
     }
 
     public static Optional<Clamping> ofKey(String key) {
-        return Arrays.stream(values()).filter(clamping -> clamping.key.equals(key)).findFirst();
+        return Arrays.stream(values())
+                .filter(clamping -> clamping.key.equals(key))
+                .findFirst();
     }
 }

@@ -7,9 +7,9 @@ import org.tenthwise.model.quantity.TemperatureScale;
 /**
  * What a plan says of heat: how part and gauges grow, and how cold and how warm it gets where they are measured.
  *
- * @param part  of the part
+ * @param part of the part
  * @param gauge of the gauges and of what they are set on
- * @param shop  in which part and gauges lie when they are read
+ * @param shop in which part and gauges lie when they are read
  * @param scale in which the plan has temperatures read
  */
 public record Climate(Growth part, Growth gauge, TemperatureRange shop, TemperatureScale scale) {
@@ -19,8 +19,7 @@ public record Climate(Growth part, Growth gauge, TemperatureRange shop, Temperat
      *
      * @param source for a person, not blank: a material of the table with its source, or the plan itself
      */
-    public record Growth(Expansion expansion, String source) {
-    }
+    public record Growth(Expansion expansion, String source) {}
 
     public Growth of(Body body) {
         return body == Body.PART ? part : gauge;

@@ -11,14 +11,13 @@ public sealed interface Contact {
     Contact SQUARE = new Square();
 
     /** Square across, or on the floor itself. */
-    record Square() implements Contact {
-    }
+    record Square() implements Contact {}
 
     /**
-     * The grooves of a thread. Points in two of them, opposite each other, stand half a pitch along from each other where the
-     * number of starts is odd, and the reading is askew.
+     * The grooves of a thread. Points in two of them, opposite each other, stand half a pitch along from each other
+     * where the number of starts is odd, and the reading is askew.
      *
-     * @param pitch  from one groove to the next, more than nought
+     * @param pitch from one groove to the next, more than nought
      * @param starts one or more
      */
     record AcrossGrooves(Length pitch, int starts) implements Contact {
@@ -32,12 +31,11 @@ public sealed interface Contact {
     /**
      * A drilled hole, of which the drawing means the depth of the full diameter.
      *
-     * @param diameter   of the drill, more than nought
+     * @param diameter of the drill, more than nought
      * @param pointAngle degrees, more than nought and less than 180
-     * @param readTo     where the rod stands
+     * @param readTo where the rod stands
      */
-    record DrilledHole(Written diameter, BigDecimal pointAngle, ReadTo readTo) implements Contact {
-    }
+    record DrilledHole(Written diameter, BigDecimal pointAngle, ReadTo readTo) implements Contact {}
 
     /** How deep into a drilled hole a rod goes. */
     enum ReadTo {

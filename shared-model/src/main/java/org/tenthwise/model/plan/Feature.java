@@ -5,8 +5,10 @@ import org.tenthwise.model.tolerance.Limit;
 
 /** What kind of size a plain measurement is of, and so on which side a wrong one can still be cut. */
 public enum Feature {
-
-    BORE(Limit.LOWER), WIDTH(Limit.LOWER), DIAMETER(Limit.UPPER), DEPTH(Limit.LOWER);
+    BORE(Limit.LOWER),
+    WIDTH(Limit.LOWER),
+    DIAMETER(Limit.UPPER),
+    DEPTH(Limit.LOWER);
 
     private final Limit stillCutBeyond;
 

@@ -2,8 +2,9 @@ package org.tenthwise.model.plan;
 
 /** What the hand must find when a plug is offered to its bore. */
 public enum Feel {
-
-    FREELY("freely", Answer.FREELY), WITH_DRAG("with-drag", Answer.WITH_DRAG), NOT_AT_ALL("not-at-all", Answer.NOT_AT_ALL);
+    FREELY("freely", Answer.FREELY),
+    WITH_DRAG("with-drag", Answer.WITH_DRAG),
+    NOT_AT_ALL("not-at-all", Answer.NOT_AT_ALL);
 
     private final String key;
     private final Answer answer;

@@ -1,5 +1,4 @@
 package org.tenthwise.model.plan;
 
 /** One operation of the route, by its number on the card. */
-public record Operation(int number, String name) {
-}
+public record Operation(int number, String name) {}

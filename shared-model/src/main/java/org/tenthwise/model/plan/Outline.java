@@ -8,22 +8,23 @@ import org.tenthwise.model.quantity.Length;
  * diameter being two points at one position.
  *
  * @param outside two points or more
- * @param inside  empty for a solid part, otherwise two points or more
+ * @param inside empty for a solid part, otherwise two points or more
  */
-public record Outline(List<Mark> outside, List<Mark> inside, List<ThreadedLength> threads, List<Pocket> pockets,
-                      List<CrossHole> crossHoles) {
+public record Outline(
+        List<Mark> outside,
+        List<Mark> inside,
+        List<ThreadedLength> threads,
+        List<Pocket> pockets,
+        List<CrossHole> crossHoles) {
 
     /** A threaded length of the outside profile, between two axial positions. */
-    public record ThreadedLength(Length from, Length to, Length pitch, Length depth) {
-    }
+    public record ThreadedLength(Length from, Length to, Length pitch, Length depth) {}
 
     /** A pocket seen from the side on the unsectioned half; {@code rounded} ends or square. */
-    public record Pocket(Length from, Length to, Length width, boolean rounded) {
-    }
+    public record Pocket(Length from, Length to, Length width, boolean rounded) {}
 
     /** A hole square to the axis, through one wall. */
-    public record CrossHole(Length at, Length diameter) {
-    }
+    public record CrossHole(Length at, Length diameter) {}
 
     public Outline {
         outside = List.copyOf(outside);

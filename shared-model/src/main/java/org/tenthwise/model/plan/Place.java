@@ -7,7 +7,7 @@ import org.tenthwise.model.quantity.Written;
 /**
  * Where a reading is taken.
  *
- * @param name  for people: "at 8, 0°"
+ * @param name for people: "at 8, 0°"
  * @param depth distance from the face or the top, where the place has one
  * @param angle degrees round the part, or round the bore, where the place has one
  */

@@ -10,21 +10,32 @@ import org.tenthwise.model.quantity.Unit;
 /**
  * One part's check plan.
  *
- * @param issue      issue of the plan itself, apart from the revision of the drawing
- * @param name       what the shop calls the part
- * @param material   designation and condition
- * @param drawing    drawing the limits were taken from
- * @param unit       what the sizes are written in
- * @param remark     a sentence for every screen and record of the part; empty if there is none
+ * @param issue issue of the plan itself, apart from the revision of the drawing
+ * @param name what the shop calls the part
+ * @param material designation and condition
+ * @param drawing drawing the limits were taken from
+ * @param unit what the sizes are written in
+ * @param remark a sentence for every screen and record of the part; empty if there is none
  * @param operations in the order they are done; not empty
- * @param steps      in the order they are done, numbers rising; not empty
- * @param source     the text the plan was read from
- * @param climate    what it says of heat; absent if it says nothing, and then nothing is corrected
- * @param lotAsked   whether no run begins before the material lot was given, or no lot was chosen on purpose
+ * @param steps in the order they are done, numbers rising; not empty
+ * @param source the text the plan was read from
+ * @param climate what it says of heat; absent if it says nothing, and then nothing is corrected
+ * @param lotAsked whether no run begins before the material lot was given, or no lot was chosen on purpose
  */
-public record Plan(PartId part, String issue, String name, String material, String drawing, Unit unit, String remark,
-                   List<Operation> operations, List<Step> steps, Optional<Outline> outline, PlanSource source,
-                   Optional<Climate> climate, boolean lotAsked) {
+public record Plan(
+        PartId part,
+        String issue,
+        String name,
+        String material,
+        String drawing,
+        Unit unit,
+        String remark,
+        List<Operation> operations,
+        List<Step> steps,
+        Optional<Outline> outline,
+        PlanSource source,
+        Optional<Climate> climate,
+        boolean lotAsked) {
 
     public Plan {
         operations = List.copyOf(operations);
@@ -41,26 +52,51 @@ public record Plan(PartId part, String issue, String name, String material, Stri
     }
 
     /** A plan that does not ask for the lot. */
-    public Plan(PartId part, String issue, String name, String material, String drawing, Unit unit, String remark,
-                List<Operation> operations, List<Step> steps, Optional<Outline> outline, PlanSource source, Optional<Climate> climate) {
+    public Plan(
+            PartId part,
+            String issue,
+            String name,
+            String material,
+            String drawing,
+            Unit unit,
+            String remark,
+            List<Operation> operations,
+            List<Step> steps,
+            Optional<Outline> outline,
+            PlanSource source,
+            Optional<Climate> climate) {
         this(part, issue, name, material, drawing, unit, remark, operations, steps, outline, source, climate, false);
     }
 
     /** A plan that says nothing of heat. */
-    public Plan(PartId part, String issue, String name, String material, String drawing, Unit unit, String remark,
-                List<Operation> operations, List<Step> steps, Optional<Outline> outline, PlanSource source) {
+    public Plan(
+            PartId part,
+            String issue,
+            String name,
+            String material,
+            String drawing,
+            Unit unit,
+            String remark,
+            List<Operation> operations,
+            List<Step> steps,
+            Optional<Outline> outline,
+            PlanSource source) {
         this(part, issue, name, material, drawing, unit, remark, operations, steps, outline, source, Optional.empty());
     }
 
     /** @throws NoSuchElementException if the plan has no such step */
     public Step step(int number) {
-        return steps.stream().filter(step -> step.number() == number).findFirst()
+        return steps.stream()
+                .filter(step -> step.number() == number)
+                .findFirst()
                 .orElseThrow(() -> new NoSuchElementException("The plan has no step " + number));
     }
 
     /** @throws NoSuchElementException if the plan has no such operation */
     public Operation operation(int number) {
-        return operations.stream().filter(operation -> operation.number() == number).findFirst()
+        return operations.stream()
+                .filter(operation -> operation.number() == number)
+                .findFirst()
                 .orElseThrow(() -> new NoSuchElementException("The plan has no operation " + number));
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 
 /** A question answered by a tap, and the answers it takes. */
 public enum Question {
-
     CONFIRMED(Answer.YES, Answer.NO),
     LOOKS_RIGHT(Answer.YES, Answer.NO),
     GO_ENTERS(Answer.YES, Answer.NO),

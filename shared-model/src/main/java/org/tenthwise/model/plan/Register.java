@@ -5,8 +5,8 @@ import org.tenthwise.model.quantity.Length;
 
 /** How the offset register of a machine counts across the axis. */
 public enum Register {
-
-    DIAMETER, RADIUS;
+    DIAMETER,
+    RADIUS;
 
     /** What the register counts for a change of a diameter. */
     public Length counts(Length onDiameter) {

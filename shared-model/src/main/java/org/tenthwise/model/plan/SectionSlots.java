@@ -7,7 +7,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Room for the readings of a run-out at one section: the highest and the lowest over a full turn, and a reading at every angle.
+ * Room for the readings of a run-out at one section: the highest and the lowest over a full turn, and a reading at
+ * every angle.
  *
  * @param section absent where the plan names none
  * @param byAngle in the order they come under the needle
@@ -22,14 +23,34 @@ public record SectionSlots(Optional<Section> section, Slot highest, Slot lowest,
     }
 
     static List<SectionSlots> of(List<Section> sections, List<BigDecimal> angles) {
-        return sections.isEmpty() ? List.of(of("", "", Optional.empty(), angles)) : IntStream.range(0, sections.size()).mapToObj(i -> of(
-                i == 0 ? "" : FAR, sections.size() < 2 ? "" : ", " + sections.get(i).name(), Optional.of(sections.get(i)), angles)).toList();
+        return sections.isEmpty()
+                ? List.of(of("", "", Optional.empty(), angles))
+                : IntStream.range(0, sections.size())
+                        .mapToObj(i -> of(
+                                i == 0 ? "" : FAR,
+                                sections.size() < 2
+                                        ? ""
+                                        : ", " + sections.get(i).name(),
+                                Optional.of(sections.get(i)),
+                                angles))
+                        .toList();
     }
 
     private static SectionSlots of(String before, String where, Optional<Section> section, List<BigDecimal> angles) {
-        List<Slot> byAngle = IntStream.range(0, angles.size()).mapToObj(i -> new Slot(before + (i + 1) + ".1",
-                new Place(angles.get(i).toPlainString() + "°" + where, Optional.empty(), Optional.of(angles.get(i))), 1)).toList();
-        return new SectionSlots(section, ofTurn(before, Check.RunOut.HIGHEST, where), ofTurn(before, Check.RunOut.LOWEST, where), byAngle);
+        List<Slot> byAngle = IntStream.range(0, angles.size())
+                .mapToObj(i -> new Slot(
+                        before + (i + 1) + ".1",
+                        new Place(
+                                angles.get(i).toPlainString() + "°" + where,
+                                Optional.empty(),
+                                Optional.of(angles.get(i))),
+                        1))
+                .toList();
+        return new SectionSlots(
+                section,
+                ofTurn(before, Check.RunOut.HIGHEST, where),
+                ofTurn(before, Check.RunOut.LOWEST, where),
+                byAngle);
     }
 
     private static Slot ofTurn(String before, String key, String where) {

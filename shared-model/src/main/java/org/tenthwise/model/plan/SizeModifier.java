@@ -3,8 +3,8 @@ package org.tenthwise.model.plan;
 import java.util.Arrays;
 
 /**
- * What a drawing says of how a size is meant, by the letters of ISO 14405-1:2016, table 1, where they stand in a ring behind the
- * tolerance. Without any of them every two-point size must lie inside both limits.
+ * What a drawing says of how a size is meant, by the letters of ISO 14405-1:2016, table 1, where they stand in a ring
+ * behind the tolerance. Without any of them every two-point size must lie inside both limits.
  */
 public enum SizeModifier {
 
@@ -31,6 +31,9 @@ public enum SizeModifier {
     }
 
     public static SizeModifier of(Combine combine) {
-        return Arrays.stream(values()).filter(modifier -> modifier.combine == combine).findFirst().orElseThrow();
+        return Arrays.stream(values())
+                .filter(modifier -> modifier.combine == combine)
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -6,42 +6,102 @@ import java.util.Optional;
 /**
  * One step of a plan.
  *
- * @param number    balloon number of the characteristic; unique in the plan
+ * @param number balloon number of the characteristic; unique in the plan
  * @param operation number of the operation it belongs to
- * @param name      short, for lists: what is checked
- * @param drawing   words of the drawing; empty if the drawing says nothing
- * @param method    how and where to measure, for the person at the machine
- * @param caution   what can hurt here; absent if nothing but the usual
- * @param hold      hold point: nothing after this step is open until the steps named here have passed or are conceded;
- *                  empty if this step is no hold point
- * @param mark      where on the outline the characteristic sits
+ * @param name short, for lists: what is checked
+ * @param drawing words of the drawing; empty if the drawing says nothing
+ * @param method how and where to measure, for the person at the machine
+ * @param caution what can hurt here; absent if nothing but the usual
+ * @param hold hold point: nothing after this step is open until the steps named here have passed or are conceded; empty
+ *     if this step is no hold point
+ * @param mark where on the outline the characteristic sits
  * @param temperatureAsked never where the plan says nothing of heat
  * @param stepClass whether it is a characteristic of the drawing; only those are counted in the outcome
- * @param clamping  whether the part is read held or let go; absent where the plan does not say
+ * @param clamping whether the part is read held or let go; absent where the plan does not say
  */
-public record Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
-                   List<Integer> hold, Optional<Mark> mark, Check check, TemperatureAsked temperatureAsked,
-                   StepClass stepClass, Optional<Clamping> clamping) {
+public record Step(
+        int number,
+        int operation,
+        String name,
+        String drawing,
+        String method,
+        Optional<String> caution,
+        List<Integer> hold,
+        Optional<Mark> mark,
+        Check check,
+        TemperatureAsked temperatureAsked,
+        StepClass stepClass,
+        Optional<Clamping> clamping) {
 
     public Step {
         hold = List.copyOf(hold);
     }
 
     /** A step of which the plan does not say whether the part is held. */
-    public Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
-                List<Integer> hold, Optional<Mark> mark, Check check, TemperatureAsked temperatureAsked, StepClass stepClass) {
-        this(number, operation, name, drawing, method, caution, hold, mark, check, temperatureAsked, stepClass, Optional.empty());
+    public Step(
+            int number,
+            int operation,
+            String name,
+            String drawing,
+            String method,
+            Optional<String> caution,
+            List<Integer> hold,
+            Optional<Mark> mark,
+            Check check,
+            TemperatureAsked temperatureAsked,
+            StepClass stepClass) {
+        this(
+                number,
+                operation,
+                name,
+                drawing,
+                method,
+                caution,
+                hold,
+                mark,
+                check,
+                temperatureAsked,
+                stepClass,
+                Optional.empty());
     }
 
     /** A step of the usual class of its kind. */
-    public Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
-                List<Integer> hold, Optional<Mark> mark, Check check, TemperatureAsked temperatureAsked) {
-        this(number, operation, name, drawing, method, caution, hold, mark, check, temperatureAsked, StepClass.usual(check));
+    public Step(
+            int number,
+            int operation,
+            String name,
+            String drawing,
+            String method,
+            Optional<String> caution,
+            List<Integer> hold,
+            Optional<Mark> mark,
+            Check check,
+            TemperatureAsked temperatureAsked) {
+        this(
+                number,
+                operation,
+                name,
+                drawing,
+                method,
+                caution,
+                hold,
+                mark,
+                check,
+                temperatureAsked,
+                StepClass.usual(check));
     }
 
     /** A step that asks for no temperature. */
-    public Step(int number, int operation, String name, String drawing, String method, Optional<String> caution,
-                List<Integer> hold, Optional<Mark> mark, Check check) {
+    public Step(
+            int number,
+            int operation,
+            String name,
+            String drawing,
+            String method,
+            Optional<String> caution,
+            List<Integer> hold,
+            Optional<Mark> mark,
+            Check check) {
         this(number, operation, name, drawing, method, caution, hold, mark, check, TemperatureAsked.NEVER);
     }
 }

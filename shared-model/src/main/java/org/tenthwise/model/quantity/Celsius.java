@@ -17,7 +17,8 @@ public record Celsius(BigDecimal degrees) {
 
     public Celsius {
         if (degrees.compareTo(ABSOLUTE_ZERO) <= 0 || degrees.compareTo(MOST) > 0) {
-            throw new IllegalArgumentException("%s °C is no temperature a size is taken at".formatted(degrees.toPlainString()));
+            throw new IllegalArgumentException(
+                    "%s °C is no temperature a size is taken at".formatted(degrees.toPlainString()));
         }
     }
 

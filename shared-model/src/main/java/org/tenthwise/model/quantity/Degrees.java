@@ -13,7 +13,8 @@ public record Degrees(BigDecimal figure, TemperatureScale scale) {
         try {
             scale.celsius(figure);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("%s %s is no temperature a size is taken at".formatted(figure.toPlainString(), scale.symbol()), e);
+            throw new IllegalArgumentException(
+                    "%s %s is no temperature a size is taken at".formatted(figure.toPlainString(), scale.symbol()), e);
         }
     }
 

@@ -13,16 +13,17 @@ public record Expansion(BigDecimal millionths) {
     private static final BigDecimal MOST = new BigDecimal("300");
     /** No glass ceramic is steadier than this: whoever writes less has written the coefficient without its 1e-6. */
     private static final BigDecimal STEADIEST = new BigDecimal("0.001");
+
     private static final int MILLIONTH = 6;
 
     public Expansion {
         if (millionths.compareTo(LEAST) < 0 || millionths.compareTo(MOST) > 0) {
-            throw new IllegalArgumentException("Expansion %s is not from %s to %s, in 1e-6 per °C".formatted(
-                    millionths.toPlainString(), LEAST.toPlainString(), MOST.toPlainString()));
+            throw new IllegalArgumentException("Expansion %s is not from %s to %s, in 1e-6 per °C"
+                    .formatted(millionths.toPlainString(), LEAST.toPlainString(), MOST.toPlainString()));
         }
         if (millionths.signum() != 0 && millionths.abs().compareTo(STEADIEST) < 0) {
-            throw new IllegalArgumentException("Expansion %s is too little to be in 1e-6 per °C: steel is written 11.5".formatted(
-                    millionths.toPlainString()));
+            throw new IllegalArgumentException("Expansion %s is too little to be in 1e-6 per °C: steel is written 11.5"
+                    .formatted(millionths.toPlainString()));
         }
     }
 

@@ -9,8 +9,8 @@ import java.util.Comparator;
  * A length, held exactly, in millimetres.
  *
  * <p>25.40 mm, 25.4 mm and 1 in are the same value and are {@code equals}. How many places were written is a fact about
- * the {@link Written} figure and is kept there. There is no way in from a {@code double}: sums that need roots or angles
- * go through {@link Nanometres}.
+ * the {@link Written} figure and is kept there. There is no way in from a {@code double}: sums that need roots or
+ * angles go through {@link Nanometres}.
  *
  * @param millimetres any sign; trailing noughts are dropped
  */
@@ -77,14 +77,15 @@ public record Length(BigDecimal millimetres) implements Comparable<Length> {
     }
 
     /**
-     * The figure in {@code unit}. Exact in millimetres, and in inches for whatever was written in inches; any other length comes out
-     * to 1e-12 in, half-even. Trailing noughts are dropped.
+     * The figure in {@code unit}. Exact in millimetres, and in inches for whatever was written in inches; any other
+     * length comes out to 1e-12 in, half-even. Trailing noughts are dropped.
      */
     public BigDecimal in(Unit unit) {
         if (unit == Unit.MILLIMETRE) {
             return millimetres;
         }
-        BigDecimal figure = millimetres.divide(unit.millimetres(), Math.max(PLACES_OF_A_QUOTIENT, millimetres.scale()), RoundingMode.HALF_EVEN);
+        BigDecimal figure = millimetres.divide(
+                unit.millimetres(), Math.max(PLACES_OF_A_QUOTIENT, millimetres.scale()), RoundingMode.HALF_EVEN);
         if (figure.multiply(unit.millimetres()).compareTo(millimetres) != 0) {
             figure = figure.setScale(PLACES_OF_A_QUOTIENT, RoundingMode.HALF_EVEN);
         }

@@ -11,8 +11,7 @@ public final class Nanometres {
 
     private static final int PLACES_OF_A_MILLIMETRE = 6;
 
-    private Nanometres() {
-    }
+    private Nanometres() {}
 
     /**
      * @param millimetres a finite number of millimetres, as a sum with roots or angles left it
@@ -30,7 +29,9 @@ public final class Nanometres {
         return new Length(length.millimetres().setScale(PLACES_OF_A_MILLIMETRE, RoundingMode.HALF_EVEN));
     }
 
-    /** The nearest {@code double} to {@code length} in millimetres, for such a sum; never for a comparison with a limit. */
+    /**
+     * The nearest {@code double} to {@code length} in millimetres, for such a sum; never for a comparison with a limit.
+     */
     public static double of(Length length) {
         return length.millimetres().doubleValue();
     }

@@ -6,12 +6,13 @@ import java.math.RoundingMode;
 /**
  * In which degrees a shop reads its thermometers. Sums are done in °C whatever the shop reads.
  *
- * <p>°C = (°F − 32) · 5/9, kept to a billionth of a degree, so that 68 °F is 20 °C exactly; expansion for a degree Fahrenheit is
- * 5/9 of that for a degree Celsius. Source: NIST Special Publication 811 (2008), B.8, factors for units, from memory.
+ * <p>°C = (°F − 32) · 5/9, kept to a billionth of a degree, so that 68 °F is 20 °C exactly; expansion for a degree
+ * Fahrenheit is 5/9 of that for a degree Celsius. Source: NIST Special Publication 811 (2008), B.8, factors for units,
+ * from memory.
  */
 public enum TemperatureScale {
-
-    CELSIUS("C"), FAHRENHEIT("F");
+    CELSIUS("C"),
+    FAHRENHEIT("F");
 
     private static final BigDecimal FREEZING = new BigDecimal("32");
     private static final BigDecimal FIVE = new BigDecimal("5");
@@ -42,14 +43,26 @@ public enum TemperatureScale {
 
     /** A temperature in these degrees. */
     public Degrees of(Celsius temperature) {
-        return new Degrees(this == CELSIUS ? temperature.degrees()
-                : rounded(temperature.degrees().multiply(NINE).divide(FIVE).add(FREEZING)), this);
+        return new Degrees(
+                this == CELSIUS
+                        ? temperature.degrees()
+                        : rounded(temperature
+                                .degrees()
+                                .multiply(NINE)
+                                .divide(FIVE)
+                                .add(FREEZING)),
+                this);
     }
 
     /** @throws IllegalArgumentException if no size is taken at {@code degrees} of this scale */
     Celsius celsius(BigDecimal degrees) {
-        return new Celsius(this == CELSIUS ? degrees
-                : degrees.subtract(FREEZING).multiply(FIVE).divide(NINE, PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN).stripTrailingZeros());
+        return new Celsius(
+                this == CELSIUS
+                        ? degrees
+                        : degrees.subtract(FREEZING)
+                                .multiply(FIVE)
+                                .divide(NINE, PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN)
+                                .stripTrailingZeros());
     }
 
     /**
@@ -60,17 +73,24 @@ public enum TemperatureScale {
      */
     public Expansion expansion(BigDecimal millionths) {
         try {
-            return new Expansion(this == CELSIUS ? millionths : millionths.multiply(NINE).divide(FIVE));
+            return new Expansion(
+                    this == CELSIUS ? millionths : millionths.multiply(NINE).divide(FIVE));
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(this == CELSIUS ? e.getMessage()
-                    : "Expansion %s cannot be in 1e-6 per °F: steel is written 6.4".formatted(millionths.toPlainString()), e);
+            throw new IllegalArgumentException(
+                    this == CELSIUS
+                            ? e.getMessage()
+                            : "Expansion %s cannot be in 1e-6 per °F: steel is written 6.4"
+                                    .formatted(millionths.toPlainString()),
+                    e);
         }
     }
 
     /** In 1e-6 per degree of this scale. */
     public BigDecimal perDegree(Expansion expansion) {
-        return this == CELSIUS ? expansion.millionths()
-                : rounded(expansion.millionths().multiply(FIVE).divide(NINE, PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN));
+        return this == CELSIUS
+                ? expansion.millionths()
+                : rounded(
+                        expansion.millionths().multiply(FIVE).divide(NINE, PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN));
     }
 
     private static BigDecimal rounded(BigDecimal figure) {

@@ -6,7 +6,6 @@ import java.util.Optional;
 
 /** The unit a drawing, a gauge or a record is written in. */
 public enum Unit {
-
     MILLIMETRE("mm", "1"),
 
     /** 25.4 mm exactly, by definition (international yard and pound agreement, 1959). */
@@ -30,6 +29,8 @@ public enum Unit {
     }
 
     public static Optional<Unit> ofSymbol(String symbol) {
-        return Arrays.stream(values()).filter(unit -> unit.symbol.equals(symbol)).findFirst();
+        return Arrays.stream(values())
+                .filter(unit -> unit.symbol.equals(symbol))
+                .findFirst();
     }
 }

@@ -35,14 +35,16 @@ final class Assessment {
     }
 
     /**
-     * The findings of the passes of {@code step} before the one in hand, each with what it leaned on as that stood then. What was
-     * struck out of a pass since counts no more; the cut proposed after it stays the one that was proposed.
+     * The findings of the passes of {@code step} before the one in hand, each with what it leaned on as that stood
+     * then. What was struck out of a pass since counts no more; the cut proposed after it stays the one that was
+     * proposed.
      */
     static List<Finding> earlier(Plan plan, Step step, Run run) {
         List<Finding> earlier = new ArrayList<>();
         for (Run.Pass pass : run.passes(step)) {
             if (pass.ended().isPresent() && !pass.isEmpty()) {
-                Assessment then = leaningOn(step, plan, run.before(pass.ended().get().by()));
+                Assessment then =
+                        leaningOn(step, plan, run.before(pass.ended().get().by()));
                 earlier.add(then.find(step, pass).proposing(then.inHand(step).proposal()));
             }
         }
@@ -78,27 +80,42 @@ final class Assessment {
             return SizeSum.of(plan, step, size, pass, run);
         }
         if (check instanceof Check.PlugFit plugFit) {
-            return PlugSum.of(plan, step, plugFit, pass, sizes(plugFit.boreStep()).stream().map(Measured::value).toList());
+            return PlugSum.of(
+                    plan,
+                    step,
+                    plugFit,
+                    pass,
+                    sizes(plugFit.boreStep()).stream().map(Measured::value).toList());
         }
         if (check instanceof Check.OverWires overWires) {
-            return WiresSum.of(plan, step, overWires, pass, overWires.minorStep().map(this::sizes).orElse(List.of()),
-                    overWires.minorStep().flatMap(this::leastSize), run);
+            return WiresSum.of(
+                    plan,
+                    step,
+                    overWires,
+                    pass,
+                    overWires.minorStep().map(this::sizes).orElse(List.of()),
+                    overWires.minorStep().flatMap(this::leastSize),
+                    run);
         }
         if (!check.slots().isEmpty()) {
-            throw new IllegalStateException("Nothing works out what is read at a " + check.getClass().getSimpleName());
+            throw new IllegalStateException(
+                    "Nothing works out what is read at a " + check.getClass().getSimpleName());
         }
         return answers(step, pass);
     }
 
     /** The lower limit of another step; absent where it measures no size, or has an upper one alone. */
     private Optional<Length> leastSize(int step) {
-        return plan.step(step).check() instanceof Check.OfSize size ? size.limits().lower().map(Written::length) : Optional.empty();
+        return plan.step(step).check() instanceof Check.OfSize size
+                ? size.limits().lower().map(Written::length)
+                : Optional.empty();
     }
 
     /** The sizes of another step; none until all of them are read, and none while a figure there is far off. */
     private List<Measured> sizes(int step) {
         return found.get(step) instanceof SizeFinding size && size.missing() == 0 && !Plausible.spoils(size)
-                ? size.measured() : List.of();
+                ? size.measured()
+                : List.of();
     }
 
     private static AnswerFinding answers(Step step, Run.Pass pass) {

@@ -9,15 +9,15 @@ import org.tenthwise.model.verdict.Verdict;
 /** One reading judged by itself, where every reading must be inside. */
 final class ByItself {
 
-    private ByItself() {
-    }
+    private ByItself() {}
 
     /**
-     * @param open      what the reading stands for is not known yet
+     * @param open what the reading stands for is not known yet
      * @param untrusted the reading proves nothing
-     * @param farOff    a figure of the pass cannot well be, so that nothing is shown to be in or still to cut
+     * @param farOff a figure of the pass cannot well be, so that nothing is shown to be in or still to cut
      */
-    static Optional<Verdict> of(Check.OfSize asked, Measured measured, boolean open, boolean untrusted, boolean farOff) {
+    static Optional<Verdict> of(
+            Check.OfSize asked, Measured measured, boolean open, boolean untrusted, boolean farOff) {
         if (asked.combine() != Combine.EACH) {
             return Optional.empty();
         }

@@ -13,50 +13,67 @@ import org.tenthwise.model.verdict.Verdict;
 /**
  * Several readings of one size, combined and judged.
  *
- * <p>Where every reading must be inside, one that is out settles the check before the rest are taken; in every other case
- * a check stays open until its last reading ({@link #with}).
+ * <p>Where every reading must be inside, one that is out settles the check before the rest are taken; in every other
+ * case a check stays open until its last reading ({@link #with}).
  *
- * <p>Where the drawing makes one size of all readings, that alone is bound by the limits. Everywhere else each of them is, however
- * a plan combines them, and it is never <em>cut again</em> while one place is past size: a mean can still have metal
- * left where the bore is scrap at one end, and a cut makes that end worse. The size judged is out and no cut puts it right,
- * so it is a fail; where that place is past size by no more than the guard band, it is unproven until it is measured again.
+ * <p>Where the drawing makes one size of all readings, that alone is bound by the limits. Everywhere else each of them
+ * is, however a plan combines them, and it is never <em>cut again</em> while one place is past size: a mean can still
+ * have metal left where the bore is scrap at one end, and a cut makes that end worse. The size judged is out and no cut
+ * puts it right, so it is a fail; where that place is past size by no more than the guard band, it is unproven until it
+ * is measured again.
  *
- * @param value    absent before the first reading
+ * @param value absent before the first reading
  * @param deciding absent where no single reading decides
- * @param past     the place furthest past size where the size judged still has metal left
+ * @param past the place furthest past size where the size judged still has metal left
  * @param lightCut whether it is unproven for metal left, and no place stands in the way of a light cut
  */
-record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict verdict, Optional<Measured> past, boolean lightCut) {
+record Combined(
+        Optional<Length> value,
+        Optional<Measured> deciding,
+        Verdict verdict,
+        Optional<Measured> past,
+        boolean lightCut) {
 
     /** As if nothing were missing. */
     static Combined of(Check.OfSize asked, List<Measured> measured) {
         Judge judge = judge(asked);
         if (measured.isEmpty()) {
-            return new Combined(Optional.empty(), Optional.empty(), Verdict.plain(Standing.OPEN), Optional.empty(), false);
+            return new Combined(
+                    Optional.empty(), Optional.empty(), Verdict.plain(Standing.OPEN), Optional.empty(), false);
         }
         Comparator<Measured> bySize = Comparator.comparing(Measured::value);
-        Optional<Measured> deciding = switch (asked.combine()) {
-            case EACH -> measured.stream().min(worstFirst(judge));
-            case LARGEST -> measured.stream().max(bySize);
-            case SMALLEST -> measured.stream().min(bySize);
-            case MEAN, RANGE -> Optional.empty();
-        };
+        Optional<Measured> deciding =
+                switch (asked.combine()) {
+                    case EACH -> measured.stream().min(worstFirst(judge));
+                    case LARGEST -> measured.stream().max(bySize);
+                    case SMALLEST -> measured.stream().min(bySize);
+                    case MEAN, RANGE -> Optional.empty();
+                };
         List<Length> sizes = measured.stream().map(Measured::value).toList();
-        Length value = switch (asked.combine()) {
-            case MEAN -> Length.mean(sizes);
-            case RANGE -> Length.greatest(sizes).minus(Length.least(sizes));
-            case EACH, LARGEST, SMALLEST -> deciding.orElseThrow().value();
-        };
+        Length value =
+                switch (asked.combine()) {
+                    case MEAN -> Length.mean(sizes);
+                    case RANGE -> Length.greatest(sizes).minus(Length.least(sizes));
+                    case EACH, LARGEST, SMALLEST -> deciding.orElseThrow().value();
+                };
         Verdict judged = judge.of(value);
-        Optional<Measured> past = judged.standing() == Standing.CUT_AGAIN && !asked.isOne() ? furthestPast(measured, judge) : Optional.empty();
-        Verdict verdict = past.map(place -> new Verdict(judge.of(place.value()).standing(), judged.margin())).orElse(judged);
-        return new Combined(Optional.of(value), deciding, verdict, past, lightCut(value, asked.isOne() ? List.of() : sizes, judge));
+        Optional<Measured> past = judged.standing() == Standing.CUT_AGAIN && !asked.isOne()
+                ? furthestPast(measured, judge)
+                : Optional.empty();
+        Verdict verdict = past.map(place -> new Verdict(judge.of(place.value()).standing(), judged.margin()))
+                .orElse(judged);
+        return new Combined(
+                Optional.of(value), deciding, verdict, past, lightCut(value, asked.isOne() ? List.of() : sizes, judge));
     }
 
     /** What judges a size: a range is never cut again. */
     static Judge judge(Check.OfSize asked) {
-        return new Judge(asked.limits(), asked.guardBand().length(), asked.cutAgain() && asked.combine() != Combine.RANGE
-                ? Optional.of(asked.feature().stillCutBeyond()) : Optional.empty());
+        return new Judge(
+                asked.limits(),
+                asked.guardBand().length(),
+                asked.cutAgain() && asked.combine() != Combine.RANGE
+                        ? Optional.of(asked.feature().stillCutBeyond())
+                        : Optional.empty());
     }
 
     /** The same with so many readings still to come. */
@@ -65,13 +82,18 @@ record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict ver
     }
 
     private static Optional<Measured> furthestPast(List<Measured> measured, Judge judge) {
-        return measured.stream().filter(place -> judge.isPast(place.value()))
-                .max(Comparator.comparing(place -> judge.of(place.value()).margin().orElseThrow().distance()));
+        return measured.stream()
+                .filter(place -> judge.isPast(place.value()))
+                .max(Comparator.comparing(
+                        place -> judge.of(place.value()).margin().orElseThrow().distance()));
     }
 
     private static boolean lightCut(Length value, List<Length> bound, Judge judge) {
-        return judge.isUnprovenWithMetalLeft(value) && bound.stream()
-                .allMatch(size -> judge.of(size).passed() || judge.of(size).standing() == Standing.CUT_AGAIN || judge.isUnprovenWithMetalLeft(size));
+        return judge.isUnprovenWithMetalLeft(value)
+                && bound.stream()
+                        .allMatch(size -> judge.of(size).passed()
+                                || judge.of(size).standing() == Standing.CUT_AGAIN
+                                || judge.isUnprovenWithMetalLeft(size));
     }
 
     /** The same without a verdict, where what the readings stand for is not known yet. */
@@ -79,10 +101,15 @@ record Combined(Optional<Length> value, Optional<Measured> deciding, Verdict ver
         return new Combined(value, deciding, Verdict.plain(Standing.OPEN), Optional.empty(), false);
     }
 
-    /** The same with nothing shown by it, in or still to cut, where a figure of the pass is far off; what is past size stays so. */
+    /**
+     * The same with nothing shown by it, in or still to cut, where a figure of the pass is far off; what is past size
+     * stays so.
+     */
     Combined provingNothingIf(boolean spoilt) {
         boolean shown = verdict.standing() == Standing.PASS || verdict.standing() == Standing.CUT_AGAIN;
-        return spoilt ? new Combined(value, deciding, shown ? Verdict.plain(Standing.UNPROVEN) : verdict, past, false) : this;
+        return spoilt
+                ? new Combined(value, deciding, shown ? Verdict.plain(Standing.UNPROVEN) : verdict, past, false)
+                : this;
     }
 
     private static boolean isOut(Verdict verdict) {

@@ -20,24 +20,29 @@ import org.tenthwise.model.tolerance.Limits;
 /**
  * What one of the cuts so far took off a size or a thread, by the places that were read before it and after it.
  *
- * @param number  1 for the first cut of the step
- * @param asked   what was offered before it, on the size, more than nought; absent where nothing was
- * @param atMost  the most that might come off, where nothing was offered and that much could be cut, on the size; absent otherwise
+ * @param number 1 for the first cut of the step
+ * @param asked what was offered before it, on the size, more than nought; absent where nothing was
+ * @param atMost the most that might come off, where nothing was offered and that much could be cut, on the size; absent
+ *     otherwise
  * @param cameOff mean of what came off, on the size; less than nought where the size went the other way
- * @param said    how the register was said to count when it was asked for; absent where nobody said, and for what no register counts across the axis
+ * @param said how the register was said to count when it was asked for; absent where nobody said, and for what no
+ *     register counts across the axis
  */
-public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMost, Length cameOff, Optional<Register> said) {
+public record CutSoFar(
+        int number, Optional<Length> asked, Optional<Length> atMost, Length cameOff, Optional<Register> said) {
 
     /** So many times as much: no tool springs by that. */
     private static final BigDecimal TWICE_FROM = new BigDecimal("1.8");
+
     private static final BigDecimal TWICE_TO = new BigDecimal("2.2");
     /** Less than this tells nothing: the tool gives way by as much. */
     private static final Length TELLING = Length.of("0.05", Unit.MILLIMETRE);
 
     /**
-     * In the order they were made; where the work was measured again after a cut and before anything else was done to it, by what was
-     * read last. A cut without a place that was read before it and after it is left out, and so is one beside
-     * a figure that is far off, or where a temperature, how the gauge touched or the root under the wires is still to be told: nobody can tell what it took off. So is every cut before a range.
+     * In the order they were made; where the work was measured again after a cut and before anything else was done to
+     * it, by what was read last. A cut without a place that was read before it and after it is left out, and so is one
+     * beside a figure that is far off, or where a temperature, how the gauge touched or the root under the wires is
+     * still to be told: nobody can tell what it took off. So is every cut before a range.
      */
     public static List<CutSoFar> of(Line line) {
         return of(line, line.pass());
@@ -51,7 +56,9 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
             Optional<Finding> here = line.found(pass);
             if (pass.isAfterACut()) {
                 before = last;
-            } else if (pass.why().filter(Event.PassBegun.Why.MEASURED_AGAIN::equals).isEmpty()) {
+            } else if (pass.why()
+                    .filter(Event.PassBegun.Why.MEASURED_AGAIN::equals)
+                    .isEmpty()) {
                 before = Optional.empty();
             }
             between(line.cutsBefore(pass), before, here).ifPresent(cut -> {
@@ -65,7 +72,11 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
 
     /** What the cut took off that a pass was begun for; absent where it was begun for none, or nobody can tell. */
     public static Optional<CutSoFar> before(Run.Pass pass, Line line) {
-        return pass.isAfterACut() ? of(line).stream().filter(cut -> cut.number() == line.cutsBefore(pass)).findFirst() : Optional.empty();
+        return pass.isAfterACut()
+                ? of(line).stream()
+                        .filter(cut -> cut.number() == line.cutsBefore(pass))
+                        .findFirst()
+                : Optional.empty();
     }
 
     private static Optional<CutSoFar> between(int number, Optional<Finding> before, Optional<Finding> after) {
@@ -77,59 +88,94 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
         }
         Length was = Length.mean(both.stream().map(then::get).toList());
         Length is = Length.mean(both.stream().map(now::get).toList());
-        Length off = ((Check.OfSize) after.orElseThrow().step().check()).feature().stillCutBeyond() == Limit.UPPER ? was.minus(is) : is.minus(was);
+        Length off =
+                ((Check.OfSize) after.orElseThrow().step().check()).feature().stillCutBeyond() == Limit.UPPER
+                        ? was.minus(is)
+                        : is.minus(was);
         Optional<Proposal> proposed = before.orElseThrow().proposal();
-        return Optional.of(new CutSoFar(number, proposed.flatMap(Proposal::change).map(Length::abs),
-                proposed.flatMap(proposal -> proposal.atMost((Check.OfSize) before.orElseThrow().step().check())), off, proposed.flatMap(Proposal::register)));
+        return Optional.of(new CutSoFar(
+                number,
+                proposed.flatMap(Proposal::change).map(Length::abs),
+                proposed.flatMap(proposal -> proposal.atMost(
+                        (Check.OfSize) before.orElseThrow().step().check())),
+                off,
+                proposed.flatMap(Proposal::register)));
     }
 
-    /** What the last cut of a step took off; absent where nobody can tell, and where anything but measuring was done to the work since. */
+    /**
+     * What the last cut of a step took off; absent where nobody can tell, and where anything but measuring was done to
+     * the work since.
+     */
     public static Optional<CutSoFar> last(Line line) {
         return last(of(line), line, line.pass());
     }
 
     private static Optional<CutSoFar> last(List<CutSoFar> cuts, Line line, Run.Pass in) {
         int number = line.cutsBefore(in);
-        boolean doneSince = line.passes().stream().limit(in.number()).filter(pass -> line.cutsBefore(pass) == number && !pass.isAfterACut())
-                .flatMap(pass -> pass.why().stream()).anyMatch(why -> why != Event.PassBegun.Why.MEASURED_AGAIN && why != Event.PassBegun.Why.RESTED_ON_CHANGED);
-        return doneSince ? Optional.empty() : cuts.stream().filter(cut -> cut.number() == number).findFirst();
+        boolean doneSince = line.passes().stream()
+                .limit(in.number())
+                .filter(pass -> line.cutsBefore(pass) == number && !pass.isAfterACut())
+                .flatMap(pass -> pass.why().stream())
+                .anyMatch(why ->
+                        why != Event.PassBegun.Why.MEASURED_AGAIN && why != Event.PassBegun.Why.RESTED_ON_CHANGED);
+        return doneSince
+                ? Optional.empty()
+                : cuts.stream().filter(cut -> cut.number() == number).findFirst();
     }
 
     /**
-     * Whether the last cut of a step is said to have left more metal than there was, by more than half the tolerance. No cut does, and no gauge
-     * is that far out: what was read before it or after it is wrong, and nothing can be cut by it.
+     * Whether the last cut of a step is said to have left more metal than there was, by more than half the tolerance.
+     * No cut does, and no gauge is that far out: what was read before it or after it is wrong, and nothing can be cut
+     * by it.
      */
     public static boolean contradicted(Line line) {
         return contradicted(line, line.pass());
     }
 
-    /** The same as it stood at the end of one of the passes: what would have been proposed in that one was told to nobody. */
+    /**
+     * The same as it stood at the end of one of the passes: what would have been proposed in that one was told to
+     * nobody.
+     */
     public static boolean contradicted(Line line, Run.Pass in) {
         return contradicted(of(line, in), line, in);
     }
 
     private static boolean contradicted(List<CutSoFar> cuts, Line line, Run.Pass in) {
-        return last(cuts, line, in).filter(cut -> cut.leftMoreThanThereWas(((Check.OfSize) line.step().check()).limits())).isPresent();
+        return last(cuts, line, in)
+                .filter(cut ->
+                        cut.leftMoreThanThereWas(((Check.OfSize) line.step().check()).limits()))
+                .isPresent();
     }
 
     /** The same of one cut; never where one limit is, for then nothing tells how much is much. */
     public boolean leftMoreThanThereWas(Limits limits) {
-        return limits.width().filter(width -> cameOff.negated().isAbove(width.half())).isPresent();
-    }
-
-    /** Whether nothing came off, or less than that, though so much was asked, or might come off, that some of it must have. */
-    public boolean tookNothing() {
-        return cameOff.signum() <= 0 && asked.or(() -> atMost).filter(CutSoFar::isTelling).isPresent();
+        return limits.width()
+                .filter(width -> cameOff.negated().isAbove(width.half()))
+                .isPresent();
     }
 
     /**
-     * How the register seems to count, not as it was said: half of what was asked came off where it was said to count radii, twice as much, or twice
-     * the most, where it was said to count diameters. Absent where nothing tells so.
+     * Whether nothing came off, or less than that, though so much was asked, or might come off, that some of it must
+     * have.
+     */
+    public boolean tookNothing() {
+        return cameOff.signum() <= 0
+                && asked.or(() -> atMost).filter(CutSoFar::isTelling).isPresent();
+    }
+
+    /**
+     * How the register seems to count, not as it was said: half of what was asked came off where it was said to count
+     * radii, twice as much, or twice the most, where it was said to count diameters. Absent where nothing tells so.
      */
     public Optional<Register> countsRather() {
         return said.flatMap(register -> register == Register.RADIUS
-                ? asked.filter(CutSoFar::isTelling).filter(typed -> isTwice(typed, cameOff)).map(half -> Register.DIAMETER)
-                : asked.or(() -> atMost).filter(CutSoFar::isTelling).filter(typed -> isTwice(cameOff, typed)).map(twice -> Register.RADIUS));
+                ? asked.filter(CutSoFar::isTelling)
+                        .filter(typed -> isTwice(typed, cameOff))
+                        .map(half -> Register.DIAMETER)
+                : asked.or(() -> atMost)
+                        .filter(CutSoFar::isTelling)
+                        .filter(typed -> isTwice(cameOff, typed))
+                        .map(twice -> Register.RADIUS));
     }
 
     private static boolean isTelling(Length typed) {
@@ -142,9 +188,17 @@ public record CutSoFar(int number, Optional<Length> asked, Optional<Length> atMo
 
     /** None where they say nothing. */
     private static Map<Slot, Length> sizes(Finding finding) {
-        List<Measured> measured = finding instanceof SizeFinding size && size.check().combine() != Combine.RANGE && !size.touchUnsaid() ? size.measured()
-                : finding instanceof WiresFinding wires && !wires.rootAwaited() && !wires.bottoms() && !wires.mayBottom() ? wires.measured() : List.of();
-        boolean telling = !Plausible.spoils(finding) && finding.warmth().filter(heat -> heat.missing() > 0).isEmpty();
+        List<Measured> measured =
+                finding instanceof SizeFinding size && size.check().combine() != Combine.RANGE && !size.touchUnsaid()
+                        ? size.measured()
+                        : finding instanceof WiresFinding wires
+                                        && !wires.rootAwaited()
+                                        && !wires.bottoms()
+                                        && !wires.mayBottom()
+                                ? wires.measured()
+                                : List.of();
+        boolean telling = !Plausible.spoils(finding)
+                && finding.warmth().filter(heat -> heat.missing() > 0).isEmpty();
         return telling ? measured.stream().collect(Collectors.toMap(Measured::slot, Measured::value)) : Map.of();
     }
 }

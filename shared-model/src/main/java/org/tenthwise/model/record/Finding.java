@@ -5,8 +5,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.verdict.Verdict;
 
 /** What one pass of one step comes to. */
-public sealed interface Finding
-        permits AnswerFinding, RunOutFinding, SizeFinding, PlugFinding, WiresFinding {
+public sealed interface Finding permits AnswerFinding, RunOutFinding, SizeFinding, PlugFinding, WiresFinding {
 
     Step step();
 

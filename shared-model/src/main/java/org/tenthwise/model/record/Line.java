@@ -13,14 +13,19 @@ import org.tenthwise.model.verdict.Standing;
 /**
  * One step of the plan and all that was done about it.
  *
- * @param finding    of the pass in hand
- * @param earlier    findings of the earlier passes in which something was taken, oldest first
- * @param passes     every pass with every reading, struck-out ones too
+ * @param finding of the pass in hand
+ * @param earlier findings of the earlier passes in which something was taken, oldest first
+ * @param passes every pass with every reading, struck-out ones too
  * @param dispositions what was ever signed for it, where it did not pass, in force or lapsed
  * @param waitingFor steps that a hold point before this one waits for; empty if the step is open
  */
-public record Line(Step step, Finding finding, List<Finding> earlier, List<Run.Pass> passes,
-                   List<Disposing> dispositions, List<Integer> waitingFor) {
+public record Line(
+        Step step,
+        Finding finding,
+        List<Finding> earlier,
+        List<Run.Pass> passes,
+        List<Disposing> dispositions,
+        List<Integer> waitingFor) {
 
     public Line {
         earlier = List.copyOf(earlier);
@@ -39,13 +44,17 @@ public record Line(Step step, Finding finding, List<Finding> earlier, List<Run.P
         if (of.number() == passes.size()) {
             return Optional.of(finding);
         }
-        long before = passes.stream().limit(of.number() - 1L).filter(pass -> !pass.isEmpty()).count();
+        long before = passes.stream()
+                .limit(of.number() - 1L)
+                .filter(pass -> !pass.isEmpty())
+                .count();
         return of.isEmpty() ? Optional.empty() : Optional.of(earlier.get((int) before));
     }
 
     /** How many cuts were taken of the step before one of the passes. */
     public int cutsBefore(Run.Pass of) {
-        return (int) passes.stream().limit(of.number()).filter(Run.Pass::isAfterACut).count();
+        return (int)
+                passes.stream().limit(of.number()).filter(Run.Pass::isAfterACut).count();
     }
 
     /** The disposition signed last, where it does not hold any more. */
@@ -59,7 +68,10 @@ public record Line(Step step, Finding finding, List<Finding> earlier, List<Run.P
 
     /** The disposition in force. */
     public Optional<Event.Disposed> disposed() {
-        return dispositions.stream().filter(Disposing::inForce).map(Disposing::disposed).findFirst();
+        return dispositions.stream()
+                .filter(Disposing::inForce)
+                .map(Disposing::disposed)
+                .findFirst();
     }
 
     /** Whether it is a characteristic: a requirement of the drawing. */
@@ -74,7 +86,8 @@ public record Line(Step step, Finding finding, List<Finding> earlier, List<Run.P
 
     /** Whether it was ever given into repair, which no later entry undoes; only a characteristic can be. */
     public boolean repaired() {
-        return isOfDrawing() && dispositions.stream().anyMatch(signed -> signed.disposed().disposition() == Disposition.REPAIR);
+        return isOfDrawing()
+                && dispositions.stream().anyMatch(signed -> signed.disposed().disposition() == Disposition.REPAIR);
     }
 
     /** Settled, yet not as the drawing has it: conceded, or passed after a repair. */
@@ -82,9 +95,13 @@ public record Line(Step step, Finding finding, List<Finding> earlier, List<Run.P
         return finding.verdict().passed() ? repaired() : conceded();
     }
 
-    /** Gone on with though it did not pass; only what is not of the drawing can be. Runs of older plans have it as used as it is. */
+    /**
+     * Gone on with though it did not pass; only what is not of the drawing can be. Runs of older plans have it as used
+     * as it is.
+     */
     public boolean carriedOn() {
-        return !isOfDrawing() && !finding.verdict().passed()
+        return !isOfDrawing()
+                && !finding.verdict().passed()
                 && (isDisposed(Disposition.CARRY_ON) || isDisposed(Disposition.USE_AS_IS));
     }
 
@@ -95,6 +112,7 @@ public record Line(Step step, Finding finding, List<Finding> earlier, List<Run.P
 
     /** What is not found out yet cannot be signed for. */
     private boolean isDisposed(Disposition wanted) {
-        return finding.verdict().standing() != Standing.OPEN && disposed().filter(d -> d.disposition() == wanted).isPresent();
+        return finding.verdict().standing() != Standing.OPEN
+                && disposed().filter(d -> d.disposition() == wanted).isPresent();
     }
 }

@@ -12,12 +12,13 @@ import org.tenthwise.model.run.Run;
 /**
  * One reading and what it means.
  *
- * @param value          the size it stands for, with every correction
+ * @param value the size it stands for, with every correction
  * @param forTemperature what of the correction brings it to 20 °C; absent where nothing was corrected for temperature
- * @param forContact     what of the correction is for how the gauge touched the work; absent where that changes nothing, and
- *                       where nobody has said yet how it touched
+ * @param forContact what of the correction is for how the gauge touched the work; absent where that changes nothing,
+ *     and where nobody has said yet how it touched
  */
-public record Measured(Run.Reading reading, Slot slot, Length value, Optional<Length> forTemperature, Optional<Length> forContact) {
+public record Measured(
+        Run.Reading reading, Slot slot, Length value, Optional<Length> forTemperature, Optional<Length> forContact) {
 
     /** The reading as the size, however the gauge touched. */
     public Measured(Run.Reading reading, Slot slot, Length value, Optional<Length> forTemperature) {
@@ -29,12 +30,23 @@ public record Measured(Run.Reading reading, Slot slot, Length value, Optional<Le
         this(reading, slot, value, Optional.empty());
     }
 
-    /** The size a reading stands for, whether it still counts or not: as typed, or compared with the master it was set on. */
+    /**
+     * The size a reading stands for, whether it still counts or not: as typed, or compared with the master it was set
+     * on.
+     */
     public static Measured of(Run.Reading reading, Slot slot) {
         Length read = reading.typed().length();
-        Optional<Setting> compared = reading.setting().filter(setting -> setting.zero().isPresent());
-        return new Measured(reading, slot, compared.map(setting -> FromMaster.size(setting.certified().orElseThrow().length(),
-                setting.gauge().sense().orElseThrow(), read, setting.zero().orElseThrow().length())).orElse(read));
+        Optional<Setting> compared =
+                reading.setting().filter(setting -> setting.zero().isPresent());
+        return new Measured(
+                reading,
+                slot,
+                compared.map(setting -> FromMaster.size(
+                                setting.certified().orElseThrow().length(),
+                                setting.gauge().sense().orElseThrow(),
+                                read,
+                                setting.zero().orElseThrow().length()))
+                        .orElse(read));
     }
 
     /** The same at 20 °C; the correction is rounded to 1 nm. */
@@ -45,8 +57,10 @@ public record Measured(Run.Reading reading, Slot slot, Length value, Optional<Le
 
     /** The same for how the gauge touched the work; as it is while nobody has said how. */
     public Measured corrected(Touch touch) {
-        return touch.correction(value).map(correction ->
-                new Measured(reading, slot, value.plus(correction), forTemperature, Optional.of(correction))).orElse(this);
+        return touch.correction(value)
+                .map(correction ->
+                        new Measured(reading, slot, value.plus(correction), forTemperature, Optional.of(correction)))
+                .orElse(this);
     }
 
     /** As typed. */
@@ -55,8 +69,8 @@ public record Measured(Run.Reading reading, Slot slot, Length value, Optional<Le
     }
 
     /**
-     * What the size was corrected by, for temperature and for how the gauge touched. What a gauge was set on and the constant of
-     * wires make a size of a reading; they correct nothing (JCGM 200:2012, 2.53, from memory).
+     * What the size was corrected by, for temperature and for how the gauge touched. What a gauge was set on and the
+     * constant of wires make a size of a reading; they correct nothing (JCGM 200:2012, 2.53, from memory).
      */
     public Length correction() {
         return forTemperature.orElse(Length.ZERO).plus(forContact.orElse(Length.ZERO));

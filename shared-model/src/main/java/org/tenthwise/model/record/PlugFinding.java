@@ -12,22 +12,31 @@ import org.tenthwise.model.verdict.Verdict;
 /**
  * A plug in its bore, measured and felt.
  *
- * @param bore          sizes of the bore, from the step that measured it; empty before that, and while a figure there is far off
- * @param plug          the plug as measured
- * @param farOff        those of them that no such plug can have
- * @param clearance     absent until both are measured
- * @param feel          what the hand found; absent until it was asked
+ * @param bore sizes of the bore, from the step that measured it; empty before that, and while a figure there is far off
+ * @param plug the plug as measured
+ * @param farOff those of them that no such plug can have
+ * @param clearance absent until both are measured
+ * @param feel what the hand found; absent until it was asked
  * @param contradiction where hand and gauges cannot both be right
  */
-public record PlugFinding(Step step, Check.PlugFit check, List<Length> bore, List<Measured> plug,
-                          List<Measured> farOff, Optional<Clearance> clearance, Optional<Answer> feel,
-                          Optional<Contradiction> contradiction, Verdict verdict, int missing) implements Finding {
+public record PlugFinding(
+        Step step,
+        Check.PlugFit check,
+        List<Length> bore,
+        List<Measured> plug,
+        List<Measured> farOff,
+        Optional<Clearance> clearance,
+        Optional<Answer> feel,
+        Optional<Contradiction> contradiction,
+        Verdict verdict,
+        int missing)
+        implements Finding {
 
     /** How hand and gauges can contradict each other. */
     public enum Contradiction {
         /**
-         * It went in, yet by the gauges every bore reading is smaller than the plug; or it would pass as going in freely, yet
-         * one of them is.
+         * It went in, yet by the gauges every bore reading is smaller than the plug; or it would pass as going in
+         * freely, yet one of them is.
          */
         ENTERS_YET_MEASURES_TIGHT,
         /** It did not go in, yet by the gauges every bore reading is bigger than the plug. */

@@ -18,13 +18,12 @@ import org.tenthwise.model.verdict.Verdict;
 
 /**
  * A plug fit: the clearance by the gauges beside what the hand found. The worse of the two is the verdict. Where they
- * contradict each other one of the two is wrong, and nobody knows which: unproven until one of them is measured again. Nothing
- * passes by a figure that is far off.
+ * contradict each other one of the two is wrong, and nobody knows which: unproven until one of them is measured again.
+ * Nothing passes by a figure that is far off.
  */
 final class PlugSum {
 
-    private PlugSum() {
-    }
+    private PlugSum() {}
 
     /** @param bores sizes of the bore, as far as they can be used */
     static PlugFinding of(Plan plan, Step step, Check.PlugFit check, Run.Pass pass, List<Length> bores) {
@@ -33,13 +32,24 @@ final class PlugSum {
         int missing = check.slots().size() - plug.size() + (feel.isPresent() ? 0 : 1);
         boolean measured = !bores.isEmpty() && plug.size() == check.slots().size();
         Optional<Clearance> clearance = measured
-                ? Optional.of(Clearance.of(bores, plug.stream().map(Measured::value).toList())) : Optional.empty();
+                ? Optional.of(
+                        Clearance.of(bores, plug.stream().map(Measured::value).toList()))
+                : Optional.empty();
         List<Measured> farOff = Plausible.farOff(plan, check, plug);
         Verdict verdict = verdict(check, clearance, feel);
         Optional<Contradiction> contradiction = contradiction(clearance, feel, verdict.passed());
         boolean unproven = contradiction.isPresent() || verdict.passed() && !farOff.isEmpty();
-        return new PlugFinding(step, check, bores, plug, farOff, clearance, feel, contradiction,
-                unproven ? new Verdict(Standing.UNPROVEN, verdict.margin()) : verdict, missing);
+        return new PlugFinding(
+                step,
+                check,
+                bores,
+                plug,
+                farOff,
+                clearance,
+                feel,
+                contradiction,
+                unproven ? new Verdict(Standing.UNPROVEN, verdict.margin()) : verdict,
+                missing);
     }
 
     private static Verdict verdict(Check.PlugFit check, Optional<Clearance> clearance, Optional<Answer> feel) {
@@ -59,21 +69,27 @@ final class PlugSum {
         if (least.passed() != greatest.passed()) {
             return least.passed() ? greatest : least;
         }
-        boolean leastIsNearer = least.margin().orElseThrow().distance()
+        boolean leastIsNearer = least.margin()
+                .orElseThrow()
+                .distance()
                 .isBelow(greatest.margin().orElseThrow().distance());
         return leastIsNearer == least.passed() ? least : greatest;
     }
 
-    private static Optional<Contradiction> contradiction(Optional<Clearance> clearance, Optional<Answer> feel, boolean passes) {
+    private static Optional<Contradiction> contradiction(
+            Optional<Clearance> clearance, Optional<Answer> feel, boolean passes) {
         return clearance.flatMap(found -> feel.flatMap(felt -> Stream.of(Contradiction.values())
-                .filter(possible -> holds(possible, found, felt, passes)).findFirst()));
+                .filter(possible -> holds(possible, found, felt, passes))
+                .findFirst()));
     }
 
     private static boolean holds(Contradiction possible, Clearance found, Answer felt, boolean passes) {
         return switch (possible) {
-            case ENTERS_YET_MEASURES_TIGHT -> felt != Answer.NOT_AT_ALL && found.greatest().signum() < 0
-                    || passes && felt == Answer.FREELY && found.least().signum() < 0;
-            case STICKS_YET_MEASURES_CLEAR -> felt == Answer.NOT_AT_ALL && found.least().signum() > 0;
+            case ENTERS_YET_MEASURES_TIGHT ->
+                felt != Answer.NOT_AT_ALL && found.greatest().signum() < 0
+                        || passes && felt == Answer.FREELY && found.least().signum() < 0;
+            case STICKS_YET_MEASURES_CLEAR ->
+                felt == Answer.NOT_AT_ALL && found.least().signum() > 0;
         };
     }
 }

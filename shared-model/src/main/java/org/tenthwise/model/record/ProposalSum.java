@@ -17,33 +17,50 @@ import org.tenthwise.model.verdict.Standing;
 /** What may be cut next on the strength of what was read. */
 final class ProposalSum {
 
-    private ProposalSum() {
-    }
+    private ProposalSum() {}
 
     /**
-     * Nothing before every place of the pass is read, unless someone signed to cut on what is there, and nothing where no metal is
-     * left to take. A range of sizes is brought in by no even cut.
+     * Nothing before every place of the pass is read, unless someone signed to cut on what is there, and nothing where
+     * no metal is left to take. A range of sizes is brought in by no even cut.
      *
      * @param measured at 20 °C where that is asked for
-     * @param read     what they come to by themselves, were nothing missing
+     * @param read what they come to by themselves, were nothing missing
      */
     static Optional<Proposal> of(Check.OfSize asked, List<Measured> measured, Combined read, Run.Pass pass, Run run) {
         List<Slot> taken = measured.stream().map(Measured::slot).toList();
-        List<Slot> unread = asked.slots().stream().filter(slot -> !taken.contains(slot)).toList();
+        List<Slot> unread =
+                asked.slots().stream().filter(slot -> !taken.contains(slot)).toList();
         boolean metalLeft = read.verdict().standing() == Standing.CUT_AGAIN || read.lightCut();
-        if (!metalLeft || asked.combine() == Combine.RANGE || !unread.isEmpty() && pass.onThese().isEmpty()) {
+        if (!metalLeft
+                || asked.combine() == Combine.RANGE
+                || !unread.isEmpty() && pass.onThese().isEmpty()) {
             return Optional.empty();
         }
         Limit metalSide = asked.feature().stillCutBeyond();
-        Optional<Register> register = run.register().filter(any -> asked.feature().isRound());
-        Length aim = asked.cutting().aim().or(run::usualAim).orElse(Aim.ByLimits.MIDDLE).of(asked.limits(), metalSide);
-        EvenCut cut = EvenCut.of(asked.feature(), asked.limits(), asked.guardBand().length(), aim, asked.cutting().leastCut().map(Written::length),
-                Optional.of(stepOfSize(asked, register)), asked.isOne() ? List.of(read.value().orElseThrow())
+        Optional<Register> register =
+                run.register().filter(any -> asked.feature().isRound());
+        Length aim = asked.cutting()
+                .aim()
+                .or(run::usualAim)
+                .orElse(Aim.ByLimits.MIDDLE)
+                .of(asked.limits(), metalSide);
+        EvenCut cut = EvenCut.of(
+                asked.feature(),
+                asked.limits(),
+                asked.guardBand().length(),
+                aim,
+                asked.cutting().leastCut().map(Written::length),
+                Optional.of(stepOfSize(asked, register)),
+                asked.isOne()
+                        ? List.of(read.value().orElseThrow())
                         : measured.stream().map(Measured::value).toList());
         return Optional.of(new Proposal(cut, register, unread));
     }
 
-    /** The least change of the size that can be typed; while nobody said how the register counts, as if it counted diameters. */
+    /**
+     * The least change of the size that can be typed; while nobody said how the register counts, as if it counted
+     * diameters.
+     */
     private static Length stepOfSize(Check.OfSize asked, Optional<Register> register) {
         Length counted = asked.cutting().stepToCount(asked.limits().unit()).length();
         return register.map(counting -> counting.onDiameter(counted)).orElse(counted);

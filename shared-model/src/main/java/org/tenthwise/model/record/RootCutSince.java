@@ -16,11 +16,12 @@ import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.Run;
 
 /**
- * The root of a thread after what was cut over wires since it was measured: a tool that is fed in radially takes as much off it, on diameter, as
- * off the flanks.
+ * The root of a thread after what was cut over wires since it was measured: a tool that is fed in radially takes as
+ * much off it, on diameter, as off the flanks.
  *
- * <p>What came off is told by the pitch diameters before those cuts and now, by the place where most did, and never less than nought; for a cut
- * without readings before it, by what was asked. Nobody can tell what rework took off that was not read before.
+ * <p>What came off is told by the pitch diameters before those cuts and now, by the place where most did, and never
+ * less than nought; for a cut without readings before it, by what was asked. Nobody can tell what rework took off that
+ * was not read before.
  *
  * <p>Source: common practice.
  */
@@ -48,13 +49,21 @@ final class RootCutSince {
      * The least root there can be in a pass over wires; absent where nobody can tell.
      *
      * @param roots as measured, at least one
-     * @param now   pitch diameters of the pass
+     * @param now pitch diameters of the pass
      */
     Optional<Length> now(List<Measured> roots, Run.Pass pass, List<Measured> now) {
-        Length highest = roots.stream().map(Measured::value).max(Comparator.naturalOrder()).orElseThrow();
+        Length highest = roots.stream()
+                .map(Measured::value)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
         List<Run.Pass> passes = run.passes(step).subList(0, pass.number());
-        List<Optional<Length>> left = roots.stream().map(root -> cameOff(cutsSince(root, passes), passes, highest, bySlot(now)).map(root.value()::minus)).toList();
-        return left.stream().allMatch(Optional::isPresent) ? left.stream().map(Optional::orElseThrow).min(Comparator.naturalOrder()) : Optional.empty();
+        List<Optional<Length>> left = roots.stream()
+                .map(root -> cameOff(cutsSince(root, passes), passes, highest, bySlot(now))
+                        .map(root.value()::minus))
+                .toList();
+        return left.stream().allMatch(Optional::isPresent)
+                ? left.stream().map(Optional::orElseThrow).min(Comparator.naturalOrder())
+                : Optional.empty();
     }
 
     /** The passes, each by its place, that were begun for a cut or for rework after a root was read. */
@@ -70,22 +79,29 @@ final class RootCutSince {
     }
 
     private static boolean takesMetal(Run.Pass pass) {
-        return pass.why().filter(why -> why == Why.CUT || why == Why.REWORKED || why == Why.REPAIRED).isPresent();
+        return pass.why()
+                .filter(why -> why == Why.CUT || why == Why.REWORKED || why == Why.REPAIRED)
+                .isPresent();
     }
 
     private Optional<Length> cameOff(List<Integer> cuts, List<Run.Pass> passes, Length root, Map<Slot, Length> now) {
         if (cuts.isEmpty()) {
             return Optional.of(Length.ZERO);
         }
-        return byReadings(cuts.get(0), passes, root, now).or(() -> asked(passes.get(cuts.get(0) - 1), passes.get(cuts.get(0)))
-                .flatMap(asked -> cameOff(cuts.subList(1, cuts.size()), passes, root, now).map(asked::plus)));
+        return byReadings(cuts.get(0), passes, root, now)
+                .or(() -> asked(passes.get(cuts.get(0) - 1), passes.get(cuts.get(0)))
+                        .flatMap(asked -> cameOff(cuts.subList(1, cuts.size()), passes, root, now)
+                                .map(asked::plus)));
     }
 
     /** By what was read last before a cut and after the one before that. */
     private Optional<Length> byReadings(int cut, List<Run.Pass> passes, Length root, Map<Slot, Length> now) {
         for (int i = cut - 1; i >= 0; i--) {
             Map<Slot, Length> before = telling(passes.get(i), root);
-            Optional<Length> most = before.keySet().stream().filter(now::containsKey).map(slot -> before.get(slot).minus(now.get(slot))).max(Comparator.naturalOrder());
+            Optional<Length> most = before.keySet().stream()
+                    .filter(now::containsKey)
+                    .map(slot -> before.get(slot).minus(now.get(slot)))
+                    .max(Comparator.naturalOrder());
             if (most.isPresent()) {
                 return most.map(off -> off.signum() < 0 ? Length.ZERO : off);
             }
@@ -96,13 +112,20 @@ final class RootCutSince {
         return Optional.empty();
     }
 
-    /** The pitch diameters of a pass; none where a figure is far off, a temperature is missing or a wire lay on the root. */
+    /**
+     * The pitch diameters of a pass; none where a figure is far off, a temperature is missing or a wire lay on the
+     * root.
+     */
     private Map<Slot, Length> telling(Run.Pass pass, Length root) {
         Optional<Warmth> warmth = Warmth.of(plan, step, pass);
         List<OverWiresReading> readings = WiresSum.readings(check, pass, warmth.flatMap(Warmth::correction));
-        List<Measured> measured = readings.stream().map(OverWiresReading::measured).toList();
-        boolean telling = warmth.filter(heat -> heat.missing() > 0).isEmpty() && !Plausible.spoils(check, measured, warmth)
-                && WiresSum.room(readings, root).filter(room -> room.signum() > 0).isPresent();
+        List<Measured> measured =
+                readings.stream().map(OverWiresReading::measured).toList();
+        boolean telling = warmth.filter(heat -> heat.missing() > 0).isEmpty()
+                && !Plausible.spoils(check, measured, warmth)
+                && WiresSum.room(readings, root)
+                        .filter(room -> room.signum() > 0)
+                        .isPresent();
         return telling ? bySlot(measured) : Map.of();
     }
 
@@ -112,7 +135,9 @@ final class RootCutSince {
 
     /** What was asked for before a cut; absent for rework, and where nothing was. */
     private Optional<Length> asked(Run.Pass before, Run.Pass after) {
-        return after.isAfterACut() ? Assessment.proposedBefore(before.ended().orElseThrow().by(), plan, step, run).flatMap(proposal -> proposal.comesOff(check))
+        return after.isAfterACut()
+                ? Assessment.proposedBefore(before.ended().orElseThrow().by(), plan, step, run)
+                        .flatMap(proposal -> proposal.comesOff(check))
                 : Optional.empty();
     }
 }

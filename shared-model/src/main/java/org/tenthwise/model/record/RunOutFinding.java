@@ -14,11 +14,18 @@ import org.tenthwise.model.verdict.Verdict;
  * A run-out check.
  *
  * @param sections what was read at each, the one nearest to the jaws first; at least one
- * @param movement the greatest full indicator movement at any section, over a turn or by points; absent before there is one
- * @param missing  readings still to come for a verdict
+ * @param movement the greatest full indicator movement at any section, over a turn or by points; absent before there is
+ *     one
+ * @param missing readings still to come for a verdict
  */
-public record RunOutFinding(Step step, Check.RunOut check, List<AtSection> sections, Optional<Length> movement,
-                            Verdict verdict, int missing) implements Finding {
+public record RunOutFinding(
+        Step step,
+        Check.RunOut check,
+        List<AtSection> sections,
+        Optional<Length> movement,
+        Verdict verdict,
+        int missing)
+        implements Finding {
 
     public RunOutFinding {
         sections = List.copyOf(sections);
@@ -26,7 +33,9 @@ public record RunOutFinding(Step step, Check.RunOut check, List<AtSection> secti
 
     /** The readings that count, section by section, the sweep before the readings by angle. */
     public List<Measured> measured() {
-        return sections.stream().flatMap(at -> Stream.concat(at.swept().stream(), at.byAngle().stream())).toList();
+        return sections.stream()
+                .flatMap(at -> Stream.concat(at.swept().stream(), at.byAngle().stream()))
+                .toList();
     }
 
     /** The section nearest to the jaws. */
@@ -40,18 +49,24 @@ public record RunOutFinding(Step step, Check.RunOut check, List<AtSection> secti
             return Optional.empty();
         }
         AtSection far = sections.get(1);
-        return near().fit().flatMap(close -> far.fit().map(away -> new ShiftAndTilt(near().section().orElseThrow().at().length(),
-                close.centre(), far.section().orElseThrow().at().length(), away.centre())));
+        return near().fit().flatMap(close -> far.fit()
+                .map(away -> new ShiftAndTilt(
+                        near().section().orElseThrow().at().length(),
+                        close.centre(),
+                        far.section().orElseThrow().at().length(),
+                        away.centre())));
     }
 
     /** Whether a section alone is over the limit. */
     public boolean isOver(AtSection at) {
-        return at.movement().filter(movement -> movement.isAbove(check.limit().length())).isPresent();
+        return at.movement()
+                .filter(movement -> movement.isAbove(check.limit().length()))
+                .isPresent();
     }
 
     /**
-     * What to do about it. Absent where nothing is over; where a figure is far off; and where there is no circle at the section nearest to
-     * the jaws. While there is none at the far one, only of the near one, if that is over.
+     * What to do about it. Absent where nothing is over; where a figure is far off; and where there is no circle at the
+     * section nearest to the jaws. While there is none at the far one, only of the near one, if that is over.
      */
     public Optional<TruingUp> truingUp() {
         return TruingUpSum.of(this);

@@ -23,10 +23,11 @@ import org.tenthwise.model.verdict.Verdict;
 /**
  * Run-out: the movement against its limit, and where the readings allow it the circle.
  *
- * <p>The highest and the lowest over a full turn speak for all of it. Points can show that a movement is over its limit,
- * wherever they are taken. That it is within the limit they show only where they go all round, and where twice the
- * eccentricity of their circle and what it leaves are within it too ({@link AtSection#wholeTurn}); elsewhere the check stays
- * unproven. Nor is anything within the limit by a figure that is far off: two that are far off alike differ by nothing.
+ * <p>The highest and the lowest over a full turn speak for all of it. Points can show that a movement is over its
+ * limit, wherever they are taken. That it is within the limit they show only where they go all round, and where twice
+ * the eccentricity of their circle and what it leaves are within it too ({@link AtSection#wholeTurn}); elsewhere the
+ * check stays unproven. Nor is anything within the limit by a figure that is far off: two that are far off alike differ
+ * by nothing.
  */
 final class RunOutSum {
 
@@ -39,8 +40,12 @@ final class RunOutSum {
         this.check = check;
         this.standing = pass.standing();
         this.judge = new Judge(Limits.atMost(check.limit()), Length.ZERO, Optional.empty());
-        this.sound = !Plausible.spoils(check, check.bySection().stream()
-                .flatMap(at -> Stream.concat(read(at.sweep()), read(at.byAngle()))).toList(), Optional.empty());
+        this.sound = !Plausible.spoils(
+                check,
+                check.bySection().stream()
+                        .flatMap(at -> Stream.concat(read(at.sweep()), read(at.byAngle())))
+                        .toList(),
+                Optional.empty());
     }
 
     static RunOutFinding of(Step step, Check.RunOut check, Run.Pass pass) {
@@ -49,8 +54,14 @@ final class RunOutSum {
 
     private RunOutFinding of(Step step) {
         List<AtSection> sections = check.bySection().stream().map(this::at).toList();
-        Optional<Length> movement = sections.stream().flatMap(at -> at.movement().stream()).max(Comparator.naturalOrder());
-        return new RunOutFinding(step, check, sections, movement, verdict(sections, movement),
+        Optional<Length> movement =
+                sections.stream().flatMap(at -> at.movement().stream()).max(Comparator.naturalOrder());
+        return new RunOutFinding(
+                step,
+                check,
+                sections,
+                movement,
+                verdict(sections, movement),
                 sections.stream().mapToInt(this::missing).sum());
     }
 
@@ -60,27 +71,45 @@ final class RunOutSum {
         boolean whole = byAngle.size() == check.angles().size() && sound;
         Optional<Refusal> refusal = whole ? CircleFit.refusal(check.angles()) : Optional.empty();
         Optional<CircleFit> fit = whole && refusal.isEmpty()
-                ? Optional.of(CircleFit.of(check.angles(), byAngle.stream().map(Measured::value).toList())) : Optional.empty();
+                ? Optional.of(CircleFit.of(
+                        check.angles(), byAngle.stream().map(Measured::value).toList()))
+                : Optional.empty();
         return new AtSection(slots.section(), swept, byAngle, movement(swept), movement(byAngle), fit, refusal);
     }
 
-    /** What stands in these slots, of the gauge that was read last: figures of another differ from its by nothing of the work. */
+    /**
+     * What stands in these slots, of the gauge that was read last: figures of another differ from its by nothing of the
+     * work.
+     */
     private Stream<Measured> read(List<Slot> slots) {
-        Optional<Optional<Setting>> last = slots.stream().filter(slot -> standing.containsKey(slot.key())).map(slot -> standing.get(slot.key()))
-                .max(Comparator.comparingLong(reading -> reading.entry().seq())).map(Run.Reading::setting);
-        return slots.stream().filter(slot -> standing.containsKey(slot.key()))
-                .map(slot -> new Measured(standing.get(slot.key()), slot, standing.get(slot.key()).typed().length()))
-                .filter(measured -> last.filter(measured.reading().setting()::equals).isPresent());
+        Optional<Optional<Setting>> last = slots.stream()
+                .filter(slot -> standing.containsKey(slot.key()))
+                .map(slot -> standing.get(slot.key()))
+                .max(Comparator.comparingLong(reading -> reading.entry().seq()))
+                .map(Run.Reading::setting);
+        return slots.stream()
+                .filter(slot -> standing.containsKey(slot.key()))
+                .map(slot -> new Measured(
+                        standing.get(slot.key()),
+                        slot,
+                        standing.get(slot.key()).typed().length()))
+                .filter(measured ->
+                        last.filter(measured.reading().setting()::equals).isPresent());
     }
 
     private static Optional<Length> movement(List<Measured> read) {
-        return read.size() < 2 ? Optional.empty() : Optional.of(FullIndicatorMovement.of(read.stream().map(Measured::value).toList()));
+        return read.size() < 2
+                ? Optional.empty()
+                : Optional.of(FullIndicatorMovement.of(
+                        read.stream().map(Measured::value).toList()));
     }
 
     /** Where nothing was read, the sweep; it is the shorter way, and the one that is judged. */
     private int missing(AtSection at) {
         boolean sweeping = !at.swept().isEmpty() || at.byAngle().isEmpty();
-        return sweeping ? 2 - at.swept().size() : check.angles().size() - at.byAngle().size();
+        return sweeping
+                ? 2 - at.swept().size()
+                : check.angles().size() - at.byAngle().size();
     }
 
     /** A movement over the limit settles the check before the last reading: further readings can only add to it. */
@@ -99,7 +128,8 @@ final class RunOutSum {
         if (missing(at) > 0) {
             return Standing.OPEN;
         }
-        boolean proven = at.isSwept() || at.wholeTurn().filter(turn -> !isOver(turn)).isPresent();
+        boolean proven =
+                at.isSwept() || at.wholeTurn().filter(turn -> !isOver(turn)).isPresent();
         return proven && sound ? Standing.PASS : Standing.UNPROVEN;
     }
 

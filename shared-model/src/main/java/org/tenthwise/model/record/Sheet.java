@@ -33,8 +33,13 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
         Set<Integer> waitingFor = new LinkedHashSet<>();
         List<Line> lines = new ArrayList<>();
         for (Step step : plan.steps()) {
-            Line line = new Line(step, found.get(step.number()), Assessment.earlier(plan, step, run),
-                    run.passes(step), run.dispositions(step), List.copyOf(waitingFor));
+            Line line = new Line(
+                    step,
+                    found.get(step.number()),
+                    Assessment.earlier(plan, step, run),
+                    run.passes(step),
+                    run.dispositions(step),
+                    List.copyOf(waitingFor));
             lines.add(line);
             if (line.settled()) {
                 settled.add(step.number());
@@ -46,7 +51,9 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
 
     /** @throws NoSuchElementException if the plan has no such step */
     public Line line(int step) {
-        return lines.stream().filter(line -> line.step().number() == step).findFirst()
+        return lines.stream()
+                .filter(line -> line.step().number() == step)
+                .findFirst()
                 .orElseThrow(() -> new NoSuchElementException("The plan has no step " + step));
     }
 
@@ -62,17 +69,24 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
 
     /** How many characteristics stand so, repaired or not. */
     public long count(Standing standing) {
-        return characteristics().stream().filter(line -> line.finding().verdict().standing() == standing).count();
+        return characteristics().stream()
+                .filter(line -> line.finding().verdict().standing() == standing)
+                .count();
     }
 
-    /** How many characteristics are not as the drawing has them and are used: conceded, or repaired and in by measurement. */
+    /**
+     * How many characteristics are not as the drawing has them and are used: conceded, or repaired and in by
+     * measurement.
+     */
     public long concessions() {
         return characteristics().stream().filter(Line::byConcession).count();
     }
 
     /** How many characteristics passed that were repaired before. */
     public long repaired() {
-        return characteristics().stream().filter(line -> line.finding().verdict().passed() && line.repaired()).count();
+        return characteristics().stream()
+                .filter(line -> line.finding().verdict().passed() && line.repaired())
+                .count();
     }
 
     /** How many steps of a class were gone on with though they did not pass. */
@@ -82,11 +96,16 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
 
     /** The first step that is neither settled nor held. */
     public Optional<Step> firstOpen() {
-        return lines.stream().filter(line -> !line.settled() && !line.held()).map(Line::step).findFirst();
+        return lines.stream()
+                .filter(line -> !line.settled() && !line.held())
+                .map(Line::step)
+                .findFirst();
     }
 
     public boolean scrapped() {
-        return lines.stream().map(Line::disposed).flatMap(Optional::stream)
+        return lines.stream()
+                .map(Line::disposed)
+                .flatMap(Optional::stream)
                 .anyMatch(disposed -> disposed.disposition() == Disposition.SCRAP);
     }
 
@@ -94,7 +113,9 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
         if (scrapped() || characteristics().stream().anyMatch(this::isOut)) {
             return Outcome.DOES_NOT_CONFORM;
         }
-        if (holdsWhatIsNotKnown() || characteristics().isEmpty() || !lines.stream().allMatch(Line::settled)) {
+        if (holdsWhatIsNotKnown()
+                || characteristics().isEmpty()
+                || !lines.stream().allMatch(Line::settled)) {
             return Outcome.NOT_COMPLETE;
         }
         return concessions() > 0 ? Outcome.CONFORMS_WITH_CONCESSIONS : Outcome.CONFORMS;
@@ -108,7 +129,9 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
     /** Out, with no concession; what could still have been cut is out once nothing more will be cut. */
     public boolean isOut(Line line) {
         Standing standing = line.finding().verdict().standing();
-        return !line.conceded() && (standing == Standing.FAIL || standing == Standing.CUT_AGAIN && run.closed().isPresent());
+        return !line.conceded()
+                && (standing == Standing.FAIL
+                        || standing == Standing.CUT_AGAIN && run.closed().isPresent());
     }
 
     /** The signatures that speak against the part, in the order they were given. */

@@ -12,19 +12,28 @@ import org.tenthwise.model.verdict.Verdict;
  * A bore, a width, an outside diameter or a depth.
  *
  * @param measured readings that count, in slot order
- * @param value    the size judged; absent before the first reading
+ * @param value the size judged; absent before the first reading
  * @param deciding the reading that decides, where one does (not for a mean or a range)
- * @param past     a place past size while the size judged still has metal left: no cut puts that right. Never where the drawing
- *                 makes one size of all readings
- * @param proposal what may be cut next; absent until every place is read or someone signed to cut on what is there, and where there
- *                 is nothing to cut
- * @param form     what the readings say about the wall
- * @param warmth   absent where the plan says nothing of heat, and for a range
+ * @param past a place past size while the size judged still has metal left: no cut puts that right. Never where the
+ *     drawing makes one size of all readings
+ * @param proposal what may be cut next; absent until every place is read or someone signed to cut on what is there, and
+ *     where there is nothing to cut
+ * @param form what the readings say about the wall
+ * @param warmth absent where the plan says nothing of heat, and for a range
  */
-public record SizeFinding(Step step, Check.Size check, List<Measured> measured, Optional<Length> value,
-                          Optional<Measured> deciding, Optional<Measured> past,
-                          Optional<Proposal> proposal, WallForm form, Verdict verdict,
-                          int missing, Optional<Warmth> warmth) implements Finding {
+public record SizeFinding(
+        Step step,
+        Check.Size check,
+        List<Measured> measured,
+        Optional<Length> value,
+        Optional<Measured> deciding,
+        Optional<Measured> past,
+        Optional<Proposal> proposal,
+        WallForm form,
+        Verdict verdict,
+        int missing,
+        Optional<Warmth> warmth)
+        implements Finding {
 
     public SizeFinding {
         measured = List.copyOf(measured);
@@ -37,12 +46,17 @@ public record SizeFinding(Step step, Check.Size check, List<Measured> measured, 
 
     /** Whether nobody has said yet how the gauge touched the work, though the size hangs on it. */
     boolean touchUnsaid() {
-        return !check.questions().isEmpty() && measured.stream().anyMatch(read -> read.forContact().isEmpty());
+        return !check.questions().isEmpty()
+                && measured.stream().anyMatch(read -> read.forContact().isEmpty());
     }
 
     @Override
     public Optional<Verdict> alone(Measured reading) {
-        return ByItself.of(check, reading, warmth.filter(heat -> heat.missing() > 0).isPresent() || touchUnsaid(),
-                false, Plausible.spoils(this));
+        return ByItself.of(
+                check,
+                reading,
+                warmth.filter(heat -> heat.missing() > 0).isPresent() || touchUnsaid(),
+                false,
+                Plausible.spoils(this));
     }
 }

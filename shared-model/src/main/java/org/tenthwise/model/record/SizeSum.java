@@ -27,23 +27,36 @@ final class SizeSum {
 
     private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
 
-    private SizeSum() {
-    }
+    private SizeSum() {}
 
     static SizeFinding of(Plan plan, Step step, Check.Size check, Run.Pass pass, Run run) {
         Optional<Warmth> warmth = Warmth.of(plan, step, pass);
         Optional<AtTwenty> toTwenty = warmth.flatMap(Warmth::correction);
         Touch touch = Touch.of(check, pass);
         List<Measured> measured = measure(check.slots(), pass).stream()
-                .map(read -> toTwenty.map(read::corrected).orElse(read)).map(read -> read.corrected(touch)).toList();
+                .map(read -> toTwenty.map(read::corrected).orElse(read))
+                .map(read -> read.corrected(touch))
+                .toList();
         int unsaid = warmth.map(Warmth::missing).orElse(0) + touch.missing();
         int missing = check.slots().size() - measured.size() + unsaid;
         boolean spoilt = Plausible.spoils(check, measured, warmth);
         Combined read = Combined.of(check, measured);
-        Combined combined = (unsaid == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
-        Optional<Proposal> proposal = unsaid == 0 && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
-        return new SizeFinding(step, check, measured, combined.value(), combined.deciding(), combined.past(),
-                proposal, WallForm.of(wall(check, measured), noticeable(check.limits())), combined.verdict(), missing, warmth);
+        Combined combined =
+                (unsaid == 0 ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
+        Optional<Proposal> proposal =
+                unsaid == 0 && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
+        return new SizeFinding(
+                step,
+                check,
+                measured,
+                combined.value(),
+                combined.deciding(),
+                combined.past(),
+                proposal,
+                WallForm.of(wall(check, measured), noticeable(check.limits())),
+                combined.verdict(),
+                missing,
+                warmth);
     }
 
     /** The readings of a pass that count, in slot order, each as the size it stands for. */
@@ -63,17 +76,32 @@ final class SizeSum {
         return limits.width().map(width -> width.times(NOTICEABLE_SHARE)).orElse(Length.ZERO);
     }
 
-    /** Places without a depth are taken to lie at one, unless two of them are read the same way: then nobody knows which lie together. */
+    /**
+     * Places without a depth are taken to lie at one, unless two of them are read the same way: then nobody knows which
+     * lie together.
+     */
     private static List<WallReading> wall(Check.Size check, List<Measured> measured) {
-        List<Optional<BigDecimal>> ways = check.places().stream().filter(place -> place.depth().isEmpty() && place.angle().isPresent())
-                .map(place -> way(check, place)).toList();
+        List<Optional<BigDecimal>> ways = check.places().stream()
+                .filter(place -> place.depth().isEmpty() && place.angle().isPresent())
+                .map(place -> way(check, place))
+                .toList();
         boolean atOneDepth = ways.stream().distinct().count() == ways.size();
-        return measured.stream().map(read -> new WallReading(read.slot().place().depth().map(Written::length),
-                way(check, read.slot().place()).filter(any -> atOneDepth || read.slot().place().depth().isPresent()), read.value())).toList();
+        return measured.stream()
+                .map(read -> new WallReading(
+                        read.slot().place().depth().map(Written::length),
+                        way(check, read.slot().place())
+                                .filter(any -> atOneDepth
+                                        || read.slot().place().depth().isPresent()),
+                        read.value()))
+                .toList();
     }
 
-    /** The angle as far as it tells one reading from another: straight across, what is read at 0° is read at 180° once more. */
+    /**
+     * The angle as far as it tells one reading from another: straight across, what is read at 0° is read at 180° once
+     * more.
+     */
     private static Optional<BigDecimal> way(Check.Size check, Place place) {
-        return place.angle().map(angle -> Angle.inOneTurn(check.feature().isRound() ? angle.remainder(HALF_TURN) : angle));
+        return place.angle()
+                .map(angle -> Angle.inOneTurn(check.feature().isRound() ? angle.remainder(HALF_TURN) : angle));
     }
 }

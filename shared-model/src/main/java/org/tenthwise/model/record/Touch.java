@@ -13,17 +13,19 @@ import org.tenthwise.model.run.Run;
 /**
  * How the gauge touched the work in one pass of a size, and what that takes off its readings.
  *
- * <p>The readings are brought to 20 °C first and corrected for contact after that: the pitch and the drill of a plan are those
- * at 20 °C, as the wires of a thread are. The other way round comes to the same within (P² / 4D) times the growth: 0.04 µm on
- * Tr 40×7 at 30 °C.
+ * <p>The readings are brought to 20 °C first and corrected for contact after that: the pitch and the drill of a plan
+ * are those at 20 °C, as the wires of a thread are. The other way round comes to the same within (P² / 4D) times the
+ * growth: 0.04 µm on Tr 40×7 at 30 °C.
  *
  * @param contact what the plan says of the work
- * @param said    what the person at the machine says, where that is asked; absent until it is answered
+ * @param said what the person at the machine says, where that is asked; absent until it is answered
  */
 public record Touch(Contact contact, Optional<Answer> said) {
 
     public static Touch of(Check.Size check, Run.Pass pass) {
-        return new Touch(check.contact(), check.questions().isEmpty() ? Optional.empty() : pass.answer(Question.GROOVES_TOUCHED));
+        return new Touch(
+                check.contact(),
+                check.questions().isEmpty() ? Optional.empty() : pass.answer(Question.GROOVES_TOUCHED));
     }
 
     /** Answers still to come. */
@@ -32,8 +34,8 @@ public record Touch(Contact contact, Optional<Answer> said) {
     }
 
     /**
-     * What is added to a size as read; absent where contact changes nothing, and while it is not said. A reading too small for
-     * the grooves it was read in comes to nought, which no size is.
+     * What is added to a size as read; absent where contact changes nothing, and while it is not said. A reading too
+     * small for the grooves it was read in comes to nought, which no size is.
      */
     Optional<Length> correction(Length read) {
         if (contact instanceof Contact.AcrossGrooves grooves) {
@@ -44,15 +46,21 @@ public record Touch(Contact contact, Optional<Answer> said) {
     }
 
     private Length askew(Length read, Contact.AcrossGrooves grooves) {
-        return read.isAbove(most(contact)) ? AcrossGrooves.diameter(read, grooves.pitch(), grooves.starts()).minus(read) : read.negated();
+        return read.isAbove(most(contact))
+                ? AcrossGrooves.diameter(read, grooves.pitch(), grooves.starts())
+                        .minus(read)
+                : read.negated();
     }
 
-    /** What a reading cannot be less than: what is taken off for the point of the drill, or how far points stand askew. */
+    /**
+     * What a reading cannot be less than: what is taken off for the point of the drill, or how far points stand askew.
+     */
     public static Length most(Contact contact) {
         if (contact instanceof Contact.AcrossGrooves grooves) {
             return AcrossGrooves.askew(grooves.pitch(), grooves.starts());
         }
         return contact instanceof Contact.DrilledHole hole && hole.readTo() == Contact.ReadTo.POINT
-                ? DrillPoint.length(hole.diameter().length(), hole.pointAngle()) : Length.ZERO;
+                ? DrillPoint.length(hole.diameter().length(), hole.pointAngle())
+                : Length.ZERO;
     }
 }

@@ -14,27 +14,47 @@ import org.tenthwise.model.verdict.Standing;
 /** What to do about a run-out that is over its limit, as far as its readings by angle tell. */
 final class TruingUpSum {
 
-    private TruingUpSum() {
-    }
+    private TruingUpSum() {}
 
     static Optional<TruingUp> of(RunOutFinding finding) {
         if (finding.verdict().standing() != Standing.FAIL || Plausible.spoils(finding)) {
             return Optional.empty();
         }
-        Optional<Indicated> far = finding.sections().stream().skip(1).findFirst().flatMap(TruingUpSum::indicated);
+        Optional<Indicated> far =
+                finding.sections().stream().skip(1).findFirst().flatMap(TruingUpSum::indicated);
         boolean nearAlone = far.isPresent() || finding.isOver(finding.near());
-        return indicated(finding.near()).filter(near -> nearAlone).map(near -> TruingUp.of(finding.check().holding(), finding.check().firstJaw(),
-                finding.check().limit().length(), lastPlace(finding.sections().stream().map(AtSection::byAngle).flatMap(List::stream)), near, far));
+        return indicated(finding.near())
+                .filter(near -> nearAlone)
+                .map(near -> TruingUp.of(
+                        finding.check().holding(),
+                        finding.check().firstJaw(),
+                        finding.check().limit().length(),
+                        lastPlace(finding.sections().stream()
+                                .map(AtSection::byAngle)
+                                .flatMap(List::stream)),
+                        near,
+                        far));
     }
 
     private static Optional<Indicated> indicated(AtSection at) {
-        return at.fit().map(fit -> new Indicated(at.pointsMovement().orElseThrow(), fit, at.sweptMovement(), lastPlace(at.byAngle().stream()).plus(lastPlace(at.swept().stream()))));
+        return at.fit()
+                .map(fit -> new Indicated(
+                        at.pointsMovement().orElseThrow(),
+                        fit,
+                        at.sweptMovement(),
+                        lastPlace(at.byAngle().stream()).plus(lastPlace(at.swept().stream()))));
     }
 
-    /** The finest that any of them was written with; noughts at the end are often left away, and a bare nought tells nothing of the indicator. */
+    /**
+     * The finest that any of them was written with; noughts at the end are often left away, and a bare nought tells
+     * nothing of the indicator.
+     */
     private static Length lastPlace(Stream<Measured> read) {
-        return read.map(measured -> measured.reading().typed()).filter(typed -> typed.places() > 0).map(TruingUpSum::lastPlace)
-                .min(Comparator.naturalOrder()).orElse(Length.ZERO);
+        return read.map(measured -> measured.reading().typed())
+                .filter(typed -> typed.places() > 0)
+                .map(TruingUpSum::lastPlace)
+                .min(Comparator.naturalOrder())
+                .orElse(Length.ZERO);
     }
 
     private static Length lastPlace(Written typed) {

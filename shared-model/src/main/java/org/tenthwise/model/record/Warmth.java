@@ -18,28 +18,42 @@ import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
- * What heat means to one pass of a characteristic. Nothing is corrected without both temperatures, and no verdict is given
- * without them where they matter.
+ * What heat means to one pass of a characteristic. Nothing is corrected without both temperatures, and no verdict is
+ * given without them where they matter.
  *
- * @param asked     what the plan says of asking for the temperatures
- * @param worst     largest correction anywhere in the shop, at the greatest size that is allowed
+ * @param asked what the plan says of asking for the temperatures
+ * @param worst largest correction anywhere in the shop, at the greatest size that is allowed
  * @param tolerance absent where one limit is: then nothing is asked for unless the plan wants it always
- * @param part      temperature of the part; absent until it is taken
- * @param gauge     temperature of the gauge; absent until it is taken
+ * @param part temperature of the part; absent until it is taken
+ * @param gauge temperature of the gauge; absent until it is taken
  */
-public record Warmth(Climate climate, TemperatureAsked asked, WorstCorrection worst, Optional<Length> tolerance,
-                     Optional<Degrees> part, Optional<Degrees> gauge) {
+public record Warmth(
+        Climate climate,
+        TemperatureAsked asked,
+        WorstCorrection worst,
+        Optional<Length> tolerance,
+        Optional<Degrees> part,
+        Optional<Degrees> gauge) {
 
     /**
-     * Absent where the plan says nothing of heat, for a kind of check it does not touch, and for a range of readings, which
-     * heat changes by next to nothing.
+     * Absent where the plan says nothing of heat, for a kind of check it does not touch, and for a range of readings,
+     * which heat changes by next to nothing.
      */
     static Optional<Warmth> of(Plan plan, Step step, Run.Pass pass) {
         return plan.climate().flatMap(climate -> limits(step.check()).map(limits -> {
             Length most = limits.upper().or(limits::lower).map(Written::length).orElseThrow();
-            WorstCorrection worst = WorstCorrection.of(most, climate.part().expansion(), climate.shop(),
-                    climate.gauge().expansion(), climate.shop());
-            return new Warmth(climate, step.temperatureAsked(), worst, limits.width(), pass.temperature(Body.PART),
+            WorstCorrection worst = WorstCorrection.of(
+                    most,
+                    climate.part().expansion(),
+                    climate.shop(),
+                    climate.gauge().expansion(),
+                    climate.shop());
+            return new Warmth(
+                    climate,
+                    step.temperatureAsked(),
+                    worst,
+                    limits.width(),
+                    pass.temperature(Body.PART),
                     pass.temperature(Body.GAUGE));
         }));
     }
@@ -50,7 +64,9 @@ public record Warmth(Climate climate, TemperatureAsked asked, WorstCorrection wo
     }
 
     private static Optional<Limits> limits(Check check) {
-        return check instanceof Check.OfSize size && size.combine() != Combine.RANGE ? Optional.of(size.limits()) : Optional.empty();
+        return check instanceof Check.OfSize size && size.combine() != Combine.RANGE
+                ? Optional.of(size.limits())
+                : Optional.empty();
     }
 
     /** Whether the worst correction is above a twentieth of the tolerance. */
@@ -69,17 +85,28 @@ public record Warmth(Climate climate, TemperatureAsked asked, WorstCorrection wo
 
     /** The temperature still to be taken, that of the part first. */
     public Optional<Body> wanted() {
-        return needed() ? Stream.of(Body.values()).filter(body -> of(body).isEmpty()).findFirst() : Optional.empty();
+        return needed()
+                ? Stream.of(Body.values()).filter(body -> of(body).isEmpty()).findFirst()
+                : Optional.empty();
     }
 
     /** How many temperatures are still to be taken. */
     public int missing() {
-        return needed() ? (int) Stream.of(Body.values()).filter(body -> of(body).isEmpty()).count() : 0;
+        return needed()
+                ? (int) Stream.of(Body.values())
+                        .filter(body -> of(body).isEmpty())
+                        .count()
+                : 0;
     }
 
     /** The correction to be made; absent where none is needed or a temperature is missing. */
     public Optional<AtTwenty> correction() {
-        return needed() && missing() == 0 ? Optional.of(new AtTwenty(climate.part().expansion(), part.orElseThrow().celsius(),
-                climate.gauge().expansion(), gauge.orElseThrow().celsius())) : Optional.empty();
+        return needed() && missing() == 0
+                ? Optional.of(new AtTwenty(
+                        climate.part().expansion(),
+                        part.orElseThrow().celsius(),
+                        climate.gauge().expansion(),
+                        gauge.orElseThrow().celsius()))
+                : Optional.empty();
     }
 }

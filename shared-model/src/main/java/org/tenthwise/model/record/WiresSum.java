@@ -21,81 +21,136 @@ import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
 
 /**
- * Pitch diameter over wires, and whether the wires can be trusted on this thread: with a wire on the root no size is known,
- * so it is neither in nor out nor still to cut. Where the plan gives no root, that is so as soon as the basic one could touch
- * the wire. A root that another step measures is waited for.
+ * Pitch diameter over wires, and whether the wires can be trusted on this thread: with a wire on the root no size is
+ * known, so it is neither in nor out nor still to cut. Where the plan gives no root, that is so as soon as the basic
+ * one could touch the wire. A root that another step measures is waited for.
  */
 final class WiresSum {
 
-    private WiresSum() {
-    }
+    private WiresSum() {}
 
     /**
-     * @param roots     minor diameters another step measured: the largest counts for the room above it, or the one of the plan if that is larger
-     *                  still. What was cut since is not taken off it there: a root thought too high never makes wires trusted
+     * @param roots minor diameters another step measured: the largest counts for the room above it, or the one of the
+     *     plan if that is larger still. What was cut since is not taken off it there: a root thought too high never
+     *     makes wires trusted
      * @param leastRoot the least that step allows; absent where it has no lower limit
      */
-    static WiresFinding of(Plan plan, Step step, Check.OverWires check, Run.Pass pass, List<Measured> roots, Optional<Length> leastRoot, Run run) {
+    static WiresFinding of(
+            Plan plan,
+            Step step,
+            Check.OverWires check,
+            Run.Pass pass,
+            List<Measured> roots,
+            Optional<Length> leastRoot,
+            Run run) {
         Optional<Length> measuredMinor = roots.stream().map(Measured::value).max(Length::compareTo);
         Optional<Warmth> warmth = Warmth.of(plan, step, pass);
-        List<OverWiresReading> readings = pass.standing().isEmpty() ? List.of()
-                : readings(check, pass, warmth.flatMap(Warmth::correction));
-        List<Measured> measured = readings.stream().map(OverWiresReading::measured).toList();
+        List<OverWiresReading> readings =
+                pass.standing().isEmpty() ? List.of() : readings(check, pass, warmth.flatMap(Warmth::correction));
+        List<Measured> measured =
+                readings.stream().map(OverWiresReading::measured).toList();
         int temperatures = warmth.map(Warmth::missing).orElse(0);
         int missing = check.slots().size() - measured.size() + temperatures;
-        Optional<Length> wire = readings.isEmpty() ? run.setting(step.number()).flatMap(Setting::certified).map(Written::length)
-                : measured.get(0).reading().setting().flatMap(Setting::certified).map(Written::length);
+        Optional<Length> wire = readings.isEmpty()
+                ? run.setting(step.number()).flatMap(Setting::certified).map(Written::length)
+                : measured.get(0)
+                        .reading()
+                        .setting()
+                        .flatMap(Setting::certified)
+                        .map(Written::length);
         WireSizes sizes = WireSizes.of(check.thread());
         boolean rootAwaited = check.minorStep().isPresent() && measuredMinor.isEmpty();
-        Optional<Length> room = Stream.concat(measuredMinor.stream(), check.minorDiameter().map(Written::length).stream())
-                .max(Length::compareTo).flatMap(root -> room(readings, root));
-        boolean rootGiven = check.minorStep().isPresent() || check.minorDiameter().isPresent();
-        Optional<Length> basicRoom = rootGiven ? Optional.empty() : room(readings, check.thread().basicMinorDiameter());
+        Optional<Length> room = Stream.concat(
+                        measuredMinor.stream(), check.minorDiameter().map(Written::length).stream())
+                .max(Length::compareTo)
+                .flatMap(root -> room(readings, root));
+        boolean rootGiven =
+                check.minorStep().isPresent() || check.minorDiameter().isPresent();
+        Optional<Length> basicRoom =
+                rootGiven ? Optional.empty() : room(readings, check.thread().basicMinorDiameter());
         boolean bottoms = room.filter(least -> least.signum() <= 0).isPresent();
-        boolean untrusted = room.or(() -> basicRoom).filter(least -> least.signum() <= 0).isPresent();
+        boolean untrusted =
+                room.or(() -> basicRoom).filter(least -> least.signum() <= 0).isPresent();
 
         boolean spoilt = Plausible.spoils(check, measured, warmth);
         boolean settled = temperatures == 0 && !rootAwaited;
         Combined read = Combined.of(check, measured);
         Combined combined = (settled ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
         Verdict verdict = untrusted && combined.verdict().standing() != Standing.OPEN
-                ? Verdict.plain(Standing.UNPROVEN) : combined.verdict();
-        Optional<Proposal> proposal = settled && !untrusted && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
-        Optional<Length> next = leastRoot.isEmpty() || roots.isEmpty() ? Optional.empty() : proposal.flatMap(of -> of.comesOff(check));
+                ? Verdict.plain(Standing.UNPROVEN)
+                : combined.verdict();
+        Optional<Proposal> proposal =
+                settled && !untrusted && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
+        Optional<Length> next =
+                leastRoot.isEmpty() || roots.isEmpty() ? Optional.empty() : proposal.flatMap(of -> of.comesOff(check));
         RootCutSince cutSince = new RootCutSince(plan, step, check, run);
         boolean rootCutSince = cutSince.isSo(roots, pass);
         Optional<Length> rootNow = next.flatMap(any -> cutSince.now(roots, pass, measured));
-        Optional<Length> rootUnder = rootNow.map(root -> leastRoot.orElseThrow().minus(root.minus(next.orElseThrow()))).filter(under -> under.signum() > 0);
+        Optional<Length> rootUnder = rootNow.map(root -> leastRoot.orElseThrow().minus(root.minus(next.orElseThrow())))
+                .filter(under -> under.signum() > 0);
         boolean rootStale = rootCutSince && next.isPresent() && (rootNow.isEmpty() || rootUnder.isPresent());
-        return new WiresFinding(step, check, readings, wire, sizes,
-                LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()), room, basicRoom, rootAwaited, bottoms,
-                combined.value(), combined.deciding(), combined.past(),
-                rootUnder.isPresent() || rootStale ? Optional.empty() : proposal, rootUnder, rootCutSince, rootStale, verdict, missing, warmth);
+        return new WiresFinding(
+                step,
+                check,
+                readings,
+                wire,
+                sizes,
+                LeadAngle.degrees(check.thread(), check.thread().basicPitchDiameter()),
+                room,
+                basicRoom,
+                rootAwaited,
+                bottoms,
+                combined.value(),
+                combined.deciding(),
+                combined.past(),
+                rootUnder.isPresent() || rootStale ? Optional.empty() : proposal,
+                rootUnder,
+                rootCutSince,
+                rootStale,
+                verdict,
+                missing,
+                warmth);
     }
 
     /** The least room over the readings; absent before the first. */
     static Optional<Length> room(List<OverWiresReading> readings, Length root) {
-        return readings.stream().map(reading -> RootClearance.of(reading.over(), reading.wire(), root)).min(Length::compareTo);
+        return readings.stream()
+                .map(reading -> RootClearance.of(reading.over(), reading.wire(), root))
+                .min(Length::compareTo);
     }
 
     /**
-     * Pitch diameters. At 20 °C the reading and the wires, which have grown with the gauge, are both seen with the part at
-     * 20 °C: that leaves the thread as the drawing has it.
+     * Pitch diameters. At 20 °C the reading and the wires, which have grown with the gauge, are both seen with the part
+     * at 20 °C: that leaves the thread as the drawing has it.
      */
     static List<OverWiresReading> readings(Check.OverWires check, Run.Pass pass, Optional<AtTwenty> toTwenty) {
-        return SizeSum.measure(check.slots(), pass).stream().map(raw -> {
-            OverWires asRead = new OverWires(check.thread(), certified(raw));
-            Length wire = toTwenty.map(at -> Nanometres.round(at.size(certified(raw)))).orElse(certified(raw));
-            OverWires sum = toTwenty.map(at -> new OverWires(check.thread(), wire)).orElse(asRead);
-            Length over = toTwenty.map(at -> Nanometres.round(at.size(raw.raw()))).orElse(raw.raw());
-            Length pitchDiameter = sum.pitchDiameter(over);
-            Optional<Length> forTemperature = toTwenty.map(at -> pitchDiameter.minus(asRead.pitchDiameter(raw.raw())));
-            return new OverWiresReading(new Measured(raw.reading(), raw.slot(), pitchDiameter, forTemperature), over, wire,
-                    sum.simplePitchDiameter(over), sum.correctedPitchDiameter(over));
-        }).toList();
+        return SizeSum.measure(check.slots(), pass).stream()
+                .map(raw -> {
+                    OverWires asRead = new OverWires(check.thread(), certified(raw));
+                    Length wire = toTwenty.map(at -> Nanometres.round(at.size(certified(raw))))
+                            .orElse(certified(raw));
+                    OverWires sum = toTwenty.map(at -> new OverWires(check.thread(), wire))
+                            .orElse(asRead);
+                    Length over = toTwenty.map(at -> Nanometres.round(at.size(raw.raw())))
+                            .orElse(raw.raw());
+                    Length pitchDiameter = sum.pitchDiameter(over);
+                    Optional<Length> forTemperature =
+                            toTwenty.map(at -> pitchDiameter.minus(asRead.pitchDiameter(raw.raw())));
+                    return new OverWiresReading(
+                            new Measured(raw.reading(), raw.slot(), pitchDiameter, forTemperature),
+                            over,
+                            wire,
+                            sum.simplePitchDiameter(over),
+                            sum.correctedPitchDiameter(over));
+                })
+                .toList();
     }
 
     private static Length certified(Measured measured) {
-        return measured.reading().setting().flatMap(Setting::certified).orElseThrow().length();
+        return measured.reading()
+                .setting()
+                .flatMap(Setting::certified)
+                .orElseThrow()
+                .length();
     }
 }

@@ -6,10 +6,10 @@ import java.util.Optional;
 import org.tenthwise.model.plan.Step;
 
 /**
- * A disposition as it was signed, and whether it still holds. It was signed for one finding: whatever changes that finding
- * later, or what it rests on, makes it lapse, and so does the next disposition of the same step.
+ * A disposition as it was signed, and whether it still holds. It was signed for one finding: whatever changes that
+ * finding later, or what it rests on, makes it lapse, and so does the next disposition of the same step.
  *
- * @param entry  that holds it
+ * @param entry that holds it
  * @param lapsed the entry it lapsed with; absent while it is in force
  */
 public record Disposing(Entry entry, Event.Disposed disposed, Optional<Entry> lapsed) {
@@ -24,12 +24,18 @@ public record Disposing(Entry entry, Event.Disposed disposed, Optional<Entry> la
         List<Disposing> signed = new ArrayList<>();
         for (Entry entry : entries) {
             Optional<Event.Disposed> disposed = entry.event() instanceof Event.Disposed by && by.step() == step.number()
-                    ? Optional.of(by) : Optional.empty();
-            boolean changed = disposed.isPresent() || changes.step(entry)
-                    .filter(number -> number == step.number() || step.check().restsOn().contains(number)).isPresent();
+                    ? Optional.of(by)
+                    : Optional.empty();
+            boolean changed = disposed.isPresent()
+                    || changes.step(entry)
+                            .filter(number -> number == step.number()
+                                    || step.check().restsOn().contains(number))
+                            .isPresent();
             int last = signed.size() - 1;
             if (changed && last >= 0 && signed.get(last).inForce()) {
-                signed.set(last, new Disposing(signed.get(last).entry(), signed.get(last).disposed(), Optional.of(entry)));
+                signed.set(
+                        last,
+                        new Disposing(signed.get(last).entry(), signed.get(last).disposed(), Optional.of(entry)));
             }
             disposed.ifPresent(by -> signed.add(new Disposing(entry, by, Optional.empty())));
         }

@@ -1,8 +1,8 @@
 package org.tenthwise.model.run;
 
 /**
- * What is to happen to a step that did not pass. The words are those of ISO 9000:2015, 3.12.8 (rework) and 3.12.9 (repair), from
- * memory.
+ * What is to happen to a step that did not pass. The words are those of ISO 9000:2015, 3.12.8 (rework) and 3.12.9
+ * (repair), from memory.
  */
 public enum Disposition {
     /** Made to conform by more work, then measured again. */

@@ -7,8 +7,8 @@ import java.time.OffsetDateTime;
  *
  * @param seq place in the ledger, from 1, without gaps over all runs
  * @param run run it belongs to; {@link #SHOP} for what belongs to no run
- * @param at  when, with the offset of the place where it happened
- * @param by  who
+ * @param at when, with the offset of the place where it happened
+ * @param by who
  */
 public record Entry(long seq, String run, OffsetDateTime at, String by, Event event) {
 

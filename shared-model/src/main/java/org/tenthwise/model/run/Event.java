@@ -33,16 +33,16 @@ public sealed interface Event {
     }
 
     /** What is found out at a step, of the pass in hand. */
-    sealed interface Taken extends AtStep {
-    }
+    sealed interface Taken extends AtStep {}
 
     /**
      * A run was begun on a part; the plan in force is kept with it.
      *
-     * @param lot   material lot; empty where none was said
+     * @param lot material lot; empty where none was said
      * @param noLot whether it was said on purpose that there is no lot
      */
-    record Begun(PartId part, String serial, String lot, String machine, PlanSource plan, boolean noLot) implements Event {
+    record Begun(PartId part, String serial, String lot, String machine, PlanSource plan, boolean noLot)
+            implements Event {
 
         public Begun {
             if (noLot && !lot.isEmpty()) {
@@ -56,21 +56,19 @@ public sealed interface Event {
     }
 
     /** A gauge was made known to the shop, its sense asked where the kind has one. */
-    record GaugeKnown(Gauge gauge) implements Event {
-    }
+    record GaugeKnown(Gauge gauge) implements Event {}
 
     /**
-     * How the register of a machine counts across the axis, and the aim that is usual on it: kept in a run of that machine, and
-     * for the shop, so that the next run on it need not ask.
+     * How the register of a machine counts across the axis, and the aim that is usual on it: kept in a run of that
+     * machine, and for the shop, so that the next run on it need not ask.
      *
      * @param machine as the run names it; may be empty in a run that names none
      */
-    record MachineKnown(String machine, Register register, Aim.ByLimits usual) implements Event {
-    }
+    record MachineKnown(String machine, Register register, Aim.ByLimits usual) implements Event {}
 
     /**
-     * Someone takes it upon himself to cut on what is read so far, though places or temperatures of the pass are missing. It
-     * holds until anything of the step changes.
+     * Someone takes it upon himself to cut on what is read so far, though places or temperatures of the pass are
+     * missing. It holds until anything of the step changes.
      */
     record CutOnThese(int step, String reason) implements AtStep {
 
@@ -96,30 +94,25 @@ public sealed interface Event {
     }
 
     /** The gauge of a step was set. */
-    record GaugeSet(int step, Setting setting) implements AtStep {
-    }
+    record GaugeSet(int step, Setting setting) implements AtStep {}
 
     /** A reading as typed, of the pass in hand. */
-    record ReadingTaken(int step, String slot, Written typed) implements Taken {
-    }
+    record ReadingTaken(int step, String slot, Written typed) implements Taken {}
 
     /**
-     * A temperature as read, of the pass in hand: one for all its readings. A later one of the same body in the same pass
-     * takes its place.
+     * A temperature as read, of the pass in hand: one for all its readings. A later one of the same body in the same
+     * pass takes its place.
      */
-    record TemperatureTaken(int step, Body of, Degrees read) implements Taken {
-    }
+    record TemperatureTaken(int step, Body of, Degrees read) implements Taken {}
 
     /**
-     * An entry of the run, a reading, a temperature, an answer or the setting of a gauge, no longer counts, and why. It stays
-     * in the record. What was read under a setting that is struck out does not count either.
+     * An entry of the run, a reading, a temperature, an answer or the setting of a gauge, no longer counts, and why. It
+     * stays in the record. What was read under a setting that is struck out does not count either.
      */
-    record StruckOut(long entry, String reason) implements Event {
-    }
+    record StruckOut(long entry, String reason) implements Event {}
 
     /** A question was answered. A later answer to the same question in the same pass takes its place. */
-    record Answered(int step, Question question, Answer answer) implements Taken {
-    }
+    record Answered(int step, Question question, Answer answer) implements Taken {}
 
     /** The work was cut, moved or mended and is measured anew; the readings so far stay as an earlier pass. */
     record PassBegun(int step, Why why) implements AtStep {
@@ -132,8 +125,12 @@ public sealed interface Event {
 
         /** Why a step is measured anew. */
         public enum Why {
-            CUT, MOVED, MEASURED_AGAIN,
-            /** Another step whose value it uses was measured anew or corrected. Follows by itself, is never an entry. */
+            CUT,
+            MOVED,
+            MEASURED_AGAIN,
+            /**
+             * Another step whose value it uses was measured anew or corrected. Follows by itself, is never an entry.
+             */
             RESTED_ON_CHANGED,
             /** It was given into rework. Follows by itself, is never an entry. */
             REWORKED,
@@ -148,19 +145,18 @@ public sealed interface Event {
     }
 
     /** Something looked doubtful; step 0 for the whole run. */
-    record DoubtFlagged(int step, String words) implements AtStep {
-    }
+    record DoubtFlagged(int step, String words) implements AtStep {}
 
-    record NoteMade(int step, String words) implements AtStep {
-    }
+    record NoteMade(int step, String words) implements AtStep {}
 
     /**
      * What is to happen to a step that did not pass, signed by someone with the right.
      *
-     * @param document number of the concession, of the approval or of the nonconformance, or the words said in its place; absent where
-     *                 none was given
+     * @param document number of the concession, of the approval or of the nonconformance, or the words said in its
+     *     place; absent where none was given
      */
-    record Disposed(int step, Disposition disposition, String reason, String signedBy, Optional<String> document) implements AtStep {
+    record Disposed(int step, Disposition disposition, String reason, String signedBy, Optional<String> document)
+            implements AtStep {
 
         public Disposed {
             if (document.filter(String::isBlank).isPresent()) {
@@ -174,8 +170,7 @@ public sealed interface Event {
     }
 
     /** Another person took the run over. */
-    record HandedOver(String to) implements Event {
-    }
+    record HandedOver(String to) implements Event {}
 
     /** A signature that leaves the run as open or as closed as it was. */
     record Signed(String signedBy, SignedAs meaning) implements Event {
@@ -187,8 +182,8 @@ public sealed interface Event {
     }
 
     /**
-     * The run was closed by a signature; nothing but notes, further signatures, and settings found wrong that are struck out,
-     * may follow.
+     * The run was closed by a signature; nothing but notes, further signatures, and settings found wrong that are
+     * struck out, may follow.
      *
      * @param meaning in the words it was signed with; older runs have words that nobody chose from a list
      */
@@ -205,19 +200,17 @@ public sealed interface Event {
     }
 
     /**
-     * A store of an earlier release was taken over: the entry vouches for those before it in the run. It means nothing for
-     * the run.
+     * A store of an earlier release was taken over: the entry vouches for those before it in the run. It means nothing
+     * for the run.
      */
-    record TakenOver() implements Event {
-    }
+    record TakenOver() implements Event {}
 
     /**
-     * Something of a kind this release does not know: a newer one made the entry. It is kept as it is and never written.
-     * What it says of the run cannot be told, so a run that holds one is never shown to conform.
+     * Something of a kind this release does not know: a newer one made the entry. It is kept as it is and never
+     * written. What it says of the run cannot be told, so a run that holds one is never shown to conform.
      *
      * @param kind the word it is stored under
      * @param text what is stored of it, not understood
      */
-    record Unknown(String kind, String text) implements Event {
-    }
+    record Unknown(String kind, String text) implements Event {}
 }

@@ -15,9 +15,9 @@ import org.tenthwise.model.run.Run.Struck;
 import org.tenthwise.model.run.Run.Temperature;
 
 /**
- * The passes of one step, one entry after the other. A pass ends where someone begins the next, and by itself where the step
- * is given into rework or repair, or a step it rests on changes: what was found with the size of before says nothing of the size of now.
- * A pass with nothing in it does not end by itself.
+ * The passes of one step, one entry after the other. A pass ends where someone begins the next, and by itself where the
+ * step is given into rework or repair, or a step it rests on changes: what was found with the size of before says
+ * nothing of the size of now. A pass with nothing in it does not end by itself.
  */
 final class Passes {
 
@@ -67,7 +67,8 @@ final class Passes {
         } else if (event instanceof Event.ReadingTaken taken && taken.step() == step) {
             readings.add(new Reading(entry, taken.slot(), taken.typed(), setting, gone.or(() -> settingGone)));
         } else if (event instanceof Event.Answered answered && answered.step() == step) {
-            Optional<Struck> with = settingGone.filter(any -> answered.question().byLimitGauge());
+            Optional<Struck> with =
+                    settingGone.filter(any -> answered.question().byLimitGauge());
             answers.add(new Answering(entry, answered.question(), answered.answer(), gone.or(() -> with)));
         } else if (event instanceof Event.TemperatureTaken taken && taken.step() == step) {
             temperatures.add(new Temperature(entry, taken.of(), taken.read(), gone));
@@ -81,9 +82,13 @@ final class Passes {
     /** A new pass is none: it is what was signed for. */
     private boolean changesWhatIsCutOn(Entry entry) {
         Event event = entry.event();
-        return event instanceof Event.GaugeSet set && set.step() == step || event instanceof Event.GaugeChosen chosen && chosen.step() == step
+        return event instanceof Event.GaugeSet set && set.step() == step
+                || event instanceof Event.GaugeChosen chosen && chosen.step() == step
                 || event instanceof Event.Disposed disposed && disposed.step() == step
-                || !(event instanceof Event.PassBegun) && changes.step(entry).filter(changed -> changed == step).isPresent();
+                || !(event instanceof Event.PassBegun)
+                        && changes.step(entry)
+                                .filter(changed -> changed == step)
+                                .isPresent();
     }
 
     private void endByItself(Entry entry) {
@@ -109,6 +114,13 @@ final class Passes {
     }
 
     private Pass inHand(Optional<Ended> end) {
-        return new Pass(ended.size() + 1, why, end, List.copyOf(readings), List.copyOf(answers), List.copyOf(temperatures), onThese);
+        return new Pass(
+                ended.size() + 1,
+                why,
+                end,
+                List.copyOf(readings),
+                List.copyOf(answers),
+                List.copyOf(temperatures),
+                onThese);
     }
 }

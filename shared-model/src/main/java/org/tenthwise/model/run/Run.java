@@ -27,49 +27,54 @@ import org.tenthwise.model.quantity.Written;
 public record Run(List<Entry> entries) {
 
     /** A reading with the entry that holds it, and what it was read with. */
-    public record Reading(Entry entry, String slot, Written typed, Optional<Setting> setting, Optional<Struck> struck) {
-    }
+    public record Reading(
+            Entry entry, String slot, Written typed, Optional<Setting> setting, Optional<Struck> struck) {}
 
     /** An answer with the entry that holds it. */
-    public record Answering(Entry entry, Question question, Answer answer, Optional<Struck> struck) {
-    }
+    public record Answering(Entry entry, Question question, Answer answer, Optional<Struck> struck) {}
 
     /** A temperature with the entry that holds it. */
-    public record Temperature(Entry entry, Body of, Degrees read, Optional<Struck> struck) {
-    }
+    public record Temperature(Entry entry, Body of, Degrees read, Optional<Struck> struck) {}
 
     /** Why and by whom an entry was struck out. */
-    public record Struck(Entry entry, String reason) {
-    }
+    public record Struck(Entry entry, String reason) {}
 
     /**
      * How a pass ended.
      *
-     * @param by   the entry it ended with
-     * @param why  why the step was measured anew then
+     * @param by the entry it ended with
+     * @param why why the step was measured anew then
      * @param step the step that entry belongs to: the one measured, or one that it rests on
      */
-    public record Ended(Entry by, Event.PassBegun.Why why, int step) {
-    }
+    public record Ended(Entry by, Event.PassBegun.Why why, int step) {}
 
     /**
-     * The readings, temperatures and answers of a step that belong together: all were found on the work as it was between two
-     * changes.
+     * The readings, temperatures and answers of a step that belong together: all were found on the work as it was
+     * between two changes.
      *
      * @param number 1 for the first pass
-     * @param why    absent for the first pass
-     * @param ended  absent for the pass in hand
-     * @param onThese by which someone signed to cut on what is read so far, with the {@link Event.CutOnThese} in it; absent once
-     *               anything of the step changed
+     * @param why absent for the first pass
+     * @param ended absent for the pass in hand
+     * @param onThese by which someone signed to cut on what is read so far, with the {@link Event.CutOnThese} in it;
+     *     absent once anything of the step changed
      */
-    public record Pass(int number, Optional<Event.PassBegun.Why> why, Optional<Ended> ended, List<Reading> readings,
-                       List<Answering> answers, List<Temperature> temperatures, Optional<Entry> onThese) {
+    public record Pass(
+            int number,
+            Optional<Event.PassBegun.Why> why,
+            Optional<Ended> ended,
+            List<Reading> readings,
+            List<Answering> answers,
+            List<Temperature> temperatures,
+            Optional<Entry> onThese) {
 
         /** Of a step at which nothing was taken yet. */
-        public static final Pass NOTHING = new Pass(1, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(),
-                Optional.empty());
+        public static final Pass NOTHING =
+                new Pass(1, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), Optional.empty());
 
-        /** The readings that count, one a slot: the latest, unless it was struck out. One that was replaced never comes back. */
+        /**
+         * The readings that count, one a slot: the latest, unless it was struck out. One that was replaced never comes
+         * back.
+         */
         public Map<String, Reading> standing() {
             Map<String, Reading> standing = new LinkedHashMap<>();
             readings.forEach(reading -> standing.put(reading.slot(), reading));
@@ -83,12 +88,14 @@ public record Run(List<Entry> entries) {
         }
 
         /**
-         * The answer that counts, with its entry: the latest, unless it was struck out. One that was replaced never comes back.
-         * One about the readings does not speak for a reading taken after it.
-         * What an older run answered to the question of its day counts for the one that is asked now.
+         * The answer that counts, with its entry: the latest, unless it was struck out. One that was replaced never
+         * comes back. One about the readings does not speak for a reading taken after it. What an older run answered to
+         * the question of its day counts for the one that is asked now.
          */
         public Optional<Answering> answering(Question question) {
-            return answers.stream().filter(answering -> answering.question().today() == question).reduce((earlier, later) -> later)
+            return answers.stream()
+                    .filter(answering -> answering.question().today() == question)
+                    .reduce((earlier, later) -> later)
                     .filter(last -> last.struck().isEmpty() && !(question.isOfReadings() && isReadAfter(last.entry())));
         }
 
@@ -96,21 +103,29 @@ public record Run(List<Entry> entries) {
             return readings.stream().anyMatch(reading -> reading.entry().seq() > entry.seq());
         }
 
-        /** The temperature that counts: the latest, unless it was struck out. One that was replaced never comes back. */
+        /**
+         * The temperature that counts: the latest, unless it was struck out. One that was replaced never comes back.
+         */
         public Optional<Degrees> temperature(Body of) {
             return taking(of).map(Temperature::read);
         }
 
         /** The same, with its entry. */
         public Optional<Temperature> taking(Body of) {
-            return temperatures.stream().filter(taken -> taken.of() == of)
-                    .reduce((earlier, later) -> later).filter(last -> last.struck().isEmpty());
+            return temperatures.stream()
+                    .filter(taken -> taken.of() == of)
+                    .reduce((earlier, later) -> later)
+                    .filter(last -> last.struck().isEmpty());
         }
 
         /** What was struck out, in no order. */
         public Stream<Struck> struckOut() {
-            return Stream.of(readings.stream().map(Reading::struck), answers.stream().map(Answering::struck),
-                    temperatures.stream().map(Temperature::struck)).flatMap(Function.identity()).flatMap(Optional::stream);
+            return Stream.of(
+                            readings.stream().map(Reading::struck),
+                            answers.stream().map(Answering::struck),
+                            temperatures.stream().map(Temperature::struck))
+                    .flatMap(Function.identity())
+                    .flatMap(Optional::stream);
         }
 
         /** Whether it was begun because the work was cut. */
@@ -150,8 +165,10 @@ public record Run(List<Entry> entries) {
 
     /** What was said last of the machine the run was begun on. */
     public Optional<Event.MachineKnown> machineKnown() {
-        return last(event -> event instanceof Event.MachineKnown known && known.machine().equals(begun().machine())
-                ? Optional.of(known) : Optional.empty());
+        return last(event ->
+                event instanceof Event.MachineKnown known && known.machine().equals(begun().machine())
+                        ? Optional.of(known)
+                        : Optional.empty());
     }
 
     /** All passes of a step, the one in hand last; at least one. */
@@ -173,38 +190,51 @@ public record Run(List<Entry> entries) {
     /** Every temperature of the run, whatever the step, in the order they were taken. */
     public Stream<Temperature> temperatures() {
         Map<Long, Struck> struck = struckOut();
-        return entries.stream().flatMap(entry -> entry.event() instanceof Event.TemperatureTaken taken
-                ? Stream.of(new Temperature(entry, taken.of(), taken.read(), Optional.ofNullable(struck.get(entry.seq()))))
-                : Stream.empty());
+        return entries.stream()
+                .flatMap(entry -> entry.event() instanceof Event.TemperatureTaken taken
+                        ? Stream.of(new Temperature(
+                                entry, taken.of(), taken.read(), Optional.ofNullable(struck.get(entry.seq()))))
+                        : Stream.empty());
     }
 
     /** What the gauge of a step is set with now; nothing once another gauge was taken or the setting was struck out. */
     public Optional<Setting> setting(int step) {
         Map<Long, Struck> struck = struckOut();
-        return lastGauge(step).filter(entry -> !struck.containsKey(entry.seq()))
-                .flatMap(entry -> entry.event() instanceof Event.GaugeSet set ? Optional.of(set.setting()) : Optional.empty());
+        return lastGauge(step)
+                .filter(entry -> !struck.containsKey(entry.seq()))
+                .flatMap(entry ->
+                        entry.event() instanceof Event.GaugeSet set ? Optional.of(set.setting()) : Optional.empty());
     }
 
     /** The gauge that lies ready for a step and is not set: it was taken, or its setting was struck out. */
     public Optional<Event.GaugeChosen> chosen(int step) {
-        return setting(step).isPresent() ? Optional.empty() : lastGauge(step).map(Entry::event)
-                .map(event -> event instanceof Event.GaugeSet set
-                        ? new Event.GaugeChosen(step, set.setting().gauge().id(), Optional.empty()) : (Event.GaugeChosen) event);
+        return setting(step).isPresent()
+                ? Optional.empty()
+                : lastGauge(step)
+                        .map(Entry::event)
+                        .map(event -> event instanceof Event.GaugeSet set
+                                ? new Event.GaugeChosen(
+                                        step, set.setting().gauge().id(), Optional.empty())
+                                : (Event.GaugeChosen) event);
     }
 
     /**
-     * Mark of the gauge under which the next reading of a step is kept: the one set or taken for it, the one the plan names, or
-     * the last of its kind used in this run; absent where none of these is known.
+     * Mark of the gauge under which the next reading of a step is kept: the one set or taken for it, the one the plan
+     * names, or the last of its kind used in this run; absent where none of these is known.
      */
     public Optional<String> gaugeMark(Step step) {
-        return setting(step.number()).map(setting -> setting.gauge().id())
+        return setting(step.number())
+                .map(setting -> setting.gauge().id())
                 .or(() -> chosen(step.number()).map(Event.GaugeChosen::mark))
                 .or(() -> step.check().means().flatMap(means -> means.gauge().or(() -> lastOf(means.kind()))));
     }
 
     private Optional<String> lastOf(GaugeKind kind) {
-        return settings().stream().map(entry -> ((Event.GaugeSet) entry.event()).setting().gauge())
-                .filter(gauge -> gauge.kind() == kind).reduce((earlier, later) -> later).map(Gauge::id);
+        return settings().stream()
+                .map(entry -> ((Event.GaugeSet) entry.event()).setting().gauge())
+                .filter(gauge -> gauge.kind() == kind)
+                .reduce((earlier, later) -> later)
+                .map(Gauge::id);
     }
 
     private Optional<Entry> lastGauge(int step) {
@@ -219,23 +249,30 @@ public record Run(List<Entry> entries) {
     /** What was read under a setting, and what a limit gauge said, struck out or not. */
     public List<Entry> under(Entry setting) {
         int step = ((Event.GaugeSet) setting.event()).step();
-        return entries.stream().filter(entry -> entry.seq() > setting.seq()).takeWhile(entry -> !ofGauge(entry, step))
+        return entries.stream()
+                .filter(entry -> entry.seq() > setting.seq())
+                .takeWhile(entry -> !ofGauge(entry, step))
                 .filter(entry -> entry.event() instanceof Event.ReadingTaken taken && taken.step() == step
-                        || entry.event() instanceof Event.Answered answered && answered.step() == step
-                        && answered.question().byLimitGauge()).toList();
+                        || entry.event() instanceof Event.Answered answered
+                                && answered.step() == step
+                                && answered.question().byLimitGauge())
+                .toList();
     }
 
     /** The same without what was struck out for itself. */
     public List<Entry> countingUnder(Entry setting) {
         Map<Long, Struck> struck = struckOut();
-        return under(setting).stream().filter(entry -> !struck.containsKey(entry.seq())).toList();
+        return under(setting).stream()
+                .filter(entry -> !struck.containsKey(entry.seq()))
+                .toList();
     }
 
     /** The settings that were struck out, each with why and by whom, in the order they were made. */
     public Map<Entry, Struck> settingsStruck() {
         Map<Long, Struck> struck = struckOut();
         Map<Entry, Struck> gone = new LinkedHashMap<>();
-        entries.stream().filter(entry -> entry.event() instanceof Event.GaugeSet && struck.containsKey(entry.seq()))
+        entries.stream()
+                .filter(entry -> entry.event() instanceof Event.GaugeSet && struck.containsKey(entry.seq()))
                 .forEach(entry -> gone.put(entry, struck.get(entry.seq())));
         return gone;
     }
@@ -243,7 +280,8 @@ public record Run(List<Entry> entries) {
     /** The settings of gauges that count, in the order they were made, each in the entry that holds it. */
     public List<Entry> settings() {
         Map<Long, Struck> struck = struckOut();
-        return entries.stream().filter(entry -> entry.event() instanceof Event.GaugeSet && !struck.containsKey(entry.seq()))
+        return entries.stream()
+                .filter(entry -> entry.event() instanceof Event.GaugeSet && !struck.containsKey(entry.seq()))
                 .toList();
     }
 
@@ -263,7 +301,8 @@ public record Run(List<Entry> entries) {
 
     /** Whether {@code person} read anything in this run. */
     public boolean wasReadBy(String person) {
-        return entries.stream().anyMatch(entry -> entry.event() instanceof Event.Taken && Person.isSame(entry.by(), person));
+        return entries.stream()
+                .anyMatch(entry -> entry.event() instanceof Event.Taken && Person.isSame(entry.by(), person));
     }
 
     /** Who has the run in hand: who began it, or the last it was handed over to. */
@@ -274,13 +313,17 @@ public record Run(List<Entry> entries) {
 
     /** The last thing done in the run; that a store was taken over is none. */
     public Entry last() {
-        return entries.stream().filter(entry -> !(entry.event() instanceof Event.TakenOver))
-                .reduce((earlier, later) -> later).orElseThrow();
+        return entries.stream()
+                .filter(entry -> !(entry.event() instanceof Event.TakenOver))
+                .reduce((earlier, later) -> later)
+                .orElseThrow();
     }
 
     /** The entries of kinds this release does not know. Where there are any, nobody can tell here what stands. */
     public List<Entry> unknown() {
-        return entries.stream().filter(entry -> entry.event() instanceof Event.Unknown).toList();
+        return entries.stream()
+                .filter(entry -> entry.event() instanceof Event.Unknown)
+                .toList();
     }
 
     private Map<Long, Struck> struckOut() {
@@ -294,6 +337,10 @@ public record Run(List<Entry> entries) {
     }
 
     private <T> Optional<T> last(Function<Event, Optional<T>> pick) {
-        return entries.stream().map(Entry::event).map(pick).flatMap(Optional::stream).reduce((earlier, later) -> later);
+        return entries.stream()
+                .map(Entry::event)
+                .map(pick)
+                .flatMap(Optional::stream)
+                .reduce((earlier, later) -> later);
     }
 }

@@ -7,12 +7,13 @@ import java.util.Optional;
 /**
  * Who signed what in a run, and whether that still holds.
  *
- * @param entry  holds when it was signed
- * @param words  as signed; those of an older run may be any
+ * @param entry holds when it was signed
+ * @param words as signed; those of an older run may be any
  * @param closed whether the run was closed with it
- * @param lapse  why it holds no more; absent while it holds
+ * @param lapse why it holds no more; absent while it holds
  */
-public record Signature(Entry entry, String signedBy, SignedAs meaning, String words, boolean closed, Optional<Lapse> lapse) {
+public record Signature(
+        Entry entry, String signedBy, SignedAs meaning, String words, boolean closed, Optional<Lapse> lapse) {
 
     /** Why a signature holds no more. */
     public enum Lapse {
@@ -30,7 +31,8 @@ public record Signature(Entry entry, String signedBy, SignedAs meaning, String w
                 signatures.replaceAll(signature -> signature.lapsed() ? signature : signature.lapsing(Lapse.CHANGED));
             }
             read(entry).ifPresent(later -> {
-                signatures.replaceAll(signature -> later.replaces(signature) ? signature.lapsing(Lapse.SIGNED_ANEW) : signature);
+                signatures.replaceAll(
+                        signature -> later.replaces(signature) ? signature.lapsing(Lapse.SIGNED_ANEW) : signature);
                 signatures.add(later);
             });
         }
@@ -38,15 +40,18 @@ public record Signature(Entry entry, String signedBy, SignedAs meaning, String w
     }
 
     /**
-     * Whether it speaks against the part, among {@code all} of its run. A refusal is not overcome by a change alone, but by
-     * an acceptance after the change, whoever gives it; without a change only who refused can take it back.
+     * Whether it speaks against the part, among {@code all} of its run. A refusal is not overcome by a change alone,
+     * but by an acceptance after the change, whoever gives it; without a change only who refused can take it back.
      */
     public boolean standsAgainst(List<Signature> all) {
         if (!meaning.isAgainst() || lapse.filter(Lapse.SIGNED_ANEW::equals).isPresent()) {
             return false;
         }
-        return !lapsed() || all.stream().noneMatch(later -> later.meaning == SignedAs.ACCEPTED && !later.lapsed()
-                && later.entry.seq() > entry.seq());
+        return !lapsed()
+                || all.stream()
+                        .noneMatch(later -> later.meaning == SignedAs.ACCEPTED
+                                && !later.lapsed()
+                                && later.entry.seq() > entry.seq());
     }
 
     public boolean lapsed() {
@@ -68,16 +73,24 @@ public record Signature(Entry entry, String signedBy, SignedAs meaning, String w
 
     private static Optional<Signature> read(Entry entry) {
         if (entry.event() instanceof Event.Signed signed) {
-            return Optional.of(new Signature(entry, signed.signedBy(), signed.meaning(), signed.meaning().word(), false, Optional.empty()));
+            return Optional.of(new Signature(
+                    entry, signed.signedBy(), signed.meaning(), signed.meaning().word(), false, Optional.empty()));
         }
         return entry.event() instanceof Event.Closed closed
-                ? Optional.of(new Signature(entry, closed.signedBy(), closed.as(), closed.meaning(), true, Optional.empty()))
+                ? Optional.of(
+                        new Signature(entry, closed.signedBy(), closed.as(), closed.meaning(), true, Optional.empty()))
                 : Optional.empty();
     }
 
     private static boolean changesAFinding(Event event) {
-        return !(event instanceof Event.Signed || event instanceof Event.Closed || event instanceof Event.NoteMade
-                || event instanceof Event.DoubtFlagged || event instanceof Event.HandedOver || event instanceof Event.Begun
-                || event instanceof Event.GaugeKnown || event instanceof Event.MachineKnown || event instanceof Event.TakenOver);
+        return !(event instanceof Event.Signed
+                || event instanceof Event.Closed
+                || event instanceof Event.NoteMade
+                || event instanceof Event.DoubtFlagged
+                || event instanceof Event.HandedOver
+                || event instanceof Event.Begun
+                || event instanceof Event.GaugeKnown
+                || event instanceof Event.MachineKnown
+                || event instanceof Event.TakenOver);
     }
 }

@@ -23,7 +23,9 @@ public enum SignedAs {
     /** What the words of a signature mean; {@link #OTHER} for all that are not known. */
     public static SignedAs of(String words) {
         return Stream.of(MACHINED_AND_MEASURED, MEASURED_AGAIN, ACCEPTED, NOT_ACCEPTED)
-                .filter(meaning -> meaning.word().equals(words)).findFirst().orElse(OF_OLDER_RUNS.getOrDefault(words, OTHER));
+                .filter(meaning -> meaning.word().equals(words))
+                .findFirst()
+                .orElse(OF_OLDER_RUNS.getOrDefault(words, OTHER));
     }
 
     /** As it is stored and as readings files have it: "machined and measured". */

@@ -37,8 +37,8 @@ public record Table(List<Map<String, String>> rows) {
         for (String line : lines.subList(1, lines.size())) {
             List<String> cells = cells(line);
             if (cells.size() != headings.size()) {
-                throw new IllegalStateException("%s has %d figures under %d headings: %s".formatted(
-                        name, cells.size(), headings.size(), line));
+                throw new IllegalStateException(
+                        "%s has %d figures under %d headings: %s".formatted(name, cells.size(), headings.size(), line));
             }
             Map<String, String> row = new LinkedHashMap<>();
             for (int i = 0; i < cells.size(); i++) {
@@ -63,8 +63,10 @@ public record Table(List<Map<String, String>> rows) {
             if (in == null) {
                 throw new IllegalStateException("The table %s is not where it belongs".formatted(name));
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith(REMARK)).toList();
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith(REMARK))
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException("The table %s cannot be read".formatted(name), e);
         }

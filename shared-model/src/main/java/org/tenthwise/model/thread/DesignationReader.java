@@ -10,9 +10,9 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
 /**
- * Takes a designation apart. Signs that look alike in print, and blanks round them, make no difference, nor do capitals but
- * in the class of a metric or trapezoidal thread, where they tell the nut from the screw. A decimal comma is refused, as it
- * is in every figure of a file.
+ * Takes a designation apart. Signs that look alike in print, and blanks round them, make no difference, nor do capitals
+ * but in the class of a metric or trapezoidal thread, where they tell the nut from the screw. A decimal comma is
+ * refused, as it is in every figure of a file.
  */
 final class DesignationReader {
 
@@ -22,26 +22,26 @@ final class DesignationReader {
     private static final String SIZE = "((?:#|No\\.? ?)?[\\d ./]+?(?: ?- ?\\d{1,3}/\\d{1,3})?)";
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
     private static final Pattern LEFT_HAND = anyCase("^(.*?)[- ]?(?<![A-Z])LH(?![A-Z0-9])(.*)$");
-    private static final Pattern METRIC = anyCase(
-            "M ?" + FIGURE + "(?: ?x ?(?:Ph ?" + FIGURE + " ?P ?)?" + FIGURE + ")?[- ]+(\\w+)");
-    private static final Pattern TRAPEZOIDAL = anyCase(
-            "Tr ?" + FIGURE + " ?x ?" + FIGURE + "(?: ?\\(? ?P ?" + FIGURE + " ?\\)?)?[- ]+(\\w+)");
-    private static final Pattern INCH = anyCase(
-            SIZE + " ?- ?(?:" + COUNT + "|" + FIGURE + "P ?- ?" + FIGURE + "L)[- ]*"
-                    + "(UNR?[CFS]|UNR?EF|UNR?|STUB[- ]ACME|ACME)[- ]+(\\w+)");
+    private static final Pattern METRIC =
+            anyCase("M ?" + FIGURE + "(?: ?x ?(?:Ph ?" + FIGURE + " ?P ?)?" + FIGURE + ")?[- ]+(\\w+)");
+    private static final Pattern TRAPEZOIDAL =
+            anyCase("Tr ?" + FIGURE + " ?x ?" + FIGURE + "(?: ?\\(? ?P ?" + FIGURE + " ?\\)?)?[- ]+(\\w+)");
+    private static final Pattern INCH = anyCase(SIZE + " ?- ?(?:" + COUNT + "|" + FIGURE + "P ?- ?" + FIGURE + "L)[- ]*"
+            + "(UNR?[CFS]|UNR?EF|UNR?|STUB[- ]ACME|ACME)[- ]+(\\w+)");
 
-    private DesignationReader() {
-    }
+    private DesignationReader() {}
 
     static ThreadDesignation read(String text) {
         if (text.length() > LONGEST) {
-            throw new IllegalArgumentException("A thread designation is not longer than %d characters".formatted(LONGEST));
+            throw new IllegalArgumentException(
+                    "A thread designation is not longer than %d characters".formatted(LONGEST));
         }
         if (DECIMAL_COMMA.matcher(text).find()) {
-            throw new IllegalArgumentException("\"%s\" has a decimal comma: write \"%s\"".formatted(text,
-                    DECIMAL_COMMA.matcher(text).replaceAll(".")));
+            throw new IllegalArgumentException("\"%s\" has a decimal comma: write \"%s\""
+                    .formatted(text, DECIMAL_COMMA.matcher(text).replaceAll(".")));
         }
-        String tidy = text.strip().replaceAll("[×*]", "x").replaceAll("[‐‑–—−]", "-").replaceAll("\\s+", " ");
+        String tidy =
+                text.strip().replaceAll("[×*]", "x").replaceAll("[‐‑–—−]", "-").replaceAll("\\s+", " ");
         Matcher left = LEFT_HAND.matcher(tidy);
         boolean leftHand = left.matches();
         String rest = leftHand ? left.group(1) + left.group(2) : tidy;
@@ -58,7 +58,9 @@ final class DesignationReader {
             return inch(inch, text, leftHand);
         }
         throw new IllegalArgumentException(
-                "\"%s\" is not a thread designation with its class, such as M10x1.5-6g, 1/4-20 UNC-2A, Tr 40x7-7e or 3/8-12 ACME-2G".formatted(text));
+                ("\"%s\" is not a thread designation with its class, such as M10x1.5-6g, 1/4-20 UNC-2A, Tr 40x7-7e "
+                                + "or 3/8-12 ACME-2G")
+                        .formatted(text));
     }
 
     private static Pattern anyCase(String regex) {
@@ -67,19 +69,26 @@ final class DesignationReader {
 
     private static ThreadDesignation metric(Matcher read, String text, boolean leftHand) {
         Length diameter = millimetres(read.group(1));
-        Length pitch = Optional.ofNullable(read.group(3)).map(DesignationReader::millimetres)
+        Length pitch = Optional.ofNullable(read.group(3))
+                .map(DesignationReader::millimetres)
                 .or(() -> ThreadSeries.coarsePitch(diameter))
                 .orElseThrow(() -> new IllegalArgumentException(
                         "\"%s\" names no pitch, and ISO 261 has no coarse pitch for %s".formatted(text, diameter)));
-        int starts = Optional.ofNullable(read.group(2)).map(lead -> starts(millimetres(lead), pitch, text)).orElse(1);
-        return designation(thread(ThreadForm.METRIC, diameter, pitch, starts, text), read.group(4), Optional.empty(), leftHand);
+        int starts = Optional.ofNullable(read.group(2))
+                .map(lead -> starts(millimetres(lead), pitch, text))
+                .orElse(1);
+        return designation(
+                thread(ThreadForm.METRIC, diameter, pitch, starts, text), read.group(4), Optional.empty(), leftHand);
     }
 
     /** Behind the diameter stands the lead, and behind it the pitch if it is not the lead. */
     private static ThreadDesignation trapezoidal(Matcher read, String text, boolean leftHand) {
         Length lead = millimetres(read.group(2));
-        Length pitch = Optional.ofNullable(read.group(3)).map(DesignationReader::millimetres).orElse(lead);
-        ScrewThread thread = thread(ThreadForm.TRAPEZOIDAL, millimetres(read.group(1)), pitch, starts(lead, pitch, text), text);
+        Length pitch = Optional.ofNullable(read.group(3))
+                .map(DesignationReader::millimetres)
+                .orElse(lead);
+        ScrewThread thread =
+                thread(ThreadForm.TRAPEZOIDAL, millimetres(read.group(1)), pitch, starts(lead, pitch, text), text);
         return designation(thread, read.group(4), Optional.empty(), leftHand);
     }
 
@@ -88,10 +97,15 @@ final class DesignationReader {
         boolean unified = form.startsWith("UN");
         Length pitch = read.group(2) != null ? pitch(read.group(2), text) : Length.of(read.group(3), Unit.INCH);
         int starts = read.group(2) != null ? 1 : starts(Length.of(read.group(4), Unit.INCH), pitch, text);
-        ThreadForm threadForm = unified ? ThreadForm.UNIFIED : form.startsWith("STUB") ? ThreadForm.STUB_ACME : ThreadForm.ACME;
+        ThreadForm threadForm =
+                unified ? ThreadForm.UNIFIED : form.startsWith("STUB") ? ThreadForm.STUB_ACME : ThreadForm.ACME;
         Length diameter = InchSize.read(read.group(1).strip(), text, size -> unified && lists(threadForm, size, pitch));
         Optional<String> series = unified ? Optional.of(form.replace("UNR", "UN")) : Optional.empty();
-        return designation(thread(threadForm, diameter, pitch, starts, text), read.group(6).toUpperCase(Locale.ROOT), series, leftHand);
+        return designation(
+                thread(threadForm, diameter, pitch, starts, text),
+                read.group(6).toUpperCase(Locale.ROOT),
+                series,
+                leftHand);
     }
 
     private static boolean lists(ThreadForm form, Length diameter, Length pitch) {
@@ -102,12 +116,15 @@ final class DesignationReader {
         try {
             return new ScrewThread(form, diameter, pitch, starts).nominal();
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("\"%s\" is no thread that can be cut: %s".formatted(text, e.getMessage()), e);
+            throw new IllegalArgumentException(
+                    "\"%s\" is no thread that can be cut: %s".formatted(text, e.getMessage()), e);
         }
     }
 
-    private static ThreadDesignation designation(ScrewThread thread, String threadClass, Optional<String> series, boolean leftHand) {
-        return new ThreadDesignation(thread, ThreadClass.of(thread.form(), threadClass), Optional.empty(), series, leftHand);
+    private static ThreadDesignation designation(
+            ScrewThread thread, String threadClass, Optional<String> series, boolean leftHand) {
+        return new ThreadDesignation(
+                thread, ThreadClass.of(thread.form(), threadClass), Optional.empty(), series, leftHand);
     }
 
     private static Length millimetres(String figure) {
@@ -120,9 +137,12 @@ final class DesignationReader {
     }
 
     private static int starts(Length lead, Length pitch, String text) {
-        BigDecimal starts = lead.millimetres().divide(notNought(pitch.millimetres(), text), 6, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        BigDecimal starts = lead.millimetres()
+                .divide(notNought(pitch.millimetres(), text), 6, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
         if (starts.scale() > 0 || starts.signum() <= 0) {
-            throw new IllegalArgumentException("\"%s\" has a lead that is not once, twice or several times its pitch".formatted(text));
+            throw new IllegalArgumentException(
+                    "\"%s\" has a lead that is not once, twice or several times its pitch".formatted(text));
         }
         return starts.intValueExact();
     }

@@ -8,7 +8,9 @@ import java.util.regex.Pattern;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
-/** The nominal size of an inch thread: {@code 1 1/2}, {@code 1-1/2}, {@code 3/8}, {@code 0.375}, {@code 2}, {@code #10}. */
+/**
+ * The nominal size of an inch thread: {@code 1 1/2}, {@code 1-1/2}, {@code 3/8}, {@code 0.375}, {@code 2}, {@code #10}.
+ */
 final class InchSize {
 
     private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,2})(?: | ?- ?))?(\\d{1,3})/(\\d{1,3})");
@@ -20,11 +22,11 @@ final class InchSize {
 
     /** ASME B1.1: size number n is 0.060 + 0.013 n inch. */
     private static final BigDecimal NUMBER_NOUGHT = new BigDecimal("0.060");
+
     private static final BigDecimal STEP_OF_A_NUMBER = new BigDecimal("0.013");
     private static final int HIGHEST_NUMBER = 12;
 
-    private InchSize() {
-    }
+    private InchSize() {}
 
     /** @param listed whether a size goes with the pitch in the standard; tells size number 10 from ten inches */
     static Length read(String size, String text, Predicate<Length> listed) {
@@ -40,11 +42,15 @@ final class InchSize {
             return number(numbered.group(1));
         }
         if (WHOLE.matcher(size).matches()) {
-            boolean isNumber = Integer.parseInt(size) <= HIGHEST_NUMBER && listed.test(number(size)) && !listed.test(Length.of(size, Unit.INCH));
+            boolean isNumber = Integer.parseInt(size) <= HIGHEST_NUMBER
+                    && listed.test(number(size))
+                    && !listed.test(Length.of(size, Unit.INCH));
             return isNumber ? number(size) : Length.of(size, Unit.INCH);
         }
         throw new IllegalArgumentException(
-                "\"%s\" begins with \"%s\": a size is a fraction such as 1 1/2, a decimal of an inch, or a number from #0 to #12".formatted(text, size));
+                ("\"%s\" begins with \"%s\": a size is a fraction such as 1 1/2, a decimal of an inch, or a number "
+                                + "from #0 to #12")
+                        .formatted(text, size));
     }
 
     /** Threads to the inch: a decimal, or a whole number and a fraction. */

@@ -10,8 +10,8 @@ import org.tenthwise.model.quantity.Unit;
  * A screw thread by its basic geometry.
  *
  * @param diameter basic major diameter, more than the depth of thread allows for a core
- * @param pitch    axial pitch, more than nought; threads to the inch are turned into it by the reader of the plan
- * @param starts   one or more
+ * @param pitch axial pitch, more than nought; threads to the inch are turned into it by the reader of the plan
+ * @param starts one or more
  */
 public record ScrewThread(ThreadForm form, Length diameter, Length pitch, int starts) {
 
@@ -45,22 +45,30 @@ public record ScrewThread(ThreadForm form, Length diameter, Length pitch, int st
 
     /** Threads to the inch, to 1e-6: the other way round. */
     public BigDecimal threadsToTheInch() {
-        return Length.of("1", Unit.INCH).millimetres().divide(pitch.millimetres(), PLACES_OF_A_COUNT, RoundingMode.HALF_EVEN);
+        return Length.of("1", Unit.INCH)
+                .millimetres()
+                .divide(pitch.millimetres(), PLACES_OF_A_COUNT, RoundingMode.HALF_EVEN);
     }
 
     /**
-     * The thread these figures stand for. A pitch of an inch form within a thousandth of a whole or quarter number of threads
-     * to the inch is that number: 0.0833 in is 12. Metric sizes are whole micrometres, so that one written in inches is itself.
+     * The thread these figures stand for. A pitch of an inch form within a thousandth of a whole or quarter number of
+     * threads to the inch is that number: 0.0833 in is 12. Metric sizes are whole micrometres, so that one written in
+     * inches is itself.
      */
     public ScrewThread nominal() {
         if (form.isMetric()) {
-            return new ScrewThread(form, to(PLACES_OF_A_METRIC_SIZE, diameter, Unit.MILLIMETRE),
-                    to(PLACES_OF_A_METRIC_SIZE, pitch, Unit.MILLIMETRE), starts);
+            return new ScrewThread(
+                    form,
+                    to(PLACES_OF_A_METRIC_SIZE, diameter, Unit.MILLIMETRE),
+                    to(PLACES_OF_A_METRIC_SIZE, pitch, Unit.MILLIMETRE),
+                    starts);
         }
         BigDecimal count = threadsToTheInch();
-        BigDecimal quarters = count.multiply(QUARTERS).setScale(0, RoundingMode.HALF_EVEN).divide(QUARTERS);
+        BigDecimal quarters =
+                count.multiply(QUARTERS).setScale(0, RoundingMode.HALF_EVEN).divide(QUARTERS);
         boolean near = quarters.signum() > 0 && count.subtract(quarters).abs().compareTo(count.multiply(NEAR)) <= 0;
-        return new ScrewThread(form, to(PLACES_OF_AN_INCH_SIZE, diameter, Unit.INCH), near ? pitchOf(quarters) : pitch, starts);
+        return new ScrewThread(
+                form, to(PLACES_OF_AN_INCH_SIZE, diameter, Unit.INCH), near ? pitchOf(quarters) : pitch, starts);
     }
 
     /** Axial travel in one turn: pitch times starts. */

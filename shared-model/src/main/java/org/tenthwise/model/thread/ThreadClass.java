@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * The tolerance class of a thread as a drawing writes it: {@code 2A}, {@code 6g}, {@code 5g6g}, {@code 2G}, {@code 7e}.
  *
  * @param pitchGrade grade of the pitch diameter; for inch threads the number of the class
- * @param letter     letter of the class
+ * @param letter letter of the class
  * @param crestGrade grade of the crest diameter, major of a screw, minor of a nut; its own for metric threads only
  */
 public record ThreadClass(ThreadForm form, String text, int pitchGrade, char letter, int crestGrade) {
@@ -21,7 +21,12 @@ public record ThreadClass(ThreadForm form, String text, int pitchGrade, char let
             if (matcher.matches()) {
                 int grade = Integer.parseInt(matcher.group(1));
                 Optional<String> crest = Optional.ofNullable(matcher.groupCount() > 2 ? matcher.group(3) : null);
-                return new ThreadClass(form, text, grade, matcher.group(2).charAt(0), crest.map(Integer::parseInt).orElse(grade));
+                return new ThreadClass(
+                        form,
+                        text,
+                        grade,
+                        matcher.group(2).charAt(0),
+                        crest.map(Integer::parseInt).orElse(grade));
             }
         }
         throw new IllegalArgumentException("class is \"%s\": %s".formatted(text, known(form)));
@@ -32,7 +37,8 @@ public record ThreadClass(ThreadForm form, String text, int pitchGrade, char let
         return switch (form) {
             case ACME, STUB_ACME -> Optional.empty();
             case UNIFIED -> Optional.of(letter == 'A' ? ThreadSide.EXTERNAL : ThreadSide.INTERNAL);
-            case METRIC, TRAPEZOIDAL -> Optional.of(Character.isLowerCase(letter) ? ThreadSide.EXTERNAL : ThreadSide.INTERNAL);
+            case METRIC, TRAPEZOIDAL ->
+                Optional.of(Character.isLowerCase(letter) ? ThreadSide.EXTERNAL : ThreadSide.INTERNAL);
         };
     }
 
@@ -45,19 +51,26 @@ public record ThreadClass(ThreadForm form, String text, int pitchGrade, char let
     private static List<Pattern> patterns(ThreadForm form) {
         return switch (form) {
             case UNIFIED -> List.of(Pattern.compile("([1-3])([AB])"));
-            case METRIC -> List.of(Pattern.compile("([3-9])([e-h])(?:([3-9])\\2)?"), Pattern.compile("([4-8])([GH])(?:([4-8])\\2)?"));
+            case METRIC ->
+                List.of(
+                        Pattern.compile("([3-9])([e-h])(?:([3-9])\\2)?"),
+                        Pattern.compile("([4-8])([GH])(?:([4-8])\\2)?"));
             case ACME, STUB_ACME -> List.of(Pattern.compile("([2-4])(G)"));
-            case TRAPEZOIDAL -> List.of(Pattern.compile("([78])(e)"), Pattern.compile("([89])(c)"), Pattern.compile("([7-9])(H)"));
+            case TRAPEZOIDAL ->
+                List.of(Pattern.compile("([78])(e)"), Pattern.compile("([89])(c)"), Pattern.compile("([7-9])(H)"));
         };
     }
 
     private static String known(ThreadForm form) {
         return switch (form) {
             case UNIFIED -> "unified threads have 1A 2A 3A for the screw and 1B 2B 3B for the nut (ASME B1.1)";
-            case METRIC -> "metric threads have a grade and a letter, such as 6g or 5g6g for the screw and 6H for the nut (ISO 965-1)";
+            case METRIC ->
+                "metric threads have a grade and a letter, such as 6g or 5g6g for the screw and 6H for the nut (ISO "
+                        + "965-1)";
             case ACME -> "general purpose Acme threads have 2G 3G 4G (ASME B1.5)";
             case STUB_ACME -> "stub Acme threads have 2G, and 3G or 4G where the drawing borrows them (ASME B1.8)";
-            case TRAPEZOIDAL -> "trapezoidal threads have 7e 8e 8c 9c for the screw and 7H 8H 9H for the nut (ISO 2903)";
+            case TRAPEZOIDAL ->
+                "trapezoidal threads have 7e 8e 8c 9c for the screw and 7H 8H 9H for the nut (ISO 2903)";
         };
     }
 }

@@ -7,25 +7,38 @@ import org.tenthwise.model.quantity.Unit;
 /**
  * A screw thread as a drawing designates it, read: geometry, tolerance class, side, series.
  *
- * @param thread   with the sizes its figures stand for
- * @param side     the screw or the nut; absent only where the class is the same for both and nobody has said
- * @param series   the series of ASME B1.1 written behind the pitch; absent for other forms and where it is left out
+ * @param thread with the sizes its figures stand for
+ * @param side the screw or the nut; absent only where the class is the same for both and nobody has said
+ * @param series the series of ASME B1.1 written behind the pitch; absent for other forms and where it is left out
  * @param leftHand the limits are those of the right-hand thread
  */
-public record ThreadDesignation(ScrewThread thread, ThreadClass threadClass, Optional<ThreadSide> side, Optional<String> series,
+public record ThreadDesignation(
+        ScrewThread thread,
+        ThreadClass threadClass,
+        Optional<ThreadSide> side,
+        Optional<String> series,
         boolean leftHand) {
 
-    /** @throws IllegalArgumentException if the class is for the other side or for another form, or there is no such series */
+    /**
+     * @throws IllegalArgumentException if the class is for the other side or for another form, or there is no such
+     *     series
+     */
     public ThreadDesignation {
         thread = thread.nominal();
         if (threadClass.form() != thread.form()) {
-            throw new IllegalArgumentException("class is \"%s\": that is no class of %s threads".formatted(threadClass, thread.form().key()));
+            throw new IllegalArgumentException("class is \"%s\": that is no class of %s threads"
+                    .formatted(threadClass, thread.form().key()));
         }
         Optional<ThreadSide> given = side;
-        threadClass.side().filter(said -> given.isPresent() && given.get() != said).ifPresent(said -> {
-            throw new IllegalArgumentException("class is \"%s\": that is a class of %s threads, and the side is %s".formatted(
-                    threadClass, said.key(), given.get().key()));
-        });
+        threadClass
+                .side()
+                .filter(said -> given.isPresent() && given.get() != said)
+                .ifPresent(said -> {
+                    throw new IllegalArgumentException(
+                            "class is \"%s\": that is a class of %s threads, and the side is %s"
+                                    .formatted(
+                                            threadClass, said.key(), given.get().key()));
+                });
         side = threadClass.side().or(() -> given);
         if (series.isPresent()) {
             requireSeries(thread, series.get());
@@ -51,17 +64,23 @@ public record ThreadDesignation(ScrewThread thread, ThreadClass threadClass, Opt
 
     private static void requireSeries(ScrewThread thread, String series) {
         if (thread.form() != ThreadForm.UNIFIED) {
-            throw new IllegalArgumentException("series is \"%s\": only unified threads have a series".formatted(series));
+            throw new IllegalArgumentException(
+                    "series is \"%s\": only unified threads have a series".formatted(series));
         }
         if (!ThreadSeries.UNIFIED.contains(series)) {
-            throw new IllegalArgumentException("series is \"%s\": it is one of %s".formatted(series, String.join(", ", ThreadSeries.UNIFIED)));
+            throw new IllegalArgumentException(
+                    "series is \"%s\": it is one of %s".formatted(series, String.join(", ", ThreadSeries.UNIFIED)));
         }
         Optional<String> listed = ThreadSeries.ofUnified(thread);
         boolean special = series.equals("UNS");
         if (!listed.map(series::equals).orElse(special)) {
-            throw new IllegalArgumentException("series is \"%s\": a thread of %s and %s threads to the inch is %s".formatted(
-                    series, inches(thread.diameter()), thread.threadsToTheInch().stripTrailingZeros().toPlainString(),
-                    listed.map(name -> "in the series %s: write %s".formatted(name, name)).orElse("in no series but a special one, UNS: write UNS")));
+            throw new IllegalArgumentException("series is \"%s\": a thread of %s and %s threads to the inch is %s"
+                    .formatted(
+                            series,
+                            inches(thread.diameter()),
+                            thread.threadsToTheInch().stripTrailingZeros().toPlainString(),
+                            listed.map(name -> "in the series %s: write %s".formatted(name, name))
+                                    .orElse("in no series but a special one, UNS: write UNS")));
         }
     }
 

@@ -8,11 +8,11 @@ import org.tenthwise.model.quantity.Nanometres;
 /**
  * The basic form of a thread in axial section.
  *
- * <p>Depths are from the basic major diameter, in pitches. Sources: 60° ASME B1.1 and ISO 68-1 (H = 0.866025 P, major to
- * pitch line 3H/8); 29° ASME B1.5 (half a pitch to the basic root) and B1.8 (0.3 pitch); 30° ISO 2901 (half a pitch).
+ * <p>Depths are from the basic major diameter, in pitches. Sources: 60° ASME B1.1 and ISO 68-1 (H = 0.866025 P, major
+ * to pitch line 3H/8); 29° ASME B1.5 (half a pitch to the basic root) and B1.8 (0.3 pitch); 30° ISO 2901 (half a
+ * pitch).
  */
 public enum ThreadForm {
-
     UNIFIED("unified", "ASME B1.1", 30.0, 0.324759526419, 0.54126587737),
     METRIC("metric", "ISO 965-1", 30.0, 0.324759526419, 0.54126587737),
     ACME("acme", "ASME B1.5", 14.5, 0.25, 0.5),
@@ -25,7 +25,8 @@ public enum ThreadForm {
     private final double pitchLineDepth;
     private final double basicRootDepth;
 
-    ThreadForm(String key, String limitsStandard, double halfAngleDegrees, double pitchLineDepth, double basicRootDepth) {
+    ThreadForm(
+            String key, String limitsStandard, double halfAngleDegrees, double pitchLineDepth, double basicRootDepth) {
         this.key = key;
         this.limitsStandard = limitsStandard;
         this.halfAngleDegrees = halfAngleDegrees;

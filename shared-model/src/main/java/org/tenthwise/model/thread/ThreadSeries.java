@@ -23,15 +23,27 @@ public final class ThreadSeries {
     private static final Table ACME = Table.beside(ThreadSeries.class, "acme-series.csv");
     private static final Table UNIFIED_SIZES = Table.beside(ThreadSeries.class, "unified-series.csv");
 
-    private ThreadSeries() {
-    }
+    private ThreadSeries() {}
 
     /** Whether the standard of the form lists this diameter with this pitch. */
     public static boolean lists(ScrewThread thread) {
         return switch (thread.form()) {
-            case METRIC -> lists(METRIC, Unit.MILLIMETRE, thread.diameter(), thread.pitch().in(Unit.MILLIMETRE), List.of("coarse", "fine"));
-            case TRAPEZOIDAL -> lists(TRAPEZOIDAL, Unit.MILLIMETRE, thread.diameter(), thread.pitch().in(Unit.MILLIMETRE), List.of("pitches"));
-            case ACME, STUB_ACME -> lists(ACME, Unit.INCH, thread.diameter(), thread.threadsToTheInch(), List.of("tpi"));
+            case METRIC ->
+                lists(
+                        METRIC,
+                        Unit.MILLIMETRE,
+                        thread.diameter(),
+                        thread.pitch().in(Unit.MILLIMETRE),
+                        List.of("coarse", "fine"));
+            case TRAPEZOIDAL ->
+                lists(
+                        TRAPEZOIDAL,
+                        Unit.MILLIMETRE,
+                        thread.diameter(),
+                        thread.pitch().in(Unit.MILLIMETRE),
+                        List.of("pitches"));
+            case ACME, STUB_ACME ->
+                lists(ACME, Unit.INCH, thread.diameter(), thread.threadsToTheInch(), List.of("tpi"));
             case UNIFIED -> ofUnified(thread).isPresent();
         };
     }
@@ -52,13 +64,15 @@ public final class ThreadSeries {
                 .findFirst();
     }
 
-    private static boolean lists(Table table, Unit unit, Length diameter, BigDecimal pitchOrCount, List<String> headings) {
+    private static boolean lists(
+            Table table, Unit unit, Length diameter, BigDecimal pitchOrCount, List<String> headings) {
         return rows(table, unit, diameter)
                 .flatMap(row -> headings.stream().flatMap(heading -> Table.several(row.get(heading)).stream()))
                 .anyMatch(listed -> new BigDecimal(listed).compareTo(pitchOrCount) == 0);
     }
 
     private static Stream<Map<String, String>> rows(Table table, Unit unit, Length diameter) {
-        return table.rows().stream().filter(row -> Length.of(row.get("diameter"), unit).equals(diameter));
+        return table.rows().stream()
+                .filter(row -> Length.of(row.get("diameter"), unit).equals(diameter));
     }
 }

@@ -2,7 +2,8 @@ package org.tenthwise.model.tolerance;
 
 /** Which of two limits. */
 public enum Limit {
-    LOWER, UPPER;
+    LOWER,
+    UPPER;
 
     public Limit other() {
         return this == LOWER ? UPPER : LOWER;

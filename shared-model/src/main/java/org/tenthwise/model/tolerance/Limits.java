@@ -10,7 +10,7 @@ import org.tenthwise.model.quantity.Written;
 /**
  * The least and the greatest size allowed. One of the two may be absent, not both.
  *
- * @param lower  not above {@code upper}
+ * @param lower not above {@code upper}
  * @param origin what they were worked out from; absent if they stand in the plan as the drawing writes them
  */
 public record Limits(Optional<Written> lower, Optional<Written> upper, Optional<Origin> origin) {
@@ -21,7 +21,8 @@ public record Limits(Optional<Written> lower, Optional<Written> upper, Optional<
         if (lower.isEmpty() && upper.isEmpty()) {
             throw new IllegalArgumentException("Limits need a lower or an upper limit");
         }
-        if (lower.isPresent() && upper.isPresent()
+        if (lower.isPresent()
+                && upper.isPresent()
                 && lower.get().length().isAbove(upper.get().length())) {
             throw new IllegalArgumentException(
                     "Upper limit %s is below lower limit %s".formatted(upper.get(), lower.get()));
@@ -66,7 +67,11 @@ public record Limits(Optional<Written> lower, Optional<Written> upper, Optional<
 
     /** The most places either limit is written with. */
     public int places() {
-        return Stream.of(lower, upper).flatMap(Optional::stream).mapToInt(Written::places).max().orElseThrow();
+        return Stream.of(lower, upper)
+                .flatMap(Optional::stream)
+                .mapToInt(Written::places)
+                .max()
+                .orElseThrow();
     }
 
     public Unit unit() {

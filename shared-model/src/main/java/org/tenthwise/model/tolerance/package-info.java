@@ -1,4 +1,2 @@
-/**
- * The limits a drawing sets. A size exactly on a limit is inside: the limits belong to the part that meets them.
- */
+/** The limits a drawing sets. A size exactly on a limit is inside: the limits belong to the part that meets them. */
 package org.tenthwise.model.tolerance;

@@ -8,9 +8,10 @@ import org.tenthwise.model.tolerance.Limits;
 /**
  * Sets a size against its limits.
  *
- * <p>On a limit is a pass under no guard band. With a guard band g, inside by g or more is a pass, outside by more than g
- * is a fail, between the two is unproven (decision rule with guard band, ISO 14253-1; acceptance limit inside by g, JCGM
- * 106, 8.3.2), whichever limit it is. A size proven to be out on the side that can still be cut is <em>cut again</em>.
+ * <p>On a limit is a pass under no guard band. With a guard band g, inside by g or more is a pass, outside by more than
+ * g is a fail, between the two is unproven (decision rule with guard band, ISO 14253-1; acceptance limit inside by g,
+ * JCGM 106, 8.3.2), whichever limit it is. A size proven to be out on the side that can still be cut is <em>cut
+ * again</em>.
  */
 public final class Judge {
 
@@ -19,7 +20,7 @@ public final class Judge {
     private final Optional<Limit> stillCutBeyond;
 
     /**
-     * @param guardBand      nought or more
+     * @param guardBand nought or more
      * @param stillCutBeyond the limit beyond which the work can still be cut; absent if it cannot
      */
     public Judge(Limits limits, Length guardBand, Optional<Limit> stillCutBeyond) {

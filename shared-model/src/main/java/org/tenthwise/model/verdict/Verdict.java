@@ -8,17 +8,16 @@ import org.tenthwise.model.tolerance.Limit;
  * What was found about a characteristic.
  *
  * @param margin how far the deciding size lies from the nearer limit; absent where nothing was measured or readings are
- *               missing
+ *     missing
  */
 public record Verdict(Standing standing, Optional<Margin> margin) {
 
     /**
      * @param distance nought or more
-     * @param limit    the limit it is measured from
-     * @param inside   whether the size lies inside that limit; a size on the limit is inside
+     * @param limit the limit it is measured from
+     * @param inside whether the size lies inside that limit; a size on the limit is inside
      */
-    public record Margin(Length distance, Limit limit, boolean inside) {
-    }
+    public record Margin(Length distance, Limit limit, boolean inside) {}
 
     public static Verdict plain(Standing standing) {
         return new Verdict(standing, Optional.empty());

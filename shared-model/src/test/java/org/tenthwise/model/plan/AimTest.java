@@ -22,7 +22,9 @@ class AimTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # aim,  metal is left beyond the limit, size
         middle, LOWER, 29.9895
         middle, UPPER, 29.9895
@@ -30,7 +32,8 @@ class AimTest {
         third,  UPPER, 29.993
         """)
     void aWordStandsForAPlaceBetweenTheLimits(String key, Limit metalSide, String size) {
-        assertEquals(Length.of(size, Unit.MILLIMETRE), Aim.ofKey(key).orElseThrow().of(LIMITS, metalSide));
+        assertEquals(
+                Length.of(size, Unit.MILLIMETRE), Aim.ofKey(key).orElseThrow().of(LIMITS, metalSide));
     }
 
     @Test

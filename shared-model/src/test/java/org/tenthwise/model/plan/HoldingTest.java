@@ -9,7 +9,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 class HoldingTest {
 
     @ParameterizedTest
-    @CsvSource({"FOUR_JAW, 4", "THREE_JAW, 3", "POWER_CHUCK, 3", "COLLET, 0", "CENTRES, 0", "FACE_PLATE, 0", "STEADY, 0", "UNSAID, 0"})
+    @CsvSource({
+        "FOUR_JAW, 4",
+        "THREE_JAW, 3",
+        "POWER_CHUCK, 3",
+        "COLLET, 0",
+        "CENTRES, 0",
+        "FACE_PLATE, 0",
+        "STEADY, 0",
+        "UNSAID, 0"
+    })
     void itHasSoManyJaws(Holding holding, int jaws) {
         assertEquals(jaws, holding.jaws());
     }

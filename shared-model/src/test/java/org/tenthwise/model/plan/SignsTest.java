@@ -9,10 +9,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class SignsTest {
 
-    /** NUL, BEL, line feed, delete, a control sign of the second set, marks and overrides of direction, a blank without width, separators, half a sign. */
+    /**
+     * NUL, BEL, line feed, delete, a control sign of the second set, marks and overrides of direction, a blank without
+     * width, separators, half a sign.
+     */
     @ParameterizedTest
-    @ValueSource(ints = {0x0000, 0x0007, 0x000A, 0x007F, 0x0085, 0x061C, 0x200B, 0x200E, 0x200F, 0x202A, 0x202E, 0x2028, 0x2029,
-        0x2066, 0x2069, 0xD800, 0xFEFF})
+    @ValueSource(
+            ints = {
+                0x0000, 0x0007, 0x000A, 0x007F, 0x0085, 0x061C, 0x200B, 0x200E, 0x200F, 0x202A, 0x202E, 0x2028, 0x2029,
+                0x2066, 0x2069, 0xD800, 0xFEFF
+            })
     void aNameDoesNotHoldWhatNobodySees(int sign) {
         assertEquals(Optional.of("U+%04X".formatted(sign)), Signs.hiddenIn("S" + Character.toString(sign) + "1"));
     }

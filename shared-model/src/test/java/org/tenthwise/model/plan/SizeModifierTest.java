@@ -9,7 +9,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SizeModifierTest {
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # letters, size that is meant
         LP, EACH
         SA, MEAN

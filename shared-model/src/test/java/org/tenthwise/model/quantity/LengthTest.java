@@ -43,7 +43,9 @@ class LengthTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # there and back through millimetres changes nothing of a figure, however many places it has; arithmetic
         1.3125
         0.0001
@@ -105,8 +107,10 @@ class LengthTest {
 
     @Test
     void nothingHasNoMeanAndNoGreatest() {
-        assertEquals("There is no mean of no lengths",
-                assertThrows(IllegalArgumentException.class, () -> Length.mean(List.of())).getMessage());
+        assertEquals(
+                "There is no mean of no lengths",
+                assertThrows(IllegalArgumentException.class, () -> Length.mean(List.of()))
+                        .getMessage());
         assertThrows(NoSuchElementException.class, () -> Length.greatest(List.of()));
         assertThrows(NoSuchElementException.class, () -> Length.least(List.of()));
     }

@@ -11,7 +11,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NanometresTest {
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # half to even at the sixth place of a millimetre; arithmetic
         0.0000005,  0
         0.0000015,  0.000002

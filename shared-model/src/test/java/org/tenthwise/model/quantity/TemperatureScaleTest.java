@@ -11,15 +11,28 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Fixed points of the two scales: water freezes and boils, they cross, absolute zero (NIST SP 811, 2008, B.8, from memory); 68 °F
- * beside 20 °C (ISO 1:2022 in degrees Celsius, ASME B89.6.2 in both, from memory).
+ * Fixed points of the two scales: water freezes and boils, they cross, absolute zero (NIST SP 811, 2008, B.8, from
+ * memory); 68 °F beside 20 °C (ISO 1:2022 in degrees Celsius, ASME B89.6.2 in both, from memory).
  */
 class TemperatureScaleTest {
 
     @ParameterizedTest
-    @CsvSource({"32, 0", "212, 100", "-40, -40", "68, 20", "68.0, 20", "77, 25", "72.5, 22.5", "70, 21.111111111", "64.4, 18"})
+    @CsvSource({
+        "32, 0",
+        "212, 100",
+        "-40, -40",
+        "68, 20",
+        "68.0, 20",
+        "77, 25",
+        "72.5, 22.5",
+        "70, 21.111111111",
+        "64.4, 18"
+    })
     void degreesFahrenheitAreBroughtToDegreesCelsius(String fahrenheit, String celsius) {
-        assertEquals(0, new BigDecimal(celsius).compareTo(Degrees.of(fahrenheit, FAHRENHEIT).celsius().degrees()));
+        assertEquals(
+                0,
+                new BigDecimal(celsius)
+                        .compareTo(Degrees.of(fahrenheit, FAHRENHEIT).celsius().degrees()));
     }
 
     @Test
@@ -31,8 +44,15 @@ class TemperatureScaleTest {
 
     @Test
     void everyTenthOfADegreeThatAShopCanHaveComesBackAsItWas() {
-        for (BigDecimal degrees = new BigDecimal("32.0"); degrees.intValue() < 141; degrees = degrees.add(new BigDecimal("0.1"))) {
-            assertEquals(0, degrees.compareTo(FAHRENHEIT.of(new Degrees(degrees, FAHRENHEIT).celsius()).figure()), degrees.toPlainString());
+        for (BigDecimal degrees = new BigDecimal("32.0");
+                degrees.intValue() < 141;
+                degrees = degrees.add(new BigDecimal("0.1"))) {
+            assertEquals(
+                    0,
+                    degrees.compareTo(FAHRENHEIT
+                            .of(new Degrees(degrees, FAHRENHEIT).celsius())
+                            .figure()),
+                    degrees.toPlainString());
         }
     }
 
@@ -62,11 +82,17 @@ class TemperatureScaleTest {
 
     @Test
     void whatNoPartCanBeIsRefusedInItsOwnDegrees() {
-        assertEquals("-459.67 °F is no temperature a size is taken at",
-                assertThrows(IllegalArgumentException.class, () -> Degrees.of("-459.67", FAHRENHEIT)).getMessage());
-        assertEquals("1001 °C is no temperature a size is taken at",
-                assertThrows(IllegalArgumentException.class, () -> Degrees.of("1001", CELSIUS)).getMessage());
-        assertEquals("Expansion 0.0000064 cannot be in 1e-6 per °F: steel is written 6.4",
-                assertThrows(IllegalArgumentException.class, () -> FAHRENHEIT.expansion(new BigDecimal("0.0000064"))).getMessage());
+        assertEquals(
+                "-459.67 °F is no temperature a size is taken at",
+                assertThrows(IllegalArgumentException.class, () -> Degrees.of("-459.67", FAHRENHEIT))
+                        .getMessage());
+        assertEquals(
+                "1001 °C is no temperature a size is taken at",
+                assertThrows(IllegalArgumentException.class, () -> Degrees.of("1001", CELSIUS))
+                        .getMessage());
+        assertEquals(
+                "Expansion 0.0000064 cannot be in 1e-6 per °F: steel is written 6.4",
+                assertThrows(IllegalArgumentException.class, () -> FAHRENHEIT.expansion(new BigDecimal("0.0000064")))
+                        .getMessage());
     }
 }

@@ -35,12 +35,15 @@ class WrittenTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", ".5", "5.", "1e3", "1,000.0", "1,5", "--1", "- 1", "NaN", "12345678901",
-        "0.12345678901"})
+    @ValueSource(
+            strings = {"", " ", ".5", "5.", "1e3", "1,000.0", "1,5", "--1", "- 1", "NaN", "12345678901", "0.12345678901"
+            })
     void anythingElseIsRefused(String text) {
         assertFalse(Written.isPlainDecimal(text));
-        assertEquals("\"" + text + "\" is not a plain decimal number",
-                assertThrows(IllegalArgumentException.class, () -> new Written(text, Unit.INCH)).getMessage());
+        assertEquals(
+                "\"" + text + "\" is not a plain decimal number",
+                assertThrows(IllegalArgumentException.class, () -> new Written(text, Unit.INCH))
+                        .getMessage());
     }
 
     @Test

@@ -42,8 +42,11 @@ import org.tenthwise.model.tolerance.Limits;
 final class Bench {
 
     /** A shop of 18 to 25 °C, a part of bronze and gauges of steel. */
-    static final Climate BRONZE = new Climate(new Climate.Growth(Expansion.of("16.2"), "the plan"), new Climate.Growth(Expansion.of("11.5"), "the plan"),
-            new TemperatureRange(Celsius.of("18"), Celsius.of("25")), TemperatureScale.CELSIUS);
+    static final Climate BRONZE = new Climate(
+            new Climate.Growth(Expansion.of("16.2"), "the plan"),
+            new Climate.Growth(Expansion.of("11.5"), "the plan"),
+            new TemperatureRange(Celsius.of("18"), Celsius.of("25")),
+            TemperatureScale.CELSIUS);
 
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-11-25T07:31:00+01:00");
 
@@ -68,14 +71,33 @@ final class Bench {
 
     Bench step(Check check, Integer... hold) {
         int number = steps.size() + 1;
-        steps.add(new Step(number, 10, "Step " + number, "", "", Optional.empty(), List.of(hold), Optional.empty(), check,
+        steps.add(new Step(
+                number,
+                10,
+                "Step " + number,
+                "",
+                "",
+                Optional.empty(),
+                List.of(hold),
+                Optional.empty(),
+                check,
                 climate.isPresent() ? TemperatureAsked.WHERE_IT_MATTERS : TemperatureAsked.NEVER));
         return this;
     }
 
     Bench step(Check check, TemperatureAsked temperatureAsked) {
         int number = steps.size() + 1;
-        steps.add(new Step(number, 10, "Step " + number, "", "", Optional.empty(), List.of(), Optional.empty(), check, temperatureAsked));
+        steps.add(new Step(
+                number,
+                10,
+                "Step " + number,
+                "",
+                "",
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                check,
+                temperatureAsked));
         return this;
     }
 
@@ -100,8 +122,19 @@ final class Bench {
     }
 
     Sheet sheet() {
-        Plan plan = new Plan(new PartId("X-1", "A"), "1", "Trial", "", "", Unit.MILLIMETRE, "",
-                List.of(new Operation(10, "All")), steps, Optional.empty(), new PlanSource("", ""), climate);
+        Plan plan = new Plan(
+                new PartId("X-1", "A"),
+                "1",
+                "Trial",
+                "",
+                "",
+                Unit.MILLIMETRE,
+                "",
+                List.of(new Operation(10, "All")),
+                steps,
+                Optional.empty(),
+                new PlanSource("", ""),
+                climate);
         return Sheet.of(plan, new Run(entries));
     }
 
@@ -110,13 +143,25 @@ final class Bench {
     }
 
     static Check.Size size(Feature feature, String lower, String upper, Combine combine, int places) {
-        return new Check.Size(feature, Limits.between(mm(lower), mm(upper)), places(places), 1, combine, true, mm("0"),
+        return new Check.Size(
+                feature,
+                Limits.between(mm(lower), mm(upper)),
+                places(places),
+                1,
+                combine,
+                true,
+                mm("0"),
                 with(GaugeKind.MICROMETER));
     }
 
     static Check.RunOut runOut(String limit, int jaws, String... angles) {
-        return new Check.RunOut(mm(limit), List.of(angles).stream().map(BigDecimal::new).toList(), Holding.ofJaws(jaws), BigDecimal.ZERO,
-                List.of(), with(GaugeKind.DIAL_INDICATOR));
+        return new Check.RunOut(
+                mm(limit),
+                List.of(angles).stream().map(BigDecimal::new).toList(),
+                Holding.ofJaws(jaws),
+                BigDecimal.ZERO,
+                List.of(),
+                with(GaugeKind.DIAL_INDICATOR));
     }
 
     static Check.Means with(GaugeKind kind) {
@@ -124,17 +169,29 @@ final class Bench {
     }
 
     static List<Place> places(int count) {
-        return IntStream.rangeClosed(1, count).mapToObj(i -> Place.named("place " + i)).toList();
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(i -> Place.named("place " + i))
+                .toList();
     }
 
     /** Pitch diameters over three wires. */
     static Check.OverWires wires(ScrewThread thread, String lower, String upper, Optional<String> root, int places) {
-        return new Check.OverWires(thread, Limits.between(mm(lower), mm(upper)), root.map(Bench::mm), Optional.empty(), places(places), 1,
-                Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES));
+        return new Check.OverWires(
+                thread,
+                Limits.between(mm(lower), mm(upper)),
+                root.map(Bench::mm),
+                Optional.empty(),
+                places(places),
+                1,
+                Combine.EACH,
+                true,
+                mm("0"),
+                with(GaugeKind.MICROMETER_OVER_WIRES));
     }
 
     static Setting wires(String certified) {
-        return Setting.overWires(new Gauge("W-1", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty()), "set", mm(certified));
+        return Setting.overWires(
+                new Gauge("W-1", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty()), "set", mm(certified));
     }
 
     static Written mm(String figure) {

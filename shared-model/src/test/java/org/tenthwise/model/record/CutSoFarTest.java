@@ -42,26 +42,44 @@ class CutSoFarTest {
         assertEquals(List.of(), cuts(bore(1).read(1, "29.900").did(CUT)));
     }
 
-    /** From 29.860 to 30.0105 by whole steps 0.150 is asked, and 29.990 is 0.130 on; from there 0.020 is asked, and 30.009 is 0.019 on. */
+    /**
+     * From 29.860 to 30.0105 by whole steps 0.150 is asked, and 29.990 is 0.130 on; from there 0.020 is asked, and
+     * 30.009 is 0.019 on.
+     */
     @Test
     void everyCutIsToldWithWhatItWasToTakeOff() {
-        Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.990").did(CUT).read(1, "30.009");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0.130"), Optional.empty()),
-                new CutSoFar(2, Optional.of(length("0.020")), Optional.empty(), length("0.019"), Optional.empty())), cuts(bench));
+        Bench bench =
+                bore(1).read(1, "29.860").did(CUT).read(1, "29.990").did(CUT).read(1, "30.009");
+        assertEquals(
+                List.of(
+                        new CutSoFar(
+                                1, Optional.of(length("0.150")), Optional.empty(), length("0.130"), Optional.empty()),
+                        new CutSoFar(
+                                2, Optional.of(length("0.020")), Optional.empty(), length("0.019"), Optional.empty())),
+                cuts(bench));
     }
 
     /** From 48.190 to 47.990. */
     @Test
     void whatComesOffAnOutsideMakesItSmaller() {
-        Bench bench = new Bench().step(Bench.size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1)).read(1, "48.190").did(CUT).read(1, "47.995");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.200")), Optional.empty(), length("0.195"), Optional.empty())), cuts(bench));
+        Bench bench = new Bench()
+                .step(Bench.size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1))
+                .read(1, "48.190")
+                .did(CUT)
+                .read(1, "47.995");
+        assertEquals(
+                List.of(new CutSoFar(
+                        1, Optional.of(length("0.200")), Optional.empty(), length("0.195"), Optional.empty())),
+                cuts(bench));
     }
 
     /** Nobody offered a cut on one of two places; it is told by the place that was read both times. */
     @Test
     void onlyPlacesThatWereReadBothTimesTell() {
         Bench bench = bore(2).read(1, "29.860").did(CUT).read(1, "29.960", "29.700");
-        assertEquals(List.of(new CutSoFar(1, Optional.empty(), Optional.empty(), length("0.100"), Optional.empty())), cuts(bench));
+        assertEquals(
+                List.of(new CutSoFar(1, Optional.empty(), Optional.empty(), length("0.100"), Optional.empty())),
+                cuts(bench));
         bench = bore(2).read(1, "29.860").did(CUT).did(new Event.ReadingTaken(1, "2.1", mm("29.960")));
         assertEquals(List.of(), cuts(bench));
     }
@@ -70,60 +88,113 @@ class CutSoFarTest {
     @Test
     void ofSeveralPlacesTheMeanIsTold() {
         Bench bench = bore(2).read(1, "29.860", "29.864").did(CUT).read(1, "29.960", "29.968");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.148")), Optional.empty(), length("0.102"), Optional.empty())), cuts(bench));
+        assertEquals(
+                List.of(new CutSoFar(
+                        1, Optional.of(length("0.148")), Optional.empty(), length("0.102"), Optional.empty())),
+                cuts(bench));
     }
 
     @Test
     void aSizeThatWentTheOtherWayIsToldByItsSign() {
         Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.858");
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("-0.002"), Optional.empty())), cuts(bench));
+        assertEquals(
+                List.of(new CutSoFar(
+                        1, Optional.of(length("0.150")), Optional.empty(), length("-0.002"), Optional.empty())),
+                cuts(bench));
     }
 
     /** Half of 0.021 is 0.0105, half of 0.020 is 0.010: just that much is not over it. */
     @Test
     void aCutThatLeftMoreMetalByMoreThanHalfTheToleranceIsContradicted() {
-        assertFalse(CutSoFar.contradicted(bore(1).read(1, "29.860").did(CUT).read(1, "29.8495").sheet().line(1)));
-        assertTrue(CutSoFar.contradicted(bore(1).read(1, "29.860").did(CUT).read(1, "29.8494").sheet().line(1)));
-        Bench outside = new Bench().step(Bench.size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1)).read(1, "48.100").did(CUT);
+        assertFalse(CutSoFar.contradicted(
+                bore(1).read(1, "29.860").did(CUT).read(1, "29.8495").sheet().line(1)));
+        assertTrue(CutSoFar.contradicted(
+                bore(1).read(1, "29.860").did(CUT).read(1, "29.8494").sheet().line(1)));
+        Bench outside = new Bench()
+                .step(Bench.size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1))
+                .read(1, "48.100")
+                .did(CUT);
         assertFalse(CutSoFar.contradicted(outside.sheet().line(1)), "nothing is read after it");
         assertTrue(CutSoFar.contradicted(outside.read(1, "48.111").sheet().line(1)));
         outside.did(CUT).read(1, "48.051");
         assertFalse(CutSoFar.contradicted(outside.sheet().line(1)), "the cut after it took off as it must");
     }
 
-    /** Rework is no cut of this step: what was read before it says nothing of the last cut any more. So is a cut after which nothing is read. */
+    /**
+     * Rework is no cut of this step: what was read before it says nothing of the last cut any more. So is a cut after
+     * which nothing is read.
+     */
     @Test
     void onlyTheCutThatTheWorkStandsAfterIsTheLast() {
         Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.800");
-        assertEquals(Optional.of(length("-0.060")), CutSoFar.last(bench.sheet().line(1)).map(CutSoFar::cameOff));
-        assertEquals(Optional.of(length("-0.060")), CutSoFar.last(bench.did(AGAIN).read(1, "29.800").sheet().line(1)).map(CutSoFar::cameOff));
-        bench.did(new Event.Disposed(1, Disposition.REWORK, "bored with a new bar", "Foreman 1", Optional.empty())).read(1, "29.990");
-        assertEquals(List.of(length("-0.060")), cuts(bench).stream().map(CutSoFar::cameOff).toList());
+        assertEquals(
+                Optional.of(length("-0.060")),
+                CutSoFar.last(bench.sheet().line(1)).map(CutSoFar::cameOff));
+        assertEquals(
+                Optional.of(length("-0.060")),
+                CutSoFar.last(bench.did(AGAIN).read(1, "29.800").sheet().line(1))
+                        .map(CutSoFar::cameOff));
+        bench.did(new Event.Disposed(1, Disposition.REWORK, "bored with a new bar", "Foreman 1", Optional.empty()))
+                .read(1, "29.990");
+        assertEquals(
+                List.of(length("-0.060")),
+                cuts(bench).stream().map(CutSoFar::cameOff).toList());
         assertEquals(Optional.empty(), CutSoFar.last(bench.sheet().line(1)));
         assertFalse(CutSoFar.contradicted(bench.sheet().line(1)));
-        assertEquals(Optional.empty(), CutSoFar.last(bore(1).read(1, "29.860").did(CUT).read(1, "29.800").did(CUT).sheet().line(1)));
+        assertEquals(
+                Optional.empty(),
+                CutSoFar.last(bore(1).read(1, "29.860")
+                        .did(CUT)
+                        .read(1, "29.800")
+                        .did(CUT)
+                        .sheet()
+                        .line(1)));
     }
 
     @ParameterizedTest
-    @CsvSource({"0.050,, 0, true", "0.050,, -0.001, true", "0.049,, 0, false", ", 0.071, 0, true", ", 0.049, 0, false", "0.050,, 0.001, false", ",, 0, false"})
+    @CsvSource({
+        "0.050,, 0, true",
+        "0.050,, -0.001, true",
+        "0.049,, 0, false",
+        ", 0.071, 0, true",
+        ", 0.049, 0, false",
+        "0.050,, 0.001, false",
+        ",, 0, false"
+    })
     void nothingCameOffWhereSomethingMustHave(String asked, String atMost, String off, boolean nothing) {
-        assertEquals(nothing, new CutSoFar(1, Optional.ofNullable(asked).map(figure -> length(figure)), Optional.ofNullable(atMost).map(figure -> length(figure)), length(off),
-                Optional.of(Register.DIAMETER)).tookNothing());
+        assertEquals(
+                nothing,
+                new CutSoFar(
+                                1,
+                                Optional.ofNullable(asked).map(figure -> length(figure)),
+                                Optional.ofNullable(atMost).map(figure -> length(figure)),
+                                length(off),
+                                Optional.of(Register.DIAMETER))
+                        .tookNothing());
     }
 
     /** To go by 29.820 no amount was told; 0.100 came off the next time, by whoever knows what. */
     @Test
     void ofACutAfterOneThatIsContradictedNothingWasAsked() {
-        Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.820").did(CUT).read(1, "29.920");
-        assertEquals(List.of(Optional.of(length("0.150")), Optional.empty()), cuts(bench).stream().map(CutSoFar::asked).toList());
+        Bench bench =
+                bore(1).read(1, "29.860").did(CUT).read(1, "29.820").did(CUT).read(1, "29.920");
+        assertEquals(
+                List.of(Optional.of(length("0.150")), Optional.empty()),
+                cuts(bench).stream().map(CutSoFar::asked).toList());
         Line line = bench.sheet().line(1);
-        assertEquals(List.of(false, true, false), line.passes().stream().map(pass -> CutSoFar.contradicted(line, pass)).toList());
+        assertEquals(
+                List.of(false, true, false),
+                line.passes().stream()
+                        .map(pass -> CutSoFar.contradicted(line, pass))
+                        .toList());
     }
 
     @Test
     void aPassInWhichNothingWasReadIsPassedOver() {
         Bench bench = bore(1).read(1, "29.860").did(CUT).did(AGAIN).read(1, "29.990");
-        assertEquals(List.of(length("0.130")), cuts(bench).stream().map(CutSoFar::cameOff).toList());
+        assertEquals(
+                List.of(length("0.130")),
+                cuts(bench).stream().map(CutSoFar::cameOff).toList());
     }
 
     @Test
@@ -133,22 +204,38 @@ class CutSoFarTest {
 
     @Test
     void aCutBesideAFigureFarOffTellsNothing() {
-        Bench bench = bore(1).read(1, "2986.0").did(CUT).read(1, "29.960").did(CUT).read(1, "30.001");
-        assertEquals(List.of(new CutSoFar(2, Optional.of(length("0.050")), Optional.empty(), length("0.041"), Optional.empty())), cuts(bench));
+        Bench bench =
+                bore(1).read(1, "2986.0").did(CUT).read(1, "29.960").did(CUT).read(1, "30.001");
+        assertEquals(
+                List.of(new CutSoFar(
+                        2, Optional.of(length("0.050")), Optional.empty(), length("0.041"), Optional.empty())),
+                cuts(bench));
     }
 
     /** A range that got less says nothing of what came off. */
     @Test
     void ofARangeNothingIsTold() {
-        Bench bench = new Bench().step(Bench.size(Feature.DEPTH, "0.000", "0.020", Combine.RANGE, 2)).read(1, "5.000", "5.050").did(CUT).read(1, "5.100", "5.110");
+        Bench bench = new Bench()
+                .step(Bench.size(Feature.DEPTH, "0.000", "0.020", Combine.RANGE, 2))
+                .read(1, "5.000", "5.050")
+                .did(CUT)
+                .read(1, "5.100", "5.110");
         assertEquals(List.of(), cuts(bench));
     }
 
     @Test
     void whileATemperatureIsStillToBeTakenNothingIsTold() {
-        Bench bench = new Bench().in(Bench.BRONZE).step(Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1)).at(1, "20", "20").read(1, "29.860").did(CUT).read(1, "29.990");
+        Bench bench = new Bench()
+                .in(Bench.BRONZE)
+                .step(Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1))
+                .at(1, "20", "20")
+                .read(1, "29.860")
+                .did(CUT)
+                .read(1, "29.990");
         assertEquals(List.of(), cuts(bench));
-        assertEquals(List.of(length("0.130")), cuts(bench.at(1, "20", "20")).stream().map(CutSoFar::cameOff).toList());
+        assertEquals(
+                List.of(length("0.130")),
+                cuts(bench.at(1, "20", "20")).stream().map(CutSoFar::cameOff).toList());
     }
 
     /** Pitch diameters 18.634 and 18.334; from the first to the middle of the limits, 18.249, it is 0.385. */
@@ -160,20 +247,40 @@ class CutSoFarTest {
         assertEquals(length("0.300"), Nanometres.round(cut.cameOff()));
     }
 
-    /** The wire of 1.443 under a reading over 18.334 has its bottom on 17.612. A root that leaves it no room makes the thread read too big. */
+    /**
+     * The wire of 1.443 under a reading over 18.334 has its bottom on 17.612. A root that leaves it no room makes the
+     * thread read too big.
+     */
     @ParameterizedTest
     @CsvSource({"17.600, 1", "17.700, 0"})
     void overWiresThatRestOnTheRootNothingIsTold(String root, int told) {
-        assertEquals(told, cuts(thread(Optional.of(root)).read(1, over("18.634")).did(CUT).read(1, over("18.334"))).size());
+        assertEquals(
+                told,
+                cuts(thread(Optional.of(root)).read(1, over("18.634")).did(CUT).read(1, over("18.334")))
+                        .size());
     }
 
     /** The root is measured by step 2: before that nobody knows whether the wires rested on it. */
     @Test
     void whileTheRootIsStillToBeMeasuredNothingIsTold() {
-        Check.OverWires wires = new Check.OverWires(VEE, Limits.between(mm("18.164"), mm("18.334")), Optional.empty(), Optional.of(2), Bench.places(1), 1,
-                Combine.EACH, true, mm("0"), Bench.with(GaugeKind.MICROMETER_OVER_WIRES));
-        Bench bench = new Bench().step(wires).step(Bench.size(Feature.DIAMETER, "16.0", "18.0", Combine.EACH, 1)).did(new Event.GaugeSet(1, Bench.wires("1.443")))
-                .read(1, over("18.634")).did(CUT).read(1, over("18.334"));
+        Check.OverWires wires = new Check.OverWires(
+                VEE,
+                Limits.between(mm("18.164"), mm("18.334")),
+                Optional.empty(),
+                Optional.of(2),
+                Bench.places(1),
+                1,
+                Combine.EACH,
+                true,
+                mm("0"),
+                Bench.with(GaugeKind.MICROMETER_OVER_WIRES));
+        Bench bench = new Bench()
+                .step(wires)
+                .step(Bench.size(Feature.DIAMETER, "16.0", "18.0", Combine.EACH, 1))
+                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .read(1, over("18.634"))
+                .did(CUT)
+                .read(1, over("18.334"));
         assertEquals(List.of(), cuts(bench));
     }
 
@@ -188,30 +295,58 @@ class CutSoFarTest {
     /** What is said of the machine after a cut does not change what was asked for before it. */
     @Test
     void whatWasAskedIsToldAsItWasOfferedThen() {
-        Bench bench = bore(1).read(1, "29.860").did(CUT)
-                .did(new Event.MachineKnown("", Register.RADIUS, Aim.ByLimits.THIRD)).read(1, "29.990");
+        Bench bench = bore(1).read(1, "29.860")
+                .did(CUT)
+                .did(new Event.MachineKnown("", Register.RADIUS, Aim.ByLimits.THIRD))
+                .read(1, "29.990");
         assertEquals(Optional.of(length("0.150")), cuts(bench).get(0).asked());
     }
 
-    /** Two places apart by 0.090: no even cut. With one of them struck out later, one of 0.150 would do; nobody was offered it. */
+    /**
+     * Two places apart by 0.090: no even cut. With one of them struck out later, one of 0.150 would do; nobody was
+     * offered it.
+     */
     @Test
     void aReadingStruckOutLaterDoesNotMakeUpACutThatNobodyWasOffered() {
-        Bench bench = bore(3).read(1, "29.860", "29.950").did(new Event.CutOnThese(1, "the back is not bored yet")).did(CUT).read(1, "29.990", "29.992", "29.994");
+        Bench bench = bore(3).read(1, "29.860", "29.950")
+                .did(new Event.CutOnThese(1, "the back is not bored yet"))
+                .did(CUT)
+                .read(1, "29.990", "29.992", "29.994");
         assertEquals(Optional.empty(), cuts(bench).get(0).asked());
         bench.did(new Event.StruckOut(3, "slipped"));
-        assertEquals(List.of(new CutSoFar(1, Optional.empty(), Optional.of(length("0.071")), length("0.130"), Optional.empty())), cuts(bench));
+        assertEquals(
+                List.of(new CutSoFar(
+                        1, Optional.empty(), Optional.of(length("0.071")), length("0.130"), Optional.empty())),
+                cuts(bench));
     }
 
-    /** 30.021 less 29.990 is 0.031, 0.0155 deep. Of a figure that nobody was told, because the tool cannot cut it, nothing is told later. */
+    /**
+     * 30.021 less 29.990 is 0.031, 0.0155 deep. Of a figure that nobody was told, because the tool cannot cut it,
+     * nothing is told later.
+     */
     @Test
     void whereNoCutWasOfferedTheMostThatMightComeOffIsTold() {
         Bench bench = bore(2).read(1, "29.900", "29.990").did(CUT).read(1, "29.935", "30.025");
-        CutSoFar cut = new CutSoFar(1, Optional.empty(), Optional.of(length("0.031")), length("0.035"), Optional.empty());
+        CutSoFar cut =
+                new CutSoFar(1, Optional.empty(), Optional.of(length("0.031")), length("0.035"), Optional.empty());
         assertEquals(List.of(cut), cuts(bench));
         Check.Size check = Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, 2);
-        bench = new Bench().step(new Check.Size(check.feature(), check.limits(), check.places(), 1, check.combine(), true, check.guardBand(), check.with(),
-                new Cutting(Optional.empty(), Optional.of(mm("0.016")), Optional.empty()), Optional.empty(), check.contact()))
-                .read(1, "29.900", "29.990").did(CUT).read(1, "29.935", "30.025");
+        bench = new Bench()
+                .step(new Check.Size(
+                        check.feature(),
+                        check.limits(),
+                        check.places(),
+                        1,
+                        check.combine(),
+                        true,
+                        check.guardBand(),
+                        check.with(),
+                        new Cutting(Optional.empty(), Optional.of(mm("0.016")), Optional.empty()),
+                        Optional.empty(),
+                        check.contact()))
+                .read(1, "29.900", "29.990")
+                .did(CUT)
+                .read(1, "29.935", "30.025");
         assertEquals(Optional.empty(), cuts(bench).get(0).atMost());
         bench = bore(2).read(1, "29.900", "30.021").did(CUT).read(1, "29.935", "30.056");
         assertEquals(Optional.empty(), cuts(bench).get(0).atMost());
@@ -220,25 +355,50 @@ class CutSoFarTest {
     /** Measured again after the first cut it is 29.991 − 29.860 = 0.131; nothing is read after the second one. */
     @Test
     void aPassKnowsTheCutItWasBegunFor() {
-        Bench bench = bore(1).read(1, "29.860").did(CUT).read(1, "29.990").did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN)).read(1, "29.991").did(CUT);
+        Bench bench = bore(1).read(1, "29.860")
+                .did(CUT)
+                .read(1, "29.990")
+                .did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN))
+                .read(1, "29.991")
+                .did(CUT);
         Line line = bench.sheet().line(1);
-        assertEquals(List.of(Optional.empty(), Optional.of(length("0.131")), Optional.empty(), Optional.empty()),
-                line.passes().stream().map(pass -> CutSoFar.before(pass, line).map(CutSoFar::cameOff)).toList());
+        assertEquals(
+                List.of(Optional.empty(), Optional.of(length("0.131")), Optional.empty(), Optional.empty()),
+                line.passes().stream()
+                        .map(pass -> CutSoFar.before(pass, line).map(CutSoFar::cameOff))
+                        .toList());
     }
 
     @Test
     void aReadingStruckOutLaterDoesNotTakeAwayTheCutThatWasOffered() {
         Bench bench = bore(2).read(1, "29.860", "29.864").did(CUT).read(1, "29.960", "29.968");
         bench.did(new Event.StruckOut(3, "slipped"));
-        assertEquals(List.of(new CutSoFar(1, Optional.of(length("0.148")), Optional.empty(), length("0.100"), Optional.empty())), cuts(bench));
+        assertEquals(
+                List.of(new CutSoFar(
+                        1, Optional.of(length("0.148")), Optional.empty(), length("0.100"), Optional.empty())),
+                cuts(bench));
     }
 
-    /** 32.600 across opposite grooves of pitch 7 is √(32.600² − 3.5²) = 32.411572; 32.500 stands for itself or for 32.310989. */
+    /**
+     * 32.600 across opposite grooves of pitch 7 is √(32.600² − 3.5²) = 32.411572; 32.500 stands for itself or for
+     * 32.310989.
+     */
     @Test
     void aSizeThatNobodySaidHowItWasTouchedTellsNothing() {
         Check.Size root = Bench.size(Feature.DIAMETER, "32.000", "32.200", Combine.EACH, 1);
-        Bench bench = new Bench().step(new Check.Size(root.feature(), root.limits(), root.places(), 1, root.combine(), true, root.guardBand(), root.with(),
-                Cutting.UNSAID, Optional.empty(), new Contact.AcrossGrooves(length("7"), 1)));
+        Bench bench = new Bench()
+                .step(new Check.Size(
+                        root.feature(),
+                        root.limits(),
+                        root.places(),
+                        1,
+                        root.combine(),
+                        true,
+                        root.guardBand(),
+                        root.with(),
+                        Cutting.UNSAID,
+                        Optional.empty(),
+                        new Contact.AcrossGrooves(length("7"), 1)));
         Event across = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES);
         bench.read(1, "32.600").did(across).did(CUT).read(1, "32.500");
         assertEquals(List.of(), cuts(bench));
@@ -248,18 +408,35 @@ class CutSoFarTest {
         assertEquals(List.of(3), cuts(bench).stream().map(CutSoFar::number).toList());
     }
 
-    /** 0.150 was asked. A gauge set wrong said that half of it came off; measured again it was 0.139. What is done after that is no part of the cut. */
+    /**
+     * 0.150 was asked. A gauge set wrong said that half of it came off; measured again it was 0.139. What is done after
+     * that is no part of the cut.
+     */
     @Test
     void whatWasMeasuredAgainAfterACutIsWhatItTookOff() {
-        Bench bench = bore(2).read(1, "29.860", "29.860").did(CUT).read(1, "29.934", "29.934").did(AGAIN);
-        assertEquals(List.of(length("0.074")), cuts(bench).stream().map(CutSoFar::cameOff).toList());
+        Bench bench = bore(2).read(1, "29.860", "29.860")
+                .did(CUT)
+                .read(1, "29.934", "29.934")
+                .did(AGAIN);
+        assertEquals(
+                List.of(length("0.074")),
+                cuts(bench).stream().map(CutSoFar::cameOff).toList());
         bench.read(1, "30.003", "29.995");
-        CutSoFar first = new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0.139"), Optional.empty());
+        CutSoFar first =
+                new CutSoFar(1, Optional.of(length("0.150")), Optional.empty(), length("0.139"), Optional.empty());
         assertEquals(List.of(first), cuts(bench));
-        bench.did(new Event.PassBegun(1, Event.PassBegun.Why.MOVED)).read(1, "29.990", "29.990").did(AGAIN).read(1, "29.991", "29.991");
+        bench.did(new Event.PassBegun(1, Event.PassBegun.Why.MOVED))
+                .read(1, "29.990", "29.990")
+                .did(AGAIN)
+                .read(1, "29.991", "29.991");
         assertEquals(List.of(first), cuts(bench));
         bench.did(CUT).read(1, "30.010", "30.010");
-        assertEquals(List.of(first, new CutSoFar(2, Optional.of(length("0.019")), Optional.empty(), length("0.019"), Optional.empty())), cuts(bench));
+        assertEquals(
+                List.of(
+                        first,
+                        new CutSoFar(
+                                2, Optional.of(length("0.019")), Optional.empty(), length("0.019"), Optional.empty())),
+                cuts(bench));
     }
 
     private static Bench bore(int places) {
@@ -267,11 +444,16 @@ class CutSoFarTest {
     }
 
     private static Bench thread(Optional<String> root) {
-        return new Bench().step(Bench.wires(VEE, "18.164", "18.334", root, 1)).did(new Event.GaugeSet(1, Bench.wires("1.443")));
+        return new Bench()
+                .step(Bench.wires(VEE, "18.164", "18.334", root, 1))
+                .did(new Event.GaugeSet(1, Bench.wires("1.443")));
     }
 
     private static String over(String pitchDiameter) {
-        return new OverWires(VEE, length("1.443")).overWires(length(pitchDiameter)).millimetres().toPlainString();
+        return new OverWires(VEE, length("1.443"))
+                .overWires(length(pitchDiameter))
+                .millimetres()
+                .toPlainString();
     }
 
     private static List<CutSoFar> cuts(Bench bench) {

@@ -40,14 +40,18 @@ class DispositionTest {
 
     @BeforeEach
     void aBoreOverSizeThatIsAHoldPoint() {
-        bench.step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE).step(new Check.Confirm("b")).read(BORE, "20.023");
+        bench.step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE)
+                .step(new Check.Confirm("b"))
+                .read(BORE, "20.023");
     }
 
     /** Rework makes it conform and scrap lets it go: neither is used though not to the drawing. */
     @ParameterizedTest
     @EnumSource(Disposition.class)
     void whatIsUsedThoughNotToTheDrawingDepartsFromIt(Disposition disposition) {
-        assertEquals(disposition == Disposition.REPAIR || disposition == Disposition.USE_AS_IS, disposition.departsFromTheDrawing());
+        assertEquals(
+                disposition == Disposition.REPAIR || disposition == Disposition.USE_AS_IS,
+                disposition.departsFromTheDrawing());
     }
 
     @Test
@@ -95,9 +99,11 @@ class DispositionTest {
 
     @Test
     void aSettingStruckOutMakesItLapse() {
-        Bench set = new Bench().step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
+        Bench set = new Bench()
+                .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
                 .did(new Event.GaugeSet(BORE, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))))
-                .read(BORE, "20.023").did(new Event.Disposed(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"))
+                .read(BORE, "20.023")
+                .did(new Event.Disposed(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"))
                 .did(new Event.StruckOut(2, "set wrongly"));
         assertFalse(set.sheet().line(BORE).settled());
     }
@@ -105,7 +111,8 @@ class DispositionTest {
     @Test
     void aNoteADoubtAndAnotherStepDoNot() {
         sign(Disposition.USE_AS_IS);
-        bench.did(new Event.NoteMade(BORE, "n")).did(new Event.DoubtFlagged(BORE, "d"))
+        bench.did(new Event.NoteMade(BORE, "n"))
+                .did(new Event.DoubtFlagged(BORE, "d"))
                 .did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
         assertTrue(line().settled());
         assertEquals(Optional.empty(), line().lapsed());
@@ -115,7 +122,9 @@ class DispositionTest {
     void theNextSignatureTakesThePlaceOfTheOneBefore() {
         sign(Disposition.SCRAP);
         sign(Disposition.USE_AS_IS);
-        assertEquals(List.of(false, true), line().dispositions().stream().map(Disposing::inForce).toList());
+        assertEquals(
+                List.of(false, true),
+                line().dispositions().stream().map(Disposing::inForce).toList());
         assertFalse(bench.sheet().scrapped());
         sign(Disposition.SCRAP);
         assertTrue(bench.sheet().scrapped());
@@ -127,7 +136,8 @@ class DispositionTest {
         sign(Disposition.SCRAP);
         sign(Disposition.USE_AS_IS);
         bench.read(BORE, "22.000");
-        assertEquals(Disposition.USE_AS_IS, line().lapsed().orElseThrow().disposed().disposition());
+        assertEquals(
+                Disposition.USE_AS_IS, line().lapsed().orElseThrow().disposed().disposition());
         assertEquals(5, line().lapsed().orElseThrow().lapsed().orElseThrow().seq());
     }
 
@@ -189,9 +199,13 @@ class DispositionTest {
 
     @Test
     void aRepairOfTheBoreOpensItsPlugWhichIsNoConcessionForThat() {
-        Bench plug = new Bench().step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
-                .step(new Check.PlugFit(BORE, Limits.atMost(mm("0.020")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
-                .read(BORE, "20.019").read(2, "20.000").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+        Bench plug = new Bench()
+                .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
+                .step(new Check.PlugFit(
+                        BORE, Limits.atMost(mm("0.020")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
+                .read(BORE, "20.019")
+                .read(2, "20.000")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .did(new Event.Disposed(BORE, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-1")));
         assertEquals(Standing.OPEN, plug.sheet().line(2).finding().verdict().standing());
         plug.read(BORE, "20.019").read(2, "20.000").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
@@ -201,7 +215,9 @@ class DispositionTest {
 
     @Test
     void aConcessionOnWhatIsNotFoundOutSettlesNothing() {
-        Bench open = new Bench().step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE).step(new Check.Confirm("b"))
+        Bench open = new Bench()
+                .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE)
+                .step(new Check.Confirm("b"))
                 .did(new Event.Disposed(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertFalse(open.sheet().line(BORE).settled());
         assertTrue(open.sheet().line(AFTER).held());
@@ -210,9 +226,13 @@ class DispositionTest {
 
     @Test
     void aConcessionOnAPlugLapsesWithItsBore() {
-        Bench plug = new Bench().step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
-                .step(new Check.PlugFit(BORE, Limits.atMost(mm("0.020")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
-                .read(BORE, "20.021").read(2, "20.000").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+        Bench plug = new Bench()
+                .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
+                .step(new Check.PlugFit(
+                        BORE, Limits.atMost(mm("0.020")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
+                .read(BORE, "20.021")
+                .read(2, "20.000")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .did(new Event.Disposed(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertTrue(plug.sheet().line(2).settled());
         plug.did(new Event.PassBegun(BORE, Why.CUT));

@@ -24,7 +24,9 @@ import org.tenthwise.model.verdict.Standing;
 class FindingTest {
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # combine, first,  second, verdict,   value    bore 30.000 to 30.021; too small can be cut again
         EACH,      30.010, 30.012, PASS,      30.012
         EACH,      30.000, 30.012, PASS,      30.000
@@ -38,24 +40,31 @@ class FindingTest {
         SMALLEST,  29.980, 30.010, CUT_AGAIN, 29.980
         SMALLEST,  29.980, 30.022, FAIL,      29.980
         """)
-    void twoReadingsBecomeTheSizeThatIsJudged(Combine combine, String first, String second, Standing standing, String value) {
-        SizeFinding found = (SizeFinding) new Bench().step(size(Feature.BORE, "30.000", "30.021", combine, 2))
-                .read(1, first, second).finding(1);
+    void twoReadingsBecomeTheSizeThatIsJudged(
+            Combine combine, String first, String second, Standing standing, String value) {
+        SizeFinding found = (SizeFinding) new Bench()
+                .step(size(Feature.BORE, "30.000", "30.021", combine, 2))
+                .read(1, first, second)
+                .finding(1);
         assertEquals(standing, found.verdict().standing());
         assertEquals(Optional.of(length(value)), found.value());
     }
 
     @Test
     void aRangeIsLargestLessSmallest() {
-        SizeFinding found = (SizeFinding) new Bench().step(size(Feature.WIDTH, "0", "0.010", Combine.RANGE, 3))
-                .read(1, "12.010", "12.021", "12.015").finding(1);
+        SizeFinding found = (SizeFinding) new Bench()
+                .step(size(Feature.WIDTH, "0", "0.010", Combine.RANGE, 3))
+                .read(1, "12.010", "12.021", "12.015")
+                .finding(1);
         assertEquals(Optional.of(length("0.011")), found.value());
         assertEquals(Standing.FAIL, found.verdict().standing());
     }
 
     @Test
     void whereEachMustBeInsideOneThatIsOutSettlesIt() {
-        Bench bench = new Bench().step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 4)).read(1, "30.022");
+        Bench bench = new Bench()
+                .step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 4))
+                .read(1, "30.022");
         assertEquals(Standing.FAIL, bench.finding(1).verdict().standing());
         assertEquals(3, bench.finding(1).missing());
     }
@@ -63,7 +72,9 @@ class FindingTest {
     @Test
     void otherwiseACheckIsOpenUntilItsLastReading() {
         for (Combine combine : List.of(Combine.MEAN, Combine.LARGEST, Combine.SMALLEST, Combine.EACH)) {
-            Bench bench = new Bench().step(size(Feature.BORE, "30.000", "30.021", combine, 2)).read(1, "30.010");
+            Bench bench = new Bench()
+                    .step(size(Feature.BORE, "30.000", "30.021", combine, 2))
+                    .read(1, "30.010");
             assertEquals(Standing.OPEN, bench.finding(1).verdict().standing(), combine.toString());
         }
     }
@@ -73,31 +84,54 @@ class FindingTest {
         Check check = new Check.GoNotGo("goes", "does not", Optional.empty());
         assertEquals(Standing.OPEN, answered(check, Answer.YES).verdict().standing());
         assertEquals(Standing.FAIL, answered(check, Answer.NO).verdict().standing());
-        assertEquals(Standing.PASS, answered(check, Answer.YES, Answer.YES).verdict().standing());
-        assertEquals(Standing.FAIL, answered(check, Answer.YES, Answer.NO).verdict().standing());
+        assertEquals(
+                Standing.PASS, answered(check, Answer.YES, Answer.YES).verdict().standing());
+        assertEquals(
+                Standing.FAIL, answered(check, Answer.YES, Answer.NO).verdict().standing());
     }
 
     @Test
     void whatAnOlderRunAnsweredOfTheNotGoEndKeepsItsMeaning() {
         assertEquals(Standing.PASS, before(Answer.NO).finding(1).verdict().standing());
         assertEquals(Standing.FAIL, before(Answer.YES).finding(1).verdict().standing());
-        assertEquals(Answer.YES, ((AnswerFinding) before(Answer.NO).finding(1)).answers().get(Question.NOT_GO_STAYS_OUT));
+        assertEquals(
+                Answer.YES,
+                ((AnswerFinding) before(Answer.NO).finding(1)).answers().get(Question.NOT_GO_STAYS_OUT));
         assertEquals(0, before(Answer.NO).finding(1).missing());
     }
 
     @Test
     void anOlderAnswerOfTheNotGoEndThatWasReplacedOrStruckOutCountsNoMore() {
-        assertEquals(Standing.FAIL, before(Answer.NO).did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.NO)).finding(1).verdict().standing());
-        assertEquals(Standing.PASS, before(Answer.YES).did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES)).finding(1).verdict().standing());
+        assertEquals(
+                Standing.FAIL,
+                before(Answer.NO)
+                        .did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.NO))
+                        .finding(1)
+                        .verdict()
+                        .standing());
+        assertEquals(
+                Standing.PASS,
+                before(Answer.YES)
+                        .did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES))
+                        .finding(1)
+                        .verdict()
+                        .standing());
         Bench struck = before(Answer.YES).did(new Event.StruckOut(3, "wrong key"));
         assertEquals(Standing.OPEN, struck.finding(1).verdict().standing());
-        assertEquals(Standing.PASS, struck.did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES)).finding(1).verdict().standing());
+        assertEquals(
+                Standing.PASS,
+                struck.did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES))
+                        .finding(1)
+                        .verdict()
+                        .standing());
     }
 
     /** A run from before yes was the good answer of the not-go end. */
     private static Bench before(Answer notGoEnters) {
-        return new Bench().step(new Check.GoNotGo("goes", "does not", Optional.empty()))
-                .did(new Event.Answered(1, Question.GO_ENTERS, Answer.YES)).did(new Event.Answered(1, Question.NOT_GO_ENTERS, notGoEnters));
+        return new Bench()
+                .step(new Check.GoNotGo("goes", "does not", Optional.empty()))
+                .did(new Event.Answered(1, Question.GO_ENTERS, Answer.YES))
+                .did(new Event.Answered(1, Question.NOT_GO_ENTERS, notGoEnters));
     }
 
     private static Finding answered(Check check, Answer... answers) {
@@ -110,7 +144,9 @@ class FindingTest {
 
     @Test
     void aStruckOutReadingDoesNotCountAndAnEarlierPassIsKept() {
-        Bench bench = new Bench().step(size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1)).read(1, "48.032");
+        Bench bench = new Bench()
+                .step(size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1))
+                .read(1, "48.032");
         bench.did(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).read(1, "47.99");
         bench.did(new Event.StruckOut(4, "wrong gauge"));
         Line line = bench.sheet().line(1);
@@ -122,17 +158,33 @@ class FindingTest {
     @Test
     void aPassInWhichNothingWasTakenCameToNothingAndCountsTheCutBeforeIt() {
         Event cut = new Event.PassBegun(1, Event.PassBegun.Why.CUT);
-        Bench bench = new Bench().step(size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1)).read(1, "48.032").did(cut).did(cut).read(1, "48.010")
-                .did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN)).read(1, "47.99");
+        Bench bench = new Bench()
+                .step(size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1))
+                .read(1, "48.032")
+                .did(cut)
+                .did(cut)
+                .read(1, "48.010")
+                .did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN))
+                .read(1, "47.99");
         Line line = bench.sheet().line(1);
-        assertEquals(List.of(Optional.of(line.earlier().get(0)), Optional.empty(), Optional.of(line.earlier().get(1)), Optional.of(line.finding())),
+        assertEquals(
+                List.of(
+                        Optional.of(line.earlier().get(0)),
+                        Optional.empty(),
+                        Optional.of(line.earlier().get(1)),
+                        Optional.of(line.finding())),
                 line.passes().stream().map(line::found).toList());
-        assertEquals(List.of(0, 1, 2, 2), line.passes().stream().map(line::cutsBefore).toList());
+        assertEquals(
+                List.of(0, 1, 2, 2),
+                line.passes().stream().map(line::cutsBefore).toList());
     }
 
     @Test
     void nothingAfterAHoldPointIsOpenBeforeItPassesOrIsCarriedOn() {
-        Bench bench = new Bench().step(new Check.Confirm("a")).step(new Check.Confirm("b"), 1, 2).step(new Check.Confirm("c"));
+        Bench bench = new Bench()
+                .step(new Check.Confirm("a"))
+                .step(new Check.Confirm("b"), 1, 2)
+                .step(new Check.Confirm("c"));
         assertEquals(List.of(1, 2), bench.sheet().line(3).waitingFor());
         bench.did(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
         bench.did(new Event.Answered(2, Question.CONFIRMED, Answer.NO));

@@ -2,7 +2,6 @@ package org.tenthwise.model.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -26,26 +25,49 @@ class NothingPassesUnreadTest {
     private static final Check BORE = Bench.size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1);
 
     static List<Check> oneOfEachKind() {
-        return List.of(new Check.Confirm("Chuck key out."), new Check.Look("No chatter."), new Check.GoNotGo("Enters.", "Does not.", Optional.empty()),
-                Bench.runOut("0.02", 4, "0", "90", "180", "270"), BORE,
-                new Check.PlugFit(1, Limits.atMost(Bench.mm("0.030")), Bench.places(1), Feel.FREELY, Bench.with(GaugeKind.MICROMETER)),
-                new Check.OverWires(new ScrewThread(ThreadForm.METRIC, Bench.length("20"), Bench.length("2.5"), 1), Limits.between(Bench.mm("18.2"), Bench.mm("18.3")), Optional.empty(), Optional.empty(), Bench.places(1), 1,
-                        Combine.EACH, false, Bench.mm("0"), Bench.with(GaugeKind.MICROMETER_OVER_WIRES)));
+        return List.of(
+                new Check.Confirm("Chuck key out."),
+                new Check.Look("No chatter."),
+                new Check.GoNotGo("Enters.", "Does not.", Optional.empty()),
+                Bench.runOut("0.02", 4, "0", "90", "180", "270"),
+                BORE,
+                new Check.PlugFit(
+                        1,
+                        Limits.atMost(Bench.mm("0.030")),
+                        Bench.places(1),
+                        Feel.FREELY,
+                        Bench.with(GaugeKind.MICROMETER)),
+                new Check.OverWires(
+                        new ScrewThread(ThreadForm.METRIC, Bench.length("20"), Bench.length("2.5"), 1),
+                        Limits.between(Bench.mm("18.2"), Bench.mm("18.3")),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Bench.places(1),
+                        1,
+                        Combine.EACH,
+                        false,
+                        Bench.mm("0"),
+                        Bench.with(GaugeKind.MICROMETER_OVER_WIRES)));
     }
 
     @ParameterizedTest
     @MethodSource("oneOfEachKind")
     void aCheckAtWhichNothingWasDoneIsOpen(Check check) {
-        assertEquals(Standing.OPEN, new Bench().step(BORE).step(check).finding(2).verdict().standing());
+        assertEquals(
+                Standing.OPEN,
+                new Bench().step(BORE).step(check).finding(2).verdict().standing());
     }
 
     @Test
     void everyKindOfCheckIsAmongThem() {
-        assertEquals(kinds(Check.class).collect(Collectors.toSet()),
+        assertEquals(
+                kinds(Check.class).collect(Collectors.toSet()),
                 oneOfEachKind().stream().map(Object::getClass).collect(Collectors.toSet()));
     }
 
     private static Stream<Class<?>> kinds(Class<?> of) {
-        return of.isSealed() ? Stream.of(of.getPermittedSubclasses()).flatMap(NothingPassesUnreadTest::kinds) : Stream.of(of);
+        return of.isSealed()
+                ? Stream.of(of.getPermittedSubclasses()).flatMap(NothingPassesUnreadTest::kinds)
+                : Stream.of(of);
     }
 }

@@ -22,7 +22,8 @@ import org.tenthwise.model.run.SignedAs;
 /** Step 1 is a set-up confirmation, step 2 a diameter of 47.980 to 48.000 that can be cut again when too big. */
 class OutcomeTest {
 
-    private final Bench bench = new Bench().step(new Check.Confirm("gripped"))
+    private final Bench bench = new Bench()
+            .step(new Check.Confirm("gripped"))
             .step(size(Feature.DIAMETER, "47.980", "48.000", Combine.EACH, 1));
 
     private OutcomeTest confirmed(Answer answer) {
@@ -137,7 +138,9 @@ class OutcomeTest {
 
     @Test
     void aPlanWithoutACharacteristicNeverConforms() {
-        Bench onlySetUp = new Bench().step(new Check.Confirm("gripped")).did(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
+        Bench onlySetUp = new Bench()
+                .step(new Check.Confirm("gripped"))
+                .did(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
         assertEquals(Outcome.NOT_COMPLETE, onlySetUp.sheet().outcome());
     }
 
@@ -167,8 +170,11 @@ class OutcomeTest {
     @Test
     void onlyWhatSpeaksAgainstThePartIsToldAsAgainstIt() {
         confirmed(Answer.YES).measured("47.990");
-        bench.did(new Event.Signed("Setter 1", SignedAs.MACHINED_AND_MEASURED)).did(new Event.Signed("Inspector 2", SignedAs.NOT_ACCEPTED))
+        bench.did(new Event.Signed("Setter 1", SignedAs.MACHINED_AND_MEASURED))
+                .did(new Event.Signed("Inspector 2", SignedAs.NOT_ACCEPTED))
                 .did(new Event.Signed("Inspector 1", SignedAs.ACCEPTED));
-        assertEquals(List.of("Inspector 2"), bench.sheet().against().stream().map(Signature::signedBy).toList());
+        assertEquals(
+                List.of("Inspector 2"),
+                bench.sheet().against().stream().map(Signature::signedBy).toList());
     }
 }

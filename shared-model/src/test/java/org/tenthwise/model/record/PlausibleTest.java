@@ -36,11 +36,20 @@ import org.tenthwise.model.verdict.Standing;
 class PlausibleTest {
 
     private static final Check.Size JOURNAL = Bench.size(Feature.DIAMETER, "39.984", "40.000", Combine.EACH, 2);
-    private static final Check.Size BORE = new Check.Size(Feature.BORE, Limits.between(mm("30.000"), mm("30.021")), Bench.places(2), 1,
-            Combine.EACH, true, mm("0"), new Check.Means(GaugeKind.BORE_GAUGE, Optional.of("BG-1"), Optional.of(mm("30.000"))));
+    private static final Check.Size BORE = new Check.Size(
+            Feature.BORE,
+            Limits.between(mm("30.000"), mm("30.021")),
+            Bench.places(2),
+            1,
+            Combine.EACH,
+            true,
+            mm("0"),
+            new Check.Means(GaugeKind.BORE_GAUGE, Optional.of("BG-1"), Optional.of(mm("30.000"))));
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # journal 39.984 to 40.000; a quarter of 39.992 is 9.998
             39.991,  true
             49.990,  true
@@ -55,14 +64,19 @@ class PlausibleTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # depth 0.4 to 0.6: inches of it are 0.02, and half of 0.5 is 0.25
             0.40, true
             0.74, true
             0.02, false
             """)
     void aSmallSizeInInchesIsFarOffToo(String read, boolean plausible) {
-        assertEquals(plausible, expected(Bench.size(Feature.DEPTH, "0.4", "0.6", Combine.EACH, 1)).fits(length(read)));
+        assertEquals(
+                plausible,
+                expected(Bench.size(Feature.DEPTH, "0.4", "0.6", Combine.EACH, 1))
+                        .fits(length(read)));
     }
 
     @Test
@@ -73,13 +87,17 @@ class PlausibleTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # middle 30.0105 on a master of 30.000 that reads 0.030: 0.0105 further on, or back where the number falls
             RISES_WITH_SIZE, 0.0405,  1.0405,  1.0406
             FALLS_WITH_SIZE, 0.0195, -0.9805, -0.9806
             """)
     void aComparingGaugeIsFarOffATurnFromWhereTheNominalPutsIt(Sense sense, String about, String last, String beyond) {
-        Plausible.Expected expected = Plausible.reading(null, BORE, Optional.of(set(sense, "30.000", "0.030")), List.of()).orElseThrow();
+        Plausible.Expected expected = Plausible.reading(
+                        null, BORE, Optional.of(set(sense, "30.000", "0.030")), List.of())
+                .orElseThrow();
         assertEquals(length(about), expected.about());
         assertTrue(expected.fits(length(last)));
         assertFalse(expected.fits(length(beyond)));
@@ -87,10 +105,18 @@ class PlausibleTest {
 
     @Test
     void aRangeSaysNothingOfItsFirstReadingAndAHundredTimesItsLimitOfTheRest() {
-        Check.Size floor = new Check.Size(Feature.DEPTH, Limits.atMost(mm("0.05")), Bench.places(4), 1, Combine.RANGE, false, mm("0"),
+        Check.Size floor = new Check.Size(
+                Feature.DEPTH,
+                Limits.atMost(mm("0.05")),
+                Bench.places(4),
+                1,
+                Combine.RANGE,
+                false,
+                mm("0"),
                 Bench.with(GaugeKind.DEPTH_GAUGE));
         assertEquals(Optional.empty(), Plausible.reading(null, floor, Optional.empty(), List.of()));
-        Plausible.Expected next = Plausible.reading(null, floor, Optional.empty(), List.of(length("25.40"))).orElseThrow();
+        Plausible.Expected next = Plausible.reading(null, floor, Optional.empty(), List.of(length("25.40")))
+                .orElseThrow();
         assertTrue(next.fits(length("30.40")));
         assertFalse(next.fits(length("30.41")));
     }
@@ -98,7 +124,8 @@ class PlausibleTest {
     @ParameterizedTest
     @CsvSource({"0.999, true", "-1.001, false", "29.5, true", "28.99, false", "1000, false"})
     void aMasterReadsNearNoughtOrNearItsSize(String zero, boolean plausible) {
-        assertEquals(plausible, Plausible.zero(length("30.000")).stream().anyMatch(expected -> expected.fits(length(zero))));
+        assertEquals(
+                plausible, Plausible.zero(length("30.000")).stream().anyMatch(expected -> expected.fits(length(zero))));
     }
 
     @ParameterizedTest
@@ -109,7 +136,8 @@ class PlausibleTest {
 
     @Test
     void noCutIsAdvisedFromAJournalReadWithoutItsPoint() {
-        SizeFinding finding = (SizeFinding) new Bench().step(JOURNAL).read(1, "39991").finding(1);
+        SizeFinding finding =
+                (SizeFinding) new Bench().step(JOURNAL).read(1, "39991").finding(1);
         assertEquals(Standing.UNPROVEN, finding.verdict().standing());
         assertEquals(Optional.empty(), finding.verdict().margin());
         assertEquals(Optional.empty(), finding.proposal());
@@ -126,7 +154,9 @@ class PlausibleTest {
 
     @Test
     void noCutIsAdvisedFromAJournalReadWithoutItsPointAtBothPlaces() {
-        assertEquals(Optional.empty(), new Bench().step(JOURNAL).read(1, "39991", "39992").finding(1).proposal());
+        assertEquals(
+                Optional.empty(),
+                new Bench().step(JOURNAL).read(1, "39991", "39992").finding(1).proposal());
     }
 
     @Test
@@ -147,7 +177,10 @@ class PlausibleTest {
     @ParameterizedTest
     @ValueSource(strings = {"29.000", "31.5"})
     void noCutIsAdvisedFromAGaugeSetOnAnotherMaster(String certified) {
-        Bench bench = new Bench().step(BORE).did(new Event.GaugeSet(1, set(Sense.RISES_WITH_SIZE, certified, "0"))).read(1, "-0.100", "-0.100");
+        Bench bench = new Bench()
+                .step(BORE)
+                .did(new Event.GaugeSet(1, set(Sense.RISES_WITH_SIZE, certified, "0")))
+                .read(1, "-0.100", "-0.100");
         SizeFinding finding = (SizeFinding) bench.finding(1);
         assertEquals(Optional.empty(), finding.proposal());
         assertTrue(Plausible.spoils(finding));
@@ -155,7 +188,10 @@ class PlausibleTest {
 
     @Test
     void aSizeOfLessThanNothingIsFarOff() {
-        Bench bench = new Bench().step(BORE).did(new Event.GaugeSet(1, set(Sense.FALLS_WITH_SIZE, "30.000", "0"))).read(1, "979999.979");
+        Bench bench = new Bench()
+                .step(BORE)
+                .did(new Event.GaugeSet(1, set(Sense.FALLS_WITH_SIZE, "30.000", "0")))
+                .read(1, "979999.979");
         SizeFinding finding = (SizeFinding) bench.finding(1);
         assertEquals(length("-979969.979"), finding.value().orElseThrow());
         assertTrue(Plausible.spoils(finding));
@@ -165,8 +201,19 @@ class PlausibleTest {
     @Test
     void aBoreBroughtToSizeByATemperatureThatIsFarOffDoesNotPass() {
         // 30.138/(1 + 16.2e-6·250) for a part at 270 °C is 30.0164
-        SizeFinding finding = (SizeFinding) new Bench().in(shop()).step(direct(BORE)).at(1, "270", "20").read(1, "30.138", "30.138").finding(1);
-        assertEquals("30.016", finding.value().orElseThrow().millimetres().setScale(3, RoundingMode.DOWN).toPlainString());
+        SizeFinding finding = (SizeFinding) new Bench()
+                .in(shop())
+                .step(direct(BORE))
+                .at(1, "270", "20")
+                .read(1, "30.138", "30.138")
+                .finding(1);
+        assertEquals(
+                "30.016",
+                finding.value()
+                        .orElseThrow()
+                        .millimetres()
+                        .setScale(3, RoundingMode.DOWN)
+                        .toPlainString());
         assertEquals(Standing.UNPROVEN, finding.verdict().standing());
         assertEquals(List.of(Degrees.of("270", CELSIUS)), Plausible.farOffTemperatures(finding));
     }
@@ -174,9 +221,13 @@ class PlausibleTest {
     @Test
     void noJawIsMovedByARunOutWithATurnOfTheDialMissed() {
         Check.RunOut check = Bench.runOut("0.02", 4, "0", "90", "180", "270");
-        RunOutFinding sound = (RunOutFinding) new Bench().step(check).read(1, "0.00", "0.05", "0.10", "0.05").finding(1);
-        assertEquals(List.of(new Move.Jaw(1, 3, length("0.05"))), sound.truingUp().orElseThrow().near());
-        RunOutFinding spoilt = (RunOutFinding) new Bench().step(check).read(1, "0.00", "0.05", "2.10", "0.05").finding(1);
+        RunOutFinding sound = (RunOutFinding)
+                new Bench().step(check).read(1, "0.00", "0.05", "0.10", "0.05").finding(1);
+        assertEquals(
+                List.of(new Move.Jaw(1, 3, length("0.05"))),
+                sound.truingUp().orElseThrow().near());
+        RunOutFinding spoilt = (RunOutFinding)
+                new Bench().step(check).read(1, "0.00", "0.05", "2.10", "0.05").finding(1);
         assertEquals(Optional.empty(), spoilt.truingUp());
         assertEquals(Optional.empty(), spoilt.near().fit());
         assertEquals(Standing.FAIL, spoilt.verdict().standing());
@@ -184,10 +235,14 @@ class PlausibleTest {
 
     @Test
     void aRunOutDoesNotPassByTwoFiguresThatAreFarOffAlike() {
-        Bench bench = new Bench().step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))
-                .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("29991"))).did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("29991")));
+        Bench bench = new Bench()
+                .step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))
+                .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("29991")))
+                .did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("29991")));
         assertEquals(Standing.UNPROVEN, bench.finding(1).verdict().standing());
-        Bench points = new Bench().step(Bench.runOut("0.02", 4, "0", "90", "180", "270")).read(1, "29991", "29991", "29991", "29991");
+        Bench points = new Bench()
+                .step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))
+                .read(1, "29991", "29991", "29991", "29991");
         assertEquals(Standing.UNPROVEN, points.finding(1).verdict().standing());
     }
 
@@ -196,16 +251,28 @@ class PlausibleTest {
     }
 
     private static Check.Size direct(Check.Size size) {
-        return new Check.Size(size.feature(), size.limits(), size.places(), 1, size.combine(), true, mm("0"),
+        return new Check.Size(
+                size.feature(),
+                size.limits(),
+                size.places(),
+                1,
+                size.combine(),
+                true,
+                mm("0"),
                 Bench.with(GaugeKind.INSIDE_MICROMETER));
     }
 
     private static Setting set(Sense sense, String certified, String zero) {
-        return Setting.onMaster(new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(sense)), "M", mm(certified), mm(zero));
+        return Setting.onMaster(
+                new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(sense)), "M", mm(certified), mm(zero));
     }
 
     private static Climate shop() {
-        return new Climate(growth("16.2"), growth("11.5"), new TemperatureRange(Celsius.of("18"), Celsius.of("35")), TemperatureScale.CELSIUS);
+        return new Climate(
+                growth("16.2"),
+                growth("11.5"),
+                new TemperatureRange(Celsius.of("18"), Celsius.of("35")),
+                TemperatureScale.CELSIUS);
     }
 
     private static Climate.Growth growth(String millionths) {

@@ -25,11 +25,16 @@ import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
 
-/** A plug measured and felt, in a bore measured before. Wanted is a clearance of 0.005 to 0.035 and a plug that goes in freely. */
+/**
+ * A plug measured and felt, in a bore measured before. Wanted is a clearance of 0.005 to 0.035 and a plug that goes in
+ * freely.
+ */
 class PlugFindingTest {
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # plug,  felt,       verdict, contradiction    bore 30.010 and 30.014
         29.990,  FREELY,     PASS,
         29.990,  WITH_DRAG,  FAIL,
@@ -45,16 +50,24 @@ class PlugFindingTest {
         PlugFinding found = found("30.010", "30.014", felt, plug);
         assertEquals(standing, found.verdict().standing());
         assertEquals(Optional.ofNullable(contradiction), found.contradiction());
-        assertEquals(length("30.014").minus(length(plug)), found.clearance().orElseThrow().greatest());
-        assertEquals(length("30.010").minus(length(plug)), found.clearance().orElseThrow().least());
+        assertEquals(
+                length("30.014").minus(length(plug)),
+                found.clearance().orElseThrow().greatest());
+        assertEquals(
+                length("30.010").minus(length(plug)),
+                found.clearance().orElseThrow().least());
     }
 
     /** Bore 20.002, plug 20.018: 0.016 of interference, and it is said to go in freely, as is wanted. */
     @Test
     void aPlugThatEntersThoughItMeasuresBiggerThanItsBoreDoesNotPass() {
-        PlugFinding found = (PlugFinding) new Bench().step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
-                .step(plug(Limits.between(mm("-0.020"), mm("0.020")), 1)).read(1, "20.002").read(2, "20.018")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY)).finding(2);
+        PlugFinding found = (PlugFinding) new Bench()
+                .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
+                .step(plug(Limits.between(mm("-0.020"), mm("0.020")), 1))
+                .read(1, "20.002")
+                .read(2, "20.018")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .finding(2);
         assertEquals(Standing.UNPROVEN, found.verdict().standing());
         assertEquals(Optional.of(Contradiction.ENTERS_YET_MEASURES_TIGHT), found.contradiction());
     }
@@ -62,27 +75,39 @@ class PlugFindingTest {
     /** Bore 20.000 at one place and 20.030 at the other, plug 20.016, and no clearance is too small for the plan. */
     @Test
     void aPlugThatGoesInFreelyDoesNotPassWhileOnePlaceMeasuresSmaller() {
-        PlugFinding found = (PlugFinding) new Bench().step(size(Feature.BORE, "20.000", "20.040", Combine.EACH, 2))
-                .step(plug(Limits.atMost(mm("0.030")), 1)).read(1, "20.000", "20.030").read(2, "20.016")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY)).finding(2);
+        PlugFinding found = (PlugFinding) new Bench()
+                .step(size(Feature.BORE, "20.000", "20.040", Combine.EACH, 2))
+                .step(plug(Limits.atMost(mm("0.030")), 1))
+                .read(1, "20.000", "20.030")
+                .read(2, "20.016")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .finding(2);
         assertEquals(Standing.UNPROVEN, found.verdict().standing());
         assertEquals(Optional.of(Contradiction.ENTERS_YET_MEASURES_TIGHT), found.contradiction());
     }
 
     @Test
     void sizeForSizeContradictsNoHand() {
-        assertEquals(Optional.empty(), found("30.010", "30.010", Answer.FREELY, "30.010").contradiction());
-        assertEquals(Optional.empty(), found("30.010", "30.010", Answer.NOT_AT_ALL, "30.010").contradiction());
+        assertEquals(
+                Optional.empty(),
+                found("30.010", "30.010", Answer.FREELY, "30.010").contradiction());
+        assertEquals(
+                Optional.empty(),
+                found("30.010", "30.010", Answer.NOT_AT_ALL, "30.010").contradiction());
     }
 
     @Test
     void withoutTheFeelNothingPassesAndWhatIsOutFails() {
-        assertEquals(Standing.OPEN, unfelt("30.010", "30.014", "29.990").verdict().standing());
-        assertEquals(Standing.FAIL, unfelt("30.010", "30.014", "30.009").verdict().standing());
+        assertEquals(
+                Standing.OPEN, unfelt("30.010", "30.014", "29.990").verdict().standing());
+        assertEquals(
+                Standing.FAIL, unfelt("30.010", "30.014", "30.009").verdict().standing());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # bores,      plug 29.990,  verdict, distance, limit, inside
         30.010, 30.040, FAIL, 0.015, UPPER, false
         29.992, 30.010, FAIL, 0.003, LOWER, false
@@ -92,7 +117,8 @@ class PlugFindingTest {
         30.010, 30.024, PASS, 0.001, UPPER, true
         29.980, 29.990, FAIL, 0.015, LOWER, false
         """)
-    void theWorseEndOfTheClearanceDecides(String least, String greatest, Standing standing, String distance, Limit limit, boolean inside) {
+    void theWorseEndOfTheClearanceDecides(
+            String least, String greatest, Standing standing, String distance, Limit limit, boolean inside) {
         Verdict verdict = found(least, greatest, Answer.FREELY, "29.990").verdict();
         assertEquals(standing, verdict.standing());
         assertEquals(Optional.of(new Verdict.Margin(length(distance), limit, inside)), verdict.margin());
@@ -100,8 +126,10 @@ class PlugFindingTest {
 
     @Test
     void whatIsMissingIsCountedAndTheFeelWithIt() {
-        Bench bench = new Bench().step(size(Feature.BORE, "30.000", "30.050", Combine.EACH, 1))
-                .step(plug(Limits.atMost(mm("0.035")), 2)).read(1, "30.010");
+        Bench bench = new Bench()
+                .step(size(Feature.BORE, "30.000", "30.050", Combine.EACH, 1))
+                .step(plug(Limits.atMost(mm("0.035")), 2))
+                .read(1, "30.010");
         assertEquals(3, bench.finding(2).missing());
         bench.read(2, "29.990");
         assertEquals(2, bench.finding(2).missing());
@@ -114,33 +142,56 @@ class PlugFindingTest {
 
     @Test
     void aPlugWaitsForItsBore() {
-        Finding found = new Bench().step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 2)).step(plug(Limits.atMost(mm("0.035")), 1))
-                .read(1, "30.010").read(2, "29.990").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY)).finding(2);
+        Finding found = new Bench()
+                .step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 2))
+                .step(plug(Limits.atMost(mm("0.035")), 1))
+                .read(1, "30.010")
+                .read(2, "29.990")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .finding(2);
         assertEquals(Standing.OPEN, found.verdict().standing());
     }
 
-    /** 2.999 for 29.990: the clearance of 27 is more than is wanted at the least, and no limit stands on the other side. */
+    /**
+     * 2.999 for 29.990: the clearance of 27 is more than is wanted at the least, and no limit stands on the other side.
+     */
     @Test
     void aPlugTypedWithItsPointInTheWrongPlacePassesNothing() {
-        PlugFinding found = (PlugFinding) new Bench().step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1))
-                .step(plug(new Limits(Optional.of(mm("0.005")), Optional.empty()), 1)).read(1, "30.010").read(2, "2.999")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY)).finding(2);
+        PlugFinding found = (PlugFinding) new Bench()
+                .step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1))
+                .step(plug(new Limits(Optional.of(mm("0.005")), Optional.empty()), 1))
+                .read(1, "30.010")
+                .read(2, "2.999")
+                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                .finding(2);
         assertEquals(Standing.UNPROVEN, found.verdict().standing());
         assertEquals(1, Plausible.farOff(found).size());
     }
 
     @Test
     void aPlugIsNotSetAgainstABoreThatIsFarOff() {
-        Bench bench = new Bench().step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1))
-                .step(plug(new Limits(Optional.of(mm("0.005")), Optional.empty()), 1)).read(1, "300.10").read(2, "29.990")
+        Bench bench = new Bench()
+                .step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1))
+                .step(plug(new Limits(Optional.of(mm("0.005")), Optional.empty()), 1))
+                .read(1, "300.10")
+                .read(2, "29.990")
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
-        assertEquals(Standing.PASS, bench.did(new Event.StruckOut(2, "point missed")).read(1, "30.010").read(2, "29.990")
-                .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY)).finding(2).verdict().standing());
+        assertEquals(
+                Standing.PASS,
+                bench.did(new Event.StruckOut(2, "point missed"))
+                        .read(1, "30.010")
+                        .read(2, "29.990")
+                        .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
+                        .finding(2)
+                        .verdict()
+                        .standing());
     }
 
     private static PlugFinding found(String least, String greatest, Answer felt, String plug) {
-        return (PlugFinding) fit(least, greatest, plug).did(new Event.Answered(2, Question.PLUG_FEELS, felt)).finding(2);
+        return (PlugFinding) fit(least, greatest, plug)
+                .did(new Event.Answered(2, Question.PLUG_FEELS, felt))
+                .finding(2);
     }
 
     private static PlugFinding unfelt(String least, String greatest, String plug) {
@@ -148,8 +199,11 @@ class PlugFindingTest {
     }
 
     private static Bench fit(String least, String greatest, String plug) {
-        return new Bench().step(size(Feature.BORE, "29.900", "30.100", Combine.EACH, 2))
-                .step(plug(Limits.between(mm("0.005"), mm("0.035")), 1)).read(1, least, greatest).read(2, plug);
+        return new Bench()
+                .step(size(Feature.BORE, "29.900", "30.100", Combine.EACH, 2))
+                .step(plug(Limits.between(mm("0.005"), mm("0.035")), 1))
+                .read(1, least, greatest)
+                .read(2, plug);
     }
 
     private static Check.PlugFit plug(Limits clearance, int places) {

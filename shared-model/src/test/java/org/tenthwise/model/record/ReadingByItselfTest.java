@@ -34,20 +34,25 @@ class ReadingByItselfTest {
 
     @Test
     void eachPlaceHasAVerdictOfItsOwn() {
-        Finding finding = new Bench().step(bore(Combine.EACH)).read(1, "20.010", "19.990", "20.020", "20.024").finding(1);
+        Finding finding = new Bench()
+                .step(bore(Combine.EACH))
+                .read(1, "20.010", "19.990", "20.020", "20.024")
+                .finding(1);
         assertEquals(List.of(Standing.PASS, Standing.CUT_AGAIN, Standing.UNPROVEN, Standing.FAIL), alone(finding));
     }
 
     @Test
     void whereSeveralAreJudgedTogetherNoneHasOne() {
-        Finding finding = new Bench().step(bore(Combine.MEAN)).read(1, "20.010", "20.010").finding(1);
+        Finding finding =
+                new Bench().step(bore(Combine.MEAN)).read(1, "20.010", "20.010").finding(1);
         assertEquals(List.of(), alone(finding));
     }
 
     @Test
     void whatHasNoSizeForWantOfATemperatureIsOpenAtEveryPlace() {
         Climate.Growth growth = new Climate.Growth(Expansion.of("16.2"), "by hand");
-        Climate shop = new Climate(growth, growth, new TemperatureRange(Celsius.of("18"), Celsius.of("35")), TemperatureScale.CELSIUS);
+        Climate shop = new Climate(
+                growth, growth, new TemperatureRange(Celsius.of("18"), Celsius.of("35")), TemperatureScale.CELSIUS);
         Bench bench = new Bench().in(shop).step(bore(Combine.EACH)).read(1, "20.010", "20.050");
         assertEquals(List.of(Standing.OPEN, Standing.OPEN), alone(bench.finding(1)));
         bench.at(1, "20", "20");
@@ -56,7 +61,10 @@ class ReadingByItselfTest {
 
     @Test
     void besideAFigureThatIsFarOffNothingIsShownToBeInOrStillToCut() {
-        Finding finding = new Bench().step(bore(Combine.EACH)).read(1, "20.010", "19.990", "20.024", "2.001").finding(1);
+        Finding finding = new Bench()
+                .step(bore(Combine.EACH))
+                .read(1, "20.010", "19.990", "20.024", "2.001")
+                .finding(1);
         assertEquals(List.of(Standing.UNPROVEN, Standing.UNPROVEN, Standing.FAIL, Standing.UNPROVEN), alone(finding));
     }
 
@@ -64,34 +72,58 @@ class ReadingByItselfTest {
     @ParameterizedTest
     @CsvSource({"17.514, UNPROVEN", "17.513, PASS"})
     void aReadingWithItsWireOnTheRootProvesNothing(String root, Standing standing) {
-        Finding finding = new Bench().step(thread(Optional.of(root), Optional.empty())).did(new Event.GaugeSet(1, Bench.wires("1.443")))
-                .read(1, "20.400").finding(1);
+        Finding finding = new Bench()
+                .step(thread(Optional.of(root), Optional.empty()))
+                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .read(1, "20.400")
+                .finding(1);
         assertEquals(List.of(standing), alone(finding));
     }
 
     @Test
     void whatIsOnlyAskedHasNoReadingToSpeakFor() {
-        Finding asked = new Bench().step(new Check.Confirm("gripped")).did(new Event.Answered(1, Question.CONFIRMED, Answer.YES)).finding(1);
-        Measured other = ((SizeFinding) new Bench().step(bore(Combine.EACH)).read(1, "20.010").finding(1)).measured().get(0);
+        Finding asked = new Bench()
+                .step(new Check.Confirm("gripped"))
+                .did(new Event.Answered(1, Question.CONFIRMED, Answer.YES))
+                .finding(1);
+        Measured other = ((SizeFinding)
+                        new Bench().step(bore(Combine.EACH)).read(1, "20.010").finding(1))
+                .measured()
+                .get(0);
         assertEquals(Optional.empty(), asked.alone(other));
         assertEquals(length("20.010"), other.value());
     }
 
     private static List<Standing> alone(Finding finding) {
-        List<Measured> measured = finding instanceof SizeFinding size ? size.measured() : ((WiresFinding) finding).measured();
-        return measured.stream().map(finding::alone).flatMap(Optional::stream).map(Verdict::standing).toList();
+        List<Measured> measured =
+                finding instanceof SizeFinding size ? size.measured() : ((WiresFinding) finding).measured();
+        return measured.stream()
+                .map(finding::alone)
+                .flatMap(Optional::stream)
+                .map(Verdict::standing)
+                .toList();
     }
 
     private static Check bore(Combine combine) {
-        return new Check.Size(Feature.BORE, Limits.between(mm("20.000"), mm("20.021")), places(4), 1, combine, true, mm("0.002"),
+        return new Check.Size(
+                Feature.BORE,
+                Limits.between(mm("20.000"), mm("20.021")),
+                places(4),
+                1,
+                combine,
+                true,
+                mm("0.002"),
                 with(GaugeKind.INSIDE_MICROMETER));
     }
 
     /** The root of the plan leaves the wire room; the one to be measured, from 10.000 to 17.500, may not. */
     @Test
     void aReadingThatWaitsForARootToBeMeasuredIsOpenWhateverThePlanGives() {
-        Bench bench = new Bench().step(Bench.size(Feature.DIAMETER, "10.000", "17.520", Combine.EACH, 1))
-                .step(thread(Optional.of("17.000"), Optional.of(1))).did(new Event.GaugeSet(2, Bench.wires("1.443"))).read(2, "20.400");
+        Bench bench = new Bench()
+                .step(Bench.size(Feature.DIAMETER, "10.000", "17.520", Combine.EACH, 1))
+                .step(thread(Optional.of("17.000"), Optional.of(1)))
+                .did(new Event.GaugeSet(2, Bench.wires("1.443")))
+                .read(2, "20.400");
         assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
         assertEquals(List.of(Standing.OPEN), alone(bench.finding(2)));
         bench.read(1, "17.514").read(2, "20.400");
@@ -99,8 +131,16 @@ class ReadingByItselfTest {
     }
 
     private static Check thread(Optional<String> root, Optional<Integer> rootStep) {
-        return new Check.OverWires(new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1),
-                Limits.between(mm("18.2"), mm("18.3")), root.map(Bench::mm), rootStep, places(1), 1, Combine.EACH, true, mm("0.002"),
+        return new Check.OverWires(
+                new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1),
+                Limits.between(mm("18.2"), mm("18.3")),
+                root.map(Bench::mm),
+                rootStep,
+                places(1),
+                1,
+                Combine.EACH,
+                true,
+                mm("0.002"),
                 with(GaugeKind.MICROMETER_OVER_WIRES));
     }
 }

@@ -30,7 +30,9 @@ import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 
-/** A plug was tried in the bore as it was, a wire lay on the root as it was: neither says anything of the one cut since. */
+/**
+ * A plug was tried in the bore as it was, a wire lay on the root as it was: neither says anything of the one cut since.
+ */
 class RestsOnTest {
 
     private static final int BORE = 1;
@@ -41,9 +43,15 @@ class RestsOnTest {
     @BeforeEach
     void aPlugThatFits() {
         bench.step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
-                .step(new Check.PlugFit(BORE, Limits.between(mm("0.000"), mm("0.030")), places(1), Feel.WITH_DRAG,
+                .step(new Check.PlugFit(
+                        BORE,
+                        Limits.between(mm("0.000"), mm("0.030")),
+                        places(1),
+                        Feel.WITH_DRAG,
                         with(GaugeKind.MICROMETER)))
-                .read(BORE, "20.002").read(PLUG, "19.998").did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.WITH_DRAG));
+                .read(BORE, "20.002")
+                .read(PLUG, "19.998")
+                .did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.WITH_DRAG));
         assertEquals(Standing.PASS, standing());
     }
 
@@ -83,28 +91,41 @@ class RestsOnTest {
     @Test
     void aSettingOfTheBoreGaugeThatIsStruckOutAsksForThePlugAnew() {
         Setting direct = Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()));
-        Bench set = new Bench().step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
-                .step(new Check.PlugFit(BORE, Limits.atMost(mm("0.030")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
-                .did(new Event.GaugeSet(BORE, direct)).read(BORE, "20.002").read(PLUG, "19.998");
+        Bench set = new Bench()
+                .step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
+                .step(new Check.PlugFit(
+                        BORE, Limits.atMost(mm("0.030")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
+                .did(new Event.GaugeSet(BORE, direct))
+                .read(BORE, "20.002")
+                .read(PLUG, "19.998");
         set.did(new Event.StruckOut(2, "wrong gauge"));
         assertTrue(set.sheet().line(PLUG).pass().isEmpty());
     }
 
     @Test
     void aPlugFeltBeforeTheBoreWasReadIsFeltAgain() {
-        Bench early = new Bench().step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
-                .step(new Check.PlugFit(BORE, Limits.atMost(mm("0.030")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
-                .read(PLUG, "19.998").did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.FREELY)).read(BORE, "20.002");
+        Bench early = new Bench()
+                .step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
+                .step(new Check.PlugFit(
+                        BORE, Limits.atMost(mm("0.030")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
+                .read(PLUG, "19.998")
+                .did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.FREELY))
+                .read(BORE, "20.002");
         assertEquals(Standing.OPEN, early.finding(PLUG).verdict().standing());
         assertTrue(early.sheet().line(PLUG).pass().isEmpty());
-        assertEquals(Standing.OPEN, early.sheet().line(PLUG).earlier().get(0).verdict().standing());
+        assertEquals(
+                Standing.OPEN,
+                early.sheet().line(PLUG).earlier().get(0).verdict().standing());
     }
 
     @Test
     void aGaugeSetANoteADoubtAndAnotherStepLeaveThePlugAlone() {
-        bench.step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1)).read(3, "20.010")
-                .did(new Event.NoteMade(BORE, "looks well")).did(new Event.DoubtFlagged(BORE, "a score?"))
-                .did(new Event.GaugeSet(BORE, Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()))));
+        bench.step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
+                .read(3, "20.010")
+                .did(new Event.NoteMade(BORE, "looks well"))
+                .did(new Event.DoubtFlagged(BORE, "a score?"))
+                .did(new Event.GaugeSet(
+                        BORE, Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()))));
         assertEquals(Standing.PASS, standing());
         assertEquals(1, line().passes().size());
     }
@@ -114,20 +135,34 @@ class RestsOnTest {
         bench.did(new Event.PassBegun(PLUG, Why.MEASURED_AGAIN)).read(PLUG, "19.998");
         assertEquals(Standing.OPEN, standing());
         assertEquals(Optional.empty(), ((PlugFinding) bench.finding(PLUG)).feel());
-        assertEquals(Optional.of(Answer.WITH_DRAG), ((PlugFinding) line().earlier().get(0)).feel());
+        assertEquals(
+                Optional.of(Answer.WITH_DRAG), ((PlugFinding) line().earlier().get(0)).feel());
     }
 
     @Test
     void aThreadWhoseRootIsMeasuredAnewIsMeasuredAnew() {
         ScrewThread thread = new ScrewThread(ThreadForm.TRAPEZOIDAL, length("40"), length("7"), 1);
-        Bench threaded = new Bench().step(size(Feature.DIAMETER, "20", "40", Combine.EACH, 1))
-                .step(new Check.OverWires(thread, Limits.between(mm("36.0"), mm("36.5")), Optional.empty(), Optional.of(1),
-                        places(1), 1, Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)))
-                .read(1, "31.5").did(new Event.GaugeSet(2, Bench.wires("3.626"))).read(2, "41.0");
+        Bench threaded = new Bench()
+                .step(size(Feature.DIAMETER, "20", "40", Combine.EACH, 1))
+                .step(new Check.OverWires(
+                        thread,
+                        Limits.between(mm("36.0"), mm("36.5")),
+                        Optional.empty(),
+                        Optional.of(1),
+                        places(1),
+                        1,
+                        Combine.EACH,
+                        true,
+                        mm("0"),
+                        with(GaugeKind.MICROMETER_OVER_WIRES)))
+                .read(1, "31.5")
+                .did(new Event.GaugeSet(2, Bench.wires("3.626")))
+                .read(2, "41.0");
         assertFalse(threaded.sheet().line(2).pass().isEmpty());
         threaded.did(new Event.PassBegun(1, Why.CUT)).read(1, "31.4");
         assertTrue(threaded.sheet().line(2).pass().isEmpty());
-        assertEquals(List.of(Standing.OPEN), List.of(threaded.finding(2).verdict().standing()));
+        assertEquals(
+                List.of(Standing.OPEN), List.of(threaded.finding(2).verdict().standing()));
     }
 
     private void assertAskedAnew() {

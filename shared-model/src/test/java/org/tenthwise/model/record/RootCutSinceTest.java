@@ -26,8 +26,9 @@ import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 
 /**
- * M20 over wires of 1.443, pitch diameter 18.2 to 18.3, on a root of 16.5 at the least. Over 20.600 the flanks stand 0.184 out of the middle, over
- * 20.500 still 0.084: a root of 16.650 before the first cut is 16.550 after it, and 16.466 in the end.
+ * M20 over wires of 1.443, pitch diameter 18.2 to 18.3, on a root of 16.5 at the least. Over 20.600 the flanks stand
+ * 0.184 out of the middle, over 20.500 still 0.084: a root of 16.650 before the first cut is 16.550 after it, and
+ * 16.466 in the end.
  */
 class RootCutSinceTest {
 
@@ -35,7 +36,9 @@ class RootCutSinceTest {
     private static final int WIRES = 2;
     private static final ScrewThread VEE = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
 
-    private final Bench bench = new Bench().step(size(Feature.DIAMETER, "16.5", "17.2", Combine.EACH, 1)).step(overWires(1));
+    private final Bench bench = new Bench()
+            .step(size(Feature.DIAMETER, "16.5", "17.2", Combine.EACH, 1))
+            .step(overWires(1));
 
     @ParameterizedTest
     @CsvSource({"16.650, 0.034", "16.683, 0.001", "16.685,"})
@@ -111,16 +114,29 @@ class RootCutSinceTest {
     @ParameterizedTest
     @CsvSource({"16.700, true", "16.550, false"})
     void whatMayComeOffAtTheMostLeavesTheRootItsLimitToo(String root, boolean said) {
-        Bench uneven = new Bench().step(size(Feature.DIAMETER, "16.5", "17.2", Combine.EACH, 1)).step(overWires(2)).read(ROOT, root)
-                .did(new Event.GaugeSet(WIRES, Bench.wires("1.443"))).read(WIRES, "20.600", "20.480");
+        Bench uneven = new Bench()
+                .step(size(Feature.DIAMETER, "16.5", "17.2", Combine.EACH, 1))
+                .step(overWires(2))
+                .read(ROOT, root)
+                .did(new Event.GaugeSet(WIRES, Bench.wires("1.443")))
+                .read(WIRES, "20.600", "20.480");
         WiresFinding found = (WiresFinding) uneven.finding(WIRES);
         assertEquals(said, found.proposal().isPresent());
         assertEquals(!said, found.rootUnder().isPresent());
     }
 
     private static Check.OverWires overWires(int places) {
-        return new Check.OverWires(VEE, Limits.between(mm("18.2"), mm("18.3")), Optional.empty(), Optional.of(ROOT), places(places), 1,
-                Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES));
+        return new Check.OverWires(
+                VEE,
+                Limits.between(mm("18.2"), mm("18.3")),
+                Optional.empty(),
+                Optional.of(ROOT),
+                places(places),
+                1,
+                Combine.EACH,
+                true,
+                mm("0"),
+                with(GaugeKind.MICROMETER_OVER_WIRES));
     }
 
     private RootCutSinceTest over(String reading) {
@@ -138,7 +154,9 @@ class RootCutSinceTest {
     }
 
     private void assertUnder(String under) {
-        assertEquals(Optional.ofNullable(under).map(Bench::length), found().rootUnder().map(RootCutSinceTest::toTheLastPlace));
+        assertEquals(
+                Optional.ofNullable(under).map(Bench::length),
+                found().rootUnder().map(RootCutSinceTest::toTheLastPlace));
     }
 
     private void assertOffered() {

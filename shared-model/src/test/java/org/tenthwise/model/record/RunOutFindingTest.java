@@ -36,7 +36,8 @@ class RunOutFindingTest {
 
     @Test
     void onePointAloneShowsNothing() {
-        Finding found = new Bench().step(runOut("0.020", 0, "0")).read(1, "0.005").finding(1);
+        Finding found =
+                new Bench().step(runOut("0.020", 0, "0")).read(1, "0.005").finding(1);
         assertEquals(0, found.missing());
         assertEquals(Standing.UNPROVEN, found.verdict().standing());
     }
@@ -52,11 +53,15 @@ class RunOutFindingTest {
         RunOutFinding three = allRound("0", "0.010", "0.020");
         assertEquals(Standing.OPEN, three.verdict().standing());
         assertEquals(1, three.missing());
-        assertEquals(Standing.PASS, allRound("0", "0.010", "0.020", "0.010").verdict().standing());
+        assertEquals(
+                Standing.PASS,
+                allRound("0", "0.010", "0.020", "0.010").verdict().standing());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # off centre towards 90° nothing is seen at 0° and 180°; the other gaps hide a side as well
         0 180,             FEWER_THAN_THREE_ANGLES
         0 10,              FEWER_THAN_THREE_ANGLES
@@ -74,12 +79,15 @@ class RunOutFindingTest {
 
     @Test
     void pointsThatDoNotGoAllRoundCanStillFail() {
-        assertEquals(Standing.FAIL, found(4, new String[] {"0", "180"}, "0", "0.021").verdict().standing());
+        assertEquals(
+                Standing.FAIL,
+                found(4, new String[] {"0", "180"}, "0", "0.021").verdict().standing());
     }
 
     @Test
     void highestAndLowestOverATurnPassWhateverTheAnglesOfThePlan() {
-        Bench bench = new Bench().step(runOut("0.020", 4, "0", "180"))
+        Bench bench = new Bench()
+                .step(runOut("0.020", 4, "0", "180"))
                 .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.014")));
         assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
         bench.did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("-0.006")));
@@ -88,18 +96,24 @@ class RunOutFindingTest {
 
     @Test
     void highestAndLowestOverATurnAreEnoughForTheVerdict() {
-        RunOutFinding found = (RunOutFinding) new Bench().step(runOut("0.020", 4, "0", "90", "180", "270"))
+        RunOutFinding found = (RunOutFinding) new Bench()
+                .step(runOut("0.020", 4, "0", "90", "180", "270"))
                 .did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("-0.008")))
-                .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.014"))).finding(1);
+                .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.014")))
+                .finding(1);
         assertTrue(found.swept());
         assertEquals(Optional.of(length("0.022")), found.movement());
         assertEquals(Standing.FAIL, found.verdict().standing());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
-        # Limit 0.0005, in inches. Highest less lowest 0.00048. By hand, sixty degrees apart: parts 2/6 Σ r cos t = 0.00016 and
-        # 2/6 Σ r sin t = 0.000277128, eccentricity 0.00032, twice 0.00064; four, a quarter apart: parts 0.00024 and 0.00024,
+    @CsvSource(
+            textBlock =
+                    """
+        # Limit 0.0005, in inches. Highest less lowest 0.00048. By hand, sixty degrees apart: parts 2/6 Σ r cos t =
+        # 0.00016 and
+        # 2/6 Σ r sin t = 0.000277128, eccentricity 0.00032, twice 0.00064; four, a quarter apart: parts 0.00024 and
+        # 0.00024,
         # eccentricity 0.000339411, twice 0.00067882
         0 60 120 180 240 300, 0.00024 0.00024 0 -0.00024 -0.00024 0,   UNPROVEN
         0 90 180 270,         0.00024 0.00024 -0.00024 -0.00024,       UNPROVEN
@@ -108,15 +122,25 @@ class RunOutFindingTest {
         # the same, 0.0001 more at one of six: 2e + residual is past the limit, the movement read and 2e alone are not
         0 60 120 180 240 300, 0.0003 0.0001 -0.0001 -0.0002 -0.0001 0.0001, UNPROVEN
         """)
-    void pointsPassOnlyWhereTwiceTheEccentricityAndWhatItLeavesAreInside(String angles, String read, Standing standing) {
-        Check.RunOut check = new Check.RunOut(inch("0.0005"), figures(angles), Holding.FOUR_JAW, BigDecimal.ZERO, List.of(), Bench.with(GaugeKind.LEVER_INDICATOR));
+    void pointsPassOnlyWhereTwiceTheEccentricityAndWhatItLeavesAreInside(
+            String angles, String read, Standing standing) {
+        Check.RunOut check = new Check.RunOut(
+                inch("0.0005"),
+                figures(angles),
+                Holding.FOUR_JAW,
+                BigDecimal.ZERO,
+                List.of(),
+                Bench.with(GaugeKind.LEVER_INDICATOR));
         Bench bench = new Bench().step(check);
         String[] typed = read.split(" ");
         for (int i = 0; i < typed.length; i++) {
             bench.did(new Event.ReadingTaken(1, check.slots().get(i).key(), inch(typed[i])));
         }
         assertEquals(standing, bench.finding(1).verdict().standing());
-        assertFalse(((RunOutFinding) bench.finding(1)).movement().orElseThrow().isAbove(check.limit().length()));
+        assertFalse(((RunOutFinding) bench.finding(1))
+                .movement()
+                .orElseThrow()
+                .isAbove(check.limit().length()));
         // a full turn settles it
         sweep(bench, "", "0.010", "0");
         assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
@@ -125,12 +149,17 @@ class RunOutFindingTest {
     @Test
     void threePointsShowNothingOfTheForm() {
         // a part with three lobes reads alike at all of them
-        assertEquals(Standing.UNPROVEN, found(3, new String[] {"0", "120", "240"}, "0", "0", "0").verdict().standing());
+        assertEquals(
+                Standing.UNPROVEN,
+                found(3, new String[] {"0", "120", "240"}, "0", "0", "0")
+                        .verdict()
+                        .standing());
     }
 
     @Test
     void aSweepInsideAndPointsOverFail() {
-        Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.010", "0").read(1, "0", "0.021");
+        Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.010", "0")
+                .read(1, "0", "0.021");
         RunOutFinding found = (RunOutFinding) bench.finding(1);
         assertEquals(Standing.FAIL, found.verdict().standing());
         assertEquals(Optional.of(length("0.021")), found.movement());
@@ -139,20 +168,23 @@ class RunOutFindingTest {
 
     @Test
     void theGreaterMovementOfTurnAndPointsCounts() {
-        Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.031", "-0.031").read(1, "0", "0.030", "0", "-0.030");
+        Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.031", "-0.031")
+                .read(1, "0", "0.030", "0", "-0.030");
         assertEquals(Optional.of(length("0.062")), ((RunOutFinding) bench.finding(1)).movement());
     }
 
     @Test
     void readingsByAngleBesideASweepAreNotWaitedFor() {
-        Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.010", "0").read(1, "0", "0.010");
+        Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.010", "0")
+                .read(1, "0", "0.010");
         assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
         assertEquals(0, bench.finding(1).missing());
     }
 
     @Test
     void aHalfDoneSweepIsOpenWhateverThePointsShow() {
-        Bench bench = new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")).read(1, "0", "0", "0", "0");
+        Bench bench =
+                new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")).read(1, "0", "0", "0", "0");
         assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
         bench.did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.001")));
         assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
@@ -173,11 +205,14 @@ class RunOutFindingTest {
 
     @Test
     void oneSectionOverFailsBeforeTheOtherIsRead() {
-        RunOutFinding far = (RunOutFinding) sweep(atTwoSections(), "far:", "0.021", "0").finding(1);
+        RunOutFinding far =
+                (RunOutFinding) sweep(atTwoSections(), "far:", "0.021", "0").finding(1);
         assertEquals(Standing.FAIL, far.verdict().standing());
         assertEquals(Optional.of(length("0.021")), far.sections().get(1).movement());
         assertEquals(Optional.empty(), far.near().movement());
-        assertEquals(Standing.FAIL, sweep(atTwoSections(), "", "0.021", "0").finding(1).verdict().standing());
+        assertEquals(
+                Standing.FAIL,
+                sweep(atTwoSections(), "", "0.021", "0").finding(1).verdict().standing());
     }
 
     @Test
@@ -201,7 +236,8 @@ class RunOutFindingTest {
     void theAxisOfTheWorkLiesByTheCirclesAtBothSections() {
         Bench bench = atTwoSections().read(1, "0.030", "0", "-0.030", "0");
         assertEquals(Optional.empty(), ((RunOutFinding) bench.finding(1)).shiftAndTilt());
-        Map.of("far:1.1", "0", "far:2.1", "0.050", "far:3.1", "0", "far:4.1", "-0.050").forEach((slot, read) -> bench.did(new Event.ReadingTaken(1, slot, mm(read))));
+        Map.of("far:1.1", "0", "far:2.1", "0.050", "far:3.1", "0", "far:4.1", "-0.050")
+                .forEach((slot, read) -> bench.did(new Event.ReadingTaken(1, slot, mm(read))));
         ShiftAndTilt axis = ((RunOutFinding) bench.finding(1)).shiftAndTilt().orElseThrow();
         assertEquals(new Eccentricity(length("-0.030"), length("0.050")), axis.lean());
         assertEquals(length("0.100"), axis.coaxialError());
@@ -217,7 +253,9 @@ class RunOutFindingTest {
     void itIsSweptOnceAFullTurnIsBegunAtAnySection() {
         Bench bench = atTwoSections().read(1, "0.030", "0", "-0.030", "0");
         assertFalse(((RunOutFinding) bench.finding(1)).swept());
-        assertTrue(((RunOutFinding) bench.did(new Event.ReadingTaken(1, "far:" + Check.RunOut.HIGHEST, mm("0.010"))).finding(1)).swept());
+        assertTrue(((RunOutFinding) bench.did(new Event.ReadingTaken(1, "far:" + Check.RunOut.HIGHEST, mm("0.010")))
+                        .finding(1))
+                .swept());
     }
 
     // another gauge
@@ -230,7 +268,9 @@ class RunOutFindingTest {
         RunOutFinding found = (RunOutFinding) bench.finding(1);
         assertEquals(Standing.OPEN, found.verdict().standing());
         assertEquals(1, found.missing());
-        assertEquals(List.of(mm("0.490")), found.measured().stream().map(read -> read.reading().typed()).toList());
+        assertEquals(
+                List.of(mm("0.490")),
+                found.measured().stream().map(read -> read.reading().typed()).toList());
         bench.did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.515")));
         assertEquals(Standing.FAIL, bench.finding(1).verdict().standing());
     }
@@ -242,16 +282,25 @@ class RunOutFindingTest {
         RunOutFinding found = (RunOutFinding) bench.finding(1);
         assertEquals(Standing.FAIL, found.verdict().standing());
         assertEquals(length("0.030"), found.movement().orElseThrow());
-        assertEquals(Optional.of(List.of(new Move.Jaw(3, 1, length("0.015")))), found.truingUp().map(TruingUp::near));
+        assertEquals(
+                Optional.of(List.of(new Move.Jaw(3, 1, length("0.015")))),
+                found.truingUp().map(TruingUp::near));
     }
 
     private static Bench gauge(Bench bench, String mark) {
-        return bench.did(new Event.GaugeSet(1, Setting.direct(new Gauge(mark, GaugeKind.DIAL_INDICATOR, Optional.empty()))));
+        return bench.did(
+                new Event.GaugeSet(1, Setting.direct(new Gauge(mark, GaugeKind.DIAL_INDICATOR, Optional.empty()))));
     }
 
     private static Bench atTwoSections() {
-        return new Bench().step(new Check.RunOut(mm("0.020"), figures("0 90 180 270"), Holding.FOUR_JAW, BigDecimal.ZERO,
-                List.of(new Section("near the jaws", mm("30")), new Section("far out", mm("140"))), Bench.with(GaugeKind.DIAL_INDICATOR)));
+        return new Bench()
+                .step(new Check.RunOut(
+                        mm("0.020"),
+                        figures("0 90 180 270"),
+                        Holding.FOUR_JAW,
+                        BigDecimal.ZERO,
+                        List.of(new Section("near the jaws", mm("30")), new Section("far out", mm("140"))),
+                        Bench.with(GaugeKind.DIAL_INDICATOR)));
     }
 
     /** @param at what stands before the slots of the section */
@@ -275,6 +324,7 @@ class RunOutFindingTest {
     /** Readings for as many of the angles as there are. */
     private static RunOutFinding found(int jaws, String[] angles, String... read) {
         String[] used = Arrays.copyOf(read, Math.min(read.length, angles.length));
-        return (RunOutFinding) new Bench().step(runOut("0.020", jaws, angles)).read(1, used).finding(1);
+        return (RunOutFinding)
+                new Bench().step(runOut("0.020", jaws, angles)).read(1, used).finding(1);
     }
 }

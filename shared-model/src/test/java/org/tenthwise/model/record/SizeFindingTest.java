@@ -27,7 +27,9 @@ import org.tenthwise.model.verdict.Standing;
 class SizeFindingTest {
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # combine, first,   second,  verdict,   past,    light cut
         EACH,      19.999,  20.010,  UNPROVEN,  ,        true
         EACH,      20.001,  20.010,  UNPROVEN,  ,        true
@@ -43,25 +45,34 @@ class SizeFindingTest {
         SMALLEST,  19.990,  20.030,  FAIL,      20.030,  false
         LARGEST,   19.990,  19.980,  CUT_AGAIN, ,        false
         """)
-    void noCutIsAskedForWhileOnePlaceIsPastSize(Combine combine, String first, String second, Standing standing, String past,
-                                                boolean lightCut) {
-        SizeFinding found = (SizeFinding) new Bench().step(bore(places(2), combine, "0.002")).read(1, first, second).finding(1);
+    void noCutIsAskedForWhileOnePlaceIsPastSize(
+            Combine combine, String first, String second, Standing standing, String past, boolean lightCut) {
+        SizeFinding found = (SizeFinding) new Bench()
+                .step(bore(places(2), combine, "0.002"))
+                .read(1, first, second)
+                .finding(1);
         assertEquals(standing, found.verdict().standing());
         assertEquals(Optional.ofNullable(past).map(Bench::length), found.past().map(Measured::value));
-        assertEquals(standing == Standing.CUT_AGAIN || lightCut, found.proposal().isPresent());
+        assertEquals(
+                standing == Standing.CUT_AGAIN || lightCut, found.proposal().isPresent());
     }
 
     /** The mean, 59.880/3 = 19.960, still has metal left; 20.050 is further past 20.021 than 20.030 is. */
     @ParameterizedTest
     @CsvSource({"19.800, 20.030, 20.050", "19.800, 20.050, 20.030", "20.050, 20.030, 19.800"})
     void ofSeveralPlacesPastSizeTheFurthestIsTold(String first, String second, String third) {
-        SizeFinding found = (SizeFinding) new Bench().step(bore(places(3), Combine.MEAN, "0.002")).read(1, first, second, third).finding(1);
+        SizeFinding found = (SizeFinding) new Bench()
+                .step(bore(places(3), Combine.MEAN, "0.002"))
+                .read(1, first, second, third)
+                .finding(1);
         assertEquals(Standing.FAIL, found.verdict().standing());
         assertEquals(Optional.of(length("20.050")), found.past().map(Measured::value));
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # the second decides, whichever was read first
         20.010, 20.019
         20.019, 20.020
@@ -76,8 +87,12 @@ class SizeFindingTest {
     }
 
     private static Optional<Length> deciding(String first, String second) {
-        return ((SizeFinding) new Bench().step(bore(places(2), Combine.EACH, "0.002")).read(1, first, second).finding(1))
-                .deciding().map(Measured::value);
+        return ((SizeFinding) new Bench()
+                        .step(bore(places(2), Combine.EACH, "0.002"))
+                        .read(1, first, second)
+                        .finding(1))
+                .deciding()
+                .map(Measured::value);
     }
 
     @Test
@@ -89,26 +104,45 @@ class SizeFindingTest {
 
     @Test
     void whatLiesRoundTheBoreIsComparedAtOneDepth() {
-        List<Place> round = List.of(new Place("0°", Optional.of(mm("5")), Optional.of(new BigDecimal("0"))),
+        List<Place> round = List.of(
+                new Place("0°", Optional.of(mm("5")), Optional.of(new BigDecimal("0"))),
                 new Place("90°", Optional.of(mm("5")), Optional.of(new BigDecimal("90"))));
-        SizeFinding found = (SizeFinding) new Bench().step(bore(round, Combine.EACH, "0")).read(1, "20.012", "20.009").finding(1);
+        SizeFinding found = (SizeFinding) new Bench()
+                .step(bore(round, Combine.EACH, "0"))
+                .read(1, "20.012", "20.009")
+                .finding(1);
         assertEquals(Optional.of(length("0.003")), found.form().outOfRound());
     }
 
     private static Optional<Shape> wall(String mouth, String floor) {
-        List<Place> deep = List.of(new Place("mouth", Optional.of(mm("5")), Optional.empty()),
+        List<Place> deep = List.of(
+                new Place("mouth", Optional.of(mm("5")), Optional.empty()),
                 new Place("floor", Optional.of(mm("25")), Optional.empty()));
-        return ((SizeFinding) new Bench().step(bore(deep, Combine.EACH, "0")).read(1, mouth, floor).finding(1)).form().shape();
+        return ((SizeFinding) new Bench()
+                        .step(bore(deep, Combine.EACH, "0"))
+                        .read(1, mouth, floor)
+                        .finding(1))
+                .form()
+                .shape();
     }
 
     private static Check.Size bore(List<Place> places, Combine combine, String guardBand) {
-        return new Check.Size(Feature.BORE, Limits.between(mm("20.000"), mm("20.021")), places, 1, combine, true, mm(guardBand),
+        return new Check.Size(
+                Feature.BORE,
+                Limits.between(mm("20.000"), mm("20.021")),
+                places,
+                1,
+                combine,
+                true,
+                mm(guardBand),
                 with(GaugeKind.INSIDE_MICROMETER));
     }
 
     /** Two ways at one place go round; the same two at two places that nobody gave a depth may taper as well. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         0;90,        20.002;20.006,               0.004
         0;180,       20.002;20.006,
         0;90;180,    20.002;20.006;20.004,
@@ -116,8 +150,14 @@ class SizeFindingTest {
         """)
     void outOfRoundIsSaidOfReadingsTwoWaysAtOneDepthAlone(String angles, String sizes, String outOfRound) {
         String[] at = angles.split(";");
-        List<Place> places = IntStream.range(0, at.length).mapToObj(i -> new Place("place " + i, Optional.empty(), Optional.of(new BigDecimal(at[i])))).toList();
-        SizeFinding found = (SizeFinding) new Bench().step(bore(places, Combine.EACH, "0")).read(1, sizes.split(";")).finding(1);
-        assertEquals(Optional.ofNullable(outOfRound).map(Bench::length), found.form().outOfRound());
+        List<Place> places = IntStream.range(0, at.length)
+                .mapToObj(i -> new Place("place " + i, Optional.empty(), Optional.of(new BigDecimal(at[i]))))
+                .toList();
+        SizeFinding found = (SizeFinding) new Bench()
+                .step(bore(places, Combine.EACH, "0"))
+                .read(1, sizes.split(";"))
+                .finding(1);
+        assertEquals(
+                Optional.ofNullable(outOfRound).map(Bench::length), found.form().outOfRound());
     }
 }

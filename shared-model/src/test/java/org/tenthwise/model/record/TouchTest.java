@@ -28,8 +28,9 @@ import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 
 /**
- * The root of an invented Tr 40×7, at most 32.500, and a hole drilled Ø8 118°. A reading of 32.688 across opposite grooves is
- * √(32.688² − 3.5²) = 32.500082, one of 32.6875 is 32.499579; the point is 4 / tan 59° = 2.403442 long. By hand.
+ * The root of an invented Tr 40×7, at most 32.500, and a hole drilled Ø8 118°. A reading of 32.688 across opposite
+ * grooves is √(32.688² − 3.5²) = 32.500082, one of 32.6875 is 32.499579; the point is 4 / tan 59° = 2.403442 long. By
+ * hand.
  */
 class TouchTest {
 
@@ -38,8 +39,18 @@ class TouchTest {
     private static final Event SQUARE = new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.SQUARE_ACROSS);
 
     private static Check.Size size(Feature feature, String lower, String upper, int places, Contact contact) {
-        return new Check.Size(feature, Limits.between(mm(lower), mm(upper)), places(places), 1, Combine.EACH, true, mm("0"),
-                with(GaugeKind.MICROMETER), Cutting.UNSAID, Optional.empty(), contact);
+        return new Check.Size(
+                feature,
+                Limits.between(mm(lower), mm(upper)),
+                places(places),
+                1,
+                Combine.EACH,
+                true,
+                mm("0"),
+                with(GaugeKind.MICROMETER),
+                Cutting.UNSAID,
+                Optional.empty(),
+                contact);
     }
 
     private static Bench root(int places) {
@@ -55,7 +66,9 @@ class TouchTest {
         SizeFinding unsaid = found(root(1).read(1, "32.000"));
         assertEquals(Standing.OPEN, unsaid.verdict().standing());
         assertEquals(1, unsaid.missing());
-        assertEquals(Optional.of(Standing.OPEN), unsaid.alone(unsaid.measured().get(0)).map(verdict -> verdict.standing()));
+        assertEquals(
+                Optional.of(Standing.OPEN),
+                unsaid.alone(unsaid.measured().get(0)).map(verdict -> verdict.standing()));
         assertEquals(Optional.of(length("32")), unsaid.value());
         assertEquals(Optional.empty(), unsaid.measured().get(0).forContact());
     }
@@ -63,7 +76,9 @@ class TouchTest {
     @Test
     void isOpenHoweverFarOutItReads() {
         assertEquals(Standing.OPEN, found(root(1).read(1, "33.000")).verdict().standing());
-        assertEquals(Standing.CUT_AGAIN, found(root(1).read(1, "33.000").did(SQUARE)).verdict().standing());
+        assertEquals(
+                Standing.CUT_AGAIN,
+                found(root(1).read(1, "33.000").did(SQUARE)).verdict().standing());
     }
 
     @Test
@@ -76,7 +91,9 @@ class TouchTest {
         assertEquals(Optional.of(length("-0.187921")), worst.forContact());
         assertEquals(length("-0.187921"), worst.correction());
         assertEquals(Optional.empty(), worst.forTemperature());
-        assertEquals(Standing.CUT_AGAIN, found(root(1).read(1, "32.688").did(OPPOSITE)).verdict().standing());
+        assertEquals(
+                Standing.CUT_AGAIN,
+                found(root(1).read(1, "32.688").did(OPPOSITE)).verdict().standing());
     }
 
     @Test
@@ -91,15 +108,20 @@ class TouchTest {
     void nobodyIsAskedWhereTheGroovesFaceEachOther() {
         Check two = size(Feature.DIAMETER, "31.500", "32.500", 1, new Contact.AcrossGrooves(length("7"), 2));
         assertEquals(List.of(), two.questions());
-        assertEquals(Standing.PASS, new Bench().step(two).read(1, "32.500").finding(1).verdict().standing());
-        assertEquals(List.of(Question.GROOVES_TOUCHED), size(Feature.DIAMETER, "31.5", "32.5", 1,
-                new Contact.AcrossGrooves(length("7"), 3)).questions());
+        assertEquals(
+                Standing.PASS,
+                new Bench().step(two).read(1, "32.500").finding(1).verdict().standing());
+        assertEquals(
+                List.of(Question.GROOVES_TOUCHED),
+                size(Feature.DIAMETER, "31.5", "32.5", 1, new Contact.AcrossGrooves(length("7"), 3))
+                        .questions());
     }
 
     /** A reading struck out and read anew, perhaps with another gauge: what was said before does not speak for it. */
     @Test
     void isAskedAgainOnceSomethingIsReadAfterTheAnswer() {
-        Bench bench = root(2).read(1, "32.6875", "32.000").did(OPPOSITE).did(new Event.StruckOut(2, "dirt in the groove"));
+        Bench bench =
+                root(2).read(1, "32.6875", "32.000").did(OPPOSITE).did(new Event.StruckOut(2, "dirt in the groove"));
         bench.did(new Event.ReadingTaken(1, "1.1", mm("32.400")));
         assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
         assertEquals(1, bench.finding(1).missing());
@@ -108,16 +130,30 @@ class TouchTest {
 
     @Test
     void anAnswerThatIsStruckOutLeavesItOpen() {
-        assertEquals(Standing.OPEN, root(1).read(1, "32.000").did(SQUARE).did(new Event.StruckOut(3, "wrong key"))
-                .finding(1).verdict().standing());
+        assertEquals(
+                Standing.OPEN,
+                root(1).read(1, "32.000")
+                        .did(SQUARE)
+                        .did(new Event.StruckOut(3, "wrong key"))
+                        .finding(1)
+                        .verdict()
+                        .standing());
     }
 
     /** Wires 3.6 on Tr 40×7 that measure 39.900 lie on a root of 32.7 and clear one of 32.688 − 0.188. */
     @Test
     void theRootOfAThreadIsTheCorrectedOne() {
-        Check.OverWires wires = new Check.OverWires(new ScrewThread(ThreadForm.TRAPEZOIDAL, length("40"), length("7"), 1),
-                Limits.between(mm("36.020"), mm("36.375")), Optional.empty(), Optional.of(1), places(1), 1, Combine.EACH, true,
-                mm("0"), new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, Optional.empty(), Optional.of(mm("3.6"))));
+        Check.OverWires wires = new Check.OverWires(
+                new ScrewThread(ThreadForm.TRAPEZOIDAL, length("40"), length("7"), 1),
+                Limits.between(mm("36.020"), mm("36.375")),
+                Optional.empty(),
+                Optional.of(1),
+                places(1),
+                1,
+                Combine.EACH,
+                true,
+                mm("0"),
+                new Check.Means(GaugeKind.MICROMETER_OVER_WIRES, Optional.empty(), Optional.of(mm("3.6"))));
         Bench bench = root(1).step(wires).did(new Event.GaugeSet(2, Bench.wires("3.6")));
         bench.read(1, "32.688");
         assertTrue(room(bench.read(2, "39.900")).isEmpty(), "nobody has said how the root was read");
@@ -133,13 +169,18 @@ class TouchTest {
     }
 
     /**
-     * Bronze, 16.2, at 25 °C under a micrometer at 20 °C: 32.688/1.000081 = 32.685352, and √(32.685352² − 3.5²) = 32.497419. The
-     * other order gives 32.497450, by 0.03 µm another.
+     * Bronze, 16.2, at 25 °C under a micrometer at 20 °C: 32.688/1.000081 = 32.685352, and √(32.685352² − 3.5²) =
+     * 32.497419. The other order gives 32.497450, by 0.03 µm another.
      */
     @Test
     void theReadingIsBroughtToTwentyDegreesFirst() {
         Check.Size tight = size(Feature.DIAMETER, "32.480", "32.500", 1, TR_40);
-        SizeFinding found = found(new Bench().in(Bench.BRONZE).step(tight).at(1, "25", "20").read(1, "32.688").did(OPPOSITE));
+        SizeFinding found = found(new Bench()
+                .in(Bench.BRONZE)
+                .step(tight)
+                .at(1, "25", "20")
+                .read(1, "32.688")
+                .did(OPPOSITE));
         Measured measured = found.measured().get(0);
         assertEquals(Optional.of(length("-0.002648")), measured.forTemperature());
         assertEquals(length("32.497419"), measured.value());
@@ -151,7 +192,9 @@ class TouchTest {
     /** √(5² − 3.5²) = 3.570714: between half a pitch and a pitch it is a small root, and none that cannot be. */
     @Test
     void aReadingOfMoreThanHalfAPitchIsOfAThread() {
-        assertEquals(length("3.570714"), found(root(1).read(1, "5").did(OPPOSITE)).measured().get(0).value());
+        assertEquals(
+                length("3.570714"),
+                found(root(1).read(1, "5").did(OPPOSITE)).measured().get(0).value());
         assertEquals(length("3.5"), Touch.most(TR_40));
     }
 
@@ -165,7 +208,13 @@ class TouchTest {
     }
 
     private static Bench hole(ReadTo readTo, String lower, String upper) {
-        return new Bench().step(size(Feature.DEPTH, lower, upper, 1, new Contact.DrilledHole(mm("8"), BigDecimal.valueOf(118), readTo)));
+        return new Bench()
+                .step(size(
+                        Feature.DEPTH,
+                        lower,
+                        upper,
+                        1,
+                        new Contact.DrilledHole(mm("8"), BigDecimal.valueOf(118), readTo)));
     }
 
     @Test
@@ -174,7 +223,11 @@ class TouchTest {
         assertEquals(Standing.PASS, found.verdict().standing());
         assertEquals(length("24.896558"), found.measured().get(0).value());
         assertEquals(Optional.of(length("-2.403442")), found.measured().get(0).forContact());
-        assertEquals(Standing.CUT_AGAIN, found(hole(ReadTo.POINT, "24.5", "25.5").read(1, "25.0")).verdict().standing());
+        assertEquals(
+                Standing.CUT_AGAIN,
+                found(hole(ReadTo.POINT, "24.5", "25.5").read(1, "25.0"))
+                        .verdict()
+                        .standing());
     }
 
     @Test
@@ -187,7 +240,14 @@ class TouchTest {
     /** The rod in a hole of 4 goes in 6.4: not far off, though more than a quarter deeper than the drawing. */
     @Test
     void theRodIsLookedForAtThePoint() {
-        assertEquals(List.of(), Plausible.farOff(hole(ReadTo.POINT, "3.9", "4.1").read(1, "6.4").finding(1)));
-        assertEquals(1, Plausible.farOff(hole(ReadTo.FULL_DIAMETER, "3.9", "4.1").read(1, "6.4").finding(1)).size());
+        assertEquals(
+                List.of(),
+                Plausible.farOff(hole(ReadTo.POINT, "3.9", "4.1").read(1, "6.4").finding(1)));
+        assertEquals(
+                1,
+                Plausible.farOff(hole(ReadTo.FULL_DIAMETER, "3.9", "4.1")
+                                .read(1, "6.4")
+                                .finding(1))
+                        .size());
     }
 }

@@ -22,7 +22,10 @@ import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.run.Event;
 
-/** What is advised, and of which section, by what is read: limit 0.020, four jaws. Half the difference of opposite readings, by hand. */
+/**
+ * What is advised, and of which section, by what is read: limit 0.020, four jaws. Half the difference of opposite
+ * readings, by hand.
+ */
 class TruingUpSumTest {
 
     private static final String[] QUARTERS = {"0", "90", "180", "270"};
@@ -37,18 +40,24 @@ class TruingUpSumTest {
 
     @Test
     void onlyJawsThatMoveAloneAreMoved() {
-        assertTrue(near(new Bench().step(runOut("0.020", 0, QUARTERS)).read(1, "0", "0.030", "0", "-0.030")).stream().noneMatch(Move.Jaw.class::isInstance));
+        assertTrue(near(new Bench().step(runOut("0.020", 0, QUARTERS)).read(1, "0", "0.030", "0", "-0.030")).stream()
+                .noneMatch(Move.Jaw.class::isInstance));
     }
 
     @Test
     void jawsAreMovedByThePointsBesideASweep() {
-        assertEquals(SECOND_JAW_BY_0_030, near(sweep(oneSection(), "", "0.031", "-0.031").read(1, "0", "0.030", "0", "-0.030")));
+        assertEquals(
+                SECOND_JAW_BY_0_030,
+                near(sweep(oneSection(), "", "0.031", "-0.031").read(1, "0", "0.030", "0", "-0.030")));
     }
 
     @Test
     void nothingIsAdvisedWhereNothingIsOver() {
         assertEquals(Optional.empty(), advice(oneSection().read(1, "0.005", "0.010", "0.005", "0")));
-        assertEquals(Optional.empty(), advice(oneSection().read(1, "0.010", "0.010", "-0.009", "-0.009")), "unproven: a full turn is asked");
+        assertEquals(
+                Optional.empty(),
+                advice(oneSection().read(1, "0.010", "0.010", "-0.009", "-0.009")),
+                "unproven: a full turn is asked");
     }
 
     @Test
@@ -57,7 +66,9 @@ class TruingUpSumTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # points swing 0.022 and the turn less: by up to the last place of both, 0.001 each, they may
         0.020,  MOVE
         0.0199, CONTRADICTION
@@ -68,7 +79,10 @@ class TruingUpSumTest {
         assertEquals(state, advice(bench).orElseThrow().state());
     }
 
-    /** An axis that is 0.004 off is worth moving with an indicator of 0.001, noughts left away or not, and one that is 0.005 off not with one of 0.01. */
+    /**
+     * An axis that is 0.004 off is worth moving with an indicator of 0.001, noughts left away or not, and one that is
+     * 0.005 off not with one of 0.01.
+     */
     @ParameterizedTest
     @CsvSource({"0.032 0.020 0 0.012, 2", "0.032 0.02 0 0.012, 2", "0.03 0.02 0 0.01, 1"})
     void whatIsUnderTheLastPlaceThatWasTypedIsLeft(String readings, int moves) {
@@ -77,7 +91,11 @@ class TruingUpSumTest {
 
     @Test
     void aTurnOfBareNoughtsDoesNotHideThatItContradictsThePoints() {
-        assertEquals(TruingUp.State.CONTRADICTION, advice(sweep(oneSection(), "", "0", "0").read(1, "0.040", "0.020", "0", "0.020")).orElseThrow().state());
+        assertEquals(
+                TruingUp.State.CONTRADICTION,
+                advice(sweep(oneSection(), "", "0", "0").read(1, "0.040", "0.020", "0", "0.020"))
+                        .orElseThrow()
+                        .state());
     }
 
     // two sections
@@ -92,32 +110,56 @@ class TruingUpSumTest {
 
     @Test
     void theNearSectionIsTruedBeforeAnythingIsReadByAngleFarOut() {
-        Bench bench = byAngle(sweep(sweep(twoSections(), "", "0.060", "0"), "far:", "0.040", "0"), "", "0", "0.030", "0", "-0.030");
+        Bench bench = byAngle(
+                sweep(sweep(twoSections(), "", "0.060", "0"), "far:", "0.040", "0"), "", "0", "0.030", "0", "-0.030");
         TruingUp advice = advice(bench).orElseThrow();
         assertEquals(SECOND_JAW_BY_0_030, advice.near());
         assertEquals(List.of(), advice.far());
     }
 
-    /** 0.006 off near the jaws is inside and stays: what is over is the far section, and nobody has read there to which side. */
+    /**
+     * 0.006 off near the jaws is inside and stays: what is over is the far section, and nobody has read there to which
+     * side.
+     */
     @Test
     void whereOnlyTheFarSectionIsOverTheNearOneIsNotMovedForIt() {
-        Bench bench = byAngle(sweep(sweep(twoSections(), "", "0.012", "0"), "far:", "0.040", "0"), "", "0.012", "0.006", "0", "0.006");
+        Bench bench = byAngle(
+                sweep(sweep(twoSections(), "", "0.012", "0"), "far:", "0.040", "0"),
+                "",
+                "0.012",
+                "0.006",
+                "0",
+                "0.006");
         assertEquals(Optional.empty(), advice(bench));
     }
 
-    /** Far out 0.020 off towards 0° and near the jaws not at all: the whole of it is lean. Bare noughts are no indicator that reads whole millimetres. */
+    /**
+     * Far out 0.020 off towards 0° and near the jaws not at all: the whole of it is lean. Bare noughts are no indicator
+     * that reads whole millimetres.
+     */
     @Test
     void whereOnlyTheFarSectionIsOverItsLeanIsTakenAwayOnceItIsReadByAngle() {
         Bench bench = sweep(sweep(twoSections(), "", "0.001", "0"), "far:", "0.040", "0");
         byAngle(byAngle(bench, "", "0", "0", "0", "0"), "far:", "0.040", "0.020", "0", "0.020");
         TruingUp advice = advice(bench).orElseThrow();
         assertEquals(List.of(), advice.near());
-        assertTrue(advice.far().get(0) instanceof Move.Tap tap && tap.from().amount().equals(length("0.020")), advice.far()::toString);
+        assertTrue(
+                advice.far().get(0) instanceof Move.Tap tap
+                        && tap.from().amount().equals(length("0.020")),
+                advice.far()::toString);
     }
 
     @Test
     void nothingIsAdvisedWhereBothSectionsPassByTheirPoints() {
-        assertEquals(Optional.empty(), advice(byAngle(byAngle(twoSections(), "", "0.012", "0.006", "0", "0.006"), "far:", "0.006", "0.012", "0.006", "0")));
+        assertEquals(
+                Optional.empty(),
+                advice(byAngle(
+                        byAngle(twoSections(), "", "0.012", "0.006", "0", "0.006"),
+                        "far:",
+                        "0.006",
+                        "0.012",
+                        "0.006",
+                        "0")));
     }
 
     @Test
@@ -129,7 +171,8 @@ class TruingUpSumTest {
     }
 
     private static boolean isOver(String highest) {
-        RunOutFinding found = (RunOutFinding) sweep(oneSection(), "", highest, "0").finding(1);
+        RunOutFinding found =
+                (RunOutFinding) sweep(oneSection(), "", highest, "0").finding(1);
         return found.isOver(found.near());
     }
 
@@ -138,8 +181,14 @@ class TruingUpSumTest {
     }
 
     private static Bench twoSections() {
-        return new Bench().step(new Check.RunOut(mm("0.020"), Stream.of(QUARTERS).map(BigDecimal::new).toList(), Holding.FOUR_JAW, BigDecimal.ZERO,
-                List.of(new Section("near the jaws", mm("30")), new Section("far out", mm("140"))), Bench.with(GaugeKind.DIAL_INDICATOR)));
+        return new Bench()
+                .step(new Check.RunOut(
+                        mm("0.020"),
+                        Stream.of(QUARTERS).map(BigDecimal::new).toList(),
+                        Holding.FOUR_JAW,
+                        BigDecimal.ZERO,
+                        List.of(new Section("near the jaws", mm("30")), new Section("far out", mm("140"))),
+                        Bench.with(GaugeKind.DIAL_INDICATOR)));
     }
 
     /** @param at what stands before the slots of the section */

@@ -37,7 +37,9 @@ class UnaskedReadingTest {
     private static final Check BORE = Bench.size(Feature.BORE, "30.000", "30.020", Combine.EACH, 2);
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # middle 30.010; five times 0.020 is 0.100
         30.110, true
         30.111, false
@@ -51,7 +53,11 @@ class UnaskedReadingTest {
     @Test
     void aComparingGaugeOpensItsCheckAroundWhereItStandsAtTheMiddle() {
         // set on 30.005 at 0.030, falling: the middle, 0.005 above the master, stands at 0.025
-        Setting set = Setting.onMaster(new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "M", mm("30.005"), mm("0.030"));
+        Setting set = Setting.onMaster(
+                new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)),
+                "M",
+                mm("30.005"),
+                mm("0.030"));
         Plausible.Expected expected = opening(BORE, Optional.of(set)).orElseThrow();
         assertEquals(length("0.025"), expected.about());
         assertEquals(length("0.100"), expected.room());
@@ -60,23 +66,37 @@ class UnaskedReadingTest {
     @ParameterizedTest
     @CsvSource({"0.100, true", "-0.100, true", "0.101, false"})
     void anIndicatorOpensItsCheckWithinFiveTimesTheLimitOfNought(String read, boolean opens) {
-        assertEquals(opens, opening(Bench.runOut("0.02", 4, "0", "90", "180", "270"), Optional.empty()).orElseThrow().fits(length(read)));
+        assertEquals(
+                opens,
+                opening(Bench.runOut("0.02", 4, "0", "90", "180", "270"), Optional.empty())
+                        .orElseThrow()
+                        .fits(length(read)));
     }
 
     @ParameterizedTest
     @CsvSource({"30.110, true", "30.111, false"})
     void aPlugOpensItsCheckWithinFiveTolerancesOfItsBore(String read, boolean opens) {
-        Check plug = new Check.PlugFit(1, Limits.between(mm("0.005"), mm("0.035")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER));
+        Check plug = new Check.PlugFit(
+                1, Limits.between(mm("0.005"), mm("0.035")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER));
         assertEquals(opens, opening(plug, Optional.empty()).orElseThrow().fits(length(read)));
     }
 
     /** Over the wire 1.443 the middle 18.250 reads 20.414 and up to 0.01 more for the lead; five times 0.1 is 0.5. */
     @Test
     void aReadingOverWiresOpensItsCheckWithinFiveTolerancesOfWhereTheMiddleReads() {
-        Check wires = new Check.OverWires(new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1),
-                Limits.between(mm("18.2"), mm("18.3")), Optional.empty(), Optional.empty(), places(1), 1, Combine.EACH, true, mm("0"),
+        Check wires = new Check.OverWires(
+                new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1),
+                Limits.between(mm("18.2"), mm("18.3")),
+                Optional.empty(),
+                Optional.empty(),
+                places(1),
+                1,
+                Combine.EACH,
+                true,
+                mm("0"),
                 with(GaugeKind.MICROMETER_OVER_WIRES));
-        Plausible.Expected expected = opening(wires, Optional.of(Bench.wires("1.443"))).orElseThrow();
+        Plausible.Expected expected =
+                opening(wires, Optional.of(Bench.wires("1.443"))).orElseThrow();
         assertEquals(length("0.5"), expected.room());
         assertTrue(expected.fits(length("20.913")));
         assertFalse(expected.fits(length("20.925")));
@@ -84,16 +104,36 @@ class UnaskedReadingTest {
 
     @Test
     void whereNoToleranceSaysHowFarNoUnaskedFigureOpensACheck() {
-        Check atMost = new Check.Size(Feature.DEPTH, Limits.atMost(mm("5")), places(1), 1, Combine.EACH, false, mm("0"), with(GaugeKind.DEPTH_GAUGE));
+        Check atMost = new Check.Size(
+                Feature.DEPTH,
+                Limits.atMost(mm("5")),
+                places(1),
+                1,
+                Combine.EACH,
+                false,
+                mm("0"),
+                with(GaugeKind.DEPTH_GAUGE));
         assertEquals(Optional.empty(), opening(atMost, Optional.empty()));
-        assertEquals(Optional.empty(), opening(Bench.size(Feature.DEPTH, "0", "0.05", Combine.RANGE, 2), Optional.empty()));
+        assertEquals(
+                Optional.empty(), opening(Bench.size(Feature.DEPTH, "0", "0.05", Combine.RANGE, 2), Optional.empty()));
         assertEquals(Optional.empty(), opening(new Check.Confirm("gripped"), Optional.empty()));
     }
 
     /** The bore is step 1 of the plan, the check asked about step 2. */
     private static Optional<Plausible.Expected> opening(Check check, Optional<Setting> setting) {
-        Plan plan = new Plan(new PartId("X-1", "A"), "1", "Trial", "", "", Unit.MILLIMETRE, "", List.of(new Operation(10, "All")),
-                List.of(step(1, BORE), step(2, check)), Optional.empty(), new PlanSource("", ""), Optional.empty());
+        Plan plan = new Plan(
+                new PartId("X-1", "A"),
+                "1",
+                "Trial",
+                "",
+                "",
+                Unit.MILLIMETRE,
+                "",
+                List.of(new Operation(10, "All")),
+                List.of(step(1, BORE), step(2, check)),
+                Optional.empty(),
+                new PlanSource("", ""),
+                Optional.empty());
         return Plausible.opening(plan, check, setting);
     }
 

@@ -30,7 +30,9 @@ import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Standing;
 
-/** An invented bronze part, 16.2, under steel gauges, 11.5, in a shop of 18 to 25 °C. Figures by hand from the formula. */
+/**
+ * An invented bronze part, 16.2, under steel gauges, 11.5, in a shop of 18 to 25 °C. Figures by hand from the formula.
+ */
 class WarmthTest {
 
     private static final Check BORE = size(Feature.BORE, "30.000", "30.021", Combine.EACH, 1);
@@ -42,7 +44,8 @@ class WarmthTest {
     /** 30.0215 is above the upper limit; at 25 °C, gauge at 20: 30.0215/(1 + 81e-6) = 30.019068, inside by 0.001932. */
     @Test
     void theVerdictIsOnTheSizeAtTwentyDegreesAndAllThreeAreKept() {
-        SizeFinding found = (SizeFinding) bore().at(1, "25", "20").read(1, "30.0215").finding(1);
+        SizeFinding found =
+                (SizeFinding) bore().at(1, "25", "20").read(1, "30.0215").finding(1);
         assertEquals(Standing.PASS, found.verdict().standing());
         Measured measured = found.measured().get(0);
         assertEquals(length("30.0215"), measured.raw());
@@ -51,7 +54,9 @@ class WarmthTest {
         assertEquals(Optional.of(length("30.019068")), found.value());
     }
 
-    /** 30.0195 as read; gauge at 25 and part at 18 °C: 30.0195·(1 + 57.5e-6)/(1 − 32.4e-6) = 30.022199, out by 0.001199. */
+    /**
+     * 30.0195 as read; gauge at 25 and part at 18 °C: 30.0195·(1 + 57.5e-6)/(1 − 32.4e-6) = 30.022199, out by 0.001199.
+     */
     @Test
     void aColdPartUnderAWarmGaugeIsLargerThanItReads() {
         Finding found = bore().at(1, "18", "25").read(1, "30.0195").finding(1);
@@ -59,15 +64,25 @@ class WarmthTest {
         assertEquals(length("0.001199"), found.verdict().margin().orElseThrow().distance());
     }
 
-    /** A part read at 35 °C, corrected to 21 °C, and that struck out: the 35 °C of before would bring 30.0275 to size. */
+    /**
+     * A part read at 35 °C, corrected to 21 °C, and that struck out: the 35 °C of before would bring 30.0275 to size.
+     */
     @Test
     void aTemperatureThatWasReplacedDoesNotComeBackWhenTheOneInItsPlaceIsStruckOut() {
-        Bench bench = bore().at(1, "35", "20").did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS))).read(1, "30.0275");
+        Bench bench = bore().at(1, "35", "20")
+                .did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS)))
+                .read(1, "30.0275");
         assertEquals(Standing.FAIL, bench.finding(1).verdict().standing());
         bench.did(new Event.StruckOut(4, "wrong part"));
         assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
-        assertEquals(Optional.of(Body.PART), bench.finding(1).warmth().orElseThrow().wanted());
-        assertEquals(Standing.PASS, bench.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("35", CELSIUS))).finding(1).verdict().standing());
+        assertEquals(
+                Optional.of(Body.PART), bench.finding(1).warmth().orElseThrow().wanted());
+        assertEquals(
+                Standing.PASS,
+                bench.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("35", CELSIUS)))
+                        .finding(1)
+                        .verdict()
+                        .standing());
     }
 
     @Test
@@ -78,7 +93,9 @@ class WarmthTest {
         assertEquals(Optional.empty(), found.proposal());
         assertEquals(2, found.missing());
         assertEquals(Optional.of(Body.PART), found.warmth().orElseThrow().wanted());
-        Finding half = bore().read(1, "29.5").did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("22", CELSIUS))).finding(1);
+        Finding half = bore().read(1, "29.5")
+                .did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("22", CELSIUS)))
+                .finding(1);
         assertEquals(Standing.OPEN, half.verdict().standing());
         assertEquals(Optional.of(Body.GAUGE), half.warmth().orElseThrow().wanted());
         assertEquals(1, half.missing());
@@ -87,23 +104,36 @@ class WarmthTest {
     @Test
     void theLatestTemperatureCountsAndOneStruckOutDoesNot() {
         Bench bench = bore().at(1, "21", "20").at(1, "22", "21");
-        assertEquals(Optional.of(Degrees.of("22", CELSIUS)), bench.finding(1).warmth().orElseThrow().part());
+        assertEquals(
+                Optional.of(Degrees.of("22", CELSIUS)),
+                bench.finding(1).warmth().orElseThrow().part());
         bench.did(new Event.StruckOut(4, "hand on the thermometer"));
-        assertEquals(Optional.empty(), bench.finding(1).warmth().orElseThrow().part(), "the 21 °C it took the place of stay replaced");
+        assertEquals(
+                Optional.empty(),
+                bench.finding(1).warmth().orElseThrow().part(),
+                "the 21 °C it took the place of stay replaced");
         assertEquals(1, bench.sheet().line(1).passes().get(0).struckOut().count());
     }
 
     @Test
     void anotherPassNeedsItsOwnTemperatures() {
-        Bench bench = bore().at(1, "22", "21").read(1, "29.9").did(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).read(1, "30.01");
+        Bench bench = bore().at(1, "22", "21")
+                .read(1, "29.9")
+                .did(new Event.PassBegun(1, Event.PassBegun.Why.CUT))
+                .read(1, "30.01");
         assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
-        assertEquals(Standing.CUT_AGAIN, bench.sheet().line(1).earlier().get(0).verdict().standing());
+        assertEquals(
+                Standing.CUT_AGAIN,
+                bench.sheet().line(1).earlier().get(0).verdict().standing());
     }
 
     /** 30.1·(5·16.2 + 2·11.5)e-6 ≈ 0.0031, and a twentieth of 0.1 is 0.005. */
     @Test
     void whereItDoesNotMatterNothingIsAskedAndNothingCorrected() {
-        Bench bench = new Bench().in(Bench.BRONZE).step(size(Feature.BORE, "30.0", "30.1", Combine.EACH, 1)).read(1, "30.05");
+        Bench bench = new Bench()
+                .in(Bench.BRONZE)
+                .step(size(Feature.BORE, "30.0", "30.1", Combine.EACH, 1))
+                .read(1, "30.05");
         assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
         Warmth warmth = bench.finding(1).warmth().orElseThrow();
         assertFalse(warmth.matters());
@@ -114,7 +144,11 @@ class WarmthTest {
 
     @Test
     void aPlanMayLeaveItUnasked() {
-        Finding found = new Bench().in(Bench.BRONZE).stepNotAsking(BORE).read(1, "30.01").finding(1);
+        Finding found = new Bench()
+                .in(Bench.BRONZE)
+                .stepNotAsking(BORE)
+                .read(1, "30.01")
+                .finding(1);
         assertTrue(found.warmth().orElseThrow().matters());
         assertFalse(found.warmth().orElseThrow().needed());
         assertEquals(Standing.PASS, found.verdict().standing());
@@ -122,24 +156,55 @@ class WarmthTest {
 
     @Test
     void whetherAStepNeedsTemperaturesIsKnownBeforeAnythingIsRead() {
-        Sheet sheet = bore().stepNotAsking(BORE).step(new Check.Confirm("a"), TemperatureAsked.ALWAYS).sheet();
-        assertEquals(List.of(true, false, false), sheet.lines().stream().map(line -> Warmth.isNeeded(sheet.plan(), line.step())).toList());
+        Sheet sheet = bore().stepNotAsking(BORE)
+                .step(new Check.Confirm("a"), TemperatureAsked.ALWAYS)
+                .sheet();
+        assertEquals(
+                List.of(true, false, false),
+                sheet.lines().stream()
+                        .map(line -> Warmth.isNeeded(sheet.plan(), line.step()))
+                        .toList());
     }
 
     @Test
     void oneLimitHasNoToleranceToSetItAgainst() {
-        Check atLeast = new Check.Size(Feature.BORE, new Limits(Optional.of(mm("30")), Optional.empty()), places(1), 1,
-                Combine.EACH, false, mm("0"), with(GaugeKind.CALIPER));
-        assertFalse(new Bench().in(Bench.BRONZE).step(atLeast).finding(1).warmth().orElseThrow().needed());
+        Check atLeast = new Check.Size(
+                Feature.BORE,
+                new Limits(Optional.of(mm("30")), Optional.empty()),
+                places(1),
+                1,
+                Combine.EACH,
+                false,
+                mm("0"),
+                with(GaugeKind.CALIPER));
+        assertFalse(new Bench()
+                .in(Bench.BRONZE)
+                .step(atLeast)
+                .finding(1)
+                .warmth()
+                .orElseThrow()
+                .needed());
     }
 
-    /** 30 mm of bronze: where the plan says ask, one limit and a wide tolerance are asked for as well, and waited for. */
+    /**
+     * 30 mm of bronze: where the plan says ask, one limit and a wide tolerance are asked for as well, and waited for.
+     */
     @Test
     void whatThePlanAlwaysAsksForIsAskedForWhateverTheWidth() {
-        Check atLeast = new Check.Size(Feature.BORE, new Limits(Optional.of(mm("30")), Optional.empty()), places(1), 1,
-                Combine.EACH, false, mm("0"), with(GaugeKind.CALIPER));
+        Check atLeast = new Check.Size(
+                Feature.BORE,
+                new Limits(Optional.of(mm("30")), Optional.empty()),
+                places(1),
+                1,
+                Combine.EACH,
+                false,
+                mm("0"),
+                with(GaugeKind.CALIPER));
         for (Check check : List.of(atLeast, size(Feature.BORE, "30", "31", Combine.EACH, 1))) {
-            Bench bench = new Bench().in(Bench.BRONZE).step(check, TemperatureAsked.ALWAYS).read(1, "30.001");
+            Bench bench = new Bench()
+                    .in(Bench.BRONZE)
+                    .step(check, TemperatureAsked.ALWAYS)
+                    .read(1, "30.001");
             assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
             assertEquals(2, bench.finding(1).missing());
             bench.at(1, "25", "20");
@@ -151,8 +216,19 @@ class WarmthTest {
     @Test
     void temperaturesOfAThreadAreCountedAsMissing() {
         ScrewThread thread = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
-        Bench bench = new Bench().in(Bench.BRONZE).step(new Check.OverWires(thread, Limits.between(mm("18.2"), mm("18.21")), Optional.empty(),
-                Optional.empty(), places(1), 1, Combine.EACH, false, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)));
+        Bench bench = new Bench()
+                .in(Bench.BRONZE)
+                .step(new Check.OverWires(
+                        thread,
+                        Limits.between(mm("18.2"), mm("18.21")),
+                        Optional.empty(),
+                        Optional.empty(),
+                        places(1),
+                        1,
+                        Combine.EACH,
+                        false,
+                        mm("0"),
+                        with(GaugeKind.MICROMETER_OVER_WIRES)));
         assertEquals(3, bench.finding(1).missing());
         bench.did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
         assertEquals(2, bench.finding(1).missing());
@@ -161,36 +237,68 @@ class WarmthTest {
 
     @Test
     void aRangeOfReadingsAndAPlanWithoutHeatHaveNothingToDoWithIt() {
-        assertEquals(Optional.empty(), new Bench().in(Bench.BRONZE).step(size(Feature.BORE, "0", "0.01", Combine.RANGE, 2)).finding(1).warmth());
+        assertEquals(
+                Optional.empty(),
+                new Bench()
+                        .in(Bench.BRONZE)
+                        .step(size(Feature.BORE, "0", "0.01", Combine.RANGE, 2))
+                        .finding(1)
+                        .warmth());
         assertEquals(Optional.empty(), new Bench().step(BORE).finding(1).warmth());
-        assertEquals(Optional.empty(), new Bench().in(Bench.BRONZE).step(new Check.Confirm("a")).finding(1).warmth());
+        assertEquals(
+                Optional.empty(),
+                new Bench()
+                        .in(Bench.BRONZE)
+                        .step(new Check.Confirm("a"))
+                        .finding(1)
+                        .warmth());
     }
 
     /** A bore of 30.010 read at 25 °C with a gauge at 20 is 30.007569; a plug of 29.990 leaves 0.017569. */
     @Test
     void aPlugIsSetAgainstTheBoreAtTwentyDegreesAndWaitsForItsTemperatures() {
-        Check plug = new Check.PlugFit(1, Limits.between(mm("0.005"), mm("0.035")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER));
-        Bench bench = bore().step(plug).read(1, "30.010").read(2, "29.990")
+        Check plug = new Check.PlugFit(
+                1, Limits.between(mm("0.005"), mm("0.035")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER));
+        Bench bench = bore().step(plug)
+                .read(1, "30.010")
+                .read(2, "29.990")
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
         bench.at(1, "25", "20").read(2, "29.990").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
-        assertEquals(length("0.017569"), ((PlugFinding) bench.finding(2)).clearance().orElseThrow().greatest());
+        assertEquals(
+                length("0.017569"),
+                ((PlugFinding) bench.finding(2)).clearance().orElseThrow().greatest());
     }
 
     /**
-     * 60° thread, to first order: d2 = M + 0.866 P − 3 W, so with reading and wires both seen from the part at 20 °C its change is
-     * (M − 3 W)·(57.5 − 129.6)e-6 for the gauge at 25 and the part at 28 °C: 16.071·−72.1e-6 = −0.001159.
+     * 60° thread, to first order: d2 = M + 0.866 P − 3 W, so with reading and wires both seen from the part at 20 °C
+     * its change is (M − 3 W)·(57.5 − 129.6)e-6 for the gauge at 25 and the part at 28 °C: 16.071·−72.1e-6 = −0.001159.
      */
     @Test
     void wiresGrowWithTheGaugeAndTheThreadWithThePart() {
         ScrewThread thread = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
-        Check wires = new Check.OverWires(thread, Limits.between(mm("18.2"), mm("18.21")), Optional.empty(), Optional.empty(),
-                places(1), 1, Combine.EACH, false, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES));
-        Bench bench = new Bench().in(Bench.BRONZE).step(wires).did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
+        Check wires = new Check.OverWires(
+                thread,
+                Limits.between(mm("18.2"), mm("18.21")),
+                Optional.empty(),
+                Optional.empty(),
+                places(1),
+                1,
+                Combine.EACH,
+                false,
+                mm("0"),
+                with(GaugeKind.MICROMETER_OVER_WIRES));
+        Bench bench = new Bench()
+                .in(Bench.BRONZE)
+                .step(wires)
+                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .read(1, "20.400");
         Length asRead = ((WiresFinding) bench.finding(1)).value().orElseThrow();
         WiresFinding found = (WiresFinding) bench.at(1, "28", "25").finding(1);
         Length change = found.value().orElseThrow().minus(asRead);
         assertTrue(!change.minus(length("-0.001159")).abs().isAbove(length("0.000003")), change::toString);
-        assertEquals(List.of(Optional.of(change)), found.measured().stream().map(Measured::forTemperature).toList());
+        assertEquals(
+                List.of(Optional.of(change)),
+                found.measured().stream().map(Measured::forTemperature).toList());
     }
 }

@@ -31,9 +31,9 @@ import org.tenthwise.model.verdict.Standing;
 /**
  * A thread over wires, and whether the wires lie on its flanks.
  *
- * <p>1 1/2-4 Stub Acme over its best wire, 0.51645 pitch: by geometry the wire reaches 0.1936 pitch below the pitch line and
- * the basic root is only 0.15 pitch deep. Over 3.280 the reading 40.280 leaves nothing under the wire at a root of
- * 40.280 − 2 · 3.280 = 33.720.
+ * <p>1 1/2-4 Stub Acme over its best wire, 0.51645 pitch: by geometry the wire reaches 0.1936 pitch below the pitch
+ * line and the basic root is only 0.15 pitch deep. Over 3.280 the reading 40.280 leaves nothing under the wire at a
+ * root of 40.280 − 2 · 3.280 = 33.720.
  */
 class WiresFindingTest {
 
@@ -41,7 +41,9 @@ class WiresFindingTest {
     private static final ScrewThread VEE = new ScrewThread(ThreadForm.METRIC, length("20"), length("2.5"), 1);
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         34.290, -0.285,  true
         33.720,  0.000,  true
         33.719,  0.0005, false
@@ -51,27 +53,47 @@ class WiresFindingTest {
         assertEquals(Optional.of(length(room)), found.rootClearance());
         assertEquals(bottoms, found.bottoms());
         assertEquals(bottoms, found.verdict().standing() == Standing.UNPROVEN);
-        assertEquals(!bottoms && found.verdict().standing() == Standing.CUT_AGAIN, found.proposal().isPresent());
+        assertEquals(
+                !bottoms && found.verdict().standing() == Standing.CUT_AGAIN,
+                found.proposal().isPresent());
     }
 
     @Test
     void whatIsAdvisedIsAThickerWireThatClearsTheRootInTheMiddleOfTheLimits() {
         WiresFinding found = stub(Optional.of("33.720"));
         Length advised = found.clearingWire().orElseThrow();
-        Length over = new OverWires(STUB, advised).overWires(found.check().pitchDiameter().middle());
+        Length over = new OverWires(STUB, advised)
+                .overWires(found.check().pitchDiameter().middle());
         assertTrue(advised.isAbove(length("3.280")), advised::toString);
         assertTrue(RootClearance.of(over, advised, length("33.720")).signum() > 0, advised::toString);
         assertEquals(Optional.empty(), stub(Optional.of("37.900")).clearingWire());
     }
 
-    /** The root of 33.720 is the same, whichever wires which place was read over; 3.300 lie higher in the groove than 3.280. */
+    /**
+     * The root of 33.720 is the same, whichever wires which place was read over; 3.300 lie higher in the groove than
+     * 3.280.
+     */
     @ParameterizedTest
     @CsvSource({"3.280, 40.280, 3.300, 40.345", "3.300, 40.345, 3.280, 40.280"})
-    void theWireAdvisedHangsOnTheRootAndNotOnTheWiresThatWereTakenFirst(String first, String over, String then, String overThen) {
-        WiresFinding found = (WiresFinding) new Bench().step(new Check.OverWires(STUB, Limits.between(mm("36.0"), mm("36.3")), Optional.of(mm("33.720")),
-                        Optional.empty(), places(2), 1, Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)))
-                .did(new Event.GaugeSet(1, Bench.wires(first))).did(new Event.ReadingTaken(1, "1.1", mm(over)))
-                .did(new Event.GaugeSet(1, Bench.wires(then))).did(new Event.ReadingTaken(1, "2.1", mm(overThen))).finding(1);
+    void theWireAdvisedHangsOnTheRootAndNotOnTheWiresThatWereTakenFirst(
+            String first, String over, String then, String overThen) {
+        WiresFinding found = (WiresFinding) new Bench()
+                .step(new Check.OverWires(
+                        STUB,
+                        Limits.between(mm("36.0"), mm("36.3")),
+                        Optional.of(mm("33.720")),
+                        Optional.empty(),
+                        places(2),
+                        1,
+                        Combine.EACH,
+                        true,
+                        mm("0"),
+                        with(GaugeKind.MICROMETER_OVER_WIRES)))
+                .did(new Event.GaugeSet(1, Bench.wires(first)))
+                .did(new Event.ReadingTaken(1, "1.1", mm(over)))
+                .did(new Event.GaugeSet(1, Bench.wires(then)))
+                .did(new Event.ReadingTaken(1, "2.1", mm(overThen)))
+                .finding(1);
         assertEquals(stub(Optional.of("33.720")).clearingWire(), found.clearingWire());
     }
 
@@ -86,8 +108,13 @@ class WiresFindingTest {
         17.583, 40, false
         """)
     void theRoomAtTheRootIsThatAtTwentyDegrees(String root, String part, boolean bottoms) {
-        WiresFinding found = (WiresFinding) new Bench().in(Bench.BRONZE).step(Bench.wires(VEE, "18.2", "18.3", Optional.of(root), 1), TemperatureAsked.ALWAYS)
-                .did(new Event.GaugeSet(1, Bench.wires("1.443"))).at(1, part, "20").read(1, "20.475").finding(1);
+        WiresFinding found = (WiresFinding) new Bench()
+                .in(Bench.BRONZE)
+                .step(Bench.wires(VEE, "18.2", "18.3", Optional.of(root), 1), TemperatureAsked.ALWAYS)
+                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .at(1, part, "20")
+                .read(1, "20.475")
+                .finding(1);
         assertEquals(bottoms, found.bottoms());
     }
 
@@ -105,15 +132,21 @@ class WiresFindingTest {
     @ParameterizedTest
     @CsvSource({"40.850, true", "40.851, false"})
     void aWireThatJustTouchesTheBasicRootMayRestOnTheOneThatWasCut(String reading, boolean mayBottom) {
-        WiresFinding found = (WiresFinding) new Bench().step(Bench.wires(STUB, "36.0", "36.3", Optional.empty(), 1))
-                .did(new Event.GaugeSet(1, Bench.wires("3.280"))).read(1, reading).finding(1);
+        WiresFinding found = (WiresFinding) new Bench()
+                .step(Bench.wires(STUB, "36.0", "36.3", Optional.empty(), 1))
+                .did(new Event.GaugeSet(1, Bench.wires("3.280")))
+                .read(1, reading)
+                .finding(1);
         assertEquals(mayBottom, found.mayBottom());
     }
 
     @Test
     void noReadingIsJudgedByItselfBeforeTheTemperaturesAreTaken() {
-        Bench bench = new Bench().in(Bench.BRONZE).step(Bench.wires(VEE, "18.2", "18.3", Optional.of("17.0"), 1), TemperatureAsked.ALWAYS)
-                .did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.400");
+        Bench bench = new Bench()
+                .in(Bench.BRONZE)
+                .step(Bench.wires(VEE, "18.2", "18.3", Optional.of("17.0"), 1), TemperatureAsked.ALWAYS)
+                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .read(1, "20.400");
         assertEquals(Standing.OPEN, alone(bench));
         assertEquals(Standing.PASS, alone(bench.at(1, "20", "20")));
     }
@@ -134,8 +167,11 @@ class WiresFindingTest {
     @ParameterizedTest
     @EnumSource(names = {"EACH", "LARGEST", "SMALLEST", "MEAN"})
     void theLargestRootReadAnywhereRulesHoweverItIsJudgedThere(Combine combine) {
-        WiresFinding found = (WiresFinding) measured(combine, Optional.empty()).read(1, "33.000", "33.720").did(new Event.GaugeSet(2, Bench.wires("3.280")))
-                .read(2, "40.280").finding(2);
+        WiresFinding found = (WiresFinding) measured(combine, Optional.empty())
+                .read(1, "33.000", "33.720")
+                .did(new Event.GaugeSet(2, Bench.wires("3.280")))
+                .read(2, "40.280")
+                .finding(2);
         assertEquals(Optional.of(length("0")), found.rootClearance());
         assertEquals(Standing.UNPROVEN, found.verdict().standing());
     }
@@ -147,14 +183,19 @@ class WiresFindingTest {
     }
 
     private static WiresFinding root(String measured, String planned) {
-        return (WiresFinding) measured(Combine.EACH, Optional.of(planned)).read(1, measured, measured)
-                .did(new Event.GaugeSet(2, Bench.wires("3.280"))).read(2, "40.280").finding(2);
+        return (WiresFinding) measured(Combine.EACH, Optional.of(planned))
+                .read(1, measured, measured)
+                .did(new Event.GaugeSet(2, Bench.wires("3.280")))
+                .read(2, "40.280")
+                .finding(2);
     }
 
     @Test
     void aRootThatIsStillToBeMeasuredIsWaitedFor() {
-        Bench bench = measured(Combine.EACH, Optional.of("30.000")).read(1, "33.000")
-                .did(new Event.GaugeSet(2, Bench.wires("3.280"))).read(2, "40.280");
+        Bench bench = measured(Combine.EACH, Optional.of("30.000"))
+                .read(1, "33.000")
+                .did(new Event.GaugeSet(2, Bench.wires("3.280")))
+                .read(2, "40.280");
         assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
         assertEquals(0, bench.finding(2).missing());
     }
@@ -167,37 +208,56 @@ class WiresFindingTest {
 
     /** d2 = M + 0.866 · 2.5 − 3 · 1.443 to first order: 18.236 over 20.400, in limits of 18.2 to 18.3. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         20.400, true,  PASS
         20.600, true,  CUT_AGAIN
         20.600, false, FAIL
         20.200, true,  FAIL
         """)
-    void aThreadTooBigIsCutAgainWhereThePlanLetsItBeAndOneTooSmallNever(String over, boolean cutAgain, Standing standing) {
+    void aThreadTooBigIsCutAgainWhereThePlanLetsItBeAndOneTooSmallNever(
+            String over, boolean cutAgain, Standing standing) {
         WiresFinding found = (WiresFinding) vee(cutAgain).read(1, over).finding(1);
         assertEquals(standing, found.verdict().standing());
         assertEquals(standing == Standing.CUT_AGAIN, found.proposal().isPresent());
     }
 
     /**
-     * 18.311 over 20.475: past 18.3 by less than the guard band of 0.02. The wire of 1.443 has its bottom at
-     * 20.475 − 2 · 1.443 = 17.589.
+     * 18.311 over 20.475: past 18.3 by less than the guard band of 0.02. The wire of 1.443 has its bottom at 20.475 − 2
+     * · 1.443 = 17.589.
      */
     @ParameterizedTest
     @CsvSource({"17.589, false", "17.588, true"})
     void aLightCutIsOfferedOnlyWhereTheWireIsOffTheRoot(String root, boolean lightCut) {
-        WiresFinding found = (WiresFinding) new Bench().step(new Check.OverWires(VEE, Limits.between(mm("18.2"), mm("18.3")),
-                Optional.of(mm(root)), Optional.empty(), places(1), 1, Combine.EACH, true, mm("0.02"), with(GaugeKind.MICROMETER_OVER_WIRES)))
-                .did(new Event.GaugeSet(1, Bench.wires("1.443"))).read(1, "20.475").finding(1);
+        WiresFinding found = (WiresFinding) new Bench()
+                .step(new Check.OverWires(
+                        VEE,
+                        Limits.between(mm("18.2"), mm("18.3")),
+                        Optional.of(mm(root)),
+                        Optional.empty(),
+                        places(1),
+                        1,
+                        Combine.EACH,
+                        true,
+                        mm("0.02"),
+                        with(GaugeKind.MICROMETER_OVER_WIRES)))
+                .did(new Event.GaugeSet(1, Bench.wires("1.443")))
+                .read(1, "20.475")
+                .finding(1);
         assertEquals(Standing.UNPROVEN, found.verdict().standing());
         assertEquals(lightCut, found.proposal().isPresent());
     }
 
-    /** The flanks stand 0.184 too far out of the middle, and the root goes down with them: to 16.516 where it was 16.700, with 16.5 the least. */
+    /**
+     * The flanks stand 0.184 too far out of the middle, and the root goes down with them: to 16.516 where it was
+     * 16.700, with 16.5 the least.
+     */
     @Test
     void aCutThatTakesTheRootUnderItsLimitIsNotOffered() {
         WiresFinding deepEnough = overRoot("16.700");
-        Length change = deepEnough.proposal().flatMap(Proposal::change).orElseThrow().abs();
+        Length change =
+                deepEnough.proposal().flatMap(Proposal::change).orElseThrow().abs();
         assertEquals(Optional.empty(), deepEnough.rootUnder());
         WiresFinding deep = overRoot("16.600");
         assertEquals(Optional.empty(), deep.proposal());
@@ -206,26 +266,62 @@ class WiresFindingTest {
     }
 
     private static WiresFinding overRoot(String root) {
-        return (WiresFinding) new Bench().step(size(Feature.DIAMETER, "16.5", "17.2", Combine.EACH, 2))
-                .step(new Check.OverWires(VEE, Limits.between(mm("18.2"), mm("18.3")), Optional.empty(), Optional.of(1), places(1), 1,
-                        Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)))
-                .read(1, "17.000", root).did(new Event.GaugeSet(2, Bench.wires("1.443"))).read(2, "20.600").finding(2);
+        return (WiresFinding) new Bench()
+                .step(size(Feature.DIAMETER, "16.5", "17.2", Combine.EACH, 2))
+                .step(new Check.OverWires(
+                        VEE,
+                        Limits.between(mm("18.2"), mm("18.3")),
+                        Optional.empty(),
+                        Optional.of(1),
+                        places(1),
+                        1,
+                        Combine.EACH,
+                        true,
+                        mm("0"),
+                        with(GaugeKind.MICROMETER_OVER_WIRES)))
+                .read(1, "17.000", root)
+                .did(new Event.GaugeSet(2, Bench.wires("1.443")))
+                .read(2, "20.600")
+                .finding(2);
     }
 
     private static WiresFinding stub(Optional<String> root) {
-        return (WiresFinding) new Bench().step(Bench.wires(STUB, "36.0", "36.3", root, 1))
-                .did(new Event.GaugeSet(1, Bench.wires("3.280"))).read(1, "40.280").finding(1);
+        return (WiresFinding) new Bench()
+                .step(Bench.wires(STUB, "36.0", "36.3", root, 1))
+                .did(new Event.GaugeSet(1, Bench.wires("3.280")))
+                .read(1, "40.280")
+                .finding(1);
     }
 
     private static Bench measured(Combine combine, Optional<String> planned) {
-        return new Bench().step(size(Feature.DIAMETER, "20", "40", combine, 2))
-                .step(new Check.OverWires(STUB, Limits.between(mm("36.0"), mm("36.3")), planned.map(Bench::mm), Optional.of(1), places(1), 1,
-                        Combine.EACH, true, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)));
+        return new Bench()
+                .step(size(Feature.DIAMETER, "20", "40", combine, 2))
+                .step(new Check.OverWires(
+                        STUB,
+                        Limits.between(mm("36.0"), mm("36.3")),
+                        planned.map(Bench::mm),
+                        Optional.of(1),
+                        places(1),
+                        1,
+                        Combine.EACH,
+                        true,
+                        mm("0"),
+                        with(GaugeKind.MICROMETER_OVER_WIRES)));
     }
 
     private static Bench vee(boolean cutAgain) {
-        return new Bench().step(new Check.OverWires(VEE, Limits.between(mm("18.2"), mm("18.3")), Optional.empty(), Optional.empty(),
-                places(1), 1, Combine.EACH, cutAgain, mm("0"), with(GaugeKind.MICROMETER_OVER_WIRES)))
+        return new Bench()
+                .step(new Check.OverWires(
+                        VEE,
+                        Limits.between(mm("18.2"), mm("18.3")),
+                        Optional.empty(),
+                        Optional.empty(),
+                        places(1),
+                        1,
+                        Combine.EACH,
+                        cutAgain,
+                        mm("0"),
+                        with(GaugeKind.MICROMETER_OVER_WIRES)))
                 .did(new Event.GaugeSet(1, Bench.wires("1.443")));
     }
 }

@@ -25,31 +25,49 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 
-/** What changes a finding, and what does not: every kind of event is one or the other, a new one must be entered here. */
+/**
+ * What changes a finding, and what does not: every kind of event is one or the other, a new one must be entered here.
+ */
 class ChangesTest {
 
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-11-25T07:31:00+01:00");
     private static final Gauge MICROMETER = new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty());
     private static final Entry SET = entry(1, new Event.GaugeSet(7, Setting.direct(MICROMETER)));
-    private static final Entry READ = entry(2, new Event.ReadingTaken(7, "1.1", new Written("30.010", Unit.MILLIMETRE)));
+    private static final Entry READ =
+            entry(2, new Event.ReadingTaken(7, "1.1", new Written("30.010", Unit.MILLIMETRE)));
     private static final Entry NOTED = entry(3, new Event.NoteMade(7, "cool"));
 
     static List<Event> thoseThatDo() {
-        return List.of(READ.event(), new Event.TemperatureTaken(7, Body.PART, Degrees.of("21", CELSIUS)), new Event.Answered(7, Question.CONFIRMED, Answer.YES),
-                new Event.StruckOut(READ.seq(), "slipped"), new Event.StruckOut(SET.seq(), "wrong ring"),
-                new Event.PassBegun(7, Event.PassBegun.Why.CUT), new Event.Disposed(7, Disposition.REWORK, "burr", "Inspector 1"),
+        return List.of(
+                READ.event(),
+                new Event.TemperatureTaken(7, Body.PART, Degrees.of("21", CELSIUS)),
+                new Event.Answered(7, Question.CONFIRMED, Answer.YES),
+                new Event.StruckOut(READ.seq(), "slipped"),
+                new Event.StruckOut(SET.seq(), "wrong ring"),
+                new Event.PassBegun(7, Event.PassBegun.Why.CUT),
+                new Event.Disposed(7, Disposition.REWORK, "burr", "Inspector 1"),
                 new Event.Disposed(7, Disposition.REPAIR, "sleeved", "Design office"));
     }
 
     /** What a newer release means by its entries nobody knows: such a run never conforms, whatever they change. */
     static List<Event> thoseThatDoNot() {
-        return List.of(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")), new Event.GaugeKnown(MICROMETER),
-                new Event.GaugeChosen(7, "MC-2", Optional.empty()), SET.event(),
-                new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD), new Event.CutOnThese(7, "third place is under the clamp"), new Event.DoubtFlagged(7, "chatter"), NOTED.event(),
+        return List.of(
+                new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")),
+                new Event.GaugeKnown(MICROMETER),
+                new Event.GaugeChosen(7, "MC-2", Optional.empty()),
+                SET.event(),
+                new Event.MachineKnown("Lathe 3", Register.RADIUS, Aim.ByLimits.THIRD),
+                new Event.CutOnThese(7, "third place is under the clamp"),
+                new Event.DoubtFlagged(7, "chatter"),
+                NOTED.event(),
                 new Event.StruckOut(NOTED.seq(), "said of another part"),
-                new Event.Disposed(7, Disposition.USE_AS_IS, "will do", "Inspector 1"), new Event.Disposed(7, Disposition.SCRAP, "thin", "Inspector 1"),
-                new Event.HandedOver("Setter 2"), new Event.Signed("Inspector 1", SignedAs.ACCEPTED), new Event.Closed("Inspector 1", SignedAs.ACCEPTED),
-                new Event.TakenOver(), new Event.Unknown("from-later", "{}"));
+                new Event.Disposed(7, Disposition.USE_AS_IS, "will do", "Inspector 1"),
+                new Event.Disposed(7, Disposition.SCRAP, "thin", "Inspector 1"),
+                new Event.HandedOver("Setter 2"),
+                new Event.Signed("Inspector 1", SignedAs.ACCEPTED),
+                new Event.Closed("Inspector 1", SignedAs.ACCEPTED),
+                new Event.TakenOver(),
+                new Event.Unknown("from-later", "{}"));
     }
 
     @ParameterizedTest
@@ -66,8 +84,11 @@ class ChangesTest {
 
     @Test
     void everyKindOfEventIsAmongThem() {
-        assertEquals(kinds(Event.class).collect(Collectors.toSet()), Stream.concat(thoseThatDo().stream(), thoseThatDoNot().stream())
-                .map(Object::getClass).collect(Collectors.toSet()));
+        assertEquals(
+                kinds(Event.class).collect(Collectors.toSet()),
+                Stream.concat(thoseThatDo().stream(), thoseThatDoNot().stream())
+                        .map(Object::getClass)
+                        .collect(Collectors.toSet()));
     }
 
     private static Stream<Class<?>> kinds(Class<?> of) {

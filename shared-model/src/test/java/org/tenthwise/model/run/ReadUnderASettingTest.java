@@ -96,7 +96,9 @@ class ReadUnderASettingTest {
         assertEquals(List.of(elsewhere), happened.run().settings());
         Map<Entry, Run.Struck> struck = happened.run().settingsStruck();
         assertEquals(List.of(first, second), List.copyOf(struck.keySet()));
-        assertEquals(List.of(new Run.Struck(out, "nought was off"), new Run.Struck(later, "anvil chipped")), List.copyOf(struck.values()));
+        assertEquals(
+                List.of(new Run.Struck(out, "nought was off"), new Run.Struck(later, "anvil chipped")),
+                List.copyOf(struck.values()));
     }
 
     @Test
@@ -104,6 +106,8 @@ class ReadUnderASettingTest {
         Entry set = happened.did(new Event.GaugeSet(BORE, FIRST));
         Entry out = happened.struckOut(set, "anvil chipped");
         happened.struckOut(set, "once more");
-        assertEquals(Map.of(set, new Run.Struck(out, "anvil chipped")), happened.run().settingsStruck());
+        assertEquals(
+                Map.of(set, new Run.Struck(out, "anvil chipped")),
+                happened.run().settingsStruck());
     }
 }

@@ -26,13 +26,20 @@ import org.tenthwise.model.quantity.Written;
 class SettingsOfARunTest {
 
     private static final int BORE = 2;
-    private static final Step STEP = new Step(BORE, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(),
-            new Check.Confirm("bored"));
+    private static final Step STEP = new Step(
+            BORE, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new Check.Confirm("bored"));
     private static final Setting WITH_FIRST = Setting.onMaster(
-            new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)), "R-20", mm("20.001"), mm("0.000"));
+            new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)),
+            "R-20",
+            mm("20.001"),
+            mm("0.000"));
     private static final Setting WITH_SECOND = Setting.onMaster(
-            new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)), "R-20", mm("20.001"), mm("0.030"));
-    private static final Setting LIMIT_GAUGE = Setting.direct(new Gauge("LG-3", GaugeKind.LIMIT_GAUGE, Optional.empty()));
+            new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)),
+            "R-20",
+            mm("20.001"),
+            mm("0.030"));
+    private static final Setting LIMIT_GAUGE =
+            Setting.direct(new Gauge("LG-3", GaugeKind.LIMIT_GAUGE, Optional.empty()));
 
     private final List<Entry> entries = new ArrayList<>();
 
@@ -63,7 +70,15 @@ class SettingsOfARunTest {
     }
 
     private static Step thread(Optional<String> gauge) {
-        return new Step(BORE + 2, 10, "Thread", "", "", Optional.empty(), List.of(), Optional.empty(),
+        return new Step(
+                BORE + 2,
+                10,
+                "Thread",
+                "",
+                "",
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
                 new Check.GoNotGo("goes in", "does not", gauge));
     }
 
@@ -79,7 +94,8 @@ class SettingsOfARunTest {
         did(new Event.GaugeSet(BORE, WITH_FIRST));
         did(new Event.GaugeChosen(BORE, "BG-2", Optional.empty()));
         read("0.010");
-        assertEquals(Optional.empty(), run().passes(STEP).get(0).readings().get(0).setting());
+        assertEquals(
+                Optional.empty(), run().passes(STEP).get(0).readings().get(0).setting());
     }
 
     @Test
@@ -95,8 +111,12 @@ class SettingsOfARunTest {
 
         List<Run.Pass> passes = run().passes(STEP);
         assertEquals(List.of(Optional.of("set on the wrong master")), reasons(passes.get(0)));
-        assertEquals(List.of(Optional.of("set on the wrong master"), Optional.empty(), Optional.empty()), reasons(passes.get(1)));
-        assertEquals(out, passes.get(0).readings().get(0).struck().orElseThrow().entry().seq());
+        assertEquals(
+                List.of(Optional.of("set on the wrong master"), Optional.empty(), Optional.empty()),
+                reasons(passes.get(1)));
+        assertEquals(
+                out,
+                passes.get(0).readings().get(0).struck().orElseThrow().entry().seq());
         assertEquals(Optional.of(WITH_FIRST), passes.get(0).readings().get(0).setting());
         assertEquals(Optional.of(WITH_SECOND), run().setting(BORE));
     }
@@ -107,7 +127,9 @@ class SettingsOfARunTest {
         long reading = read("0.010");
         did(new Event.StruckOut(reading, "chip under the gauge"));
         did(new Event.StruckOut(wrong, "wrong zero"));
-        assertEquals(List.of(Optional.of("chip under the gauge")), reasons(run().passes(STEP).get(0)));
+        assertEquals(
+                List.of(Optional.of("chip under the gauge")),
+                reasons(run().passes(STEP).get(0)));
     }
 
     @Test
@@ -115,7 +137,9 @@ class SettingsOfARunTest {
         long wrong = did(new Event.GaugeSet(BORE, WITH_SECOND));
         did(new Event.StruckOut(wrong, "wrong zero"));
         assertEquals(Optional.empty(), run().setting(BORE));
-        assertEquals(new Event.GaugeChosen(BORE, "BG-2", Optional.empty()), run().chosen(BORE).orElseThrow());
+        assertEquals(
+                new Event.GaugeChosen(BORE, "BG-2", Optional.empty()),
+                run().chosen(BORE).orElseThrow());
         assertTrue(run().settings().isEmpty());
     }
 
@@ -131,7 +155,9 @@ class SettingsOfARunTest {
     }
 
     private static List<Optional<String>> reasons(Run.Pass pass) {
-        return pass.readings().stream().map(reading -> reading.struck().map(Run.Struck::reason)).toList();
+        return pass.readings().stream()
+                .map(reading -> reading.struck().map(Run.Struck::reason))
+                .toList();
     }
 
     private long read(String typed) {

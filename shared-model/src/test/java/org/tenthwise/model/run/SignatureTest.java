@@ -59,21 +59,31 @@ class SignatureTest {
     }
 
     private long against() {
-        return signatures().stream().filter(signature -> signature.standsAgainst(signatures())).count();
+        return signatures().stream()
+                .filter(signature -> signature.standsAgainst(signatures()))
+                .count();
     }
 
     @Test
     void closingIsOneOfThemAndMoreMayFollow() {
         did(new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED)).signed("Inspector 1", SignedAs.ACCEPTED);
-        assertEquals(List.of(true, false), signatures().stream().map(Signature::closed).toList());
-        assertEquals(List.of(SignedAs.MACHINED_AND_MEASURED, SignedAs.ACCEPTED), signatures().stream().map(Signature::meaning).toList());
+        assertEquals(
+                List.of(true, false),
+                signatures().stream().map(Signature::closed).toList());
+        assertEquals(
+                List.of(SignedAs.MACHINED_AND_MEASURED, SignedAs.ACCEPTED),
+                signatures().stream().map(Signature::meaning).toList());
         assertEquals(List.of(Optional.empty(), Optional.empty()), lapses());
     }
 
     static List<Event> whatChangesAFinding() {
-        return List.of(reading(), new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS)),
-                new Event.Answered(1, Question.CONFIRMED, Answer.YES), new Event.StruckOut(2, "slipped"),
-                new Event.PassBegun(1, Event.PassBegun.Why.CUT), new Event.Disposed(1, Disposition.USE_AS_IS, "will do", "Design office"));
+        return List.of(
+                reading(),
+                new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS)),
+                new Event.Answered(1, Question.CONFIRMED, Answer.YES),
+                new Event.StruckOut(2, "slipped"),
+                new Event.PassBegun(1, Event.PassBegun.Why.CUT),
+                new Event.Disposed(1, Disposition.USE_AS_IS, "will do", "Design office"));
     }
 
     @ParameterizedTest
@@ -84,9 +94,13 @@ class SignatureTest {
     }
 
     static List<Event> whatChangesNone() {
-        return List.of(new Event.NoteMade(0, "put away"), new Event.HandedOver("Setter 2"), new Event.DoubtFlagged(1, "chatter"),
+        return List.of(
+                new Event.NoteMade(0, "put away"),
+                new Event.HandedOver("Setter 2"),
+                new Event.DoubtFlagged(1, "chatter"),
                 new Event.TakenOver(),
-                new Event.Signed("Setter 2", SignedAs.MEASURED_AGAIN), new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED));
+                new Event.Signed("Setter 2", SignedAs.MEASURED_AGAIN),
+                new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED));
     }
 
     @ParameterizedTest
@@ -122,18 +136,25 @@ class SignatureTest {
 
     @Test
     void whoMadeOrMeasuredItSaysNeitherYesNorNoAndTakesNothingBack() {
-        signed("Setter 1", SignedAs.MACHINED_AND_MEASURED).signed("Setter 1", SignedAs.ACCEPTED).signed("Setter 1", SignedAs.MEASURED_AGAIN);
+        signed("Setter 1", SignedAs.MACHINED_AND_MEASURED)
+                .signed("Setter 1", SignedAs.ACCEPTED)
+                .signed("Setter 1", SignedAs.MEASURED_AGAIN);
         assertEquals(List.of(Optional.empty(), Optional.empty(), Optional.empty()), lapses());
     }
 
     @Test
     void anAcceptanceThatLapsedItselfOvercomesNoRefusal() {
-        signed("Inspector 1", SignedAs.NOT_ACCEPTED).changed().signed("Inspector 2", SignedAs.ACCEPTED).changed();
+        signed("Inspector 1", SignedAs.NOT_ACCEPTED)
+                .changed()
+                .signed("Inspector 2", SignedAs.ACCEPTED)
+                .changed();
         assertEquals(1, against());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # words of a run,              meaning
         made and measured,             MACHINED_AND_MEASURED
         released,                      ACCEPTED

@@ -25,7 +25,8 @@ import org.tenthwise.model.quantity.Degrees;
 /** What a run says of itself: what it is, in whose hands, who measured, how warm it was, what was done last. */
 class WhatARunTellsTest {
 
-    private static final Step STEP = new Step(1, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new Check.Confirm("bored"));
+    private static final Step STEP =
+            new Step(1, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new Check.Confirm("bored"));
 
     private final Happened happened = new Happened();
 
@@ -54,10 +55,14 @@ class WhatARunTellsTest {
     }
 
     static List<Event> whatIsDoneAtAStep() {
-        return List.of(new Event.GaugeSet(2, Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()))),
-                new Event.GaugeChosen(2, "M-3", Optional.empty()), new Event.ReadingTaken(2, "1.1", Happened.mm("30.020")),
-                new Event.TemperatureTaken(2, Body.PART, Degrees.of("21", CELSIUS)), new Event.Answered(2, Question.GO_ENTERS, Answer.YES),
-                new Event.CutOnThese(2, "cannot be reached"), new Event.PassBegun(2, Event.PassBegun.Why.CUT),
+        return List.of(
+                new Event.GaugeSet(2, Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()))),
+                new Event.GaugeChosen(2, "M-3", Optional.empty()),
+                new Event.ReadingTaken(2, "1.1", Happened.mm("30.020")),
+                new Event.TemperatureTaken(2, Body.PART, Degrees.of("21", CELSIUS)),
+                new Event.Answered(2, Question.GO_ENTERS, Answer.YES),
+                new Event.CutOnThese(2, "cannot be reached"),
+                new Event.PassBegun(2, Event.PassBegun.Why.CUT),
                 new Event.Disposed(2, Disposition.REWORK, "burr", "Inspector 1"));
     }
 
@@ -71,11 +76,16 @@ class WhatARunTellsTest {
         happened.did(elsewhere);
         assertEquals(before, happened.run().passes(STEP));
         happened.read(1, "30.011");
-        assertEquals(Optional.of("M-1"), happened.run().pass(STEP).readings().get(1).setting().map(setting -> setting.gauge().id()));
+        assertEquals(
+                Optional.of("M-1"),
+                happened.run().pass(STEP).readings().get(1).setting().map(setting -> setting.gauge()
+                        .id()));
     }
 
     static List<Event> whatMeasures() {
-        return List.of(new Event.ReadingTaken(1, "1.1", Happened.mm("30.010")), new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS)),
+        return List.of(
+                new Event.ReadingTaken(1, "1.1", Happened.mm("30.010")),
+                new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS)),
                 new Event.Answered(1, Question.GO_ENTERS, Answer.YES));
     }
 
@@ -88,9 +98,13 @@ class WhatARunTellsTest {
     }
 
     static List<Event> whatMeasuresNothing() {
-        return List.of(new Event.NoteMade(1, "looks well"), new Event.DoubtFlagged(1, "a score?"), new Event.StruckOut(2, "slipped"),
+        return List.of(
+                new Event.NoteMade(1, "looks well"),
+                new Event.DoubtFlagged(1, "a score?"),
+                new Event.StruckOut(2, "slipped"),
                 new Event.GaugeSet(1, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))),
-                new Event.Signed("Inspector 1", SignedAs.MEASURED_AGAIN), new Event.HandedOver("Inspector 1"));
+                new Event.Signed("Inspector 1", SignedAs.MEASURED_AGAIN),
+                new Event.HandedOver("Inspector 1"));
     }
 
     @ParameterizedTest
@@ -106,13 +120,22 @@ class WhatARunTellsTest {
         Entry part = happened.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("23.5", CELSIUS)));
         happened.read(1, "30.010");
         Entry gauge = happened.did(new Event.TemperatureTaken(2, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
-        assertEquals(List.of(part, gauge), happened.run().temperatures().map(Run.Temperature::entry).toList());
+        assertEquals(
+                List.of(part, gauge),
+                happened.run().temperatures().map(Run.Temperature::entry).toList());
 
         Entry out = happened.struckOut(part, "thermometer lay on the chips");
         List<Run.Temperature> temperatures = happened.run().temperatures().toList();
-        assertEquals(new Run.Temperature(part, Body.PART, Degrees.of("23.5", CELSIUS),
-                Optional.of(new Run.Struck(out, "thermometer lay on the chips"))), temperatures.get(0));
-        assertEquals(new Run.Temperature(gauge, Body.GAUGE, Degrees.of("20.5", CELSIUS), Optional.empty()), temperatures.get(1));
+        assertEquals(
+                new Run.Temperature(
+                        part,
+                        Body.PART,
+                        Degrees.of("23.5", CELSIUS),
+                        Optional.of(new Run.Struck(out, "thermometer lay on the chips"))),
+                temperatures.get(0));
+        assertEquals(
+                new Run.Temperature(gauge, Body.GAUGE, Degrees.of("20.5", CELSIUS), Optional.empty()),
+                temperatures.get(1));
     }
 
     @Test
@@ -120,10 +143,14 @@ class WhatARunTellsTest {
         happened.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("23.5", CELSIUS)));
         happened.did(new Event.TemperatureTaken(1, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
         Entry later = happened.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("24.0", CELSIUS)));
-        assertEquals(Optional.of(Degrees.of("24.0", CELSIUS)), happened.run().pass(STEP).temperature(Body.PART));
+        assertEquals(
+                Optional.of(Degrees.of("24.0", CELSIUS)),
+                happened.run().pass(STEP).temperature(Body.PART));
         happened.struckOut(later, "read too soon");
         assertEquals(Optional.empty(), happened.run().pass(STEP).temperature(Body.PART));
-        assertEquals(Optional.of(Degrees.of("20.5", CELSIUS)), happened.run().pass(STEP).temperature(Body.GAUGE));
+        assertEquals(
+                Optional.of(Degrees.of("20.5", CELSIUS)),
+                happened.run().pass(STEP).temperature(Body.GAUGE));
     }
 
     @Test
@@ -167,7 +194,10 @@ class WhatARunTellsTest {
     }
 
     private Optional<Event.Disposed> inForce() {
-        return happened.run().dispositions(STEP).stream().filter(Disposing::inForce).map(Disposing::disposed).findFirst();
+        return happened.run().dispositions(STEP).stream()
+                .filter(Disposing::inForce)
+                .map(Disposing::disposed)
+                .findFirst();
     }
 
     @ParameterizedTest
@@ -182,7 +212,9 @@ class WhatARunTellsTest {
         happened.did(new Event.PassBegun(1, Event.PassBegun.Why.CUT));
         happened.read(1, "30.020");
         happened.did(new Event.PassBegun(1, Event.PassBegun.Why.MEASURED_AGAIN));
-        assertEquals(List.of(1, 2, 3), happened.run().passes(STEP).stream().map(Run.Pass::number).toList());
+        assertEquals(
+                List.of(1, 2, 3),
+                happened.run().passes(STEP).stream().map(Run.Pass::number).toList());
         assertEquals(3, happened.run().pass(STEP).number());
     }
 }

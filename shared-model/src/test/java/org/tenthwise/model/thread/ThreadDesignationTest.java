@@ -18,7 +18,9 @@ class ThreadDesignationTest {
 
     /** ISO 965-1 and ISO 2904 on designation. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # designation,          form,        diameter, pitch, starts, class, side
             M10x1.5-6g,             METRIC,      10,       1.5,   1,      6g,    EXTERNAL
             M10 × 1.5 – 6g,         METRIC,      10,       1.5,   1,      6g,    EXTERNAL
@@ -37,9 +39,12 @@ class ThreadDesignationTest {
             Tr 40x14 P7-7e,         TRAPEZOIDAL, 40,       7,     2,      7e,    EXTERNAL
             Tr 40 × 14 (P7) LH-7e,  TRAPEZOIDAL, 40,       7,     2,      7e,    EXTERNAL
             """)
-    void metricDesignationsAreRead(String text, ThreadForm form, String diameter, String pitch, int starts, String name, ThreadSide side) {
+    void metricDesignationsAreRead(
+            String text, ThreadForm form, String diameter, String pitch, int starts, String name, ThreadSide side) {
         ThreadDesignation read = ThreadDesignation.read(text);
-        assertEquals(new ScrewThread(form, Length.of(diameter, Unit.MILLIMETRE), Length.of(pitch, Unit.MILLIMETRE), starts), read.thread());
+        assertEquals(
+                new ScrewThread(form, Length.of(diameter, Unit.MILLIMETRE), Length.of(pitch, Unit.MILLIMETRE), starts),
+                read.thread());
         assertEquals(name, read.threadClass().text());
         assertEquals(Optional.of(side), read.side());
         assertEquals(Optional.empty(), read.series());
@@ -47,7 +52,9 @@ class ThreadDesignationTest {
 
     /** ASME B1.1, B1.5 and B1.8 on designation; size number n is 0.060 + 0.013 n inch. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # designation,            form,      diameter, tpi,  class, series
             1/4-20 UNC-2A,            UNIFIED,   0.25,     20,   2A,    UNC
             0.250-20 UNC-2A,          UNIFIED,   0.25,     20,   2A,    UNC
@@ -80,9 +87,12 @@ class ThreadDesignationTest {
             1 1/2-8 STUB ACME-2G,     STUB_ACME, 1.5,      8,    2G,
             0.500-10-STUB ACME-2G,    STUB_ACME, 0.5,      10,   2G,
             """)
-    void inchDesignationsAreRead(String text, ThreadForm form, String diameter, String tpi, String name, String series) {
+    void inchDesignationsAreRead(
+            String text, ThreadForm form, String diameter, String tpi, String name, String series) {
         ThreadDesignation read = ThreadDesignation.read(text);
-        assertEquals(new ScrewThread(form, Length.of(diameter, Unit.INCH), ScrewThread.pitchOf(new BigDecimal(tpi)), 1), read.thread());
+        assertEquals(
+                new ScrewThread(form, Length.of(diameter, Unit.INCH), ScrewThread.pitchOf(new BigDecimal(tpi)), 1),
+                read.thread());
         assertEquals(name, read.threadClass().text());
         assertEquals(Optional.ofNullable(series), read.series());
     }
@@ -96,7 +106,13 @@ class ThreadDesignationTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"M10-6g-LH, true", "Tr 40x7LH-7e, true", "m10-6g-lh, true", "1/4-20 UNC-2A LH, true", "1/4-20 UNC-2A, false"})
+    @CsvSource({
+        "M10-6g-LH, true",
+        "Tr 40x7LH-7e, true",
+        "m10-6g-lh, true",
+        "1/4-20 UNC-2A LH, true",
+        "1/4-20 UNC-2A, false"
+    })
     void theHandIsRead(String text, boolean leftHand) {
         assertEquals(leftHand, ThreadDesignation.read(text).leftHand());
     }
@@ -105,11 +121,15 @@ class ThreadDesignationTest {
     void screwAndNutOfAnAcmeThreadAreToldApartByTheSideAlone() {
         ThreadDesignation read = ThreadDesignation.read("3/8-12 ACME-2G");
         assertTrue(read.side().isEmpty());
-        assertEquals(Optional.of(ThreadSide.INTERNAL), read.on(ThreadSide.INTERNAL).side());
+        assertEquals(
+                Optional.of(ThreadSide.INTERNAL), read.on(ThreadSide.INTERNAL).side());
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             M10x1.5                | "M10x1.5" is not a thread designation with its class
             M10x1.5-6H/6g          | is not a thread designation with its class
             M37-6g                 | names no pitch, and ISO 261 has no coarse pitch for 37 mm
@@ -135,7 +155,8 @@ class ThreadDesignationTest {
             G1/2                   | is not a thread designation with its class
             """)
     void whatCannotBeReadIsRefusedInASentence(String text, String part) {
-        String message = assertThrows(IllegalArgumentException.class, () -> ThreadDesignation.read(text)).getMessage();
+        String message = assertThrows(IllegalArgumentException.class, () -> ThreadDesignation.read(text))
+                .getMessage();
         assertTrue(message.contains(part), message);
     }
 
@@ -144,8 +165,11 @@ class ThreadDesignationTest {
     void aClassOfOneSideIsRefusedOnTheOther(String name) {
         String text = name.equals("2A") ? "1/4-20 UNC-2A" : name.equals("6g") ? "M10-6g" : "Tr 40x7-7e";
         ThreadDesignation screw = ThreadDesignation.read(text);
-        String message = assertThrows(IllegalArgumentException.class, () -> screw.on(ThreadSide.INTERNAL)).getMessage();
-        assertEquals("class is \"%s\": that is a class of external threads, and the side is internal".formatted(name), message);
+        String message = assertThrows(IllegalArgumentException.class, () -> screw.on(ThreadSide.INTERNAL))
+                .getMessage();
+        assertEquals(
+                "class is \"%s\": that is a class of external threads, and the side is internal".formatted(name),
+                message);
     }
 
     @Test
@@ -155,7 +179,8 @@ class ThreadDesignationTest {
 
     /** ASME B1.1 for the first four, ISO 261, ISO 2904 and ASME B1.5 for the others. */
     @ParameterizedTest
-    @CsvSource({"1/4-20 UNC-2A", "1 1/16-16 UN-2A", "1-14 UNS-2A", "M11-6g", "M300x8-6g", "Tr 300x44-7e", "5-2 ACME-2G"})
+    @CsvSource({"1/4-20 UNC-2A", "1 1/16-16 UN-2A", "1-14 UNS-2A", "M11-6g", "M300x8-6g", "Tr 300x44-7e", "5-2 ACME-2G"
+    })
     void sizesOfTheStandardsAreListed(String text) {
         assertTrue(ThreadSeries.lists(ThreadDesignation.read(text).thread()));
     }

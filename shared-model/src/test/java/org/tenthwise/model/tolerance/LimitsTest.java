@@ -16,14 +16,18 @@ class LimitsTest {
 
     @Test
     void limitsTheWrongWayRoundAreRefusedWithBothFigures() {
-        assertEquals("Upper limit 29.98 mm is below lower limit 30.001 mm",
-                assertThrows(IllegalArgumentException.class, () -> Limits.between(UPPER, LOWER)).getMessage());
+        assertEquals(
+                "Upper limit 29.98 mm is below lower limit 30.001 mm",
+                assertThrows(IllegalArgumentException.class, () -> Limits.between(UPPER, LOWER))
+                        .getMessage());
     }
 
     @Test
     void noLimitAtAllIsRefused() {
-        assertEquals("Limits need a lower or an upper limit", assertThrows(IllegalArgumentException.class,
-                () -> new Limits(Optional.empty(), Optional.empty())).getMessage());
+        assertEquals(
+                "Limits need a lower or an upper limit",
+                assertThrows(IllegalArgumentException.class, () -> new Limits(Optional.empty(), Optional.empty()))
+                        .getMessage());
     }
 
     @Test
@@ -57,10 +61,11 @@ class LimitsTest {
     @Test
     void limitsAreComparedAcrossUnits() {
         Written oneInch = new Written("1.000", Unit.INCH);
-        assertEquals(Optional.of(Length.ZERO),
+        assertEquals(
+                Optional.of(Length.ZERO),
                 Limits.between(oneInch, new Written("25.4", Unit.MILLIMETRE)).width());
-        assertThrows(IllegalArgumentException.class,
-                () -> Limits.between(oneInch, new Written("25.3", Unit.MILLIMETRE)));
+        assertThrows(
+                IllegalArgumentException.class, () -> Limits.between(oneInch, new Written("25.3", Unit.MILLIMETRE)));
     }
 
     @Test

@@ -16,20 +16,22 @@ import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
- * Sizes are made up round the limits of 20 H7, 20.000 to 20.021 mm (published, ISO 286-2); the standing follows from the
- * rule: on a limit is in (limits of size, ISO 286-1), guard band as in ISO 14253-1.
+ * Sizes are made up round the limits of 20 H7, 20.000 to 20.021 mm (published, ISO 286-2); the standing follows from
+ * the rule: on a limit is in (limits of size, ISO 286-1), guard band as in ISO 14253-1.
  */
 class JudgeTest {
 
-    private static final Limits LIMITS = Limits.between(
-            new Written("20.000", Unit.MILLIMETRE), new Written("20.021", Unit.MILLIMETRE));
+    private static final Limits LIMITS =
+            Limits.between(new Written("20.000", Unit.MILLIMETRE), new Written("20.021", Unit.MILLIMETRE));
 
     private static Length mm(String figure) {
         return Length.of(figure, Unit.MILLIMETRE);
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         20.000,       PASS
         20.021,       PASS
         20.0000,      PASS
@@ -41,11 +43,15 @@ class JudgeTest {
         20.0210000001, FAIL
         """)
     void sizeOnALimitIsInsideAndOneLastDigitBeyondIsOut(String size, Standing standing) {
-        assertEquals(standing, new Judge(LIMITS, Length.ZERO, Optional.empty()).of(mm(size)).standing());
+        assertEquals(
+                standing,
+                new Judge(LIMITS, Length.ZERO, Optional.empty()).of(mm(size)).standing());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # guard band 0.002
         19.997,  FAIL
         19.998,  UNPROVEN
@@ -59,11 +65,15 @@ class JudgeTest {
         20.0231, FAIL
         """)
     void guardBandLeavesSizesUnprovenOnBothSidesOfALimit(String size, Standing standing) {
-        assertEquals(standing, new Judge(LIMITS, mm("0.002"), Optional.empty()).of(mm(size)).standing());
+        assertEquals(
+                standing,
+                new Judge(LIMITS, mm("0.002"), Optional.empty()).of(mm(size)).standing());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # a bore that is too small can still be cut, one that is too large cannot; and the other way round outside
         LOWER, 19.999, CUT_AGAIN
         LOWER, 20.000, PASS
@@ -73,11 +83,17 @@ class JudgeTest {
         UPPER, 19.999, FAIL
         """)
     void outOnTheSideWithMetalLeftIsCutAgain(Limit stillCutBeyond, String size, Standing standing) {
-        assertEquals(standing, new Judge(LIMITS, Length.ZERO, Optional.of(stillCutBeyond)).of(mm(size)).standing());
+        assertEquals(
+                standing,
+                new Judge(LIMITS, Length.ZERO, Optional.of(stillCutBeyond))
+                        .of(mm(size))
+                        .standing());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         19.9979, CUT_AGAIN
         19.998, UNPROVEN
         19.999, UNPROVEN
@@ -86,11 +102,17 @@ class JudgeTest {
         20.024, FAIL
         """)
     void withinTheGuardBandASizeIsUnprovenAtEitherLimitWhetherMetalIsLeftOrNot(String size, Standing standing) {
-        assertEquals(standing, new Judge(LIMITS, mm("0.002"), Optional.of(Limit.LOWER)).of(mm(size)).standing());
+        assertEquals(
+                standing,
+                new Judge(LIMITS, mm("0.002"), Optional.of(Limit.LOWER))
+                        .of(mm(size))
+                        .standing());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         20.003, 0.003, LOWER, true
         20.000, 0,     LOWER, true
         20.019, 0.002, UPPER, true
@@ -99,12 +121,15 @@ class JudgeTest {
         20.022, 0.001, UPPER, false
         """)
     void marginIsTheDistanceToTheNearerLimit(String size, String distance, Limit limit, boolean inside) {
-        assertEquals(Optional.of(new Verdict.Margin(mm(distance), limit, inside)),
+        assertEquals(
+                Optional.of(new Verdict.Margin(mm(distance), limit, inside)),
                 new Judge(LIMITS, Length.ZERO, Optional.empty()).of(mm(size)).margin());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         0,      PASS, 0.01,   true
         0.01,   PASS, 0,      true
         0.0101, FAIL, 0.0001, false
@@ -119,8 +144,10 @@ class JudgeTest {
 
     @Test
     void oneLowerLimitLeavesTheOtherSideOpen() {
-        Judge judge = new Judge(new Limits(Optional.of(new Written("1.5", Unit.INCH)), Optional.empty()),
-                Length.ZERO, Optional.of(Limit.LOWER));
+        Judge judge = new Judge(
+                new Limits(Optional.of(new Written("1.5", Unit.INCH)), Optional.empty()),
+                Length.ZERO,
+                Optional.of(Limit.LOWER));
         assertEquals(Standing.PASS, judge.of(mm("38.1")).standing());
         assertEquals(Standing.PASS, judge.of(mm("1000")).standing());
         assertEquals(Standing.CUT_AGAIN, judge.of(mm("38.0999")).standing());

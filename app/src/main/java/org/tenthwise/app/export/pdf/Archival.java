@@ -26,8 +26,8 @@ import org.tenthwise.app.text.Words;
 
 /**
  * What makes a PDF an archival one besides embedded lettering: the colour space named and brought along, and the same
- * particulars in both places a reader may look for them. There is no date of making, and the id comes from the evidence, so that
- * the same evidence gives the same file.
+ * particulars in both places a reader may look for them. There is no date of making, and the id comes from the
+ * evidence, so that the same evidence gives the same file.
  */
 final class Archival {
 
@@ -39,7 +39,8 @@ final class Archival {
     Archival(Evidence evidence, Words words) {
         this.evidence = evidence;
         Matter matter = new Matter(evidence, words);
-        this.title = PrintableText.of(matter.say("record.running", matter.part(), evidence.sheet().run().begun().serial()));
+        this.title = PrintableText.of(matter.say(
+                "record.running", matter.part(), evidence.sheet().run().begun().serial()));
     }
 
     void prepare(PDDocument document) throws IOException {

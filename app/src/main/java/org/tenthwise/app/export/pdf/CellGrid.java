@@ -11,8 +11,7 @@ final class CellGrid {
     private static final double GAP = 8;
     private static final double PADDING = 5;
 
-    private record Cell(String name, List<String> lines) {
-    }
+    private record Cell(String name, List<String> lines) {}
 
     private final Flow flow;
     private final double[] widths;
@@ -43,7 +42,9 @@ final class CellGrid {
             double edge = left;
             double text = left + (i == 0 ? 0 : GAP);
             if (i > 0) {
-                flow.leaf().add(drawing -> drawing.line(new Point(edge, top), new Point(edge, top + height), Strokes.THIN, Role.INK));
+                flow.leaf()
+                        .add(drawing -> drawing.line(
+                                new Point(edge, top), new Point(edge, top + height), Strokes.THIN, Role.INK));
             }
             flow.write(cells.get(i).name(), Style.SMALL, text, top + PADDING);
             double at = top + PADDING + Style.SMALL.leading();

@@ -31,6 +31,7 @@ final class CharacteristicTable {
     private static final Column SIZE = Column.figures(546, 56);
     /** For what is said in words: all four columns of figures. */
     private static final Column SAID = Column.figures(546, 240);
+
     private static final Column MARK = Column.words(556, 88);
     private static final double MARK_HEIGHT = 24;
     private static final double SHAPE = 656;
@@ -80,8 +81,9 @@ final class CharacteristicTable {
         figures(finding, row);
         row.text(VERDICT, matter.sentences().standing(finding), Style.BOLD.in(role(standing)));
         figure.beside(line).forEach(said -> row.text(VERDICT, said, Style.SMALL));
-        pictures.mark(line).ifPresent(mark -> row.ornament((drawing, middle) -> mark.draw(drawing.inset(
-                new Point(MARK.left(), middle - MARK_HEIGHT / 2), Frame.print(MARK.width(), MARK_HEIGHT)))));
+        pictures.mark(line)
+                .ifPresent(mark -> row.ornament((drawing, middle) -> mark.draw(drawing.inset(
+                        new Point(MARK.left(), middle - MARK_HEIGHT / 2), Frame.print(MARK.width(), MARK_HEIGHT)))));
         return row.ornament((drawing, middle) -> VerdictShape.draw(drawing, standing, new Point(SHAPE, middle), 6));
     }
 
@@ -91,16 +93,31 @@ final class CharacteristicTable {
             row.text(SAID, value, Style.BOLD);
         } else if (finding instanceof PlugFinding plug) {
             row.text(SAID, value, Style.BOLD);
-            plug.feel().filter(feel -> plug.clearance().isPresent()).ifPresent(feel -> row.text(SAID,
-                    matter.words().say(matter.words().key("answered", Question.PLUG_FEELS), feel), Style.SMALL));
+            plug.feel()
+                    .filter(feel -> plug.clearance().isPresent())
+                    .ifPresent(feel -> row.text(
+                            SAID,
+                            matter.words().say(matter.words().key("answered", Question.PLUG_FEELS), feel),
+                            Style.SMALL));
         } else {
-            StepFigures.deciding(finding).ifPresent(measured -> measured.reading().setting()
-                    .ifPresent(setting -> figure.setOn(finding, measured, setting).forEach(line -> row.text(SET_ON, line, Style.SMALL))));
-            StepFigures.deciding(finding).ifPresentOrElse(
-                    measured -> row.text(READ, Figures.read(measured.reading().typed(), StepFigures.of(finding).unit()), Style.TEXT)
-                            .text(CORRECTION, Figure.sum(finding, measured).correction(), Style.TEXT)
-                            .text(SIZE, value(finding, measured), Style.BOLD),
-                    () -> several(finding, value, row));
+            StepFigures.deciding(finding)
+                    .ifPresent(measured -> measured.reading().setting().ifPresent(setting -> figure.setOn(
+                                    finding, measured, setting)
+                            .forEach(line -> row.text(SET_ON, line, Style.SMALL))));
+            StepFigures.deciding(finding)
+                    .ifPresentOrElse(
+                            measured -> row.text(
+                                            READ,
+                                            Figures.read(
+                                                    measured.reading().typed(),
+                                                    StepFigures.of(finding).unit()),
+                                            Style.TEXT)
+                                    .text(
+                                            CORRECTION,
+                                            Figure.sum(finding, measured).correction(),
+                                            Style.TEXT)
+                                    .text(SIZE, value(finding, measured), Style.BOLD),
+                            () -> several(finding, value, row));
         }
     }
 
@@ -117,22 +134,38 @@ final class CharacteristicTable {
         row.text(SIZE, value, Style.BOLD);
     }
 
-    /** What is no characteristic is called by its class; the gauges in hand, or the kind that is asked for while there is none. */
+    /**
+     * What is no characteristic is called by its class; the gauges in hand, or the kind that is asked for while there
+     * is none.
+     */
     private String means(Finding finding) {
         List<String> marks = Stream.concat(
-                StepFigures.measured(finding).stream().map(Measured::reading).flatMap(reading -> reading.setting().stream()),
-                matter.sheet().run().setting(finding.step().number()).stream())
-                .map(setting -> setting.gauge().id()).distinct().toList();
+                        StepFigures.measured(finding).stream()
+                                .map(Measured::reading)
+                                .flatMap(reading -> reading.setting().stream()),
+                        matter.sheet().run().setting(finding.step().number()).stream())
+                .map(setting -> setting.gauge().id())
+                .distinct()
+                .toList();
         String gauge = marks.isEmpty()
-                ? finding.step().check().means().map(means -> matter.kind(means.kind())).orElse("") : String.join(", ", marks);
-        return Stream.of(matter.aside(finding.step()), gauge, together(finding)).filter(part -> !part.isEmpty()).reduce((a, b) -> a + ", " + b).orElse("");
+                ? finding.step()
+                        .check()
+                        .means()
+                        .map(means -> matter.kind(means.kind()))
+                        .orElse("")
+                : String.join(", ", marks);
+        return Stream.of(matter.aside(finding.step()), gauge, together(finding))
+                .filter(part -> !part.isEmpty())
+                .reduce((a, b) -> a + ", " + b)
+                .orElse("");
     }
 
     /** How several readings become one size. */
     private String together(Finding finding) {
         int places = finding.step().check().slots().size();
         return finding.step().check() instanceof Check.OfSize size && places > 1
-                ? matter.say(matter.words().key("record.together", size.combine()), places, ModifierWords.behind(size)) : "";
+                ? matter.say(matter.words().key("record.together", size.combine()), places, ModifierWords.behind(size))
+                : "";
     }
 
     static Role role(Standing standing) {

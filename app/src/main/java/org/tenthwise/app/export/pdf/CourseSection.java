@@ -32,8 +32,10 @@ final class CourseSection {
         head();
         for (Entry entry : matter.sheet().run().entries()) {
             words(entry.event()).ifPresent(words -> new Row(flow.wrapping())
-                    .text(ENTRY, String.valueOf(entry.seq()), Style.SMALL).text(WHAT, words, Style.TEXT)
-                    .text(BY, entry.by(), Style.SMALL).text(WHEN, Matter.time(entry.at()), Style.SMALL)
+                    .text(ENTRY, String.valueOf(entry.seq()), Style.SMALL)
+                    .text(WHAT, words, Style.TEXT)
+                    .text(BY, entry.by(), Style.SMALL)
+                    .text(WHEN, Matter.time(entry.at()), Style.SMALL)
                     .into(flow, this::head));
         }
     }
@@ -61,7 +63,9 @@ final class CourseSection {
             return Optional.of(matter.say(matter.words().key("record.course.pass", pass.why()), step(pass.step())));
         }
         if (event instanceof Event.MachineKnown known) {
-            return Optional.of(matter.say("record.course.machine", matter.words().say("record.course.machine", known.register()),
+            return Optional.of(matter.say(
+                    "record.course.machine",
+                    matter.words().say("record.course.machine", known.register()),
                     matter.words().say("record.course.machine", known.usual())));
         }
         if (event instanceof Event.CutOnThese signed) {
@@ -74,9 +78,14 @@ final class CourseSection {
             return Optional.of(matter.say("record.course.note", step(note.step()), note.words()));
         }
         if (event instanceof Event.Disposed disposed) {
-            return Optional.of((matter.say("record.course.disposed", step(disposed.step()),
-                    matter.words().say("disposition", disposed.disposition()), Sentences.ended(disposed.reason()), disposed.signedBy())
-                    + " " + matter.sentences().document(disposed)).strip());
+            return Optional.of((matter.say(
+                                    "record.course.disposed",
+                                    step(disposed.step()),
+                                    matter.words().say("disposition", disposed.disposition()),
+                                    Sentences.ended(disposed.reason()),
+                                    disposed.signedBy())
+                            + " " + matter.sentences().document(disposed))
+                    .strip());
         }
         if (event instanceof Event.HandedOver over) {
             return Optional.of(matter.say("record.course.handed-over", over.to()));
@@ -85,14 +94,18 @@ final class CourseSection {
             return Optional.of(matter.say("record.course.struck-out", struck.entry(), struck.reason()));
         }
         if (event instanceof Event.Signed signed) {
-            return Optional.of(matter.say("record.course.signed", signed.signedBy(), matter.words().say("signed-as", signed.meaning())));
+            return Optional.of(matter.say(
+                    "record.course.signed", signed.signedBy(), matter.words().say("signed-as", signed.meaning())));
         }
         return event instanceof Event.Closed closed
-                ? Optional.of(matter.say("record.course.closed", closed.signedBy(), closed.meaning())) : Optional.empty();
+                ? Optional.of(matter.say("record.course.closed", closed.signedBy(), closed.meaning()))
+                : Optional.empty();
     }
 
     private String step(int number) {
-        return number == 0 ? matter.say("record.course.whole-run")
-                : matter.say("record.course.step", number, matter.plan().step(number).name());
+        return number == 0
+                ? matter.say("record.course.whole-run")
+                : matter.say(
+                        "record.course.step", number, matter.plan().step(number).name());
     }
 }

@@ -18,6 +18,7 @@ final class DetailSection {
     private static final double PICTURE_HEIGHT = 216;
     /** For the part alone. */
     private static final double LOW_PICTURE_HEIGHT = 132;
+
     private static final double FACTS_WIDTH = Flow.WIDTH - PICTURE_WIDTH - 16;
     private static final double NAME_WIDTH = 92;
     private static final double LEAST_AT_A_FOOT = 150;
@@ -50,8 +51,9 @@ final class DetailSection {
         flow.text(line.step().name(), Style.NAME, left, Flow.RIGHT - left);
         flow.down(2);
         double middle = flow.y() + Style.STRONG.leading() / 2;
-        flow.leaf().add(drawing -> VerdictShape.draw(drawing, line.finding().verdict().standing(),
-                new Point(Flow.LEFT + 9, middle), 7));
+        flow.leaf()
+                .add(drawing -> VerdictShape.draw(
+                        drawing, line.finding().verdict().standing(), new Point(Flow.LEFT + 9, middle), 7));
         flow.text(verdict(line), Style.STRONG, left, Flow.RIGHT - left);
         flow.down(5);
         flow.rule(Strokes.THIN, Role.INK);
@@ -81,8 +83,8 @@ final class DetailSection {
         }
         double top = flow.y();
         Leaf leaf = flow.leaf();
-        picture.ifPresent(drawn -> leaf.add(drawing -> drawn.draw(drawing.inset(
-                new Point(Flow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, height)))));
+        picture.ifPresent(drawn -> leaf.add(drawing -> drawn.draw(
+                drawing.inset(new Point(Flow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, height)))));
         new Facts(matter).of(line).forEach(fact -> {
             flow.need(Style.TEXT.leading());
             boolean beside = picture.isPresent() && leaf == flow.leaf() && flow.y() < top + height;
@@ -101,9 +103,12 @@ final class DetailSection {
         return line.step().check().slots().isEmpty() ? LOW_PICTURE_HEIGHT : PICTURE_HEIGHT;
     }
 
-    /** None for something that is only asked and has no place on the part: the part alone would say nothing about it. */
+    /**
+     * None for something that is only asked and has no place on the part: the part alone would say nothing about it.
+     */
     private Optional<Picture> picture(Line line) {
-        boolean nowhere = line.step().check().slots().isEmpty() && line.step().mark().isEmpty();
+        boolean nowhere =
+                line.step().check().slots().isEmpty() && line.step().mark().isEmpty();
         return nowhere ? Optional.empty() : new Pictures(matter.words()).of(matter.sheet(), line);
     }
 }

@@ -42,18 +42,36 @@ final class DispositionSection {
         flow.need(3 * Style.TEXT.leading());
         double middle = flow.y() + Style.BOLD.leading() / 2;
         if (signed.inForce()) {
-            flow.leaf().add(drawing -> VerdictShape.draw(drawing, line.finding().verdict().standing(),
-                    new Point(Flow.LEFT + 8, middle), 6.5));
+            flow.leaf()
+                    .add(drawing -> VerdictShape.draw(
+                            drawing, line.finding().verdict().standing(), new Point(Flow.LEFT + 8, middle), 6.5));
         }
         String what = matter.words().say("disposition", disposed.disposition());
         String lapsed = disposed.disposition().changesTheWork() ? "record.disposed-done" : "record.disposed-lapsed";
-        flow.text(signed.lapsed()
-                .map(with -> matter.say(lapsed, line.step().number(), line.step().name(), what, with.seq()))
-                .orElseGet(() -> matter.say("record.disposed", line.step().number(), line.step().name(), what)),
-                Style.BOLD, TEXT, Flow.RIGHT - TEXT);
-        flow.text(Stream.of(Sentences.ended(disposed.reason()), matter.sentences().document(disposed),
-                disposed.disposition() == Disposition.REPAIR ? matter.sentences().repaired(line) : "").filter(said -> !said.isEmpty())
-                .collect(Collectors.joining(" ")), Style.TEXT, TEXT, Flow.RIGHT - TEXT);
+        flow.text(
+                signed.lapsed()
+                        .map(with -> matter.say(
+                                lapsed, line.step().number(), line.step().name(), what, with.seq()))
+                        .orElseGet(() -> matter.say(
+                                "record.disposed",
+                                line.step().number(),
+                                line.step().name(),
+                                what)),
+                Style.BOLD,
+                TEXT,
+                Flow.RIGHT - TEXT);
+        flow.text(
+                Stream.of(
+                                Sentences.ended(disposed.reason()),
+                                matter.sentences().document(disposed),
+                                disposed.disposition() == Disposition.REPAIR
+                                        ? matter.sentences().repaired(line)
+                                        : "")
+                        .filter(said -> !said.isEmpty())
+                        .collect(Collectors.joining(" ")),
+                Style.TEXT,
+                TEXT,
+                Flow.RIGHT - TEXT);
         flow.text(matter.signed(disposed.signedBy(), signed.entry()), Style.SMALL, TEXT, Flow.RIGHT - TEXT);
         flow.down(6);
     }
@@ -65,10 +83,15 @@ final class DispositionSection {
         flow.down(4);
         flow.rule(Strokes.THICK, Role.INK);
         new CellGrid(flow, 180, 180, 338)
-                .cell(matter.say("record.begun-by"), matter.sheet().run().entries().get(0).by())
+                .cell(
+                        matter.say("record.begun-by"),
+                        matter.sheet().run().entries().get(0).by())
                 .cell(matter.say("record.in-hand"), matter.sheet().run().last().by())
-                .cell(matter.say("record.closed-by"), matter.last(Event.Closed.class::isInstance)
-                        .map(entry -> matter.say("record.closed", Matter.time(entry.at()))).orElse(matter.say("record.not-closed")))
+                .cell(
+                        matter.say("record.closed-by"),
+                        matter.last(Event.Closed.class::isInstance)
+                                .map(entry -> matter.say("record.closed", Matter.time(entry.at())))
+                                .orElse(matter.say("record.not-closed")))
                 .end();
         flow.down(6);
         all.forEach(signature -> add(signature, signature.standsAgainst(all)));
@@ -82,11 +105,22 @@ final class DispositionSection {
         flow.need(2 * Style.TEXT.leading());
         double middle = flow.y() + Style.BOLD.leading() / 2;
         if (against) {
-            flow.leaf().add(drawing -> VerdictShape.draw(drawing, Standing.FAIL, new Point(Flow.LEFT + 8, middle), 6.5));
+            flow.leaf()
+                    .add(drawing -> VerdictShape.draw(drawing, Standing.FAIL, new Point(Flow.LEFT + 8, middle), 6.5));
         }
-        flow.text(new OutcomeWords(matter.words()).signature(signature, matter.sheet()), Style.BOLD, TEXT, Flow.RIGHT - TEXT);
-        flow.text(matter.say(signature.closed() ? "record.signature-closed" : "record.signature-when", Matter.time(signature.entry().at()),
-                signature.entry().seq()), Style.SMALL, TEXT, Flow.RIGHT - TEXT);
+        flow.text(
+                new OutcomeWords(matter.words()).signature(signature, matter.sheet()),
+                Style.BOLD,
+                TEXT,
+                Flow.RIGHT - TEXT);
+        flow.text(
+                matter.say(
+                        signature.closed() ? "record.signature-closed" : "record.signature-when",
+                        Matter.time(signature.entry().at()),
+                        signature.entry().seq()),
+                Style.SMALL,
+                TEXT,
+                Flow.RIGHT - TEXT);
         flow.down(APART);
     }
 }

@@ -23,8 +23,7 @@ import org.tenthwise.model.run.Run;
 final class Facts {
 
     /** A named line; {@code words} are not blank. */
-    record Fact(String name, String words) {
-    }
+    record Fact(String name, String words) {}
 
     private final Matter matter;
 
@@ -40,7 +39,9 @@ final class Facts {
         add(facts, "record.fact.limits", matter.sentences().limits(step));
         add(facts, "record.fact.limits-from", matter.sentences().limitsFrom(step));
         add(facts, "record.fact.method", step.method());
-        step.clamping().ifPresent(clamping -> add(facts, "record.fact.clamping", matter.words().say("record.clamping", clamping)));
+        step.clamping()
+                .ifPresent(clamping ->
+                        add(facts, "record.fact.clamping", matter.words().say("record.clamping", clamping)));
         if (step.check() instanceof Check.RunOut runOut && runOut.holding() != Holding.UNSAID) {
             add(facts, "record.fact.holding", matter.words().say("holding", runOut.holding()));
         }
@@ -52,12 +53,16 @@ final class Facts {
         add(facts, "record.fact.operation", matter.say("record.operation", operation.number(), operation.name()));
         settings(line).forEach(setting -> add(facts, "record.fact.gauge", gauge(setting)));
         if (settings(line).isEmpty()) {
-            step.check().means().ifPresent(means -> add(facts, "record.fact.gauge",
-                    matter.say("record.gauge-wanted", matter.kind(means.kind()))));
+            step.check()
+                    .means()
+                    .ifPresent(means -> add(
+                            facts, "record.fact.gauge", matter.say("record.gauge-wanted", matter.kind(means.kind()))));
         }
         add(facts, "record.fact.uncertainty", matter.sentences().uncertainty(step));
         new Remarks(matter.words()).of(line.finding()).forEach(remark -> add(facts, "record.fact.found", remark));
-        new Heat(matter.words()).figures(line.finding()).forEach(figures -> add(facts, "record.fact.expansion", figures));
+        new Heat(matter.words())
+                .figures(line.finding())
+                .forEach(figures -> add(facts, "record.fact.expansion", figures));
         add(facts, "record.fact.next", next(line));
         if (!step.hold().isEmpty()) {
             add(facts, "record.fact.hold", matter.say("record.hold", numbers(step.hold())));
@@ -71,7 +76,9 @@ final class Facts {
 
     /** What is to be done about a finding; nothing where it is held or signed for, nor once the run is closed. */
     private String next(Line line) {
-        boolean over = line.held() || line.disposed().isPresent() || matter.sheet().run().closed().isPresent();
+        boolean over = line.held()
+                || line.disposed().isPresent()
+                || matter.sheet().run().closed().isPresent();
         return over ? "" : new Advice(matter.words()).next(line);
     }
 
@@ -95,19 +102,31 @@ final class Facts {
 
     /** Every setting the characteristic was read or answered with, in the order they were used. */
     private List<Setting> settings(Line line) {
-        return Attempt.of(matter.sheet().run(), line).stream().flatMap(attempt -> Stream.concat(
-                attempt.pass().readings().stream().map(Run.Reading::setting),
-                attempt.pass().answers().stream().map(attempt::setting))).flatMap(Optional::stream).distinct().toList();
+        return Attempt.of(matter.sheet().run(), line).stream()
+                .flatMap(attempt -> Stream.concat(
+                        attempt.pass().readings().stream().map(Run.Reading::setting),
+                        attempt.pass().answers().stream().map(attempt::setting)))
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
     }
 
     private String gauge(Setting setting) {
         return Stream.of(
-                Optional.of(matter.say("record.gauge", setting.gauge().id(), matter.kind(setting.gauge().kind()))),
-                setting.reference().map(reference -> matter.say(setting.zero().isPresent() ? "record.master" : "record.wires",
-                        reference, Figure.written(setting.certified().orElseThrow()))),
-                setting.zero().map(zero -> matter.say("record.zero", Figure.written(zero))),
-                setting.gauge().sense().map(sense -> matter.words().say("record.sense", sense)))
-                .flatMap(Optional::stream).reduce((a, b) -> a + ", " + b).orElse("");
+                        Optional.of(matter.say(
+                                "record.gauge",
+                                setting.gauge().id(),
+                                matter.kind(setting.gauge().kind()))),
+                        setting.reference()
+                                .map(reference -> matter.say(
+                                        setting.zero().isPresent() ? "record.master" : "record.wires",
+                                        reference,
+                                        Figure.written(setting.certified().orElseThrow()))),
+                        setting.zero().map(zero -> matter.say("record.zero", Figure.written(zero))),
+                        setting.gauge().sense().map(sense -> matter.words().say("record.sense", sense)))
+                .flatMap(Optional::stream)
+                .reduce((a, b) -> a + ", " + b)
+                .orElse("");
     }
 
     private static String numbers(List<Integer> numbers) {
@@ -124,9 +143,15 @@ final class Facts {
             } else if (entry.event() instanceof Event.NoteMade note && note.step() == step) {
                 said.add(new Fact("record.fact.note", noted(note.words(), entry)));
             } else if (entry.event() instanceof Event.Disposed disposed && disposed.step() == step) {
-                said.add(new Fact("record.fact.disposition", (matter.say("record.disposition",
-                        matter.words().say("disposition", disposed.disposition()), disposed.reason(),
-                        matter.signed(disposed.signedBy(), entry)) + " " + matter.sentences().document(disposed)).strip()));
+                said.add(new Fact(
+                        "record.fact.disposition",
+                        (matter.say(
+                                                "record.disposition",
+                                                matter.words().say("disposition", disposed.disposition()),
+                                                disposed.reason(),
+                                                matter.signed(disposed.signedBy(), entry))
+                                        + " " + matter.sentences().document(disposed))
+                                .strip()));
             }
         }
         return said;

@@ -13,8 +13,8 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.tolerance.Limits;
@@ -46,24 +46,32 @@ final class Figure {
     }
 
     /**
-     * What the gauge was set on, what it read there, and whether its number falls as the size grows, a line each; nothing for a gauge
-     * that reads the size itself.
+     * What the gauge was set on, what it read there, and whether its number falls as the size grows, a line each;
+     * nothing for a gauge that reads the size itself.
      */
     List<String> setOn(Setting setting, Step step) {
         List<String> said = new ArrayList<>();
         Unit unit = StepFigures.limits(step).map(Limits::unit).orElseThrow();
         setting.reference().ifPresent(said::add);
-        setting.certified().ifPresent(certified -> said.add(words.say("record.set-on.size", Figures.read(certified, unit))));
+        setting.certified()
+                .ifPresent(certified -> said.add(words.say("record.set-on.size", Figures.read(certified, unit))));
         setting.zero().ifPresent(zero -> said.add(words.say("record.set-on.zero", Figures.read(zero, unit))));
-        setting.gauge().sense().filter(Sense.FALLS_WITH_SIZE::equals).ifPresent(falls -> said.add(words.say("record.set-on.falls")));
+        setting.gauge()
+                .sense()
+                .filter(Sense.FALLS_WITH_SIZE::equals)
+                .ifPresent(falls -> said.add(words.say("record.set-on.falls")));
         return said;
     }
 
-    /** The same for a reading, with what wires make it bigger by: without that a reading over wires and its size do not add up. */
+    /**
+     * The same for a reading, with what wires make it bigger by: without that a reading over wires and its size do not
+     * add up.
+     */
     List<String> setOn(Finding finding, Measured measured, Setting setting) {
         List<String> said = setOn(setting, finding.step());
         if (finding instanceof WiresFinding) {
-            said.add(words.say("record.set-on.wires", StepFigures.of(finding, measured).overWires(measured)));
+            said.add(words.say(
+                    "record.set-on.wires", StepFigures.of(finding, measured).overWires(measured)));
         }
         return said;
     }
@@ -74,8 +82,13 @@ final class Figure {
             return List.of();
         }
         StepFigures figures = StepFigures.of(finding, measured);
-        return List.of(words.say("record.part.temperature", figures.signed(measured.forTemperature().get())),
-                words.say("record.part.contact", figures.signed(measured.forContact().get())));
+        return List.of(
+                words.say(
+                        "record.part.temperature",
+                        figures.signed(measured.forTemperature().get())),
+                words.say(
+                        "record.part.contact",
+                        figures.signed(measured.forContact().get())));
     }
 
     /** What the size was corrected by, and what that makes. */
@@ -95,7 +108,10 @@ final class Figure {
         }
         verdict.margin().ifPresent(margin -> said.add(margin(line.finding(), margin)));
         line.disposed().ifPresent(disposed -> said.add(words.say("record.short-disposition", disposed.disposition())));
-        if (line.repaired() && line.disposed().filter(disposed -> disposed.disposition() == Disposition.REPAIR).isEmpty()) {
+        if (line.repaired()
+                && line.disposed()
+                        .filter(disposed -> disposed.disposition() == Disposition.REPAIR)
+                        .isEmpty()) {
             said.add(words.say("record.repaired"));
         }
         return said;
@@ -107,7 +123,9 @@ final class Figure {
             return words.say("record.held");
         }
         int missing = line.finding().missing();
-        return missing > 0 ? words.say("record.to-take", missing) : words.say("record.waits-for", line.step().check().restsOn().get(0));
+        return missing > 0
+                ? words.say("record.to-take", missing)
+                : words.say("record.waits-for", line.step().check().restsOn().get(0));
     }
 
     private String margin(Finding finding, Verdict.Margin margin) {

@@ -12,6 +12,7 @@ final class Leaf {
 
     /** A4 at 96 pixels to the inch: 210 mm by 297 mm. */
     static final double WIDTH = 210 / 25.4 * 96;
+
     static final double HEIGHT = 297 / 25.4 * 96;
     /** Text and lines at their own size. */
     static final Frame FRAME = new Frame(WIDTH, HEIGHT, 1, 1, Role.SHEET);

@@ -19,6 +19,7 @@ final class Margins {
     private static final double HALF = 340;
     /** Between the name and what the record says. */
     private static final double APART = 30;
+
     private static final double SHAPE_ROOM = 24;
 
     private final List<String> name;
@@ -32,13 +33,29 @@ final class Margins {
         Evidence evidence = matter.evidence();
         this.unfinished = matter.sheet().run().closed().isEmpty();
         String said = matter.sentences().outcome(matter.sheet());
-        this.name = wrapping.lines(matter.say("record.running", matter.part(), matter.sheet().run().begun().serial()),
-                Style.SMALL, HALF);
-        double beside = Flow.WIDTH - name.stream().mapToDouble(line -> wrapping.width(line, Style.SMALL)).max().orElse(0) - APART;
-        this.outcome = wrapping.lines(unfinished ? matter.say("record.open", said) : said, style(), beside - (unfinished ? SHAPE_ROOM : 0));
-        String proof = matter.say("record.foot", evidence.head().place(), evidence.head().seq(), evidence.head().hash());
+        this.name = wrapping.lines(
+                matter.say(
+                        "record.running",
+                        matter.part(),
+                        matter.sheet().run().begun().serial()),
+                Style.SMALL,
+                HALF);
+        double beside = Flow.WIDTH
+                - name.stream()
+                        .mapToDouble(line -> wrapping.width(line, Style.SMALL))
+                        .max()
+                        .orElse(0)
+                - APART;
+        this.outcome = wrapping.lines(
+                unfinished ? matter.say("record.open", said) : said, style(), beside - (unfinished ? SHAPE_ROOM : 0));
+        String proof = matter.say(
+                "record.foot",
+                evidence.head().place(),
+                evidence.head().seq(),
+                evidence.head().hash());
         String remark = matter.plan().remark();
-        this.foot = wrapping.lines(remark.isBlank() ? proof : proof + "\n" + remark, Style.SMALL, Flow.WIDTH - PAGE_WIDTH);
+        this.foot =
+                wrapping.lines(remark.isBlank() ? proof : proof + "\n" + remark, Style.SMALL, Flow.WIDTH - PAGE_WIDTH);
     }
 
     private Style style() {
@@ -71,8 +88,12 @@ final class Margins {
     private void head(Drawing drawing) {
         lines(drawing, outcome, style(), Flow.RIGHT, TOP, true);
         if (unfinished) {
-            double widest = outcome.stream().mapToDouble(line -> drawing.width(style().label(line))).max().orElse(0);
-            VerdictShape.draw(drawing, Standing.OPEN, new Point(Flow.RIGHT - widest - 14, TOP + style().leading() / 2), 6.5);
+            double widest = outcome.stream()
+                    .mapToDouble(line -> drawing.width(style().label(line)))
+                    .max()
+                    .orElse(0);
+            VerdictShape.draw(
+                    drawing, Standing.OPEN, new Point(Flow.RIGHT - widest - 14, TOP + style().leading() / 2), 6.5);
         }
         Flow.rule(drawing, TOP + headHeight() + 3, unfinished ? Strokes.THICK : Strokes.THIN, Role.INK);
     }

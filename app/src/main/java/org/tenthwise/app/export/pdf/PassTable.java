@@ -20,11 +20,15 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
-/** Every temperature, every reading and every answer of a characteristic, pass by pass, those that do not count any more struck through. */
+/**
+ * Every temperature, every reading and every answer of a characteristic, pass by pass, those that do not count any more
+ * struck through.
+ */
 final class PassTable {
 
     /** Its head and a row. */
     private static final double LEAST = 80;
+
     private static final Column ENTRY = Column.words(Flow.LEFT, 36);
     private static final Column PLACE = Column.words(88, 106);
     private static final Column READ = Column.figures(250, 54);
@@ -33,6 +37,7 @@ final class PassTable {
     private static final Column SIZE = Column.figures(457, 56);
     /** Of a turn, where nothing is set on, corrected or a size, the place has the room of all that. */
     private static final Column PLACE_OF_TURN = Column.words(88, 300);
+
     private static final Column READ_OF_TURN = Column.figures(457, 60);
     private static final Column SAID = Column.words(88, 369);
     private static final Column GAUGE = Column.words(465, 54);
@@ -56,7 +61,9 @@ final class PassTable {
         this.flow = flow;
         this.line = line;
         this.begun = begun;
-        this.attempts = Attempt.of(matter.sheet().run(), line).stream().filter(attempt -> !attempt.pass().isEmpty()).toList();
+        this.attempts = Attempt.of(matter.sheet().run(), line).stream()
+                .filter(attempt -> !attempt.pass().isEmpty())
+                .toList();
         this.figure = new Figure(matter.words());
         this.cuts = new CutsTold(matter.words());
     }
@@ -70,7 +77,16 @@ final class PassTable {
         head();
         for (Attempt attempt : attempts) {
             if (line.passes().size() > 1) {
-                said((pass(attempt) + " " + attempt.cut().map(cut -> cuts.told(cut, line, matter.sheet().run().register())).orElse("")).strip(), Style.SMALL_BOLD);
+                said(
+                        (pass(attempt) + " "
+                                        + attempt.cut()
+                                                .map(cut -> cuts.told(
+                                                        cut,
+                                                        line,
+                                                        matter.sheet().run().register()))
+                                                .orElse(""))
+                                .strip(),
+                        Style.SMALL_BOLD);
             }
             attempt.pass().onThese().ifPresent(entry -> said(onThese(attempt, entry), Style.SMALL));
             above = Optional.empty();
@@ -82,14 +98,23 @@ final class PassTable {
 
     private void head() {
         if (flow.leaf() != begun) {
-            flow.text(matter.say("record.course.step", line.step().number(), line.step().name()), Style.SMALL_BOLD, Flow.LEFT, Flow.WIDTH);
+            flow.text(
+                    matter.say(
+                            "record.course.step",
+                            line.step().number(),
+                            line.step().name()),
+                    Style.SMALL_BOLD,
+                    Flow.LEFT,
+                    Flow.WIDTH);
             flow.down(2);
         }
         flow.head(ENTRY, matter.say("record.column.entry"));
         if (isOfTurn()) {
             flow.head(PLACE_OF_TURN, matter.say("record.column.place"));
             flow.head(READ_OF_TURN, matter.say("record.column.read"));
-        } else if (attempts.stream().anyMatch(attempt -> !attempt.pass().readings().isEmpty() || !attempt.pass().temperatures().isEmpty())) {
+        } else if (attempts.stream()
+                .anyMatch(attempt -> !attempt.pass().readings().isEmpty()
+                        || !attempt.pass().temperatures().isEmpty())) {
             flow.head(PLACE, matter.say("record.column.place"));
             flow.head(READ, matter.say("record.column.read"));
             flow.head(SET_ON, matter.say("record.column.set-on"));
@@ -114,14 +139,34 @@ final class PassTable {
     }
 
     private String pass(Attempt attempt) {
-        String number = attempt.pass().why().map(why -> matter.say(matter.words().key("record.pass", why), attempt.pass().number()))
+        String number = attempt.pass()
+                .why()
+                .map(why -> matter.say(
+                        matter.words().key("record.pass", why), attempt.pass().number()))
                 .orElse(matter.say("record.pass", attempt.pass().number()));
-        String value = attempt.finding().map(finding -> matter.sentences().value(finding)).orElse("");
-        String standing = attempt.finding().map(finding -> matter.sentences().standing(finding)).orElse("");
-        String said = value.isEmpty() ? number + " " + standing + "." : matter.say(
-                attempt.finding().filter(AnswerFinding.class::isInstance).isPresent() ? "record.pass-answered" : "record.pass-came-to", number, value, standing);
-        return attempt.pass().ended().filter(ended -> ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED)
-                .map(ended -> matter.say(cut(ended) ? "record.pass.before-cut" : "record.pass.before-change", said, ended.step())).orElse(said);
+        String value = attempt.finding()
+                .map(finding -> matter.sentences().value(finding))
+                .orElse("");
+        String standing = attempt.finding()
+                .map(finding -> matter.sentences().standing(finding))
+                .orElse("");
+        String said = value.isEmpty()
+                ? number + " " + standing + "."
+                : matter.say(
+                        attempt.finding()
+                                        .filter(AnswerFinding.class::isInstance)
+                                        .isPresent()
+                                ? "record.pass-answered"
+                                : "record.pass-came-to",
+                        number,
+                        value,
+                        standing);
+        return attempt.pass()
+                .ended()
+                .filter(ended -> ended.why() == Event.PassBegun.Why.RESTED_ON_CHANGED)
+                .map(ended -> matter.say(
+                        cut(ended) ? "record.pass.before-cut" : "record.pass.before-change", said, ended.step()))
+                .orElse(said);
     }
 
     /** Who signed to cut with something missing, what, and why. */
@@ -140,10 +185,22 @@ final class PassTable {
         String place = new JawWords(matter.words()).place(attempt.step().check(), slot);
         boolean counts = attempt.counts(reading);
         Row row = row(reading.entry())
-                .text(isOfTurn() ? PLACE_OF_TURN : PLACE, slot.repeat() > 1 ? matter.say("record.repeat", place, slot.repeat()) : place, Style.TEXT)
-                .text(GAUGE, reading.setting().map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
-        cell(row, isOfTurn() ? READ_OF_TURN : READ, StepFigures.limits(attempt.step()).map(limits -> Figures.read(reading.typed(), limits.unit()))
-                .orElseGet(() -> Figures.written(reading.typed())), isOfTurn() ? Style.BOLD : Style.TEXT, counts);
+                .text(
+                        isOfTurn() ? PLACE_OF_TURN : PLACE,
+                        slot.repeat() > 1 ? matter.say("record.repeat", place, slot.repeat()) : place,
+                        Style.TEXT)
+                .text(
+                        GAUGE,
+                        reading.setting().map(setting -> setting.gauge().id()).orElse(""),
+                        Style.SMALL);
+        cell(
+                row,
+                isOfTurn() ? READ_OF_TURN : READ,
+                StepFigures.limits(attempt.step())
+                        .map(limits -> Figures.read(reading.typed(), limits.unit()))
+                        .orElseGet(() -> Figures.written(reading.typed())),
+                isOfTurn() ? Style.BOLD : Style.TEXT,
+                counts);
         if (!isOfTurn()) {
             size(attempt, reading, row);
         }
@@ -155,12 +212,18 @@ final class PassTable {
     private void size(Attempt attempt, Run.Reading reading, Row row) {
         boolean counts = attempt.counts(reading);
         reading.setting().ifPresent(setting -> setOn(setting, attempt.step(), row));
-        attempt.finding().filter(WiresFinding.class::isInstance).ifPresent(wires -> attempt.measured(reading).ifPresent(measured ->
-                row.text(SET_ON, matter.say("record.set-on.wires", StepFigures.of(wires, measured).overWires(measured)), Style.SMALL)));
+        attempt.finding().filter(WiresFinding.class::isInstance).ifPresent(wires -> attempt.measured(reading)
+                .ifPresent(measured -> row.text(
+                        SET_ON,
+                        matter.say(
+                                "record.set-on.wires",
+                                StepFigures.of(wires, measured).overWires(measured)),
+                        Style.SMALL)));
         attempt.measured(reading).ifPresent(measured -> {
             StepFigures.Sum sum = Figure.sum(attempt.finding().orElseThrow(), measured);
             cell(row, CORRECTION, sum.correction(), Style.TEXT, counts);
-            figure.parts(attempt.finding().orElseThrow(), measured).forEach(part -> row.text(CORRECTION, part, Style.SMALL));
+            figure.parts(attempt.finding().orElseThrow(), measured)
+                    .forEach(part -> row.text(CORRECTION, part, Style.SMALL));
             cell(row, SIZE, sum.value(), counts ? Style.BOLD : Style.TEXT, counts);
         });
     }
@@ -186,7 +249,12 @@ final class PassTable {
         String said = matter.words().say(matter.words().key("answered", answering.question()), answering.answer());
         boolean counts = attempt.counts(answering);
         Row row = row(answering.entry())
-                .text(GAUGE, attempt.setting(answering).map(setting -> setting.gauge().id()).orElse(""), Style.SMALL);
+                .text(
+                        GAUGE,
+                        attempt.setting(answering)
+                                .map(setting -> setting.gauge().id())
+                                .orElse(""),
+                        Style.SMALL);
         cell(row, SAID, said, counts ? Style.BOLD : Style.TEXT, counts);
         row.into(flow, this::head);
         gone(answering.struck(), counts);
@@ -201,8 +269,10 @@ final class PassTable {
     }
 
     private Row row(Entry entry) {
-        return new Row(flow.wrapping()).text(ENTRY, String.valueOf(entry.seq()), Style.SMALL)
-                .text(BY, entry.by(), Style.SMALL).text(WHEN, Matter.time(entry.at()), Style.SMALL);
+        return new Row(flow.wrapping())
+                .text(ENTRY, String.valueOf(entry.seq()), Style.SMALL)
+                .text(BY, entry.by(), Style.SMALL)
+                .text(WHEN, Matter.time(entry.at()), Style.SMALL);
     }
 
     /** Why an entry does not count, in a row of its own under it. */
@@ -210,7 +280,10 @@ final class PassTable {
         if (counts) {
             return;
         }
-        String why = struck.map(out -> matter.say("record.struck-out", out.reason(), matter.signed(out.entry().by(), out.entry())))
+        String why = struck.map(out -> matter.say(
+                        "record.struck-out",
+                        out.reason(),
+                        matter.signed(out.entry().by(), out.entry())))
                 .orElse(matter.say("record.taken-again"));
         said(why, Style.SMALL);
     }

@@ -27,7 +27,7 @@ final class PdfPen implements Pen {
 
     /**
      * @param left points from the left edge of the page to the sheet's origin
-     * @param top  points from the lower edge of the page to the sheet's origin
+     * @param top points from the lower edge of the page to the sheet's origin
      */
     PdfPen(PDPageContentStream page, PdfFaces faces, float left, float top) {
         this.page = page;

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.picture.Role;
-import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Finding;
@@ -36,10 +36,25 @@ final class ProofSection {
         fact("record.proof.run", matter.sheet().run().id());
         fact("record.proof.plan", matter.say("record.plan-issue", matter.part(), plan.issue()));
         fact("record.proof.plan-hash", plan.source().sha256());
-        fact("record.proof.entries", matter.say("record.entries", evidence.entries().size(), evidence.first().seq(),
-                evidence.last().seq()));
-        fact("record.proof.last-hash", matter.say("record.entry-hash", evidence.last().seq(), evidence.last().hash()));
-        fact("record.proof.head", matter.say("record.run-head", evidence.head().place(), evidence.head().hash()));
+        fact(
+                "record.proof.entries",
+                matter.say(
+                        "record.entries",
+                        evidence.entries().size(),
+                        evidence.first().seq(),
+                        evidence.last().seq()));
+        fact(
+                "record.proof.last-hash",
+                matter.say(
+                        "record.entry-hash",
+                        evidence.last().seq(),
+                        evidence.last().hash()));
+        fact(
+                "record.proof.head",
+                matter.say(
+                        "record.run-head",
+                        evidence.head().place(),
+                        evidence.head().hash()));
         fact("record.proof.stands", Matter.time(evidence.stands()));
         fact("record.proof.tool", evidence.tool());
         flow.down(6);
@@ -52,12 +67,17 @@ final class ProofSection {
     private String temperature(Plan plan) {
         String unit = plan.unit().symbol();
         TemperatureScale usual = plan.unit() == Unit.INCH ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
-        String reference = matter.words().say("record.temperature-in", plan.climate().map(Climate::scale).orElse(usual));
+        String reference = matter.words()
+                .say("record.temperature-in", plan.climate().map(Climate::scale).orElse(usual));
         List<String> corrected = matter.sheet().lines().stream()
-                .filter(line -> Stream.concat(line.earlier().stream(), Stream.of(line.finding())).map(Finding::warmth)
-                        .flatMap(Optional::stream).anyMatch(warmth -> warmth.correction().isPresent()))
-                .map(line -> String.valueOf(line.step().number())).toList();
-        return corrected.isEmpty() ? matter.say("record.temperature", unit, reference)
+                .filter(line -> Stream.concat(line.earlier().stream(), Stream.of(line.finding()))
+                        .map(Finding::warmth)
+                        .flatMap(Optional::stream)
+                        .anyMatch(warmth -> warmth.correction().isPresent()))
+                .map(line -> String.valueOf(line.step().number()))
+                .toList();
+        return corrected.isEmpty()
+                ? matter.say("record.temperature", unit, reference)
                 : matter.say("record.temperature.corrected", unit, String.join(", ", corrected), reference);
     }
 

@@ -20,11 +20,9 @@ final class Row {
         void draw(Drawing drawing, double middle);
     }
 
-    private record Line(Label label, boolean struck) {
-    }
+    private record Line(Label label, boolean struck) {}
 
-    private record Cell(Column column, List<Line> lines) {
-    }
+    private record Cell(Column column, List<Line> lines) {}
 
     private final Wrapping wrapping;
     private final List<Cell> cells = new ArrayList<>();
@@ -51,9 +49,13 @@ final class Row {
 
     private Row lines(Column column, String text, Style style, boolean struck) {
         List<Line> lines = wrapping.lines(text, style, column.width()).stream()
-                .map(line -> new Line(style.label(line), struck)).toList();
-        cells.stream().filter(cell -> cell.column().equals(column)).findFirst()
-                .ifPresentOrElse(cell -> cell.lines().addAll(lines), () -> cells.add(new Cell(column, new ArrayList<>(lines))));
+                .map(line -> new Line(style.label(line), struck))
+                .toList();
+        cells.stream()
+                .filter(cell -> cell.column().equals(column))
+                .findFirst()
+                .ifPresentOrElse(
+                        cell -> cell.lines().addAll(lines), () -> cells.add(new Cell(column, new ArrayList<>(lines))));
         return this;
     }
 
@@ -62,7 +64,8 @@ final class Row {
     }
 
     private int lines() {
-        return Math.max(1, cells.stream().mapToInt(cell -> cell.lines().size()).max().orElse(0));
+        return Math.max(
+                1, cells.stream().mapToInt(cell -> cell.lines().size()).max().orElse(0));
     }
 
     /** Puts the row down, with a thin rule under it. */

@@ -10,6 +10,5 @@ final class Strokes {
     static final Stroke MEDIUM = new Stroke(1.25, List.of());
     static final Stroke THICK = new Stroke(2.5, List.of());
 
-    private Strokes() {
-    }
+    private Strokes() {}
 }

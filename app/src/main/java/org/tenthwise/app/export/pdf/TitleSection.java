@@ -53,14 +53,21 @@ final class TitleSection {
                 .cell(matter.say("record.cell.serial"), begun.serial())
                 .cell(matter.say("record.cell.lot"), matter.sentences().lot(begun))
                 .cell(matter.say("record.cell.material"), plan.material())
-                .cell(matter.say("record.cell.drawing"), plan.drawing()).end();
+                .cell(matter.say("record.cell.drawing"), plan.drawing())
+                .end();
         new CellGrid(flow, CELLS)
                 .cell(matter.say("record.cell.plan"), matter.say("record.plan-issue", matter.part(), plan.issue()))
                 .cell(matter.say("record.cell.unit"), plan.unit().symbol())
                 .cell(matter.say("record.cell.machine"), begun.machine())
-                .cell(matter.say("record.cell.begun"), Matter.time(matter.sheet().run().entries().get(0).at()))
-                .cell(matter.say("record.cell.ended"), matter.last(Event.Closed.class::isInstance)
-                        .map(entry -> Matter.time(entry.at())).orElse(matter.say("record.not-ended"))).end();
+                .cell(
+                        matter.say("record.cell.begun"),
+                        Matter.time(matter.sheet().run().entries().get(0).at()))
+                .cell(
+                        matter.say("record.cell.ended"),
+                        matter.last(Event.Closed.class::isInstance)
+                                .map(entry -> Matter.time(entry.at()))
+                                .orElse(matter.say("record.not-ended")))
+                .end();
     }
 
     private void outcome() {
@@ -69,12 +76,16 @@ final class TitleSection {
         Optional<Standing> shape = OutcomeWords.shape(matter.sheet());
         double indent = shape.isPresent() ? SHAPE_ROOM : 0;
         double width = COUNTS_LEFT - Flow.LEFT - 16;
-        shape.ifPresent(standing -> flow.leaf().add(drawing -> VerdictShape.draw(drawing, standing,
-                new Point(Flow.LEFT + 9, top + Style.HEADING.leading() / 2), 8)));
+        shape.ifPresent(standing -> flow.leaf()
+                .add(drawing -> VerdictShape.draw(
+                        drawing, standing, new Point(Flow.LEFT + 9, top + Style.HEADING.leading() / 2), 8)));
         flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, Flow.LEFT + indent, width - indent);
         flow.down(2);
-        flow.text(matter.say("record.accounted", new OutcomeWords(matter.words()).counts(matter.sheet())), Style.STRONG.in(Role.INK2).regular(),
-                Flow.LEFT, width);
+        flow.text(
+                matter.say("record.accounted", new OutcomeWords(matter.words()).counts(matter.sheet())),
+                Style.STRONG.in(Role.INK2).regular(),
+                Flow.LEFT,
+                width);
         double at = top;
         for (Standing standing : Standing.values()) {
             double left = COUNTS_LEFT + standing.ordinal() % 2 * (COUNT_WIDTH + 40);
@@ -87,7 +98,13 @@ final class TitleSection {
 
     private void count(Standing standing, double left, double top) {
         flow.leaf().add(drawing -> VerdictShape.draw(drawing, standing, new Point(left + 7, top + 9), 6.5));
-        flow.write(matter.say("record.count", matter.sheet().count(standing), matter.words().say("verdict", standing)),
-                Style.TEXT, left + 22, top + 1);
+        flow.write(
+                matter.say(
+                        "record.count",
+                        matter.sheet().count(standing),
+                        matter.words().say("verdict", standing)),
+                Style.TEXT,
+                left + 22,
+                top + 1);
     }
 }

@@ -23,11 +23,14 @@ final class TurnFacts {
         for (AtSection at : finding.sections()) {
             String movement = movement(at, figures);
             if (!movement.isEmpty()) {
-                said.add(at.section().map(section -> matter.say("record.turn.at", section.name(), Figure.written(section.at()), movement))
+                said.add(at.section()
+                        .map(section ->
+                                matter.say("record.turn.at", section.name(), Figure.written(section.at()), movement))
                         .orElse(movement));
             }
         }
-        finding.shiftAndTilt().ifPresent(axis -> said.add(matter.say("record.turn.coaxial", figures.withUnit(axis.coaxialError()))));
+        finding.shiftAndTilt()
+                .ifPresent(axis -> said.add(matter.say("record.turn.coaxial", figures.withUnit(axis.coaxialError()))));
         return said;
     }
 
@@ -38,6 +41,7 @@ final class TurnFacts {
             return points.map(byAngle -> matter.say("record.turn.both", swept.get(), byAngle))
                     .orElseGet(() -> matter.say("record.turn.swept", swept.get()));
         }
-        return points.map(byAngle -> matter.say("record.turn.by-angle", byAngle)).orElse("");
+        return points.map(byAngle -> matter.say("record.turn.by-angle", byAngle))
+                .orElse("");
     }
 }

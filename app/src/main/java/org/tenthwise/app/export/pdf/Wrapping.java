@@ -13,7 +13,9 @@ final class Wrapping {
         this.lettering = lettering;
     }
 
-    /** The lines of {@code text}, none for a blank one. Line ends in the text are kept, other white space is one blank. */
+    /**
+     * The lines of {@code text}, none for a blank one. Line ends in the text are kept, other white space is one blank.
+     */
     List<String> lines(String text, Style style, double width) {
         List<String> lines = new ArrayList<>();
         text.strip().lines().forEach(paragraph -> wrap(paragraph, style, width, lines));

@@ -2,8 +2,8 @@
  * The record on paper: A4, PDF/A-2b, everything in it drawn by the one pen.
  *
  * <p>Evidence comes in; first leaves are laid out in pixels of 96 to the inch, which tests look at without a file, then
- * {@link org.tenthwise.app.export.pdf.PdfRecord} draws them into a document that embeds all it needs. A section is one class
- * and adds itself to a {@code Flow}, which turns the page. Free text is wrapped, never cut. Null is neither passed nor
- * returned.
+ * {@link org.tenthwise.app.export.pdf.PdfRecord} draws them into a document that embeds all it needs. A section is one
+ * class and adds itself to a {@code Flow}, which turns the page. Free text is wrapped, never cut. Null is neither
+ * passed nor returned.
  */
 package org.tenthwise.app.export.pdf;

@@ -19,14 +19,14 @@ final class Connections {
 
     /** Where the header of a SQLite file says what it takes to read it, and what stands there for a log beside it. */
     private static final int VERSION_TO_READ = 19;
+
     private static final byte WITH_LOG = 2;
 
-    private Connections() {
-    }
+    private Connections() {}
 
     /**
-     * A connection whose entries are on the disk when they are committed, if {@link #keepsSafely}: all of them in the one
-     * file. A store of an earlier release, which kept the last of them in a log beside, has that folded in.
+     * A connection whose entries are on the disk when they are committed, if {@link #keepsSafely}: all of them in the
+     * one file. A store of an earlier release, which kept the last of them in a log beside, has that folded in.
      */
     static Connection toWrite(String url) throws SQLException {
         SQLiteConfig config = new SQLiteConfig();
@@ -92,7 +92,8 @@ final class Connections {
 
     /** The one value a statement answers with. */
     static String answer(Connection connection, String statement) throws SQLException {
-        try (Statement asked = connection.createStatement(); ResultSet row = asked.executeQuery(statement)) {
+        try (Statement asked = connection.createStatement();
+                ResultSet row = asked.executeQuery(statement)) {
             row.next();
             return row.getString(1);
         }

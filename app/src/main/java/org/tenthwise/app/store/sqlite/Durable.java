@@ -10,8 +10,7 @@ import java.nio.file.StandardOpenOption;
 /** Names of files and folders that are still there after the power went: a folder is synchronised like a file. */
 final class Durable {
 
-    private Durable() {
-    }
+    private Durable() {}
 
     /** Makes a folder, with those that lead to it. */
     static void folders(Path folder) throws IOException {

@@ -40,7 +40,8 @@ final class LedgerTable {
     }
 
     void add(StoredEntry entry) throws SQLException {
-        try (PreparedStatement insert = connection.prepareStatement("""
+        try (PreparedStatement insert = connection.prepareStatement(
+                """
                 INSERT INTO ledger (seq, run, kind, at, "by", body, previous, hash)
                 VALUES (?, ?, ?, ?, ?, CAST(? AS TEXT), ?, ?)
                 """)) {
@@ -61,7 +62,9 @@ final class LedgerTable {
 
     Head head() throws SQLException {
         List<Head> last = new ArrayList<>();
-        each("SELECT seq, hash FROM ledger ORDER BY seq DESC LIMIT 1", Optional.empty(),
+        each(
+                "SELECT seq, hash FROM ledger ORDER BY seq DESC LIMIT 1",
+                Optional.empty(),
                 row -> last.add(new Head(row.getLong("seq"), text(row, "hash"))));
         return last.isEmpty() ? Head.OF_NOTHING : last.get(0);
     }
@@ -72,22 +75,34 @@ final class LedgerTable {
         each(COLUMNS + "WHERE run = ? ORDER BY seq DESC LIMIT 1", Optional.of(run), row -> {
             StoredEntry last = stored(row);
             Optional<Before> before = Before.in(last.body());
-            head.add(before.isPresent()
-                    ? new RunHead(before.get().place() - 1, 0, before.get().hash()).and(last) : runHeadFromItsFirst(run));
+            head.add(
+                    before.isPresent()
+                            ? new RunHead(
+                                            before.get().place() - 1,
+                                            0,
+                                            before.get().hash())
+                                    .and(last)
+                            : runHeadFromItsFirst(run));
         });
         return head.get(head.size() - 1);
     }
 
     private RunHead runHeadFromItsFirst(String run) throws SQLException {
         List<RunHead> head = new ArrayList<>(List.of(RunHead.OF_NOTHING));
-        each(COLUMNS + "WHERE run = ? ORDER BY seq", Optional.of(run), row -> head.set(0, head.get(0).and(stored(row))));
+        each(
+                COLUMNS + "WHERE run = ? ORDER BY seq",
+                Optional.of(run),
+                row -> head.set(0, head.get(0).and(stored(row))));
         return head.get(0);
     }
 
     /** The runs in the order they were begun, {@link Entry#SHOP} too. */
     List<String> runsAndShop() throws SQLException {
         List<String> runs = new ArrayList<>();
-        each("SELECT run FROM ledger GROUP BY run ORDER BY min(seq)", Optional.empty(), row -> runs.add(text(row, "run")));
+        each(
+                "SELECT run FROM ledger GROUP BY run ORDER BY min(seq)",
+                Optional.empty(),
+                row -> runs.add(text(row, "run")));
         return List.copyOf(runs);
     }
 
@@ -116,7 +131,10 @@ final class LedgerTable {
     /** The entries behind one, in order. */
     List<StoredEntry> storedBehind(long seq) throws SQLException {
         List<StoredEntry> stored = new ArrayList<>();
-        each(COLUMNS + "WHERE seq > CAST(? AS INTEGER) ORDER BY seq", Optional.of(Long.toString(seq)), row -> stored.add(stored(row)));
+        each(
+                COLUMNS + "WHERE seq > CAST(? AS INTEGER) ORDER BY seq",
+                Optional.of(Long.toString(seq)),
+                row -> stored.add(stored(row)));
         return List.copyOf(stored);
     }
 
@@ -135,8 +153,8 @@ final class LedgerTable {
                 throw e;
             }
             long next = check.head().seq() + 1;
-            check.broken(new Verification.Fault(Optional.of(next),
-                    "Entry %d cannot be read: the file is damaged there.".formatted(next)));
+            check.broken(new Verification.Fault(
+                    Optional.of(next), "Entry %d cannot be read: the file is damaged there.".formatted(next)));
         }
         return check.result();
     }
@@ -144,8 +162,8 @@ final class LedgerTable {
     /** Whether SQLite finds its own file in order: an index gone wrong would hide entries that are there. */
     private void lookIntoTheFile(ChainCheck check) throws SQLException {
         if (!Connections.answer(connection, "PRAGMA integrity_check(1)").equals("ok")) {
-            check.broken(new Verification.Fault(Optional.empty(),
-                    "Every entry is as it was written, but the file around them is damaged."));
+            check.broken(new Verification.Fault(
+                    Optional.empty(), "Every entry is as it was written, but the file around them is damaged."));
         }
         if (Connections.keptWithLog(connection)) {
             check.mayLackItsLast();
@@ -169,14 +187,23 @@ final class LedgerTable {
         try {
             return EntryText.read(row.getLong("seq"), bytes(row));
         } catch (UnreadableEntry e) {
-            throw new CouldNotRead("The text of entry %d cannot be read: %s. Nothing was changed. Verify the store."
-                    .formatted(row.getLong("seq"), e.getMessage()), e);
+            throw new CouldNotRead(
+                    "The text of entry %d cannot be read: %s. Nothing was changed. Verify the store."
+                            .formatted(row.getLong("seq"), e.getMessage()),
+                    e);
         }
     }
 
     private static StoredEntry stored(ResultSet row) throws SQLException {
-        return new StoredEntry(row.getLong("seq"), text(row, "run"), text(row, "kind"), text(row, "at"),
-                text(row, "by"), new String(bytes(row), UTF_8), text(row, "previous"), text(row, "hash"));
+        return new StoredEntry(
+                row.getLong("seq"),
+                text(row, "run"),
+                text(row, "kind"),
+                text(row, "at"),
+                text(row, "by"),
+                new String(bytes(row), UTF_8),
+                text(row, "previous"),
+                text(row, "hash"));
     }
 
     /** Only a damaged file has no text where text belongs; no text is then as wrong as any other. */

@@ -12,8 +12,8 @@ import java.time.OffsetDateTime;
 import java.util.List;
 
 /**
- * The numbered steps that make the tables of a store, each one SQL file and one transaction. A step once released stays as
- * it is; a change to the tables is a further step.
+ * The numbered steps that make the tables of a store, each one SQL file and one transaction. A step once released stays
+ * as it is; a change to the tables is a further step.
  */
 final class Schema {
 
@@ -26,8 +26,7 @@ final class Schema {
     /** The newest step there is. */
     static final int NEWEST = 3;
 
-    private Schema() {
-    }
+    private Schema() {}
 
     static int application(Connection connection) throws SQLException {
         return Integer.parseInt(Connections.answer(connection, "PRAGMA application_id"));

@@ -14,8 +14,8 @@ import java.util.stream.Collectors;
 import org.tenthwise.app.store.Verification.Fault;
 
 /**
- * Sets the tables, indexes and triggers of a store beside those its steps make. A trigger more can swallow an entry, a trigger
- * less lets one be changed.
+ * Sets the tables, indexes and triggers of a store beside those its steps make. A trigger more can swallow an entry, a
+ * trigger less lets one be changed.
  */
 final class SchemaCheck {
 
@@ -37,9 +37,11 @@ final class SchemaCheck {
                 differing.add("The %s is not as Tenthwise makes it.".formatted(name));
             }
         });
-        there.keySet().stream().filter(name -> !due.containsKey(name))
+        there.keySet().stream()
+                .filter(name -> !due.containsKey(name))
                 .forEach(name -> differing.add("The %s was not made by Tenthwise.".formatted(name)));
-        return differing.isEmpty() ? Optional.empty()
+        return differing.isEmpty()
+                ? Optional.empty()
                 : Optional.of(new Fault(Optional.empty(), differing.stream().collect(Collectors.joining(" "))));
     }
 
@@ -50,13 +52,16 @@ final class SchemaCheck {
         }
     }
 
-    /** What there is, by kind and name, with the text it was made by; line ends are those of whoever built the program. */
+    /**
+     * What there is, by kind and name, with the text it was made by; line ends are those of whoever built the program.
+     */
     private static TreeMap<String, String> objects(Connection connection) throws SQLException {
         TreeMap<String, String> objects = new TreeMap<>();
         try (Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery("SELECT type || ' ' || name AS what, sql FROM sqlite_schema")) {
             while (rows.next()) {
-                objects.put(Objects.requireNonNullElse(rows.getString("what"), "").replaceAll("\\p{Cntrl}", "?"),
+                objects.put(
+                        Objects.requireNonNullElse(rows.getString("what"), "").replaceAll("\\p{Cntrl}", "?"),
                         Objects.requireNonNullElse(rows.getString("sql"), "").replace("\r\n", "\n"));
             }
         }

@@ -26,7 +26,7 @@ public final class SqliteLedger implements Ledger {
     private final LedgerEnd end;
 
     /**
-     * @param lock       held already
+     * @param lock held already
      * @param connection to write with
      */
     SqliteLedger(StoreFile file, StoreLock lock, Connection connection) {
@@ -51,8 +51,10 @@ public final class SqliteLedger implements Ledger {
         return Opening.of(file(path));
     }
 
-    /** Opens a store to write to, if its chain is whole: nothing is added behind an entry that was changed,
-     * or behind one that is not understood. Makes none. */
+    /**
+     * Opens a store to write to, if its chain is whole: nothing is added behind an entry that was changed, or behind
+     * one that is not understood. Makes none.
+     */
     public static SqliteLedger openExisting(Path path) throws CouldNotOpen {
         StoreFile file = file(path);
         try (KeptEntries kept = SqliteReading.open(file)) {
@@ -121,7 +123,8 @@ public final class SqliteLedger implements Ledger {
 
     @Override
     public void close() {
-        try (lock; connection) {
+        try (lock;
+                connection) {
             if (!connection.isClosed()) {
                 Connections.leaveNothingBeside(connection);
             }

@@ -15,8 +15,8 @@ import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
 
 /**
- * A store open for reading alone, also while another process writes to it. Each question is asked over a connection of its
- * own and sees the entries that are saved by then.
+ * A store open for reading alone, also while another process writes to it. Each question is asked over a connection of
+ * its own and sees the entries that are saved by then.
  */
 final class SqliteReading implements KeptEntries {
 
@@ -97,8 +97,7 @@ final class SqliteReading implements KeptEntries {
 
     /** There is nothing to close between questions. */
     @Override
-    public void close() {
-    }
+    public void close() {}
 
     private <T> T answer(Question<T> question) {
         try {
@@ -141,8 +140,8 @@ final class SqliteReading implements KeptEntries {
     }
 
     /**
-     * A copy is asked, taken in a moment: whoever reads the file itself keeps the one who writes to it waiting. A log beside
-     * the file keeps nobody waiting, and a copy could not be told from a file without one.
+     * A copy is asked, taken in a moment: whoever reads the file itself keeps the one who writes to it waiting. A log
+     * beside the file keeps nobody waiting, and a copy could not be told from a file without one.
      */
     private static <T> T ofACopy(Connection connection, Question<T> question) throws SQLException {
         if (Connections.keptWithLog(connection)) {

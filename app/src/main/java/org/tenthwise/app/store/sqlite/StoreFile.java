@@ -18,8 +18,7 @@ import java.util.Optional;
 record StoreFile(Path path) {
 
     /** What of a file shows that it was written to. */
-    record Stamp(long size, FileTime written) {
-    }
+    record Stamp(long size, FileTime written) {}
 
     static StoreFile of(Path given) throws IOException {
         Path absolute = given.toAbsolutePath().normalize();
@@ -39,7 +38,9 @@ record StoreFile(Path path) {
         return Files.exists(path);
     }
 
-    /** The file that is locked by whoever writes. It stays when the store is closed; only the lock on it means anything. */
+    /**
+     * The file that is locked by whoever writes. It stays when the store is closed; only the lock on it means anything.
+     */
     Path lock() {
         return beside(".lock");
     }
@@ -68,15 +69,17 @@ record StoreFile(Path path) {
         return url("mode=ro");
     }
 
-    /** For reading a store nobody writes to: makes no file and takes no lock, so it works where nothing can be written. */
+    /**
+     * For reading a store nobody writes to: makes no file and takes no lock, so it works where nothing can be written.
+     */
     String urlAtRest() {
         return url("immutable=1");
     }
 
     /**
-     * What the file looks like while nobody writes to it and all of it is in the one file; absent while there is something
-     * in the journal beside it, for an entry is being written then or was left unfinished, or in the log of a store of an
-     * earlier release.
+     * What the file looks like while nobody writes to it and all of it is in the one file; absent while there is
+     * something in the journal beside it, for an entry is being written then or was left unfinished, or in the log of a
+     * store of an earlier release.
      */
     Optional<Stamp> atRest() throws IOException {
         if (size(journal()) > 0 || size(log()) > 0) {

@@ -13,9 +13,9 @@ import java.util.concurrent.ConcurrentHashMap;
 final class StoreLock implements AutoCloseable {
 
     /**
-     * Locks this process holds. The system knows a lock by process, not by who asked: closing a second channel on a locked
-     * file drops the lock of the first, so a second asker in this process must be turned away before it opens the file.
-     * That is a fact about the process, hence static.
+     * Locks this process holds. The system knows a lock by process, not by who asked: closing a second channel on a
+     * locked file drops the lock of the first, so a second asker in this process must be turned away before it opens
+     * the file. That is a fact about the process, hence static.
      */
     private static final Set<Path> HELD_HERE = ConcurrentHashMap.newKeySet();
 

@@ -12,8 +12,7 @@ final class Transaction {
         T done() throws SQLException;
     }
 
-    private Transaction() {
-    }
+    private Transaction() {}
 
     static <T> T in(Connection connection, Work<T> work) throws SQLException {
         try (Statement statement = connection.createStatement()) {

@@ -13,10 +13,10 @@ final class Cut {
     private static final String LOWER = "lower";
     private static final String UPPER = "upper";
     private static final Map<String, Feature> SIDES = Map.of("outside", Feature.DIAMETER, "inside", Feature.BORE);
-    private static final Map<String, Register> REGISTERS = Map.of("diameter", Register.DIAMETER, "radius", Register.RADIUS);
+    private static final Map<String, Register> REGISTERS =
+            Map.of("diameter", Register.DIAMETER, "radius", Register.RADIUS);
 
-    private Cut() {
-    }
+    private Cut() {}
 
     static Feature side(Given given) {
         return given.choice("side", SIDES);
@@ -30,7 +30,9 @@ final class Cut {
     static Length lower(Given given) {
         Length lower = given.length(LOWER);
         if (given.length(UPPER).isBelow(lower)) {
-            throw new CannotAnswer(UPPER, "upper is %s: it is below lower, which is %s".formatted(given.text(UPPER), given.text(LOWER)));
+            throw new CannotAnswer(
+                    UPPER,
+                    "upper is %s: it is below lower, which is %s".formatted(given.text(UPPER), given.text(LOWER)));
         }
         return lower;
     }

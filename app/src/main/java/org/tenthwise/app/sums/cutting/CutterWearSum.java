@@ -26,10 +26,12 @@ final class CutterWearSum implements Sum {
 
     @Override
     public Answer of(Given given) {
-        Length change = CutterWear.change(given.choice("feature", FEATURES), given.length("measured"), given.length("target"));
+        Length change =
+                CutterWear.change(given.choice("feature", FEATURES), given.length("measured"), given.length("target"));
         Answer.Writing answer = Answer.in(given.inUnit()).length("wear_change", change);
         given.lengthIfGiven("wear").ifPresent(wear -> answer.length("wear_after", wear.plus(change)));
-        return answer.note("For a register of the cutter's radius that is added to it: a smaller value cuts nearer to the wall, a pocket wider and a boss smaller.")
+        return answer.note("For a register of the cutter's radius that is added to it: a smaller value cuts nearer to "
+                        + "the wall, a pocket wider and a boss smaller.")
                 .on("Half of the error of the width for each wall: common practice with cutter radius compensation");
     }
 }

@@ -6,11 +6,16 @@ import org.tenthwise.app.sums.Sum;
 /** The sums of this package. */
 public final class CuttingSums {
 
-    private CuttingSums() {
-    }
+    private CuttingSums() {}
 
     public static List<Sum> all() {
-        return List.of(new NextCutSum(), new HalfWaySum(), new WearAimSum(), new CutterWearSum(),
-                new DrillSetSum(), new DrillPointSum(), new PecksSum());
+        return List.of(
+                new NextCutSum(),
+                new HalfWaySum(),
+                new WearAimSum(),
+                new CutterWearSum(),
+                new DrillSetSum(),
+                new DrillPointSum(),
+                new PecksSum());
     }
 }

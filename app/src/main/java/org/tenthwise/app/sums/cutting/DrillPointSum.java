@@ -27,7 +27,9 @@ final class DrillPointSum implements Sum {
     public Answer of(Given given) {
         BigDecimal angle = given.positive("point_angle");
         if (angle.compareTo(FLAT) > 0) {
-            throw new CannotAnswer("point_angle", "point_angle is %s: it must not be more than 180 degrees".formatted(given.text("point_angle")));
+            throw new CannotAnswer(
+                    "point_angle",
+                    "point_angle is %s: it must not be more than 180 degrees".formatted(given.text("point_angle")));
         }
         return Answer.in(given.inUnit())
                 .length("length", DrillPoint.length(given.positiveLength("diameter"), angle))

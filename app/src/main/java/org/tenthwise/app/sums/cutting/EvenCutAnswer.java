@@ -34,11 +34,18 @@ final class EvenCutAnswer {
     /** Each of them asks for an even cut. */
     static final Set<String> KEYS = Set.of(SIZES, GUARD_BAND, LEAST_CUT, OFFSET_STEP, COMBINE);
 
-    private static final Map<String, Function<List<Length>, List<Length>>> COMBINED = Map.of("each", sizes -> sizes,
-            "mean", sizes -> List.of(Length.mean(sizes)), "largest", sizes -> List.of(Length.greatest(sizes)),
-            "smallest", sizes -> List.of(Length.least(sizes)));
+    private static final Map<String, Function<List<Length>, List<Length>>> COMBINED = Map.of(
+            "each",
+            sizes -> sizes,
+            "mean",
+            sizes -> List.of(Length.mean(sizes)),
+            "largest",
+            sizes -> List.of(Length.greatest(sizes)),
+            "smallest",
+            sizes -> List.of(Length.least(sizes)));
     /** The last place an answer is written to. */
-    private static final Map<Unit, BigDecimal> FINEST = Map.of(Unit.MILLIMETRE, new BigDecimal("0.000001"), Unit.INCH, new BigDecimal("0.00000001"));
+    private static final Map<Unit, BigDecimal> FINEST =
+            Map.of(Unit.MILLIMETRE, new BigDecimal("0.000001"), Unit.INCH, new BigDecimal("0.00000001"));
 
     private final Given given;
     private final Feature side;
@@ -62,16 +69,21 @@ final class EvenCutAnswer {
     }
 
     static boolean isAsked(Given given) {
-        return KEYS.stream().anyMatch(given::has) || given.textIfGiven(AIM).flatMap(Aim::ofKey).isPresent();
+        return KEYS.stream().anyMatch(given::has)
+                || given.textIfGiven(AIM).flatMap(Aim::ofKey).isPresent();
     }
 
     Answer answer() {
-        Optional<Length> step = Optional.of(register.onDiameter(given.has(OFFSET_STEP) ? given.positiveLength(OFFSET_STEP)
-                : Length.of(FINEST.get(given.inUnit()), given.inUnit())));
-        EvenCut cut = EvenCut.of(side, limits, guardBand, aim, given.ifGiven(LEAST_CUT, given::positiveLength), step, bound);
+        Optional<Length> step = Optional.of(register.onDiameter(
+                given.has(OFFSET_STEP)
+                        ? given.positiveLength(OFFSET_STEP)
+                        : Length.of(FINEST.get(given.inUnit()), given.inUnit())));
+        EvenCut cut =
+                EvenCut.of(side, limits, guardBand, aim, given.ifGiven(LEAST_CUT, given::positiveLength), step, bound);
         Answer.Writing answer = Answer.in(given.inUnit());
         if (cut instanceof EvenCut.Offered offered) {
-            answer.length("offset_change", register.counts(offered.change())).word("state", isInside() ? "in-size" : "cut-again");
+            answer.length("offset_change", register.counts(offered.change()))
+                    .word("state", isInside() ? "in-size" : "cut-again");
             offered(answer, offered);
         } else {
             refused(answer, (EvenCut.Refused) cut);
@@ -79,51 +91,77 @@ final class EvenCutAnswer {
         if (sizes.size() == 1) {
             answer.note("One size was given: the rest of the wall is taken to be as large.");
         } else if (bound.size() < sizes.size()) {
-            answer.note("The limits bind the %s of the sizes, %s, as the drawing must say; single sizes may lie outside.".formatted(
-                    given.text(COMBINE), plain(bound.get(0))));
+            answer.note(
+                    "The limits bind the %s of the sizes, %s, as the drawing must say; single sizes may lie outside."
+                            .formatted(given.text(COMBINE), plain(bound.get(0))));
         }
-        return answer.on("One even cut, never more than the size with the least metal left can give: common practice; a size on a limit is in size, guard band as in ISO 14253-1");
+        return answer.on(
+                "One even cut, never more than the size with the least metal left can give: common practice; a size "
+                        + "on a limit is in size, guard band as in ISO 14253-1");
     }
 
     private void offered(Answer.Writing answer, EvenCut.Offered cut) {
-        answer.note("The change is as the register counts, for an X offset that counts away from the axis, outside and inside alike.");
-        answer.note("It takes for granted that as much comes off as is asked: the same edge, about the same depth of cut. With a fresh edge or a much lighter cut take half, measure, take the rest.");
+        answer.note("The change is as the register counts, for an X offset that counts away from the axis, outside and "
+                + "inside alike.");
+        answer.note("It takes for granted that as much comes off as is asked: the same edge, about the same depth of "
+                + "cut. With a fresh edge or a much lighter cut take half, measure, take the rest.");
         Length ends = Length.greatest(bound).plus(Length.least(bound)).half().plus(cut.change());
         if (!ends.equals(aim)) {
-            answer.note("%s comes to %s, not to the aim, %s: a limit or the step of the register keeps it from there.".formatted(
-                    bound.size() == 1 ? "The size" : "The middle of the sizes", plain(ends), plain(aim)));
+            answer.note("%s comes to %s, not to the aim, %s: a limit or the step of the register keeps it from there."
+                    .formatted(bound.size() == 1 ? "The size" : "The middle of the sizes", plain(ends), plain(aim)));
         }
         if (isInside()) {
-            answer.note(isProven() ? "In size: the cut is not needed." : "In size, but within the guard band: a light cut, or a better gauge.");
+            answer.note(
+                    isProven()
+                            ? "In size: the cut is not needed."
+                            : "In size, but within the guard band: a light cut, or a better gauge.");
         }
         if (!given.has(OFFSET_STEP)) {
-            answer.note("No offset_step was given: if the register cannot hold all places, round so that metal is left.");
+            answer.note(
+                    "No offset_step was given: if the register cannot hold all places, round so that metal is left.");
         }
     }
 
     private void refused(Answer.Writing answer, EvenCut.Refused no) {
         boolean inside = isInside();
         no.safe().ifPresent(safe -> answer.length("safe_cut", safe));
-        answer.word("state", inside ? "in-size" : switch (no.reason()) {
-            case UNEVEN -> "uneven";
-            case BELOW_LEAST_CUT -> "cut-again";
-            case PAST_SIZE -> "past-size";
-        });
+        answer.word(
+                "state",
+                inside
+                        ? "in-size"
+                        : switch (no.reason()) {
+                            case UNEVEN -> "uneven";
+                            case BELOW_LEAST_CUT -> "cut-again";
+                            case PAST_SIZE -> "past-size";
+                        });
         answer.word("reason", no.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-        answer.note(switch (no.reason()) {
-            case UNEVEN -> (bound.size() == 1 ? "No step of the register brings it in between the guard bands."
-                    : "Uneven by %s: no even cut brings every size in.".formatted(plain(Length.greatest(bound).minus(Length.least(bound)))))
-                    + safe(no);
-            case BELOW_LEAST_CUT -> inside && !given.has(LEAST_CUT) ? "In size, and nothing is left to the aim: no cut."
-                    : "Below the least cut: a spring pass at the same offset, a fresh edge, hone, or leave it as it is and have it signed for.";
-            case PAST_SIZE -> "Past size: no cut brings it back. Nothing more may come off.";
-        });
-        answer.note("The safe cut is on diameter, whatever the register counts: by it no size passes its limit less the guard band.");
+        answer.note(
+                switch (no.reason()) {
+                    case UNEVEN ->
+                        (bound.size() == 1
+                                        ? "No step of the register brings it in between the guard bands."
+                                        : "Uneven by %s: no even cut brings every size in."
+                                                .formatted(plain(
+                                                        Length.greatest(bound).minus(Length.least(bound)))))
+                                + safe(no);
+                    case BELOW_LEAST_CUT ->
+                        inside && !given.has(LEAST_CUT)
+                                ? "In size, and nothing is left to the aim: no cut."
+                                : "Below the least cut: a spring pass at the same offset, a fresh edge, hone, or "
+                                        + "leave it as it is and have it signed for.";
+                    case PAST_SIZE -> "Past size: no cut brings it back. Nothing more may come off.";
+                });
+        answer.note(
+                "The safe cut is on diameter, whatever the register counts: by it no size passes its limit less the "
+                        + "guard band.");
     }
 
     private String safe(EvenCut.Refused no) {
-        return no.safe().map(safe -> safe.signum() == 0 ? " Nothing more may come off."
-                : " At most %s may come off without a size passing its limit%s.".formatted(plain(safe), isTooLittle(safe) ? ": too little for this tool to cut" : ""))
+        return no.safe()
+                .map(safe -> safe.signum() == 0
+                        ? " Nothing more may come off."
+                        : " At most %s may come off without a size passing its limit%s."
+                                .formatted(plain(safe), isTooLittle(safe) ? ": too little for this tool to cut" : ""))
                 .orElse("");
     }
 
@@ -132,17 +170,25 @@ final class EvenCutAnswer {
     }
 
     private boolean isInside() {
-        return bound.stream().allMatch(size -> CutState.of(side, given.length("lower"), given.length("upper"), size) == CutState.IN_SIZE);
+        return bound.stream()
+                .allMatch(size ->
+                        CutState.of(side, given.length("lower"), given.length("upper"), size) == CutState.IN_SIZE);
     }
 
     private boolean isProven() {
-        return bound.stream().noneMatch(size -> size.minus(guardBand).isBelow(given.length("lower")) || size.plus(guardBand).isAbove(given.length("upper")));
+        return bound.stream()
+                .noneMatch(size -> size.minus(guardBand).isBelow(given.length("lower"))
+                        || size.plus(guardBand).isAbove(given.length("upper")));
     }
 
     private List<Length> sizes() {
         if (given.has(SIZES) == given.has(MEASURED)) {
-            throw new CannotAnswer(SIZES, given.has(SIZES) ? "sizes are given and measured is %s: one of them is enough".formatted(given.text(MEASURED))
-                    : "sizes is missing: give it, or measured");
+            throw new CannotAnswer(
+                    SIZES,
+                    given.has(SIZES)
+                            ? "sizes are given and measured is %s: one of them is enough"
+                                    .formatted(given.text(MEASURED))
+                            : "sizes is missing: give it, or measured");
         }
         return given.has(SIZES) ? given.lengths(SIZES) : List.of(given.length(MEASURED));
     }
@@ -150,16 +196,23 @@ final class EvenCutAnswer {
     private Length guardBand() {
         Length band = Cut.notNegative(given, GUARD_BAND);
         if (band.plus(band).isAbove(limits.width().orElseThrow())) {
-            throw new CannotAnswer(GUARD_BAND, "guard_band is %s: from both limits it leaves nothing between them".formatted(given.text(GUARD_BAND)));
+            throw new CannotAnswer(
+                    GUARD_BAND,
+                    "guard_band is %s: from both limits it leaves nothing between them"
+                            .formatted(given.text(GUARD_BAND)));
         }
         return band;
     }
 
     private Length aim() {
-        Aim wanted = Aim.ofKey(given.textIfGiven(AIM).orElse(Aim.ByLimits.MIDDLE.key())).orElseGet(() -> new Aim.Size(written(AIM)));
+        Aim wanted = Aim.ofKey(given.textIfGiven(AIM).orElse(Aim.ByLimits.MIDDLE.key()))
+                .orElseGet(() -> new Aim.Size(written(AIM)));
         Length size = wanted.of(limits, side.stillCutBeyond());
         if (CutState.of(side, given.length("lower"), given.length("upper"), size) != CutState.IN_SIZE) {
-            throw new CannotAnswer(AIM, "aim is %s: it lies outside the limits, %s to %s".formatted(given.text(AIM), given.text("lower"), given.text("upper")));
+            throw new CannotAnswer(
+                    AIM,
+                    "aim is %s: it lies outside the limits, %s to %s"
+                            .formatted(given.text(AIM), given.text("lower"), given.text("upper")));
         }
         return size;
     }

@@ -29,14 +29,17 @@ final class HalfWaySum implements Sum {
         Length measured = given.length("measured");
         Length aim = given.length("aim");
         if (NextCut.of(side, measured, aim).stockLeft().signum() == 0) {
-            throw new CannotAnswer("measured", "measured is %s: nothing is left to come off before the aim, %s"
-                    .formatted(given.text("measured"), given.text("aim")));
+            throw new CannotAnswer(
+                    "measured",
+                    "measured is %s: nothing is left to come off before the aim, %s"
+                            .formatted(given.text("measured"), given.text("aim")));
         }
         HalfWay half = HalfWay.of(side, measured, aim);
         return Answer.in(given.inUnit())
                 .length("offset_change", Cut.register(given).counts(half.changeOnDiameter()))
                 .length("expected_size", half.expectedSize())
-                .note("Measure after this cut: what differs from expected_size will differ again by as much in the second, like cut.")
+                .note("Measure after this cut: what differs from expected_size will differ again by as much in "
+                        + "the second, like cut.")
                 .on("Half of what is left, then the rest: common practice");
     }
 }

@@ -13,8 +13,8 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 
 /**
- * What to type into the offset register, and whether there is metal left for another cut: the way from one size to the aim, or one
- * even cut that brings every size in.
+ * What to type into the offset register, and whether there is metal left for another cut: the way from one size to the
+ * aim, or one even cut that brings every size in.
  */
 final class NextCutSum implements Sum {
 
@@ -42,8 +42,10 @@ final class NextCutSum implements Sum {
         Length aim = Cut.aim(given);
         CutState ofTheAim = CutState.of(side, lower, upper, aim);
         if (ofTheAim == CutState.PAST_SIZE) {
-            throw new CannotAnswer("aim", "aim is %s: it lies past the limits, %s to %s".formatted(
-                    given.text("aim"), given.text("lower"), given.text("upper")));
+            throw new CannotAnswer(
+                    "aim",
+                    "aim is %s: it lies past the limits, %s to %s"
+                            .formatted(given.text("aim"), given.text("lower"), given.text("upper")));
         }
         Length measured = given.length("measured");
         NextCut cut = NextCut.of(side, measured, aim);
@@ -52,7 +54,8 @@ final class NextCutSum implements Sum {
                 .length("offset_change", Cut.register(given).counts(cut.changeOnDiameter()))
                 .length("stock_left", cut.stockLeft())
                 .word("state", state.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                .note("The change is for an X offset that counts away from the axis, outside and inside alike; stock_left is on diameter.");
+                .note("The change is for an X offset that counts away from the axis, outside and inside alike; "
+                        + "stock_left is on diameter.");
         if (ofTheAim == CutState.CUT_AGAIN) {
             answer.note("The aim leaves metal on for a later cut: a part at the aim is not in size yet.");
         }

@@ -36,11 +36,15 @@ final class PecksSum implements Sum {
         }
         BigDecimal shrink = given.has(SHRINK) ? shrink(given) : BigDecimal.ONE;
         Length least = given.has(LEAST_STEP) ? given.positiveLength(LEAST_STEP) : step;
-        Pecks pecks = given.about("step", "it must not be less than least_step, nor so small that the hole takes a thousand pecks",
+        Pecks pecks = given.about(
+                "step",
+                "it must not be less than least_step, nor so small that the hole takes a thousand pecks",
                 () -> Pecks.of(depth, first, step, shrink, least));
         return Answer.in(given.inUnit())
-                .whole("count", pecks.depths().size()).lengths("depths", pecks.depths())
-                .note("Draw the drill back far enough at each for the chips to leave and the coolant to reach the point; clear them with the spindle stopped, as the shop's rules say.")
+                .whole("count", pecks.depths().size())
+                .lengths("depths", pecks.depths())
+                .note("Draw the drill back far enough at each for the chips to leave and the coolant to reach the "
+                        + "point; clear them with the spindle stopped, as the shop's rules say.")
                 .on("Arithmetic; first peck and steps by common practice");
     }
 

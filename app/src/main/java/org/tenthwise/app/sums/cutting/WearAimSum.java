@@ -27,13 +27,21 @@ final class WearAimSum implements Sum {
         Length lower = Cut.lower(given);
         Length deviation = Cut.notNegative(given, "sd");
         Length uncertainty = Cut.notNegative(given, "expanded_uncertainty");
-        WearAim aim = given.about("sd", "three times that and the expanded uncertainty, kept from each limit, leave no room for wear",
+        WearAim aim = given.about(
+                "sd",
+                "three times that and the expanded uncertainty, kept from each limit, leave no room for wear",
                 () -> WearAim.of(side, lower, Cut.upper(given), deviation, uncertainty));
         return Answer.in(given.inUnit())
-                .length("start", aim.start()).length("reset", aim.reset()).length("wear_room", aim.room())
-                .note(side == Feature.BORE ? "An inside shrinks as the edge wears: start is near the upper limit."
-                        : "An outside grows as the edge wears: start is near the lower limit.")
-                .note("This counts on wear alone: look at the edge as the shop's rules say, for one that chips does not warn.")
-                .on("Three standard deviations and the expanded uncertainty from each limit: common practice with charts of tool wear, ISO 14253-1");
+                .length("start", aim.start())
+                .length("reset", aim.reset())
+                .length("wear_room", aim.room())
+                .note(
+                        side == Feature.BORE
+                                ? "An inside shrinks as the edge wears: start is near the upper limit."
+                                : "An outside grows as the edge wears: start is near the lower limit.")
+                .note("This counts on wear alone: look at the edge as the shop's rules say, for one that chips "
+                        + "does not warn.")
+                .on("Three standard deviations and the expanded uncertainty from each limit: common practice "
+                        + "with charts of tool wear, ISO 14253-1");
     }
 }

@@ -6,10 +6,15 @@ import org.tenthwise.app.sums.Sum;
 /** The sums of this package. */
 public final class DecisionSums {
 
-    private DecisionSums() {
-    }
+    private DecisionSums() {}
 
     public static List<Sum> all() {
-        return List.of(new JudgeSum(), new RiskSum(), new UncertaintySum(), new GuardBandSum(), new RoundingMethodSum(), new ResolutionSum());
+        return List.of(
+                new JudgeSum(),
+                new RiskSum(),
+                new UncertaintySum(),
+                new GuardBandSum(),
+                new RoundingMethodSum(),
+                new ResolutionSum());
     }
 }

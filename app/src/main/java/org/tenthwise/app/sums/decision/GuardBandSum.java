@@ -30,8 +30,9 @@ final class GuardBandSum implements Sum {
         BigDecimal probability = given.figureIfGiven("probability").orElse(USUAL_PROBABILITY);
         return Answer.in(given.inUnit())
                 .length("guard_band", given.about("probability", () -> GuardBand.width(probability, standard)))
-                .note("A size inside a limit by this much or more conforms with a probability of %s or more, while the other limit is far.".formatted(
-                        probability.toPlainString()))
+                .note(("A size inside a limit by this much or more conforms with a probability of %s or more, "
+                                + "while the other limit is far.")
+                        .formatted(probability.toPlainString()))
                 .on("JCGM 106:2012, 8.3.2; 95 % unless agreed otherwise, ISO 14253-1:2017");
     }
 }

@@ -46,26 +46,40 @@ final class JudgeSum implements Sum {
         Optional<Length> expanded = given.ifGiven("expanded_uncertainty", given::positiveLength);
         BigDecimal factor = given.ifGiven("coverage_factor", given::positive).orElse(TWO);
         if (expanded.isEmpty() && given.has("coverage_factor")) {
-            answer.note("No expanded_uncertainty was given, so the coverage_factor of %s was not used.".formatted(factor.toPlainString()));
+            answer.note("No expanded_uncertainty was given, so the coverage_factor of %s was not used."
+                    .formatted(factor.toPlainString()));
         }
         expanded.ifPresent(known -> uncertain(answer, limits, size, margin, known, factor));
-        return answer.on("ISO 14253-1 and JCGM 106:2012, 8.3 (guard band); JCGM 106:2012, 7 (probability); ANSI/NCSL Z540.3 (ratio)");
+        return answer.on(
+                "ISO 14253-1 and JCGM 106:2012, 8.3 (guard band); JCGM 106:2012, 7 (probability); ANSI/NCSL Z540.3 "
+                        + "(ratio)");
     }
 
-    private static void uncertain(Answer.Writing answer, Limits limits, Length size, Verdict.Margin margin, Length expanded, BigDecimal factor) {
+    private static void uncertain(
+            Answer.Writing answer,
+            Limits limits,
+            Length size,
+            Verdict.Margin margin,
+            Length expanded,
+            BigDecimal factor) {
         Length standard = expanded.dividedBy(factor);
         if (standard.signum() == 0) {
-            throw new CannotAnswer("coverage_factor", "coverage_factor is %s: it leaves nothing of the expanded_uncertainty".formatted(factor.toPlainString()));
+            throw new CannotAnswer(
+                    "coverage_factor",
+                    "coverage_factor is %s: it leaves nothing of the expanded_uncertainty"
+                            .formatted(factor.toPlainString()));
         }
         answer.figure("conformance_probability", Conformance.probability(limits, size, standard));
         UncertaintyRatio.of(limits, expanded).ifPresent(ratio -> {
             answer.figure("test_uncertainty_ratio", ratio);
             if (ratio < USUAL_RATIO) {
-                answer.note("The uncertainty is more than an eighth of the tolerance: the usual ratio of 4 : 1 is not met.");
+                answer.note("The uncertainty is more than an eighth of the tolerance: the usual ratio of 4 : 1 is not "
+                        + "met.");
             }
         });
         if (margin.distance().isBelow(expanded)) {
-            answer.note("The limit is nearer than the uncertainty: neither conforming nor not conforming is proven by the whole of it.");
+            answer.note("The limit is nearer than the uncertainty: neither conforming nor not conforming is proven by "
+                    + "the whole of it.");
         }
     }
 
@@ -74,8 +88,12 @@ final class JudgeSum implements Sum {
         if (margin.distance().signum() == 0) {
             return "The size is on the %s limit.".formatted(limit);
         }
-        return "The size is %s %s %s the %s limit.".formatted(margin.distance().in(unit).toPlainString(), unit.symbol(),
-                margin.inside() ? "inside" : "outside", limit);
+        return "The size is %s %s %s the %s limit."
+                .formatted(
+                        margin.distance().in(unit).toPlainString(),
+                        unit.symbol(),
+                        margin.inside() ? "inside" : "outside",
+                        limit);
     }
 
     /** As exact as the figures were typed, and never shorter than any other length. */

@@ -12,8 +12,7 @@ import org.tenthwise.model.tolerance.Limits;
 /** Limits and a guard band as they were given, or why they are none. */
 final class LimitsGiven {
 
-    private LimitsGiven() {
-    }
+    private LimitsGiven() {}
 
     static Limits of(Given given) {
         Optional<Written> lower = given.ifGiven("lower", key -> written(given, key));
@@ -21,18 +20,25 @@ final class LimitsGiven {
         if (lower.isEmpty() && upper.isEmpty()) {
             throw new CannotAnswer("lower and upper are missing: a verdict needs one limit at least");
         }
-        if (lower.isPresent() && upper.isPresent() && lower.get().length().isAbove(upper.get().length())) {
-            throw new CannotAnswer("lower", "lower is %s and upper is %s: the lower limit is above the upper one".formatted(
-                    lower.get().text(), upper.get().text()));
+        if (lower.isPresent()
+                && upper.isPresent()
+                && lower.get().length().isAbove(upper.get().length())) {
+            throw new CannotAnswer(
+                    "lower",
+                    "lower is %s and upper is %s: the lower limit is above the upper one"
+                            .formatted(lower.get().text(), upper.get().text()));
         }
         return new Limits(lower, upper);
     }
 
     static Length guardBand(Given given, Limits limits) {
-        Length guardBand = Length.of(given.ifGiven("guard_band", given::notNegative).orElse(BigDecimal.ZERO), given.inUnit());
+        Length guardBand =
+                Length.of(given.ifGiven("guard_band", given::notNegative).orElse(BigDecimal.ZERO), given.inUnit());
         if (GuardBand.leavesNothing(limits, guardBand)) {
-            throw new CannotAnswer("guard_band", "guard_band is %s: it is wider than half of the tolerance, and no size would pass".formatted(
-                    given.text("guard_band")));
+            throw new CannotAnswer(
+                    "guard_band",
+                    "guard_band is %s: it is wider than half of the tolerance, and no size would pass"
+                            .formatted(given.text("guard_band")));
         }
         return guardBand;
     }
@@ -40,7 +46,10 @@ final class LimitsGiven {
     private static Written written(Given given, String key) {
         String plain = given.figure(key).stripTrailingZeros().toPlainString();
         if (!Written.isPlainDecimal(plain)) {
-            throw new CannotAnswer(key, "%s is %s: a limit has at most ten figures before the point and ten after it".formatted(key, given.text(key)));
+            throw new CannotAnswer(
+                    key,
+                    "%s is %s: a limit has at most ten figures before the point and ten after it"
+                            .formatted(key, given.text(key)));
         }
         return new Written(plain, given.inUnit());
     }

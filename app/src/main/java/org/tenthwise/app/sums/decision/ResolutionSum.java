@@ -26,8 +26,10 @@ final class ResolutionSum implements Sum {
         Length lower = given.length("lower");
         Length upper = given.length("upper");
         if (!upper.isAbove(lower)) {
-            throw new CannotAnswer("upper", "lower is %s and upper is %s: the upper limit must be above the lower one".formatted(
-                    given.text("lower"), given.text("upper")));
+            throw new CannotAnswer(
+                    "upper",
+                    "lower is %s and upper is %s: the upper limit must be above the lower one"
+                            .formatted(given.text("lower"), given.text("upper")));
         }
         RuleOfTen found = RuleOfTen.of(lower, upper, given.positiveLength("division"));
         Answer.Writing answer = Answer.in(given.inUnit())
@@ -37,7 +39,8 @@ final class ResolutionSum implements Sum {
         if (!found.fineEnough()) {
             answer.note("One division is more than a tenth of the tolerance: take a finer gauge.");
         }
-        return answer.note("The whole tolerance, upper less lower, is meant. The rule is about the display, not about the uncertainty, which is larger.")
+        return answer.note("The whole tolerance, upper less lower, is meant. The rule is about the display, not about "
+                        + "the uncertainty, which is larger.")
                 .on("common practice, rule of ten; GB/T 3177");
     }
 }

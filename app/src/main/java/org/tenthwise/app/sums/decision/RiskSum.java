@@ -30,21 +30,28 @@ final class RiskSum implements Sum {
         BigDecimal lower = given.figure("lower");
         BigDecimal tolerance = given.figure("upper").subtract(lower);
         if (tolerance.signum() <= 0) {
-            throw new CannotAnswer("upper", "lower is %s and upper is %s: the upper limit must be above the lower one".formatted(
-                    given.text("lower"), given.text("upper")));
+            throw new CannotAnswer(
+                    "upper",
+                    "lower is %s and upper is %s: the upper limit must be above the lower one"
+                            .formatted(given.text("lower"), given.text("upper")));
         }
         BigDecimal guardBand = given.notNegative("guard_band");
         if (guardBand.multiply(TWO).compareTo(tolerance) > 0) {
-            throw new CannotAnswer("guard_band", "guard_band is %s: it is wider than half of the tolerance, and no size would pass".formatted(
-                    given.text("guard_band")));
+            throw new CannotAnswer(
+                    "guard_band",
+                    "guard_band is %s: it is wider than half of the tolerance, and no size would pass"
+                            .formatted(given.text("guard_band")));
         }
-        GlobalRisk risk = GlobalRisk.of(new GlobalRisk.Zone(0, tolerance.doubleValue(), guardBand.doubleValue()),
-                given.figure("process_mean").subtract(lower).doubleValue(), given.positive("process_sd").doubleValue(),
+        GlobalRisk risk = GlobalRisk.of(
+                new GlobalRisk.Zone(0, tolerance.doubleValue(), guardBand.doubleValue()),
+                given.figure("process_mean").subtract(lower).doubleValue(),
+                given.positive("process_sd").doubleValue(),
                 given.positive("standard_uncertainty").doubleValue());
         return Answer.in(given.unit().orElse(Unit.MILLIMETRE))
                 .figure("consumer", risk.consumer())
                 .figure("producer", risk.producer())
-                .note("Consumer: of all parts, those outside the limits that are accepted. Producer: of all parts, those inside that are not.")
+                .note("Consumer: of all parts, those outside the limits that are accepted. Producer: of all "
+                        + "parts, those inside that are not.")
                 .on("JCGM 106:2012, 9.3 and 9.5, normal process and normal measurement");
     }
 }

@@ -22,14 +22,18 @@ final class RoundingMethodSum implements Sum {
 
     @Override
     public Answer of(Given given) {
-        RoundingMethod found = RoundingMethod.of(given.figure("value"), given.figureIfGiven("lower"), given.figureIfGiven("upper"),
+        RoundingMethod found = RoundingMethod.of(
+                given.figure("value"),
+                given.figureIfGiven("lower"),
+                given.figureIfGiven("upper"),
                 given.ifGiven("place", given::positive));
         Answer.Writing answer = Answer.in(given.unit().orElse(Unit.MILLIMETRE))
                 .word("verdict_absolute", word(found.absolute()))
                 .word("verdict_rounded", word(found.byRounding()))
                 .exact("rounded", found.rounded());
         if (found.absolute() != found.byRounding()) {
-            answer.note("The two methods do not agree: the order must say which one holds. Without a word on it, the absolute method counts.");
+            answer.note("The two methods do not agree: the order must say which one holds. Without a word on it, the "
+                    + "absolute method counts.");
         }
         return answer.on("ASTM E29, absolute and rounding method, half to even");
     }

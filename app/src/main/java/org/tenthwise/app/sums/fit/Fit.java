@@ -42,8 +42,9 @@ final class Fit implements Sum {
     public Answer of(Given given) {
         boolean byZones = BY_ZONES.stream().anyMatch(given::has);
         if (byZones && BY_SIZES.stream().anyMatch(given::has)) {
-            throw new CannotAnswer("A fit is given by diameter, %s and %s, or by the sizes of bore and plug, not by both".formatted(
-                    HOLE_ZONE, SHAFT_ZONE));
+            throw new CannotAnswer(
+                    "A fit is given by diameter, %s and %s, or by the sizes of bore and plug, not by both"
+                            .formatted(HOLE_ZONE, SHAFT_ZONE));
         }
         return byZones ? byZones(given) : bySizes(given);
     }
@@ -53,11 +54,13 @@ final class Fit implements Sum {
         Sizes bore = Sizes.of(Zones.at(given, HOLE_ZONE, diameter, true));
         Sizes plug = Sizes.of(Zones.at(given, SHAFT_ZONE, diameter, false));
         Answer.Writing answer = write(given, Unit.MILLIMETRE, bore, plug);
-        return plug.write(bore.write(answer, BORE), PLUG).on("ISO 286-1:2010, limits of fits; zones from its Tables 1 to 5");
+        return plug.write(bore.write(answer, BORE), PLUG)
+                .on("ISO 286-1:2010, limits of fits; zones from its Tables 1 to 5");
     }
 
     private static Answer bySizes(Given given) {
-        return write(given, given.inUnit(), Sizes.of(given, BORE), Sizes.of(given, PLUG)).on("ISO 286-1:2010, limits of fits");
+        return write(given, given.inUnit(), Sizes.of(given, BORE), Sizes.of(given, PLUG))
+                .on("ISO 286-1:2010, limits of fits");
     }
 
     private static Answer.Writing write(Given given, Unit unit, Sizes bore, Sizes plug) {
@@ -69,10 +72,12 @@ final class Fit implements Sum {
         Optional<Warmth> ofBore = warmth(given, BORE);
         Optional<Warmth> ofPlug = warmth(given, PLUG);
         if (ofBore.isPresent() || ofPlug.isPresent()) {
-            Clearance now = bore.at(ofBore.orElseGet(Warmth::atReference)).with(plug.at(ofPlug.orElseGet(Warmth::atReference)));
+            Clearance now =
+                    bore.at(ofBore.orElseGet(Warmth::atReference)).with(plug.at(ofPlug.orElseGet(Warmth::atReference)));
             writeNow(answer, clearance, now);
             if (Stream.of(ofBore, ofPlug).flatMap(Optional::stream).anyMatch(Warmth::burns)) {
-                answer.note("A part this hot or this cold burns the skin: gloves for it and a clear place, and your local rules for fitting hot or chilled parts");
+                answer.note("A part this hot or this cold burns the skin: gloves for it and a clear place, and your "
+                        + "local rules for fitting hot or chilled parts");
             }
         }
         return answer;
@@ -82,12 +87,15 @@ final class Fit implements Sum {
         answer.length("clearance_now", now.least())
                 .length("clearance_now_greatest", now.greatest())
                 .length("clearance_now_least", now.least())
-                .note("clearance_now is the least the play can be at the temperatures given; a part without a temperature counts as at 20 °C");
+                .note("clearance_now is the least the play can be at the temperatures given; a part without a "
+                        + "temperature counts as at 20 °C");
         if (now.least().signum() >= 0 && clearance.least().signum() < 0) {
-            answer.note("The plug goes in only because of the temperatures: at 20 °C the tightest pair is squeezed, so this is no proof of the size");
+            answer.note("The plug goes in only because of the temperatures: at 20 °C the tightest pair is squeezed, so "
+                    + "this is no proof of the size");
         }
         if (now.least().signum() < 0 && clearance.least().signum() >= 0) {
-            answer.note("The tightest pair has play at 20 °C but none now: it may stick; let both come to one temperature");
+            answer.note(
+                    "The tightest pair has play at 20 °C but none now: it may stick; let both come to one temperature");
         }
     }
 

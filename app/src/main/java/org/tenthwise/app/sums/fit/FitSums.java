@@ -6,8 +6,7 @@ import org.tenthwise.app.sums.Sum;
 /** The sums of this package. */
 public final class FitSums {
 
-    private FitSums() {
-    }
+    private FitSums() {}
 
     public static List<Sum> all() {
         return List.of(new Limits(), new Fit(), new InchFitSum(), new StandardToleranceSum());

@@ -29,7 +29,9 @@ final class InchFitSum implements Sum {
     @Override
     public Answer of(Given given) {
         if (given.unit().filter(unit -> unit == Unit.MILLIMETRE).isPresent()) {
-            throw new CannotAnswer("unit", "unit is mm: the classes of ANSI B4.1 stand behind a size in inches, so give diameter in in");
+            throw new CannotAnswer(
+                    "unit",
+                    "unit is mm: the classes of ANSI B4.1 stand behind a size in inches, so give diameter in in");
         }
         Length diameter = Length.of(given.positive(Zones.DIAMETER), Unit.INCH);
         InchFit fit = given.about(CLASS, () -> InchFit.read(given.text(CLASS)));

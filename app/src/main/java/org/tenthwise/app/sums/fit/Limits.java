@@ -34,7 +34,8 @@ final class Limits implements Sum {
                 .length("greatest", zone.greatest())
                 .length("least", zone.least());
         if (ToleranceZone.read(given.text(ZONE)).mayBeRoundedDown(diameter)) {
-            answer.note("ISO 286 lets js and JS of grades 7 to 11 be rounded down to whole micrometres: these are not, a drawing or its table may be");
+            answer.note("ISO 286 lets js and JS of grades 7 to 11 be rounded down to whole micrometres: these are not, "
+                    + "a drawing or its table may be");
         }
         return answer.on("ISO 286-1:2010, Tables 1 to 5; ISO 286-2:2010");
     }

@@ -22,8 +22,10 @@ record Sizes(Length greatest, Length least) {
         String least = part + "_least";
         Sizes sizes = new Sizes(given.positiveLength(greatest), given.positiveLength(least));
         if (sizes.greatest.isBelow(sizes.least)) {
-            throw new CannotAnswer(greatest, "%s %s is below %s %s: the limits are the wrong way round".formatted(
-                    greatest, given.text(greatest), least, given.text(least)));
+            throw new CannotAnswer(
+                    greatest,
+                    "%s %s is below %s %s: the limits are the wrong way round"
+                            .formatted(greatest, given.text(greatest), least, given.text(least)));
         }
         return sizes;
     }

@@ -31,8 +31,9 @@ final class StandardToleranceSum implements Sum {
     public Answer of(Given given) {
         Length diameter = Zones.diameter(given);
         String name = given.text(GRADE);
-        Grade grade = Grade.ofNumber(name.startsWith("IT") ? name.substring(2) : name).orElseThrow(() -> new CannotAnswer(GRADE,
-                "%s is \"%s\": it is IT01, IT0 or IT1 to IT18".formatted(GRADE, name)));
+        Grade grade = Grade.ofNumber(name.startsWith("IT") ? name.substring(2) : name)
+                .orElseThrow(() ->
+                        new CannotAnswer(GRADE, "%s is \"%s\": it is IT01, IT0 or IT1 to IT18".formatted(GRADE, name)));
         Answer.Writing answer = Answer.in(Unit.MILLIMETRE)
                 .length("tolerance", given.about(GRADE, () -> StandardTolerance.of(grade, diameter)))
                 .length("step_over", StandardTolerance.stepOver(diameter))

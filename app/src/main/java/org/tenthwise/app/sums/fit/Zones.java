@@ -13,13 +13,13 @@ final class Zones {
 
     static final String DIAMETER = "diameter";
 
-    private Zones() {
-    }
+    private Zones() {}
 
     /** @throws CannotAnswer if the tables of the standard do not reach it */
     static Length diameter(Given given) {
         if (given.unit().filter(unit -> unit == Unit.INCH).isPresent()) {
-            throw new CannotAnswer("unit", "unit is in: ISO 286 zones stand behind a size in millimetres, so give diameter in mm");
+            throw new CannotAnswer(
+                    "unit", "unit is in: ISO 286 zones stand behind a size in millimetres, so give diameter in mm");
         }
         Length diameter = Length.of(given.positive(DIAMETER), Unit.MILLIMETRE);
         given.about(DIAMETER, () -> StandardTolerance.stepUpTo(diameter));
@@ -34,8 +34,10 @@ final class Zones {
     static ZoneLimits at(Given given, String key, Length diameter, boolean hole) {
         ZoneLimits limits = at(given, key, diameter);
         if (ToleranceZone.read(given.text(key)).isHole() != hole) {
-            throw new CannotAnswer(key, "%s is \"%s\": a zone of a %s is written with %s letters".formatted(key, given.text(key),
-                    hole ? "hole" : "shaft", hole ? "capital" : "small"));
+            throw new CannotAnswer(
+                    key,
+                    "%s is \"%s\": a zone of a %s is written with %s letters"
+                            .formatted(key, given.text(key), hole ? "hole" : "shaft", hole ? "capital" : "small"));
         }
         return limits;
     }

@@ -12,7 +12,8 @@ import org.tenthwise.model.quantity.Length;
 /** A size by comparison with a master. */
 final class FromMasterSum implements Sum {
 
-    static final Map<String, Sense> SENSES = Map.of("1", Sense.RISES_WITH_SIZE, "+1", Sense.RISES_WITH_SIZE, "-1", Sense.FALLS_WITH_SIZE);
+    static final Map<String, Sense> SENSES =
+            Map.of("1", Sense.RISES_WITH_SIZE, "+1", Sense.RISES_WITH_SIZE, "-1", Sense.FALLS_WITH_SIZE);
 
     @Override
     public String name() {
@@ -26,8 +27,11 @@ final class FromMasterSum implements Sum {
 
     @Override
     public Answer of(Given given) {
-        Length size = FromMaster.size(given.positiveLength("master"), given.choice("sense", SENSES),
-                given.length("reading"), given.lengthIfGiven("zero").orElse(Length.ZERO));
+        Length size = FromMaster.size(
+                given.positiveLength("master"),
+                given.choice("sense", SENSES),
+                given.length("reading"),
+                given.lengthIfGiven("zero").orElse(Length.ZERO));
         Answer.Writing answer = Answer.in(given.inUnit()).length("size", size);
         if (!given.has("zero")) {
             answer.note("No zero was given: the gauge is taken to have read nought on the master.");

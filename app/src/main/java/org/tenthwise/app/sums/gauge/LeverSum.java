@@ -26,7 +26,8 @@ final class LeverSum implements Sum {
         Answer.Writing answer = Answer.in(given.inUnit())
                 .length("true_reading", LeverIndicator.trueReading(given.length("reading"), angle));
         if (LeverIndicator.isSteep(angle)) {
-            answer.note("Above 30 degrees an error in the angle weighs more than the correction helps: set the lever flatter.");
+            answer.note("Above 30 degrees an error in the angle weighs more than the correction helps: set the lever "
+                    + "flatter.");
         }
         if (LeverIndicator.hardlyMatters(angle)) {
             answer.note("Below 10 degrees the correction hardly matters: less than 1.6 % of the reading.");

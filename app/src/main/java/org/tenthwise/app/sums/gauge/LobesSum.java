@@ -30,15 +30,19 @@ final class LobesSum implements Sum {
         int number = given.whole("lobes", 2, MOST_LOBES);
         BigDecimal angle = given.figure("v_angle");
         Lobes lobes = new Lobes(angle);
-        Answer.Writing answer = Answer.in(given.unit().orElse(Unit.MILLIMETRE)).figure("magnification", lobes.magnification(number));
-        String gauge = angle.compareTo(TWO_POINTS) == 0 ? "Two points" : "A vee of %s degrees".formatted(angle.toPlainString());
+        Answer.Writing answer =
+                Answer.in(given.unit().orElse(Unit.MILLIMETRE)).figure("magnification", lobes.magnification(number));
+        String gauge = angle.compareTo(TWO_POINTS) == 0
+                ? "Two points"
+                : "A vee of %s degrees".formatted(angle.toPlainString());
         if (lobes.misses(number)) {
-            answer.note("%s does not show %d lobes: turn the work against a fixed centre, or use another gauge.".formatted(
-                    gauge.replace("Two points", "A gauge of two points"), number));
+            answer.note("%s does not show %d lobes: turn the work against a fixed centre, or use another gauge."
+                    .formatted(gauge.replace("Two points", "A gauge of two points"), number));
         }
         if (!lobes.missed().isEmpty()) {
-            answer.note("%s: of two to nine lobes, %s do not show.".formatted(gauge,
-                    lobes.missed().stream().map(String::valueOf).collect(Collectors.joining(", "))));
+            answer.note("%s: of two to nine lobes, %s do not show."
+                    .formatted(
+                            gauge, lobes.missed().stream().map(String::valueOf).collect(Collectors.joining(", "))));
         }
         return answer.on("Journal of the Japan Society of Precision Engineering 43 (514), 1977, p. 1167; ISO 4292");
     }

@@ -26,12 +26,15 @@ final class OffCentreSum implements Sum {
         Length diameter = given.positiveLength("diameter");
         Length offCentre = given.length("off_centre");
         if (!OffCentre.touches(diameter, offCentre)) {
-            throw new CannotAnswer("off_centre", "off_centre is %s: points that far off the middle do not touch a bore of %s".formatted(
-                    given.text("off_centre"), given.text("diameter")));
+            throw new CannotAnswer(
+                    "off_centre",
+                    "off_centre is %s: points that far off the middle do not touch a bore of %s"
+                            .formatted(given.text("off_centre"), given.text("diameter")));
         }
         return Answer.in(given.inUnit())
                 .length("reads_less", OffCentre.readsLess(diameter, offCentre))
-                .note("Swing the gauge across the bore and take the greatest reading: there the points stand on the middle.")
+                .note("Swing the gauge across the bore and take the greatest reading: there the points stand on "
+                        + "the middle.")
                 .on("geometry of a chord; common practice");
     }
 }

@@ -21,12 +21,14 @@ final class ZeroDriftSum implements Sum {
 
     @Override
     public Answer of(Given given) {
-        ZeroDrift found = ZeroDrift.between(given.length("zero"), given.length("zero_again"), given.positiveLength("division"));
+        ZeroDrift found =
+                ZeroDrift.between(given.length("zero"), given.length("zero_again"), given.positiveLength("division"));
         Answer.Writing answer = Answer.in(given.inUnit())
                 .length("drift", found.drift())
                 .word("verdict", found.readAgain() ? "read-again" : "stands");
         if (found.readAgain()) {
-            answer.note("The zero has gone by more than one division: set the gauge on the master again and repeat the readings.");
+            answer.note("The zero has gone by more than one division: set the gauge on the master again and repeat the "
+                    + "readings.");
         }
         return answer.on("common practice");
     }

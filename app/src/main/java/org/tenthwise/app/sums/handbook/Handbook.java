@@ -13,11 +13,16 @@ import org.tenthwise.app.sums.thread.ThreadSums;
 /** Where every sum of the shop can be looked up. */
 public final class Handbook {
 
-    private Handbook() {
-    }
+    private Handbook() {}
 
     public static Sums sums() {
-        return new Sums(List.of(ThreadSums.all(), FitSums.all(), GaugeSums.all(), TemperatureSums.all(), DecisionSums.all(),
-                CuttingSums.all(), StatisticsSums.all()));
+        return new Sums(List.of(
+                ThreadSums.all(),
+                FitSums.all(),
+                GaugeSums.all(),
+                TemperatureSums.all(),
+                DecisionSums.all(),
+                CuttingSums.all(),
+                StatisticsSums.all()));
     }
 }

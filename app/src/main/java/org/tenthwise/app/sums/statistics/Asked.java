@@ -20,8 +20,7 @@ final class Asked {
     private static final Set<String> IN_SHORT = Set.of("n", "mean", "sd");
     private static final BigDecimal CLOSEST = new BigDecimal("1e-9");
 
-    private Asked() {
-    }
+    private Asked() {}
 
     /** The figures are what they are in any unit, so a unit need not be given. */
     static Unit unit(Given given) {
@@ -50,7 +49,8 @@ final class Asked {
     static BigDecimal share(Given given, String key) {
         BigDecimal share = given.figure(key);
         if (share.compareTo(CLOSEST) < 0 || share.compareTo(BigDecimal.ONE.subtract(CLOSEST)) > 0) {
-            throw new CannotAnswer(key, "%s is %s: it is a share between 0 and 1, such as 0.95".formatted(key, given.text(key)));
+            throw new CannotAnswer(
+                    key, "%s is %s: it is a share between 0 and 1, such as 0.95".formatted(key, given.text(key)));
         }
         return share;
     }

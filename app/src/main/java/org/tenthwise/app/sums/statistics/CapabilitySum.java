@@ -21,8 +21,13 @@ import org.tenthwise.model.compute.statistics.ToleranceUsed;
 final class CapabilitySum implements Sum {
 
     private static final int A_BAR_NOT_A_NUMBER = 30;
-    private static final Map<CapabilityVerdict, String> WORDS = Map.of(CapabilityVerdict.SUPPORTS, "supports",
-            CapabilityVerdict.CONTRADICTS, "contradicts", CapabilityVerdict.TOO_FEW, "too-few");
+    private static final Map<CapabilityVerdict, String> WORDS = Map.of(
+            CapabilityVerdict.SUPPORTS,
+            "supports",
+            CapabilityVerdict.CONTRADICTS,
+            "contradicts",
+            CapabilityVerdict.TOO_FEW,
+            "too-few");
 
     @Override
     public String name() {
@@ -48,47 +53,62 @@ final class CapabilitySum implements Sum {
             Interval ofCp = CapabilityInterval.ofCp(cp, sample.n(), confidence.doubleValue());
             answer.figure("cp_low", ofCp.low()).figure("cp_high", ofCp.high());
         });
-        answer.figure("cpk_low", ofCpk.low()).figure("cpk_high", ofCpk.high())
-                .figure("one_sided_low", CapabilityInterval.exactLowerBound(index.cpk(), sample.n(), confidence.doubleValue()));
+        answer.figure("cpk_low", ofCpk.low())
+                .figure("cpk_high", ofCpk.high())
+                .figure(
+                        "one_sided_low",
+                        CapabilityInterval.exactLowerBound(index.cpk(), sample.n(), confidence.doubleValue()));
         required.ifPresent(demand -> verdict(answer, sample.n(), ofCpk, demand, confidence));
         cautions(answer, sample, index, given.ifGiven(Asked.VALUES, given::figures));
         used(answer, given);
-        return answer.on("NIST/SEMATECH e-Handbook 6.1.6; Cp by chi-square, Cpk by Bissell (1990), one_sided_low by non-central t "
-                + "(Chou, Owen and Borrego 1990); ISO 22514-1 calls them Pp and Ppk until the process is shown to be stable");
+        return answer.on("NIST/SEMATECH e-Handbook 6.1.6; Cp by chi-square, Cpk by Bissell (1990), one_sided_low by "
+                + "non-central t "
+                + "(Chou, Owen and Borrego 1990); ISO 22514-1 calls them Pp and Ppk until the process is "
+                + "shown to be stable");
     }
 
-    private static void verdict(Answer.Writing answer, int n, Interval interval, BigDecimal required, BigDecimal confidence) {
+    private static void verdict(
+            Answer.Writing answer, int n, Interval interval, BigDecimal required, BigDecimal confidence) {
         CapabilityVerdict verdict = CapabilityVerdict.of(interval, n, required);
         answer.word("verdict", WORDS.get(verdict));
         if (n < CapabilityVerdict.FEWEST_PARTS) {
             answer.note("%d parts: too few for any statement about the next ones".formatted(n));
         } else if (verdict == CapabilityVerdict.TOO_FEW) {
-            answer.note("%d parts: with %s confidence the index lies between %s and %s; whether it is %s is not decided".formatted(n,
-                    Wording.percent(confidence), Wording.about(interval.low()), Wording.about(interval.high()), required.toPlainString()));
+            answer.note("%d parts: with %s confidence the index lies between %s and %s; whether it is %s is not decided"
+                    .formatted(
+                            n,
+                            Wording.percent(confidence),
+                            Wording.about(interval.low()),
+                            Wording.about(interval.high()),
+                            required.toPlainString()));
         }
     }
 
     /** What few parts do tell: how much of the tolerance the one furthest out takes. */
     private static void used(Answer.Writing answer, Given given) {
         if (given.has(Asked.VALUES) && given.has("lower") && given.has("upper")) {
-            BigDecimal share = ToleranceUsed.byFurthest(given.figures(Asked.VALUES), given.figure("lower"), given.figure("upper"));
-            answer.note("The reading furthest from the middle of the tolerance takes %s of the way to a limit".formatted(
-                    Wording.atMostPercent(share)));
+            BigDecimal share =
+                    ToleranceUsed.byFurthest(given.figures(Asked.VALUES), given.figure("lower"), given.figure("upper"));
+            answer.note("The reading furthest from the middle of the tolerance takes %s of the way to a limit"
+                    .formatted(Wording.atMostPercent(share)));
         }
     }
 
-    private static void cautions(Answer.Writing answer, Sample sample, Capability index, Optional<List<BigDecimal>> values) {
+    private static void cautions(
+            Answer.Writing answer, Sample sample, Capability index, Optional<List<BigDecimal>> values) {
         if (index.cp().isEmpty()) {
             answer.note("With one limit there is no Cp; cpk is the index to that limit");
         }
         if (sample.n() >= CapabilityVerdict.FEWEST_PARTS && sample.n() < A_BAR_NOT_A_NUMBER) {
-            answer.note("%d parts: go by the lower bound, not by the index; estimates settle from about 50 parts on".formatted(sample.n()));
+            answer.note("%d parts: go by the lower bound, not by the index; estimates settle from about 50 parts on"
+                    .formatted(sample.n()));
         }
         if (values.isPresent() && Summary.of(values.get()).coarse()) {
             answer.note("Fewer than five different values: the gauge is too coarse, and sd is mostly its rounding");
         }
         if (values.isPresent() && Steadiness.unsteady(values.get())) {
-            answer.note("The readings drift or jump: sd has the drift in it, and the index is that of the drifting series");
+            answer.note(
+                    "The readings drift or jump: sd has the drift in it, and the index is that of the drifting series");
         }
     }
 }

@@ -22,8 +22,13 @@ final class ChartConstantsSum implements Sum {
     @Override
     public Answer of(Given given) {
         ChartConstants constants = ChartConstants.of(given.whole("n", 2, ChartConstants.MOST_READINGS));
-        return Answer.in(Asked.unit(given)).figure("d2", constants.d2()).figure("d3", constants.d3()).figure("a2", constants.a2())
-                .figure("d3_lower", constants.d3Lower()).figure("d4_upper", constants.d4Upper()).figure("e2", constants.e2())
+        return Answer.in(Asked.unit(given))
+                .figure("d2", constants.d2())
+                .figure("d3", constants.d3())
+                .figure("a2", constants.a2())
+                .figure("d3_lower", constants.d3Lower())
+                .figure("d4_upper", constants.d4Upper())
+                .figure("e2", constants.e2())
                 .on("ASTM E2587 and ISO 7870-2, worked out from the distribution of the range");
     }
 }

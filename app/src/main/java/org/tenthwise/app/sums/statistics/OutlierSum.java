@@ -27,21 +27,30 @@ final class OutlierSum implements Sum {
     @Override
     public Answer of(Given given) {
         List<BigDecimal> values = given.figures(Asked.VALUES);
-        BigDecimal alpha = given.ifGiven("alpha", key -> Asked.share(given, key)).orElse(USUAL_ALPHA);
+        BigDecimal alpha =
+                given.ifGiven("alpha", key -> Asked.share(given, key)).orElse(USUAL_ALPHA);
         int sides = given.whole("sides", 1, 2);
         Grubbs test = given.about(Asked.VALUES, () -> Grubbs.of(values, sides, alpha.doubleValue()));
-        Answer.Writing answer = Answer.in(Asked.unit(given)).figure("g", test.g()).figure("critical", test.critical())
-                .whole("index", test.place()).word("outlying", Boolean.toString(test.outlying()))
-                .note("index counts from 1: reading %d is %s".formatted(test.place(), values.get(test.place() - 1).toPlainString()));
+        Answer.Writing answer = Answer.in(Asked.unit(given))
+                .figure("g", test.g())
+                .figure("critical", test.critical())
+                .whole("index", test.place())
+                .word("outlying", Boolean.toString(test.outlying()))
+                .note("index counts from 1: reading %d is %s"
+                        .formatted(test.place(), values.get(test.place() - 1).toPlainString()));
         if (sides == 1) {
             answer.note("One side: holds only if no reading at the other end was in question before they were read");
         }
         if (test.outlying()) {
-            answer.note("Measure again and look for a chip or a misread; a reading is never dropped because a test says so");
+            answer.note(
+                    "Measure again and look for a chip or a misread; a reading is never dropped because a test says "
+                            + "so");
         }
         if (values.size() <= BLUNT) {
-            answer.note("%d readings: the test misses most misreads; where the range is a few steps of the gauge or more, ".formatted(values.size())
-                    + "read again and take the median");
+            answer.note(
+                    "%d readings: the test misses most misreads; where the range is a few steps of the gauge or more, "
+                                    .formatted(values.size())
+                            + "read again and take the median");
         }
         return answer.on("Grubbs (1969); NIST/SEMATECH e-Handbook 1.3.5.17.1; ASTM E178");
     }

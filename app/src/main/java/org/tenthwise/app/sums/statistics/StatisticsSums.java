@@ -6,11 +6,19 @@ import org.tenthwise.app.sums.Sum;
 /** The sums of this package. */
 public final class StatisticsSums {
 
-    private StatisticsSums() {
-    }
+    private StatisticsSums() {}
 
     public static List<Sum> all() {
-        return List.of(new SummarySum(), new IndividualsSum(), new CapabilitySum(), new TrendSum(), new GaugeStudySum(),
-                new OutlierSum(), new ZeroRejectsSum(), new ToleranceIntervalSum(), new ChartConstantsSum(), new TypeOneSum());
+        return List.of(
+                new SummarySum(),
+                new IndividualsSum(),
+                new CapabilitySum(),
+                new TrendSum(),
+                new GaugeStudySum(),
+                new OutlierSum(),
+                new ZeroRejectsSum(),
+                new ToleranceIntervalSum(),
+                new ChartConstantsSum(),
+                new TypeOneSum());
     }
 }

@@ -32,35 +32,51 @@ final class ToleranceIntervalSum implements Sum {
         int sides = given.whole("sides", 1, 2);
         boolean factorOnly = !given.has(Asked.VALUES) && !given.has("mean") && !given.has("sd");
         if (factorOnly && !given.has(Asked.N)) {
-            throw new CannotAnswer(Asked.VALUES, "values is missing: give the readings, or n, mean and sd, or n alone for the factor");
+            throw new CannotAnswer(
+                    Asked.VALUES, "values is missing: give the readings, or n, mean and sd, or n alone for the factor");
         }
-        int n = factorOnly ? given.whole("n", 2, Asked.MOST_PARTS) : Asked.sample(given).n();
-        double k = sides == 2 ? ToleranceFactor.bothSides(n, cover.doubleValue(), confidence.doubleValue())
+        int n = factorOnly
+                ? given.whole("n", 2, Asked.MOST_PARTS)
+                : Asked.sample(given).n();
+        double k = sides == 2
+                ? ToleranceFactor.bothSides(n, cover.doubleValue(), confidence.doubleValue())
                 : ToleranceFactor.oneSide(n, cover.doubleValue(), confidence.doubleValue());
         Answer.Writing answer = Answer.in(Asked.unit(given)).figure("k", k);
         if (!factorOnly) {
             Sample sample = Asked.sample(given);
             BigDecimal reach = new BigDecimal(k).multiply(sample.sd());
-            answer.figure("low", sample.mean().subtract(reach).doubleValue()).figure("high", sample.mean().add(reach).doubleValue());
+            answer.figure("low", sample.mean().subtract(reach).doubleValue())
+                    .figure("high", sample.mean().add(reach).doubleValue());
         }
         if (sides == 1) {
-            answer.note("One side: low alone, or high alone, holds with %s confidence for %s of the parts, not both at once".formatted(
-                    Wording.percent(confidence), Wording.percent(cover)));
+            answer.note(
+                    "One side: low alone, or high alone, holds with %s confidence for %s of the parts, not both at once"
+                            .formatted(Wording.percent(confidence), Wording.percent(cover)));
         }
         if (sides == 2) {
             answer.note(howe(ToleranceFactor.byHowe(n, cover.doubleValue(), confidence.doubleValue()), k));
         }
         if (n < FEW) {
-            answer.note("%d parts: the interval is wide because so few say little, and it holds for normal spread only".formatted(n));
+            answer.note("%d parts: the interval is wide because so few say little, and it holds for normal spread only"
+                    .formatted(n));
         }
-        return answer.on(sides == 2 ? "Exact, by an integral over mean and spread; ISO 16269-6:2014, Annex F" : "Exact, by non-central t; ISO 16269-6:2014");
+        return answer.on(
+                sides == 2
+                        ? "Exact, by an integral over mean and spread; ISO 16269-6:2014, Annex F"
+                        : "Exact, by non-central t; ISO 16269-6:2014");
     }
 
     /** How far off the factor is that many tables print. */
     private static String howe(double approximate, double exact) {
         double percent = 100 * (approximate / exact - 1);
-        return "k is the exact factor; Howe's approximation, which many tables print, is %s, %s %% %s".formatted(
-                BigDecimal.valueOf(approximate).setScale(4, RoundingMode.HALF_EVEN).toPlainString(),
-                BigDecimal.valueOf(Math.abs(percent)).setScale(2, RoundingMode.HALF_EVEN).toPlainString(), percent < 0 ? "less" : "more");
+        return "k is the exact factor; Howe's approximation, which many tables print, is %s, %s %% %s"
+                .formatted(
+                        BigDecimal.valueOf(approximate)
+                                .setScale(4, RoundingMode.HALF_EVEN)
+                                .toPlainString(),
+                        BigDecimal.valueOf(Math.abs(percent))
+                                .setScale(2, RoundingMode.HALF_EVEN)
+                                .toPlainString(),
+                        percent < 0 ? "less" : "more");
     }
 }

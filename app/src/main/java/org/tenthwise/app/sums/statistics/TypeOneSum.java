@@ -31,14 +31,24 @@ final class TypeOneSum implements Sum {
         Sample sample = given.about(Asked.VALUES, () -> Sample.of(values));
         BigDecimal share = given.ifGiven("share", given::positive).orElse(USUAL_SHARE);
         BigDecimal spread = given.ifGiven("spread", given::positive).orElse(USUAL_SPREAD);
-        TypeOneStudy study = TypeOneStudy.of(sample, given.figure("reference"), given.positive("tolerance"), share.doubleValue(),
+        TypeOneStudy study = TypeOneStudy.of(
+                sample,
+                given.figure("reference"),
+                given.positive("tolerance"),
+                share.doubleValue(),
                 spread.doubleValue());
-        Answer.Writing answer = Answer.in(Asked.unit(given)).exact("mean", Wording.full(sample.mean())).exact("sd", Wording.full(sample.sd()))
-                .exact("bias", Wording.full(study.bias())).figure("t_bias", study.tOfBias()).figure("cg", study.cg())
+        Answer.Writing answer = Answer.in(Asked.unit(given))
+                .exact("mean", Wording.full(sample.mean()))
+                .exact("sd", Wording.full(sample.sd()))
+                .exact("bias", Wording.full(study.bias()))
+                .figure("t_bias", study.tOfBias())
+                .figure("cg", study.cg())
                 .figure("cgk", study.cgk());
         if (sample.n() < TypeOneStudy.USUAL_READINGS) {
-            answer.note("%d readings: a study should have %d or more".formatted(sample.n(), TypeOneStudy.USUAL_READINGS));
+            answer.note(
+                    "%d readings: a study should have %d or more".formatted(sample.n(), TypeOneStudy.USUAL_READINGS));
         }
-        return answer.on("ISO 22514-7, type-1 study; cg = %s T / (%s s)".formatted(share.toPlainString(), spread.toPlainString()));
+        return answer.on("ISO 22514-7, type-1 study; cg = %s T / (%s s)"
+                .formatted(share.toPlainString(), spread.toPlainString()));
     }
 }

@@ -10,8 +10,7 @@ final class Wording {
     private static final int LEAST_PLACES = 8;
     private static final MathContext SHORT = new MathContext(3, RoundingMode.HALF_EVEN);
 
-    private Wording() {
-    }
+    private Wording() {}
 
     /** All figures an exact sum has, to eight places or more. */
     static BigDecimal full(BigDecimal figure) {
@@ -35,7 +34,10 @@ final class Wording {
 
     /** A share as a percentage, rounded away from what one would like where every part is a reject: down. */
     static String atLeastPercent(double share) {
-        return new BigDecimal(share).movePointRight(2).setScale(1, RoundingMode.FLOOR).toPlainString() + " %";
+        return new BigDecimal(share)
+                        .movePointRight(2)
+                        .setScale(1, RoundingMode.FLOOR)
+                        .toPlainString() + " %";
     }
 
     /** A share as a percentage with the figures it was given. */

@@ -1,2 +1,5 @@
-/** What a handful of parts can tell. One class a sum; each reads what is given, asks the model and writes the answer down. */
+/**
+ * What a handful of parts can tell. One class a sum; each reads what is given, asks the model and writes the answer
+ * down.
+ */
 package org.tenthwise.app.sums.statistics;

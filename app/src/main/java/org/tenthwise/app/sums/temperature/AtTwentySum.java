@@ -18,8 +18,11 @@ final class AtTwentySum implements Sum {
 
     private static final String U_TEMP = "u_temp";
     private static final String U_ALPHA = "u_alpha";
-    /** A picometre, and a hundredth of a millionth of a thousandth of an inch: an uncertainty is small beside its size. */
+    /**
+     * A picometre, and a hundredth of a millionth of a thousandth of an inch: an uncertainty is small beside its size.
+     */
     private static final int PLACES_IN_MILLIMETRES = 9;
+
     private static final int PLACES_IN_INCHES = 11;
 
     @Override
@@ -37,15 +40,21 @@ final class AtTwentySum implements Sum {
         Length read = given.length("reading");
         Expansion part = Keys.expansion(given, "part_alpha");
         Celsius partAt = Keys.temperature(given, "part_temp");
-        AtTwenty sum = new AtTwenty(part, partAt, Keys.expansion(given, "gauge_alpha"), Keys.temperature(given, "gauge_temp"));
+        AtTwenty sum =
+                new AtTwenty(part, partAt, Keys.expansion(given, "gauge_alpha"), Keys.temperature(given, "gauge_temp"));
         Length correction = sum.correction(read);
-        Answer.Writing answer = Answer.in(given.inUnit())
-                .length("size", sum.size(read))
-                .length("correction", correction);
+        Answer.Writing answer =
+                Answer.in(given.inUnit()).length("size", sum.size(read)).length("correction", correction);
         Optional<BigDecimal> ofTemperature = given.ifGiven(U_TEMP, given::notNegative);
         Optional<BigDecimal> ofExpansion = given.ifGiven(U_ALPHA, given::notNegative);
         if (ofTemperature.isPresent() || ofExpansion.isPresent()) {
-            answer.length("u", CorrectionUncertainty.of(read, part, partAt, ofTemperature.orElse(BigDecimal.ZERO),
+            answer.length(
+                    "u",
+                    CorrectionUncertainty.of(
+                            read,
+                            part,
+                            partAt,
+                            ofTemperature.orElse(BigDecimal.ZERO),
                             ofExpansion.orElse(BigDecimal.ZERO)),
                     given.inUnit() == Unit.INCH ? PLACES_IN_INCHES : PLACES_IN_MILLIMETRES);
             answer.note("u is the standard uncertainty that comes from the temperature and the expansion of the part; "
@@ -54,6 +63,8 @@ final class AtTwentySum implements Sum {
         if (correction.signum() == 0) {
             answer.note("Part and gauge have grown by the same: there is nothing to correct.");
         }
-        return answer.on("ISO 1 (20 °C); JCGM 100:2008, H.1, solved for the part: L20 = m·[1 + αg(tg − 20)] / [1 + αp(tp − 20)]");
+        return answer.on(
+                "ISO 1 (20 °C); JCGM 100:2008, H.1, solved for the part: L20 = m·[1 + αg(tg − 20)] / [1 + αp(tp − "
+                        + "20)]");
     }
 }

@@ -51,20 +51,32 @@ final class ExpansionSum implements Sum {
         String designation = given.text(MATERIAL);
         List<Material> alike = materials.ofDesignation(designation);
         if (alike.isEmpty()) {
-            throw new CannotAnswer(MATERIAL, "material is \"%s\": the table has %s".formatted(designation,
-                    listed(materials.all().stream().map(Material::designation).collect(Collectors.toCollection(LinkedHashSet::new)))));
+            throw new CannotAnswer(
+                    MATERIAL,
+                    "material is \"%s\": the table has %s"
+                            .formatted(
+                                    designation,
+                                    listed(materials.all().stream()
+                                            .map(Material::designation)
+                                            .collect(Collectors.toCollection(LinkedHashSet::new)))));
         }
         if (!given.has(CONDITION)) {
             if (alike.size() > 1) {
-                throw new CannotAnswer(CONDITION, "condition is missing: the table has \"%s\" in more than one, as %s".formatted(
-                        designation, conditions(alike)));
+                throw new CannotAnswer(
+                        CONDITION,
+                        "condition is missing: the table has \"%s\" in more than one, as %s"
+                                .formatted(designation, conditions(alike)));
             }
             return alike.get(0);
         }
         String condition = given.text(CONDITION);
-        return alike.stream().filter(material -> material.condition().equals(condition)).findFirst()
-                .orElseThrow(() -> new CannotAnswer(CONDITION, "condition is \"%s\": the table has \"%s\" as %s".formatted(
-                        condition, designation, conditions(alike))));
+        return alike.stream()
+                .filter(material -> material.condition().equals(condition))
+                .findFirst()
+                .orElseThrow(() -> new CannotAnswer(
+                        CONDITION,
+                        "condition is \"%s\": the table has \"%s\" as %s"
+                                .formatted(condition, designation, conditions(alike))));
     }
 
     private static String conditions(List<Material> alike) {

@@ -11,8 +11,7 @@ import org.tenthwise.model.quantity.TemperatureRange;
 /** Temperatures and expansions as they are given under a key. */
 final class Keys {
 
-    private Keys() {
-    }
+    private Keys() {}
 
     static Celsius temperature(Given given, String key) {
         return read(given, key, Celsius::new);

@@ -28,25 +28,42 @@ final class TemperatureMattersSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return Set.of("size", "tolerance", "part_alpha", "gauge_alpha", PART_LEAST, PART_GREATEST, GAUGE_LEAST, GAUGE_GREATEST);
+        return Set.of(
+                "size",
+                "tolerance",
+                "part_alpha",
+                "gauge_alpha",
+                PART_LEAST,
+                PART_GREATEST,
+                GAUGE_LEAST,
+                GAUGE_GREATEST);
     }
 
     @Override
     public Answer of(Given given) {
         TemperatureRange part = Keys.range(given, PART_LEAST, PART_GREATEST);
         Length tolerance = given.positiveLength("tolerance");
-        WorstCorrection worst = WorstCorrection.of(given.positiveLength("size"), Keys.expansion(given, "part_alpha"), part,
-                Keys.expansion(given, "gauge_alpha"), gauge(given, part));
+        WorstCorrection worst = WorstCorrection.of(
+                given.positiveLength("size"),
+                Keys.expansion(given, "part_alpha"),
+                part,
+                Keys.expansion(given, "gauge_alpha"),
+                gauge(given, part));
         boolean matters = worst.mattersIn(tolerance);
         BigDecimal share = worst.shareOf(tolerance).round(FIGURES);
         Answer.Writing answer = Answer.in(given.inUnit())
                 .length("worst", worst.worst())
                 .exact("share", share.signum() == 0 ? BigDecimal.ZERO : share)
                 .word("matters", matters ? "yes" : "no")
-                .note(matters ? "Read the temperature of the part and of the gauge and correct: the shop can shift the size by more than a twentieth of the tolerance."
-                        : "Temperature does not matter here: the shop cannot shift the size by more than a twentieth of the tolerance.");
+                .note(
+                        matters
+                                ? "Read the temperature of the part and of the gauge and correct: the shop can "
+                                        + "shift the size by more than a twentieth of the tolerance."
+                                : "Temperature does not matter here: the shop cannot shift the size by more than a "
+                                        + "twentieth of the tolerance.");
         if (!given.has(GAUGE_LEAST)) {
-            answer.note("Nothing is said of the gauge: it was taken to be anywhere in the range of the part, by itself.");
+            answer.note(
+                    "Nothing is said of the gauge: it was taken to be anywhere in the range of the part, by itself.");
         }
         return answer.on("JCGM 100:2008, H.1, at the corners of both ranges; the twentieth is common practice");
     }
@@ -55,7 +72,8 @@ final class TemperatureMattersSum implements Sum {
     private static TemperatureRange gauge(Given given, TemperatureRange part) {
         if (given.has(GAUGE_LEAST) != given.has(GAUGE_GREATEST)) {
             String there = given.has(GAUGE_LEAST) ? GAUGE_LEAST : GAUGE_GREATEST;
-            throw new CannotAnswer(there, "%s stands alone: give %s and %s, or neither".formatted(there, GAUGE_LEAST, GAUGE_GREATEST));
+            throw new CannotAnswer(
+                    there, "%s stands alone: give %s and %s, or neither".formatted(there, GAUGE_LEAST, GAUGE_GREATEST));
         }
         return given.has(GAUGE_LEAST) ? Keys.range(given, GAUGE_LEAST, GAUGE_GREATEST) : part;
     }

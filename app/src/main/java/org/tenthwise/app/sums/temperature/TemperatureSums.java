@@ -7,8 +7,7 @@ import org.tenthwise.checklists.materials.Materials;
 /** The sums of this package. */
 public final class TemperatureSums {
 
-    private TemperatureSums() {
-    }
+    private TemperatureSums() {}
 
     public static List<Sum> all() {
         return List.of(new AtTwentySum(), new TemperatureMattersSum(), new ExpansionSum(Materials.known()));

@@ -1,2 +1,5 @@
-/** Sizes away from 20 °C, and whether that matters. One class a sum; each reads what is given, asks the model and writes the answer down. */
+/**
+ * Sizes away from 20 °C, and whether that matters. One class a sum; each reads what is given, asks the model and writes
+ * the answer down.
+ */
 package org.tenthwise.app.sums.temperature;

@@ -23,18 +23,19 @@ import org.tenthwise.model.thread.ThreadSide;
 /** The thread that is asked about: by its designation in one piece, or by form, diameter, pitch and class. */
 final class DesignationGiven {
 
-    static final Set<String> KEYS = Set.of("form", "diameter", "pitch", "tpi", "class", "side", "series", "starts", "designation");
+    static final Set<String> KEYS =
+            Set.of("form", "diameter", "pitch", "tpi", "class", "side", "series", "starts", "designation");
 
     private static final Length FINEST = Length.of("0.01", Unit.MILLIMETRE);
     private static final int MOST_STARTS = 60;
-    static final Map<String, ThreadForm> FORMS =
-            Arrays.stream(ThreadForm.values()).collect(Collectors.toUnmodifiableMap(ThreadForm::key, Function.identity()));
-    private static final Map<String, ThreadSide> SIDES =
-            Arrays.stream(ThreadSide.values()).collect(Collectors.toUnmodifiableMap(ThreadSide::key, Function.identity()));
-    private static final List<String> IN_A_DESIGNATION = List.of("form", "diameter", "pitch", "tpi", "class", "series", "starts");
+    static final Map<String, ThreadForm> FORMS = Arrays.stream(ThreadForm.values())
+            .collect(Collectors.toUnmodifiableMap(ThreadForm::key, Function.identity()));
+    private static final Map<String, ThreadSide> SIDES = Arrays.stream(ThreadSide.values())
+            .collect(Collectors.toUnmodifiableMap(ThreadSide::key, Function.identity()));
+    private static final List<String> IN_A_DESIGNATION =
+            List.of("form", "diameter", "pitch", "tpi", "class", "series", "starts");
 
-    private DesignationGiven() {
-    }
+    private DesignationGiven() {}
 
     static ThreadDesignation designation(Given given) {
         ThreadDesignation said = given.has("designation") ? read(given) : put(given);
@@ -50,18 +51,24 @@ final class DesignationGiven {
 
     private static ThreadDesignation read(Given given) {
         IN_A_DESIGNATION.stream().filter(given::has).findFirst().ifPresent(key -> {
-            throw new CannotAnswer(key, "%s is %s: the designation already says it, so give one or the other".formatted(key, given.text(key)));
+            throw new CannotAnswer(
+                    key,
+                    "%s is %s: the designation already says it, so give one or the other"
+                            .formatted(key, given.text(key)));
         });
         return about("designation", () -> ThreadDesignation.read(given.text("designation")));
     }
 
     private static ThreadDesignation put(Given given) {
         ThreadForm form = given.choice("form", FORMS);
-        int starts = given.ifGiven("starts", key -> given.whole(key, 1, MOST_STARTS)).orElse(1);
+        int starts =
+                given.ifGiven("starts", key -> given.whole(key, 1, MOST_STARTS)).orElse(1);
         Length diameter = given.positiveLength("diameter");
         ScrewThread thread = thread(given, form, diameter, pitch(given), starts);
         ThreadClass threadClass = about("class", () -> ThreadClass.of(form, given.text("class")));
-        return about("series", () -> new ThreadDesignation(thread, threadClass, Optional.empty(), given.textIfGiven("series"), false));
+        return about(
+                "series",
+                () -> new ThreadDesignation(thread, threadClass, Optional.empty(), given.textIfGiven("series"), false));
     }
 
     private static ScrewThread thread(Given given, ThreadForm form, Length diameter, Length pitch, int starts) {
@@ -84,13 +91,18 @@ final class DesignationGiven {
 
     static Length pitch(Given given) {
         if (given.has("pitch") == given.has("tpi")) {
-            throw new CannotAnswer("pitch", given.has("pitch")
-                    ? "pitch is %s and tpi is %s: give one of them".formatted(given.text("pitch"), given.text("tpi"))
-                    : "pitch is missing: give pitch, or tpi for threads to the inch");
+            throw new CannotAnswer(
+                    "pitch",
+                    given.has("pitch")
+                            ? "pitch is %s and tpi is %s: give one of them"
+                                    .formatted(given.text("pitch"), given.text("tpi"))
+                            : "pitch is missing: give pitch, or tpi for threads to the inch");
         }
         Length pitch = given.has("pitch") ? given.positiveLength("pitch") : ScrewThread.pitchOf(given.positive("tpi"));
         if (pitch.isBelow(FINEST)) {
-            throw new CannotAnswer(pitchKey(given), "%s is %s: so fine a thread is not cut".formatted(pitchKey(given), given.text(pitchKey(given))));
+            throw new CannotAnswer(
+                    pitchKey(given),
+                    "%s is %s: so fine a thread is not cut".formatted(pitchKey(given), given.text(pitchKey(given))));
         }
         return pitch;
     }

@@ -33,15 +33,23 @@ final class OneWireSum implements Sum {
         Length major = given.positiveLength("major_diameter");
         Length over = OneWire.overWires(given.positiveLength("over_one_wire"), major);
         Optional<Length> basic = given.ifGiven("diameter", given::positiveLength);
-        Length ofTheLead = basic.orElse(major).minus(thread.form().majorLessPitchDiameter(thread.groove().pitch()));
+        Length ofTheLead = basic.orElse(major)
+                .minus(thread.form().majorLessPitchDiameter(thread.groove().pitch()));
         OverWires sum = new OverWires(thread.groove(), wire, ofTheLead);
-        Length pitchDiameter = given.about("over_one_wire", "with that wire and crest it leaves no room for a thread",
+        Length pitchDiameter = given.about(
+                "over_one_wire",
+                "with that wire and crest it leaves no room for a thread",
                 () -> sum.pitchDiameter(over));
         Answer.Writing answer = writing.answer().length("over_wires", over).length("pitch_diameter", pitchDiameter);
         writing.write(sum, pitchDiameter, over, Optional.of(major), ofTheLead);
-        answer.note("One wire counts on a crest that runs true to the thread: turn the part half round, measure again, and take the mean.");
-        basic.filter(major::isAbove).ifPresent(size -> answer.note("major_diameter is above the basic diameter of %s: look for a burr on the crest."
-                .formatted(WiresWriting.plain(size, given.inUnit()))));
-        return answer.on("Over wires = 2 × over one wire − measured major diameter, geometry and common practice; then as over wires");
+        answer.note("One wire counts on a crest that runs true to the thread: turn the part half round, measure again, "
+                + "and take the mean.");
+        basic.filter(major::isAbove)
+                .ifPresent(size ->
+                        answer.note("major_diameter is above the basic diameter of %s: look for a burr on the crest."
+                                .formatted(WiresWriting.plain(size, given.inUnit()))));
+        return answer.on(
+                "Over wires = 2 × over one wire − measured major diameter, geometry and common practice; then as "
+                        + "over wires");
     }
 }

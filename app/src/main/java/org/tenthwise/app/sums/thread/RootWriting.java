@@ -14,6 +14,7 @@ final class RootWriting {
 
     /** Deeper below its basic root, on radius and in pitches, than any of the forms is cut. */
     private static final BigDecimal MOST_CLEARANCE = new BigDecimal("0.1");
+
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
     private final Given given;
@@ -40,27 +41,35 @@ final class RootWriting {
 
     private void measured(Length minor, Length pitchDiameter, Length over) {
         if (!minor.isBelow(pitchDiameter)) {
-            throw new CannotAnswer("minor_diameter", "minor_diameter is %s: it must be below the pitch diameter, %s"
-                    .formatted(plain(minor), plain(pitchDiameter)));
+            throw new CannotAnswer(
+                    "minor_diameter",
+                    "minor_diameter is %s: it must be below the pitch diameter, %s"
+                            .formatted(plain(minor), plain(pitchDiameter)));
         }
         Length clearance = RootClearance.of(over, wire, minor);
         answer.length("root_clearance", clearance);
         if (clearance.signum() <= 0) {
-            answer.note("The wire bottoms on the root by %s on radius: it does not rest on the flanks, the reading is too large and the pitch diameter is not known; take a thicker wire."
+            answer.note(("The wire bottoms on the root by %s on radius: it does not rest on the flanks, the reading is "
+                            + "too large and the pitch diameter is not known; take a thicker wire.")
                     .formatted(plain(clearance.abs())));
         }
     }
 
     private void basic(Length contact, Length over, Length crest) {
-        Length root = crest.minus(thread.form().majorLessMinorDiameter(thread.groove().pitch()));
-        Length deepest = root.minus(thread.groove().pitch().times(MOST_CLEARANCE).times(TWO));
+        Length root =
+                crest.minus(thread.form().majorLessMinorDiameter(thread.groove().pitch()));
+        Length deepest =
+                root.minus(thread.groove().pitch().times(MOST_CLEARANCE).times(TWO));
         if (contact.isBelow(deepest)) {
-            throw new CannotAnswer("wire", "wire is %s: it lies on the root and cannot touch the flanks, which end near a diameter of %s"
-                    .formatted(plain(wire), plain(root)));
+            throw new CannotAnswer(
+                    "wire",
+                    "wire is %s: it lies on the root and cannot touch the flanks, which end near a diameter of %s"
+                            .formatted(plain(wire), plain(root)));
         }
         Length lowest = over.minus(wire.times(TWO));
         if (lowest.isBelow(root)) {
-            answer.note("The wire reaches down to a diameter of %s, below the basic root at %s: measure the minor diameter, for the wire may rest on the root."
+            answer.note(("The wire reaches down to a diameter of %s, below the basic root at %s: measure the minor "
+                            + "diameter, for the wire may rest on the root.")
                     .formatted(plain(lowest), plain(root)));
         }
     }

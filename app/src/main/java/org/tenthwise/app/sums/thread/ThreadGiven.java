@@ -43,14 +43,20 @@ record ThreadGiven(ThreadForm form, Groove groove) {
 
     private static Groove groove(Given given, BigDecimal halfAngle) {
         Length pitch = DesignationGiven.pitch(given);
-        int starts = given.ifGiven("starts", key -> given.whole(key, 1, MOST_STARTS)).orElse(1);
-        return new Groove(halfAngle, pitch, given.ifGiven("groove_width", given::positiveLength).orElse(pitch.half()), starts);
+        int starts =
+                given.ifGiven("starts", key -> given.whole(key, 1, MOST_STARTS)).orElse(1);
+        return new Groove(
+                halfAngle,
+                pitch,
+                given.ifGiven("groove_width", given::positiveLength).orElse(pitch.half()),
+                starts);
     }
 
     private static BigDecimal halfAngle(Given given) {
         BigDecimal angle = given.positive("half_angle");
         if (angle.compareTo(RIGHT_ANGLE) >= 0) {
-            throw new CannotAnswer("half_angle", "half_angle is %s: it must be less than 90 degrees".formatted(angle.toPlainString()));
+            throw new CannotAnswer(
+                    "half_angle", "half_angle is %s: it must be less than 90 degrees".formatted(angle.toPlainString()));
         }
         return angle;
     }

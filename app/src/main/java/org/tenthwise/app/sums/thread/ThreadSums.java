@@ -6,10 +6,14 @@ import org.tenthwise.app.sums.Sum;
 /** The sums of this package. */
 public final class ThreadSums {
 
-    private ThreadSums() {
-    }
+    private ThreadSums() {}
 
     public static List<Sum> all() {
-        return List.of(new ThreadLimitsSum(), new OverWiresSum(), new OneWireSum(), new WireSensitivitySum(), new WireConstantsSum());
+        return List.of(
+                new ThreadLimitsSum(),
+                new OverWiresSum(),
+                new OneWireSum(),
+                new WireSensitivitySum(),
+                new WireConstantsSum());
     }
 }

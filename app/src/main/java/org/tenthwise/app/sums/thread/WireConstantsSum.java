@@ -35,15 +35,22 @@ final class WireConstantsSum implements Sum {
         Length best = WireSizes.best(groove);
         WireSensitivity sensitivity = new WireSensitivity(groove, best);
         Answer.Writing answer = Answer.in(given.inUnit()).length("best_wire", best);
-        form.map(crest -> WireSizes.of(crest, groove)).ifPresentOrElse(
-                sizes -> answer.length("wire_least", sizes.least()).length("wire_greatest", sizes.greatest()),
-                () -> answer.note("wire_least and wire_greatest hang on the crest, which half_angle does not tell: give form as well"));
-        answer.figure("wire_factor", -sensitivity.byWire()).figure("pitch_factor", sensitivity.byPitch())
+        form.map(crest -> WireSizes.of(crest, groove))
+                .ifPresentOrElse(
+                        sizes -> answer.length("wire_least", sizes.least()).length("wire_greatest", sizes.greatest()),
+                        () -> answer.note(
+                                "wire_least and wire_greatest hang on the crest, which half_angle does not tell: "
+                                        + "give form as well"));
+        answer.figure("wire_factor", -sensitivity.byWire())
+                .figure("pitch_factor", sensitivity.byPitch())
                 .length("pitch_constant", groove.pitchConstant());
         given.ifGiven("pitch_diameter", given::positiveLength).ifPresent(pitchDiameter -> {
             TouchingWire touching = given.about("pitch_diameter", () -> TouchingWire.of(groove, pitchDiameter));
-            answer.length("best_wire_at_lead", touching.diameter()).length("over_less_pitch_diameter", touching.overLessPitchDiameter());
+            answer.length("best_wire_at_lead", touching.diameter())
+                    .length("over_less_pitch_diameter", touching.overLessPitchDiameter());
         });
-        return answer.on("ASME B1.2 and Machinery's Handbook, 31st ed., pp. 2127 to 2136; at the lead, the exact solution for flanks straight in axial section");
+        return answer.on(
+                "ASME B1.2 and Machinery's Handbook, 31st ed., pp. 2127 to 2136; at the lead, the exact solution "
+                        + "for flanks straight in axial section");
     }
 }

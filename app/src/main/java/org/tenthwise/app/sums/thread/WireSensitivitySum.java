@@ -30,13 +30,18 @@ final class WireSensitivitySum implements Sum {
     @Override
     public Answer of(Given given) {
         WireSensitivity sensitivity = new WireSensitivity(ThreadGiven.groove(given), given.positiveLength("wire"));
-        Length standard = sensitivity.standard(uncertainty(given, "u_over_wires"), uncertainty(given, "u_wire"), uncertainty(given, "u_pitch"));
+        Length standard = sensitivity.standard(
+                uncertainty(given, "u_over_wires"), uncertainty(given, "u_wire"), uncertainty(given, "u_pitch"));
         return Answer.in(given.inUnit())
-                .figure("by_wire", sensitivity.byWire()).figure("by_pitch", sensitivity.byPitch())
+                .figure("by_wire", sensitivity.byWire())
+                .figure("by_pitch", sensitivity.byPitch())
                 .length("by_half_angle", sensitivity.byHalfAngle())
-                .length("standard", standard).length("expanded", standard.times(COVERAGE))
-                .note("by_half_angle is for one degree of error of the half angle, and nought with the best wire. The expanded uncertainty is twice the standard one.")
-                .on("Derivatives of the three-wire formula, ASME B1.2 and Machinery's Handbook, 31st ed., p. 2127; combined by JCGM 100:2008, 5.1.2");
+                .length("standard", standard)
+                .length("expanded", standard.times(COVERAGE))
+                .note("by_half_angle is for one degree of error of the half angle, and nought with the best wire. "
+                        + "The expanded uncertainty is twice the standard one.")
+                .on("Derivatives of the three-wire formula, ASME B1.2 and Machinery's Handbook, 31st ed., p. "
+                        + "2127; combined by JCGM 100:2008, 5.1.2");
     }
 
     private static Length uncertainty(Given given, String key) {

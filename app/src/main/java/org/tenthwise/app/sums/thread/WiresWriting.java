@@ -38,8 +38,10 @@ final class WiresWriting {
         this.sizes = WireSizes.of(thread.form(), thread.groove());
         this.answer = Answer.in(given.inUnit());
         if (wire.isAbove(sizes.greatest())) {
-            throw new CannotAnswer("wire", "wire is %s: it rests on the crests and cannot touch the flanks; this thread takes %s to %s"
-                    .formatted(given.text("wire"), plain(sizes.least()), plain(sizes.greatest())));
+            throw new CannotAnswer(
+                    "wire",
+                    "wire is %s: it rests on the crests and cannot touch the flanks; this thread takes %s to %s"
+                            .formatted(given.text("wire"), plain(sizes.least()), plain(sizes.greatest())));
         }
     }
 
@@ -49,20 +51,25 @@ final class WiresWriting {
     }
 
     /**
-     * @param diameter  major diameter, if it is known
+     * @param diameter major diameter, if it is known
      * @param ofTheLead pitch diameter the lead angle is taken at
      * @throws CannotAnswer if the sizes do not go together
      */
     void write(OverWires sum, Length pitchDiameter, Length over, Optional<Length> diameter, Length ofTheLead) {
-        Length crest = diameter.orElseGet(() -> pitchDiameter.plus(thread.form().majorLessPitchDiameter(thread.groove().pitch())));
+        Length crest = diameter.orElseGet(() -> pitchDiameter.plus(
+                thread.form().majorLessPitchDiameter(thread.groove().pitch())));
         if (!pitchDiameter.isBelow(crest)) {
             String key = given.has("major_diameter") ? "major_diameter" : "diameter";
-            throw new CannotAnswer(key, "%s is %s: the pitch diameter would be %s, which is not below it"
-                    .formatted(key, plain(crest), plain(pitchDiameter)));
+            throw new CannotAnswer(
+                    key,
+                    "%s is %s: the pitch diameter would be %s, which is not below it"
+                            .formatted(key, plain(crest), plain(pitchDiameter)));
         }
         BigDecimal leadAngle = LeadAngle.degrees(thread.groove().lead(), ofTheLead);
         answer.exact("lead_angle", leadAngle.round(EIGHT_FIGURES))
-                .length("best_wire", sizes.best()).length("wire_least", sizes.least()).length("wire_greatest", sizes.greatest());
+                .length("best_wire", sizes.best())
+                .length("wire_least", sizes.least())
+                .length("wire_greatest", sizes.greatest());
         new RootWriting(given, thread, wire, answer).write(sum, pitchDiameter, over, crest);
         seat(sum.seat(pitchDiameter, crest), sum, pitchDiameter, crest, over);
         lead(sum.leadCorrection(), leadAngle);
@@ -70,17 +77,21 @@ final class WiresWriting {
 
     private void seat(WireSeat seat, OverWires sum, Length pitchDiameter, Length crest, Length over) {
         if (seat == WireSeat.BELOW_THE_CREST) {
-            answer.note("The wire stands below the crest: %s over wires on a major diameter of %s. Anvils wider than the groove rest on the crests; take a thicker wire."
+            answer.note(("The wire stands below the crest: %s over wires on a major diameter of %s. Anvils wider than "
+                            + "the groove rest on the crests; take a thicker wire.")
                     .formatted(plain(over), plain(crest)));
         } else if (seat == WireSeat.ON_THE_CRESTS) {
-            answer.note("The wire would touch the flanks on a diameter of %s, outside the crest at %s: it rests on the crests instead, and the pitch diameter is not known; take a thinner wire."
-                    .formatted(plain(sum.contact(pitchDiameter)), plain(crest)));
+            answer.note(
+                    ("The wire would touch the flanks on a diameter of %s, outside the crest at %s: it rests on the "
+                                    + "crests instead, and the pitch diameter is not known; take a thinner wire.")
+                            .formatted(plain(sum.contact(pitchDiameter)), plain(crest)));
         }
     }
 
     private void lead(Length correction, BigDecimal leadAngle) {
         if (LeadCorrection.matters(correction)) {
-            answer.note("The lead angle matters: it lifts the reading by %s, more than the 0.00015 in up to which the simple formula is used."
+            answer.note(("The lead angle matters: it lifts the reading by %s, more than the 0.00015 in up to which the "
+                            + "simple formula is used.")
                     .formatted(plain(correction)));
         }
         if (leadAngle.compareTo(STEEP) > 0) {

@@ -23,22 +23,28 @@ import java.util.regex.Pattern;
 import org.tenthwise.app.sums.Typed;
 
 /**
- * One JSON object (RFC 8259) in one text, gone through key by key. A number is handed on as its digits stand; it is never a
- * binary fraction in between. Refused are keys that stand twice, nesting nobody means, halves of a character and anything
- * behind the object.
+ * One JSON object (RFC 8259) in one text, gone through key by key. A number is handed on as its digits stand; it is
+ * never a binary fraction in between. Refused are keys that stand twice, nesting nobody means, halves of a character
+ * and anything behind the object.
  */
 public final class WrittenObject {
 
     /** Part, person and repeat are three; nothing a sum takes goes deeper than four. */
     private static final int MOST_NESTING = 8;
+
     private static final int NEAR = 24;
     private static final int NAMED = 60;
     /** A figure or a word without quotes, behind its key if it has one. */
-    private static final Pattern BARE = Pattern.compile("(?:\"(?:[^\"\\\\]|\\\\.){0,200}\"\\s*:\\s*)?([\\p{L}\\d_./+-]+)");
+    private static final Pattern BARE =
+            Pattern.compile("(?:\"(?:[^\"\\\\]|\\\\.){0,200}\"\\s*:\\s*)?([\\p{L}\\d_./+-]+)");
+
     private static final Pattern VALUE = Pattern.compile("-?(0|[1-9]\\d*)(\\.\\d+)?([eE][+-]?\\d+)?|true|false|null");
     private static final JsonFactory JSON = new JsonFactoryBuilder()
             .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
-            .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(MOST_NESTING + 1).build()).build();
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(MOST_NESTING + 1)
+                    .build())
+            .build();
 
     private final String text;
     private final JsonParser parser;
@@ -54,8 +60,10 @@ public final class WrittenObject {
             throw new UncheckedIOException(e);
         }
         if (next() != JsonToken.START_OBJECT) {
-            throw new Unreadable(text.isBlank() ? "The line is blank: one JSON object was expected"
-                    : "The line is no JSON object: it begins with %s".formatted(near(0)));
+            throw new Unreadable(
+                    text.isBlank()
+                            ? "The line is blank: one JSON object was expected"
+                            : "The line is no JSON object: it begins with %s".formatted(near(0)));
         }
     }
 
@@ -96,7 +104,8 @@ public final class WrittenObject {
     private Typed value(int depth) throws Unreadable {
         JsonToken token = parser.currentToken();
         if (token.isStructStart() && depth >= MOST_NESTING) {
-            throw new Unreadable("%s is nested more than %d deep: no sum takes that".formatted(named(last), MOST_NESTING));
+            throw new Unreadable(
+                    "%s is nested more than %d deep: no sum takes that".formatted(named(last), MOST_NESTING));
         }
         return switch (token) {
             case START_ARRAY -> many(depth);
@@ -150,7 +159,8 @@ public final class WrittenObject {
     private static boolean hasHalf(String characters) {
         for (int i = 0; i < characters.length(); i++) {
             if (Character.isSurrogate(characters.charAt(i))) {
-                if (i + 1 == characters.length() || !Character.isSurrogatePair(characters.charAt(i), characters.charAt(i + 1))) {
+                if (i + 1 == characters.length()
+                        || !Character.isSurrogatePair(characters.charAt(i), characters.charAt(i + 1))) {
                     return true;
                 }
                 i++;
@@ -174,16 +184,30 @@ public final class WrittenObject {
         boolean isBare = !inAText && !parser.getParsingContext().inRoot() && bare.lookingAt();
         if (e instanceof StreamConstraintsException) {
             boolean isTheValue = isBare && bare.group(1).length() > NAMED;
-            return new Unreadable("%s is longer than anything a sum takes".formatted(named(isTheValue ? keyInHand() : Optional.empty())));
+            return new Unreadable("%s is longer than anything a sum takes"
+                    .formatted(named(isTheValue ? keyInHand() : Optional.empty())));
         }
-        boolean isNoValue = isBare && !(e instanceof JsonEOFException) && !VALUE.matcher(bare.group(1)).matches();
-        int at = (int) Math.min(text.length(), Math.max(0, isNoValue ? bare.start(1) : e.getLocation().getCharOffset()));
-        String where = e instanceof JsonEOFException ? "it ends in the middle"
-                : "something is wrong at character %d, near %s".formatted(Math.min(at + 1, text.length()), near(at - NEAR / 2));
-        boolean under = inAText || isNoValue || parser.currentToken() == JsonToken.FIELD_NAME || parser.getParsingContext().inArray();
-        return new Unreadable("The line is not JSON: %s%s%s".formatted(where,
-                keyInHand().map(name -> (under ? ", under the key " : ", behind the key ") + shortened(name)).orElse(""),
-                isNoValue ? ": a figure is written as 3, 0.5 or -2.5, and a word stands in quotes" : ""));
+        boolean isNoValue = isBare
+                && !(e instanceof JsonEOFException)
+                && !VALUE.matcher(bare.group(1)).matches();
+        int at = (int) Math.min(
+                text.length(),
+                Math.max(0, isNoValue ? bare.start(1) : e.getLocation().getCharOffset()));
+        String where = e instanceof JsonEOFException
+                ? "it ends in the middle"
+                : "something is wrong at character %d, near %s"
+                        .formatted(Math.min(at + 1, text.length()), near(at - NEAR / 2));
+        boolean under = inAText
+                || isNoValue
+                || parser.currentToken() == JsonToken.FIELD_NAME
+                || parser.getParsingContext().inArray();
+        return new Unreadable("The line is not JSON: %s%s%s"
+                .formatted(
+                        where,
+                        keyInHand()
+                                .map(name -> (under ? ", under the key " : ", behind the key ") + shortened(name))
+                                .orElse(""),
+                        isNoValue ? ": a figure is written as 3, 0.5 or -2.5, and a word stands in quotes" : ""));
     }
 
     /** The key whose value is being read; the parser may be further on than what was handed out. */
@@ -203,7 +227,9 @@ public final class WrittenObject {
     /** A few characters of the text from {@code at}, fit to stand in a sentence. */
     private String near(int at) {
         int from = Math.max(0, Math.min(at, text.length()));
-        String rest = text.substring(from, Math.min(text.length(), from + NEAR)).strip().replaceAll("[\\p{Cntrl}\\p{Cs}]", "\uFFFD");
+        String rest = text.substring(from, Math.min(text.length(), from + NEAR))
+                .strip()
+                .replaceAll("[\\p{Cntrl}\\p{Cs}]", "\uFFFD");
         return "\"" + (from > 0 ? "…" : "") + rest + (from + NEAR < text.length() ? "…" : "") + "\"";
     }
 

@@ -37,8 +37,10 @@ public final class AboutView extends BorderPane implements Screen {
         cautions = paged(first);
         cautions.getStyleClass().addAll("on-sheet", "form-panel");
         PagedRows program = new PagedRows(words, GAP);
-        following = model.sectionsProperty().subscribe(sections -> program.show(sections.stream()
-                .flatMap(section -> rows(section).stream()).toList()));
+        following = model.sectionsProperty()
+                .subscribe(sections -> program.show(sections.stream()
+                        .flatMap(section -> rows(section).stream())
+                        .toList()));
         VBox facts = paged(program);
         facts.getStyleClass().addAll("on-paper", "form-panel");
         body.setCenter(facts);

@@ -52,15 +52,27 @@ public final class AboutViewModel {
 
     private List<Section> sections(List<Catalogue.Refused> refused) {
         List<Section> all = new ArrayList<>();
-        all.add(new Section(words.say("about.program"), List.of(words.say("about.version", facts.version()),
-                words.say("about.licence"), words.say("about.no-warranty"))));
-        all.add(new Section(words.say("about.data"), List.of(words.say("about.data-at", facts.dataAt()),
-                words.say("about.plans-at", facts.plansAt()), words.say("about.data-kept"))));
+        all.add(new Section(
+                words.say("about.program"),
+                List.of(
+                        words.say("about.version", facts.version()),
+                        words.say("about.licence"),
+                        words.say("about.no-warranty"))));
+        all.add(new Section(
+                words.say("about.data"),
+                List.of(
+                        words.say("about.data-at", facts.dataAt()),
+                        words.say("about.plans-at", facts.plansAt()),
+                        words.say("about.data-kept"))));
         if (!refused.isEmpty()) {
-            all.add(new Section(words.say("about.refused"), refused.stream().map(this::line).toList()));
+            all.add(new Section(
+                    words.say("about.refused"), refused.stream().map(this::line).toList()));
         }
-        all.add(new Section(words.say("about.libraries"), Library.all().stream().map(library ->
-                words.say("about.library", library.name(), library.serves(), library.licence())).toList()));
+        all.add(new Section(
+                words.say("about.libraries"),
+                Library.all().stream()
+                        .map(library -> words.say("about.library", library.name(), library.serves(), library.licence()))
+                        .toList()));
         return List.copyOf(all);
     }
 
@@ -68,7 +80,8 @@ public final class AboutViewModel {
     private String line(Catalogue.Refused file) {
         PlanProblem first = file.problems().get(0);
         int more = file.problems().size() - 1;
-        return more == 0 ? words.say("about.refused-file", file.file(), first.line(), first.words())
+        return more == 0
+                ? words.say("about.refused-file", file.file(), first.line(), first.words())
                 : words.say("about.refused-more", file.file(), first.line(), first.words(), more);
     }
 }

@@ -10,21 +10,26 @@ import java.util.List;
  * One piece of other people's work that comes along.
  *
  * @param artifact how the build names it
- * @param licence  SPDX identifier
- * @param serves   what it does here
+ * @param licence SPDX identifier
+ * @param serves what it does here
  */
 record Library(String artifact, String name, String licence, String serves) {
 
     private static final String FILE = "libraries.tsv";
 
-    /** From the data file: a line each, four values with tabs between; lines that begin with # say something about it. */
+    /**
+     * From the data file: a line each, four values with tabs between; lines that begin with # say something about it.
+     */
     static List<Library> all() {
         try (InputStream file = Library.class.getResourceAsStream(FILE)) {
             if (file == null) {
                 throw new IllegalStateException(FILE + " is not in the program");
             }
-            return new String(file.readAllBytes(), StandardCharsets.UTF_8).lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#")).map(Library::of).toList();
+            return new String(file.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .map(Library::of)
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

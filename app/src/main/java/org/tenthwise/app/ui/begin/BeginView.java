@@ -13,8 +13,8 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.PagedRows;
-import org.tenthwise.app.ui.theme.Pictures;
 import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.theme.Pictures;
 
 /** The form to begin a run, beside the part it is for. */
 public final class BeginView extends FormView {
@@ -23,14 +23,26 @@ public final class BeginView extends FormView {
     private static final double HEIGHT = 150;
 
     public BeginView(BeginViewModel model, Words words, Pictures pictures, Journey journey) {
-        super(words.say("begin.title"), model.form(), words,
-                RunHeading.titled(words.say("begin.title"), words, journey::back), part(model, words, pictures), model::load);
+        super(
+                words.say("begin.title"),
+                model.form(),
+                words,
+                RunHeading.titled(words.say("begin.title"), words, journey::back),
+                part(model, words, pictures),
+                model::load);
     }
 
     private static Region part(BeginViewModel model, Words words, Pictures pictures) {
-        List<Region> rows = new ArrayList<>(List.of(label(model.part(), "title"), label(model.plan().name(), "middling")));
-        model.plan().outline().ifPresent(outline -> rows.add(pictures.framed(
-                OutlinePicture.small(outline, Optional.empty(), model.plan().name()), WIDTH, HEIGHT, Role.PAPER)));
+        List<Region> rows = new ArrayList<>(
+                List.of(label(model.part(), "title"), label(model.plan().name(), "middling")));
+        model.plan()
+                .outline()
+                .ifPresent(outline -> rows.add(pictures.framed(
+                        OutlinePicture.small(
+                                outline, Optional.empty(), model.plan().name()),
+                        WIDTH,
+                        HEIGHT,
+                        Role.PAPER)));
         model.facts().forEach(fact -> rows.add(label(fact, "body", "second")));
         PagedRows pages = new PagedRows(words);
         pages.show(rows);

@@ -69,8 +69,10 @@ public final class BeginViewModel {
 
     /** Size and kind of the plan, a line each. */
     public List<String> facts() {
-        long holds = plan.steps().stream().filter(step -> !step.hold().isEmpty()).count();
-        return List.of(words.say("begin.material", plan.material()),
+        long holds =
+                plan.steps().stream().filter(step -> !step.hold().isEmpty()).count();
+        return List.of(
+                words.say("begin.material", plan.material()),
                 words.say("begin.plan", plan.issue(), plan.drawing()),
                 words.say("home.checks", plan.steps().size(), holds));
     }
@@ -84,8 +86,7 @@ public final class BeginViewModel {
         errands.run(() -> new Loaded(shop.runs(), shop.runWithOtherText(plan)), this::loaded);
     }
 
-    private record Loaded(List<RunSummary> runs, Optional<String> withOtherText) {
-    }
+    private record Loaded(List<RunSummary> runs, Optional<String> withOtherText) {}
 
     private void loaded(Loaded loaded) {
         List<RunSummary> known = loaded.runs();
@@ -104,49 +105,77 @@ public final class BeginViewModel {
 
     /** That there is no lot stands behind those known; where none is known, a lot is typed unless that is chosen. */
     private void offerLots(List<String> known) {
-        lot.offer(plan.lotAsked() ? Stream.concat(known.stream(), Stream.of(words.say("begin.no-lot"))).toList() : known);
+        lot.offer(
+                plan.lotAsked()
+                        ? Stream.concat(known.stream(), Stream.of(words.say("begin.no-lot")))
+                                .toList()
+                        : known);
         if (known.isEmpty() && lot.valueProperty().get().isEmpty()) {
             lot.type();
         }
     }
 
     private static void preset(Field<String> field, String value) {
-        if (field.valueProperty().get().isEmpty() && field.choice().offeredProperty().get().contains(value)) {
+        if (field.valueProperty().get().isEmpty()
+                && field.choice().offeredProperty().get().contains(value)) {
             field.choice().choose(value);
         }
     }
 
     private void weigh() {
         form.aboutProperty().set(words.say("begin.about", serial.reads()));
-        notice.set(begunAlready().map(run -> words.say("begin.already", serial.reads(), run.inHand().number(),
-                run.inHand().name())).orElse(""));
+        notice.set(begunAlready()
+                .map(run -> words.say(
+                        "begin.already",
+                        serial.reads(),
+                        run.inHand().number(),
+                        run.inHand().name()))
+                .orElse(""));
     }
 
     private Optional<RunSummary> begunAlready() {
-        return runs.stream().filter(summary -> {
-            Event.Begun begun = summary.sheet().run().begun();
-            return begun.part().equals(plan.part()) && begun.serial().equals(serial.reads())
-                    && summary.sheet().run().closed().isEmpty();
-        }).findFirst();
+        return runs.stream()
+                .filter(summary -> {
+                    Event.Begun begun = summary.sheet().run().begun();
+                    return begun.part().equals(plan.part())
+                            && begun.serial().equals(serial.reads())
+                            && summary.sheet().run().closed().isEmpty();
+                })
+                .findFirst();
     }
 
     private void begin() {
-        withOtherText.ifPresentOrElse(run -> journey.tell(new Message(words.say("begin.other-text.title"),
-                words.say("begin.other-text", run, plan.part().number(), plan.part().revision(), plan.issue()),
-                List.of(new Message.Reply(words.say("begin.other-text.go-on"), this::beginOrGoOn),
-                        new Message.Reply(words.say("begin.other-text.leave"), () -> { })))), this::beginOrGoOn);
+        withOtherText.ifPresentOrElse(
+                run -> journey.tell(new Message(
+                        words.say("begin.other-text.title"),
+                        words.say(
+                                "begin.other-text",
+                                run,
+                                plan.part().number(),
+                                plan.part().revision(),
+                                plan.issue()),
+                        List.of(
+                                new Message.Reply(words.say("begin.other-text.go-on"), this::beginOrGoOn),
+                                new Message.Reply(words.say("begin.other-text.leave"), () -> {})))),
+                this::beginOrGoOn);
     }
 
     private void beginOrGoOn() {
-        begunAlready().ifPresentOrElse(run -> journey.tell(new Message(
-                words.say("begin.already.title", serial.reads()), notice.get() + " " + words.say("begin.already.ask"),
-                List.of(new Message.Reply(words.say("begin.anew"), this::beginAnew),
-                        new Message.Reply(words.say("begin.go-on"), () -> goOn(run))))), this::beginAnew);
+        begunAlready()
+                .ifPresentOrElse(
+                        run -> journey.tell(new Message(
+                                words.say("begin.already.title", serial.reads()),
+                                notice.get() + " " + words.say("begin.already.ask"),
+                                List.of(
+                                        new Message.Reply(words.say("begin.anew"), this::beginAnew),
+                                        new Message.Reply(words.say("begin.go-on"), () -> goOn(run))))),
+                        this::beginAnew);
     }
 
     private void beginAnew() {
         boolean noLot = plan.lotAsked() && lot.reads().equals(words.say("begin.no-lot"));
-        Beginning beginning = new Beginning(plan, serial.reads(), noLot ? "" : lot.reads(), machine.reads(), person.reads(), noLot);
+        Beginning beginning =
+                new Beginning(plan, serial.reads(), noLot ? "" : lot.reads(), machine.reads(), person.reads(), noLot);
         form.busy(true);
         errands.run(() -> shop.begin(beginning), journey::run, () -> form.busy(false));
     }

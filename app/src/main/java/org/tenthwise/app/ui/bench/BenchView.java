@@ -35,8 +35,11 @@ public final class BenchView extends BorderPane implements Screen {
         published.setId("published");
         published.getStyleClass().add("home-setting");
         published.setMinWidth(USE_PREF_SIZE);
-        setTop((model.run().isEmpty() ? RunHeading.titled(words.say("bench.title"), words, model::back)
-                : RunHeading.of(words.say("bench.title"), new SimpleObjectProperty<>(model.run()), words, model::back)).end(published));
+        setTop((model.run().isEmpty()
+                        ? RunHeading.titled(words.say("bench.title"), words, model::back)
+                        : RunHeading.of(
+                                words.say("bench.title"), new SimpleObjectProperty<>(model.run()), words, model::back))
+                .end(published));
         following.add(model.inHandProperty().subscribe(this::show));
         following.add(pictures.look().largeTextProperty().subscribe(large -> arrange()));
         following.add(pictures.look().glovesProperty().subscribe(gloves -> arrange()));
@@ -50,7 +53,10 @@ public final class BenchView extends BorderPane implements Screen {
 
     private void arrange() {
         tiles.arrange(arrangement);
-        sum.ifPresent(view -> view.arrange(arrangement, pictures.look().largeTextProperty().get(), pictures.look().glovesProperty().get()));
+        sum.ifPresent(view -> view.arrange(
+                arrangement,
+                pictures.look().largeTextProperty().get(),
+                pictures.look().glovesProperty().get()));
     }
 
     @Override

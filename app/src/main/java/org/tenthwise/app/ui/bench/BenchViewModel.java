@@ -21,8 +21,7 @@ import org.tenthwise.app.ui.shell.Journey;
 public final class BenchViewModel implements Typing {
 
     /** A sum to choose. {@code line} says what it is for, or that the step's figures are filled in. */
-    public record Tile(BenchKind kind, String name, String line, boolean fitting) {
-    }
+    public record Tile(BenchKind kind, String name, String line, boolean fitting) {}
 
     private final Bench bench;
     private final Optional<State> run;
@@ -34,7 +33,8 @@ public final class BenchViewModel implements Typing {
     private final ReadOnlyObjectWrapper<Optional<SumViewModel>> inHand = new ReadOnlyObjectWrapper<>(Optional.empty());
     private boolean fromList;
 
-    private BenchViewModel(Bench bench, Optional<State> run, Words words, Journey journey, Optional<SumViewModel.NoteBook> book) {
+    private BenchViewModel(
+            Bench bench, Optional<State> run, Words words, Journey journey, Optional<SumViewModel.NoteBook> book) {
         this.bench = bench;
         this.run = run;
         this.prefill = run.map(Prefill::of).orElseGet(Prefill::nothing);
@@ -54,9 +54,17 @@ public final class BenchViewModel implements Typing {
      *
      * @param state of {@code session} now
      */
-    public static BenchViewModel beside(RunSession session, State state, Bench bench, Words words, Journey journey, Errands errands) {
-        return new BenchViewModel(bench, Optional.of(state), words, journey, Optional.of((text, kept, either) ->
-                errands.ask(() -> session.note(text), now -> kept.accept(words.say("bench.noted", now.inHand().number())), either)));
+    public static BenchViewModel beside(
+            RunSession session, State state, Bench bench, Words words, Journey journey, Errands errands) {
+        return new BenchViewModel(
+                bench,
+                Optional.of(state),
+                words,
+                journey,
+                Optional.of((text, kept, either) -> errands.ask(
+                        () -> session.note(text),
+                        now -> kept.accept(words.say("bench.noted", now.inHand().number())),
+                        either)));
     }
 
     /** The run as it was when the bench was opened; absent without one. */
@@ -65,8 +73,15 @@ public final class BenchViewModel implements Typing {
     }
 
     public List<Tile> tiles() {
-        return Bench.all().stream().map(sum -> new Tile(sum.kind(), words.say("bench.name", sum.kind()), prefill.filled().containsKey(sum.kind())
-                ? words.say("bench.filled") : words.say("bench.line", sum.kind()), prefill.filled().containsKey(sum.kind()))).toList();
+        return Bench.all().stream()
+                .map(sum -> new Tile(
+                        sum.kind(),
+                        words.say("bench.name", sum.kind()),
+                        prefill.filled().containsKey(sum.kind())
+                                ? words.say("bench.filled")
+                                : words.say("bench.line", sum.kind()),
+                        prefill.filled().containsKey(sum.kind())))
+                .toList();
     }
 
     /** Absent while the list is shown. */
@@ -99,8 +114,14 @@ public final class BenchViewModel implements Typing {
     }
 
     private SumViewModel sum(BenchKind kind) {
-        return begun.computeIfAbsent(kind, wanted -> new SumViewModel(Bench.of(wanted),
-                prefill.filled().getOrDefault(wanted, Filled.nothing(prefill.unit())), bench, words, book));
+        return begun.computeIfAbsent(
+                kind,
+                wanted -> new SumViewModel(
+                        Bench.of(wanted),
+                        prefill.filled().getOrDefault(wanted, Filled.nothing(prefill.unit())),
+                        bench,
+                        words,
+                        book));
     }
 
     @Override

@@ -24,8 +24,7 @@ final class FieldList extends StackPane {
     private static final double LEAST = 200;
 
     /** A key and the two lines on it. */
-    private record Row(Key key, Label name, Label value) {
-    }
+    private record Row(Key key, Label name, Label value) {}
 
     private final SumViewModel model;
     private final PagedRows rows;
@@ -49,7 +48,10 @@ final class FieldList extends StackPane {
             listed = ids;
             rows.show(ids.stream().map(id -> known.get(id).key()).toList());
         }
-        IntStream.range(0, fields.size()).filter(i -> fields.get(i).inHand()).findFirst().ifPresent(rows::reveal);
+        IntStream.range(0, fields.size())
+                .filter(i -> fields.get(i).inHand())
+                .findFirst()
+                .ifPresent(rows::reveal);
     }
 
     private void show(FieldShown field) {

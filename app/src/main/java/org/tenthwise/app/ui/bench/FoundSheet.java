@@ -19,12 +19,16 @@ import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.theme.Pictures;
 
-/** What comes of a bench sum: its formula, the picture drawn from the numbers, the headline, every other result, notes and source. */
+/**
+ * What comes of a bench sum: its formula, the picture drawn from the numbers, the headline, every other result, notes
+ * and source.
+ */
 final class FoundSheet extends VBox {
 
     private static final double LEAST_PICTURE = 110;
     /** Letters of a name and its value that do not go beside others. */
     private static final int LONG = 34;
+
     private static final double FACTS = 224;
     private static final double FACTS_LARGE = 280;
 
@@ -105,10 +109,11 @@ final class FoundSheet extends VBox {
 
     private List<Region> pairs() {
         List<Region> rows = new ArrayList<>();
-        for (int from = 0; from < others.size();) {
+        for (int from = 0; from < others.size(); ) {
             int beside = isLong(others.get(from)) ? 1 : across;
             List<Results.Row> row = others.subList(from, Math.min(others.size(), from + beside)).stream()
-                    .takeWhile(fact -> beside == 1 || !isLong(fact)).toList();
+                    .takeWhile(fact -> beside == 1 || !isLong(fact))
+                    .toList();
             rows.add(line(row, beside));
             from += row.size();
         }

@@ -19,13 +19,17 @@ import org.tenthwise.app.ui.keys.Keypad;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.keys.Readout;
 
-/** What lies under the hand: the number pad with its readout, or keys to choose from; the key that leads on at the same height in both. */
+/**
+ * What lies under the hand: the number pad with its readout, or keys to choose from; the key that leads on at the same
+ * height in both.
+ */
 final class HandSide extends StackPane {
 
     private static final double GAP = 8;
     private static final double LEAST = 200;
     /** Enough for what is asked and the figure, with large text too. */
     private static final double READOUT = 150;
+
     private static final int SHORT = 3;
     private static final int ACROSS = 4;
 
@@ -43,7 +47,8 @@ final class HandSide extends StackPane {
         getStyleClass().add("hand-panel");
         Keypad keypad = new Keypad(model, model::sign, words, lead("next"));
         keypad.setMinHeight(Region.USE_PREF_SIZE);
-        Readout readout = new Readout(pad(Hand.Pad::asked), pad(Hand.Pad::figure), pad(Hand.Pad::unit), pad(Hand.Pad::line));
+        Readout readout =
+                new Readout(pad(Hand.Pad::asked), pad(Hand.Pad::figure), pad(Hand.Pad::unit), pad(Hand.Pad::line));
         readout.setPrefHeight(READOUT);
         VBox.setVgrow(readout, Priority.ALWAYS);
         padSide = new VBox(GAP, readout, keypad);

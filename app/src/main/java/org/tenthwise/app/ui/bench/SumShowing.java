@@ -39,25 +39,43 @@ final class SumShowing {
 
     /**
      * @param figure what stands on the pad
-     * @param next   what the key leads to
-     * @param note   the key for the note
+     * @param next what the key leads to
+     * @param note the key for the note
      */
     SumShown of(Filled filled, Outcome outcome, Ask inHand, String figure, KeyShown next, KeyShown note) {
-        return new SumShown(words.say("bench.name", sum.kind()), words.say(words.key("bench.formula", sum.kind()) + "." + sum.formula(filled)),
-                sum.asks(filled).stream().map(ask -> field(ask, filled, outcome, ask.equals(inHand))).toList(),
-                hand(inHand, filled, outcome, figure), found(filled, outcome),
-                outcome instanceof Outcome.Done done ? sum.picture(filled, done.answer(), new Said(words, filled.unit())) : Optional.empty(),
-                unit(filled), next, note);
+        return new SumShown(
+                words.say("bench.name", sum.kind()),
+                words.say(words.key("bench.formula", sum.kind()) + "." + sum.formula(filled)),
+                sum.asks(filled).stream()
+                        .map(ask -> field(ask, filled, outcome, ask.equals(inHand)))
+                        .toList(),
+                hand(inHand, filled, outcome, figure),
+                found(filled, outcome),
+                outcome instanceof Outcome.Done done
+                        ? sum.picture(filled, done.answer(), new Said(words, filled.unit()))
+                        : Optional.empty(),
+                unit(filled),
+                next,
+                note);
     }
 
     private FieldShown field(Ask ask, Filled filled, Outcome outcome, boolean inHand) {
         Optional<String> why = refusal(ask, outcome);
         String full = noted.value(ask, filled);
         boolean empty = full.isEmpty();
-        String value = !empty ? ask.kind().isSeveral() ? shortened(full) : full : words.say(ask.needed() ? "bench.empty" : "bench.may-be-empty");
+        String value = !empty
+                ? ask.kind().isSeveral() ? shortened(full) : full
+                : words.say(ask.needed() ? "bench.empty" : "bench.may-be-empty");
         String shown = why.isPresent() ? words.say("bench.refused", value) : value;
-        return new FieldShown(ask.id(), bench.name(ask), shown, bench.name(ask) + " " + (empty ? value : full)
-                + why.map(sentence -> ". " + sentence).orElse(""), inHand, empty, why.isPresent());
+        return new FieldShown(
+                ask.id(),
+                bench.name(ask),
+                shown,
+                bench.name(ask) + " " + (empty ? value : full)
+                        + why.map(sentence -> ". " + sentence).orElse(""),
+                inHand,
+                empty,
+                why.isPresent());
     }
 
     /** Of many figures the last are seen. */
@@ -66,16 +84,25 @@ final class SumShowing {
     }
 
     private static Optional<String> refusal(Ask ask, Outcome outcome) {
-        return outcome instanceof Outcome.Refused refused && refused.at().filter(ask::equals).isPresent()
-                ? Optional.of(refused.sentence()) : Optional.empty();
+        return outcome instanceof Outcome.Refused refused
+                        && refused.at().filter(ask::equals).isPresent()
+                ? Optional.of(refused.sentence())
+                : Optional.empty();
     }
 
     private Hand hand(Ask ask, Filled filled, Outcome outcome, String figure) {
         if (ask.kind() == Ask.Kind.CHOICE) {
-            return new Hand.Choose(bench.name(ask), ask.choices().stream().map(choice -> new Option(choice,
-                    noted.chosen(ask.id(), choice), filled.is(ask.id(), choice))).toList());
+            return new Hand.Choose(
+                    bench.name(ask),
+                    ask.choices().stream()
+                            .map(choice ->
+                                    new Option(choice, noted.chosen(ask.id(), choice), filled.is(ask.id(), choice)))
+                            .toList());
         }
-        return new Hand.Pad(asked(ask, filled, figure), figure, noted.symbol(ask, filled),
+        return new Hand.Pad(
+                asked(ask, filled, figure),
+                figure,
+                noted.symbol(ask, filled),
                 refusal(ask, outcome).orElse(ask.needed() ? "" : words.say("bench.may-be-empty")));
     }
 
@@ -86,21 +113,34 @@ final class SumShowing {
         }
         int number = filled.several(ask.id()).size() + (figure.isEmpty() ? 1 : 0);
         List<String> places = sum.places(ask, filled);
-        return number <= places.size() ? words.say("bench.asked.at", bench.name(ask), places.get(number - 1), number, places.size())
+        return number <= places.size()
+                ? words.say("bench.asked.at", bench.name(ask), places.get(number - 1), number, places.size())
                 : words.say("bench.asked", bench.name(ask), number);
     }
 
     private Found found(Filled filled, Outcome outcome) {
         if (outcome instanceof Outcome.Missing missing) {
-            return new Found(words.say("bench.missing", String.join(", ", missing.asks().stream().map(bench::name).toList())), false,
-                    List.of(), List.of(), "");
+            return new Found(
+                    words.say(
+                            "bench.missing",
+                            String.join(
+                                    ", ",
+                                    missing.asks().stream().map(bench::name).toList())),
+                    false,
+                    List.of(),
+                    List.of(),
+                    "");
         }
         if (outcome instanceof Outcome.Refused refused) {
             return new Found(refused.sentence(), true, List.of(), List.of(), "");
         }
         Answer answer = ((Outcome.Done) outcome).answer();
         Results results = new Results(words, filled.unit());
-        return new Found("", false, results.of(answer, sum.first(filled)), results.notes(answer),
+        return new Found(
+                "",
+                false,
+                results.of(answer, sum.first(filled)),
+                results.notes(answer),
                 words.say("bench.basis", answer.basis()));
     }
 

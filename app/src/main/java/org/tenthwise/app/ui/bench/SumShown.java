@@ -12,8 +12,16 @@ import org.tenthwise.app.picture.Picture;
  * @param next what the key that leads on reads
  * @param note what the key for the note reads
  */
-public record SumShown(String title, String formula, List<FieldShown> fields, Hand hand, Found found, Optional<Picture> picture,
-                       KeyShown unit, KeyShown next, KeyShown note) {
+public record SumShown(
+        String title,
+        String formula,
+        List<FieldShown> fields,
+        Hand hand,
+        Found found,
+        Optional<Picture> picture,
+        KeyShown unit,
+        KeyShown next,
+        KeyShown note) {
 
     public SumShown {
         fields = List.copyOf(fields);
@@ -22,18 +30,17 @@ public record SumShown(String title, String formula, List<FieldShown> fields, Ha
     /**
      * Something asked.
      *
-     * @param value  as typed or chosen, or that nothing is
+     * @param value as typed or chosen, or that nothing is
      * @param spoken the same and, where it was refused, why
      */
-    public record FieldShown(String id, String name, String value, String spoken, boolean inHand, boolean empty, boolean refused) {
-    }
+    public record FieldShown(
+            String id, String name, String value, String spoken, boolean inHand, boolean empty, boolean refused) {}
 
     /** What lies under the hand. */
     public sealed interface Hand {
 
         /** Figures are typed. */
-        record Pad(String asked, String figure, String unit, String line) implements Hand {
-        }
+        record Pad(String asked, String figure, String unit, String line) implements Hand {}
 
         /** Something is chosen. */
         record Choose(String asked, List<Option> options) implements Hand {
@@ -44,14 +51,13 @@ public record SumShown(String title, String formula, List<FieldShown> fields, Ha
     }
 
     /** Something to choose. */
-    public record Option(String choice, String label, boolean chosen) {
-    }
+    public record Option(String choice, String label, boolean chosen) {}
 
     /**
      * What comes of it.
      *
      * @param sentence what is still to be typed, or why there is no answer; empty with an answer
-     * @param rows     the headline first
+     * @param rows the headline first
      */
     public record Found(String sentence, boolean refused, List<Results.Row> rows, List<String> notes, String basis) {
         public Found {
@@ -61,6 +67,5 @@ public record SumShown(String title, String formula, List<FieldShown> fields, Ha
     }
 
     /** A key: its word, a line under it, and whether it can be pressed. */
-    public record KeyShown(String word, String line, boolean ready) {
-    }
+    public record KeyShown(String word, String line, boolean ready) {}
 }

@@ -15,7 +15,10 @@ import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.theme.Pictures;
 
-/** The form of a bench sum, in the grid of the run: fields, what comes of them, the panel under the hand; upright with the result on top. */
+/**
+ * The form of a bench sum, in the grid of the run: fields, what comes of them, the panel under the hand; upright with
+ * the result on top.
+ */
 final class SumView extends BorderPane {
 
     private static final double LIST = 248;
@@ -36,7 +39,10 @@ final class SumView extends BorderPane {
         hand = new HandSide(model, words);
         Key others = new Key(Key.Kind.PLAIN, words.say("bench.others"), list);
         others.setId("others");
-        keys(others, told("unit", model, SumShown::unit, model::changeUnit), told("note-sum", model, SumShown::note, model::note));
+        keys(
+                others,
+                told("unit", model, SumShown::unit, model::changeUnit),
+                told("note-sum", model, SumShown::note, model::note));
     }
 
     private static Key told(String id, SumViewModel model, Function<SumShown, KeyShown> which, Runnable press) {

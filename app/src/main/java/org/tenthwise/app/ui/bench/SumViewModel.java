@@ -22,8 +22,8 @@ import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.model.quantity.Unit;
 
 /**
- * The form of one bench sum: what is filled in, the field in hand, and what comes of it, worked out anew with every character.
- * What was typed stays as typed, whatever the sum makes of it.
+ * The form of one bench sum: what is filled in, the field in hand, and what comes of it, worked out anew with every
+ * character. What was typed stays as typed, whatever the sum makes of it.
  */
 public final class SumViewModel implements Typing {
 
@@ -31,7 +31,7 @@ public final class SumViewModel implements Typing {
     public interface NoteBook {
 
         /**
-         * @param kept   is handed what to say of where the note went
+         * @param kept is handed what to say of where the note went
          * @param either called whether it was kept or not
          */
         void note(String text, Consumer<String> kept, Runnable either);
@@ -42,13 +42,14 @@ public final class SumViewModel implements Typing {
     private final Words words;
     private final Optional<NoteBook> book;
     private final SumShowing showing;
-    private final KeypadViewModel pad = new KeypadViewModel(text -> { });
+    private final KeypadViewModel pad = new KeypadViewModel(text -> {});
     private final ReadOnlyObjectWrapper<SumShown> shown = new ReadOnlyObjectWrapper<>();
     private final List<String> before = new ArrayList<>();
     private Filled filled;
     private Ask inHand;
     /** Whether the next character begins another figure. */
     private boolean fresh = true;
+
     private boolean loading;
     private boolean noting;
     private String noteKept = "";
@@ -61,8 +62,12 @@ public final class SumViewModel implements Typing {
         this.book = book;
         this.showing = new SumShowing(sum, bench, words);
         this.filled = sum.settled(start);
-        this.inHand = missing().findFirst().or(() -> sum.asks(filled).stream().filter(ask -> ask.needed() && ask.kind() != Ask.Kind.CHOICE)
-                .reduce((earlier, later) -> later)).orElseThrow();
+        this.inHand = missing()
+                .findFirst()
+                .or(() -> sum.asks(filled).stream()
+                        .filter(ask -> ask.needed() && ask.kind() != Ask.Kind.CHOICE)
+                        .reduce((earlier, later) -> later))
+                .orElseThrow();
         pad.typedProperty().subscribe((was, is) -> typed(is));
         load();
     }
@@ -116,15 +121,21 @@ public final class SumViewModel implements Typing {
     }
 
     public void note() {
-        if (book.isEmpty() || noting || !noteKept.isEmpty() || !(bench.work(sum, filled) instanceof Outcome.Done done)) {
+        if (book.isEmpty()
+                || noting
+                || !noteKept.isEmpty()
+                || !(bench.work(sum, filled) instanceof Outcome.Done done)) {
             return;
         }
         Filled taken = filled;
         noting = true;
-        book.ifPresent(open -> open.note(new Noted(bench, words).of(sum, taken, done.answer()), kept -> {
-            noteKept = taken.equals(filled) ? kept : "";
-            show();
-        }, () -> noting = false));
+        book.ifPresent(open -> open.note(
+                new Noted(bench, words).of(sum, taken, done.answer()),
+                kept -> {
+                    noteKept = taken.equals(filled) ? kept : "";
+                    show();
+                },
+                () -> noting = false));
     }
 
     public void sign() {
@@ -172,18 +183,24 @@ public final class SumViewModel implements Typing {
 
     private boolean takesAnother() {
         int places = sum.places(inHand, filled).size();
-        return inHand.kind().isSeveral() && !pad.typedProperty().get().isEmpty() && (places == 0 || before.size() + 1 < places);
+        return inHand.kind().isSeveral()
+                && !pad.typedProperty().get().isEmpty()
+                && (places == 0 || before.size() + 1 < places);
     }
 
     private Stream<Ask> missing() {
-        return sum.asks(filled).stream().filter(ask -> ask.needed() && ask.kind() != Ask.Kind.CHOICE && !filled.isFinished(ask.id()));
+        return sum.asks(filled).stream()
+                .filter(ask -> ask.needed() && ask.kind() != Ask.Kind.CHOICE && !filled.isFinished(ask.id()));
     }
 
     private Ask following() {
         List<Ask> asks = sum.asks(filled);
         int at = asks.indexOf(inHand);
         List<Ask> missing = missing().filter(ask -> !ask.equals(inHand)).toList();
-        return missing.stream().filter(ask -> asks.indexOf(ask) > at).findFirst().or(() -> missing.stream().findFirst())
+        return missing.stream()
+                .filter(ask -> asks.indexOf(ask) > at)
+                .findFirst()
+                .or(() -> missing.stream().findFirst())
                 .orElse(asks.get((at + 1) % asks.size()));
     }
 
@@ -206,7 +223,11 @@ public final class SumViewModel implements Typing {
 
     private void typed(String figure) {
         if (!loading) {
-            fill(inHand.id(), Stream.concat(before.stream(), Stream.of(figure)).filter(text -> !text.isEmpty()).collect(Collectors.joining(" ")));
+            fill(
+                    inHand.id(),
+                    Stream.concat(before.stream(), Stream.of(figure))
+                            .filter(text -> !text.isEmpty())
+                            .collect(Collectors.joining(" ")));
         }
     }
 
@@ -217,13 +238,17 @@ public final class SumViewModel implements Typing {
 
     private void changed() {
         noteKept = "";
-        inHand = sum.asks(filled).stream().filter(ask -> ask.id().equals(inHand.id())).findFirst().orElse(inHand);
+        inHand = sum.asks(filled).stream()
+                .filter(ask -> ask.id().equals(inHand.id()))
+                .findFirst()
+                .orElse(inHand);
         show();
     }
 
     private void show() {
         Outcome outcome = bench.work(sum, filled);
-        KeyShown next = takesAnother() ? new KeyShown(words.say("bench.next"), words.say("bench.next.figure"), true)
+        KeyShown next = takesAnother()
+                ? new KeyShown(words.say("bench.next"), words.say("bench.next.figure"), true)
                 : new KeyShown(words.say("bench.next"), bench.name(following()), true);
         shown.set(showing.of(filled, outcome, inHand, pad.typedProperty().get(), next, noteKey(outcome)));
     }
@@ -236,6 +261,8 @@ public final class SumViewModel implements Typing {
         if (!(outcome instanceof Outcome.Done)) {
             return new KeyShown(word, words.say("bench.note.no-answer"), false);
         }
-        return noteKept.isEmpty() ? new KeyShown(word, words.say("bench.note.with"), true) : new KeyShown(word, noteKept, false);
+        return noteKept.isEmpty()
+                ? new KeyShown(word, words.say("bench.note.with"), true)
+                : new KeyShown(word, noteKept, false);
     }
 }

@@ -27,7 +27,8 @@ public final class CutOnTheseViewModel {
         why = Field.words("why", words.say("on-these.why"), words.say("on-these.why.question"), true, MOST);
         why.offer(Known.ready(words, "on-these.why.ready"));
         FormViewModel form = new FormViewModel(List.of(why), words, words.say("on-these.act"), this::sign);
-        step = new StepForm(words.say("on-these.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
+        step = new StepForm(
+                words.say("on-these.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
     }
 
     public StepForm step() {
@@ -39,8 +40,11 @@ public final class CutOnTheseViewModel {
     }
 
     private List<String> notes(State state) {
-        String missing = new CutOnTheseWords(words).missing(state.inHand(), state.pass(), Optional.of(state.line().finding()));
-        return Stream.of(missing, words.say("on-these.risk")).filter(note -> !note.isEmpty()).toList();
+        String missing = new CutOnTheseWords(words)
+                .missing(state.inHand(), state.pass(), Optional.of(state.line().finding()));
+        return Stream.of(missing, words.say("on-these.risk"))
+                .filter(note -> !note.isEmpty())
+                .toList();
     }
 
     private void sign() {

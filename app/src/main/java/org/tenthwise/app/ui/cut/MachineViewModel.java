@@ -20,15 +20,26 @@ public final class MachineViewModel {
     private final StepForm step;
 
     public MachineViewModel(InHand inHand, Words words, Journey journey) {
-        register = Field.choice("register", words.say("machine.register"), words.say("machine.register.question"),
+        register = Field.choice(
+                "register",
+                words.say("machine.register"),
+                words.say("machine.register.question"),
                 counts -> words.say("run.register.counts", counts));
-        aim = Field.choice("aim", words.say("machine.aim"), words.say("machine.aim.question"),
+        aim = Field.choice(
+                "aim",
+                words.say("machine.aim"),
+                words.say("machine.aim.question"),
                 usual -> words.say("machine.aim", usual));
         register.offer(List.of(Register.values()));
         aim.offer(List.of(Aim.ByLimits.values()));
         FormViewModel form = new FormViewModel(List.of(register, aim), words, words.say("machine.act"), this::keep);
-        step = new StepForm(words.say("machine.title"), form, inHand,
-                inHand.card(words, state -> List.of(words.say("machine.stays"))), this::offer, journey);
+        step = new StepForm(
+                words.say("machine.title"),
+                form,
+                inHand,
+                inHand.card(words, state -> List.of(words.say("machine.stays"))),
+                this::offer,
+                journey);
     }
 
     public StepForm step() {

@@ -37,22 +37,34 @@ public final class DisposeViewModel {
 
     public DisposeViewModel(InHand inHand, Words words, Journey journey) {
         this.words = words;
-        what = Field.choice("what", words.say("dispose.what"), words.say("dispose.what.question"),
+        what = Field.choice(
+                "what",
+                words.say("dispose.what"),
+                words.say("dispose.what.question"),
                 disposition -> words.say("dispose.what", disposition));
         why = Field.words("why", words.say("dispose.why"), words.say("dispose.why.question"), true, MOST_REASON);
         who = Field.words("who", words.say("dispose.who"), words.say("dispose.who.question"), true, MOST_NAME);
         concession = number("concession", Disposition.USE_AS_IS);
         approval = number("approval", Disposition.REPAIR);
         nonconformance = number("nonconformance", Disposition.SCRAP);
-        FormViewModel form = new FormViewModel(List.of(what, why, concession, approval, nonconformance, who), words, words.say("dispose.act"), this::dispose);
-        step = new StepForm(words.say("dispose.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
+        FormViewModel form = new FormViewModel(
+                List.of(what, why, concession, approval, nonconformance, who),
+                words,
+                words.say("dispose.act"),
+                this::dispose);
+        step = new StepForm(
+                words.say("dispose.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
         numbers().forEach(number -> number.askedProperty().set(false));
         what.valueProperty().subscribe(chosen -> chosen.ifPresent(this::chosen));
     }
 
     private Field<String> number(String id, Disposition disposition) {
-        return Field.words(id, words.say("disposition.number", disposition), words.say("dispose.number.question", disposition),
-                disposition.departsFromTheDrawing(), MOST_NAME);
+        return Field.words(
+                id,
+                words.say("disposition.number", disposition),
+                words.say("dispose.number.question", disposition),
+                disposition.departsFromTheDrawing(),
+                MOST_NAME);
     }
 
     private Stream<Field<String>> numbers() {
@@ -71,16 +83,29 @@ public final class DisposeViewModel {
 
     private void chosen(Disposition disposition) {
         why.offer(Known.ready(words, words.key("dispose.why.ready", disposition)));
-        numbers().forEach(number -> number.askedProperty().set(number(disposition).filter(number::equals).isPresent()));
+        numbers().forEach(number -> number.askedProperty()
+                .set(number(disposition).filter(number::equals).isPresent()));
     }
 
-    /** One document often covers several findings: the numbers given in the run are ready, and that there is none yet where one is needed. */
+    /**
+     * One document often covers several findings: the numbers given in the run are ready, and that there is none yet
+     * where one is needed.
+     */
     private void offerNumbers(Run run) {
-        List<Event.Disposed> before = run.entries().stream().map(Entry::event)
-                .flatMap(event -> event instanceof Event.Disposed disposed ? Stream.of(disposed) : Stream.empty()).toList();
-        numbers().forEach(field -> field.offer(Stream.concat(field.required() ? Stream.of(words.say("dispose.number.none-yet")) : Stream.empty(),
-                before.stream().filter(disposed -> number(disposed.disposition()).filter(field::equals).isPresent())
-                        .flatMap(disposed -> disposed.document().stream())).distinct().toList()));
+        List<Event.Disposed> before = run.entries().stream()
+                .map(Entry::event)
+                .flatMap(event -> event instanceof Event.Disposed disposed ? Stream.of(disposed) : Stream.empty())
+                .toList();
+        numbers()
+                .forEach(field -> field.offer(Stream.concat(
+                                field.required() ? Stream.of(words.say("dispose.number.none-yet")) : Stream.empty(),
+                                before.stream()
+                                        .filter(disposed -> number(disposed.disposition())
+                                                .filter(field::equals)
+                                                .isPresent())
+                                        .flatMap(disposed -> disposed.document().stream()))
+                        .distinct()
+                        .toList()));
     }
 
     public StepForm step() {

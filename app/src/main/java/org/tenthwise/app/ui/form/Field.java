@@ -18,7 +18,10 @@ import org.tenthwise.app.ui.keys.TextEntryViewModel;
 public final class Field<T> {
 
     /** How it is answered at the moment. */
-    public enum Way { CHOOSE, TYPE }
+    public enum Way {
+        CHOOSE,
+        TYPE
+    }
 
     private final String id;
     private final String name;
@@ -32,8 +35,14 @@ public final class Field<T> {
     private final BooleanProperty asked = new SimpleBooleanProperty(true);
     private final ReadOnlyObjectWrapper<Optional<T>> value = new ReadOnlyObjectWrapper<>(Optional.empty());
 
-    private Field(String id, String name, String question, boolean required, Function<T, String> shown,
-                  Optional<TextEntryViewModel> typing, Function<String, T> understood) {
+    private Field(
+            String id,
+            String name,
+            String question,
+            boolean required,
+            Function<T, String> shown,
+            Optional<TextEntryViewModel> typing,
+            Function<String, T> understood) {
         this.id = id;
         this.name = name;
         this.question = question;
@@ -64,14 +73,21 @@ public final class Field<T> {
      * @param most most characters
      */
     public static Field<String> words(String id, String name, String question, boolean required, int most) {
-        return new Field<>(id, name, question, required, Function.identity(),
-                Optional.of(new TextEntryViewModel("", most, text -> { })), Function.identity());
+        return new Field<>(
+                id,
+                name,
+                question,
+                required,
+                Function.identity(),
+                Optional.of(new TextEntryViewModel("", most, text -> {})),
+                Function.identity());
     }
 
     /** Offers ready answers. A field nothing has been typed for then begins with them. */
     public void offer(List<T> ready) {
         choice.offer(ready);
-        boolean untouched = typing.filter(line -> !line.typedProperty().get().isEmpty()).isEmpty();
+        boolean untouched =
+                typing.filter(line -> !line.typedProperty().get().isEmpty()).isEmpty();
         if (!ready.isEmpty() && untouched) {
             way.set(Way.CHOOSE);
         }
@@ -141,8 +157,11 @@ public final class Field<T> {
     }
 
     private void take() {
-        value.set(way.get() == Way.CHOOSE ? choice.chosenProperty().get()
-                : typing.map(line -> line.typedProperty().get().strip()).filter(text -> !text.isEmpty())
-                        .map(understood));
+        value.set(
+                way.get() == Way.CHOOSE
+                        ? choice.chosenProperty().get()
+                        : typing.map(line -> line.typedProperty().get().strip())
+                                .filter(text -> !text.isEmpty())
+                                .map(understood));
     }
 }

@@ -45,7 +45,7 @@ public class FormView extends BorderPane implements Screen {
 
     /**
      * @param about what the form is about; takes what room the fields leave
-     * @param load  looks up what the form is about, each time it is shown
+     * @param load looks up what the form is about, each time it is shown
      */
     public FormView(String title, FormViewModel model, Words words, Region heading, Region about, Runnable load) {
         this.title = title;
@@ -67,9 +67,13 @@ public class FormView extends BorderPane implements Screen {
 
     /** A form about the step in hand, beside the card of the step. */
     public static FormView of(StepForm step, Words words, Pictures pictures) {
-        return new FormView(step.title(), step.form(), words,
+        return new FormView(
+                step.title(),
+                step.form(),
+                words,
                 RunHeading.of(step.title(), step.inHand().stateProperty(), words, step.journey()::back),
-                new StepCardView(step.card(), words, pictures), step::load);
+                new StepCardView(step.card(), words, pictures),
+                step::load);
     }
 
     @Override
@@ -101,7 +105,10 @@ public class FormView extends BorderPane implements Screen {
 
     /** Puts the keys of the fields that are asked for beside or under each other. */
     private void lay() {
-        List<Key> asked = IntStream.range(0, keys.size()).filter(i -> model.fields().get(i).askedProperty().get()).mapToObj(keys::get).toList();
+        List<Key> asked = IntStream.range(0, keys.size())
+                .filter(i -> model.fields().get(i).askedProperty().get())
+                .mapToObj(keys::get)
+                .toList();
         int across = wide || asked.size() < FEW ? 1 : 2;
         fields.getChildren().clear();
         fields.getColumnConstraints().clear();
@@ -124,7 +131,8 @@ public class FormView extends BorderPane implements Screen {
 
     private Key key(Field<?> field) {
         ObservableValue<String> value = Bindings.createStringBinding(
-                () -> field.reads().isEmpty() ? words.say("ask.empty") : Shortened.to(LONGEST, field.reads()), field.valueProperty());
+                () -> field.reads().isEmpty() ? words.say("ask.empty") : Shortened.to(LONGEST, field.reads()),
+                field.valueProperty());
         Key key = new Key(Key.Kind.PLAIN, Bindings.createStringBinding(field::name), value, () -> model.goTo(field));
         key.setId("field-" + field.id());
         key.getStyleClass().addAll("row", "form-field");

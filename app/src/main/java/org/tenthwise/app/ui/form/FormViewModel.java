@@ -10,17 +10,17 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.StringProperty;
 import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Typing;
 
 /**
  * The fields of a form, the one in hand, and the one key that leads on.
  *
- * <p>The key goes to the next field that is still empty and was not looked at, or is needed; where there is none it does
- * what the form is for. While the field in hand is needed and empty, or while what the form is for is being done, it does
- * nothing, and says so.
+ * <p>The key goes to the next field that is still empty and was not looked at, or is needed; where there is none it
+ * does what the form is for. While the field in hand is needed and empty, or while what the form is for is being done,
+ * it does nothing, and says so.
  */
 public final class FormViewModel implements Typing {
 
@@ -40,9 +40,9 @@ public final class FormViewModel implements Typing {
     private boolean busy;
 
     /**
-     * @param fields  in the order they are asked; at least one
+     * @param fields in the order they are asked; at least one
      * @param purpose what the key reads when nothing is missing
-     * @param act     what it then does
+     * @param act what it then does
      */
     public FormViewModel(List<? extends Field<?>> fields, Words words, String purpose, Runnable act) {
         this.fields = List.copyOf(fields);
@@ -132,7 +132,10 @@ public final class FormViewModel implements Typing {
         }
     }
 
-    /** On to what is missing, no further: a gauge ends each of its figures by Enter, and what the form is for is never its deed. */
+    /**
+     * On to what is missing, no further: a gauge ends each of its figures by Enter, and what the form is for is never
+     * its deed.
+     */
     @Override
     public void enter() {
         if (ready.get()) {
@@ -146,8 +149,12 @@ public final class FormViewModel implements Typing {
         Optional<Field<?>> next = next();
         ready.set(!missing && !busy);
         word.set(next.isPresent() ? words.say("ask.next") : purpose);
-        line.set(busy ? words.say("ask.busy") : missing ? words.say("ask.missing", field.wayProperty().get())
-                : Shortened.to(LONGEST, next.map(Field::name).orElseGet(about::get)));
+        line.set(
+                busy
+                        ? words.say("ask.busy")
+                        : missing
+                                ? words.say("ask.missing", field.wayProperty().get())
+                                : Shortened.to(LONGEST, next.map(Field::name).orElseGet(about::get)));
     }
 
     private Optional<Field<?>> next() {

@@ -28,8 +28,7 @@ public final class InHand {
         Reply of(RunSession session) throws CouldNotSave;
     }
 
-    private record Loaded(State state, List<RunSummary> runs) {
-    }
+    private record Loaded(State state, List<RunSummary> runs) {}
 
     private final RunSession session;
     private final Shop shop;

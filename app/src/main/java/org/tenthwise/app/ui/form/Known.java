@@ -13,7 +13,9 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
-/** Ready answers for a form: what was written in the runs so far, the latest run first, and what the bundle has ready. */
+/**
+ * Ready answers for a form: what was written in the runs so far, the latest run first, and what the bundle has ready.
+ */
 public final class Known {
 
     private final List<RunSummary> runs;
@@ -34,16 +36,24 @@ public final class Known {
     /** Lots of earlier runs on the same part number. */
     public List<String> lots(PartId part) {
         return listed(run -> Stream.of(run.sheet().run().begun())
-                .filter(begun -> begun.part().number().equals(part.number())).map(Event.Begun::lot));
+                .filter(begun -> begun.part().number().equals(part.number()))
+                .map(Event.Begun::lot));
     }
 
     /** Marks of the gauges of a kind, those {@code plan} names first. */
     public List<String> gauges(GaugeKind kind, Plan plan) {
-        Stream<String> named = plan.steps().stream().flatMap(step -> step.check().means().stream())
-                .filter(means -> means.kind() == kind).map(Check.Means::gauge).flatMap(Optional::stream);
-        Stream<String> used = runs.stream().flatMap(run -> run.sheet().run().entries().stream()).map(Entry::event)
-                .flatMap(event -> event instanceof Event.GaugeSet set && set.setting().gauge().kind() == kind
-                        ? Stream.of(set.setting().gauge().id()) : Stream.empty());
+        Stream<String> named = plan.steps().stream()
+                .flatMap(step -> step.check().means().stream())
+                .filter(means -> means.kind() == kind)
+                .map(Check.Means::gauge)
+                .flatMap(Optional::stream);
+        Stream<String> used = runs.stream()
+                .flatMap(run -> run.sheet().run().entries().stream())
+                .map(Entry::event)
+                .flatMap(event -> event instanceof Event.GaugeSet set
+                                && set.setting().gauge().kind() == kind
+                        ? Stream.of(set.setting().gauge().id())
+                        : Stream.empty());
         return Stream.concat(named, used).distinct().toList();
     }
 
@@ -53,7 +63,11 @@ public final class Known {
     }
 
     private List<String> listed(Function<RunSummary, Stream<String>> pick) {
-        return runs.stream().flatMap(pick).filter(text -> !text.isBlank()).distinct().toList();
+        return runs.stream()
+                .flatMap(pick)
+                .filter(text -> !text.isBlank())
+                .distinct()
+                .toList();
     }
 
     private static Stream<String> people(Entry entry) {
@@ -66,7 +80,8 @@ public final class Known {
         if (entry.event() instanceof Event.Signed signed) {
             return Stream.of(entry.by(), signed.signedBy());
         }
-        return entry.event() instanceof Event.Closed closed ? Stream.of(entry.by(), closed.signedBy())
+        return entry.event() instanceof Event.Closed closed
+                ? Stream.of(entry.by(), closed.signedBy())
                 : Stream.of(entry.by());
     }
 }

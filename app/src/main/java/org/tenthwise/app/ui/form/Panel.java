@@ -12,7 +12,9 @@ import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Letters;
 import org.tenthwise.app.ui.keys.TextEntryViewModel;
 
-/** Where one field is answered: ready answers, or a line and the letters; the key that leads on is at the lower right. */
+/**
+ * Where one field is answered: ready answers, or a line and the letters; the key that leads on is at the lower right.
+ */
 final class Panel<T> extends StackPane {
 
     private static final double GAP = 8;
@@ -28,11 +30,14 @@ final class Panel<T> extends StackPane {
         this.words = words;
         getStyleClass().addAll("on-sheet", "form-panel");
         VBox choosing = choosing();
-        field.typing().ifPresentOrElse(typing -> {
-            VBox lettering = lettering(typing);
-            field.wayProperty().subscribe(way ->
-                    getChildren().setAll(way == Field.Way.TYPE ? lettering : choosing));
-        }, () -> getChildren().setAll(choosing));
+        field.typing()
+                .ifPresentOrElse(
+                        typing -> {
+                            VBox lettering = lettering(typing);
+                            field.wayProperty().subscribe(way -> getChildren()
+                                    .setAll(way == Field.Way.TYPE ? lettering : choosing));
+                        },
+                        () -> getChildren().setAll(choosing));
     }
 
     private VBox choosing() {

@@ -12,14 +12,21 @@ import org.tenthwise.app.ui.shell.Heading;
 /** The heading line of a screen about one run: the way back, what the screen is for, and which run it is. */
 public final class RunHeading {
 
-    private RunHeading() {
-    }
+    private RunHeading() {}
 
     public static Heading of(String title, ObservableValue<Optional<State>> state, Words words, Runnable back) {
         return titled(title, words, back)
-                .cell(words.say("ask.part"), said(state, run -> words.say("ask.part-revision",
-                        run.sheet().plan().part().number(), run.sheet().plan().part().revision())))
-                .cell(words.say("ask.serial"), said(state, run -> run.sheet().run().begun().serial()))
+                .cell(
+                        words.say("ask.part"),
+                        said(
+                                state,
+                                run -> words.say(
+                                        "ask.part-revision",
+                                        run.sheet().plan().part().number(),
+                                        run.sheet().plan().part().revision())))
+                .cell(
+                        words.say("ask.serial"),
+                        said(state, run -> run.sheet().run().begun().serial()))
                 .cell(words.say("ask.by"), said(state, run -> run.sheet().run().by()));
     }
 

@@ -12,14 +12,20 @@ import org.tenthwise.model.verdict.Standing;
 /**
  * The step a form is about, in words.
  *
- * @param place    operation it belongs to
+ * @param place operation it belongs to
  * @param standing shape of its verdict
- * @param verdict  the word of the verdict
+ * @param verdict the word of the verdict
  * @param sentence what comes to it: the value and how far it is from which limit
- * @param notes    what else there is to know before the form is filled in
+ * @param notes what else there is to know before the form is filled in
  */
-public record StepCard(String number, String name, String place, Standing standing, String verdict, String sentence,
-                       List<String> notes) {
+public record StepCard(
+        String number,
+        String name,
+        String place,
+        Standing standing,
+        String verdict,
+        String sentence,
+        List<String> notes) {
 
     public StepCard {
         notes = List.copyOf(notes);
@@ -29,10 +35,18 @@ public record StepCard(String number, String name, String place, Standing standi
         Line line = state.line();
         Sentences sentences = new Sentences(words);
         Operation operation = state.sheet().plan().operation(state.inHand().operation());
-        String sentence = String.join(". ", Stream.of(sentences.value(line.finding()), sentences.distance(line.finding()))
-                .filter(part -> !part.isEmpty()).toList());
-        return new StepCard(String.valueOf(state.inHand().number()), state.inHand().name(),
+        String sentence = String.join(
+                ". ",
+                Stream.of(sentences.value(line.finding()), sentences.distance(line.finding()))
+                        .filter(part -> !part.isEmpty())
+                        .toList());
+        return new StepCard(
+                String.valueOf(state.inHand().number()),
+                state.inHand().name(),
                 words.say("ask.operation", operation.number(), operation.name()),
-                line.finding().verdict().standing(), sentences.standing(line.finding()), sentence, notes);
+                line.finding().verdict().standing(),
+                sentences.standing(line.finding()),
+                sentence,
+                notes);
     }
 }

@@ -47,8 +47,8 @@ public final class StepCardView extends StackPane {
             said.getChildren().add(sentence);
         }
         HBox.setHgrow(said, Priority.ALWAYS);
-        HBox standing = new HBox(16, pictures.framed(new VerdictMark(card.standing(), card.verdict()), MARK, MARK,
-                Role.PAPER), said);
+        HBox standing = new HBox(
+                16, pictures.framed(new VerdictMark(card.standing(), card.verdict()), MARK, MARK, Role.PAPER), said);
         standing.setAlignment(Pos.CENTER_LEFT);
         List<Region> all = new ArrayList<>(List.of(title, label(card.place(), "body", "second"), standing));
         card.notes().forEach(note -> all.add(label(note, "body")));

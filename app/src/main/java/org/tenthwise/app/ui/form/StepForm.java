@@ -7,13 +7,19 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.ui.shell.Journey;
 
 /**
- * A form about the step in hand, beside the card of the step. What it asks of the run leads back once it is on the disk.
+ * A form about the step in hand, beside the card of the step. What it asks of the run leads back once it is on the
+ * disk.
  *
- * @param card  absent until all is known that it says
+ * @param card absent until all is known that it says
  * @param offer is given the run and the ready answers each time the form is shown
  */
-public record StepForm(String title, FormViewModel form, InHand inHand, ObservableValue<Optional<StepCard>> card,
-                       BiConsumer<State, Known> offer, Journey journey) {
+public record StepForm(
+        String title,
+        FormViewModel form,
+        InHand inHand,
+        ObservableValue<Optional<StepCard>> card,
+        BiConsumer<State, Known> offer,
+        Journey journey) {
 
     public void load() {
         inHand.load(offer);

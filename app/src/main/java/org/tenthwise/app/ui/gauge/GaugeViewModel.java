@@ -26,7 +26,8 @@ public final class GaugeViewModel {
         this.journey = journey;
         what = Field.choice("what", words.say("gauge.what"), words.say("gauge.what.question"), Remedy::reads);
         FormViewModel form = new FormViewModel(List.of(what), words, words.say("gauge.go-on"), this::goOn);
-        step = new StepForm(words.say("gauge.card"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
+        step = new StepForm(
+                words.say("gauge.card"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
     }
 
     public StepForm step() {

@@ -26,7 +26,8 @@ public final class OtherGaugeViewModel {
         mark = Field.words("mark", words.say("gauge.mark"), words.say("gauge.mark.question"), true, MOST);
         FormViewModel form = new FormViewModel(List.of(mark), words, words.say("gauge.act"), this::choose);
         form.about(mark);
-        step = new StepForm(words.say("gauge.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
+        step = new StepForm(
+                words.say("gauge.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
     }
 
     public StepForm step() {
@@ -34,14 +35,23 @@ public final class OtherGaugeViewModel {
     }
 
     private void offer(State state, Known known) {
-        state.inHand().check().means().ifPresent(means -> mark.offer(known.gauges(means.kind(), state.sheet().plan())));
+        state.inHand()
+                .check()
+                .means()
+                .ifPresent(means ->
+                        mark.offer(known.gauges(means.kind(), state.sheet().plan())));
     }
 
     private List<String> notes(State state) {
         List<String> notes = new ArrayList<>();
-        state.inHand().check().means().map(Check.Means::kind)
+        state.inHand()
+                .check()
+                .means()
+                .map(Check.Means::kind)
                 .ifPresent(kind -> notes.add(words.say("gauge.kind", words.say("gauge-kind", kind))));
-        state.setting().ifPresent(setting -> notes.add(words.say("gauge.now", setting.gauge().id())));
+        state.setting()
+                .ifPresent(setting ->
+                        notes.add(words.say("gauge.now", setting.gauge().id())));
         notes.add(words.say("gauge.kept"));
         return notes;
     }

@@ -21,7 +21,9 @@ import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
-/** Strikes out a setting that was wrong. What does not count any more is listed before, run by run and check by check. */
+/**
+ * Strikes out a setting that was wrong. What does not count any more is listed before, run by run and check by check.
+ */
 public final class WrongSettingViewModel {
 
     private static final int MOST = 120;
@@ -55,7 +57,11 @@ public final class WrongSettingViewModel {
     private void offer(State state, Known known) {
         inHand.errands().run(() -> inHand.session().gauge().sharing(setting, fault), all -> {
             card.set(Optional.of(StepCard.of(state, words, notes(all))));
-            step.form().aboutProperty().set(words.say("wrong.about", all.stream().mapToInt(Withdrawn::readings).sum()));
+            step.form()
+                    .aboutProperty()
+                    .set(words.say(
+                            "wrong.about",
+                            all.stream().mapToInt(Withdrawn::readings).sum()));
             step.form().busy(false);
         });
     }

@@ -42,34 +42,46 @@ final class HomeRows {
 
     /** @param foremost whether going on with it is the likeliest wish */
     Region run(RunRow run, boolean foremost) {
-        FlowPane title = new FlowPane(16, 0, label(run.part(), "heading"), label(run.revision(), "middling", "second"),
+        FlowPane title = new FlowPane(
+                16,
+                0,
+                label(run.part(), "heading"),
+                label(run.revision(), "middling", "second"),
                 label(run.serial(), "middling", "bold"));
         title.setAlignment(Pos.BASELINE_LEFT);
         title.setMinHeight(Region.USE_PREF_SIZE);
         Sheet sheet = run.summary().sheet();
-        Optional<Step> inHand = run.closed() ? Optional.empty() : Optional.of(run.summary().inHand());
+        Optional<Step> inHand =
+                run.closed() ? Optional.empty() : Optional.of(run.summary().inHand());
         PictureView checks = pictures.small(drawn.checks(sheet, inHand), CHECKS_WIDTH, CHECKS_HEIGHT, Role.SHEET);
         checks.setMaxWidth(CHECKS_WIDTH);
         checks.setMinHeight(CHECKS_HEIGHT);
         Label where = label(run.where(), "body", "bold");
         HBox stands = new HBox(10, where);
-        run.standing().ifPresent(standing -> stands.getChildren().add(0,
-                fixed(pictures.small(new VerdictMark(standing, words.say("verdict", standing)), MARK, MARK, Role.SHEET))));
+        run.standing().ifPresent(standing -> stands.getChildren()
+                .add(
+                        0,
+                        fixed(pictures.small(
+                                new VerdictMark(standing, words.say("verdict", standing)), MARK, MARK, Role.SHEET))));
         stands.setAlignment(Pos.CENTER_LEFT);
         VBox said = new VBox(2, title, label(run.place(), "body", "second"), checks, stands);
         HBox.setHgrow(said, Priority.ALWAYS);
 
         Label when = label(run.when(), "body", "second");
         when.setMinWidth(Region.USE_PREF_SIZE);
-        Key go = new Key(foremost ? Key.Kind.COMMIT : Key.Kind.PLAIN,
-                words.say(run.closed() ? "home.look" : "home.go-on"), () -> model.goOn(run));
+        Key go = new Key(
+                foremost ? Key.Kind.COMMIT : Key.Kind.PLAIN,
+                words.say(run.closed() ? "home.look" : "home.go-on"),
+                () -> model.goOn(run));
         go.setId("go-" + run.summary().id());
         VBox end = end(go, run.spoken());
         end.getChildren().add(0, when);
 
         HBox row = row(said, end);
-        drawn.part(sheet.plan(), run.summary().inHand()).or(() -> drawn.part(sheet.plan()))
-                .ifPresent(part -> row.getChildren().add(0, fixed(pictures.small(part, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET))));
+        drawn.part(sheet.plan(), run.summary().inHand())
+                .or(() -> drawn.part(sheet.plan()))
+                .ifPresent(part -> row.getChildren()
+                        .add(0, fixed(pictures.small(part, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET))));
         return spoken(row, run.spoken());
     }
 
@@ -86,8 +98,8 @@ final class HomeRows {
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox top = new HBox(24, narrow ? space : said, end);
         top.setAlignment(Pos.CENTER_LEFT);
-        drawn.part(part.plan()).ifPresent(picture -> top.getChildren().add(0,
-                fixed(pictures.small(picture, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET))));
+        drawn.part(part.plan()).ifPresent(picture -> top.getChildren()
+                .add(0, fixed(pictures.small(picture, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET))));
         VBox row = narrow ? new VBox(4, top, said) : new VBox(top);
         row.getStyleClass().addAll("ruled-below", "home-row");
         return spoken(row, part.number() + " " + part.name() + ", " + part.about());

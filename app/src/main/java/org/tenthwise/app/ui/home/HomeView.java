@@ -20,8 +20,8 @@ import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.theme.Pictures;
 import org.tenthwise.app.ui.theme.Look;
+import org.tenthwise.app.ui.theme.Pictures;
 
 /** Runs begun on the one side, parts to begin one on beside or below them, the settings of the look at the foot. */
 public final class HomeView extends BorderPane implements Screen {
@@ -57,8 +57,10 @@ public final class HomeView extends BorderPane implements Screen {
         Heading heading = new Heading().cell(title);
         title.getStyleClass().remove("lined-left");
         setTop(heading.cell(words.say("home.today"), model.todayProperty())
-                .end(setting("night", look.nightProperty())).end(setting("large", look.largeTextProperty()))
-                .end(setting("gloves", look.glovesProperty())).end(about()));
+                .end(setting("night", look.nightProperty()))
+                .end(setting("large", look.largeTextProperty()))
+                .end(setting("gloves", look.glovesProperty()))
+                .end(about()));
         setCenter(body);
         following.add(model.runsProperty().subscribe(this::fill));
         following.add(model.partsProperty().subscribe(this::fill));
@@ -121,7 +123,9 @@ public final class HomeView extends BorderPane implements Screen {
             begun.add(label(words.say("home.no-runs", model.storeProperty().get()), "middling", "home-row"));
         }
         runs.show(begun);
-        List<Region> offered = new ArrayList<>(model.partsProperty().get().stream().map(part -> rows.part(part, wide)).toList());
+        List<Region> offered = new ArrayList<>(model.partsProperty().get().stream()
+                .map(part -> rows.part(part, wide))
+                .toList());
         if (offered.isEmpty()) {
             offered.add(label(words.say("home.no-parts", model.folderProperty().get()), "middling", "home-row"));
         }

@@ -39,7 +39,8 @@ public final class HomeViewModel {
     private boolean opening;
 
     /** @param plans looks up the plans there are, away from the screen */
-    public HomeViewModel(Shop shop, Callable<Catalogue> plans, Errands errands, Words words, Journey journey, Clock clock) {
+    public HomeViewModel(
+            Shop shop, Callable<Catalogue> plans, Errands errands, Words words, Journey journey, Clock clock) {
         this.shop = shop;
         this.plans = plans;
         this.errands = errands;
@@ -104,16 +105,18 @@ public final class HomeViewModel {
         int unsound = catalogue.refused().size();
         refused.set(unsound == 0 ? "" : words.say("home.refused", unsound));
         remark.set(remarks(catalogue.plans()));
-        parts.set(catalogue.plans().stream().map(plan -> PartRow.of(plan, words)).toList());
+        parts.set(
+                catalogue.plans().stream().map(plan -> PartRow.of(plan, words)).toList());
         folder.set(Looked.DONE);
     }
 
     private String remarks(List<Plan> plans) {
         Map<String, List<String>> parts = new LinkedHashMap<>();
-        plans.stream().filter(plan -> !plan.remark().isBlank()).forEach(plan -> parts
-                .computeIfAbsent(plan.remark().strip(), remark -> new ArrayList<>())
+        plans.stream().filter(plan -> !plan.remark().isBlank()).forEach(plan -> parts.computeIfAbsent(
+                        plan.remark().strip(), remark -> new ArrayList<>())
                 .add(words.say("run.part", plan.part().number(), plan.part().revision())));
-        return parts.entrySet().stream().map(said -> words.say("home.remark", String.join(", ", said.getValue()), said.getKey()))
+        return parts.entrySet().stream()
+                .map(said -> words.say("home.remark", String.join(", ", said.getValue()), said.getKey()))
                 .collect(Collectors.joining("\n"));
     }
 

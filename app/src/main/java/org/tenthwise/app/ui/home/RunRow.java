@@ -17,15 +17,24 @@ import org.tenthwise.model.verdict.Standing;
 /**
  * A run begun, in words.
  *
- * @param place    operation of the step it would go on with; that it is closed, once it is
+ * @param place operation of the step it would go on with; that it is closed, once it is
  * @param standing shape of where it stands; once it is closed, of its outcome, where that has one
- * @param where    where it stands
- * @param when     when something was last done
- * @param closed   whether it can only be looked at
- * @param spoken   all of it, for those who listen
+ * @param where where it stands
+ * @param when when something was last done
+ * @param closed whether it can only be looked at
+ * @param spoken all of it, for those who listen
  */
-public record RunRow(RunSummary summary, String part, String revision, String serial, String place,
-                     Optional<Standing> standing, String where, String when, boolean closed, String spoken) {
+public record RunRow(
+        RunSummary summary,
+        String part,
+        String revision,
+        String serial,
+        String place,
+        Optional<Standing> standing,
+        String where,
+        String when,
+        boolean closed,
+        String spoken) {
 
     static RunRow of(RunSummary summary, When when, Words words) {
         Event.Begun begun = summary.sheet().run().begun();
@@ -37,9 +46,18 @@ public record RunRow(RunSummary summary, String part, String revision, String se
         String part = begun.part().number();
         String serial = words.say("home.serial", begun.serial());
         String revision = words.say("home.revision", begun.part().revision());
-        return new RunRow(summary, part, revision, serial, place,
-                closed.isPresent() ? OutcomeWords.shape(summary.sheet()) : Optional.of(line.finding().verdict().standing()), where,
-                when.of(summary.last()), closed.isPresent(),
+        return new RunRow(
+                summary,
+                part,
+                revision,
+                serial,
+                place,
+                closed.isPresent()
+                        ? OutcomeWords.shape(summary.sheet())
+                        : Optional.of(line.finding().verdict().standing()),
+                where,
+                when.of(summary.last()),
+                closed.isPresent(),
                 words.say("home.spoken", part, revision, serial, place, where));
     }
 
@@ -52,8 +70,10 @@ public record RunRow(RunSummary summary, String part, String revision, String se
         Step step = line.step();
         return switch (line.finding().verdict().standing()) {
             case OPEN, PASS -> words.say("home.at", step.number(), step.name());
-            case FAIL -> line.finding().step().check() instanceof Check.RunOut
-                    ? words.say("home.at-failed", step.number(), step.name()) : waits(line, words);
+            case FAIL ->
+                line.finding().step().check() instanceof Check.RunOut
+                        ? words.say("home.at-failed", step.number(), step.name())
+                        : waits(line, words);
             case CUT_AGAIN -> words.say("home.at-cut", step.number(), sentences.distance(line.finding()));
             case UNPROVEN -> words.say("home.at-unproven", step.number(), step.name());
         };
@@ -61,7 +81,8 @@ public record RunRow(RunSummary summary, String part, String revision, String se
 
     private static String waits(Line line, Words words) {
         if (line.disposed().isEmpty() && line.step().stepClass() == StepClass.SET_UP) {
-            return words.say("home.at-put-right", line.step().number(), line.step().name());
+            return words.say(
+                    "home.at-put-right", line.step().number(), line.step().name());
         }
         return line.disposed().isPresent()
                 ? words.say("home.at-disposed", line.step().number(), new Advice(words).next(line))

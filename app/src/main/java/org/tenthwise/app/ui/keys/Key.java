@@ -63,11 +63,14 @@ public final class Key extends Button {
         this(kind, Optional.of(content), press);
     }
 
-    /** A key with a word and a smaller line under it; the line gives way where it is empty or there is no room for it. */
+    /**
+     * A key with a word and a smaller line under it; the line gives way where it is empty or there is no room for it.
+     */
     public Key(Kind kind, ObservableValue<String> word, ObservableValue<String> line, Runnable press) {
         this(kind, Optional.of(new TwoLines(word, line)), press);
-        accessibleTextProperty().bind(Bindings.createStringBinding(
-                () -> (word.getValue() + " " + line.getValue()).strip(), word, line));
+        accessibleTextProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> (word.getValue() + " " + line.getValue()).strip(), word, line));
     }
 
     /** Gives the key another spoken name than its text. */
@@ -83,7 +86,8 @@ public final class Key extends Button {
 
     @Override
     protected double computePrefWidth(double height) {
-        return content.map(inside -> Math.ceil(inside.prefWidth(-1)) + across()).orElseGet(() -> super.computePrefWidth(height));
+        return content.map(inside -> Math.ceil(inside.prefWidth(-1)) + across())
+                .orElseGet(() -> super.computePrefWidth(height));
     }
 
     @Override
@@ -96,7 +100,8 @@ public final class Key extends Button {
     protected void layoutChildren() {
         super.layoutChildren();
         Insets in = getInsets();
-        content.ifPresent(inside -> inside.resizeRelocate(in.getLeft(), in.getTop(), getWidth() - across(), getHeight() - down()));
+        content.ifPresent(inside ->
+                inside.resizeRelocate(in.getLeft(), in.getTop(), getWidth() - across(), getHeight() - down()));
     }
 
     private double across() {

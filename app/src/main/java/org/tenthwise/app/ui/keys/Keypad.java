@@ -15,8 +15,8 @@ public final class Keypad extends GridPane {
     }
 
     /**
-     * @param typed  is handed figures, point and take-back
-     * @param sign   turns the sign
+     * @param typed is handed figures, point and take-back
+     * @param sign turns the sign
      * @param commit a key of {@link Key.Kind#COMMIT}; takes two places of the lowest row
      */
     public Keypad(Typing typed, Runnable sign, Words words, Key commit) {
@@ -51,12 +51,14 @@ public final class Keypad extends GridPane {
 
     /** Whether the figures, the point and the sign can be pressed; the commit key is not touched. */
     public void takeFigures(boolean taken) {
-        getChildren().stream().filter(node -> node instanceof Key key && !key.getStyleClass().contains("commit"))
+        getChildren().stream()
+                .filter(node -> node instanceof Key key && !key.getStyleClass().contains("commit"))
                 .forEach(node -> node.setDisable(!taken));
     }
 
     private static Key digit(Typing typed, Words words, int digit) {
-        Key key = new Key(Key.Kind.PLAIN, words.say("keypad.digit", digit), () -> typed.touched(Integer.toString(digit)));
+        Key key =
+                new Key(Key.Kind.PLAIN, words.say("keypad.digit", digit), () -> typed.touched(Integer.toString(digit)));
         key.getStyleClass().add("digit");
         key.setId("digit-" + digit);
         return key;

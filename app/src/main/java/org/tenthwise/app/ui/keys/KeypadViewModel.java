@@ -13,9 +13,9 @@ import javafx.beans.property.StringProperty;
 /**
  * What has been typed on the number pad, and whether it can be entered.
  *
- * <p>The text is kept as typed, noughts and plus sign with it; a comma becomes a point, and a point with nothing before it
- * gets a nought. Whoever takes the figure clears the pad: until then it stays, so that nothing is lost if it cannot be
- * taken.
+ * <p>The text is kept as typed, noughts and plus sign with it; a comma becomes a point, and a point with nothing before
+ * it gets a nought. Whoever takes the figure clears the pad: until then it stays, so that nothing is lost if it cannot
+ * be taken.
  */
 public final class KeypadViewModel implements Typing {
 
@@ -74,8 +74,8 @@ public final class KeypadViewModel implements Typing {
     }
 
     /**
-     * Takes a character as it comes. Blanks before the figure are passed over; what cannot stand in a figure at its place is
-     * kept, shown and makes the whole not enterable.
+     * Takes a character as it comes. Blanks before the figure are passed over; what cannot stand in a figure at its
+     * place is kept, shown and makes the whole not enterable.
      */
     @Override
     public void character(String character) {

@@ -9,7 +9,10 @@ import javafx.scene.layout.RowConstraints;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.theme.Icon;
 
-/** The letters of the screen: figures, letters, hyphen, slash, full stop, comma, space, shift, take-back, and the commit key it is given. */
+/**
+ * The letters of the screen: figures, letters, hyphen, slash, full stop, comma, space, shift, take-back, and the commit
+ * key it is given.
+ */
 public final class Letters extends GridPane {
 
     private static final List<String> ROWS = List.of("1234567890", "qwertyuiop", "asdfghjkl-", "zxcvbnm.,/");
@@ -46,16 +49,18 @@ public final class Letters extends GridPane {
 
     private static Key letter(TextEntryViewModel model, Words words, String letter) {
         Key key = new Key(Key.Kind.PLAIN, letter, () -> model.letter(letter));
-        key.textProperty().bind(Bindings.createStringBinding(
-                () -> model.shiftedProperty().get() ? letter.toUpperCase(Locale.ROOT) : letter,
-                model.shiftedProperty()));
+        key.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> model.shiftedProperty().get() ? letter.toUpperCase(Locale.ROOT) : letter,
+                        model.shiftedProperty()));
         if (!Character.isLetterOrDigit(letter.charAt(0))) {
-            key.speak(words.say("letters." + switch (letter) {
-                case "-" -> "hyphen";
-                case "/" -> "slash";
-                case "." -> "full-stop";
-                default -> "comma";
-            }));
+            key.speak(words.say("letters."
+                    + switch (letter) {
+                        case "-" -> "hyphen";
+                        case "/" -> "slash";
+                        case "." -> "full-stop";
+                        default -> "comma";
+                    }));
         }
         return key;
     }

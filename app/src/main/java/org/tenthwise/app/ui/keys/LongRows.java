@@ -13,8 +13,8 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.theme.Icon;
 
 /**
- * Rows of a list too long to be laid out whole, a page at a time: a row is made when it comes to be seen, and is as high as
- * it needs to be. Two keys below turn the page; where all rows fit, they are not there.
+ * Rows of a list too long to be laid out whole, a page at a time: a row is made when it comes to be seen, and is as
+ * high as it needs to be. Two keys below turn the page; where all rows fit, they are not there.
  */
 public final class LongRows extends Region {
 

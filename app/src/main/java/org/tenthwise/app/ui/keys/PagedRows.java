@@ -116,7 +116,10 @@ public final class PagedRows extends Region {
         return height;
     }
 
-    /** Stays where it is if the wanted row is to be seen there with the row after it; otherwise has a row or two before it. */
+    /**
+     * Stays where it is if the wanted row is to be seen there with the row after it; otherwise has a row or two before
+     * it.
+     */
     private int revealed(int start, double room) {
         int after = Math.min(wanted + 1, rows.size() - 1);
         if (wanted >= start && height(start, after + 1) <= room) {

@@ -9,9 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/**
- * The reading in hand: what is asked, the figure as typed with its unit, and a line that says what it comes to.
- */
+/** The reading in hand: what is asked, the figure as typed with its unit, and a line that says what it comes to. */
 public final class Readout extends VBox {
 
     private static final PseudoClass LONGER = PseudoClass.getPseudoClass("longer");
@@ -25,7 +23,10 @@ public final class Readout extends VBox {
     private final HBox row = new HBox(12);
     private final Label line = new Label();
 
-    public Readout(ObservableValue<String> asked, ObservableValue<String> figure, ObservableValue<String> unit,
+    public Readout(
+            ObservableValue<String> asked,
+            ObservableValue<String> figure,
+            ObservableValue<String> unit,
             ObservableValue<String> comesTo) {
         getStyleClass().add("readout");
         prompt.getStyleClass().addAll("body", "second");
@@ -64,8 +65,12 @@ public final class Readout extends VBox {
     @Override
     protected void layoutChildren() {
         double width = getWidth() - getInsets().getLeft() - getInsets().getRight();
-        double least = getInsets().getTop() + getInsets().getBottom() + prompt.prefHeight(width) + row.prefHeight(width)
-                + line.prefHeight(width) + 2 * getSpacing();
+        double least = getInsets().getTop()
+                + getInsets().getBottom()
+                + prompt.prefHeight(width)
+                + row.prefHeight(width)
+                + line.prefHeight(width)
+                + 2 * getSpacing();
         boolean room = !line.getText().isEmpty() && least <= getHeight() + 1;
         line.setVisible(room);
         line.setManaged(room);

@@ -17,8 +17,8 @@ public final class TextEntryViewModel implements Typing {
     private final Consumer<String> onEnter;
 
     /**
-     * @param start   text to begin with; may be empty
-     * @param most    most characters of the text
+     * @param start text to begin with; may be empty
+     * @param most most characters of the text
      * @param onEnter is handed the text, not blank, without blanks at its ends
      */
     public TextEntryViewModel(String start, int most, Consumer<String> onEnter) {

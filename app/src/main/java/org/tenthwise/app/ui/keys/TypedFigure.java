@@ -5,12 +5,12 @@ import java.util.Optional;
 import org.tenthwise.model.quantity.Written;
 
 /**
- * What was typed for a figure, and what is wrong with it if it is none. Blanks round the figure are nothing, and so is the
- * unit of the plan behind it; anything else that does not belong there makes the whole no figure, since a figure with a part
- * left out is another figure.
+ * What was typed for a figure, and what is wrong with it if it is none. Blanks round the figure are nothing, and so is
+ * the unit of the plan behind it; anything else that does not belong there makes the whole no figure, since a figure
+ * with a part left out is another figure.
  *
  * @param typed as it came
- * @param unit  symbol of the unit figures are taken in; may be empty
+ * @param unit symbol of the unit figures are taken in; may be empty
  */
 public record TypedFigure(String typed, String unit) {
 
@@ -18,7 +18,13 @@ public record TypedFigure(String typed, String unit) {
     public static final int MOST_DIGITS = 10;
 
     /** Why it is no figure. */
-    public enum Unfit { SECOND_POINT, OTHER_UNIT, BLANK_INSIDE, TOO_MANY_DIGITS, NO_NUMBER }
+    public enum Unfit {
+        SECOND_POINT,
+        OTHER_UNIT,
+        BLANK_INSIDE,
+        TOO_MANY_DIGITS,
+        NO_NUMBER
+    }
 
     /** Why it can be entered or not. */
     public KeypadViewModel.State state() {
@@ -29,8 +35,11 @@ public record TypedFigure(String typed, String unit) {
         if (Written.isPlainDecimal(figure) && digits(figure) <= MOST_DIGITS) {
             return KeypadViewModel.State.ENTERABLE;
         }
-        boolean begun = withoutUnit(figure, unit.isEmpty() ? "" : unit.substring(0, unit.length() - 1)).matches("[+-]?(\\d+(\\.\\d*)?)?");
-        return begun && digits(figure) <= MOST_DIGITS ? KeypadViewModel.State.UNFINISHED : KeypadViewModel.State.NO_FIGURE;
+        boolean begun = withoutUnit(figure, unit.isEmpty() ? "" : unit.substring(0, unit.length() - 1))
+                .matches("[+-]?(\\d+(\\.\\d*)?)?");
+        return begun && digits(figure) <= MOST_DIGITS
+                ? KeypadViewModel.State.UNFINISHED
+                : KeypadViewModel.State.NO_FIGURE;
     }
 
     /** The figure alone, where it is one. */
@@ -57,7 +66,8 @@ public record TypedFigure(String typed, String unit) {
     }
 
     private static String withoutUnit(String text, String symbol) {
-        boolean behind = !symbol.isEmpty() && text.toLowerCase(Locale.ROOT).endsWith(symbol.toLowerCase(Locale.ROOT))
+        boolean behind = !symbol.isEmpty()
+                && text.toLowerCase(Locale.ROOT).endsWith(symbol.toLowerCase(Locale.ROOT))
                 && text.length() > symbol.length();
         return behind ? text.substring(0, text.length() - symbol.length()).strip() : text;
     }

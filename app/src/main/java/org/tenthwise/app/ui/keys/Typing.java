@@ -1,8 +1,8 @@
 package org.tenthwise.app.ui.keys;
 
 /**
- * Takes what comes from a hardware keyboard, or from a gauge on a cable that types its figure and ends it with Enter. The
- * shell feeds the one of the screen in hand.
+ * Takes what comes from a hardware keyboard, or from a gauge on a cable that types its figure and ends it with Enter.
+ * The shell feeds the one of the screen in hand.
  */
 public interface Typing {
 

@@ -15,7 +15,9 @@ import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.Shape;
 import org.tenthwise.app.picture.Stroke;
 
-/** Draws on a canvas. Upright and level lines are moved on to the pixels of the screen, so that thin ones stay sharp. */
+/**
+ * Draws on a canvas. Upright and level lines are moved on to the pixels of the screen, so that thin ones stay sharp.
+ */
 public final class CanvasPen implements Pen {
 
     private final GraphicsContext canvas;
@@ -38,16 +40,24 @@ public final class CanvasPen implements Pen {
     public void stroke(Shape shape, Stroke stroke, Role role) {
         canvas.setStroke(colour(role));
         canvas.setLineWidth(stroke.width());
-        canvas.setLineDashes(stroke.dash().stream().mapToDouble(Double::doubleValue).toArray());
+        canvas.setLineDashes(
+                stroke.dash().stream().mapToDouble(Double::doubleValue).toArray());
         if (shape instanceof Shape.Chain chain) {
             chain(chain, stroke.width());
         } else if (shape instanceof Shape.Circle circle) {
             double across = 2 * circle.radius();
-            canvas.strokeOval(circle.centre().x() - circle.radius(), circle.centre().y() - circle.radius(), across, across);
+            canvas.strokeOval(
+                    circle.centre().x() - circle.radius(), circle.centre().y() - circle.radius(), across, across);
         } else if (shape instanceof Shape.Arc arc) {
             double across = 2 * arc.radius();
-            canvas.strokeArc(arc.centre().x() - arc.radius(), arc.centre().y() - arc.radius(), across, across,
-                    90 - arc.from(), -arc.sweep(), ArcType.OPEN);
+            canvas.strokeArc(
+                    arc.centre().x() - arc.radius(),
+                    arc.centre().y() - arc.radius(),
+                    across,
+                    across,
+                    90 - arc.from(),
+                    -arc.sweep(),
+                    ArcType.OPEN);
         }
     }
 
@@ -116,11 +126,14 @@ public final class CanvasPen implements Pen {
     public void fill(Shape shape, Role role) {
         canvas.setFill(colour(role));
         if (shape instanceof Shape.Chain chain) {
-            canvas.fillPolygon(chain.points().stream().mapToDouble(Point::x).toArray(),
-                    chain.points().stream().mapToDouble(Point::y).toArray(), chain.points().size());
+            canvas.fillPolygon(
+                    chain.points().stream().mapToDouble(Point::x).toArray(),
+                    chain.points().stream().mapToDouble(Point::y).toArray(),
+                    chain.points().size());
         } else if (shape instanceof Shape.Circle circle) {
             double across = 2 * circle.radius();
-            canvas.fillOval(circle.centre().x() - circle.radius(), circle.centre().y() - circle.radius(), across, across);
+            canvas.fillOval(
+                    circle.centre().x() - circle.radius(), circle.centre().y() - circle.radius(), across, across);
         }
     }
 

@@ -13,7 +13,10 @@ import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Role;
 
-/** Shows one picture as large as the region is. Drawn anew when the picture, the size, the theme or the text size changes. */
+/**
+ * Shows one picture as large as the region is. Drawn anew when the picture, the size, the theme or the text size
+ * changes.
+ */
 public final class PictureView extends Region {
 
     private final Canvas canvas = new Canvas();
@@ -94,15 +97,19 @@ public final class PictureView extends Region {
         context.setTransform(device, 0, 0, device, 0, 0);
         if (width > 0 && height > 0) {
             CanvasPen pen = new CanvasPen(context, palette, faces, device);
-            picture.ifPresent(shown -> shown.draw(
-                    new Drawing(pen, lettering, new Frame(width, height, textScale, lineScale, ground))));
+            picture.ifPresent(shown ->
+                    shown.draw(new Drawing(pen, lettering, new Frame(width, height, textScale, lineScale, ground))));
         }
     }
 
-    /** Device pixels to one pixel of the sheet: what the display does, and what the screen is scaled by on the way to it. */
+    /**
+     * Device pixels to one pixel of the sheet: what the display does, and what the screen is scaled by on the way to
+     * it.
+     */
     private double pixelsPerUnit() {
         double drawnAt = getLocalToSceneTransform().getMxx();
-        return getScene() == null || getScene().getWindow() == null ? drawnAt
+        return getScene() == null || getScene().getWindow() == null
+                ? drawnAt
                 : drawnAt * getScene().getWindow().getRenderScaleX();
     }
 }

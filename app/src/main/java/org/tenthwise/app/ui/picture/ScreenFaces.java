@@ -8,11 +8,12 @@ import java.util.Map;
 import javafx.scene.text.Font;
 import org.tenthwise.app.picture.Face;
 
-/** The lettering brought along, as the toolkit has it. Loading a face also makes it known to style sheets by its family. */
+/**
+ * The lettering brought along, as the toolkit has it. Loading a face also makes it known to style sheets by its family.
+ */
 public final class ScreenFaces {
 
-    private record Key(Face face, double size) {
-    }
+    private record Key(Face face, double size) {}
 
     private final Map<Key, Font> loaded = new HashMap<>();
 

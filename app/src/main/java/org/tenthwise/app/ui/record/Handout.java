@@ -8,7 +8,11 @@ import org.tenthwise.app.export.CouldNotExport;
 public interface Handout {
 
     /** What a record can be handed out as; a name in small letters is the ending of the file. */
-    enum As { PDF, CSV, JSON }
+    enum As {
+        PDF,
+        CSV,
+        JSON
+    }
 
     /** @return the file written */
     Path hand(String run, As as) throws CouldNotExport;

@@ -18,36 +18,55 @@ import org.tenthwise.model.verdict.Standing;
 /**
  * A characteristic of the record.
  *
- * @param limits  as the plan writes them; empty for what only asks
- * @param value   the size judged or what was answered
- * @param mark    where the size lies; absent for what is not judged by one size
+ * @param limits as the plan writes them; empty for what only asks
+ * @param value the size judged or what was answered
+ * @param mark where the size lies; absent for what is not judged by one size
  * @param verdict the word of the verdict
- * @param after   what was signed for it, how many passes it took, how many readings were struck
- *                out, doubts and notes; may be empty
+ * @param after what was signed for it, how many passes it took, how many readings were struck out, doubts and notes;
+ *     may be empty
  */
-public record RecordRow(String number, String name, String limits, String value, Optional<Picture> mark,
-                        Standing standing, String verdict, String distance, String after) {
+public record RecordRow(
+        String number,
+        String name,
+        String limits,
+        String value,
+        Optional<Picture> mark,
+        Standing standing,
+        String verdict,
+        String distance,
+        String after) {
 
     static RecordRow of(Line line, Run run, Words words) {
         Sentences sentences = new Sentences(words);
         String value = sentences.value(line.finding());
-        return new RecordRow(String.valueOf(line.step().number()), line.step().name(),
-                sentences.limits(line.step()), value,
-                new Pictures(words).mark(line), line.finding().verdict().standing(),
-                sentences.standing(line.finding()), sentences.distance(line.finding()), after(line, run, words));
+        return new RecordRow(
+                String.valueOf(line.step().number()),
+                line.step().name(),
+                sentences.limits(line.step()),
+                value,
+                new Pictures(words).mark(line),
+                line.finding().verdict().standing(),
+                sentences.standing(line.finding()),
+                sentences.distance(line.finding()),
+                after(line, run, words));
     }
 
     /** All of it, for those who listen. */
     String spoken() {
-        return Stream.of(number + " " + name, limits, value, verdict, distance, after).filter(part -> !part.isEmpty())
+        return Stream.of(number + " " + name, limits, value, verdict, distance, after)
+                .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(". "));
     }
 
     private static String after(Line line, Run run, Words words) {
         List<String> said = new ArrayList<>();
         Sentences sentences = new Sentences(words);
-        line.disposed().ifPresent(disposed -> said.add(words.say("sheet.disposed",
-                words.say("disposition", disposed.disposition()), Sentences.ended(disposed.reason()), disposed.signedBy())));
+        line.disposed()
+                .ifPresent(disposed -> said.add(words.say(
+                        "sheet.disposed",
+                        words.say("disposition", disposed.disposition()),
+                        Sentences.ended(disposed.reason()),
+                        disposed.signedBy())));
         line.disposed().map(sentences::document).ifPresent(said::add);
         said.add(sentences.lapsed(line));
         said.add(sentences.repaired(line));
@@ -60,7 +79,8 @@ public record RecordRow(String number, String name, String limits, String value,
         if (struck > 0) {
             said.add(words.say(struck == 1 ? "sheet.struck.one" : "sheet.struck", struck));
         }
-        run.entries().forEach(entry -> remark(entry, line.step().number(), words).ifPresent(said::add));
+        run.entries()
+                .forEach(entry -> remark(entry, line.step().number(), words).ifPresent(said::add));
         return String.join(" ", said);
     }
 
@@ -69,6 +89,7 @@ public record RecordRow(String number, String name, String limits, String value,
             return Optional.of(words.say("sheet.doubt", doubt.words(), entry.by()));
         }
         return entry.event() instanceof Event.NoteMade note && note.step() == step
-                ? Optional.of(words.say("sheet.note", note.words(), entry.by())) : Optional.empty();
+                ? Optional.of(words.say("sheet.note", note.words(), entry.by()))
+                : Optional.empty();
     }
 }

@@ -34,9 +34,11 @@ final class RecordRows {
         HBox.setHgrow(name, Priority.ALWAYS);
         Label value = label(row.value(), "body", "bold");
         value.getStyleClass().add("record-value");
-        Region lies = row.mark().<Region>map(mark -> fixed(pictures.small(mark, LIE_WIDTH, LIE_HEIGHT, Role.SHEET)))
+        Region lies = row.mark()
+                .<Region>map(mark -> fixed(pictures.small(mark, LIE_WIDTH, LIE_HEIGHT, Role.SHEET)))
                 .orElseGet(RecordRows::nothing);
-        PictureView shape = fixed(pictures.small(new VerdictMark(row.standing(), row.verdict()), MARK, MARK, Role.SHEET));
+        PictureView shape =
+                fixed(pictures.small(new VerdictMark(row.standing(), row.verdict()), MARK, MARK, Role.SHEET));
         VBox judged = column(label(row.verdict(), "body", "bold", style(row)), row.distance());
         judged.getStyleClass().add(roomy ? "record-judged" : "record-verdict");
         HBox.setHgrow(judged, roomy ? Priority.ALWAYS : Priority.NEVER);

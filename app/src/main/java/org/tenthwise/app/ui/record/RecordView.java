@@ -33,6 +33,7 @@ public final class RecordView extends BorderPane implements Screen {
     private static final double SIDE = 440;
     /** Wide enough for the numbers round the part in large text. */
     private static final double SIDE_LARGE = 560;
+
     private static final double UPPER = 400;
     private static final double OUTLINE_HEIGHT = 250;
     private static final double OUTLINE_BESIDE = 480;
@@ -67,7 +68,9 @@ public final class RecordView extends BorderPane implements Screen {
         body.setCenter(right);
         setTop(heading(journey));
         setCenter(body);
-        model.rowsValue().subscribe(all -> table.show(all.stream().map(row -> rows.row(row, large)).toList()));
+        model.rowsValue()
+                .subscribe(all ->
+                        table.show(all.stream().map(row -> rows.row(row, large)).toList()));
         model.sheetProperty().subscribe(this::show);
         model.writtenProperty().subscribe(this::show);
     }
@@ -96,8 +99,12 @@ public final class RecordView extends BorderPane implements Screen {
 
     private Heading heading(Journey journey) {
         return RunHeading.titled(words.say("sheet.title"), words, journey::back)
-                .cell(words.say("ask.part"), said(sheet -> words.say("ask.part-revision",
-                        sheet.plan().part().number(), sheet.plan().part().revision())))
+                .cell(
+                        words.say("ask.part"),
+                        said(sheet -> words.say(
+                                "ask.part-revision",
+                                sheet.plan().part().number(),
+                                sheet.plan().part().revision())))
                 .cell(words.say("ask.serial"), said(sheet -> sheet.run().begun().serial()))
                 .cell(words.say("sheet.name"), said(sheet -> sheet.plan().name()));
     }
@@ -116,13 +123,25 @@ public final class RecordView extends BorderPane implements Screen {
         outcome.setId("outcome");
         HBox heading = new HBox(12, outcome);
         heading.setAlignment(Pos.TOP_LEFT);
-        OutcomeWords.shape(sheet).ifPresent(shape -> heading.getChildren().add(0, rows.fixed(pictures.small(
-                new VerdictMark(shape, outcome.getText() + " " + model.signedValue().getValue()), MARK, MARK, Role.PAPER))));
+        OutcomeWords.shape(sheet).ifPresent(shape -> heading.getChildren()
+                .add(
+                        0,
+                        rows.fixed(pictures.small(
+                                new VerdictMark(
+                                        shape,
+                                        outcome.getText() + " "
+                                                + model.signedValue().getValue()),
+                                MARK,
+                                MARK,
+                                Role.PAPER))));
         said.add(heading);
         said.add(label(model.signedValue().getValue(), "body", "bold"));
         for (RecordViewModel.Count count : model.countsValue().getValue()) {
-            HBox line = new HBox(12, rows.fixed(pictures.small(new VerdictMark(count.standing(), count.words()), MARK, MARK,
-                    Role.PAPER)), label(count.words(), "body"));
+            HBox line = new HBox(
+                    12,
+                    rows.fixed(
+                            pictures.small(new VerdictMark(count.standing(), count.words()), MARK, MARK, Role.PAPER)),
+                    label(count.words(), "body"));
             line.setAlignment(Pos.CENTER_LEFT);
             said.add(line);
         }
@@ -144,12 +163,15 @@ public final class RecordView extends BorderPane implements Screen {
     private VBox foot() {
         HBox files = new HBox(8);
         for (Handout.As as : Handout.As.values()) {
-            Key key = way("hand-" + as.name().toLowerCase(Locale.ROOT), Key.Kind.PLAIN, as.name(), () -> model.hand(as));
+            Key key =
+                    way("hand-" + as.name().toLowerCase(Locale.ROOT), Key.Kind.PLAIN, as.name(), () -> model.hand(as));
             key.accessibleTextProperty().unbind();
             key.setAccessibleText(words.say("sheet.hand", as.name()));
             files.getChildren().add(key);
         }
-        HBox onwards = new HBox(8, way("hand-over", Key.Kind.PLAIN, words.say("sheet.hand-over"), model::handOver),
+        HBox onwards = new HBox(
+                8,
+                way("hand-over", Key.Kind.PLAIN, words.say("sheet.hand-over"), model::handOver),
                 way("sign", Key.Kind.PLAIN, words.say("sheet.sign"), model::sign),
                 way("go-on", Key.Kind.COMMIT, words.say("home.go-on"), model::goOn));
         HBox further = new HBox(8, way("sign-further", Key.Kind.PLAIN, words.say("sheet.sign-further"), model::sign));

@@ -66,7 +66,8 @@ public final class RecordViewModel {
 
     /** Whether something of the run is still to be done. */
     public ObservableValue<Boolean> unfinishedValue() {
-        return sheet.map(kept -> kept.filter(there -> there.run().closed().isEmpty()).isPresent());
+        return sheet.map(
+                kept -> kept.filter(there -> there.run().closed().isEmpty()).isPresent());
     }
 
     /** How many characteristics stand how, in words, those of which there are none left out. */
@@ -75,8 +76,7 @@ public final class RecordViewModel {
     }
 
     /** Characteristics that stand alike. */
-    public record Count(Standing standing, String words) {
-    }
+    public record Count(Standing standing, String words) {}
 
     private List<Count> counts(Sheet kept) {
         List<Count> counts = new ArrayList<>();
@@ -98,7 +98,10 @@ public final class RecordViewModel {
         Event.Begun begun = kept.run().begun();
         DateTimeFormatter moment = DateTimeFormatter.ofPattern(words.say("sheet.moment"), Locale.ENGLISH);
         List<String> facts = new ArrayList<>();
-        facts.add(words.say("sheet.begun", kept.run().entries().get(0).at().format(moment), kept.run().entries().get(0).by()));
+        facts.add(words.say(
+                "sheet.begun",
+                kept.run().entries().get(0).at().format(moment),
+                kept.run().entries().get(0).by()));
         if (!begun.machine().isEmpty()) {
             facts.add(words.say("sheet.machine", begun.machine()));
         }
@@ -112,14 +115,21 @@ public final class RecordViewModel {
             }
         }
         OutcomeWords said = new OutcomeWords(words);
-        kept.run().signatures().forEach(signature -> facts.add(words.say("sheet.signed", said.signature(signature, kept),
-                words.say(signature.closed() ? "sheet.closed-with-it" : "sheet.signed-then"), signature.entry().at().format(moment))));
+        kept.run()
+                .signatures()
+                .forEach(signature -> facts.add(words.say(
+                        "sheet.signed",
+                        said.signature(signature, kept),
+                        words.say(signature.closed() ? "sheet.closed-with-it" : "sheet.signed-then"),
+                        signature.entry().at().format(moment))));
         return facts;
     }
 
     public ObservableValue<List<RecordRow>> rowsValue() {
-        return sheet.map(kept -> kept.map(
-                there -> there.lines().stream().map(line -> RecordRow.of(line, there.run(), words)).toList()).orElse(List.of()));
+        return sheet.map(kept -> kept.map(there -> there.lines().stream()
+                        .map(line -> RecordRow.of(line, there.run(), words))
+                        .toList())
+                .orElse(List.of()));
     }
 
     /** Where the file written last is; empty before one was. */

@@ -10,26 +10,30 @@ public sealed interface ReferenceLine {
      *
      * @param counts how many figures of it agree, in words
      */
-    record Source(String name, String counts, Runnable open) implements ReferenceLine {
-    }
+    record Source(String name, String counts, Runnable open) implements ReferenceLine {}
 
     /**
      * A figure published and the one worked out.
      *
-     * @param name    of the case
-     * @param key     of the result
-     * @param word    what {@code agreement} is called
+     * @param name of the case
+     * @param key of the result
+     * @param word what {@code agreement} is called
      * @param because what there is to say about it; may be empty
      */
-    record Figure(String name, String key, String published, String computed, Agreement agreement, String word, String because)
-            implements ReferenceLine {
-    }
+    record Figure(
+            String name,
+            String key,
+            String published,
+            String computed,
+            Agreement agreement,
+            String word,
+            String because)
+            implements ReferenceLine {}
 
     /**
      * Something said about a case.
      *
      * @param title source and case
      */
-    record Said(String title, String words) implements ReferenceLine {
-    }
+    record Said(String title, String words) implements ReferenceLine {}
 }

@@ -49,7 +49,10 @@ final class ReferenceRows {
     private Region figure(ReferenceLine.Figure figure, boolean roomy) {
         VBox name = new VBox(label(figure.name(), "body", "bold"), label(figure.key(), "body", "second"));
         HBox.setHgrow(name, Priority.ALWAYS);
-        HBox figures = new HBox(16, value("reference.published", figure.published()), value("reference.computed", figure.computed()),
+        HBox figures = new HBox(
+                16,
+                value("reference.published", figure.published()),
+                value("reference.computed", figure.computed()),
                 agreement(figure));
         figures.setAlignment(Pos.CENTER_LEFT);
         figures.setMinWidth(roomy ? 0 : Region.USE_PREF_SIZE);
@@ -64,8 +67,14 @@ final class ReferenceRows {
         if (!figure.because().isEmpty()) {
             whole.getChildren().add(label(figure.because(), "body", "second"));
         }
-        return ruled(whole, figure.name(), figure.key(), words.say("reference.published") + " " + figure.published(),
-                words.say("reference.computed") + " " + figure.computed(), figure.word(), figure.because());
+        return ruled(
+                whole,
+                figure.name(),
+                figure.key(),
+                words.say("reference.published") + " " + figure.published(),
+                words.say("reference.computed") + " " + figure.computed(),
+                figure.word(),
+                figure.because());
     }
 
     private VBox value(String name, String value) {
@@ -87,7 +96,10 @@ final class ReferenceRows {
     }
 
     private Region said(ReferenceLine.Said said) {
-        return ruled(new VBox(2, label(said.title(), "body", "bold"), label(said.words(), "body", "second")), said.title(), said.words());
+        return ruled(
+                new VBox(2, label(said.title(), "body", "bold"), label(said.words(), "body", "second")),
+                said.title(),
+                said.words());
     }
 
     private static Region ruled(VBox row, String... spoken) {

@@ -47,7 +47,10 @@ public final class ReferenceView extends BorderPane implements Screen {
         rows = new ReferenceRows(words);
         list = new LongRows(words);
         chapters = new PagedRows(words);
-        up = new Key(Key.Kind.PLAIN, words.say("reference.sources"), () -> model.shownProperty().get().up().ifPresent(Runnable::run));
+        up = new Key(
+                Key.Kind.PLAIN,
+                words.say("reference.sources"),
+                () -> model.shownProperty().get().up().ifPresent(Runnable::run));
         up.setId("sources");
         up.getStyleClass().add("reference-up");
         Label sentence = label("middling");

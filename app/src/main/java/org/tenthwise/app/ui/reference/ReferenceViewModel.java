@@ -25,15 +25,14 @@ import org.tenthwise.app.ui.shell.Errands;
 public final class ReferenceViewModel {
 
     /** What can be chosen at the side: a topic, or what is set aside or left out of all of them. */
-    public record Chapter(String id, String name, String counts, Runnable open) {
-    }
+    public record Chapter(String id, String name, String counts, Runnable open) {}
 
     /**
      * The list in hand.
      *
      * @param chapter its chapter, by id
-     * @param title   the topic, or the source whole
-     * @param up      back to the sources, where one of them is opened
+     * @param title the topic, or the source whole
+     * @param up back to the sources, where one of them is opened
      */
     public record Shown(String chapter, String title, List<ReferenceLine> lines, Optional<Runnable> up) {
 
@@ -46,8 +45,7 @@ public final class ReferenceViewModel {
     private static final String ASIDE = "aside";
     private static final String LEFT_OUT = "left-out";
 
-    private record Ran(List<Finding> findings, List<LeftOut> leftOut) {
-    }
+    private record Ran(List<Finding> findings, List<LeftOut> leftOut) {}
 
     private final Comparison comparison;
     private final Errands errands;
@@ -68,8 +66,13 @@ public final class ReferenceViewModel {
 
     private String sentence(List<Finding> all) {
         long wrong = count(all, Agreement.DISAGREES);
-        return words.say(wrong == 0 ? "reference.none-disagrees" : "reference.some-disagree",
-                all.stream().mapToInt(Finding::cases).sum(), figures(all), count(all, Agreement.AGREES), count(all, Agreement.ASIDE), wrong);
+        return words.say(
+                wrong == 0 ? "reference.none-disagrees" : "reference.some-disagree",
+                all.stream().mapToInt(Finding::cases).sum(),
+                figures(all),
+                count(all, Agreement.AGREES),
+                count(all, Agreement.ASIDE),
+                wrong);
     }
 
     /** Empty until the cases were run. */
@@ -84,10 +87,13 @@ public final class ReferenceViewModel {
     /** Runs all cases, unless they were run. */
     public void load() {
         if (ran.get().findings().isEmpty()) {
-            errands.run(() -> new Ran(Arrays.stream(Topic.values()).map(comparison::of).toList(), Cases.leftOut()), all -> {
-                ran.set(all);
-                sources(all.findings().get(0));
-            });
+            errands.run(
+                    () -> new Ran(
+                            Arrays.stream(Topic.values()).map(comparison::of).toList(), Cases.leftOut()),
+                    all -> {
+                        ran.set(all);
+                        sources(all.findings().get(0));
+                    });
         }
     }
 
@@ -96,61 +102,107 @@ public final class ReferenceViewModel {
             return List.of();
         }
         List<Chapter> chapters = new ArrayList<>();
-        all.findings().forEach(finding -> chapters.add(new Chapter(finding.topic().word(), words.say("reference.topic", finding.topic()),
-                words.say("reference.counts", finding.cases(), finding.count(Agreement.AGREES), finding.count(Agreement.ASIDE)),
-                () -> sources(finding))));
-        chapters.add(new Chapter(ASIDE, words.say("reference.aside"),
-                words.say("reference.figures", count(all.findings(), Agreement.ASIDE)), () -> aside(all)));
-        chapters.add(new Chapter(LEFT_OUT, words.say("reference.left-out"),
-                words.say("reference.cases", all.leftOut().size()), () -> leftOut(all)));
+        all.findings()
+                .forEach(finding -> chapters.add(new Chapter(
+                        finding.topic().word(),
+                        words.say("reference.topic", finding.topic()),
+                        words.say(
+                                "reference.counts",
+                                finding.cases(),
+                                finding.count(Agreement.AGREES),
+                                finding.count(Agreement.ASIDE)),
+                        () -> sources(finding))));
+        chapters.add(new Chapter(
+                ASIDE,
+                words.say("reference.aside"),
+                words.say("reference.figures", count(all.findings(), Agreement.ASIDE)),
+                () -> aside(all)));
+        chapters.add(new Chapter(
+                LEFT_OUT,
+                words.say("reference.left-out"),
+                words.say("reference.cases", all.leftOut().size()),
+                () -> leftOut(all)));
         return chapters;
     }
 
     private void sources(Finding finding) {
         List<ReferenceLine> lines = new ArrayList<>();
-        bySource(finding).forEach((source, rows) ->
-                lines.add(new ReferenceLine.Source(source, counts(rows), () -> figures(finding, source, rows))));
-        shown.set(new Shown(finding.topic().word(), words.say("reference.topic", finding.topic()), lines, Optional.empty()));
+        bySource(finding)
+                .forEach((source, rows) -> lines.add(
+                        new ReferenceLine.Source(source, counts(rows), () -> figures(finding, source, rows))));
+        shown.set(new Shown(
+                finding.topic().word(), words.say("reference.topic", finding.topic()), lines, Optional.empty()));
     }
 
     private Map<String, List<Row>> bySource(Finding finding) {
-        return finding.rows().stream().collect(Collectors.groupingBy(this::source, LinkedHashMap::new, Collectors.toList()));
+        return finding.rows().stream()
+                .collect(Collectors.groupingBy(this::source, LinkedHashMap::new, Collectors.toList()));
     }
 
     private String source(Row row) {
         Standing standing = row.of().standing();
-        return standing == Standing.PUBLISHED ? row.of().source()
+        return standing == Standing.PUBLISHED
+                ? row.of().source()
                 : words.say("reference.standing", row.of().source(), words.say("reference.standing", standing));
     }
 
     private void figures(Finding finding, String source, List<Row> rows) {
-        shown.set(new Shown(finding.topic().word(), source, rows.stream().map(this::figure).toList(),
+        shown.set(new Shown(
+                finding.topic().word(),
+                source,
+                rows.stream().map(this::figure).toList(),
                 Optional.of(() -> sources(finding))));
     }
 
     private ReferenceLine figure(Row row) {
-        return new ReferenceLine.Figure(row.of().name(), row.key(), row.published(), row.computed(), row.agreement(),
-                words.say("reference.agreement", row.agreement()), row.because());
+        return new ReferenceLine.Figure(
+                row.of().name(),
+                row.key(),
+                row.published(),
+                row.computed(),
+                row.agreement(),
+                words.say("reference.agreement", row.agreement()),
+                row.because());
     }
 
     private void aside(Ran all) {
-        shown.set(new Shown(ASIDE, words.say("reference.aside"), all.findings().stream()
-                .flatMap(finding -> finding.rows(Agreement.ASIDE).stream()).<ReferenceLine>map(row -> new ReferenceLine.Figure(
-                        words.say("reference.of", source(row), row.of().name()), row.key(), row.published(), row.computed(),
-                        row.agreement(), words.say("reference.agreement", row.agreement()), row.because())).toList(), Optional.empty()));
+        shown.set(new Shown(
+                ASIDE,
+                words.say("reference.aside"),
+                all.findings().stream()
+                        .flatMap(finding -> finding.rows(Agreement.ASIDE).stream())
+                        .<ReferenceLine>map(row -> new ReferenceLine.Figure(
+                                words.say("reference.of", source(row), row.of().name()),
+                                row.key(),
+                                row.published(),
+                                row.computed(),
+                                row.agreement(),
+                                words.say("reference.agreement", row.agreement()),
+                                row.because()))
+                        .toList(),
+                Optional.empty()));
     }
 
     private void leftOut(Ran all) {
-        shown.set(new Shown(LEFT_OUT, words.say("reference.left-out"), all.leftOut().stream().<ReferenceLine>map(one ->
-                new ReferenceLine.Said(words.say("reference.of", one.source(), one.name()), one.reason())).toList(), Optional.empty()));
+        shown.set(new Shown(
+                LEFT_OUT,
+                words.say("reference.left-out"),
+                all.leftOut().stream()
+                        .<ReferenceLine>map(one -> new ReferenceLine.Said(
+                                words.say("reference.of", one.source(), one.name()), one.reason()))
+                        .toList(),
+                Optional.empty()));
     }
 
     private String counts(List<Row> rows) {
-        long agree = rows.stream().filter(row -> row.agreement() == Agreement.AGREES).count();
+        long agree =
+                rows.stream().filter(row -> row.agreement() == Agreement.AGREES).count();
         if (agree == 1 && rows.size() == 1) {
             return words.say("reference.one-agrees");
         }
-        return agree == rows.size() ? words.say("reference.all-agree", rows.size()) : words.say("reference.some-agree", agree, rows.size());
+        return agree == rows.size()
+                ? words.say("reference.all-agree", rows.size())
+                : words.say("reference.some-agree", agree, rows.size());
     }
 
     private static int figures(List<Finding> findings) {

@@ -5,8 +5,8 @@ import java.util.Deque;
 import java.util.List;
 
 /**
- * Figures on their way to the ledger, one at a time and in the order they were entered. What stops it, a question, a full
- * check, a refusal, gets the figures back that were not sent.
+ * Figures on their way to the ledger, one at a time and in the order they were entered. What stops it, a question, a
+ * full check, a refusal, gets the figures back that were not sent.
  */
 final class FigureQueue {
 

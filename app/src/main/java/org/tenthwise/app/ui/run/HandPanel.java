@@ -20,7 +20,10 @@ import org.tenthwise.app.ui.run.RunShown.Commit;
 import org.tenthwise.app.ui.run.RunShown.Panel;
 import org.tenthwise.app.ui.run.RunShown.Reply;
 
-/** What lies under the hand: the number pad with its readout, or a question with its answers; the commit key at the same height in both. */
+/**
+ * What lies under the hand: the number pad with its readout, or a question with its answers; the commit key at the same
+ * height in both.
+ */
 final class HandPanel extends StackPane {
 
     /** A little longer than the model is deaf, which has the last word. */
@@ -39,8 +42,8 @@ final class HandPanel extends StackPane {
         Keypad keypad = new Keypad(model, model::sign, words, commit("commit"));
         keypad.setMinHeight(Region.USE_PREF_SIZE);
         model.takesFiguresProperty().subscribe(keypad::takeFigures);
-        Readout readout = new Readout(model.promptProperty(), model.figureProperty(),
-                pad(Panel.Pad::unit), pad(Panel.Pad::comesTo));
+        Readout readout = new Readout(
+                model.promptProperty(), model.figureProperty(), pad(Panel.Pad::unit), pad(Panel.Pad::comesTo));
         VBox.setVgrow(readout, Priority.ALWAYS);
         padSide = new VBox(8, readout, keypad);
         askSide = askSide();
@@ -79,7 +82,10 @@ final class HandPanel extends StackPane {
         }
     }
 
-    /** The focus stays here when the key that has it goes: the tabulator leads to the next key here, not to the first of the screen. */
+    /**
+     * The focus stays here when the key that has it goes: the tabulator leads to the next key here, not to the first of
+     * the screen.
+     */
     private static boolean holdsFocus(Node part) {
         Node at = part.getScene() == null ? null : part.getScene().getFocusOwner();
         while (at != null && at != part) {
@@ -89,16 +95,21 @@ final class HandPanel extends StackPane {
     }
 
     private List<Key> keys(List<Reply> offered) {
-        return offered.stream().map(reply -> {
-            Key key = new Key(Key.Kind.PLAIN, reply.label(), () -> model.reply(reply.meaning()));
-            key.getStyleClass().add("answer");
-            key.setId("reply-" + offered.indexOf(reply));
-            deafForAMoment(key, new PauseTransition(DEAF));
-            return key;
-        }).toList();
+        return offered.stream()
+                .map(reply -> {
+                    Key key = new Key(Key.Kind.PLAIN, reply.label(), () -> model.reply(reply.meaning()));
+                    key.getStyleClass().add("answer");
+                    key.setId("reply-" + offered.indexOf(reply));
+                    deafForAMoment(key, new PauseTransition(DEAF));
+                    return key;
+                })
+                .toList();
     }
 
-    /** A press is not even shown while what lies under the finger does not act yet: the second tap on an answer types no figure. */
+    /**
+     * A press is not even shown while what lies under the finger does not act yet: the second tap on an answer types no
+     * figure.
+     */
     private static void deafForAMoment(Node keys, PauseTransition deaf) {
         keys.setMouseTransparent(true);
         deaf.setOnFinished(event -> keys.setMouseTransparent(false));
@@ -110,7 +121,10 @@ final class HandPanel extends StackPane {
     }
 
     private Key commit(String id) {
-        Key key = new Key(Key.Kind.COMMIT, model.commitProperty().map(Commit::word), model.commitProperty().map(Commit::line),
+        Key key = new Key(
+                Key.Kind.COMMIT,
+                model.commitProperty().map(Commit::word),
+                model.commitProperty().map(Commit::line),
                 model::press);
         key.setId(id);
         PauseTransition deaf = new PauseTransition(DEAF);

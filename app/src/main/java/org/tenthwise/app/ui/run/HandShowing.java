@@ -50,39 +50,75 @@ final class HandShowing {
         Asked asked = state.asked();
         String unit = state.sheet().plan().unit().symbol();
         if (asked instanceof Asked.Reading reading) {
-            return new Panel.Pad(words.say("run.reading", reading.taken() + 1, reading.of(), place(state, reading.slot())),
-                    unit, last(state).map(measured -> words.say("run.last", comesTo(state, measured))).orElse(""), "");
+            return new Panel.Pad(
+                    words.say("run.reading", reading.taken() + 1, reading.of(), place(state, reading.slot())),
+                    unit,
+                    last(state)
+                            .map(measured -> words.say("run.last", comesTo(state, measured)))
+                            .orElse(""),
+                    "");
         }
         if (asked instanceof Asked.Certified certified) {
-            return new Panel.Pad(words.say(words.key("run.certified", certified.reference()), certified.mark()), unit,
-                    certified.known().map(known -> words.say("run.last", known.text()))
-                            .orElseGet(() -> words.say("run.nominal", certified.nominal().text())), "");
+            return new Panel.Pad(
+                    words.say(words.key("run.certified", certified.reference()), certified.mark()),
+                    unit,
+                    certified
+                            .known()
+                            .map(known -> words.say("run.last", known.text()))
+                            .orElseGet(() ->
+                                    words.say("run.nominal", certified.nominal().text())),
+                    "");
         }
         if (asked instanceof Asked.Zero zero) {
-            return new Panel.Pad(words.say("run.zero"), unit, words.say("run.zero.master", zero.certified().text()), "");
+            return new Panel.Pad(
+                    words.say("run.zero"),
+                    unit,
+                    words.say("run.zero.master", zero.certified().text()),
+                    "");
         }
         if (asked instanceof Asked.Temperature temperature) {
-            return new Panel.Pad(whose(state, temperature.of()), state.sheet().plan().climate().orElseThrow().scale().symbol(), temperature.suggested()
-                    .map(last -> words.say("run.temperature.last", last)).orElse(words.say("run.temperature.how")), "");
+            return new Panel.Pad(
+                    whose(state, temperature.of()),
+                    state.sheet().plan().climate().orElseThrow().scale().symbol(),
+                    temperature
+                            .suggested()
+                            .map(last -> words.say("run.temperature.last", last))
+                            .orElse(words.say("run.temperature.how")),
+                    "");
         }
         if (asked instanceof Asked.WhichGauge which) {
-            return new Panel.Ask(words.say("run.which-gauge", words.say("gauge-kind", which.kind())),
-                    which.known().stream().limit(3).map(gauge -> new Reply(gauge.id(), new Meaning.Gauge(gauge.id()))).toList());
+            return new Panel.Ask(
+                    words.say("run.which-gauge", words.say("gauge-kind", which.kind())),
+                    which.known().stream()
+                            .limit(3)
+                            .map(gauge -> new Reply(gauge.id(), new Meaning.Gauge(gauge.id())))
+                            .toList());
         }
         if (asked instanceof Asked.WhichSense sense) {
-            return new Panel.Ask(words.say("run.sense", sense.gauge()), List.of(
-                    new Reply(words.say("run.sense.rises"), new Meaning.Sense(true)),
-                    new Reply(words.say("run.sense.falls"), new Meaning.Sense(false))));
+            return new Panel.Ask(
+                    words.say("run.sense", sense.gauge()),
+                    List.of(
+                            new Reply(words.say("run.sense.rises"), new Meaning.Sense(true)),
+                            new Reply(words.say("run.sense.falls"), new Meaning.Sense(false))));
         }
         if (asked instanceof Asked.SenseInFigures figures) {
-            return new Panel.Ask(words.say(figures.otherwiseSoFar() ? "run.sense.figure.otherwise" : "run.sense.figure",
-                    Figures.written(figures.reading()), Figures.written(figures.size()), figures.gauge()), List.of(
-                    new Reply(words.say("run.sense.figure.so"), new Meaning.SenseInFigures(true)),
-                    new Reply(words.say("run.sense.figure.not"), new Meaning.SenseInFigures(false))));
+            return new Panel.Ask(
+                    words.say(
+                            figures.otherwiseSoFar() ? "run.sense.figure.otherwise" : "run.sense.figure",
+                            Figures.written(figures.reading()),
+                            Figures.written(figures.size()),
+                            figures.gauge()),
+                    List.of(
+                            new Reply(words.say("run.sense.figure.so"), new Meaning.SenseInFigures(true)),
+                            new Reply(words.say("run.sense.figure.not"), new Meaning.SenseInFigures(false))));
         }
         if (asked instanceof Asked.WhichRegister which) {
-            return new Panel.Ask(words.say(which.machine().isEmpty() ? "run.register" : "run.register.of", which.machine()), Stream.of(Register.values())
-                    .map(register -> new Reply(words.say("run.register.counts", register), new Meaning.Counts(register))).toList());
+            return new Panel.Ask(
+                    words.say(which.machine().isEmpty() ? "run.register" : "run.register.of", which.machine()),
+                    Stream.of(Register.values())
+                            .map(register ->
+                                    new Reply(words.say("run.register.counts", register), new Meaning.Counts(register)))
+                            .toList());
         }
         if (asked instanceof Asked.Answering answering) {
             return question(answering.question());
@@ -99,8 +135,11 @@ final class HandShowing {
 
     /** The master or the wires lie with the gauge, and are as warm. */
     private String whose(State state, Body body) {
-        return body == Body.PART ? words.say("run.temperature.part") : words.say("run.temperature.gauge",
-                state.inHand().check().means().orElseThrow().kind().reference());
+        return body == Body.PART
+                ? words.say("run.temperature.part")
+                : words.say(
+                        "run.temperature.gauge",
+                        state.inHand().check().means().orElseThrow().kind().reference());
     }
 
     /** All is taken: the last figure stays to be seen, or what was answered. */
@@ -109,17 +148,26 @@ final class HandShowing {
         boolean asksLast = !state.inHand().check().questions().isEmpty();
         if (asksLast && !answers.isEmpty()) {
             Run.Answering answer = answers.get(answers.size() - 1);
-            return new Panel.Ask(words.say("run.answered",
-                    words.say(words.key("run.answer", answer.question()), answer.answer())), List.of());
+            return new Panel.Ask(
+                    words.say("run.answered", words.say(words.key("run.answer", answer.question()), answer.answer())),
+                    List.of());
         }
-        return last(state).<Panel>map(measured -> new Panel.Pad(
-                words.say("run.taken", place(state, measured.slot())), unit, corrected(state, measured),
-                Figures.read(measured.reading().typed(), state.sheet().plan().unit()))).orElseGet(() -> new Panel.Ask(words.say("run.taken-all"), List.of()));
+        return last(state)
+                .<Panel>map(measured -> new Panel.Pad(
+                        words.say("run.taken", place(state, measured.slot())),
+                        unit,
+                        corrected(state, measured),
+                        Figures.read(
+                                measured.reading().typed(), state.sheet().plan().unit())))
+                .orElseGet(() -> new Panel.Ask(words.say("run.taken-all"), List.of()));
     }
 
     private Panel question(Question question) {
-        return new Panel.Ask(words.say("run.ask", question), question.answers().stream()
-                .map(answer -> reply(question, answer)).toList());
+        return new Panel.Ask(
+                words.say("run.ask", question),
+                question.answers().stream()
+                        .map(answer -> reply(question, answer))
+                        .toList());
     }
 
     private Reply reply(Question question, Answer answer) {
@@ -133,30 +181,45 @@ final class HandShowing {
     }
 
     private String comesTo(State state, Measured measured) {
-        String typed = Figures.read(measured.reading().typed(), state.sheet().plan().unit());
-        boolean asRead = measured.isAsRead() && measured.reading().typed().unit() == state.sheet().plan().unit();
-        return asRead ? typed
-                : words.say("run.typed-is", typed, StepFigures.of(state.line().finding()).size(measured.value()));
+        String typed =
+                Figures.read(measured.reading().typed(), state.sheet().plan().unit());
+        boolean asRead = measured.isAsRead()
+                && measured.reading().typed().unit() == state.sheet().plan().unit();
+        return asRead
+                ? typed
+                : words.say(
+                        "run.typed-is",
+                        typed,
+                        StepFigures.of(state.line().finding()).size(measured.value()));
     }
 
     private String corrected(State state, Measured measured) {
-        return measured.isAsRead() ? ""
-                : words.say("run.comes-to", StepFigures.of(state.line().finding()).size(measured.value()));
+        return measured.isAsRead()
+                ? ""
+                : words.say(
+                        "run.comes-to", StepFigures.of(state.line().finding()).size(measured.value()));
     }
 
     /** The commit key while nothing is typed. */
     Commit first(State state) {
         Asked asked = state.asked();
         if (asked instanceof Asked.Certified certified && certified.known().isPresent()) {
-            return Commit.of(Act.ENTER, words.say("run.take", certified.known().get().text()), "");
+            return Commit.of(
+                    Act.ENTER, words.say("run.take", certified.known().get().text()), "");
         }
         if (asked instanceof Asked.Zero zero) {
             return Commit.of(Act.ENTER, words.say("run.take", zero.suggested().text()), "");
         }
-        if (asked instanceof Asked.Temperature temperature && temperature.suggested().isPresent()) {
-            return Commit.of(Act.ENTER, words.say("run.take", temperature.suggested().get().text()), "");
+        if (asked instanceof Asked.Temperature temperature
+                && temperature.suggested().isPresent()) {
+            return Commit.of(
+                    Act.ENTER,
+                    words.say("run.take", temperature.suggested().get().text()),
+                    "");
         }
-        if (asked instanceof Asked.WhichSense || asked instanceof Asked.SenseInFigures || asked instanceof Asked.WhichRegister) {
+        if (asked instanceof Asked.WhichSense
+                || asked instanceof Asked.SenseInFigures
+                || asked instanceof Asked.WhichRegister) {
             return Commit.of(Act.WAIT, words.say("run.next"), "");
         }
         if (asked instanceof Asked.WhichGauge) {
@@ -175,12 +238,16 @@ final class HandShowing {
         if (!state.line().settled()) {
             return unsettled(state);
         }
-        return state.next().map(step -> Commit.of(Act.NEXT, words.say("run.next"),
-                        words.say("run.number-name", step.number(), step.name())))
+        return state.next()
+                .map(step -> Commit.of(
+                        Act.NEXT, words.say("run.next"), words.say("run.number-name", step.number(), step.name())))
                 .orElseGet(() -> Commit.of(Act.SIGN, words.say("run.sign"), ""));
     }
 
-    /** Something is out although readings or answers may still be missing, or something is missing; what is signed for is read no further unasked. */
+    /**
+     * Something is out although readings or answers may still be missing, or something is missing; what is signed for
+     * is read no further unasked.
+     */
     private Commit unsettled(State state) {
         Finding finding = state.line().finding();
         Standing standing = finding.verdict().standing();
@@ -190,15 +257,19 @@ final class HandShowing {
         if (standing != Standing.OPEN && Plausible.spoils(finding)) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
-        boolean toCut = standing == Standing.CUT_AGAIN || standing == Standing.UNPROVEN && finding.proposal().isPresent();
+        boolean toCut = standing == Standing.CUT_AGAIN
+                || standing == Standing.UNPROVEN && finding.proposal().isPresent();
         if (toCut && state.mayCut() && CutSoFar.contradicted(state.line())) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
         if (cutAgainstTheRoot(state)) {
             WiresFinding wires = (WiresFinding) finding;
-            return wires.rootStale() ? goTo(wires.check().minorStep().orElseThrow(), state) : Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
+            return wires.rootStale()
+                    ? goTo(wires.check().minorStep().orElseThrow(), state)
+                    : Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
-        if (standing == Standing.CUT_AGAIN && finding.proposal().filter(Proposal::leavesNothing).isPresent()) {
+        if (standing == Standing.CUT_AGAIN
+                && finding.proposal().filter(Proposal::leavesNothing).isPresent()) {
             return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
         }
         if (standing == Standing.CUT_AGAIN && state.mayCut()) {
@@ -213,29 +284,40 @@ final class HandShowing {
         if (standing == Standing.FAIL) {
             return Commit.of(Act.DISPOSE, words.say("run.dispose"), words.say("run.dispose.line"));
         }
-        if (standing == Standing.UNPROVEN && state.mayCut() && finding.proposal().filter(proposal -> !proposal.leavesNothing()).isPresent()) {
+        if (standing == Standing.UNPROVEN
+                && state.mayCut()
+                && finding.proposal()
+                        .filter(proposal -> !proposal.leavesNothing())
+                        .isPresent()) {
             return Commit.of(Act.CUT_TAKEN, words.say("run.light-cut-taken"), words.say("run.cut-taken.line"));
         }
         if (standing == Standing.UNPROVEN && !(state.asked() instanceof Asked.Reading)) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
-        if (state.asked() instanceof Asked.Nothing && !finding.step().check().restsOn().isEmpty()) {
+        if (state.asked() instanceof Asked.Nothing
+                && !finding.step().check().restsOn().isEmpty()) {
             return goTo(finding.step().check().restsOn().get(0), state);
         }
         return Commit.of(Act.WAIT, words.say(state.asked().takesFigure() ? "run.enter" : "run.next"), "");
     }
 
-    /** Where nothing is to be moved, or figures contradict each other, it is only read again; what is still asked is read first. */
+    /**
+     * Where nothing is to be moved, or figures contradict each other, it is only read again; what is still asked is
+     * read first.
+     */
     private Commit trued(State state, RunOutFinding runOut) {
         if (movesNothing(runOut)) {
             return Commit.of(Act.READ_AGAIN, words.say("run.read-again"), "");
         }
-        return state.asked() instanceof Asked.Reading ? Commit.of(Act.WAIT, words.say("run.enter"), "")
+        return state.asked() instanceof Asked.Reading
+                ? Commit.of(Act.WAIT, words.say("run.enter"), "")
                 : Commit.of(Act.JAWS_MOVED, moved(runOut), words.say("run.jaws-moved.line"));
     }
 
     private static boolean movesNothing(RunOutFinding runOut) {
-        return runOut.truingUp().filter(advice -> advice.state() != TruingUp.State.MOVE).isPresent();
+        return runOut.truingUp()
+                .filter(advice -> advice.state() != TruingUp.State.MOVE)
+                .isPresent();
     }
 
     private String moved(RunOutFinding runOut) {
@@ -244,28 +326,51 @@ final class HandShowing {
 
     /** Over its limit by a full turn, work can be trued up by the needle alone, without a reading by angle. */
     private Optional<OtherWay> truedByTheNeedle(State state) {
-        boolean byAngle = state.asked() instanceof Asked.Reading reading && reading.slot().place().angle().isPresent();
-        return byAngle && state.line().finding() instanceof RunOutFinding runOut && runOut.swept() && !movesNothing(runOut)
-                && runOut.verdict().standing() == Standing.FAIL ? Optional.of(new OtherWay(moved(runOut), new Meaning.Moved())) : Optional.empty();
+        boolean byAngle = state.asked() instanceof Asked.Reading reading
+                && reading.slot().place().angle().isPresent();
+        return byAngle
+                        && state.line().finding() instanceof RunOutFinding runOut
+                        && runOut.swept()
+                        && !movesNothing(runOut)
+                        && runOut.verdict().standing() == Standing.FAIL
+                ? Optional.of(new OtherWay(moved(runOut), new Meaning.Moved()))
+                : Optional.empty();
     }
 
-    /** Whether the root of a thread forbids a cut that could be taken; with another tool it may have been all the same. */
+    /**
+     * Whether the root of a thread forbids a cut that could be taken; with another tool it may have been all the same.
+     */
     private static boolean cutAgainstTheRoot(State state) {
-        return state.line().finding() instanceof WiresFinding wires && wires.rootForbidsCutting()
-                && wires.verdict().standing() == Standing.CUT_AGAIN && state.mayCut();
+        return state.line().finding() instanceof WiresFinding wires
+                && wires.rootForbidsCutting()
+                && wires.verdict().standing() == Standing.CUT_AGAIN
+                && state.mayCut();
     }
 
     private Commit goTo(int step, State state) {
-        return new Commit(Act.GO_TO, words.say("run.go-to", step), state.sheet().plan().step(step).name(), step);
+        return new Commit(
+                Act.GO_TO,
+                words.say("run.go-to", step),
+                state.sheet().plan().step(step).name(),
+                step);
     }
 
     Allowed allowed(State state) {
         boolean open = !(state.asked() instanceof Asked.Held) && !(state.asked() instanceof Asked.Closed);
         Standing standing = state.line().finding().verdict().standing();
         boolean out = standing != Standing.PASS && standing != Standing.OPEN;
-        boolean gauged = state.inHand().check().means().map(Check.Means::kind).filter(kind -> kind != GaugeKind.LIMIT_GAUGE)
+        boolean gauged = state.inHand()
+                .check()
+                .means()
+                .map(Check.Means::kind)
+                .filter(kind -> kind != GaugeKind.LIMIT_GAUGE)
                 .isPresent();
-        return new Allowed(state.mayBeginPass(), gauged && (open || !state.settingsHere().isEmpty()), open && out, !state.pass().isEmpty() && open, otherWay(state));
+        return new Allowed(
+                state.mayBeginPass(),
+                gauged && (open || !state.settingsHere().isEmpty()),
+                open && out,
+                !state.pass().isEmpty() && open,
+                otherWay(state));
     }
 
     private Optional<OtherWay> otherWay(State state) {
@@ -276,13 +381,16 @@ final class HandShowing {
             return Optional.of(new OtherWay(words.say("run.cut-taken"), new Meaning.CutTaken()));
         }
         if (state.turnable()) {
-            return Optional.of(new OtherWay(words.say(state.readingsFirst() ? "run.temperature.first" : "run.temperature.after"),
+            return Optional.of(new OtherWay(
+                    words.say(state.readingsFirst() ? "run.temperature.first" : "run.temperature.after"),
                     new Meaning.ReadingsFirst(!state.readingsFirst())));
         }
         if (state.movable().isPresent()) {
             return Optional.of(new OtherWay(words.say("run.stood"), new Meaning.StoodElsewhere()));
         }
-        return state.otherTurn().map(sweep -> new OtherWay(words.say(sweep ? "run.sweep.on" : "run.sweep.off"), new Meaning.Sweep(sweep)))
+        return state.otherTurn()
+                .map(sweep ->
+                        new OtherWay(words.say(sweep ? "run.sweep.on" : "run.sweep.off"), new Meaning.Sweep(sweep)))
                 .or(() -> truedByTheNeedle(state));
     }
 }

@@ -4,7 +4,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 
-/** Whether what stands on the pad was refused: the next character then begins another figure. What comes on its heels is no answer to it. */
+/**
+ * Whether what stands on the pad was refused: the next character then begins another figure. What comes on its heels is
+ * no answer to it.
+ */
 final class Refusal {
 
     /** Nobody has read a sentence and measured anew in less. */

@@ -22,14 +22,29 @@ final class RunKeys {
     RunKeys(RunViewModel model, Words words) {
         Key again = new Key(Key.Kind.PLAIN, "", model::keepOrAgain);
         again.setId("again");
-        again.textProperty().bind(Bindings.createStringBinding(() -> model.keepableProperty().get()
-                .map(figure -> words.say("run.keep", figure.replace('-', '\u2212')))
-                .or(() -> model.shownProperty().get().allowed().otherWay().map(OtherWay::label))
-                .orElseGet(() -> words.say("run.read-again")), model.keepableProperty(), model.shownProperty()));
-        again.disableProperty().bind(Bindings.createBooleanBinding(() -> {
-            Allowed allowed = model.shownProperty().get().allowed();
-            return !allowed.again() && allowed.otherWay().isEmpty() && model.keepableProperty().get().isEmpty();
-        }, model.keepableProperty(), model.shownProperty()));
+        again.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> model.keepableProperty()
+                                .get()
+                                .map(figure -> words.say("run.keep", figure.replace('-', '\u2212')))
+                                .or(() -> model.shownProperty()
+                                        .get()
+                                        .allowed()
+                                        .otherWay()
+                                        .map(OtherWay::label))
+                                .orElseGet(() -> words.say("run.read-again")),
+                        model.keepableProperty(),
+                        model.shownProperty()));
+        again.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> {
+                            Allowed allowed = model.shownProperty().get().allowed();
+                            return !allowed.again()
+                                    && allowed.otherWay().isEmpty()
+                                    && model.keepableProperty().get().isEmpty();
+                        },
+                        model.keepableProperty(),
+                        model.shownProperty()));
         model.keepableProperty().subscribe(figure -> {
             again.getStyleClass().removeAll("plain", "stop");
             again.getStyleClass().add(figure.isPresent() ? "stop" : "plain");

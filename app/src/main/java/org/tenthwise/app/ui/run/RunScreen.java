@@ -36,6 +36,7 @@ public final class RunScreen implements Screen {
     private static final double LIST_LARGE = 300;
     /** So that no key of its group is under 64 wide. */
     private static final double RECORDING = 233;
+
     private static final double PANEL = 352;
     private static final double PANEL_GLOVES = 376;
     private static final double PANEL_GLOVES_LARGE = 400;
@@ -72,19 +73,26 @@ public final class RunScreen implements Screen {
     }
 
     private Heading heading(Pictures pictures) {
-        Heading heading = new Heading().back(words, model::back)
-                .cell(words.say("run.head.part"), model.shownProperty().map(shown -> shown.heads().part()))
-                .cell(words.say("run.head.serial"), model.shownProperty().map(shown -> shown.heads().serial()))
-                .cell(words.say("run.head.operation"), model.shownProperty().map(shown -> shown.heads().operation()))
-                .cell(words.say("run.head.by"), model.shownProperty().map(shown -> shown.heads().by()));
+        Heading heading = new Heading()
+                .back(words, model::back)
+                .cell(words.say("run.head.part"), model.shownProperty().map(shown -> shown.heads()
+                        .part()))
+                .cell(words.say("run.head.serial"), model.shownProperty().map(shown -> shown.heads()
+                        .serial()))
+                .cell(words.say("run.head.operation"), model.shownProperty().map(shown -> shown.heads()
+                        .operation()))
+                .cell(words.say("run.head.by"), model.shownProperty().map(shown -> shown.heads()
+                        .by()));
         Heads heads = model.shownProperty().get().heads();
         if (!heads.lot().isEmpty()) {
-            heading.cell(words.say("run.head.lot"), model.shownProperty().map(shown -> shown.heads().lot()));
+            heading.cell(words.say("run.head.lot"), model.shownProperty().map(shown -> shown.heads()
+                    .lot()));
         }
         Label open = new Label();
         open.getStyleClass().add("middling");
         open.setMinWidth(Region.USE_PREF_SIZE);
-        open.textProperty().bind(model.shownProperty().map(shown -> shown.heads().open()));
+        open.textProperty()
+                .bind(model.shownProperty().map(shown -> shown.heads().open()));
         PictureView ring = pictures.empty(22, 22);
         ring.lookSmall(1, Role.PAPER);
         ring.show(new VerdictMark(Standing.OPEN, ""));
@@ -104,7 +112,9 @@ public final class RunScreen implements Screen {
 
     @Override
     public String title() {
-        return words.say("run.title", model.shownProperty().get().heads().part(),
+        return words.say(
+                "run.title",
+                model.shownProperty().get().heads().part(),
                 model.shownProperty().get().heads().serial());
     }
 
@@ -149,7 +159,8 @@ public final class RunScreen implements Screen {
         wide(listColumn, listWidth);
         listColumn.getStyleClass().add("lined-right");
         Region under = keysUnderSheet
-                ? new HBox(8, grown(keys.measuring()), grown(keys.recording())) : new VBox(keys.measuring());
+                ? new HBox(8, grown(keys.measuring()), grown(keys.recording()))
+                : new VBox(keys.measuring());
         VBox middle = new VBox(sheet, under);
         VBox right = new VBox(panel);
         right.getStyleClass().add("lined-left");

@@ -26,9 +26,11 @@ import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 
 /**
- * The run in hand. Screen thread only; the session itself is used on the thread of the ledger, in the order of the verbs.
+ * The run in hand. Screen thread only; the session itself is used on the thread of the ledger, in the order of the
+ * verbs.
  *
- * <p>What is typed goes through {@link TypedFigures}. A key whose meaning has just changed is deaf for a moment, see {@link Settling}.
+ * <p>What is typed goes through {@link TypedFigures}. A key whose meaning has just changed is deaf for a moment, see
+ * {@link Settling}.
  */
 public final class RunViewModel implements Typing {
 
@@ -69,7 +71,8 @@ public final class RunViewModel implements Typing {
         commit.bind(Bindings.createObjectBinding(this::commitNow, shown, pad().stateProperty()));
         takesFigures.bind(Bindings.createBooleanBinding(
                 () -> state.get().asked().takesFigure() || state.get().figureBeginsNext(), state));
-        prompt.bind(Bindings.createStringBinding(this::promptNow, shown, figures.objectionProperty(), pad().stateProperty(), pad().typedProperty()));
+        prompt.bind(Bindings.createStringBinding(
+                this::promptNow, shown, figures.objectionProperty(), pad().stateProperty(), pad().typedProperty()));
         figure.bind(Bindings.createStringBinding(this::figureNow, shown, pad().typedProperty()));
         commit.subscribe(now -> committing.means(now.word() + now.line()));
         shown.subscribe(now -> replying.means(now.panel()));
@@ -127,7 +130,7 @@ public final class RunViewModel implements Typing {
             return;
         }
         switch (now.act()) {
-            case WAIT -> { }
+            case WAIT -> {}
             case ENTER -> figures.press();
             case NEXT -> ask(session::goOn);
             case CUT_TAKEN -> ask(() -> session.again(Why.CUT));
@@ -158,7 +161,8 @@ public final class RunViewModel implements Typing {
         } else if (meaning instanceof Meaning.Gauge gauge) {
             ask(() -> session.gauge().choose(gauge.mark()));
         } else if (meaning instanceof Meaning.Counts counts) {
-            ask(() -> session.machine(counts.register(), state.get().sheet().run().usualAim().orElse(Aim.ByLimits.MIDDLE)));
+            ask(() -> session.machine(
+                    counts.register(), state.get().sheet().run().usualAim().orElse(Aim.ByLimits.MIDDLE)));
         } else if (meaning instanceof Meaning.CutOnThese) {
             journey.cutOnThese(session);
         } else if (meaning instanceof Meaning.CutTaken) {
@@ -175,8 +179,9 @@ public final class RunViewModel implements Typing {
     }
 
     /**
-     * Keeps the figure that is far off, on purpose. Where there is none, measures the step anew; where the pass is not begun
-     * and can be read in another way, or a cut signed for before all is read or told that was not offered, does that instead.
+     * Keeps the figure that is far off, on purpose. Where there is none, measures the step anew; where the pass is not
+     * begun and can be read in another way, or a cut signed for before all is read or told that was not offered, does
+     * that instead.
      */
     public void keepOrAgain() {
         if (!keepingOrAgain.settled()) {
@@ -191,7 +196,10 @@ public final class RunViewModel implements Typing {
 
     /** The figure that key keeps, or the other way it turns to; that it measures anew is neither. */
     private Optional<Object> keepsOrDoes() {
-        return keepableProperty().get().<Object>map(figure -> figure).or(() -> shown.get().allowed().otherWay().map(way -> way.meaning()));
+        return keepableProperty()
+                .get()
+                .<Object>map(figure -> figure)
+                .or(() -> shown.get().allowed().otherWay().map(way -> way.meaning()));
     }
 
     /** The figure far off that can be kept on purpose; absent where none was refused. */
@@ -268,7 +276,10 @@ public final class RunViewModel implements Typing {
         return figures.interrupted();
     }
 
-    /** One verb at a time: a second tap before the first is on the disk would answer what is asked after it, which nobody has seen. */
+    /**
+     * One verb at a time: a second tap before the first is on the disk would answer what is asked after it, which
+     * nobody has seen.
+     */
     private void ask(Callable<Reply> verb) {
         if (!asking) {
             asking = true;
@@ -298,8 +309,11 @@ public final class RunViewModel implements Typing {
 
     private String promptNow() {
         String objection = figures.objectionProperty().get();
-        return objection.isEmpty() ? pad().unfit().map(why -> words.say("run.unfit", why))
-                .orElseGet(() -> padShown().map(Panel.Pad::prompt).orElse("")) : objection;
+        return objection.isEmpty()
+                ? pad().unfit()
+                        .map(why -> words.say("run.unfit", why))
+                        .orElseGet(() -> padShown().map(Panel.Pad::prompt).orElse(""))
+                : objection;
     }
 
     private String figureNow() {

@@ -19,8 +19,8 @@ import org.tenthwise.app.ui.keys.TypedFigure;
 import org.tenthwise.app.ui.shell.Errands;
 
 /**
- * Figures on their way to the disk, each in its order, and what becomes of them. One that is not taken goes back to where it was
- * typed, or is told where others followed it. Screen thread only.
+ * Figures on their way to the disk, each in its order, and what becomes of them. One that is not taken goes back to
+ * where it was typed, or is told where others followed it. Screen thread only.
  */
 final class SentFigures {
 
@@ -39,8 +39,15 @@ final class SentFigures {
     private final FigureQueue queue = new FigureQueue();
     private Instant arrived = Instant.MIN;
 
-    SentFigures(TypedFigures typed, RunSession session, Errands errands, Words words, Untaken untaken, Clock clock, Supplier<State> state,
-                Consumer<State> show) {
+    SentFigures(
+            TypedFigures typed,
+            RunSession session,
+            Errands errands,
+            Words words,
+            Untaken untaken,
+            Clock clock,
+            Supplier<State> state,
+            Consumer<State> show) {
         this.typed = typed;
         this.session = session;
         this.errands = errands;
@@ -88,7 +95,12 @@ final class SentFigures {
         int step = state.get().inHand().number();
         if (queue.add(figure)) {
             typed.clear();
-            work(() -> session.state().inHand().number() == step ? session.keep(figure) : session.enter(step, figure), figure, false);
+            work(
+                    () -> session.state().inHand().number() == step
+                            ? session.keep(figure)
+                            : session.enter(step, figure),
+                    figure,
+                    false);
         }
     }
 
@@ -109,8 +121,11 @@ final class SentFigures {
     }
 
     private void work(Callable<Reply> verb, String figure, boolean reading) {
-        errands.runOr(verb, reply -> reply.objection().ifPresentOrElse(
-                why -> refused(reply, why, figure), () -> taken(reply, reading)), () -> failed(figure));
+        errands.runOr(
+                verb,
+                reply -> reply.objection()
+                        .ifPresentOrElse(why -> refused(reply, why, figure), () -> taken(reply, reading)),
+                () -> failed(figure));
     }
 
     private void taken(Reply reply, boolean reading) {
@@ -172,12 +187,15 @@ final class SentFigures {
 
     private void openWith(int here, int next, String figure) {
         if (queue.add(figure)) {
-            work(() -> {
-                if (session.state().inHand().number() == here) {
-                    session.goTo(next);
-                }
-                return session.enter(next, figure);
-            }, figure, true);
+            work(
+                    () -> {
+                        if (session.state().inHand().number() == here) {
+                            session.goTo(next);
+                        }
+                        return session.enter(next, figure);
+                    },
+                    figure,
+                    true);
         }
     }
 }

@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * A key whose meaning has just changed does not act: a finger that was coming down for what it meant before does nothing by
- * chance.
+ * A key whose meaning has just changed does not act: a finger that was coming down for what it meant before does
+ * nothing by chance.
  */
 final class Settling {
 

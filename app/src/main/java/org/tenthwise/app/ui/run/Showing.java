@@ -54,15 +54,26 @@ final class Showing {
     }
 
     RunShown of(State state) {
-        return new RunShown(heads(state), steps(state), inHand(state),
-                pictures.of(state.sheet(), state.line()), found(state), hand.panel(state), hand.first(state), hand.allowed(state));
+        return new RunShown(
+                heads(state),
+                steps(state),
+                inHand(state),
+                pictures.of(state.sheet(), state.line()),
+                found(state),
+                hand.panel(state),
+                hand.first(state),
+                hand.allowed(state));
     }
 
     private Heads heads(State state) {
         Event.Begun begun = state.sheet().run().begun();
         Operation operation = state.sheet().plan().operation(state.inHand().operation());
-        return new Heads(words.say("run.part", begun.part().number(), begun.part().revision()), begun.serial(), new Sentences(words).lot(begun),
-                words.say("run.operation-of", operation.number(), operation.name()), state.sheet().run().by(),
+        return new Heads(
+                words.say("run.part", begun.part().number(), begun.part().revision()),
+                begun.serial(),
+                new Sentences(words).lot(begun),
+                words.say("run.operation-of", operation.number(), operation.name()),
+                state.sheet().run().by(),
                 words.say("run.open", state.open().size()));
     }
 
@@ -81,40 +92,68 @@ final class Showing {
         Step step = line.step();
         String value = sentences.value(line.finding());
         String under = value.isEmpty() ? step.drawing() : value;
-        String spoken = words.say("run.step-spoken", step.number(), step.name(), under, sentences.standing(line.finding()));
-        return new StepLine(step.number(), step.name(), under, line.finding().verdict().standing(), inHand, line.held(),
-                spoken, step.hold().isEmpty() ? Optional.empty() : Optional.of(hold(following)));
+        String spoken =
+                words.say("run.step-spoken", step.number(), step.name(), under, sentences.standing(line.finding()));
+        return new StepLine(
+                step.number(),
+                step.name(),
+                under,
+                line.finding().verdict().standing(),
+                inHand,
+                line.held(),
+                spoken,
+                step.hold().isEmpty() ? Optional.empty() : Optional.of(hold(following)));
     }
 
     private Hold hold(Optional<Line> following) {
         String title = words.say("run.hold");
-        return following.filter(Line::held).map(line -> new Hold(title, words.say("run.hold.shut", line.step().number(),
-                        numbers(line.waitingFor()))))
+        return following
+                .filter(Line::held)
+                .map(line ->
+                        new Hold(title, words.say("run.hold.shut", line.step().number(), numbers(line.waitingFor()))))
                 .orElseGet(() -> new Hold(title, words.say("run.hold.open")));
     }
 
     private InHand inHand(State state) {
         Step step = state.inHand();
-        String drawing = StepFigures.limits(step).flatMap(Limits::origin).map(origin -> worked(step, origin))
+        String drawing = StepFigures.limits(step)
+                .flatMap(Limits::origin)
+                .map(origin -> worked(step, origin))
                 .orElseGet(() -> step.drawing().isEmpty() ? sentences.limits(step) : step.drawing());
-        return new InHand(step.number(), step.name(), drawing, new TouchWords(words).withGauge(step, new GaugeWords(words).line(state.sheet().run(), step)), method(state),
-                step.caution().orElse(""), statement(step.check()));
+        return new InHand(
+                step.number(),
+                step.name(),
+                drawing,
+                new TouchWords(words)
+                        .withGauge(
+                                step, new GaugeWords(words).line(state.sheet().run(), step)),
+                method(state),
+                step.caution().orElse(""),
+                statement(step.check()));
     }
 
-    /** The words of the plan; how a comparing bore gauge is read, and which way work is turned that is read by angle, is said whatever it says. */
+    /**
+     * The words of the plan; how a comparing bore gauge is read, and which way work is turned that is read by angle, is
+     * said whatever it says.
+     */
     private String method(State state) {
         Step step = state.inHand();
         if (step.check() instanceof Check.RunOut runOut) {
-            boolean byAngle = state.asked() instanceof Asked.Reading asked && asked.slot().place().angle().isPresent();
+            boolean byAngle = state.asked() instanceof Asked.Reading asked
+                    && asked.slot().place().angle().isPresent();
             return byAngle ? (step.method() + " " + new JawWords(words).turning(runOut)).strip() : step.method();
         }
-        boolean rocked = step.check().means().filter(means -> means.kind() == GaugeKind.BORE_GAUGE).isPresent();
+        boolean rocked = step.check()
+                .means()
+                .filter(means -> means.kind() == GaugeKind.BORE_GAUGE)
+                .isPresent();
         return rocked ? (step.method() + " " + words.say("run.rock")).strip() : step.method();
     }
 
     /** Limits nobody wrote out: what they are and where they come from. */
     private String worked(Step step, Origin origin) {
-        return step.drawing().isEmpty() ? words.say("run.worked-limits", sentences.limits(step), origin.designation(), origin.standard())
+        return step.drawing().isEmpty()
+                ? words.say("run.worked-limits", sentences.limits(step), origin.designation(), origin.standard())
                 : words.say("run.worked-limits.drawn", step.drawing(), sentences.limits(step), origin.standard());
     }
 
@@ -132,9 +171,18 @@ final class Showing {
         Line line = state.line();
         String next = state.asked() instanceof Asked.Closed ? advice.signed(line) : advice.next(line);
         String said = String.join(" ", remarks.inShort(line.finding()));
-        boolean ahead = line.pass().readings().isEmpty() && line.pass().answers().isEmpty();
-        return new Found(line.finding().verdict().standing(), sentences.standing(line.finding()) + ".", sentences.distance(line.finding()), next,
-                together(traces(state), ahead ? "" : said, ahead ? "" : cut(line, state.sheet().run())), ahead ? said : "");
+        boolean ahead =
+                line.pass().readings().isEmpty() && line.pass().answers().isEmpty();
+        return new Found(
+                line.finding().verdict().standing(),
+                sentences.standing(line.finding()) + ".",
+                sentences.distance(line.finding()),
+                next,
+                together(
+                        traces(state),
+                        ahead ? "" : said,
+                        ahead ? "" : cut(line, state.sheet().run())),
+                ahead ? said : "");
     }
 
     private static String together(String... said) {
@@ -143,22 +191,39 @@ final class Showing {
 
     /** What the last cut took off, where no advice on the next one tells it. */
     private String cut(Line line, Run run) {
-        return CutSoFar.last(line).filter(cut -> !advice.tellsOfTheLastCut(line))
-                .map(cut -> new CutsTold(words).told(cut, line, run.register())).orElse("");
+        return CutSoFar.last(line)
+                .filter(cut -> !advice.tellsOfTheLastCut(line))
+                .map(cut -> new CutsTold(words).told(cut, line, run.register()))
+                .orElse("");
     }
 
-    /** What was signed here and lapsed, what was doubted last, and how much was struck out or went with a wrong setting. */
+    /**
+     * What was signed here and lapsed, what was doubted last, and how much was struck out or went with a wrong setting.
+     */
     private String traces(State state) {
-        Optional<String> doubt = state.sheet().run().entries().stream().map(Entry::event)
-                .flatMap(event -> event instanceof Event.DoubtFlagged flagged && flagged.step() == state.inHand().number()
-                        ? Stream.of(words.say("run.doubted", flagged.words())) : Stream.empty())
+        Optional<String> doubt = state.sheet().run().entries().stream()
+                .map(Entry::event)
+                .flatMap(event -> event instanceof Event.DoubtFlagged flagged
+                                && flagged.step() == state.inHand().number()
+                        ? Stream.of(words.say("run.doubted", flagged.words()))
+                        : Stream.empty())
                 .reduce((earlier, later) -> later);
         Run run = state.sheet().run();
-        long struck = state.line().passes().stream().flatMap(Run.Pass::struckOut)
-                .filter(out -> !run.settingsStruck().containsValue(out)).count();
-        String withdrawn = String.join(" ", new GaugeWords(words).withdrawn(run, state.inHand().number()));
-        boolean lapsed = state.line().lapsed().filter(signed -> !signed.disposed().disposition().changesTheWork()).isPresent();
-        return together(withdrawn, lapsed ? words.say("run.lapsed") : "", sentences.repaired(state.line()), doubt.orElse(""),
+        long struck = state.line().passes().stream()
+                .flatMap(Run.Pass::struckOut)
+                .filter(out -> !run.settingsStruck().containsValue(out))
+                .count();
+        String withdrawn = String.join(
+                " ", new GaugeWords(words).withdrawn(run, state.inHand().number()));
+        boolean lapsed = state.line()
+                .lapsed()
+                .filter(signed -> !signed.disposed().disposition().changesTheWork())
+                .isPresent();
+        return together(
+                withdrawn,
+                lapsed ? words.say("run.lapsed") : "",
+                sentences.repaired(state.line()),
+                doubt.orElse(""),
                 struck > 0 ? words.say("run.struck", struck) : "");
     }
 
@@ -166,7 +231,8 @@ final class Showing {
     static String list(Words words, List<Integer> numbers) {
         List<String> texts = numbers.stream().map(String::valueOf).toList();
         int last = texts.size() - 1;
-        return last == 0 ? texts.get(0)
+        return last == 0
+                ? texts.get(0)
                 : words.say("run.and", String.join(", ", texts.subList(0, last)), texts.get(last));
     }
 

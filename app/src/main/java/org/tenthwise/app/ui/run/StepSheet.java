@@ -25,6 +25,7 @@ final class StepSheet extends VBox {
 
     /** What is told in more signs than this is lettered smaller, so that the picture keeps its room. */
     private static final int MANY_SIGNS = 180;
+
     private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
 
     private static final double MARK = 48;
@@ -78,8 +79,8 @@ final class StepSheet extends VBox {
     /**
      * Gauge, method and caution, for a place where there is more room than on the sheet.
      *
-     * @param remarksToo whether the remarks go there as well, which take the place of the method once they come, and those on what is still
-     *                   to be read give way to it; the gauge stays on the sheet then
+     * @param remarksToo whether the remarks go there as well, which take the place of the method once they come, and
+     *     those on what is still to be read give way to it; the gauge stays on the sheet then
      */
     Region takeHow(boolean remarksToo) {
         howHere.getChildren().clear();
@@ -95,7 +96,10 @@ final class StepSheet extends VBox {
         return how;
     }
 
-    /** Gauge, method and caution on the sheet; how to measure gives way to a long advice, so that the picture of it keeps its room. */
+    /**
+     * Gauge, method and caution on the sheet; how to measure gives way to a long advice, so that the picture of it
+     * keeps its room.
+     */
     void showHowHere() {
         takeHow(false);
         howHere.getChildren().setAll(how);
@@ -106,7 +110,8 @@ final class StepSheet extends VBox {
         name.setText(step.name());
         drawing.setText(step.drawing());
         boolean isLong = found.next().length() > MANY_SIGNS;
-        boolean givesWay = methodGivesWay && !found.remarks().isEmpty() || isLong && howHere.getChildren().contains(how);
+        boolean givesWay = methodGivesWay && !found.remarks().isEmpty()
+                || isLong && howHere.getChildren().contains(how);
         gauge.setText(step.gauge());
         method.setText(givesWay ? "" : step.method());
         cautionWords.setText(step.caution());

@@ -23,8 +23,8 @@ import org.tenthwise.app.ui.shell.Errands;
 import org.tenthwise.app.ui.shell.Journey;
 
 /**
- * Figures typed into the run, by fingers or by a gauge that sends as fast as it likes. Each with its Enter is an entry in its
- * order, or is said not to be taken; none is glued to another and none is taken twice. Screen thread only.
+ * Figures typed into the run, by fingers or by a gauge that sends as fast as it likes. Each with its Enter is an entry
+ * in its order, or is said not to be taken; none is glued to another and none is taken twice. Screen thread only.
  */
 final class TypedFigures implements Typing {
 
@@ -47,7 +47,14 @@ final class TypedFigures implements Typing {
     private boolean byFingers;
     private boolean byGauge;
 
-    TypedFigures(RunSession session, Errands errands, Journey journey, Words words, Clock clock, Supplier<State> state, Consumer<State> show) {
+    TypedFigures(
+            RunSession session,
+            Errands errands,
+            Journey journey,
+            Words words,
+            Clock clock,
+            Supplier<State> state,
+            Consumer<State> show) {
         this.words = words;
         this.objections = new Objections(words);
         this.untaken = new Untaken(journey, words);
@@ -124,7 +131,10 @@ final class TypedFigures implements Typing {
     }
 
     private boolean isHeard() {
-        return sent.areOnTheirWay() || isBegun() || state.get().asked().takesFigure() || state.get().figureBeginsNext();
+        return sent.areOnTheirWay()
+                || isBegun()
+                || state.get().asked().takesFigure()
+                || state.get().figureBeginsNext();
     }
 
     @Override
@@ -144,7 +154,10 @@ final class TypedFigures implements Typing {
         }
     }
 
-    /** Whether fingers and a gauge have both made what stands: a sign or a digit touched by chance before its figure makes another size of it. */
+    /**
+     * Whether fingers and a gauge have both made what stands: a sign or a digit touched by chance before its figure
+     * makes another size of it.
+     */
     private boolean isGlued() {
         return isBegun() && byFingers && byGauge;
     }
@@ -191,8 +204,8 @@ final class TypedFigures implements Typing {
     }
 
     /**
-     * By the key: what stands on the pad, or what is suggested where nothing does. Not in the middle of what a gauge types: the half of a
-     * figure is another size, and the rest of it would be read at the next place.
+     * By the key: what stands on the pad, or what is suggested where nothing does. Not in the middle of what a gauge
+     * types: the half of a figure is another size, and the rest of it would be read at the next place.
      */
     void press() {
         if (isBegun() && byGauge && clock.instant().isBefore(wentOn.plus(PAUSE))) {
@@ -277,7 +290,8 @@ final class TypedFigures implements Typing {
 
     @Override
     public String interrupted() {
-        String half = refusal.stands() ? "" : unheard.typed() + pad.typedProperty().get();
+        String half =
+                refusal.stands() ? "" : unheard.typed() + pad.typedProperty().get();
         if (!half.isEmpty()) {
             unheard.forget();
             pad.clear();

@@ -4,7 +4,9 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 
-/** What was typed while nothing took figures. The rest of such a figure belongs to it, whatever is asked for meanwhile. */
+/**
+ * What was typed while nothing took figures. The rest of such a figure belongs to it, whatever is asked for meanwhile.
+ */
 final class Unheard {
 
     /** No gauge pauses so long within a figure. */

@@ -24,7 +24,9 @@ final class Untaken {
     }
 
     void tell(List<String> figures, String why) {
-        journey.tell(Message.plain(words.say("run.untaken"), words.say("run.untaken.line", why, String.join(", ", figures)),
+        journey.tell(Message.plain(
+                words.say("run.untaken"),
+                words.say("run.untaken.line", why, String.join(", ", figures)),
                 words.say("shell.understood")));
     }
 
@@ -34,8 +36,11 @@ final class Untaken {
 
     /** @param opens what is done where it is the first of the next check */
     void askWhetherItOpens(String figure, int here, int next, Runnable opens) {
-        journey.tell(new Message(words.say("run.opens", next), words.say("run.opens.line", figure, here, next), List.of(
-                new Message.Reply(words.say("run.opens.yes", next), opens),
-                new Message.Reply(words.say("run.opens.no"), () -> { }))));
+        journey.tell(new Message(
+                words.say("run.opens", next),
+                words.say("run.opens.line", figure, here, next),
+                List.of(
+                        new Message.Reply(words.say("run.opens.yes", next), opens),
+                        new Message.Reply(words.say("run.opens.no"), () -> {}))));
     }
 }

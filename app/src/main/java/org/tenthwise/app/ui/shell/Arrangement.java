@@ -20,7 +20,9 @@ public enum Arrangement {
         return width >= height ? LANDSCAPE : PORTRAIT;
     }
 
-    /** What lengths are multiplied by so that the reference size just fits a display of {@code width} by {@code height}. */
+    /**
+     * What lengths are multiplied by so that the reference size just fits a display of {@code width} by {@code height}.
+     */
     double scaleFor(double displayWidth, double displayHeight) {
         return Math.min(displayWidth / width, displayHeight / height);
     }

@@ -26,18 +26,21 @@ public final class Errands {
 
     /** @param done on the screen thread, with what came of the work */
     public <T> void run(Callable<T> work, Consumer<T> done) {
-        run(work, done, () -> { });
+        run(work, done, () -> {});
     }
 
     /** @param either on the screen thread before {@code done} or the message: whether the work was done or not */
     public <T> void run(Callable<T> work, Consumer<T> done, Runnable either) {
-        background.run(work, outcome -> {
-            either.run();
-            done.accept(outcome);
-        }, failure -> {
-            either.run();
-            journey.tell(message(failure));
-        });
+        background.run(
+                work,
+                outcome -> {
+                    either.run();
+                    done.accept(outcome);
+                },
+                failure -> {
+                    either.run();
+                    journey.tell(message(failure));
+                });
     }
 
     /** @param failed on the screen thread, when the work could not be done; the message is told first */
@@ -54,9 +57,13 @@ public final class Errands {
      * @param taken on the screen thread, when it is on the disk
      */
     public void ask(Callable<Reply> verb, Consumer<State> taken, Runnable either) {
-        run(verb, reply -> reply.objection().ifPresentOrElse(
-                objection -> journey.tell(told("errand.refused", new Objections(words).say(objection))),
-                () -> taken.accept(reply.state())), either);
+        run(
+                verb,
+                reply -> reply.objection()
+                        .ifPresentOrElse(
+                                objection -> journey.tell(told("errand.refused", new Objections(words).say(objection))),
+                                () -> taken.accept(reply.state())),
+                either);
     }
 
     private Message message(Exception failure) {

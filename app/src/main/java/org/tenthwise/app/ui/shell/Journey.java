@@ -5,11 +5,18 @@ import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
-/** The ways through the client. A screen asks to go somewhere; what is built for it and what lies under it is not its business. */
+/**
+ * The ways through the client. A screen asks to go somewhere; what is built for it and what lies under it is not its
+ * business.
+ */
 public interface Journey {
 
     /** What a person can say about the run in hand in words of their own. */
-    enum Saying { NOTE, DOUBT, HAND_OVER }
+    enum Saying {
+        NOTE,
+        DOUBT,
+        HAND_OVER
+    }
 
     /** Parts and runs begun; everything above it goes. */
     void home();

@@ -5,15 +5,14 @@ import java.util.List;
 /**
  * Something a person must be told and answers by a tap.
  *
- * @param title   what happened
- * @param words   what is safe, and what to do next
+ * @param title what happened
+ * @param words what is safe, and what to do next
  * @param replies one or more, the plain one last
  */
 public record Message(String title, String words, List<Reply> replies) {
 
     /** @param then what the reply sets going, once the message is gone */
-    public record Reply(String label, Runnable then) {
-    }
+    public record Reply(String label, Runnable then) {}
 
     public Message {
         replies = List.copyOf(replies);
@@ -24,6 +23,6 @@ public record Message(String title, String words, List<Reply> replies) {
 
     /** A message with nothing to decide. */
     public static Message plain(String title, String words, String reply) {
-        return new Message(title, words, List.of(new Reply(reply, () -> { })));
+        return new Message(title, words, List.of(new Reply(reply, () -> {})));
     }
 }

@@ -14,8 +14,8 @@ import javafx.util.Duration;
 import org.tenthwise.app.ui.keys.Key;
 
 /**
- * A message over the screen in hand. The screen under it neither moves nor takes a press, and the message's own keys take
- * none for the first moment, so that a finger already coming down answers nothing by chance.
+ * A message over the screen in hand. The screen under it neither moves nor takes a press, and the message's own keys
+ * take none for the first moment, so that a finger already coming down answers nothing by chance.
  */
 final class MessageSheet extends StackPane {
 

@@ -16,12 +16,10 @@ public interface Screen {
     void arrange(Arrangement arrangement);
 
     /** Called each time the screen comes to be the one in hand. */
-    default void onShown() {
-    }
+    default void onShown() {}
 
     /** Called when the screen is gone for good: lets go of what it listens to. */
-    default void onGone() {
-    }
+    default void onGone() {}
 
     /** Where typing goes while no control wants it. */
     default Typing typing() {

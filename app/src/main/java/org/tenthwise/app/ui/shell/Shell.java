@@ -26,7 +26,7 @@ public final class Shell {
     private final Deque<Message> waiting = new ArrayDeque<>();
     private Optional<MessageSheet> told = Optional.empty();
     /** Nothing is typed into a message; what a gauge sends meanwhile is told of after it. */
-    private final PassedBy whileTold = new PassedBy(() -> { });
+    private final PassedBy whileTold = new PassedBy(() -> {});
     /** Nor into a screen that takes no typing; that is told of at once. */
     private final PassedBy unheard = new PassedBy(this::tellUnheard);
 
@@ -38,8 +38,7 @@ public final class Shell {
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         scene.addEventFilter(KeyEvent.KEY_RELEASED, this::released);
         scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
-        pane.arrangementProperty().subscribe(
-                arrangement -> screens.forEach(screen -> screen.arrange(arrangement)));
+        pane.arrangementProperty().subscribe(arrangement -> screens.forEach(screen -> screen.arrange(arrangement)));
     }
 
     public Scene scene() {
@@ -137,7 +136,10 @@ public final class Shell {
     }
 
     private Message notTaken(String why, List<String> figures) {
-        return Message.plain(words.say("shell.passed-by"), words.say(why, String.join(", ", figures)), words.say("shell.understood"));
+        return Message.plain(
+                words.say("shell.passed-by"),
+                words.say(why, String.join(", ", figures)),
+                words.say("shell.understood"));
     }
 
     private Typing typing() {
@@ -146,9 +148,10 @@ public final class Shell {
     }
 
     /**
-     * What a gauge can send is typed and nothing else: figures, letters, blanks and Enter press no key of the screen. A key is
-     * pressed from the keyboard by Ctrl and Enter, once Tab or an arrow has moved the focus to it; Escape goes back. A gauge may end
-     * its figure by Tab or a line feed: that counts as a blank, so that the next figure is not glued to it.
+     * What a gauge can send is typed and nothing else: figures, letters, blanks and Enter press no key of the screen. A
+     * key is pressed from the keyboard by Ctrl and Enter, once Tab or an arrow has moved the focus to it; Escape goes
+     * back. A gauge may end its figure by Tab or a line feed: that counts as a blank, so that the next figure is not
+     * glued to it.
      */
     private void pressed(KeyEvent event) {
         KeyCode code = event.getCode();
@@ -167,7 +170,8 @@ public final class Shell {
     }
 
     private void pressFocused() {
-        if (scene.getFocusOwner() instanceof ButtonBase key && !key.isDisabled()
+        if (scene.getFocusOwner() instanceof ButtonBase key
+                && !key.isDisabled()
                 && !(told.isPresent() && key.isMouseTransparent())) {
             key.fire();
         }

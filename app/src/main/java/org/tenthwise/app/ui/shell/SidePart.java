@@ -6,7 +6,7 @@ import javafx.scene.layout.Region;
 /**
  * The part of a screen that stands left of the rest where the display is wide, and above it where it is high.
  *
- * @param width  where it stands on the left
+ * @param width where it stands on the left
  * @param height where it stands above
  */
 public record SidePart(Region part, double width, double height) {

@@ -16,11 +16,21 @@ record Matter(String number, String name, Standing standing, String said) {
 
     static Matter of(Line line, Words words) {
         Sentences sentences = new Sentences(words);
-        String signed = line.disposed().map(disposed -> words.say("sign.disposed",
-                words.say("disposition", disposed.disposition()), disposed.signedBy())).orElseGet(() -> sentences.lapsed(line));
-        String said = Stream.of(sentences.standing(line.finding()) + ".", sentences.distance(line.finding()), signed, sentences.repaired(line))
-                .filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
-        return new Matter(String.valueOf(line.step().number()), line.step().name(),
-                line.finding().verdict().standing(), said);
+        String signed = line.disposed()
+                .map(disposed -> words.say(
+                        "sign.disposed", words.say("disposition", disposed.disposition()), disposed.signedBy()))
+                .orElseGet(() -> sentences.lapsed(line));
+        String said = Stream.of(
+                        sentences.standing(line.finding()) + ".",
+                        sentences.distance(line.finding()),
+                        signed,
+                        sentences.repaired(line))
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(" "));
+        return new Matter(
+                String.valueOf(line.step().number()),
+                line.step().name(),
+                line.finding().verdict().standing(),
+                said);
     }
 }

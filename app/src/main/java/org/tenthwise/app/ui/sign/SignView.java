@@ -17,8 +17,8 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.PagedRows;
-import org.tenthwise.app.ui.theme.Pictures;
 import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.theme.Pictures;
 
 /** The form to sign, and to close where the run is open, beside what did not pass. */
 public final class SignView extends FormView {
@@ -26,9 +26,13 @@ public final class SignView extends FormView {
     private static final double MARK = 24;
 
     public SignView(SignViewModel model, Words words, Pictures pictures, Journey journey) {
-        super(words.say("sign.title"), model.form(), words,
+        super(
+                words.say("sign.title"),
+                model.form(),
+                words,
                 RunHeading.of(words.say("sign.title"), model.inHand().stateProperty(), words, journey::back),
-                matters(model, words, pictures), model::load);
+                matters(model, words, pictures),
+                model::load);
     }
 
     /** What it will be called, who signed so far, and what did not pass: a page at a time where room is short. */
@@ -37,9 +41,13 @@ public final class SignView extends FormView {
         rows.setMinHeight(0);
         VBox.setVgrow(rows, Priority.ALWAYS);
         ObservableValue<List<Matter>> matters = model.mattersValue();
-        matters.subscribe(all -> rows.show(Stream.concat(Stream.of(said("will-be", model.willBeValue(), "body", "bold"),
-                said("signed", model.signedValue(), "body"), said("passed", model.passedValue(), "body", "second")),
-                all.stream().map(matter -> row(matter, pictures))).toList()));
+        matters.subscribe(all -> rows.show(Stream.concat(
+                        Stream.of(
+                                said("will-be", model.willBeValue(), "body", "bold"),
+                                said("signed", model.signedValue(), "body"),
+                                said("passed", model.passedValue(), "body", "second")),
+                        all.stream().map(matter -> row(matter, pictures)))
+                .toList()));
         VBox side = new VBox(rows);
         side.setUserData(matters);
         return side;
@@ -60,7 +68,8 @@ public final class SignView extends FormView {
         said.setText(matter.said());
         VBox both = new VBox(name, said);
         HBox.setHgrow(both, Priority.ALWAYS);
-        HBox row = new HBox(12, pictures.small(new VerdictMark(matter.standing(), matter.said()), MARK, MARK, Role.PAPER), both);
+        HBox row = new HBox(
+                12, pictures.small(new VerdictMark(matter.standing(), matter.said()), MARK, MARK, Role.PAPER), both);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().addAll("ruled-below", "matter");
         row.setAccessibleRole(AccessibleRole.TEXT);

@@ -27,8 +27,9 @@ import org.tenthwise.model.verdict.Standing;
 public final class SignViewModel {
 
     /** In the order they are offered. */
-    public static final List<SignedAs> MEANINGS = List.of(SignedAs.MACHINED_AND_MEASURED, SignedAs.MEASURED_AGAIN, SignedAs.ACCEPTED,
-            SignedAs.NOT_ACCEPTED);
+    public static final List<SignedAs> MEANINGS =
+            List.of(SignedAs.MACHINED_AND_MEASURED, SignedAs.MEASURED_AGAIN, SignedAs.ACCEPTED, SignedAs.NOT_ACCEPTED);
+
     private static final int MOST = 40;
 
     private final InHand inHand;
@@ -42,7 +43,10 @@ public final class SignViewModel {
     private final FormViewModel form;
 
     /** What the signature does to a run that is open. */
-    public enum End { CLOSE, LEAVE_OPEN }
+    public enum End {
+        CLOSE,
+        LEAVE_OPEN
+    }
 
     /** @param closed whether the run is closed already, so that only a further signature can be given */
     public SignViewModel(InHand inHand, boolean closed, Words words, Journey journey, Clock clock) {
@@ -52,11 +56,17 @@ public final class SignViewModel {
         this.journey = journey;
         this.clock = clock;
         who = Field.words("who", words.say("sign.who"), words.say("sign.who.question"), true, MOST);
-        meaning = Field.choice("meaning", words.say("sign.meaning"), words.say("sign.meaning.question"), as -> words.say("signed-as", as));
+        meaning = Field.choice(
+                "meaning",
+                words.say("sign.meaning"),
+                words.say("sign.meaning.question"),
+                as -> words.say("signed-as", as));
         meaning.offer(MEANINGS);
-        end = Field.choice("end", words.say("sign.end"), words.say("sign.end.question"), what -> words.say("sign.end", what));
+        end = Field.choice(
+                "end", words.say("sign.end"), words.say("sign.end.question"), what -> words.say("sign.end", what));
         end.offer(List.of(End.values()));
-        form = new FormViewModel(closed ? List.of(who, meaning) : List.of(who, meaning, end), words, words.say("sign.act"), this::sign);
+        form = new FormViewModel(
+                closed ? List.of(who, meaning) : List.of(who, meaning, end), words, words.say("sign.act"), this::sign);
         form.about(who);
     }
 
@@ -72,28 +82,38 @@ public final class SignViewModel {
         inHand.load((state, known) -> who.offer(known.people()));
     }
 
-    /** What the record says of the characteristics; while the run is open, what it will say once it is closed as it is now. */
+    /**
+     * What the record says of the characteristics; while the run is open, what it will say once it is closed as it is
+     * now.
+     */
     public ObservableValue<String> willBeValue() {
-        return inHand.stateProperty().map(state -> state.map(there -> words.say(closed ? "sign.is" : "sign.will-be",
-                new OutcomeWords(words).outcome(onceClosed(there.sheet())))).orElse(""));
+        return inHand.stateProperty().map(state -> state.map(there -> words.say(
+                        closed ? "sign.is" : "sign.will-be",
+                        new OutcomeWords(words).outcome(onceClosed(there.sheet()))))
+                .orElse(""));
     }
 
     /** Who has signed what so far. */
     public ObservableValue<String> signedValue() {
-        return inHand.stateProperty().map(state -> state.map(there -> new OutcomeWords(words).signed(there.sheet())).orElse(""));
+        return inHand.stateProperty().map(state -> state.map(there -> new OutcomeWords(words).signed(there.sheet()))
+                .orElse(""));
     }
 
     /** How many characteristics passed, and of how many. */
     public ObservableValue<String> passedValue() {
-        return inHand.stateProperty().map(state -> state.map(there -> new OutcomeWords(words).counts(there.sheet())).orElse(""));
+        return inHand.stateProperty().map(state -> state.map(there -> new OutcomeWords(words).counts(there.sheet()))
+                .orElse(""));
     }
 
     /** The steps that did not pass: those that are out first, the open ones last, each in plan order. */
     public ObservableValue<List<Matter>> mattersValue() {
         return inHand.stateProperty().map(state -> state.map(there -> there.sheet().lines().stream()
-                .filter(line -> !line.finding().verdict().passed())
-                .sorted(Comparator.comparing(line -> line.finding().verdict().standing() == Standing.OPEN))
-                .map(line -> Matter.of(line, words)).toList()).orElse(List.of()));
+                        .filter(line -> !line.finding().verdict().passed())
+                        .sorted(Comparator.comparing(
+                                line -> line.finding().verdict().standing() == Standing.OPEN))
+                        .map(line -> Matter.of(line, words))
+                        .toList())
+                .orElse(List.of()));
     }
 
     private Sheet onceClosed(Sheet sheet) {
@@ -102,7 +122,11 @@ public final class SignViewModel {
         }
         List<Entry> entries = new ArrayList<>(sheet.run().entries());
         long after = entries.get(entries.size() - 1).seq() + 1;
-        entries.add(new Entry(after, sheet.run().id(), OffsetDateTime.now(clock), sheet.run().by(),
+        entries.add(new Entry(
+                after,
+                sheet.run().id(),
+                OffsetDateTime.now(clock),
+                sheet.run().by(),
                 new Event.Closed(sheet.run().by(), SignedAs.MACHINED_AND_MEASURED)));
         return new Sheet(sheet.plan(), new Run(entries), sheet.lines());
     }
@@ -110,12 +134,15 @@ public final class SignViewModel {
     private void sign() {
         Optional<State> state = inHand.stateProperty().get();
         boolean ends = end.valueProperty().get().filter(End.CLOSE::equals).isPresent();
-        Outcome outcome = state.map(there -> onceClosed(there.sheet()).outcome()).orElse(Outcome.NOT_COMPLETE);
+        Outcome outcome =
+                state.map(there -> onceClosed(there.sheet()).outcome()).orElse(Outcome.NOT_COMPLETE);
         if (ends && (outcome == Outcome.NOT_COMPLETE || outcome == Outcome.DOES_NOT_CONFORM)) {
-            journey.tell(new Message(words.say("sign.unfinished"),
+            journey.tell(new Message(
+                    words.say("sign.unfinished"),
                     willBeValue().getValue() + " " + words.say("sign.unfinished.next"),
-                    List.of(new Message.Reply(words.say("sign.all-the-same"), () -> sign(true)),
-                            new Message.Reply(words.say("sign.leave-open"), () -> { }))));
+                    List.of(
+                            new Message.Reply(words.say("sign.all-the-same"), () -> sign(true)),
+                            new Message.Reply(words.say("sign.leave-open"), () -> {}))));
         } else {
             sign(ends);
         }
@@ -124,7 +151,9 @@ public final class SignViewModel {
     private void sign(boolean ends) {
         String signedBy = who.reads();
         SignedAs as = meaning.valueProperty().get().orElseThrow();
-        inHand.ask(form, session -> ends ? session.close(signedBy, as) : session.sign(signedBy, as),
+        inHand.ask(
+                form,
+                session -> ends ? session.close(signedBy, as) : session.sign(signedBy, as),
                 state -> journey.record(state.sheet().run().id()));
     }
 }

@@ -22,8 +22,7 @@ public final class StoodViewModel {
      *
      * @param brief short enough for a key to say it in full: cut off, half the places read the same
      */
-    private record Place(Slot slot, String reads, String brief) {
-    }
+    private record Place(Slot slot, String reads, String brief) {}
 
     private final Words words;
     private final JawWords jaws;
@@ -35,8 +34,10 @@ public final class StoodViewModel {
         this.jaws = new JawWords(words);
         where = Field.choice("where", words.say("stood.where"), words.say("stood.where.question"), Place::reads);
         FormViewModel form = new FormViewModel(List.of(where), words, words.say("stood.act"), this::put);
-        where.valueProperty().subscribe(place -> form.aboutProperty().set(place.map(Place::brief).orElse("")));
-        step = new StepForm(words.say("stood.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
+        where.valueProperty().subscribe(place -> form.aboutProperty()
+                .set(place.map(Place::brief).orElse("")));
+        step = new StepForm(
+                words.say("stood.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
     }
 
     public StepForm step() {
@@ -44,17 +45,28 @@ public final class StoodViewModel {
     }
 
     private void offer(State state, Known known) {
-        where.offer(state.otherPlaces().stream().map(slot -> new Place(slot, jaws.place(state.inHand().check(), slot),
-                jaws.briefPlace(state.inHand().check(), slot))).toList());
+        where.offer(state.otherPlaces().stream()
+                .map(slot -> new Place(
+                        slot,
+                        jaws.place(state.inHand().check(), slot),
+                        jaws.briefPlace(state.inHand().check(), slot)))
+                .toList());
     }
 
     private List<String> notes(State state) {
-        return List.of(state.movable().map(read -> words.say("stood.read", figure(read),
-                jaws.place(state.inHand().check(), read.slot()))).orElseGet(() -> words.say("stood.none")), words.say("stood.stays"));
+        return List.of(
+                state.movable()
+                        .map(read -> words.say(
+                                "stood.read",
+                                figure(read),
+                                jaws.place(state.inHand().check(), read.slot())))
+                        .orElseGet(() -> words.say("stood.none")),
+                words.say("stood.stays"));
     }
 
     private static String figure(Measured read) {
-        return Figures.written(read.reading().typed()) + " " + read.reading().typed().unit().symbol();
+        return Figures.written(read.reading().typed()) + " "
+                + read.reading().typed().unit().symbol();
     }
 
     private void put() {

@@ -27,15 +27,28 @@ record Strikable(long entry, String reads) {
         List<Run.Pass> passes = state.line().passes();
         for (Run.Pass pass : passes) {
             boolean earlier = pass.number() < passes.size();
-            pass.readings().stream().filter(reading -> reading.struck().isEmpty())
-                    .forEach(reading -> all.add(new Strikable(reading.entry().seq(), passed(words, earlier, pass,
-                            reading(words, step, reading)))));
-            pass.temperatures().stream().filter(taken -> taken.struck().isEmpty())
-                    .forEach(taken -> all.add(new Strikable(taken.entry().seq(), passed(words, earlier, pass,
-                            words.say(words.key("strike.temperature", taken.of()), taken.read())))));
-            pass.answers().stream().filter(answer -> answer.struck().isEmpty())
-                    .forEach(answer -> all.add(new Strikable(answer.entry().seq(), passed(words, earlier, pass,
-                            words.say(words.key("answered", answer.question()), answer.answer())))));
+            pass.readings().stream()
+                    .filter(reading -> reading.struck().isEmpty())
+                    .forEach(reading -> all.add(new Strikable(
+                            reading.entry().seq(), passed(words, earlier, pass, reading(words, step, reading)))));
+            pass.temperatures().stream()
+                    .filter(taken -> taken.struck().isEmpty())
+                    .forEach(taken -> all.add(new Strikable(
+                            taken.entry().seq(),
+                            passed(
+                                    words,
+                                    earlier,
+                                    pass,
+                                    words.say(words.key("strike.temperature", taken.of()), taken.read())))));
+            pass.answers().stream()
+                    .filter(answer -> answer.struck().isEmpty())
+                    .forEach(answer -> all.add(new Strikable(
+                            answer.entry().seq(),
+                            passed(
+                                    words,
+                                    earlier,
+                                    pass,
+                                    words.say(words.key("answered", answer.question()), answer.answer())))));
         }
         all.sort(Comparator.comparingLong(Strikable::entry).reversed());
         return all;
@@ -46,12 +59,16 @@ record Strikable(long entry, String reads) {
     }
 
     private static String reading(Words words, Step step, Run.Reading reading) {
-        String figure = Figures.written(reading.typed()) + " " + reading.typed().unit().symbol();
-        return slot(step.check(), reading.slot()).map(slot -> {
-            String place = new JawWords(words).place(step.check(), slot);
-            return slot.repeat() == 1 ? words.say("strike.reading", figure, place)
-                    : words.say("strike.reading-again", figure, place, slot.repeat());
-        }).orElse(figure);
+        String figure =
+                Figures.written(reading.typed()) + " " + reading.typed().unit().symbol();
+        return slot(step.check(), reading.slot())
+                .map(slot -> {
+                    String place = new JawWords(words).place(step.check(), slot);
+                    return slot.repeat() == 1
+                            ? words.say("strike.reading", figure, place)
+                            : words.say("strike.reading-again", figure, place, slot.repeat());
+                })
+                .orElse(figure);
     }
 
     private static Optional<Slot> slot(Check check, String key) {

@@ -27,7 +27,8 @@ public final class StrikeViewModel {
         why.offer(Known.ready(words, "strike.why.ready"));
         FormViewModel form = new FormViewModel(List.of(which, why), words, words.say("strike.act"), this::strike);
         form.about(which);
-        step = new StepForm(words.say("strike.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
+        step = new StepForm(
+                words.say("strike.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
     }
 
     public StepForm step() {

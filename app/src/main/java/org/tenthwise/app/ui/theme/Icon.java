@@ -7,7 +7,6 @@ import javafx.scene.shape.SVGPath;
  * name.
  */
 public enum Icon {
-
     BACK("M 30 6 L 18 18 L 30 30"),
     EARLIER("M 8 26 L 24 11 L 40 26"),
     LATER("M 8 11 L 24 26 L 40 11"),

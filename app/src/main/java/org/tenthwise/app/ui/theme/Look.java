@@ -16,8 +16,8 @@ public final class Look {
         largeText = new SimpleBooleanProperty(kept.largeText());
         gloves = new SimpleBooleanProperty(kept.gloves());
         for (BooleanProperty setting : new BooleanProperty[] {night, largeText, gloves}) {
-            setting.addListener((property, was, is) -> store.keep(
-                    new LookStore.Kept(night.get(), largeText.get(), gloves.get())));
+            setting.addListener(
+                    (property, was, is) -> store.keep(new LookStore.Kept(night.get(), largeText.get(), gloves.get())));
         }
     }
 

@@ -6,9 +6,9 @@ public interface LookStore {
     /**
      * The settings.
      *
-     * @param night     dark ground
+     * @param night dark ground
      * @param largeText all text at 150 %
-     * @param gloves    keypad keys of 112 px
+     * @param gloves keypad keys of 112 px
      */
     record Kept(boolean night, boolean largeText, boolean gloves) {
 

@@ -10,7 +10,10 @@ import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 
-/** Frames pictures: colours by day and night, lettering at the text size set, as the look has them now and as it changes. */
+/**
+ * Frames pictures: colours by day and night, lettering at the text size set, as the look has them now and as it
+ * changes.
+ */
 public final class Pictures {
 
     private final ScreenFaces faces;

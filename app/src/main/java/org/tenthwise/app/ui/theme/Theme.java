@@ -11,11 +11,11 @@ import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 
 /**
- * Dresses a scene: fonts, the style sheet, and the look as pseudo-classes {@code night}, {@code large} and {@code gloves}
- * on its root.
+ * Dresses a scene: fonts, the style sheet, and the look as pseudo-classes {@code night}, {@code large} and
+ * {@code gloves} on its root.
  *
- * <p>Type classes, sizes at 100 %: {@code reading} 56 bold, {@code figure} 34, {@code title} 32 bold, {@code verdict} 27,
- * {@code heading} 26 bold, {@code strong} 24 bold, {@code next} 21 bold, {@code middling} 20, {@code body} 18; with
+ * <p>Type classes, sizes at 100 %: {@code reading} 56 bold, {@code figure} 34, {@code title} 32 bold, {@code verdict}
+ * 27, {@code heading} 26 bold, {@code strong} 24 bold, {@code next} 21 bold, {@code middling} 20, {@code body} 18; with
  * {@code bold}, {@code second} (second text) and {@code accent} beside them. A type class belongs on a leaf: sizes are
  * relative to the parent's.
  */
@@ -32,15 +32,20 @@ public final class Theme {
 
     /** Dresses {@code scene} and keeps it dressed as the look changes. */
     public void dress(Scene scene) {
-        scene.getStylesheets().setAll(colours(),
-                Objects.requireNonNull(Theme.class.getResource(SHEET), SHEET).toExternalForm());
+        scene.getStylesheets()
+                .setAll(
+                        colours(),
+                        Objects.requireNonNull(Theme.class.getResource(SHEET), SHEET)
+                                .toExternalForm());
         Parent root = scene.getRoot();
         follow(root, "night", look.nightProperty());
         follow(root, "large", look.largeTextProperty());
         follow(root, "gloves", look.glovesProperty());
     }
 
-    /** A style sheet with the colours of every role, by day and by night, from the table that also draws the pictures. */
+    /**
+     * A style sheet with the colours of every role, by day and by night, from the table that also draws the pictures.
+     */
     private static String colours() {
         String sheet = ".root {\n%s}\n.root:night {\n%s}\n".formatted(Palette.DAY.css(), Palette.NIGHT.css());
         return "data:text/css;base64," + Base64.getEncoder().encodeToString(sheet.getBytes(StandardCharsets.UTF_8));

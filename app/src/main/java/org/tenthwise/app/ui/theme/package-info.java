@@ -1,5 +1,6 @@
 /**
- * How everything looks: colours by role for day and night, type, lines, icons, and the few settings a person can change.
+ * How everything looks: colours by role for day and night, type, lines, icons, and the few settings a person can
+ * change.
  *
  * <p>What comes in is a scene and a {@link org.tenthwise.app.ui.theme.Look}; what goes out is the same scene, dressed.
  * Screens name roles and type classes only; no colour and no font size is written anywhere else. Null is not passed and

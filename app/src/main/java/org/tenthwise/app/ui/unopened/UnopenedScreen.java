@@ -22,7 +22,7 @@ public final class UnopenedScreen implements Screen {
     private final String title;
 
     /**
-     * @param why   a sentence for the person at the machine
+     * @param why a sentence for the person at the machine
      * @param store where the store lies
      */
     public UnopenedScreen(Words words, String why, String store, Runnable again, Runnable close) {
@@ -35,8 +35,13 @@ public final class UnopenedScreen implements Screen {
         keys.getChildren().forEach(key -> HBox.setHgrow(key, Priority.ALWAYS));
         closing.setPrefHeight(KEY_HEIGHT);
         trying.setPrefHeight(KEY_HEIGHT);
-        VBox sheet = new VBox(16, label(title, "title"), label(why, "middling"), label(words.say("unopened.store", store), "body"),
-                label(words.say("unopened.another"), "body"), keys);
+        VBox sheet = new VBox(
+                16,
+                label(title, "title"),
+                label(why, "middling"),
+                label(words.say("unopened.store", store), "body"),
+                label(words.say("unopened.another"), "body"),
+                keys);
         sheet.setMaxWidth(WIDTH);
         sheet.setMaxHeight(Region.USE_PREF_SIZE);
         root.setAlignment(Pos.CENTER);

@@ -24,14 +24,23 @@ public final class WordsViewModel {
     public WordsViewModel(Journey.Saying saying, InHand inHand, Words words, Journey journey) {
         this.saying = saying;
         this.words = words;
-        said = Field.words("words", words.say("words.name", saying), words.say("words.question", saying), true,
+        said = Field.words(
+                "words",
+                words.say("words.name", saying),
+                words.say("words.question", saying),
+                true,
                 saying == Journey.Saying.HAND_OVER ? MOST_NAME : MOST);
         if (saying == Journey.Saying.DOUBT) {
             said.offer(Known.ready(words, "words.doubts"));
         }
         FormViewModel form = new FormViewModel(List.of(said), words, words.say("words.act", saying), this::say);
-        step = new StepForm(words.say("words.title", saying), form, inHand,
-                inHand.card(words, state -> List.of(words.say("words.kept", saying))), this::offer, journey);
+        step = new StepForm(
+                words.say("words.title", saying),
+                form,
+                inHand,
+                inHand.card(words, state -> List.of(words.say("words.kept", saying))),
+                this::offer,
+                journey);
     }
 
     public StepForm step() {
@@ -43,7 +52,9 @@ public final class WordsViewModel {
         if (saying == Journey.Saying.HAND_OVER) {
             step.form().aboutProperty().set(state.sheet().run().begun().serial());
             String now = state.sheet().run().by();
-            said.offer(known.people().stream().filter(person -> !person.equals(now)).toList());
+            said.offer(known.people().stream()
+                    .filter(person -> !person.equals(now))
+                    .toList());
         }
     }
 

@@ -51,12 +51,16 @@ class PdfRecordTest {
         byte[] pdf = pdf(scene.evidence());
         Files.createDirectories(TO_LOOK_AT);
         Files.write(TO_LOOK_AT.resolve(scene.name().toLowerCase(Locale.ROOT) + ".pdf"), pdf);
-        try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFA_2_B);
+        try (PDFAParser parser =
+                        Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFA_2_B);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(PDFAFlavour.PDFA_2_B, false)) {
             ValidationResult result = validator.validate(parser);
-            assertEquals(List.of(), result.getTestAssertions().stream()
-                    .filter(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
-                    .map(assertion -> assertion.getRuleId().getClause() + " " + assertion.getMessage()).toList());
+            assertEquals(
+                    List.of(),
+                    result.getTestAssertions().stream()
+                            .filter(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
+                            .map(assertion -> assertion.getRuleId().getClause() + " " + assertion.getMessage())
+                            .toList());
             assertTrue(result.isCompliant());
             assertTrue(result.getTotalAssertions() > 500, "hardly anything was judged");
         }
@@ -78,7 +82,14 @@ class PdfRecordTest {
     void aReasonTypedWithoutAFullStopRunsIntoNothingBehindIt() throws IOException {
         DemoPart carrier = DemoPart.SCREW_CARRIER;
         String text = text(Records.walk(carrier, Records.failing(carrier), 0)
-                .add(new Event.Disposed(1, Disposition.USE_AS_IS, "Over by 0.003 at the mouth", "Design office", Optional.of("C-117"))).evidence()).replaceAll("\\s+", " ");
+                        .add(new Event.Disposed(
+                                1,
+                                Disposition.USE_AS_IS,
+                                "Over by 0.003 at the mouth",
+                                "Design office",
+                                Optional.of("C-117")))
+                        .evidence())
+                .replaceAll("\\s+", " ");
         assertTrue(text.contains("Over by 0.003 at the mouth. Signed by Design office."), text);
         assertTrue(text.contains("Over by 0.003 at the mouth. Number of the concession: C-117."), text);
     }
@@ -92,21 +103,39 @@ class PdfRecordTest {
     @Test
     void whatWasSaidOfTheMachineAndWhoCutOnHalfAPassStandInTheCourse() throws IOException {
         DemoPart carrier = DemoPart.SCREW_CARRIER;
-        String text = text(Records.walk(carrier, Records.passing(carrier), 40).add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD))
-                .add(new Event.CutOnThese(9, "Tail end is behind the centre.")).evidence()).replaceAll("\\s+", " ");
-        assertTrue(text.contains("The register of the machine counts radii; aimed at where no plan says: a third in from the side where metal is left."), text);
-        assertTrue(text.contains("to be cut on what was read so far, though something was missing. Tail end is behind the centre."), text);
+        String text = text(Records.walk(carrier, Records.passing(carrier), 40)
+                        .add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.THIRD))
+                        .add(new Event.CutOnThese(9, "Tail end is behind the centre."))
+                        .evidence())
+                .replaceAll("\\s+", " ");
+        assertTrue(
+                text.contains(
+                        "The register of the machine counts radii; aimed at where no plan says: a third in from the "
+                                + "side where metal is left."),
+                text);
+        assertTrue(
+                text.contains("to be cut on what was read so far, though something was missing. Tail end is behind the "
+                        + "centre."),
+                text);
     }
 
-    /** Sizes of bore 13 by hand: mean at 8 before the cut 29.8560, after it 30.0107; of bore 10 1.36884 and 1.37540, half of the difference counted. */
+    /**
+     * Sizes of bore 13 by hand: mean at 8 before the cut 29.8560, after it 30.0107; of bore 10 1.36884 and 1.37540,
+     * half of the difference counted.
+     */
     @Test
     void everyPassTellsWhatItsCutTookOffAndWhoCutWithSomethingMissing() throws IOException {
         String carrier = line(DemoPart.SCREW_CARRIER, "fail");
-        assertTrue(carrier.contains("Pass 1. Came to 29.856: Cut again. To be cut with something missing. Not read: at 38, 0°, at 38, 90°. "
-                + "Chips stand deep down, and 0.15 is left. (Setter 2,"), carrier);
+        assertTrue(
+                carrier.contains(
+                        "Pass 1. Came to 29.856: Cut again. To be cut with something missing. Not read: at 38, 0°, "
+                                + "at 38, 90°. "
+                                + "Chips stand deep down, and 0.15 is left. (Setter 2,"),
+                carrier);
         assertTrue(carrier.contains("Came to 29.985: Cut again. Cut 1: asked 0.154, came off 0.155."), carrier);
         assertTrue(carrier.contains("Came to 30.024: Fail. Cut 2: came off 0.022."), carrier);
-        assertTrue(line(DemoPart.WINCH_BARREL_END, "pass").contains("Cut 1: asked 0.0032, came off 0.0033. Counted in radii."));
+        assertTrue(line(DemoPart.WINCH_BARREL_END, "pass")
+                .contains("Cut 1: asked 0.0032, came off 0.0033. Counted in radii."));
     }
 
     /** 40.560 less 4.569 is 35.991; a millionth is not broken over two lines. */
@@ -119,18 +148,27 @@ class PdfRecordTest {
     @Test
     void oneReadingShortItStillSaysHowManyHaveToBeInside() throws IOException {
         String carrier = line(DemoPart.SCREW_CARRIER, "fail");
-        assertTrue(carrier.contains("Each of 4 must be inside; the worst decides. Differs by 0.01 mm going round."), carrier);
+        assertTrue(
+                carrier.contains("Each of 4 must be inside; the worst decides. Differs by 0.01 mm going round."),
+                carrier);
     }
 
-    /** 0.7524 and 0.7526 at the step, 0.7523 deep: two ways at one depth, and what lies between two depths is no out of round. */
+    /**
+     * 0.7524 and 0.7526 at the step, 0.7523 deep: two ways at one depth, and what lies between two depths is no out of
+     * round.
+     */
     @Test
     void whatTwoWaysDifferByIsReadAtOneDepth() throws IOException {
         String barrel = line(DemoPart.WINCH_BARREL_END, "fail");
-        assertTrue(barrel.contains("Each of 3 must be inside; the worst decides. Differs by 0.0002 in between the two ways."), barrel);
+        assertTrue(
+                barrel.contains(
+                        "Each of 3 must be inside; the worst decides. Differs by 0.0002 in between the two ways."),
+                barrel);
     }
 
     private static String line(DemoPart part, String which) throws IOException {
-        return text(Records.whole(part, which.equals("pass") ? Records.passing(part) : Records.failing(part))).replaceAll("\\s+", " ");
+        return text(Records.whole(part, which.equals("pass") ? Records.passing(part) : Records.failing(part)))
+                .replaceAll("\\s+", " ");
     }
 
     private static String text(Evidence evidence) throws IOException {

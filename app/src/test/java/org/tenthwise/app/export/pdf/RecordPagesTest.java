@@ -66,8 +66,10 @@ class RecordPagesTest {
     @ParameterizedTest
     @EnumSource(Scene.class)
     void noLetteringIsTooSmallToRead(Scene scene) {
-        drawn(scene).stream().flatMap(pen -> pen.lettered().stream()).forEach(text ->
-                assertTrue(text.size() >= LEAST_LETTERING, text.text() + " is lettered at " + text.size()));
+        drawn(scene).stream()
+                .flatMap(pen -> pen.lettered().stream())
+                .forEach(text ->
+                        assertTrue(text.size() >= LEAST_LETTERING, text.text() + " is lettered at " + text.size()));
     }
 
     @ParameterizedTest
@@ -89,21 +91,30 @@ class RecordPagesTest {
     @ParameterizedTest
     @EnumSource(Scene.class)
     void everyCharacteristicStandsInTheTableAndInTheDetails(Scene scene) {
-        List<String> texts = drawn(scene).stream().flatMap(pen -> pen.texts().stream()).toList();
+        List<String> texts =
+                drawn(scene).stream().flatMap(pen -> pen.texts().stream()).toList();
         for (Step step : scene.evidence().sheet().plan().steps()) {
-            long times = texts.stream().filter(String.valueOf(step.number())::equals).count();
+            long times =
+                    texts.stream().filter(String.valueOf(step.number())::equals).count();
             assertTrue(times >= 2, step.number() + " stands " + times + " times");
         }
     }
 
     @Test
     void aStruckOutReadingStaysWithItsReasonItsPersonAndItsTime() {
-        says(all(Scene.UNFINISHED), "46.40", "Struck out: Gauge stood on a chip; wiped and measured again. (Setter 2, 2026-11-25 ");
+        says(
+                all(Scene.UNFINISHED),
+                "46.40",
+                "Struck out: Gauge stood on a chip; wiped and measured again. (Setter 2, 2026-11-25 ");
     }
 
     @Test
     void aCorrectionForTemperatureStandsWithWhatItRestsOn() {
-        says(all(Scene.PASSED), "temperature, part 23.4 °C", "Brought to 20 °C by", "16.2 ± 10 % in 1e-6 per °C",
+        says(
+                all(Scene.PASSED),
+                "temperature, part 23.4 °C",
+                "Brought to 20 °C by",
+                "16.2 ± 10 % in 1e-6 per °C",
                 "Corrected for temperature, each with its own figures: characteristic 9, 13, 32.");
     }
 
@@ -121,22 +132,29 @@ class RecordPagesTest {
     @Test
     void whatIsSignedAgainstSaysSoOnEveryPage() {
         Sample sample = Records.passing(DemoPart.SCREW_CARRIER);
-        Evidence against = Records.walk(DemoPart.SCREW_CARRIER, sample, sample.events().size() - 1)
+        Evidence against = Records.walk(
+                        DemoPart.SCREW_CARRIER, sample, sample.events().size() - 1)
                 .add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
-                .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED)).evidence();
+                .add(new Event.Signed("Inspector 1", SignedAs.NOT_ACCEPTED))
+                .evidence();
         drawn(against).forEach(pen -> says(text(pen), "Conforms. Not accepted by Inspector 1."));
     }
 
     @Test
     void whatPassedWhatIsOutLeftUncutConcededAndUnsettledAddUpToAllCharacteristics() {
-        says(first(Scene.FAILED), "Does not conform, 3 set-up steps carried on: 3 of 24 characteristics out; 1 of 24 characteristics still to be cut; "
-                + "8 of 24 characteristics by concession; 3 of 24 characteristics not settled.",
+        says(
+                first(Scene.FAILED),
+                "Does not conform, 3 set-up steps carried on: 3 of 24 characteristics out; 1 of 24 characteristics "
+                        + "still to be cut; "
+                        + "8 of 24 characteristics by concession; 3 of 24 characteristics not settled.",
                 "10 of 24 characteristics passed, 1 of them after a repair and so by concession");
     }
 
     @Test
     void whatPassedIsCountedByClass() {
-        says(first(Scene.PASSED), "24 of 24 characteristics passed; beside them 9 of 9 set-up steps, 2 of 2 steps in process.");
+        says(
+                first(Scene.PASSED),
+                "24 of 24 characteristics passed; beside them 9 of 9 set-up steps, 2 of 2 steps in process.");
     }
 
     @Test
@@ -146,7 +164,11 @@ class RecordPagesTest {
 
     @Test
     void whyACheckIsOpenOrUnprovenIsSaidBesideIt() {
-        says(all(Scene.LAPSED), "Open 3 to take", "Unproven: 4.60. A figure is far off: nothing is judged from it.", "Unproven far off");
+        says(
+                all(Scene.LAPSED),
+                "Open 3 to take",
+                "Unproven: 4.60. A figure is far off: nothing is judged from it.",
+                "Unproven far off");
     }
 
     /** 1065 to the point of a drill of 8 is 1065 − 4 / tan 59° = 1062.597; 104.5 is allowed. */
@@ -157,14 +179,19 @@ class RecordPagesTest {
 
     @Test
     void whatLapsedIsSaidToHaveLapsed() {
-        says(all(Scene.LAPSED), "26 Pocket width: use as it is, by concession. Lapsed with entry",
+        says(
+                all(Scene.LAPSED),
+                "26 Pocket width: use as it is, by concession. Lapsed with entry",
                 "Not signed: what Setter 2, Inspector 2, Inspector 1 signed has lapsed.");
     }
 
     /** 1.3750 − (−0.00095 − 0.0000) = 1.37595: nothing is corrected. */
     @Test
     void whatAGaugeWasSetOnStandsInAColumnOfItsOwn() {
-        says(all(Scene.INCH_FAILED), "Reading Set on Correction Size", "MR-1375 = 1.3750 zero 0.0000 number falls −0.00095 0 1.37595");
+        says(
+                all(Scene.INCH_FAILED),
+                "Reading Set on Correction Size",
+                "MR-1375 = 1.3750 zero 0.0000 number falls −0.00095 0 1.37595");
     }
 
     @Test
@@ -182,40 +209,64 @@ class RecordPagesTest {
 
     @Test
     void aRepairStandsBesideWhatPassedAfterIt() {
-        says(all(Scene.WARM_GROOVES), "Conforms with one concession.", "1 of 1 characteristics passed, 1 of them after a repair and so by concession.",
-                "Pass 2, after a repair.", "1 Root: repair. Measured or changed since, first with entry",
+        says(
+                all(Scene.WARM_GROOVES),
+                "Conforms with one concession.",
+                "1 of 1 characteristics passed, 1 of them after a repair and so by concession.",
+                "Pass 2, after a repair.",
+                "1 Root: repair. Measured or changed since, first with entry",
                 "Number of the approval: A-7. Repaired: it counts among the concessions.");
     }
 
     @Test
     void theRecordNamesItsPlanAndTheHeadOfItsRunWhole() {
         Evidence passed = Scene.PASSED.evidence();
-        says(all(Scene.PASSED), passed.sheet().plan().source().sha256(), passed.head().hash());
+        says(
+                all(Scene.PASSED),
+                passed.sheet().plan().source().sha256(),
+                passed.head().hash());
     }
 
     @Test
     void aLongTextIsThereToItsLastWord() {
-        long names = List.of(all(Scene.LONG_NAMES).split("\\s+")).stream().filter("Spindelmutter"::equals).count();
+        long names = List.of(all(Scene.LONG_NAMES).split("\\s+")).stream()
+                .filter("Spindelmutter"::equals)
+                .count();
         assertTrue(names >= 120, names + " of 120 are left of a note");
     }
 
     /** The heading of a characteristic and its picture are not parted: less than they need may be left empty. */
     @ParameterizedTest
-    @EnumSource(value = Scene.class, names = {"PASSED", "FAILED", "INCH_PASSED", "INCH_FAILED"})
+    @EnumSource(
+            value = Scene.class,
+            names = {"PASSED", "FAILED", "INCH_PASSED", "INCH_FAILED"})
     void noPageButTheLastIsLeftEmptierThanTheNextCharacteristicNeeds(Scene scene) {
         List<RecordingPen> drawn = drawn(scene);
         for (RecordingPen pen : drawn.subList(0, drawn.size() - 1)) {
-            double foot = pen.lettered().stream().filter(text -> text.text().startsWith("Run of ")).mapToDouble(text -> text.box().top()).max().orElseThrow();
-            double lowest = pen.lettered().stream().mapToDouble(text -> text.box().bottom()).filter(bottom -> bottom < foot).max().orElseThrow();
-            assertTrue(foot - lowest < 360, () -> "%.0f pixels are empty under: %s".formatted(foot - lowest, text(pen)));
+            double foot = pen.lettered().stream()
+                    .filter(text -> text.text().startsWith("Run of "))
+                    .mapToDouble(text -> text.box().top())
+                    .max()
+                    .orElseThrow();
+            double lowest = pen.lettered().stream()
+                    .mapToDouble(text -> text.box().bottom())
+                    .filter(bottom -> bottom < foot)
+                    .max()
+                    .orElseThrow();
+            assertTrue(
+                    foot - lowest < 360, () -> "%.0f pixels are empty under: %s".formatted(foot - lowest, text(pen)));
         }
     }
 
     /** "Entry" is the head of every table of readings; above it on its page stands what the readings are of. */
     @ParameterizedTest
-    @EnumSource(value = Scene.class, names = {"NOT_BEGUN", "LONG_NAMES"}, mode = EnumSource.Mode.EXCLUDE)
+    @EnumSource(
+            value = Scene.class,
+            names = {"NOT_BEGUN", "LONG_NAMES"},
+            mode = EnumSource.Mode.EXCLUDE)
     void everyTableOfReadingsNamesItsCharacteristicOnItsPage(Scene scene) {
-        List<String> names = scene.evidence().sheet().plan().steps().stream().map(Step::name).toList();
+        List<String> names =
+                scene.evidence().sheet().plan().steps().stream().map(Step::name).toList();
         int tables = 0;
         for (RecordingPen pen : drawn(scene)) {
             List<String> texts = pen.texts();
@@ -239,15 +290,23 @@ class RecordPagesTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = Scene.class, names = {"PASSED", "INCH_PASSED"})
+    @EnumSource(
+            value = Scene.class,
+            names = {"PASSED", "INCH_PASSED"})
     void whoAcceptedStandsOnOnePageWithWhoBeganAndWhenItWasClosed(Scene scene) {
-        List<String> signed = drawn(scene).stream().map(RecordPagesTest::text).filter(text -> text.contains("Begun by Setter 2 Last entry by ")
-                || text.contains("Begun by Setter 1 Last entry by ")).toList();
+        List<String> signed = drawn(scene).stream()
+                .map(RecordPagesTest::text)
+                .filter(text -> text.contains("Begun by Setter 2 Last entry by ")
+                        || text.contains("Begun by Setter 1 Last entry by "))
+                .toList();
         assertEquals(1, signed.size());
         says(signed.get(0), "Accepted by Inspector 1. 2026-");
     }
 
-    /** 1.4990 and 1.5006, their middle 1.4998, wanted a third in from 1.5000 of 1.4938 to 1.5000: 0.0019 off, by steps of 0.0002 on diameter 0.0018. */
+    /**
+     * 1.4990 and 1.5006, their middle 1.4998, wanted a third in from 1.5000 of 1.4938 to 1.5000: 0.0019 off, by steps
+     * of 0.0002 on diameter 0.0018.
+     */
     @Test
     void whatIsToBeDoneStandsWithACharacteristicWhileTheRunIsOpen() {
         says(all(Scene.INCH_FAILED), "To do Change the X offset by −0.0009 in, counted in radii.");
@@ -282,6 +341,8 @@ class RecordPagesTest {
     }
 
     private List<RecordingPen> drawn(Evidence evidence) {
-        return pages.of(evidence).stream().map(leaf -> RecordingPen.of(new Page(leaf), Leaf.FRAME)).toList();
+        return pages.of(evidence).stream()
+                .map(leaf -> RecordingPen.of(new Page(leaf), Leaf.FRAME))
+                .toList();
     }
 }

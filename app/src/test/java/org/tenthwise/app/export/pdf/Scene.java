@@ -31,22 +31,24 @@ import org.tenthwise.model.run.SignedAs;
 
 /** Invented runs to write records of, from the plain one to the worst a tablet may be given. */
 enum Scene {
-
     PASSED(() -> Records.whole(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER))),
     FAILED(() -> Records.whole(DemoPart.SCREW_CARRIER, Records.failing(DemoPart.SCREW_CARRIER))),
     UNFINISHED(Scene::unfinished),
     CONCEDED(Scene::conceded),
     LAPSED(Scene::lapsed),
-    NOT_BEGUN(() -> Records.walk(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER), 0).evidence()),
+    NOT_BEGUN(() -> Records.walk(DemoPart.SCREW_CARRIER, Records.passing(DemoPart.SCREW_CARRIER), 0)
+            .evidence()),
     INCH_PASSED(() -> Records.whole(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END))),
     INCH_FAILED(() -> Records.whole(DemoPart.WINCH_BARREL_END, Records.failing(DemoPart.WINCH_BARREL_END))),
-    INCH_UNFINISHED(() -> Records.walk(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END), 50).evidence()),
+    INCH_UNFINISHED(() -> Records.walk(DemoPart.WINCH_BARREL_END, Records.passing(DemoPart.WINCH_BARREL_END), 50)
+            .evidence()),
     WARM_GROOVES(Scene::warmGrooves),
     LONG_NAMES(Scene::longNames);
 
     private static final String SIXTY = "Mitnehmerzapfenaufnahmebohrung für die Spindelmutter am Tor 4";
-    private static final String ANY_SIGN = "tab\there, two\nlines, \u0007bell, \u4e2d\u6587, \u05d0\u05d1, \ud83d\udd27, "
-            + "\u2300 30, \u221e, e\u0301, \ufb01, \ud800, =1+1";
+    private static final String ANY_SIGN =
+            "tab\there, two\nlines, \u0007bell, \u4e2d\u6587, \u05d0\u05d1, \ud83d\udd27, "
+                    + "\u2300 30, \u221e, e\u0301, \ufb01, \ud800, =1+1";
 
     private final Supplier<Evidence> evidence;
 
@@ -61,7 +63,10 @@ enum Scene {
     /** Stops after a while, with a reading struck out, one taken again, a doubt, notes and another person. */
     private static Evidence unfinished() {
         Sample passed = Records.passing(DemoPart.SCREW_CARRIER);
-        Records.Walk walk = Records.walk(DemoPart.SCREW_CARRIER, passed, passed.events().indexOf(new Event.ReadingTaken(12, "1.1", mm("46.04"))));
+        Records.Walk walk = Records.walk(
+                DemoPart.SCREW_CARRIER,
+                passed,
+                passed.events().indexOf(new Event.ReadingTaken(12, "1.1", mm("46.04"))));
         walk.add(new Event.ReadingTaken(12, "1.1", mm("46.40")));
         long wrong = walk.seq();
         return walk.add(new Event.StruckOut(wrong, "Gauge stood on a chip; wiped and measured again."))
@@ -69,46 +74,70 @@ enum Scene {
                 .add(new Event.ReadingTaken(12, "1.1", mm("46.04")))
                 .add(new Event.DoubtFlagged(12, "Does the drawing mean the depth from the shoulder?"))
                 .add(new Event.NoteMade(0, "Coolant at 21 °C since noon."))
-                .add(new Event.HandedOver("Setter 1")).evidence();
+                .add(new Event.HandedOver("Setter 1"))
+                .evidence();
     }
 
     /** All passed but one place of the pocket, which is signed for. */
     private static Evidence conceded() {
         List<Event> events = new ArrayList<>();
         for (Event event : Records.passing(DemoPart.SCREW_CARRIER).events()) {
-            boolean pocket = event instanceof Event.ReadingTaken taken && taken.step() == 26 && taken.slot().equals("3.1");
+            boolean pocket = event instanceof Event.ReadingTaken taken
+                    && taken.step() == 26
+                    && taken.slot().equals("3.1");
             if (event instanceof Event.Closed) {
-                events.add(new Event.Disposed(26, Disposition.USE_AS_IS,
-                        "Over by 0.003 at one of six places; key fitted by hand.", "Design office", Optional.of("C-117")));
+                events.add(new Event.Disposed(
+                        26,
+                        Disposition.USE_AS_IS,
+                        "Over by 0.003 at one of six places; key fitted by hand.",
+                        "Design office",
+                        Optional.of("C-117")));
             }
             events.add(pocket ? new Event.ReadingTaken(26, "3.1", mm("12.046")) : event);
         }
         return new Records.Walk(DemoPart.SCREW_CARRIER.plan(), "Setter 2")
-                .add(Records.passing(DemoPart.SCREW_CARRIER).begun()).addAll(events).evidence();
+                .add(Records.passing(DemoPart.SCREW_CARRIER).begun())
+                .addAll(events)
+                .evidence();
     }
 
-    /** Accepted with a concession; then the pocket is corrected, the bore cut again before the plug is tried anew, and two figures far off are kept. */
+    /**
+     * Accepted with a concession; then the pocket is corrected, the bore cut again before the plug is tried anew, and
+     * two figures far off are kept.
+     */
     private static Evidence lapsed() {
         Records.Walk walk = new Records.Walk(DemoPart.SCREW_CARRIER.plan(), "Setter 2")
                 .add(Records.passing(DemoPart.SCREW_CARRIER).begun());
         for (Event event : Records.passing(DemoPart.SCREW_CARRIER).events()) {
-            boolean pocket = event instanceof Event.ReadingTaken taken && taken.step() == 26 && taken.slot().equals("3.1");
-            walk.add(event instanceof Event.Closed ? new Event.Disposed(26, Disposition.USE_AS_IS, "Key fitted by hand.", "Design office")
-                    : pocket ? new Event.ReadingTaken(26, "3.1", mm("12.046")) : event);
+            boolean pocket = event instanceof Event.ReadingTaken taken
+                    && taken.step() == 26
+                    && taken.slot().equals("3.1");
+            walk.add(
+                    event instanceof Event.Closed
+                            ? new Event.Disposed(26, Disposition.USE_AS_IS, "Key fitted by hand.", "Design office")
+                            : pocket ? new Event.ReadingTaken(26, "3.1", mm("12.046")) : event);
         }
-        walk.add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED)).add(new Event.Signed("Inspector 2", SignedAs.MEASURED_AGAIN))
-                .add(new Event.Signed("Inspector 1", SignedAs.ACCEPTED)).add(new Event.HandedOver("Setter 1"))
+        walk.add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
+                .add(new Event.Signed("Inspector 2", SignedAs.MEASURED_AGAIN))
+                .add(new Event.Signed("Inspector 1", SignedAs.ACCEPTED))
+                .add(new Event.HandedOver("Setter 1"))
                 .add(new Event.ReadingTaken(26, "3.1", mm("12.047")))
                 .add(new Event.PassBegun(13, Event.PassBegun.Why.CUT))
                 .add(new Event.TemperatureTaken(13, Body.PART, Degrees.of("21.0", CELSIUS)))
                 .add(new Event.TemperatureTaken(13, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
         List.of("1.1", "2.1", "3.1", "4.1").forEach(place -> walk.add(new Event.ReadingTaken(13, place, mm("0.018"))));
-        return walk.add(new Event.ReadingTaken(12, "1.1", mm("4.60"))).add(new Event.ReadingTaken(18, "1.1", mm("1065"))).evidence();
+        return walk.add(new Event.ReadingTaken(12, "1.1", mm("4.60")))
+                .add(new Event.ReadingTaken(18, "1.1", mm("1065")))
+                .evidence();
     }
 
-    /** A root read warm and across opposite grooves, so that two corrections come together; then repaired and read again. */
+    /**
+     * A root read warm and across opposite grooves, so that two corrections come together; then repaired and read
+     * again.
+     */
     private static Evidence warmGrooves() {
-        Plan plan = InventedPlans.inMillimetres("""
+        Plan plan = InventedPlans.inMillimetres(
+                """
                 [temperature]
                 part_expansion = 16.2
                 shop_least = 18
@@ -126,10 +155,15 @@ enum Scene {
                 temperature = "ask"
                 gauge_kind = "micrometer"
                 """);
-        Records.Walk walk = new Records.Walk(plan, "Setter 1").add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()));
+        Records.Walk walk = new Records.Walk(plan, "Setter 1")
+                .add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()));
         readWarm(walk, "32.692");
-        readWarm(walk.add(new Event.Disposed(1, Disposition.REPAIR, "Dressed and sprayed.", "Design office", Optional.of("A-7"))), "32.688");
-        return walk.add(new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED)).evidence();
+        readWarm(
+                walk.add(new Event.Disposed(
+                        1, Disposition.REPAIR, "Dressed and sprayed.", "Design office", Optional.of("A-7"))),
+                "32.688");
+        return walk.add(new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED))
+                .evidence();
     }
 
     private static void readWarm(Records.Walk walk, String figure) {
@@ -143,21 +177,42 @@ enum Scene {
     private static Evidence longNames() {
         Plan demo = DemoPart.SCREW_CARRIER.plan();
         List<Step> steps = new ArrayList<>();
-        List<Check> checks = demo.steps().stream().map(Step::check).filter(check -> !(check instanceof Check.PlugFit)
-                && !(check instanceof Check.OverWires)).toList();
-        IntStream.rangeClosed(1, 40).forEach(number -> steps.add(new Step(number * 101, 10, SIXTY, SIXTY + " " + SIXTY,
-                ANY_SIGN, Optional.empty(), number % 7 == 0 ? List.of(number * 101 - 101) : List.of(), Optional.empty(),
-                checks.get(number % checks.size()))));
+        List<Check> checks = demo.steps().stream()
+                .map(Step::check)
+                .filter(check -> !(check instanceof Check.PlugFit) && !(check instanceof Check.OverWires))
+                .toList();
+        IntStream.rangeClosed(1, 40)
+                .forEach(number -> steps.add(new Step(
+                        number * 101,
+                        10,
+                        SIXTY,
+                        SIXTY + " " + SIXTY,
+                        ANY_SIGN,
+                        Optional.empty(),
+                        number % 7 == 0 ? List.of(number * 101 - 101) : List.of(),
+                        Optional.empty(),
+                        checks.get(number % checks.size()))));
         PlanSource source = demo.source();
         String unbroken = "X".repeat(60);
-        Plan plan = new Plan(new PartId(unbroken, "AB"), SIXTY, SIXTY, SIXTY, unbroken, Unit.MILLIMETRE,
-                demo.remark() + " " + SIXTY + " " + SIXTY, List.of(new Operation(10, SIXTY)), steps, Optional.empty(), source);
+        Plan plan = new Plan(
+                new PartId(unbroken, "AB"),
+                SIXTY,
+                SIXTY,
+                SIXTY,
+                unbroken,
+                Unit.MILLIMETRE,
+                demo.remark() + " " + SIXTY + " " + SIXTY,
+                List.of(new Operation(10, SIXTY)),
+                steps,
+                Optional.empty(),
+                source);
         return new Records.Walk(plan, unbroken)
                 .add(new Event.Begun(plan.part(), unbroken, unbroken, SIXTY, source))
                 .add(new Event.NoteMade(101, ANY_SIGN))
                 .add(new Event.NoteMade(0, String.join(" ", Collections.nCopies(120, SIXTY))))
                 .add(new Event.DoubtFlagged(202, String.join("", Collections.nCopies(40, unbroken))))
-                .add(new Event.Disposed(303, Disposition.SCRAP, ANY_SIGN + SIXTY + unbroken, unbroken)).evidence();
+                .add(new Event.Disposed(303, Disposition.SCRAP, ANY_SIGN + SIXTY + unbroken, unbroken))
+                .evidence();
     }
 
     private static Written mm(String figure) {

@@ -28,9 +28,10 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 
 /**
- * The root of an invented Tr 40×7, read across its grooves by a hand that answers, strikes out, takes other gauges and reads again
- * at any time. It passes exactly when two readings count, an answer that counts was given after everything read in the pass, and
- * both sizes are inside by the answer: with M² − 12.25 between 31.5² and 32.5² where points stood in opposite grooves.
+ * The root of an invented Tr 40×7, read across its grooves by a hand that answers, strikes out, takes other gauges and
+ * reads again at any time. It passes exactly when two readings count, an answer that counts was given after everything
+ * read in the pass, and both sizes are inside by the answer: with M² − 12.25 between 31.5² and 32.5² where points stood
+ * in opposite grooves.
  */
 class AcrossGroovesRunsTest {
 
@@ -40,7 +41,8 @@ class AcrossGroovesRunsTest {
     private static final BigDecimal HALF_A_PITCH_SQUARED = new BigDecimal("12.25");
     private static final BigDecimal LEAST_SQUARED = new BigDecimal("992.25");
     private static final BigDecimal MOST_SQUARED = new BigDecimal("1056.25");
-    private static final Plan PLAN = InventedPlans.inMillimetres("""
+    private static final Plan PLAN = InventedPlans.inMillimetres(
+            """
             [[step]]
             number = 1
             operation = 10
@@ -63,18 +65,25 @@ class AcrossGroovesRunsTest {
         for (long seed = first; seed < first + RUNS; seed++) {
             run(seed);
         }
-        assertTrue(passedBy.values().stream().allMatch(times -> times > RUNS / 50) && passedBy.size() == 2, passedBy::toString);
+        assertTrue(
+                passedBy.values().stream().allMatch(times -> times > RUNS / 50) && passedBy.size() == 2,
+                passedBy::toString);
     }
 
     private void run(long seed) throws Exception {
         Random random = new Random(seed);
-        RunSession session = new Shop(new MemoryLedger(), CLOCK).begin(new Beginning(PLAN, "1", "L-1", "Lathe 4", "Setter 1"));
+        RunSession session =
+                new Shop(new MemoryLedger(), CLOCK).begin(new Beginning(PLAN, "1", "L-1", "Lathe 4", "Setter 1"));
         for (int deed = 0; deed < DEEDS; deed++) {
             deed(session, random);
             List<Entry> entries = session.state().sheet().run().entries();
             boolean passed = session.state().line().finding().verdict().passed();
             Optional<Answer> by = passes(entries);
-            assertEquals(by.isPresent(), passed, () -> "Seed " + seed + ": " + entries.stream().skip(1).map(Entry::event).toList());
+            assertEquals(
+                    by.isPresent(),
+                    passed,
+                    () -> "Seed " + seed + ": "
+                            + entries.stream().skip(1).map(Entry::event).toList());
             by.ifPresent(answer -> passedBy.merge(answer, 1, Integer::sum));
         }
     }
@@ -82,7 +91,8 @@ class AcrossGroovesRunsTest {
     private static void deed(RunSession session, Random random) throws Exception {
         List<Entry> entries = session.state().sheet().run().entries();
         switch (random.nextInt(12)) {
-            case 0 -> session.strikeOut(entries.get(random.nextInt(entries.size())).seq(), "Gauge slipped");
+            case 0 ->
+                session.strikeOut(entries.get(random.nextInt(entries.size())).seq(), "Gauge slipped");
             case 1 -> session.gauge().choose("G-" + random.nextInt(3), Optional.empty());
             case 2 -> session.answer(random.nextBoolean() ? Answer.OPPOSITE_GROOVES : Answer.SQUARE_ACROSS);
             case 3 -> {
@@ -96,7 +106,8 @@ class AcrossGroovesRunsTest {
                 } else if (session.state().asked() instanceof Asked.Answering) {
                     session.answer(random.nextBoolean() ? Answer.OPPOSITE_GROOVES : Answer.SQUARE_ACROSS);
                 } else {
-                    session.enter(BigDecimal.valueOf(31_600 + random.nextInt(1_150), 3).toPlainString());
+                    session.enter(BigDecimal.valueOf(31_600 + random.nextInt(1_150), 3)
+                            .toPlainString());
                 }
             }
         }
@@ -133,8 +144,10 @@ class AcrossGroovesRunsTest {
                 answer = counts ? Optional.of(answered.answer()) : Optional.empty();
             }
         }
-        BigDecimal off = answer.filter(Answer.OPPOSITE_GROOVES::equals).isPresent() ? HALF_A_PITCH_SQUARED : BigDecimal.ZERO;
-        boolean inside = readings.values().stream().map(read -> read.pow(2).subtract(off))
+        BigDecimal off =
+                answer.filter(Answer.OPPOSITE_GROOVES::equals).isPresent() ? HALF_A_PITCH_SQUARED : BigDecimal.ZERO;
+        boolean inside = readings.values().stream()
+                .map(read -> read.pow(2).subtract(off))
                 .allMatch(square -> square.compareTo(LEAST_SQUARED) >= 0 && square.compareTo(MOST_SQUARED) <= 0);
         return answer.filter(any -> readings.size() == 2 && inside);
     }

@@ -43,7 +43,9 @@ final class Counting {
                 || event instanceof Event.TemperatureTaken taken && taken.step() == step
                 || event instanceof Event.Answered answered && answered.step() == step
                 || event instanceof Event.PassBegun begun && begun.step() == step
-                || event instanceof Event.Disposed disposed && disposed.step() == step && CHANGING.contains(disposed.disposition())
+                || event instanceof Event.Disposed disposed
+                        && disposed.step() == step
+                        && CHANGING.contains(disposed.disposition())
                 || event instanceof Event.StruckOut out && stepOf(out.entry()) == step;
     }
 
@@ -51,10 +53,13 @@ final class Counting {
         for (Entry entry : entries) {
             if (entry.seq() == seq) {
                 Event event = entry.event();
-                return event instanceof Event.ReadingTaken read ? read.step()
-                        : event instanceof Event.TemperatureTaken taken ? taken.step()
-                        : event instanceof Event.Answered answered ? answered.step()
-                        : event instanceof Event.GaugeSet set ? set.step() : 0;
+                return event instanceof Event.ReadingTaken read
+                        ? read.step()
+                        : event instanceof Event.TemperatureTaken taken
+                                ? taken.step()
+                                : event instanceof Event.Answered answered
+                                        ? answered.step()
+                                        : event instanceof Event.GaugeSet set ? set.step() : 0;
             }
         }
         return 0;
@@ -70,8 +75,9 @@ final class Counting {
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
             boolean anew = entry.event() instanceof Event.PassBegun begun && begun.step() == step.number()
-                    || entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()
-                    && CHANGING.contains(disposed.disposition())
+                    || entry.event() instanceof Event.Disposed disposed
+                            && disposed.step() == step.number()
+                            && CHANGING.contains(disposed.disposition())
                     || step.restsOn().stream().anyMatch(on -> changes(entry, on));
             start = anew ? i + 1 : start;
         }
@@ -84,8 +90,10 @@ final class Counting {
         for (Entry entry : counting(step)) {
             if (entry.event() instanceof Event.ReadingTaken taken && taken.step() == step.number()) {
                 readings.remove(taken.slot());
-                setting(step, entry).filter(any -> counts(entry)).ifPresent(setting ->
-                        readings.put(taken.slot(), new Read(millimetres(taken.typed()), setting)));
+                setting(step, entry)
+                        .filter(any -> counts(entry))
+                        .ifPresent(
+                                setting -> readings.put(taken.slot(), new Read(millimetres(taken.typed()), setting)));
             }
         }
         return readings;

@@ -15,11 +15,13 @@ import org.tenthwise.model.run.Event;
 /**
  * What may be said of the next cut, from the entries of a run alone.
  *
- * <p>The rules, in words. A size is cut once each of its places is read and, where they are taken, both temperatures are, and a thread once the
- * root under the wires is known; or where someone signed to cut on what is there and nothing was done to the step since, no gauge of it taken or set either. No amount is
- * given while a temperature is missing. An amount leaves every place that is read, or the one size the drawing makes of them, inside
- * both limits by the guard band; it takes metal off, no less than the least depth on each side, in whole steps of the register. What may
- * come off at the most leaves each of them inside the limit on the other side by the guard band, and one step more would not.
+ * <p>The rules, in words. A size is cut once each of its places is read and, where they are taken, both temperatures
+ * are, and a thread once the root under the wires is known; or where someone signed to cut on what is there and nothing
+ * was done to the step since, no gauge of it taken or set either. No amount is given while a temperature is missing. An
+ * amount leaves every place that is read, or the one size the drawing makes of them, inside both limits by the guard
+ * band; it takes metal off, no less than the least depth on each side, in whole steps of the register. What may come
+ * off at the most leaves each of them inside the limit on the other side by the guard band, and one step more would
+ * not.
  */
 final class CutOracle {
 
@@ -27,6 +29,7 @@ final class CutOracle {
     private static final BigDecimal USUAL_STEP = new BigDecimal("0.001");
     /** Pitch diameters are worked out to a tenth of a micrometre here. */
     private static final BigDecimal OF_A_THREAD = new BigDecimal("0.0003");
+
     private static final BigDecimal OF_WHAT_IS_ROUNDED = new BigDecimal("0.000005");
 
     private final List<Entry> entries;
@@ -41,7 +44,9 @@ final class CutOracle {
 
     /** Whether a step of that kind may be cut now. */
     boolean mayCut(Facts step) {
-        return !(step.what() instanceof Facts.Size || step.what() instanceof Facts.Thread) || allRead(step) && warm(step) && rootKnown(step) || signed(step);
+        return !(step.what() instanceof Facts.Size || step.what() instanceof Facts.Thread)
+                || allRead(step) && warm(step) && rootKnown(step)
+                || signed(step);
     }
 
     /** What is wrong with an amount for a step; absent where nothing is. */
@@ -50,7 +55,9 @@ final class CutOracle {
             return Optional.of("is given too early");
         }
         BigDecimal cut = change.millimetres();
-        return step.what() instanceof Facts.Size size ? ofSize(step, size, cut) : ofThread(step, (Facts.Thread) step.what(), cut);
+        return step.what() instanceof Facts.Size size
+                ? ofSize(step, size, cut)
+                : ofThread(step, (Facts.Thread) step.what(), cut);
     }
 
     private Optional<String> ofSize(Facts step, Facts.Size size, BigDecimal change) {
@@ -63,27 +70,47 @@ final class CutOracle {
             return Optional.of("cannot be typed");
         }
         BigDecimal sides = size.kind().equals("depth") ? BigDecimal.ONE : TWO;
-        if (size.cuts().least().filter(least -> off.compareTo(least.multiply(sides)) < 0).isPresent()) {
+        if (size.cuts()
+                .least()
+                .filter(least -> off.compareTo(least.multiply(sides)) < 0)
+                .isPresent()) {
             return Optional.of("lets the tool rub");
         }
-        return inside(bound(oracle.read(step, size), size.combine()), change, size.lower().map(size.guard()::add),
-                size.upper().map(upper -> upper.subtract(size.guard())), hair(size));
+        return inside(
+                bound(oracle.read(step, size), size.combine()),
+                change,
+                size.lower().map(size.guard()::add),
+                size.upper().map(upper -> upper.subtract(size.guard())),
+                hair(size));
     }
 
     /** What is wrong with what is said may come off at the most; absent where nothing is. */
     Optional<String> againstTheMost(Facts step, Optional<Length> most) {
         if (!(step.what() instanceof Facts.Size size)) {
             Facts.Thread thread = (Facts.Thread) step.what();
-            return againstTheMost(most, Optional.of(oracle.pitchDiameters(step).stream().min(BigDecimal::compareTo).orElseThrow()
-                    .subtract(thread.lower()).subtract(thread.guard())), counted(USUAL_STEP), OF_A_THREAD);
+            return againstTheMost(
+                    most,
+                    Optional.of(oracle.pitchDiameters(step).stream()
+                            .min(BigDecimal::compareTo)
+                            .orElseThrow()
+                            .subtract(thread.lower())
+                            .subtract(thread.guard())),
+                    counted(USUAL_STEP),
+                    OF_A_THREAD);
         }
         Stream<BigDecimal> bound = bound(oracle.read(step, size), size.combine()).stream();
-        Optional<BigDecimal> room = size.isOutside() ? size.lower().map(lower -> bound.min(BigDecimal::compareTo).orElseThrow().subtract(lower))
-                : size.upper().map(upper -> upper.subtract(bound.max(BigDecimal::compareTo).orElseThrow()));
+        Optional<BigDecimal> room = size.isOutside()
+                ? size.lower()
+                        .map(lower ->
+                                bound.min(BigDecimal::compareTo).orElseThrow().subtract(lower))
+                : size.upper()
+                        .map(upper ->
+                                upper.subtract(bound.max(BigDecimal::compareTo).orElseThrow()));
         return againstTheMost(most, room.map(left -> left.subtract(size.guard())), step(size), hair(size));
     }
 
-    private static Optional<String> againstTheMost(Optional<Length> most, Optional<BigDecimal> room, BigDecimal one, BigDecimal hair) {
+    private static Optional<String> againstTheMost(
+            Optional<Length> most, Optional<BigDecimal> room, BigDecimal one, BigDecimal hair) {
         if (most.isEmpty() || room.isEmpty()) {
             return most.isPresent() == room.isPresent() ? Optional.empty() : Optional.of("has room " + room);
         }
@@ -110,22 +137,37 @@ final class CutOracle {
         if (change.remainder(counted(USUAL_STEP)).signum() != 0) {
             return Optional.of("cannot be typed");
         }
-        return inside(oracle.pitchDiameters(step), change, Optional.of(thread.lower().add(thread.guard())),
-                Optional.of(thread.upper().subtract(thread.guard())), OF_A_THREAD);
+        return inside(
+                oracle.pitchDiameters(step),
+                change,
+                Optional.of(thread.lower().add(thread.guard())),
+                Optional.of(thread.upper().subtract(thread.guard())),
+                OF_A_THREAD);
     }
 
     private static List<BigDecimal> bound(List<BigDecimal> sizes, String combine) {
         return switch (combine) {
-            case "mean" -> List.of(sizes.stream().reduce(BigDecimal.ZERO, BigDecimal::add).divide(BigDecimal.valueOf(sizes.size()), 12, RoundingMode.HALF_EVEN));
+            case "mean" ->
+                List.of(sizes.stream()
+                        .reduce(BigDecimal.ZERO, BigDecimal::add)
+                        .divide(BigDecimal.valueOf(sizes.size()), 12, RoundingMode.HALF_EVEN));
             case "largest" -> List.of(sizes.stream().max(BigDecimal::compareTo).orElseThrow());
             case "smallest" -> List.of(sizes.stream().min(BigDecimal::compareTo).orElseThrow());
             default -> sizes;
         };
     }
 
-    private static Optional<String> inside(List<BigDecimal> bound, BigDecimal change, Optional<BigDecimal> least, Optional<BigDecimal> most, BigDecimal hair) {
-        boolean inside = bound.stream().map(change::add).allMatch(size -> least.map(low -> size.compareTo(low.subtract(hair)) >= 0).orElse(true)
-                && most.map(high -> size.compareTo(high.add(hair)) <= 0).orElse(true));
+    private static Optional<String> inside(
+            List<BigDecimal> bound,
+            BigDecimal change,
+            Optional<BigDecimal> least,
+            Optional<BigDecimal> most,
+            BigDecimal hair) {
+        boolean inside = bound.stream()
+                .map(change::add)
+                .allMatch(size -> least.map(low -> size.compareTo(low.subtract(hair)) >= 0)
+                                .orElse(true)
+                        && most.map(high -> size.compareTo(high.add(hair)) <= 0).orElse(true));
         return inside && !bound.isEmpty() ? Optional.empty() : Optional.of("leaves a place outside: " + bound);
     }
 
@@ -138,11 +180,14 @@ final class CutOracle {
     }
 
     private boolean rootKnown(Facts step) {
-        return !(step.what() instanceof Facts.Thread thread) || oracle.root(thread).isPresent();
+        return !(step.what() instanceof Facts.Thread thread)
+                || oracle.root(thread).isPresent();
     }
 
     private boolean warm(Facts step) {
-        return !(step.what() instanceof Facts.Size size) || !size.warm() || counting.temperatures(step).size() == 2;
+        return !(step.what() instanceof Facts.Size size)
+                || !size.warm()
+                || counting.temperatures(step).size() == 2;
     }
 
     boolean signed(Facts step) {
@@ -151,7 +196,8 @@ final class CutOracle {
             Event event = entry.event();
             if (event instanceof Event.CutOnThese cut && cut.step() == step.number()) {
                 signed = true;
-            } else if (counting.changes(entry, step.number()) || event instanceof Event.GaugeSet set && set.step() == step.number()
+            } else if (counting.changes(entry, step.number())
+                    || event instanceof Event.GaugeSet set && set.step() == step.number()
                     || event instanceof Event.GaugeChosen chosen && chosen.step() == step.number()
                     || event instanceof Event.Disposed disposed && disposed.step() == step.number()) {
                 signed = false;
@@ -166,7 +212,10 @@ final class CutOracle {
     }
 
     private Optional<Register> register() {
-        return entries.stream().flatMap(entry -> entry.event() instanceof Event.MachineKnown known ? Optional.of(known.register()).stream() : Optional.<Register>empty().stream())
+        return entries.stream()
+                .flatMap(entry -> entry.event() instanceof Event.MachineKnown known
+                        ? Optional.of(known.register()).stream()
+                        : Optional.<Register>empty().stream())
                 .reduce((earlier, later) -> later);
     }
 }

@@ -17,35 +17,49 @@ import org.tenthwise.model.plan.Question;
  * What a step of a plan demands. All sizes in millimetres.
  *
  * @param drawing whether it is a characteristic of the drawing; a set-up or in-process step otherwise
- * @param hold    nothing after this step is open until these are settled
+ * @param hold nothing after this step is open until these are settled
  */
 record Facts(int number, boolean drawing, List<Integer> hold, What what) {
 
     /** What is read or asked, and what it must come to. */
-    sealed interface What {
-    }
+    sealed interface What {}
 
     /** @param wanted the answer to each question */
-    record Asks(String kind, Map<Question, Answer> wanted) implements What {
-    }
+    record Asks(String kind, Map<Question, Answer> wanted) implements What {}
 
-    /** @param angles none for the eight that a plan without angles has; evenly round otherwise @param two whether it is read at two sections */
+    /**
+     * @param angles none for the eight that a plan without angles has; evenly round otherwise @param two whether it is
+     *     read at two sections
+     */
     record RunOut(BigDecimal limit, List<Integer> angles, boolean two) implements What {
 
         List<Integer> read() {
-            return angles.isEmpty() ? IntStream.range(0, 8).map(i -> 45 * i).boxed().toList() : angles;
+            return angles.isEmpty()
+                    ? IntStream.range(0, 8).map(i -> 45 * i).boxed().toList()
+                    : angles;
         }
     }
 
     /**
-     * @param kind     bore, width, diameter or depth
-     * @param combine  each, mean, largest, smallest or range; all but each where the drawing says so
+     * @param kind bore, width, diameter or depth
+     * @param combine each, mean, largest, smallest or range; all but each where the drawing says so
      * @param compared whether the gauge is set on a master
-     * @param warm     whether temperatures are taken
-     * @param cuts     what the plan says of the next cut
+     * @param warm whether temperatures are taken
+     * @param cuts what the plan says of the next cut
      */
-    record Size(String kind, Optional<BigDecimal> lower, Optional<BigDecimal> upper, int places, int each, String combine,
-                boolean cutAgain, BigDecimal guard, boolean compared, boolean warm, Cuts cuts) implements What {
+    record Size(
+            String kind,
+            Optional<BigDecimal> lower,
+            Optional<BigDecimal> upper,
+            int places,
+            int each,
+            String combine,
+            boolean cutAgain,
+            BigDecimal guard,
+            boolean compared,
+            boolean warm,
+            Cuts cuts)
+            implements What {
 
         BigDecimal about() {
             return lower.or(() -> upper).orElseThrow();
@@ -62,7 +76,11 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         }
 
         String gauge() {
-            return compared ? "bore-gauge" : kind.equals("diameter") ? "micrometer" : kind.equals("depth") ? "depth-gauge" : "inside-micrometer";
+            return compared
+                    ? "bore-gauge"
+                    : kind.equals("diameter")
+                            ? "micrometer"
+                            : kind.equals("depth") ? "depth-gauge" : "inside-micrometer";
         }
     }
 
@@ -72,13 +90,20 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         static final Cuts UNSAID = new Cuts(Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    record Plug(int bore, BigDecimal least, BigDecimal greatest, int places, Answer feel) implements What {
-    }
+    record Plug(int bore, BigDecimal least, BigDecimal greatest, int places, Answer feel) implements What {}
 
-    /** M10 x 1.5 over wires. @param minorStep 0 where none measures the root; @param minor absent where the plan gives none */
-    record Thread(BigDecimal lower, BigDecimal upper, BigDecimal wire, int minorStep, Optional<BigDecimal> minor,
-                  BigDecimal guard) implements What {
-    }
+    /**
+     * M10 x 1.5 over wires. @param minorStep 0 where none measures the root; @param minor absent where the plan gives
+     * none
+     */
+    record Thread(
+            BigDecimal lower,
+            BigDecimal upper,
+            BigDecimal wire,
+            int minorStep,
+            Optional<BigDecimal> minor,
+            BigDecimal guard)
+            implements What {}
 
     /** Steps whose readings this one uses. */
     Set<Integer> restsOn() {
@@ -98,8 +123,13 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
         if (!hold.isEmpty()) {
             keys.put("hold", new TreeSet<>(hold));
         }
-        String kind = what instanceof Asks asks ? asks.kind() : what instanceof RunOut ? "run-out"
-                : what instanceof Size size ? size.kind() : what instanceof Plug ? "plug-fit" : "thread-over-wires";
+        String kind = what instanceof Asks asks
+                ? asks.kind()
+                : what instanceof RunOut
+                        ? "run-out"
+                        : what instanceof Size size
+                                ? size.kind()
+                                : what instanceof Plug ? "plug-fit" : "thread-over-wires";
         keys.put("kind", quoted(kind));
         if (drawing == kind.equals("confirm")) {
             keys.put("class", quoted(drawing ? "drawing" : number % 2 == 0 ? "set-up" : "in-process"));
@@ -113,7 +143,8 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             }
         } else if (what instanceof RunOut runOut) {
             keys.put("limit", runOut.limit());
-            keys.put("holding", quoted(List.of("three-jaw", "four-jaw", "collet").get(number % 3)));
+            keys.put(
+                    "holding", quoted(List.of("three-jaw", "four-jaw", "collet").get(number % 3)));
             if (runOut.two()) {
                 keys.put("sections", "[{ name = \"near\", at = 30 }, { name = \"far\", at = 140 }]");
             }
@@ -127,7 +158,10 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             keys.put("places", places(size.places()));
             keys.put("readings_each", size.each());
             if (!size.combine().equals("each")) {
-                keys.put("drawing_says", quoted(Map.of("mean", "SA", "largest", "SX", "smallest", "SN").get(size.combine())));
+                keys.put(
+                        "drawing_says",
+                        quoted(Map.of("mean", "SA", "largest", "SX", "smallest", "SN")
+                                .get(size.combine())));
             }
             if (size.cutAgain()) {
                 keys.put("cut_again", quoted(size.isOutside() ? "too big" : "too small"));
@@ -164,7 +198,8 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
             }
             thread.minor().ifPresent(minor -> keys.put("minor_diameter", minor));
         }
-        return keys.entrySet().stream().map(key -> key.getKey() + " = " + key.getValue())
+        return keys.entrySet().stream()
+                .map(key -> key.getKey() + " = " + key.getValue())
                 .collect(Collectors.joining("\n", "\n[[step]]\n", "\n"));
     }
 
@@ -173,6 +208,8 @@ record Facts(int number, boolean drawing, List<Integer> hold, What what) {
     }
 
     private static List<String> places(int count) {
-        return IntStream.rangeClosed(1, count).mapToObj(i -> quoted("place " + i)).toList();
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(i -> quoted("place " + i))
+                .toList();
     }
 }

@@ -24,8 +24,8 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
 
 /**
- * Does the next thing to a run: mostly what is asked, mostly with a figure that is in, and again and again something else.
- * No two hands with the same random numbers do anything different.
+ * Does the next thing to a run: mostly what is asked, mostly with a figure that is in, and again and again something
+ * else. No two hands with the same random numbers do anything different.
  */
 final class Hand {
 
@@ -87,7 +87,9 @@ final class Hand {
     }
 
     private void machine() throws CouldNotSave {
-        session.machine(random.nextBoolean() ? Register.DIAMETER : Register.RADIUS, random.nextBoolean() ? Aim.ByLimits.MIDDLE : Aim.ByLimits.THIRD);
+        session.machine(
+                random.nextBoolean() ? Register.DIAMETER : Register.RADIUS,
+                random.nextBoolean() ? Aim.ByLimits.MIDDLE : Aim.ByLimits.THIRD);
     }
 
     private String person() {
@@ -100,7 +102,10 @@ final class Hand {
     }
 
     private void dispose() throws CouldNotSave {
-        session.dispose(Disposition.values()[random.nextInt(Disposition.values().length)], "Agreed", person(),
+        session.dispose(
+                Disposition.values()[random.nextInt(Disposition.values().length)],
+                "Agreed",
+                person(),
                 random.nextBoolean() ? "D-1" : "");
     }
 
@@ -118,7 +123,9 @@ final class Hand {
             enter(new BigDecimal(certified.nominal().text()).add(thousandths(3)).toPlainString());
         } else if (asked instanceof Asked.Zero) {
             enter(thousandths(5).toPlainString());
-        } else if (asked instanceof Asked.Reading reading && here().what() instanceof Facts.RunOut && random.nextInt(6) == 0) {
+        } else if (asked instanceof Asked.Reading reading
+                && here().what() instanceof Facts.RunOut
+                && random.nextInt(6) == 0) {
             turn(reading);
         } else if (asked instanceof Asked.Reading reading) {
             enter(figure(reading.slot().key()));
@@ -152,13 +159,15 @@ final class Hand {
 
     private Answer answer(Question question) {
         List<Answer> answers = question.answers();
-        return random.nextInt(4) == 0 ? answers.get(random.nextInt(answers.size()))
+        return random.nextInt(4) == 0
+                ? answers.get(random.nextInt(answers.size()))
                 : wanted(question).orElse(answers.get(0));
     }
 
     private Optional<Answer> wanted(Question question) {
         Facts.What what = here().what();
-        return what instanceof Facts.Plug plug ? Optional.of(plug.feel())
+        return what instanceof Facts.Plug plug
+                ? Optional.of(plug.feel())
                 : what instanceof Facts.Asks asks ? Optional.of(asks.wanted().get(question)) : Optional.empty();
     }
 
@@ -179,16 +188,20 @@ final class Hand {
         Facts.What what = here().what();
         if (what instanceof Facts.RunOut) {
             int most = List.of(5, 10, 20, 20, 30).get(random.nextInt(5));
-            return BigDecimal.valueOf(random.nextInt(most) + (slot.endsWith("highest") ? 8 : 0), 3).toPlainString();
+            return BigDecimal.valueOf(random.nextInt(most) + (slot.endsWith("highest") ? 8 : 0), 3)
+                    .toPlainString();
         }
-        BigDecimal size = what instanceof Facts.Size bore ? size(bore)
+        BigDecimal size = what instanceof Facts.Size bore
+                ? size(bore)
                 : what instanceof Facts.Plug plug ? plug(plug) : overWires((Facts.Thread) what);
         return asRead(size).toPlainString();
     }
 
     private BigDecimal size(Facts.Size bore) {
         BigDecimal low = bore.lower().orElseThrow();
-        int width = bore.upper().map(upper -> upper.subtract(low).movePointRight(3).intValueExact()).orElse(20);
+        int width = bore.upper()
+                .map(upper -> upper.subtract(low).movePointRight(3).intValueExact())
+                .orElse(20);
         int guard = bore.guard().movePointRight(3).intValueExact();
         return low.add(BigDecimal.valueOf(inOrNear(guard, width - guard), 3));
     }
@@ -200,7 +213,9 @@ final class Hand {
     /** A measurement that means a pitch diameter somewhere about the limits. */
     private BigDecimal overWires(Facts.Thread thread) {
         BigDecimal pitchDiameter = thread.lower().add(BigDecimal.valueOf(inOrNear(10, 122), 3));
-        return pitchDiameter.add(thread.wire().multiply(new BigDecimal("3"))).subtract(new BigDecimal("1.299038"))
+        return pitchDiameter
+                .add(thread.wire().multiply(new BigDecimal("3")))
+                .subtract(new BigDecimal("1.299038"))
                 .setScale(3, RoundingMode.HALF_EVEN);
     }
 
@@ -217,11 +232,13 @@ final class Hand {
 
     /** What the gauge in hand shows on a size. */
     private BigDecimal asRead(BigDecimal size) {
-        Optional<Setting> setting = session.state().setting().filter(set -> set.zero().isPresent());
+        Optional<Setting> setting =
+                session.state().setting().filter(set -> set.zero().isPresent());
         if (setting.isEmpty()) {
             return size;
         }
-        BigDecimal over = size.subtract(new BigDecimal(setting.get().certified().orElseThrow().text()));
+        BigDecimal over = size.subtract(
+                new BigDecimal(setting.get().certified().orElseThrow().text()));
         boolean falls = setting.get().gauge().sense().orElseThrow() == Sense.FALLS_WITH_SIZE;
         return new BigDecimal(setting.get().zero().get().text()).add(falls ? over.negate() : over);
     }

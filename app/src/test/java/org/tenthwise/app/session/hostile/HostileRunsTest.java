@@ -31,9 +31,10 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 
 /**
- * Nothing passes that should not: random runs, worked by a hand that does anything at any time, are judged after every deed by
- * the sheet and by the oracle. 2,000 runs, 100,000 with the profile {@code long}, or as many as {@code -Dhostile.runs}
- * says; the seed of a run that went wrong is in the message, and {@code -Dhostile.seed} begins there.
+ * Nothing passes that should not: random runs, worked by a hand that does anything at any time, are judged after every
+ * deed by the sheet and by the oracle. 2,000 runs, 100,000 with the profile {@code long}, or as many as
+ * {@code -Dhostile.runs} says; the seed of a run that went wrong is in the message, and {@code -Dhostile.seed} begins
+ * there.
  */
 class HostileRunsTest {
 
@@ -43,7 +44,10 @@ class HostileRunsTest {
     private final Map<Outcome, Integer> ended = new EnumMap<>(Outcome.class);
     private final Map<String, Integer> passedBy = new TreeMap<>();
     private final Map<String, Integer> proposals = new TreeMap<>();
-    /** Where the sheet does not pass what the oracle would: the answers with a gauge whose setting was struck out, and the like. */
+    /**
+     * Where the sheet does not pass what the oracle would: the answers with a gauge whose setting was struck out, and
+     * the like.
+     */
     private final Map<String, Integer> strict = new TreeMap<>();
 
     @Test
@@ -53,13 +57,26 @@ class HostileRunsTest {
         for (long seed = first; seed < first + runs; seed++) {
             run(seed);
         }
-        System.getLogger(getClass().getName()).log(System.Logger.Level.INFO,
-                "{0} runs from seed {1}: ended {2}; steps passed {3}; stricter than the oracle {4}; cuts {5}",
-                runs, Long.toString(first), ended, passedBy, strict, proposals);
+        System.getLogger(getClass().getName())
+                .log(
+                        System.Logger.Level.INFO,
+                        "{0} runs from seed {1}: ended {2}; steps passed {3}; stricter than the oracle {4}; cuts {5}",
+                        runs,
+                        Long.toString(first),
+                        ended,
+                        passedBy,
+                        strict,
+                        proposals);
         assertTrue(ended.getOrDefault(Outcome.CONFORMS, 0) > runs / 50, () -> "hardly a run came to its end: " + ended);
-        assertTrue(ended.getOrDefault(Outcome.CONFORMS_WITH_CONCESSIONS, 0) > 0, () -> "no concession came to an end: " + ended);
-        assertTrue(passedBy.keySet().containsAll(Set.of("Asks", "RunOut", "Size", "Plug", "Thread")), () -> "kinds: " + passedBy);
-        assertTrue(proposals.keySet().containsAll(Set.of("OFFERED", "SIGNED", "UNEVEN", "BELOW_LEAST_CUT")), () -> "cuts: " + proposals);
+        assertTrue(
+                ended.getOrDefault(Outcome.CONFORMS_WITH_CONCESSIONS, 0) > 0,
+                () -> "no concession came to an end: " + ended);
+        assertTrue(
+                passedBy.keySet().containsAll(Set.of("Asks", "RunOut", "Size", "Plug", "Thread")),
+                () -> "kinds: " + passedBy);
+        assertTrue(
+                proposals.keySet().containsAll(Set.of("OFFERED", "SIGNED", "UNEVEN", "BELOW_LEAST_CUT")),
+                () -> "cuts: " + proposals);
     }
 
     private void run(long seed) throws Exception {
@@ -77,16 +94,19 @@ class HostileRunsTest {
             List<Entry> after = ledger.entries(session.id());
             if (after.size() > before.size()) {
                 nothingBehindAShutHoldPoint(seed, plan, before, after);
-                noCutThatScraps(seed, plan, before, after, hand.session().state().sheet());
+                noCutThatScraps(
+                        seed, plan, before, after, hand.session().state().sheet());
                 nothingPassedThatIsNot(seed, plan, after, hand.session().state().sheet(), looked);
-                everyCutStaysAsItWasProposed(seed, plan, after, hand.session().state().sheet(), proposed);
+                everyCutStaysAsItWasProposed(
+                        seed, plan, after, hand.session().state().sheet(), proposed);
             }
         }
         Sheet sheet = hand.session().state().sheet();
         ended.merge(sheet.outcome(), 1, Integer::sum);
     }
 
-    private void nothingPassedThatIsNot(long seed, RandomPlan plan, List<Entry> entries, Sheet sheet, Set<Long> looked) {
+    private void nothingPassedThatIsNot(
+            long seed, RandomPlan plan, List<Entry> entries, Sheet sheet, Set<Long> looked) {
         Oracle oracle = new Oracle(plan.facts(), entries);
         for (Line line : sheet.lines()) {
             Facts facts = plan.facts(line.step().number());
@@ -101,7 +121,11 @@ class HostileRunsTest {
             if (passed) {
                 passedBy.merge(facts.what().getClass().getSimpleName(), 1, Integer::sum);
             } else if (says == Oracle.Says.PASSED) {
-                strict.merge(facts.what().getClass().getSimpleName() + " " + line.finding().verdict().standing(), 1, Integer::sum);
+                strict.merge(
+                        facts.what().getClass().getSimpleName() + " "
+                                + line.finding().verdict().standing(),
+                        1,
+                        Integer::sum);
             }
         }
         Outcome outcome = sheet.outcome();
@@ -114,11 +138,16 @@ class HostileRunsTest {
         }
     }
 
-    /** No amount and no cut before everything is read, unless it was signed for, and none that takes a place out on either side. */
+    /**
+     * No amount and no cut before everything is read, unless it was signed for, and none that takes a place out on
+     * either side.
+     */
     private void noCutThatScraps(long seed, RandomPlan plan, List<Entry> before, List<Entry> after, Sheet sheet) {
         CutOracle then = new CutOracle(plan.facts(), before);
         for (Entry entry : after.subList(before.size(), after.size())) {
-            if (entry.event() instanceof Event.PassBegun begun && begun.why() == Event.PassBegun.Why.CUT && !then.mayCut(plan.facts(begun.step()))) {
+            if (entry.event() instanceof Event.PassBegun begun
+                    && begun.why() == Event.PassBegun.Why.CUT
+                    && !then.mayCut(plan.facts(begun.step()))) {
                 wrong(seed, "check %d is cut".formatted(begun.step()), plan, after);
             }
         }
@@ -126,16 +155,27 @@ class HostileRunsTest {
         for (Line line : sheet.lines()) {
             line.finding().proposal().ifPresent(proposal -> {
                 Facts facts = plan.facts(line.step().number());
-                proposals.merge(proposal.cut() instanceof EvenCut.Refused refused ? refused.reason().name() : proposal.unread().isEmpty() ? "OFFERED" : "SIGNED", 1, Integer::sum);
-                Optional<String> against = proposal.cut() instanceof EvenCut.Refused refused ? now.againstTheMost(facts, refused.safe())
+                proposals.merge(
+                        proposal.cut() instanceof EvenCut.Refused refused
+                                ? refused.reason().name()
+                                : proposal.unread().isEmpty() ? "OFFERED" : "SIGNED",
+                        1,
+                        Integer::sum);
+                Optional<String> against = proposal.cut() instanceof EvenCut.Refused refused
+                        ? now.againstTheMost(facts, refused.safe())
                         : proposal.change().flatMap(change -> now.against(facts, change));
-                against.ifPresent(why -> wrong(seed, "check %d: %s %s".formatted(facts.number(), proposal, why), plan, after));
+                against.ifPresent(
+                        why -> wrong(seed, "check %d: %s %s".formatted(facts.number(), proposal, why), plan, after));
             });
         }
     }
 
-    /** Whatever is struck out, set or said of the machine later. @param proposed by step and pass, as the pass stood last */
-    private static void everyCutStaysAsItWasProposed(long seed, RandomPlan plan, List<Entry> entries, Sheet sheet, Map<String, Optional<Proposal>> proposed) {
+    /**
+     * Whatever is struck out, set or said of the machine later. @param proposed by step and pass, as the pass stood
+     * last
+     */
+    private static void everyCutStaysAsItWasProposed(
+            long seed, RandomPlan plan, List<Entry> entries, Sheet sheet, Map<String, Optional<Proposal>> proposed) {
         for (Line line : sheet.lines()) {
             Iterator<Finding> found = line.earlier().iterator();
             for (Run.Pass pass : line.passes()) {
@@ -145,7 +185,12 @@ class HostileRunsTest {
                 } else if (!pass.isEmpty()) {
                     Optional<Proposal> now = found.next().proposal();
                     if (!proposed.get(which).equals(now)) {
-                        wrong(seed, "after pass %s was proposed %s, and now it is said to have been %s".formatted(which, proposed.get(which), now), plan, entries);
+                        wrong(
+                                seed,
+                                "after pass %s was proposed %s, and now it is said to have been %s"
+                                        .formatted(which, proposed.get(which), now),
+                                plan,
+                                entries);
                     }
                 }
             }
@@ -156,12 +201,19 @@ class HostileRunsTest {
     private static void nothingBehindAShutHoldPoint(long seed, RandomPlan plan, List<Entry> before, List<Entry> after) {
         Oracle oracle = new Oracle(plan.facts(), before);
         for (Entry entry : after.subList(before.size(), after.size())) {
-            int step = entry.event() instanceof Event.ReadingTaken read ? read.step()
-                    : entry.event() instanceof Event.TemperatureTaken taken ? taken.step()
-                    : entry.event() instanceof Event.Answered answered ? answered.step()
-                    : entry.event() instanceof Event.PassBegun begun ? begun.step()
-                    : entry.event() instanceof Event.CutOnThese signed ? signed.step()
-                    : entry.event() instanceof Event.Disposed disposed ? disposed.step() : 0;
+            int step = entry.event() instanceof Event.ReadingTaken read
+                    ? read.step()
+                    : entry.event() instanceof Event.TemperatureTaken taken
+                            ? taken.step()
+                            : entry.event() instanceof Event.Answered answered
+                                    ? answered.step()
+                                    : entry.event() instanceof Event.PassBegun begun
+                                            ? begun.step()
+                                            : entry.event() instanceof Event.CutOnThese signed
+                                                    ? signed.step()
+                                                    : entry.event() instanceof Event.Disposed disposed
+                                                            ? disposed.step()
+                                                            : 0;
             if (step > 0 && !oracle.waitingFor(plan.facts(step)).isEmpty()) {
                 wrong(seed, "check %d is worked behind a shut hold point".formatted(step), plan, after);
             }
@@ -171,7 +223,10 @@ class HostileRunsTest {
     private static void wrong(long seed, String what, RandomPlan plan, List<Entry> entries) {
         StringBuilder told = new StringBuilder("Seed %d: %s, and the oracle denies it.%n".formatted(seed, what));
         plan.facts().forEach(facts -> told.append(facts).append('\n'));
-        entries.stream().skip(1).forEach(entry -> told.append(entry.seq()).append(' ').append(entry.event()).append('\n'));
+        entries.stream().skip(1).forEach(entry -> told.append(entry.seq())
+                .append(' ')
+                .append(entry.event())
+                .append('\n'));
         fail(told.toString());
     }
 }

@@ -1,6 +1,5 @@
 package org.tenthwise.app.session.hostile;
 
-
 import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.app.store.Head;
@@ -11,7 +10,10 @@ import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
 
-/** A ledger that is gone with the test, quick enough for hundreds of thousands of runs. What goes in comes out as it would be read. */
+/**
+ * A ledger that is gone with the test, quick enough for hundreds of thousands of runs. What goes in comes out as it
+ * would be read.
+ */
 public final class MemoryLedger implements Ledger {
 
     private final List<Entry> entries = new ArrayList<>();
@@ -33,7 +35,11 @@ public final class MemoryLedger implements Ledger {
 
     @Override
     public List<String> runs() {
-        return entries.stream().map(Entry::run).filter(run -> !run.equals(Entry.SHOP)).distinct().toList();
+        return entries.stream()
+                .map(Entry::run)
+                .filter(run -> !run.equals(Entry.SHOP))
+                .distinct()
+                .toList();
     }
 
     @Override

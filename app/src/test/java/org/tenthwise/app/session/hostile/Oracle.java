@@ -17,22 +17,27 @@ import org.tenthwise.model.run.Event;
 /**
  * What may be said of a run, from its entries alone.
  *
- * <p>The rules, in words. An entry that was struck out counts for nothing, nor does what was read under the setting of a gauge
- * that was struck out, or with a gauge that was taken and not yet set. What was replaced by a later one counts for nothing, also
- * where the later one is struck out. What was read before a step was begun anew, sent to
- * rework or repair, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
- * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every place
- * (or as a mean, largest, smallest, where it is so combined), a run-out as {@link RunOutOracle} has it, a plug's play inside
- * at both ends and felt as wanted and not against what the gauges say, a pitch diameter inside with no wire on the root at the
- * largest root that was read, every answer the wanted one. A concession holds for what it was signed for: any later reading,
- * answer, temperature, strike or new pass of the step, or of what it rests on, ends it; so does another disposition. What is
- * no characteristic of the drawing can be carried on with, not conceded. A part conforms when every characteristic has
- * passed and none was ever repaired, every other step has passed or is carried on with, and nothing is scrapped.
+ * <p>The rules, in words. An entry that was struck out counts for nothing, nor does what was read under the setting of
+ * a gauge that was struck out, or with a gauge that was taken and not yet set. What was replaced by a later one counts
+ * for nothing, also where the later one is struck out. What was read before a step was begun anew, sent to rework or
+ * repair, or before what it rests on was read anew or struck out, counts for nothing any more. A step has passed when
+ * everything it asks for is there and everything it demands holds: a size inside its limits by the guard band at every
+ * place (or as a mean, largest, smallest, where it is so combined), a run-out as {@link RunOutOracle} has it, a plug's
+ * play inside at both ends and felt as wanted and not against what the gauges say, a pitch diameter inside with no wire
+ * on the root at the largest root that was read, every answer the wanted one. A concession holds for what it was signed
+ * for: any later reading, answer, temperature, strike or new pass of the step, or of what it rests on, ends it; so does
+ * another disposition. What is no characteristic of the drawing can be carried on with, not conceded. A part conforms
+ * when every characteristic has passed and none was ever repaired, every other step has passed or is carried on with,
+ * and nothing is scrapped.
  */
 final class Oracle {
 
     /** What an oracle answers where a figure lies so near a limit that rounding decides. */
-    enum Says { PASSED, NOT_PASSED, EITHER }
+    enum Says {
+        PASSED,
+        NOT_PASSED,
+        EITHER
+    }
 
     private static final MathContext EXACT = MathContext.DECIMAL64;
     private static final BigDecimal HAIR = new BigDecimal("0.000005");
@@ -41,6 +46,7 @@ final class Oracle {
     private static final BigDecimal PART_EXPANSION = new BigDecimal("23");
     /** Steel, what a plan that says nothing of its gauges takes. */
     private static final BigDecimal GAUGE_EXPANSION = new BigDecimal("11.5");
+
     private static final BigDecimal PITCH = new BigDecimal("1.5");
     private static final BigDecimal ROOT_OF_THREE = new BigDecimal("1.7320508075688772");
     /** Basic minor diameter of M10 x 1.5: 10 less 1.082532 times the pitch (ISO 68-1). */
@@ -59,7 +65,10 @@ final class Oracle {
     // the part
 
     boolean conforms() {
-        return plan.stream().allMatch(step -> (passed(step) != Says.NOT_PASSED || !step.drawing() && conceded(step)) && !repaired(step)) && !scrapped();
+        return plan.stream()
+                        .allMatch(step -> (passed(step) != Says.NOT_PASSED || !step.drawing() && conceded(step))
+                                && !repaired(step))
+                && !scrapped();
     }
 
     boolean conformsWithConcessions() {
@@ -67,7 +76,9 @@ final class Oracle {
     }
 
     boolean scrapped() {
-        return plan.stream().anyMatch(step -> disposition(step).filter(Disposition.SCRAP::equals).isPresent());
+        return plan.stream()
+                .anyMatch(step ->
+                        disposition(step).filter(Disposition.SCRAP::equals).isPresent());
     }
 
     boolean settled(Facts step) {
@@ -78,7 +89,9 @@ final class Oracle {
     List<Integer> waitingFor(Facts step) {
         List<Integer> waiting = new ArrayList<>();
         for (Facts before : plan.subList(0, plan.indexOf(step))) {
-            before.hold().stream().filter(number -> !settled(plan.get(number - 1))).forEach(waiting::add);
+            before.hold().stream()
+                    .filter(number -> !settled(plan.get(number - 1)))
+                    .forEach(waiting::add);
         }
         return waiting;
     }
@@ -86,12 +99,16 @@ final class Oracle {
     // dispositions
 
     private boolean conceded(Facts step) {
-        return disposition(step).filter((step.drawing() ? Disposition.USE_AS_IS : Disposition.CARRY_ON)::equals).isPresent();
+        return disposition(step)
+                .filter((step.drawing() ? Disposition.USE_AS_IS : Disposition.CARRY_ON)::equals)
+                .isPresent();
     }
 
     private boolean repaired(Facts step) {
-        return entries.stream().anyMatch(entry -> entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()
-                && disposed.disposition() == Disposition.REPAIR);
+        return entries.stream()
+                .anyMatch(entry -> entry.event() instanceof Event.Disposed disposed
+                        && disposed.step() == step.number()
+                        && disposed.disposition() == Disposition.REPAIR);
     }
 
     private Optional<Disposition> disposition(Facts step) {
@@ -99,7 +116,8 @@ final class Oracle {
         for (Entry entry : entries) {
             if (entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()) {
                 inForce = Optional.of(disposed.disposition());
-            } else if (counting.changes(entry, step.number()) || step.restsOn().stream().anyMatch(on -> counting.changes(entry, on))) {
+            } else if (counting.changes(entry, step.number())
+                    || step.restsOn().stream().anyMatch(on -> counting.changes(entry, on))) {
                 inForce = Optional.empty();
             }
         }
@@ -148,14 +166,19 @@ final class Oracle {
     /** The sizes that are read, at 20 °C where the temperatures are taken. */
     List<BigDecimal> read(Facts step, Facts.Size demanded) {
         Map<Body, BigDecimal> warm = counting.temperatures(step);
-        return counting.readings(step).values().stream().map(Counting.Read::size)
-                .map(size -> demanded.warm() && warm.size() == 2 ? atTwenty(size, warm) : size).toList();
+        return counting.readings(step).values().stream()
+                .map(Counting.Read::size)
+                .map(size -> demanded.warm() && warm.size() == 2 ? atTwenty(size, warm) : size)
+                .toList();
     }
 
     /** A gauge that has grown shows too little, a part that has grown is too big. */
     private static BigDecimal atTwenty(BigDecimal size, Map<Body, BigDecimal> warm) {
-        BigDecimal part = BigDecimal.ONE.add(PART_EXPANSION.multiply(PER_DEGREE).multiply(warm.get(Body.PART).subtract(TWENTY)));
-        BigDecimal gauge = BigDecimal.ONE.add(GAUGE_EXPANSION.multiply(PER_DEGREE).multiply(warm.get(Body.GAUGE).subtract(TWENTY)));
+        BigDecimal part = BigDecimal.ONE.add(
+                PART_EXPANSION.multiply(PER_DEGREE).multiply(warm.get(Body.PART).subtract(TWENTY)));
+        BigDecimal gauge = BigDecimal.ONE.add(GAUGE_EXPANSION
+                .multiply(PER_DEGREE)
+                .multiply(warm.get(Body.GAUGE).subtract(TWENTY)));
         return size.multiply(gauge).divide(part, EXACT);
     }
 
@@ -164,23 +187,32 @@ final class Oracle {
         if (sizes.isEmpty()) {
             return Says.NOT_PASSED;
         }
-        List<BigDecimal> judged = switch (demanded.combine()) {
-            case "mean" -> List.of(sizes.get().stream().reduce(BigDecimal.ZERO, BigDecimal::add)
-                    .divide(BigDecimal.valueOf(sizes.get().size()), 12, RoundingMode.HALF_EVEN));
-            case "largest" -> List.of(greatest(sizes.get()));
-            case "smallest" -> List.of(least(sizes.get()));
-            default -> sizes.get();
-        };
+        List<BigDecimal> judged =
+                switch (demanded.combine()) {
+                    case "mean" ->
+                        List.of(sizes.get().stream()
+                                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                                .divide(BigDecimal.valueOf(sizes.get().size()), 12, RoundingMode.HALF_EVEN));
+                    case "largest" -> List.of(greatest(sizes.get()));
+                    case "smallest" -> List.of(least(sizes.get()));
+                    default -> sizes.get();
+                };
         boolean rounded = demanded.warm() || demanded.combine().equals("mean");
-        return inside(judged, demanded.lower().map(demanded.guard()::add), demanded.upper().map(upper -> upper.subtract(demanded.guard())),
+        return inside(
+                judged,
+                demanded.lower().map(demanded.guard()::add),
+                demanded.upper().map(upper -> upper.subtract(demanded.guard())),
                 rounded);
     }
 
     /** @param rounded whether what is judged was rounded on the way, so that a hair's breadth decides nothing */
-    private static Says inside(List<BigDecimal> judged, Optional<BigDecimal> least, Optional<BigDecimal> most, boolean rounded) {
+    private static Says inside(
+            List<BigDecimal> judged, Optional<BigDecimal> least, Optional<BigDecimal> most, boolean rounded) {
         Says says = Says.PASSED;
         for (BigDecimal one : judged) {
-            BigDecimal room = least.map(one::subtract).orElse(BigDecimal.ONE).min(most.map(m -> m.subtract(one)).orElse(BigDecimal.ONE));
+            BigDecimal room = least.map(one::subtract)
+                    .orElse(BigDecimal.ONE)
+                    .min(most.map(m -> m.subtract(one)).orElse(BigDecimal.ONE));
             if (rounded && room.abs().compareTo(HAIR) < 0) {
                 says = says == Says.NOT_PASSED ? says : Says.EITHER;
             } else if (room.signum() < 0) {
@@ -205,14 +237,17 @@ final class Oracle {
         if (enters && most.signum() < 0 || !enters && least.signum() > 0) {
             return Says.NOT_PASSED;
         }
-        return inside(List.of(least, most), Optional.of(demanded.least()), Optional.of(demanded.greatest()),
+        return inside(
+                List.of(least, most),
+                Optional.of(demanded.least()),
+                Optional.of(demanded.greatest()),
                 ((Facts.Size) bore.what()).warm());
     }
 
     /**
-     * Pitch diameter from the measurement M over wires w: M − 3w + P·√3/2, less half the wire times the square of the tangent of
-     * the lead angle times cos 30° cot 30° (Machinery's Handbook, measuring screw threads by wires, from memory); good to a
-     * tenth of a micrometre here. Room at the root: half of M − 2w − root.
+     * Pitch diameter from the measurement M over wires w: M − 3w + P·√3/2, less half the wire times the square of the
+     * tangent of the lead angle times cos 30° cot 30° (Machinery's Handbook, measuring screw threads by wires, from
+     * memory); good to a tenth of a micrometre here. Room at the root: half of M − 2w − root.
      */
     private Says thread(Facts step, Facts.Thread demanded) {
         Map<String, Counting.Read> read = counting.readings(step);
@@ -231,20 +266,28 @@ final class Oracle {
                 says = Says.NOT_PASSED;
             }
         }
-        return says == Says.NOT_PASSED ? says
-                : inside(pitchDiameters(step), Optional.of(demanded.lower().add(demanded.guard())),
-                Optional.of(demanded.upper().subtract(demanded.guard())), true);
+        return says == Says.NOT_PASSED
+                ? says
+                : inside(
+                        pitchDiameters(step),
+                        Optional.of(demanded.lower().add(demanded.guard())),
+                        Optional.of(demanded.upper().subtract(demanded.guard())),
+                        true);
     }
 
     /** Those of the readings that count. */
     List<BigDecimal> pitchDiameters(Facts step) {
-        return counting.readings(step).values().stream().map(one -> {
-            BigDecimal wire = Counting.millimetres(one.setting().certified().orElseThrow());
-            BigDecimal pitchDiameter = one.figure().subtract(wire.multiply(new BigDecimal("3")))
-                    .add(PITCH.multiply(ROOT_OF_THREE).divide(new BigDecimal("2"), EXACT));
-            double tangent = PITCH.doubleValue() / (Math.PI * 9.026);
-            return pitchDiameter.subtract(BigDecimal.valueOf(wire.doubleValue() / 2 * tangent * tangent * 1.5));
-        }).toList();
+        return counting.readings(step).values().stream()
+                .map(one -> {
+                    BigDecimal wire =
+                            Counting.millimetres(one.setting().certified().orElseThrow());
+                    BigDecimal pitchDiameter = one.figure()
+                            .subtract(wire.multiply(new BigDecimal("3")))
+                            .add(PITCH.multiply(ROOT_OF_THREE).divide(new BigDecimal("2"), EXACT));
+                    double tangent = PITCH.doubleValue() / (Math.PI * 9.026);
+                    return pitchDiameter.subtract(BigDecimal.valueOf(wire.doubleValue() / 2 * tangent * tangent * 1.5));
+                })
+                .toList();
     }
 
     /** The largest root there can be; absent while the step that measures it is not whole. */
@@ -253,7 +296,8 @@ final class Oracle {
             return Optional.of(demanded.minor().orElse(BASIC_MINOR));
         }
         Facts step = plan.get(demanded.minorStep() - 1);
-        return sizes(step, (Facts.Size) step.what()).map(Oracle::greatest)
+        return sizes(step, (Facts.Size) step.what())
+                .map(Oracle::greatest)
                 .map(largest -> demanded.minor().map(largest::max).orElse(largest));
     }
 

@@ -17,7 +17,8 @@ import org.tenthwise.model.plan.Question;
 /** A plan of a few steps of any kind, with what the oracle knows of it. */
 record RandomPlan(List<Facts> facts, Plan plan) {
 
-    private static final String HEAD = """
+    private static final String HEAD =
+            """
             format = 1
             part = "H-1"
             revision = "A"
@@ -66,12 +67,29 @@ record RandomPlan(List<Facts> facts, Plan plan) {
         return switch (random.nextInt(10)) {
             case 0 -> new Facts.Asks("confirm", Map.of(Question.CONFIRMED, Answer.YES));
             case 1 -> new Facts.Asks("look", Map.of(Question.LOOKS_RIGHT, Answer.YES));
-            case 2 -> new Facts.Asks("go-not-go", new EnumMap<>(Map.of(Question.GO_ENTERS, Answer.YES,
-                    Question.NOT_GO_STAYS_OUT, Answer.YES)));
-            case 3 -> new Facts.RunOut(dec("0.020"), List.of(List.<Integer>of(), List.of(0, 90, 180, 270), List.of(0, 60, 120, 180, 240, 300),
-                    List.of(0, 120, 240)).get(random.nextInt(4)), random.nextInt(3) == 0);
-            case 4, 5 -> bores.isEmpty() ? bore(random) : new Facts.Plug(bores.get(random.nextInt(bores.size())),
-                    dec("0.002"), dec("0.012"), 1 + random.nextInt(2), random.nextBoolean() ? Answer.FREELY : Answer.WITH_DRAG);
+            case 2 ->
+                new Facts.Asks(
+                        "go-not-go",
+                        new EnumMap<>(Map.of(Question.GO_ENTERS, Answer.YES, Question.NOT_GO_STAYS_OUT, Answer.YES)));
+            case 3 ->
+                new Facts.RunOut(
+                        dec("0.020"),
+                        List.of(
+                                        List.<Integer>of(),
+                                        List.of(0, 90, 180, 270),
+                                        List.of(0, 60, 120, 180, 240, 300),
+                                        List.of(0, 120, 240))
+                                .get(random.nextInt(4)),
+                        random.nextInt(3) == 0);
+            case 4, 5 ->
+                bores.isEmpty()
+                        ? bore(random)
+                        : new Facts.Plug(
+                                bores.get(random.nextInt(bores.size())),
+                                dec("0.002"),
+                                dec("0.012"),
+                                1 + random.nextInt(2),
+                                random.nextBoolean() ? Answer.FREELY : Answer.WITH_DRAG);
             case 6 -> diameter(random);
             case 7 -> thread(roots, random);
             case 8 -> widthOrDepth(random);
@@ -80,26 +98,56 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     }
 
     private static Facts.What bore(Random random) {
-        String combine = List.of("each", "each", "each", "mean", "largest", "smallest").get(random.nextInt(6));
-        return new Facts.Size("bore", Optional.of(dec("30.000")), random.nextInt(6) == 0 ? Optional.empty() : Optional.of(dec("30.021")),
-                1 + random.nextInt(2), 1 + random.nextInt(2), combine, random.nextBoolean(),
-                random.nextBoolean() ? dec("0") : dec("0.003"), random.nextInt(3) > 0, random.nextInt(3) == 0, cuts(random, List.of("30.006", "\"middle\"", "\"third\"")));
+        String combine =
+                List.of("each", "each", "each", "mean", "largest", "smallest").get(random.nextInt(6));
+        return new Facts.Size(
+                "bore",
+                Optional.of(dec("30.000")),
+                random.nextInt(6) == 0 ? Optional.empty() : Optional.of(dec("30.021")),
+                1 + random.nextInt(2),
+                1 + random.nextInt(2),
+                combine,
+                random.nextBoolean(),
+                random.nextBoolean() ? dec("0") : dec("0.003"),
+                random.nextInt(3) > 0,
+                random.nextInt(3) == 0,
+                cuts(random, List.of("30.006", "\"middle\"", "\"third\"")));
     }
 
     /** A root, a diameter such as a thread has at its root, so that it can serve a thread too. */
     private static Facts.What diameter(Random random) {
-        return new Facts.Size("diameter", Optional.of(dec("8.000")), Optional.of(dec("8.160")), 1 + random.nextInt(3), 1,
-                random.nextBoolean() ? "each" : "largest", random.nextBoolean(), dec("0"), false, false, cuts(random, List.of("8.150", "\"middle\"", "\"third\"")));
+        return new Facts.Size(
+                "diameter",
+                Optional.of(dec("8.000")),
+                Optional.of(dec("8.160")),
+                1 + random.nextInt(3),
+                1,
+                random.nextBoolean() ? "each" : "largest",
+                random.nextBoolean(),
+                dec("0"),
+                false,
+                false,
+                cuts(random, List.of("8.150", "\"middle\"", "\"third\"")));
     }
 
     private static Facts.What widthOrDepth(Random random) {
-        return new Facts.Size(random.nextBoolean() ? "width" : "depth", Optional.of(dec("12.000")), random.nextInt(6) == 0 ? Optional.empty() : Optional.of(dec("12.027")),
-                1 + random.nextInt(3), 1, "each", random.nextInt(4) > 0, random.nextBoolean() ? dec("0") : dec("0.004"), false, random.nextInt(4) == 0,
+        return new Facts.Size(
+                random.nextBoolean() ? "width" : "depth",
+                Optional.of(dec("12.000")),
+                random.nextInt(6) == 0 ? Optional.empty() : Optional.of(dec("12.027")),
+                1 + random.nextInt(3),
+                1,
+                "each",
+                random.nextInt(4) > 0,
+                random.nextBoolean() ? dec("0") : dec("0.004"),
+                false,
+                random.nextInt(4) == 0,
                 cuts(random, List.of("12.020", "\"middle\"", "\"third\"")));
     }
 
     private static Facts.Cuts cuts(Random random, List<String> aims) {
-        return new Facts.Cuts(random.nextBoolean() ? Optional.empty() : Optional.of(aims.get(random.nextInt(aims.size()))),
+        return new Facts.Cuts(
+                random.nextBoolean() ? Optional.empty() : Optional.of(aims.get(random.nextInt(aims.size()))),
                 random.nextInt(3) > 0 ? Optional.empty() : Optional.of(dec("0.004")),
                 random.nextInt(3) > 0 ? Optional.empty() : Optional.of(dec(random.nextBoolean() ? "0.002" : "0.0005")));
     }
@@ -107,13 +155,22 @@ record RandomPlan(List<Facts> facts, Plan plan) {
     /** Limits of M10x1.5-6g, pitch diameter 8.862 to 8.994 (ISO 965-2); the least wire takes 0.757, the best 0.866. */
     private static Facts.What thread(List<Integer> roots, Random random) {
         int root = roots.isEmpty() || random.nextBoolean() ? 0 : roots.get(random.nextInt(roots.size()));
-        return new Facts.Thread(dec("8.862"), dec("8.994"), dec("0.895"), root,
-                random.nextBoolean() ? Optional.of(dec("8.160")) : Optional.empty(), random.nextBoolean() ? dec("0") : dec("0.010"));
+        return new Facts.Thread(
+                dec("8.862"),
+                dec("8.994"),
+                dec("0.895"),
+                root,
+                random.nextBoolean() ? Optional.of(dec("8.160")) : Optional.empty(),
+                random.nextBoolean() ? dec("0") : dec("0.010"));
     }
 
     private static List<Integer> numbers(List<Facts> before, String kind) {
-        return before.stream().filter(step -> step.what() instanceof Facts.Size size && size.kind().equals(kind)
-                && !size.combine().equals("range")).map(Facts::number).toList();
+        return before.stream()
+                .filter(step -> step.what() instanceof Facts.Size size
+                        && size.kind().equals(kind)
+                        && !size.combine().equals("range"))
+                .map(Facts::number)
+                .toList();
     }
 
     static BigDecimal dec(String figure) {

@@ -25,20 +25,29 @@ final class AnotherProcess implements AutoCloseable {
 
     /**
      * @param round goes into every reading, so that no two rounds take the same
-     * @param room  where the process may leave files
+     * @param room where the process may leave files
      */
     static AnotherProcess takingReadings(Path store, int round, Path room) throws IOException {
         return new AnotherProcess(new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1", "-Xshare:auto",
-                "-Dorg.sqlite.tmpdir=" + room, "-cp", System.getProperty("java.class.path"),
-                AnotherProcess.class.getName(), store.toString(), Integer.toString(round))
-                .redirectError(ProcessBuilder.Redirect.INHERIT).start());
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-Xshare:auto",
+                        "-Dorg.sqlite.tmpdir=" + room,
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        AnotherProcess.class.getName(),
+                        store.toString(),
+                        Integer.toString(round))
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start());
     }
 
-    /** What the process does: a line for each entry, its number and its figure, or the reason why it could not begin. */
+    /**
+     * What the process does: a line for each entry, its number and its figure, or the reason why it could not begin.
+     */
     public static void main(String[] args) throws CouldNotSave {
         try (SqliteLedger ledger = SqliteLedger.open(Path.of(args[0]))) {
-            for (int reading = 0;; reading++) {
+            for (int reading = 0; ; reading++) {
                 String figure = "%s.%06d".formatted(args[1], reading);
                 Entry entry = Sample.read(ledger, "run-1", figure);
                 System.out.print(entry.seq() + " " + figure + "\n");

@@ -25,6 +25,7 @@ class CopiedTest {
 
     @TempDir
     private Path folder;
+
     private Path store;
     private Path copy;
 
@@ -46,7 +47,10 @@ class CopiedTest {
             }
         }
         try (Stream<Path> files = Files.list(folder)) {
-            assertEquals(0, files.filter(file -> file.toString().endsWith("-journal") && Files.exists(file)).count());
+            assertEquals(
+                    0,
+                    files.filter(file -> file.toString().endsWith("-journal") && Files.exists(file))
+                            .count());
         }
     }
 
@@ -95,7 +99,10 @@ class CopiedTest {
             statement.executeUpdate("PRAGMA cache_size = 1");
             statement.executeUpdate("BEGIN");
             for (int i = 21; i < 200; i++) {
-                statement.executeUpdate("INSERT INTO ledger SELECT %d, run, kind, at, \"by\", body || ' ', previous, hash FROM ledger WHERE seq = 1".formatted(i));
+                statement.executeUpdate(
+                        ("INSERT INTO ledger SELECT %d, run, kind, at, \"by\", body || ' ', previous, hash FROM "
+                                        + "ledger WHERE seq = 1")
+                                .formatted(i));
             }
             Files.copy(store, copy); // half of it is in the file by now
             Files.copy(Path.of(store + "-journal"), Path.of(copy + "-journal"));
@@ -113,10 +120,15 @@ class CopiedTest {
 
     @Test
     void whatCannotBeTakenBackIsSaid() throws Exception {
-        assertEquals("store.db holds an entry that was never finished, and it cannot be written to, so the entry cannot be taken back. "
-                + "It was left as it is. Allow writing to it, or copy it to where it can be written to, store.db-journal with it, and "
-                + "open the copy.", new Trouble(StoreFile.of(store)).opening(new SQLiteException("",
-                        SQLiteErrorCode.SQLITE_READONLY_ROLLBACK)).getMessage());
+        assertEquals(
+                "store.db holds an entry that was never finished, and it cannot be written to, so the entry cannot "
+                        + "be taken back. "
+                        + "It was left as it is. Allow writing to it, or copy it to where it can be written to, "
+                        + "store.db-journal with it, and "
+                        + "open the copy.",
+                new Trouble(StoreFile.of(store))
+                        .opening(new SQLiteException("", SQLiteErrorCode.SQLITE_READONLY_ROLLBACK))
+                        .getMessage());
     }
 
     @Test
@@ -135,11 +147,16 @@ class CopiedTest {
     @Test
     void aStoreOfBeforeThatIsBeingReadIsNotTakenOver() throws Exception {
         StoreOfBefore.make(store).close();
-        try (Connection reading = DriverManager.getConnection("jdbc:sqlite:" + store); Statement statement = reading.createStatement()) {
+        try (Connection reading = DriverManager.getConnection("jdbc:sqlite:" + store);
+                Statement statement = reading.createStatement()) {
             statement.executeQuery("SELECT count(*) FROM ledger");
 
-            assertEquals("store.db was not opened: another program is reading it. It was left as it is. Close that program, then open "
-                    + "it again.", assertThrows(org.tenthwise.app.store.CouldNotOpen.class, () -> SqliteLedger.openExisting(store)).getMessage());
+            assertEquals(
+                    "store.db was not opened: another program is reading it. It was left as it is. Close that "
+                            + "program, then open "
+                            + "it again.",
+                    assertThrows(org.tenthwise.app.store.CouldNotOpen.class, () -> SqliteLedger.openExisting(store))
+                            .getMessage());
         }
     }
 

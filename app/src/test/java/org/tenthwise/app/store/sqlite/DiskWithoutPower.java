@@ -14,17 +14,16 @@ import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 
 /**
- * What a disk would hold if the power went. What was written to a file is safe once the file was synchronised after it; that a
- * file has a name, or has it no more, once its folder was. Of all else each sector of 512 bytes, each cut and each name is
- * there or is not, as is asked of a coin.
+ * What a disk would hold if the power went. What was written to a file is safe once the file was synchronised after it;
+ * that a file has a name, or has it no more, once its folder was. Of all else each sector of 512 bytes, each cut and
+ * each name is there or is not, as is asked of a coin.
  */
 final class DiskWithoutPower {
 
     private static final int SECTOR = 512;
 
     /** A change to a file that is not safe yet. */
-    private record Pending(long at, byte[] data, boolean cut) {
-    }
+    private record Pending(long at, byte[] data, boolean cut) {}
 
     private static final class Content {
 
@@ -72,8 +71,7 @@ final class DiskWithoutPower {
     }
 
     /** A name given or, where there is no content, taken away, that is not safe yet. */
-    private record Naming(String name, Content content) {
-    }
+    private record Naming(String name, Content content) {}
 
     private static final Content NOTHING = new Content();
 
@@ -155,7 +153,9 @@ final class DiskWithoutPower {
             }
         }
         for (Map.Entry<String, Content> file : left.entrySet()) {
-            Files.write(in.resolve(Path.of(file.getKey()).getFileName()), file.getValue().surviving(coin));
+            Files.write(
+                    in.resolve(Path.of(file.getKey()).getFileName()),
+                    file.getValue().surviving(coin));
         }
     }
 

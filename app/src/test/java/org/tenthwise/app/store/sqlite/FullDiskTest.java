@@ -30,7 +30,8 @@ class FullDiskTest {
         SqliteLedger.open(store).close();
         StoreFile file = StoreFile.of(store);
         Connection connection = Connections.toWrite(file.urlToWrite());
-        try (SqliteLedger ledger = new SqliteLedger(file, StoreLock.take(file.lock()).orElseThrow(), connection)) {
+        try (SqliteLedger ledger =
+                new SqliteLedger(file, StoreLock.take(file.lock()).orElseThrow(), connection)) {
             List<Entry> saved = new ArrayList<>();
             saved.add(Sample.begin(ledger, "run-1"));
             pages(connection, Integer.parseInt(Connections.answer(connection, "PRAGMA page_count")) + 2);
@@ -41,8 +42,10 @@ class FullDiskTest {
                 }
             });
 
-            assertEquals("The entry was not saved: the disk is full. Everything saved before is safe. "
-                    + "Free some space, then save again.", refusal.getMessage());
+            assertEquals(
+                    "The entry was not saved: the disk is full. Everything saved before is safe. "
+                            + "Free some space, then save again.",
+                    refusal.getMessage());
             assertEquals(CouldNotSave.Reason.DISK_FULL, refusal.reason());
             assertEquals(saved, ledger.entries("run-1"));
             assertTrue(ledger.verify().whole());
@@ -61,21 +64,26 @@ class FullDiskTest {
         SqliteLedger.open(store).close();
         StoreFile file = StoreFile.of(store);
         Connection connection = Connections.toWrite(file.urlToWrite());
-        try (SqliteLedger ledger = new SqliteLedger(file, StoreLock.take(file.lock()).orElseThrow(), connection)) {
+        try (SqliteLedger ledger =
+                new SqliteLedger(file, StoreLock.take(file.lock()).orElseThrow(), connection)) {
             try (Statement statement = connection.createStatement()) {
                 statement.executeUpdate("PRAGMA query_only = 1");
             }
 
             CouldNotSave refusal = assertThrows(CouldNotSave.class, () -> Sample.begin(ledger, "run-1"));
 
-            assertEquals("The entry was not saved: store.db cannot be written to. Everything saved before is safe. "
-                    + "Allow writing to it, then save again.", refusal.getMessage());
+            assertEquals(
+                    "The entry was not saved: store.db cannot be written to. Everything saved before is safe. "
+                            + "Allow writing to it, then save again.",
+                    refusal.getMessage());
             assertEquals(CouldNotSave.Reason.READ_ONLY, refusal.reason());
         }
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # what SQLite says, the reason given
         SQLITE_FULL,          DISK_FULL
         SQLITE_IOERR_SHMSIZE, DISK_FULL
@@ -99,11 +107,14 @@ class FullDiskTest {
     void aStoreThatIsNotThereYetIsNotSaidToHoldAnything() throws Exception {
         Path store = folder.resolve("store.db");
         SQLiteException full = new SQLiteException("", SQLiteErrorCode.SQLITE_FULL);
-        assertEquals("store.db was not made: the disk is full. Nothing is kept yet. Free some space, then open it again.",
+        assertEquals(
+                "store.db was not made: the disk is full. Nothing is kept yet. Free some space, then open it again.",
                 new Trouble(StoreFile.of(store)).opening(full).getMessage());
 
         SqliteLedger.open(store).close();
-        assertEquals("store.db was not opened: the disk is full. What is in it is safe. Free some space, then open it again.",
+        assertEquals(
+                "store.db was not opened: the disk is full. What is in it is safe. Free some space, then open it "
+                        + "again.",
                 new Trouble(StoreFile.of(store)).opening(full).getMessage());
     }
 

@@ -12,12 +12,15 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.JournalMode;
 
 /**
- * How long an entry takes by the ways a SQLite file can be kept that leave every entry on the disk. Each way has a store of
- * its own; they take turns, ten entries at a time, so that a busy disk is busy for all. The median of an entry is given.
+ * How long an entry takes by the ways a SQLite file can be kept that leave every entry on the disk. Each way has a
+ * store of its own; they take turns, ten entries at a time, so that a busy disk is busy for all. The median of an entry
+ * is given.
  *
  * <p>After {@code mvn -q package -DskipTests}, from the top of the repository, with a folder on the disk to be tried:
  *
- * <pre>java -cp app/target/tenthwise.jar:app/target/test-classes org.tenthwise.app.store.sqlite.JournalBenchmark FOLDER 1000</pre>
+ * <pre>
+ * java -cp app/target/tenthwise.jar:app/target/test-classes org.tenthwise.app.store.sqlite.JournalBenchmark FOLDER 1000
+ * </pre>
  */
 final class JournalBenchmark {
 
@@ -28,11 +31,8 @@ final class JournalBenchmark {
     private final Connection connection;
     private final SqliteLedger ledger;
 
-    /**
-     * @param after runs behind each entry; may be empty
-     */
-    private record Way(String name, JournalMode journal, String synchronous, String after) {
-    }
+    /** @param after runs behind each entry; may be empty */
+    private record Way(String name, JournalMode journal, String synchronous, String after) {}
 
     private JournalBenchmark(Path folder, int number, Way way) throws Exception {
         this.way = way;
@@ -51,8 +51,13 @@ final class JournalBenchmark {
     public static void main(String[] arguments) throws Exception {
         Path folder = Files.createTempDirectory(Path.of(arguments[0]), "journal");
         int entries = Integer.parseInt(arguments[1]);
-        List<Way> ways = List.of(new Way("log beside (WAL), FULL", JournalMode.WAL, "FULL", ""),
-                new Way("log beside (WAL), FULL, folded in after each entry", JournalMode.WAL, "FULL", "PRAGMA wal_checkpoint(TRUNCATE)"),
+        List<Way> ways = List.of(
+                new Way("log beside (WAL), FULL", JournalMode.WAL, "FULL", ""),
+                new Way(
+                        "log beside (WAL), FULL, folded in after each entry",
+                        JournalMode.WAL,
+                        "FULL",
+                        "PRAGMA wal_checkpoint(TRUNCATE)"),
                 new Way("journal taken away (DELETE), EXTRA", JournalMode.DELETE, "EXTRA", ""),
                 new Way("journal emptied (TRUNCATE), FULL", JournalMode.TRUNCATE, "FULL", ""),
                 new Way("journal crossed out (PERSIST), FULL", JournalMode.PERSIST, "FULL", ""));
@@ -67,7 +72,8 @@ final class JournalBenchmark {
         }
         double least = all.get(0).median();
         for (JournalBenchmark one : all) {
-            System.out.printf("%-52s %7.3f ms an entry, ratio %.2f%n", one.way.name, one.median(), one.median() / least);
+            System.out.printf(
+                    "%-52s %7.3f ms an entry, ratio %.2f%n", one.way.name, one.median(), one.median() / least);
             one.ledger.close();
         }
     }

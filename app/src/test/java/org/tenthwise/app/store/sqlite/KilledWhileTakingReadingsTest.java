@@ -20,9 +20,10 @@ import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Event;
 
 /**
- * Ends a process by force while it takes readings into a store, at moments chosen at random, and looks for every reading
- * that was said to be saved. Every fifth time the moment is before the first reading, so that making and opening the store
- * are hit too. Between rounds the store is only read, so that every process finds it as the one before it left it.
+ * Ends a process by force while it takes readings into a store, at moments chosen at random, and looks for every
+ * reading that was said to be saved. Every fifth time the moment is before the first reading, so that making and
+ * opening the store are hit too. Between rounds the store is only read, so that every process finds it as the one
+ * before it left it.
  */
 class KilledWhileTakingReadingsTest {
 
@@ -41,7 +42,8 @@ class KilledWhileTakingReadingsTest {
         TreeMap<Long, String> said = new TreeMap<>();
         Instant start = Instant.now();
         int rounds = 0;
-        while (rounds < ENOUGH || rounds < ROUNDS && Duration.between(start, Instant.now()).compareTo(TIME_FOR_ALL) < 0) {
+        while (rounds < ENOUGH
+                || rounds < ROUNDS && Duration.between(start, Instant.now()).compareTo(TIME_FOR_ALL) < 0) {
             takeReadingsAndDie(store, ++rounds, random, said);
             if (Files.exists(store)) {
                 try (KeptEntries kept = SqliteLedger.openToRead(store)) {
@@ -55,7 +57,8 @@ class KilledWhileTakingReadingsTest {
             assertEquals(next, Sample.read(ledger, "run-1", "35.010").seq());
             assertTrue(ledger.verify().whole());
         }
-        System.out.printf("%d kills from seed %d, %d readings said to be saved, all there%n", rounds, seed, said.size());
+        System.out.printf(
+                "%d kills from seed %d, %d readings said to be saved, all there%n", rounds, seed, said.size());
         assertTrue(said.size() >= rounds, "too few readings to tell anything: " + said.size());
     }
 
@@ -85,7 +88,9 @@ class KilledWhileTakingReadingsTest {
         assertEquals(Optional.empty(), verification.fault(), when);
 
         List<String> figures = new ArrayList<>();
-        kept.entries("run-1").forEach(entry -> figures.add(((Event.ReadingTaken) entry.event()).typed().text()));
+        kept.entries("run-1")
+                .forEach(entry ->
+                        figures.add(((Event.ReadingTaken) entry.event()).typed().text()));
         assertEquals(figures.size(), verification.entries(), when);
         said.forEach((seq, figure) -> {
             assertTrue(seq <= figures.size(), () -> "entry %d is lost %s".formatted(seq, when));

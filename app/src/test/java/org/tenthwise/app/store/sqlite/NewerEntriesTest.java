@@ -25,6 +25,7 @@ class NewerEntriesTest {
 
     @TempDir
     private Path folder;
+
     private Path store;
 
     @BeforeEach
@@ -42,9 +43,13 @@ class NewerEntriesTest {
     void itIsSaidToBeOfANewerReleaseAndNotWrittenTo() throws Exception {
         byte[] before = Files.readAllBytes(store);
         for (OpeningTest.Way way : List.of(OpeningTest.Way.EXISTING, OpeningTest.Way.OR_MAKE)) {
-            CouldNotOpen refusal = assertThrows(CouldNotOpen.class, () -> way.open(store).close());
-            assertEquals("store.db was made by a newer release of Tenthwise. It holds 2 entries of kinds this release does not know "
-                    + "(photo-taken; entries 3, 4). It was left as it is. Open it with the newer release.", refusal.getMessage());
+            CouldNotOpen refusal =
+                    assertThrows(CouldNotOpen.class, () -> way.open(store).close());
+            assertEquals(
+                    "store.db was made by a newer release of Tenthwise. It holds 2 entries of kinds this release "
+                            + "does not know "
+                            + "(photo-taken; entries 3, 4). It was left as it is. Open it with the newer release.",
+                    refusal.getMessage());
             assertEquals(CouldNotOpen.Reason.NEWER, refusal.reason());
         }
         assertArrayEquals(before, Files.readAllBytes(store));
@@ -58,8 +63,11 @@ class NewerEntriesTest {
             assertEquals(Map.of("photo-taken", List.of(3L, 4L)), found.unknown());
             assertEquals(3, kept.runHead("run-1").place());
             Run run = new Run(kept.entries("run-1"));
-            assertEquals(List.of(new Event.Unknown("photo-taken", "{\"of\":\"step 3\"}"), new Event.Unknown("photo-taken",
-                    "{\"of\":\"step 3\"}")), run.unknown().stream().map(entry -> entry.event()).toList());
+            assertEquals(
+                    List.of(
+                            new Event.Unknown("photo-taken", "{\"of\":\"step 3\"}"),
+                            new Event.Unknown("photo-taken", "{\"of\":\"step 3\"}")),
+                    run.unknown().stream().map(entry -> entry.event()).toList());
             assertTrue(new Run(kept.entries("run-2")).unknown().isEmpty());
         }
     }
@@ -73,8 +81,12 @@ class NewerEntriesTest {
         }
         Files.write(store, file);
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            assertEquals("Entry 3 is not as it was written: its text does not give its hash.", kept.verify().fault().orElseThrow().why());
+            assertEquals(
+                    "Entry 3 is not as it was written: its text does not give its hash.",
+                    kept.verify().fault().orElseThrow().why());
         }
-        assertEquals(CouldNotOpen.Reason.DAMAGED, assertThrows(CouldNotOpen.class, () -> SqliteLedger.open(store)).reason());
+        assertEquals(
+                CouldNotOpen.Reason.DAMAGED,
+                assertThrows(CouldNotOpen.class, () -> SqliteLedger.open(store)).reason());
     }
 }

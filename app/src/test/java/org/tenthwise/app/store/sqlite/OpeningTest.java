@@ -54,6 +54,7 @@ class OpeningTest {
 
     @TempDir
     private Path folder;
+
     private Path store;
 
     @BeforeEach
@@ -64,7 +65,10 @@ class OpeningTest {
     @ParameterizedTest
     @EnumSource(names = {"TO_READ", "EXISTING"})
     void noStoreIsMadeWhereOneIsExpected(Way way) throws IOException {
-        refused(way, Reason.NOT_FOUND, "There is no store.db. Nothing was made in its place. Give the path of a store.");
+        refused(
+                way,
+                Reason.NOT_FOUND,
+                "There is no store.db. Nothing was made in its place. Give the path of a store.");
 
         assertEquals(List.of(), files());
     }
@@ -73,21 +77,30 @@ class OpeningTest {
     @EnumSource
     void aFileOfTextIsNoStoreAndStaysAsItIs(Way way) throws IOException {
         Files.writeString(store, "seq,run\n".repeat(1000));
-        staysAsItIs(way, Reason.NOT_A_STORE, "store.db is not a Tenthwise store. It was left as it is. Give the path of a store.");
+        staysAsItIs(
+                way,
+                Reason.NOT_A_STORE,
+                "store.db is not a Tenthwise store. It was left as it is. Give the path of a store.");
     }
 
     @ParameterizedTest
     @EnumSource
     void anEmptyFileIsNoStoreAndStaysEmpty(Way way) throws IOException {
         Files.createFile(store);
-        staysAsItIs(way, Reason.NOT_A_STORE, "store.db is not a Tenthwise store. It was left as it is. Give the path of a store.");
+        staysAsItIs(
+                way,
+                Reason.NOT_A_STORE,
+                "store.db is not a Tenthwise store. It was left as it is. Give the path of a store.");
     }
 
     @ParameterizedTest
     @EnumSource
     void aFolderIsNoStore(Way way) throws IOException {
         Files.createDirectory(store);
-        refused(way, Reason.NOT_A_STORE, "store.db is not a Tenthwise store. It was left as it is. Give the path of a store.");
+        refused(
+                way,
+                Reason.NOT_A_STORE,
+                "store.db is not a Tenthwise store. It was left as it is. Give the path of a store.");
         assertEquals(List.of(store), files());
     }
 
@@ -95,7 +108,10 @@ class OpeningTest {
     @EnumSource
     void anotherProgramsDatabaseIsNoStoreAndStaysAsItIs(Way way) throws IOException, SQLException {
         Sample.behindItsBack(store, "CREATE TABLE ledger (seq INTEGER PRIMARY KEY)", "PRAGMA user_version = 1");
-        staysAsItIs(way, Reason.NOT_A_STORE, "store.db is not a Tenthwise store. It was left as it is. Give the path of a store.");
+        staysAsItIs(
+                way,
+                Reason.NOT_A_STORE,
+                "store.db is not a Tenthwise store. It was left as it is. Give the path of a store.");
     }
 
     @ParameterizedTest
@@ -104,8 +120,11 @@ class OpeningTest {
         makeStoreAlone();
         Sample.behindItsBack(store, "PRAGMA user_version = 4");
 
-        staysAsItIs(way, Reason.NEWER, "store.db was made by a newer release of Tenthwise (store version 4, this release knows 3). "
-                + "It was left as it is. Open it with the newer release.");
+        staysAsItIs(
+                way,
+                Reason.NEWER,
+                "store.db was made by a newer release of Tenthwise (store version 4, this release knows 3). "
+                        + "It was left as it is. Open it with the newer release.");
     }
 
     @ParameterizedTest
@@ -116,8 +135,11 @@ class OpeningTest {
         Arrays.fill(damaged, 100, 4096, (byte) 0x5A); // all of the first page but the header of the file
         Files.write(store, damaged);
 
-        staysAsItIs(way, Reason.DAMAGED, "store.db was not opened: it is damaged. It was left as it is. "
-                + "Take a copy of it from before, or start a new store.");
+        staysAsItIs(
+                way,
+                Reason.DAMAGED,
+                "store.db was not opened: it is damaged. It was left as it is. "
+                        + "Take a copy of it from before, or start a new store.");
     }
 
     @Test
@@ -125,8 +147,11 @@ class OpeningTest {
         Path file = Files.createFile(folder.resolve("file"));
         store = file.resolve("store.db");
 
-        refused(Way.OR_MAKE, Reason.READ_ONLY, "store.db cannot be written to. It was left as it is. "
-                + "Allow writing to it and to its folder, or give another path.");
+        refused(
+                Way.OR_MAKE,
+                Reason.READ_ONLY,
+                "store.db cannot be written to. It was left as it is. "
+                        + "Allow writing to it and to its folder, or give another path.");
     }
 
     @Test
@@ -157,7 +182,10 @@ class OpeningTest {
         try (SqliteLedger first = SqliteLedger.open(store)) {
             Path link = Files.createSymbolicLink(folder.resolve("link.db"), store);
 
-            assertEquals(Reason.HELD_BY_ANOTHER, assertThrows(CouldNotOpen.class, () -> SqliteLedger.open(link)).reason());
+            assertEquals(
+                    Reason.HELD_BY_ANOTHER,
+                    assertThrows(CouldNotOpen.class, () -> SqliteLedger.open(link))
+                            .reason());
             assertEquals(0, first.head().seq());
         }
     }
@@ -181,8 +209,11 @@ class OpeningTest {
     void theLockOfAKilledProcessIsGone() throws Exception {
         try (AnotherProcess holder = AnotherProcess.takingReadings(store, 1, folder)) {
             assertEquals("1 1.000000", holder.line());
-            refused(Way.EXISTING, Reason.HELD_BY_ANOTHER, "store.db is in use by another Tenthwise. "
-                    + "Nothing was written to it from here. Close the other one, then open it again.");
+            refused(
+                    Way.EXISTING,
+                    Reason.HELD_BY_ANOTHER,
+                    "store.db is in use by another Tenthwise. "
+                            + "Nothing was written to it from here. Close the other one, then open it again.");
             holder.kill();
         }
         try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
@@ -222,7 +253,8 @@ class OpeningTest {
     }
 
     private void refused(Way way, Reason reason, String sentence) {
-        CouldNotOpen refusal = assertThrows(CouldNotOpen.class, () -> way.open(store).close());
+        CouldNotOpen refusal =
+                assertThrows(CouldNotOpen.class, () -> way.open(store).close());
         assertEquals(sentence, refusal.getMessage());
         assertEquals(reason, refusal.reason());
     }

@@ -23,8 +23,9 @@ import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Event;
 
 /**
- * Lets the power go after everything a process did to the store's folder, one after the other, and looks on what is left of the
- * disk for every reading that was said to be saved: where only what was synchronised is left, and where some of the rest is.
+ * Lets the power go after everything a process did to the store's folder, one after the other, and looks on what is
+ * left of the disk for every reading that was said to be saved: where only what was synchronised is left, and where
+ * some of the rest is.
  */
 class PowerLossTest {
 
@@ -32,6 +33,7 @@ class PowerLossTest {
 
     @TempDir
     private Path room;
+
     private final long seed = new Random().nextLong();
     private final Random random = new Random(seed);
 
@@ -56,9 +58,14 @@ class PowerLossTest {
     }
 
     private List<WatchedDisk.Act> acts(String name, String... how) throws Exception {
-        List<String> arguments = new ArrayList<>(List.of(folder(name).resolve("store.db").toString(), Integer.toString(READINGS)));
+        List<String> arguments =
+                new ArrayList<>(List.of(folder(name).resolve("store.db").toString(), Integer.toString(READINGS)));
         arguments.addAll(List.of(how));
-        return WatchedDisk.of(WatchedDisk.library(room), folder(name), room.resolve(name + ".log"), ReadingsUntilPowerLoss.class,
+        return WatchedDisk.of(
+                WatchedDisk.library(room),
+                folder(name),
+                room.resolve(name + ".log"),
+                ReadingsUntilPowerLoss.class,
                 arguments.toArray(String[]::new));
     }
 
@@ -75,14 +82,18 @@ class PowerLossTest {
             disk.then(acts.get(i));
             if ("WTSUR".indexOf(acts.get(i).what()) >= 0) {
                 if (cuts++ % stride == 0) {
-                    loss(disk, () -> false, "nothing else is left after act " + i).ifPresent(lost::add);
-                    loss(disk, random::nextBoolean, "half of the rest is left after act " + i).ifPresent(lost::add);
+                    loss(disk, () -> false, "nothing else is left after act " + i)
+                            .ifPresent(lost::add);
+                    loss(disk, random::nextBoolean, "half of the rest is left after act " + i)
+                            .ifPresent(lost::add);
                 }
             }
         }
         TreeMap<Long, String> said = said(disk);
         assertEquals(READINGS, said.size());
-        System.out.printf("power gone %d times over %d readings, from seed %d: %d losses%n", 2 * (cuts + stride - 1) / stride, said.size(), seed, lost.size());
+        System.out.printf(
+                "power gone %d times over %d readings, from seed %d: %d losses%n",
+                2 * (cuts + stride - 1) / stride, said.size(), seed, lost.size());
         return lost;
     }
 
@@ -116,7 +127,8 @@ class PowerLossTest {
                     there.put(entry.seq(), taken.typed().text());
                 }
             });
-            return there.entrySet().containsAll(said.entrySet()) ? Optional.empty()
+            return there.entrySet().containsAll(said.entrySet())
+                    ? Optional.empty()
                     : Optional.of("of %s said to be saved there is %s".formatted(said, there));
         } catch (CouldNotOpen | RuntimeException e) {
             return Optional.of(e.getMessage());
@@ -125,8 +137,10 @@ class PowerLossTest {
 
     private static TreeMap<Long, String> said(DiskWithoutPower disk) {
         TreeMap<Long, String> said = new TreeMap<>();
-        disk.written(ReadingsUntilPowerLoss.SAID).lines().forEach(line ->
-                said.put(Long.parseLong(line.substring(0, line.indexOf(' '))), line.substring(line.indexOf(' ') + 1)));
+        disk.written(ReadingsUntilPowerLoss.SAID)
+                .lines()
+                .forEach(line -> said.put(
+                        Long.parseLong(line.substring(0, line.indexOf(' '))), line.substring(line.indexOf(' ') + 1)));
         return said;
     }
 }

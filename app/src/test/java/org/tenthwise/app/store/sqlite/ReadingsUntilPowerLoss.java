@@ -15,27 +15,28 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
 /**
- * Makes a store, takes readings into it, closes it, opens it and takes more; writes the figure of each into a file beside once it
- * is said to be saved. With a third word, the way of SQLite's {@code synchronous}, the ledger is opened with less care than it
- * takes of itself.
+ * Makes a store, takes readings into it, closes it, opens it and takes more; writes the figure of each into a file
+ * beside once it is said to be saved. With a third word, the way of SQLite's {@code synchronous}, the ledger is opened
+ * with less care than it takes of itself.
  */
 final class ReadingsUntilPowerLoss {
 
     static final String SAID = "said";
 
-    private ReadingsUntilPowerLoss() {
-    }
+    private ReadingsUntilPowerLoss() {}
 
     public static void main(String[] arguments) throws Exception {
         Path store = Path.of(arguments[0]);
         int readings = Integer.parseInt(arguments[1]);
-        try (OutputStream said = Files.newOutputStream(store.resolveSibling(SAID), StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
+        try (OutputStream said = Files.newOutputStream(
+                store.resolveSibling(SAID), StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
             for (int half = 0; half < 2; half++) {
                 try (Ledger ledger = open(store, arguments)) {
                     for (int i = 0; i < readings / 2; i++) {
                         String figure = "%d.%03d".formatted(half, i);
                         List<Event> events = i % 5 == 0
-                                ? List.of(Sample.reading(figure), new Event.NoteMade(3, "x".repeat(700 * i))) : List.of(Sample.reading(figure));
+                                ? List.of(Sample.reading(figure), new Event.NoteMade(3, "x".repeat(700 * i)))
+                                : List.of(Sample.reading(figure));
                         List<Entry> saved = ledger.append("run-1", Sample.AT, "A. Turner", events);
                         said.write((saved.get(0).seq() + " " + figure + "\n").getBytes(UTF_8));
                     }
@@ -54,6 +55,7 @@ final class ReadingsUntilPowerLoss {
         try (Statement statement = connection.createStatement()) {
             statement.executeUpdate("PRAGMA synchronous = " + arguments[2]);
         }
-        return new SqliteLedger(file, StoreLock.take(file.lock()).orElseThrow(() -> new IOException("held")), connection);
+        return new SqliteLedger(
+                file, StoreLock.take(file.lock()).orElseThrow(() -> new IOException("held")), connection);
     }
 }

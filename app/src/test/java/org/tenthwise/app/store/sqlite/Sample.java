@@ -25,12 +25,19 @@ public final class Sample {
 
     public static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T07:15:00+01:00");
 
-    private Sample() {
-    }
+    private Sample() {}
 
     static Entry begin(Ledger ledger, String run) throws CouldNotSave {
-        return ledger.append(run, AT, "A. Turner", new Event.Begun(new PartId("LG-2207", "C"), "0041", "lot 9", "Lathe 3",
-                new PlanSource("[part]\n", "ab".repeat(32))));
+        return ledger.append(
+                run,
+                AT,
+                "A. Turner",
+                new Event.Begun(
+                        new PartId("LG-2207", "C"),
+                        "0041",
+                        "lot 9",
+                        "Lathe 3",
+                        new PlanSource("[part]\n", "ab".repeat(32))));
     }
 
     static Entry read(Ledger ledger, String run, String figure) throws CouldNotSave {
@@ -45,10 +52,19 @@ public final class Sample {
     public static void photograph(Path store, String run) throws SQLException {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + store)) {
             LedgerTable table = new LedgerTable(connection);
-            StoredEntry note = StoredEntry.behind(table.head(), table.runHead(run), new NewEntry(run, AT, "A. Turner",
-                    new Event.NoteMade(3, "")));
-            String body = note.body().replace("note-made", "photo-taken").replaceFirst("\"event\":.*", "\"event\":{\"of\":\"step 3\"}}");
-            table.add(new StoredEntry(note.seq(), run, "photo-taken", note.at(), note.by(), body, note.previous(),
+            StoredEntry note = StoredEntry.behind(
+                    table.head(), table.runHead(run), new NewEntry(run, AT, "A. Turner", new Event.NoteMade(3, "")));
+            String body = note.body()
+                    .replace("note-made", "photo-taken")
+                    .replaceFirst("\"event\":.*", "\"event\":{\"of\":\"step 3\"}}");
+            table.add(new StoredEntry(
+                    note.seq(),
+                    run,
+                    "photo-taken",
+                    note.at(),
+                    note.by(),
+                    body,
+                    note.previous(),
                     Chain.hash(note.previous(), body.getBytes(UTF_8))));
         }
     }

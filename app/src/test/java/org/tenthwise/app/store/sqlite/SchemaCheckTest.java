@@ -24,6 +24,7 @@ class SchemaCheckTest {
 
     @TempDir
     private Path folder;
+
     private Path store;
 
     @BeforeEach
@@ -35,8 +36,12 @@ class SchemaCheckTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-        # statement                                                                            | what verify and opening say
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+        # statement                                                                            | what verify and
+        # opening say
         DROP TRIGGER ledger_is_never_changed                                                   | The trigger ledger_is_never_changed is missing.
         DROP INDEX ledger_of_run                                                               | The index ledger_of_run is missing.
         CREATE TRIGGER zz BEFORE INSERT ON ledger BEGIN SELECT RAISE(IGNORE); END              | The trigger zz was not made by Tenthwise.
@@ -50,40 +55,56 @@ class SchemaCheckTest {
         byte[] before = Files.readAllBytes(store);
 
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            assertEquals(Optional.of(new Verification.Fault(Optional.empty(), said)), kept.verify().fault());
+            assertEquals(
+                    Optional.of(new Verification.Fault(Optional.empty(), said)),
+                    kept.verify().fault());
         }
         CouldNotOpen refusal = assertThrows(CouldNotOpen.class, () -> SqliteLedger.open(store));
-        assertEquals("store.db was not opened: it is not whole. " + said + " It was left as it is. Take a copy of it from before, "
-                + "or start a new store.", refusal.getMessage());
+        assertEquals(
+                "store.db was not opened: it is not whole. " + said
+                        + " It was left as it is. Take a copy of it from before, " + "or start a new store.",
+                refusal.getMessage());
         assertArrayEquals(before, Files.readAllBytes(store));
     }
 
     @Test
     void allThatDiffersIsNamedAndTheEntriesComeFirst() throws Exception {
-        Sample.behindItsBack(store, "DROP TRIGGER ledger_is_never_changed", "UPDATE ledger SET \"by\" = 'B'",
+        Sample.behindItsBack(
+                store,
+                "DROP TRIGGER ledger_is_never_changed",
+                "UPDATE ledger SET \"by\" = 'B'",
                 "CREATE TABLE \"a\nb\" (x)");
 
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
             Verification found = kept.verify();
-            assertEquals("The \"by\" of entry 1 is not what its text says.", found.fault().orElseThrow().why());
-            assertEquals(List.of("The trigger ledger_is_never_changed is missing. The table a?b was not made by Tenthwise."),
+            assertEquals(
+                    "The \"by\" of entry 1 is not what its text says.",
+                    found.fault().orElseThrow().why());
+            assertEquals(
+                    List.of("The trigger ledger_is_never_changed is missing. The table a?b was not made by Tenthwise."),
                     found.remarks());
         }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "CREATE TRIGGER zz BEFORE INSERT ON ledger WHEN NEW.kind = 'reading-taken' BEGIN SELECT RAISE(IGNORE); END",
-        "CREATE TRIGGER zz AFTER INSERT ON ledger WHEN NEW.kind = 'reading-taken' BEGIN INSERT INTO ledger SELECT NEW.seq + 1, run, "
-        + "'x', at, \"by\", body, previous, hash FROM ledger WHERE seq = NEW.seq; END"})
+    @ValueSource(
+            strings = {
+                "CREATE TRIGGER zz BEFORE INSERT ON ledger WHEN NEW.kind = 'reading-taken' BEGIN SELECT "
+                        + "RAISE(IGNORE); END",
+                "CREATE TRIGGER zz AFTER INSERT ON ledger WHEN NEW.kind = 'reading-taken' BEGIN INSERT INTO ledger "
+                        + "SELECT NEW.seq + 1, run, "
+                        + "'x', at, \"by\", body, previous, hash FROM ledger WHERE seq = NEW.seq; END"
+            })
     void anEntryTheStoreDidNotKeepAsGivenIsNotSaidToBeSaved(String trigger) throws Exception {
         try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
             Sample.behindItsBack(store, trigger);
 
             CouldNotSave refusal = assertThrows(CouldNotSave.class, () -> Sample.read(ledger, "run-1", "35.010"));
 
-            assertEquals("The entry was not saved: store.db did not keep it as it was given. Do not go on with it. "
-                    + "Keep a copy of the file, verify it, and start a new store.", refusal.getMessage());
+            assertEquals(
+                    "The entry was not saved: store.db did not keep it as it was given. Do not go on with it. "
+                            + "Keep a copy of the file, verify it, and start a new store.",
+                    refusal.getMessage());
             assertEquals(CouldNotSave.Reason.DAMAGED, refusal.reason());
             assertEquals(1, ledger.head().seq());
             Sample.behindItsBack(store, "DROP TRIGGER zz");

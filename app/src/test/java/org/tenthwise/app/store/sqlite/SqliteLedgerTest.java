@@ -74,7 +74,9 @@ class SqliteLedgerTest {
             assertEquals(4, late.seq());
             assertEquals(List.of("run-b", "run-a"), ledger.runs());
             assertEquals(List.of(known), ledger.entries(Entry.SHOP));
-            assertEquals(List.of(2L, 4L), ledger.stored("run-b").stream().map(StoredEntry::seq).toList());
+            assertEquals(
+                    List.of(2L, 4L),
+                    ledger.stored("run-b").stream().map(StoredEntry::seq).toList());
             assertEquals(List.of(), ledger.entries("run-c"));
         }
     }
@@ -91,7 +93,8 @@ class SqliteLedgerTest {
                     new NewEntry("run-1", Sample.AT, "A. Turner", Sample.reading("35.030"))));
 
             assertEquals(List.of(3L, 4L, 5L), added.stream().map(Entry::seq).toList());
-            assertEquals(List.of(added.get(0), added.get(2)), ledger.entries("run-1").subList(1, 3));
+            assertEquals(
+                    List.of(added.get(0), added.get(2)), ledger.entries("run-1").subList(1, 3));
             assertEquals(added.get(1), ledger.entries("run-2").get(1));
             assertTrue(ledger.verify().whole());
             assertEquals(List.of(), ledger.append(List.of()));
@@ -104,16 +107,35 @@ class SqliteLedgerTest {
         try (SqliteLedger ledger = SqliteLedger.open(store())) {
             Sample.begin(ledger, "run-1");
             Head before = ledger.head();
-            Sample.behindItsBack(store(), "CREATE TRIGGER third BEFORE INSERT ON ledger WHEN NEW.seq = 4 "
-                    + "BEGIN SELECT RAISE(ABORT, 'not this one'); END");
+            Sample.behindItsBack(
+                    store(),
+                    "CREATE TRIGGER third BEFORE INSERT ON ledger WHEN NEW.seq = 4 "
+                            + "BEGIN SELECT RAISE(ABORT, 'not this one'); END");
 
-            assertThrows(CouldNotSave.class, () -> ledger.append("run-1", Sample.AT, "A. Turner",
-                    List.of(Sample.reading("35.010"), Sample.reading("35.020"), Sample.reading("35.030"))));
+            assertThrows(
+                    CouldNotSave.class,
+                    () -> ledger.append(
+                            "run-1",
+                            Sample.AT,
+                            "A. Turner",
+                            List.of(Sample.reading("35.010"), Sample.reading("35.020"), Sample.reading("35.030"))));
             assertEquals(before, ledger.head());
 
             Sample.behindItsBack(store(), "DROP TRIGGER third");
-            assertEquals(List.of(2L, 3L, 4L), ledger.append("run-1", Sample.AT, "A. Turner", List.of(Sample.reading("35.010"),
-                    Sample.reading("35.020"), Sample.reading("35.030"))).stream().map(Entry::seq).toList());
+            assertEquals(
+                    List.of(2L, 3L, 4L),
+                    ledger
+                            .append(
+                                    "run-1",
+                                    Sample.AT,
+                                    "A. Turner",
+                                    List.of(
+                                            Sample.reading("35.010"),
+                                            Sample.reading("35.020"),
+                                            Sample.reading("35.030")))
+                            .stream()
+                            .map(Entry::seq)
+                            .toList());
             assertEquals(4, ledger.entries("run-1").size());
         }
     }
@@ -121,28 +143,45 @@ class SqliteLedgerTest {
     @Test
     void aRowHoldsTheHashOfItsTextAndOfTheRowBefore() throws CouldNotOpen, CouldNotSave {
         try (SqliteLedger ledger = SqliteLedger.open(store())) {
-            ledger.append("run-1", OffsetDateTime.parse("2026-03-02T00:15:00.5+01:00"), "Ä. Dreher", Sample.reading("35.010"));
+            ledger.append(
+                    "run-1",
+                    OffsetDateTime.parse("2026-03-02T00:15:00.5+01:00"),
+                    "Ä. Dreher",
+                    Sample.reading("35.010"));
             Sample.read(ledger, "run-1", "35.020");
-            String body = "{\"run\":\"run-1\",\"before\":{\"place\":1,\"hash\":\"" + RunChain.START + "\"},\"kind\":\"reading-taken\",\"at\":\"2026-03-02T00:15:00.5+01:00\",\"by\":\"Ä. Dreher\","
+            String body = "{\"run\":\"run-1\",\"before\":{\"place\":1,\"hash\":\"" + RunChain.START
+                    + "\"},\"kind\":\"reading-taken\",\"at\":\"2026-03-02T00:15:00.5+01:00\",\"by\":\"Ä. Dreher\","
                     + "\"event\":{\"step\":3,\"slot\":\"1.1\",\"typed\":{\"figure\":\"35.010\",\"unit\":\"mm\"}}}";
             String hash = Chain.hash(Chain.START, body.getBytes(UTF_8));
 
-            assertEquals(new StoredEntry(1, "run-1", "reading-taken", "2026-03-01T23:15:00.500Z", "Ä. Dreher", body,
-                    Chain.START, hash), ledger.stored().get(0));
+            assertEquals(
+                    new StoredEntry(
+                            1,
+                            "run-1",
+                            "reading-taken",
+                            "2026-03-01T23:15:00.500Z",
+                            "Ä. Dreher",
+                            body,
+                            Chain.START,
+                            hash),
+                    ledger.stored().get(0));
             assertEquals(hash, ledger.stored().get(1).previous());
             assertEquals(new Head(2, ledger.stored().get(1).hash()), ledger.head());
         }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "UPDATE ledger SET \"by\" = 'B' WHERE seq = 2",
-        "DELETE FROM ledger WHERE seq = 2",
-        "DELETE FROM ledger",
-        "INSERT INTO ledger SELECT 4, run, kind, at, \"by\", body, previous, hash FROM ledger WHERE seq = 2",
-        "INSERT INTO ledger SELECT NULL, run, kind, at, \"by\", body, previous, hash FROM ledger WHERE seq = 2",
-        "INSERT OR REPLACE INTO ledger SELECT 2, run, kind, at, 'B', body, previous, hash FROM ledger WHERE seq = 2",
-        "UPDATE OR REPLACE ledger SET seq = 1 WHERE seq = 2"})
+    @ValueSource(
+            strings = {
+                "UPDATE ledger SET \"by\" = 'B' WHERE seq = 2",
+                "DELETE FROM ledger WHERE seq = 2",
+                "DELETE FROM ledger",
+                "INSERT INTO ledger SELECT 4, run, kind, at, \"by\", body, previous, hash FROM ledger WHERE seq = 2",
+                "INSERT INTO ledger SELECT NULL, run, kind, at, \"by\", body, previous, hash FROM ledger WHERE seq = 2",
+                "INSERT OR REPLACE INTO ledger SELECT 2, run, kind, at, 'B', body, previous, hash FROM ledger WHERE "
+                        + "seq = 2",
+                "UPDATE OR REPLACE ledger SET seq = 1 WHERE seq = 2"
+            })
     void noEntryIsChangedTakenAwayOrPutInBetween(String statement) throws CouldNotOpen, CouldNotSave {
         List<StoredEntry> before;
         try (SqliteLedger ledger = SqliteLedger.open(store())) {
@@ -151,7 +190,8 @@ class SqliteLedgerTest {
             before = ledger.stored();
         }
 
-        String refusal = assertThrows(SQLException.class, () -> Sample.behindItsBack(store(), statement)).getMessage();
+        String refusal = assertThrows(SQLException.class, () -> Sample.behindItsBack(store(), statement))
+                .getMessage();
 
         assertTrue(refusal.contains("ledger"), refusal);
         try (KeptEntries kept = SqliteLedger.openToRead(store())) {

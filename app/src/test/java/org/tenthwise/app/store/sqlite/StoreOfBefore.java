@@ -16,8 +16,8 @@ import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 
 /**
- * A store as the first release made it: a log beside the file, entries that do not say what came before them in their run.
- * While it is open the log is there; closing folds it into the file, as that release did.
+ * A store as the first release made it: a log beside the file, entries that do not say what came before them in their
+ * run. While it is open the log is there; closing folds it into the file, as that release did.
  */
 public final class StoreOfBefore implements AutoCloseable {
 
@@ -31,7 +31,8 @@ public final class StoreOfBefore implements AutoCloseable {
 
     public static StoreOfBefore make(Path store) throws SQLException, IOException {
         Connection connection = DriverManager.getConnection("jdbc:sqlite:" + store);
-        try (Statement statement = connection.createStatement(); InputStream step = Schema.class.getResourceAsStream("1.sql")) {
+        try (Statement statement = connection.createStatement();
+                InputStream step = Schema.class.getResourceAsStream("1.sql")) {
             statement.executeUpdate("PRAGMA journal_mode = WAL");
             statement.executeUpdate(new String(step.readAllBytes(), UTF_8) + ";\nPRAGMA user_version = 1");
             statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
@@ -47,7 +48,14 @@ public final class StoreOfBefore implements AutoCloseable {
         Head head = table.head();
         StoredEntry tied = StoredEntry.behind(head, RunHead.OF_NOTHING, entry);
         String body = tied.body().replaceFirst("\"before\":\\{[^}]*},", "");
-        table.add(new StoredEntry(tied.seq(), tied.run(), tied.kind(), tied.at(), tied.by(), body, head.hash(),
+        table.add(new StoredEntry(
+                tied.seq(),
+                tied.run(),
+                tied.kind(),
+                tied.at(),
+                tied.by(),
+                body,
+                head.hash(),
                 Chain.hash(head.hash(), body.getBytes(UTF_8))));
     }
 

@@ -14,13 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.Before;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.RunChain;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
@@ -28,6 +28,7 @@ class TakingOverTest {
 
     @TempDir
     private Path folder;
+
     private Path store;
 
     @BeforeEach
@@ -35,7 +36,10 @@ class TakingOverTest {
         store = folder.resolve("store.db");
         try (StoreOfBefore before = StoreOfBefore.make(store)) {
             before.add("run-1", "35.010");
-            before.add(new NewEntry(Entry.SHOP, Sample.AT, "A. Turner",
+            before.add(new NewEntry(
+                    Entry.SHOP,
+                    Sample.AT,
+                    "A. Turner",
                     new Event.GaugeKnown(new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty()))));
             before.add("run-2", "35.020");
             before.add("run-1", "35.030");
@@ -52,8 +56,11 @@ class TakingOverTest {
             List<StoredEntry> after = ledger.stored();
 
             assertEquals(before, after.subList(0, 4));
-            assertEquals(List.of("run-1", Entry.SHOP, "run-2"), after.subList(4, 7).stream().map(StoredEntry::run).toList());
-            assertTrue(after.subList(4, 7).stream().allMatch(entry -> entry.kind().equals("taken-over")));
+            assertEquals(
+                    List.of("run-1", Entry.SHOP, "run-2"),
+                    after.subList(4, 7).stream().map(StoredEntry::run).toList());
+            assertTrue(
+                    after.subList(4, 7).stream().allMatch(entry -> entry.kind().equals("taken-over")));
             assertEquals(7, after.size());
             assertEquals(3, Before.in(after.get(4).body()).orElseThrow().place());
             assertEquals(Optional.empty(), ledger.verify().fault());
@@ -114,8 +121,10 @@ class TakingOverTest {
         Sample.behindItsBack(store, "PRAGMA user_version = 2");
 
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            assertEquals(Optional.of(new Verification.Fault(Optional.of(4L),
-                    "Entry 4 does not say what came before it in run run-1.")), kept.verify().fault());
+            assertEquals(
+                    Optional.of(new Verification.Fault(
+                            Optional.of(4L), "Entry 4 does not say what came before it in run run-1.")),
+                    kept.verify().fault());
         }
     }
 

@@ -33,12 +33,16 @@ import org.tenthwise.model.run.Event;
 
 class TamperingTest {
 
-    private static final String[] PROTECTION = {"DROP TRIGGER ledger_is_never_changed",
-        "DROP TRIGGER ledger_is_never_shortened", "DROP TRIGGER ledger_is_added_to_at_the_end"};
+    private static final String[] PROTECTION = {
+        "DROP TRIGGER ledger_is_never_changed",
+        "DROP TRIGGER ledger_is_never_shortened",
+        "DROP TRIGGER ledger_is_added_to_at_the_end"
+    };
     private static final int PAGE = 4096;
 
     @TempDir
     private Path folder;
+
     private Path store;
     private List<StoredEntry> stored;
 
@@ -51,8 +55,16 @@ class TamperingTest {
                 Sample.read(ledger, "run-1", "35.01" + i);
             }
             // longer than a page of the file
-            ledger.append("run-2", Sample.AT, "B. Fitter", new Event.Begun(new PartId("WB-118", "A"), "1", "2", "3",
-                    new PlanSource("# nothing to see\n".repeat(1000), "cd".repeat(32))));
+            ledger.append(
+                    "run-2",
+                    Sample.AT,
+                    "B. Fitter",
+                    new Event.Begun(
+                            new PartId("WB-118", "A"),
+                            "1",
+                            "2",
+                            "3",
+                            new PlanSource("# nothing to see\n".repeat(1000), "cd".repeat(32))));
             stored = ledger.stored();
         }
     }
@@ -67,11 +79,13 @@ class TamperingTest {
     void oneByteOfABodyChangedInTheFileNamesTheEntry(int seq, int stride) throws IOException, CouldNotOpen {
         byte[] file = Files.readAllBytes(store);
         byte[] body = stored.get(seq - 1).body().getBytes(UTF_8);
-        int start = findLast(file, body); // a page moved within the file leaves its old text behind where nothing is read
+        int start =
+                findLast(file, body); // a page moved within the file leaves its old text behind where nothing is read
         byte[] changes = {0x01, 0x20, (byte) 0x80, 0x7F};
         for (int i = 0; i < body.length; i += stride) {
             byte[] changed = file.clone();
-            changed[start + i] ^= changes[i % changes.length]; // another letter, other case, no UTF-8, a control character
+            changed[start + i] ^=
+                    changes[i % changes.length]; // another letter, other case, no UTF-8, a control character
             Files.write(store, changed);
 
             names(seq, "Entry %d is not as it was written: its text does not give its hash.".formatted(seq));
@@ -79,7 +93,9 @@ class TamperingTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # entry, which byte of its body, what it becomes
         1, 0,      20
         1, 60,     00
@@ -89,16 +105,22 @@ class TamperingTest {
         6, 9000,   40
         6, 17000,  C3
         """)
-    void oneByteOfABodyChangedThroughSqlNamesTheEntry(int seq, int place, String becomes) throws SQLException, CouldNotOpen {
-        tamper("""
+    void oneByteOfABodyChangedThroughSqlNamesTheEntry(int seq, int place, String becomes)
+            throws SQLException, CouldNotOpen {
+        tamper(
+                """
                 UPDATE ledger SET body = CAST(substr(CAST(body AS BLOB), 1, %2$d) || x'%3$s'
-                    || substr(CAST(body AS BLOB), %2$d + 2) AS TEXT) WHERE seq = %1$d""".formatted(seq, place, becomes));
+                    || substr(CAST(body AS BLOB), %2$d + 2) AS TEXT) WHERE seq = %1$d"""
+                        .formatted(seq, place, becomes));
 
         names(seq, "Entry %d is not as it was written: its text does not give its hash.".formatted(seq));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         # statement                                        | first bad | why
         UPDATE ledger SET body = upper(body) WHERE seq = 2 | 2 | Entry 2 is not as it was written: its text does not give its hash.
         UPDATE ledger SET body = '' WHERE seq = 2          | 2 | Entry 2 is not as it was written: its text does not give its hash.
@@ -139,8 +161,10 @@ class TamperingTest {
         }
         Files.write(store, file);
 
-        assertEquals(Optional.of(new Fault(Optional.empty(),
-                "Every entry is as it was written, but the file around them is damaged.")), verified().fault());
+        assertEquals(
+                Optional.of(new Fault(
+                        Optional.empty(), "Every entry is as it was written, but the file around them is damaged.")),
+                verified().fault());
     }
 
     @Test
@@ -172,7 +196,8 @@ class TamperingTest {
     }
 
     private void names(long firstBad, String why) throws CouldNotOpen {
-        assertEquals(Optional.of(new Fault(Optional.of(firstBad), why)), verified().fault());
+        assertEquals(
+                Optional.of(new Fault(Optional.of(firstBad), why)), verified().fault());
     }
 
     private Verification verified() throws CouldNotOpen {

@@ -13,23 +13,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
-/** What a process did to the files of one folder, in its order; written down by a small library put before the C library. */
+/**
+ * What a process did to the files of one folder, in its order; written down by a small library put before the C
+ * library.
+ */
 final class WatchedDisk {
 
     /**
      * One thing done.
      *
-     * @param what   O opened, C closed, W written, T cut to a size, S synchronised, U name taken away, R renamed
+     * @param what O opened, C closed, W written, T cut to a size, S synchronised, U name taken away, R renamed
      * @param handle of the file; of no meaning for U and R
      * @param number where it was written, or the size it was cut to, or, for O, whether the file was there before
-     * @param path   for O, U and R
-     * @param data   what was written, or the new name
+     * @param path for O, U and R
+     * @param data what was written, or the new name
      */
-    record Act(char what, long handle, long number, String path, byte[] data) {
-    }
+    record Act(char what, long handle, long number, String path, byte[] data) {}
 
-    private WatchedDisk() {
-    }
+    private WatchedDisk() {}
 
     /** Whether there is what it takes: Linux, and a C compiler. */
     static boolean possible() {
@@ -38,8 +39,12 @@ final class WatchedDisk {
 
     private static boolean compilerAnswers() {
         try {
-            return new ProcessBuilder("cc", "--version").redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .start().waitFor() == 0;
+            return new ProcessBuilder("cc", "--version")
+                            .redirectErrorStream(true)
+                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                            .start()
+                            .waitFor()
+                    == 0;
         } catch (IOException | InterruptedException e) {
             return false;
         }
@@ -51,15 +56,22 @@ final class WatchedDisk {
         try (InputStream text = WatchedDisk.class.getResourceAsStream("disk-watch.c")) {
             Files.copy(text, source, StandardCopyOption.REPLACE_EXISTING);
         }
-        run(new ProcessBuilder("cc", "-shared", "-fPIC", "-O1", "-o", library.toString(), source.toString(), "-ldl", "-lpthread"));
+        run(new ProcessBuilder(
+                "cc", "-shared", "-fPIC", "-O1", "-o", library.toString(), source.toString(), "-ldl", "-lpthread"));
         return library;
     }
 
     /** Runs a class in a process of its own and tells what it did to a folder. */
-    static List<Act> of(Path library, Path folder, Path log, Class<?> main, String... arguments) throws IOException, InterruptedException {
-        List<String> line = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Dorg.sqlite.tmpdir=" + log.getParent(), "-cp",
-                System.getProperty("java.class.path"), main.getName()));
+    static List<Act> of(Path library, Path folder, Path log, Class<?> main, String... arguments)
+            throws IOException, InterruptedException {
+        List<String> line = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-Xshare:auto",
+                "-Dorg.sqlite.tmpdir=" + log.getParent(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                main.getName()));
         line.addAll(List.of(arguments));
         ProcessBuilder process = new ProcessBuilder(line);
         process.environment().put("LD_PRELOAD", library.toString());
@@ -81,7 +93,11 @@ final class WatchedDisk {
         List<Act> acts = new ArrayList<>();
         try (DataInputStream in = new DataInputStream(new BufferedInputStream(Files.newInputStream(log)))) {
             for (int what = in.read(); what >= 0; what = in.read()) {
-                acts.add(new Act((char) what, in.readLong(), in.readLong(), new String(in.readNBytes(in.readInt()), UTF_8),
+                acts.add(new Act(
+                        (char) what,
+                        in.readLong(),
+                        in.readLong(),
+                        new String(in.readNBytes(in.readInt()), UTF_8),
                         in.readNBytes(in.readInt())));
             }
         }

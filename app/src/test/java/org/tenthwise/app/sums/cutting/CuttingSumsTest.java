@@ -18,7 +18,9 @@ class CuttingSumsTest {
     private final Asking sums = new Asking(CuttingSums.all());
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # limits 24.980 and 24.993, aim the middle, 24.9865; aim less measured by hand
         outside, diameter, 25.312, -0.325500, 0.325500, cut-again
         outside, radius,   25.312, -0.162750, 0.325500, cut-again
@@ -28,8 +30,11 @@ class CuttingSumsTest {
         inside,  diameter, 24.980, 0.006500,  0.006500, in-size
         inside,  radius,   25.000, -0.006750, 0.000000, past-size
         """)
-    void theNextCutGoesIntoTheRegisterAsItCounts(String side, String register, String measured, String change, String stock, String state) {
-        Answer answer = sums.answer(Unit.MILLIMETRE, "next-cut",
+    void theNextCutGoesIntoTheRegisterAsItCounts(
+            String side, String register, String measured, String change, String stock, String state) {
+        Answer answer = sums.answer(
+                Unit.MILLIMETRE,
+                "next-cut",
                 "side=%s; register=%s; lower=24.980; upper=24.993; measured=%s".formatted(side, register, measured));
         assertEquals(change, at(answer, "offset_change"));
         assertEquals(stock, at(answer, "stock_left"));
@@ -38,14 +43,20 @@ class CuttingSumsTest {
 
     @Test
     void anAimThatLeavesMetalForLaterIsTakenAndSaid() {
-        Answer answer = sums.answer(Unit.INCH, "next-cut",
+        Answer answer = sums.answer(
+                Unit.INCH,
+                "next-cut",
                 "side=outside; register=diameter; lower=0.9990; upper=1.0000; aim=1.0120; measured=1.0500");
         assertEquals("-0.03800000", at(answer, "offset_change"));
         assertTrue(answer.notes().stream().anyMatch(note -> note.startsWith("The aim leaves metal on")));
     }
 
     @ParameterizedTest
-    @CsvSource(nullValues = "-", delimiter = '|', textBlock = """
+    @CsvSource(
+            nullValues = "-",
+            delimiter = '|',
+            textBlock =
+                    """
         # an even cut, by hand: side, register, limits, sizes and the rest | change, state, safe cut, reason
         side=inside; register=diameter; lower=30.000; upper=30.021; sizes=29.900 29.910                          | 0.105500  | cut-again | -        | -
         side=inside; register=radius; lower=30.000; upper=30.021; sizes=29.900 29.910                            | 0.052750  | cut-again | -        | -
@@ -76,7 +87,8 @@ class CuttingSumsTest {
         side=inside; register=diameter; lower=30.000; upper=30.021; measured=30.009; least_cut=0.01; offset_step=1 | -         | in-size   | 0.000000 | below-least-cut
         side=inside; register=diameter; lower=30.000; upper=30.021; sizes=30.001 30.020; guard_band=0.003        | -         | in-size   | 0.000000 | uneven
         """)
-    void oneEvenCutForEverySizeOrTheSafeCutAndWhy(String given, String change, String state, String safe, String reason) {
+    void oneEvenCutForEverySizeOrTheSafeCutAndWhy(
+            String given, String change, String state, String safe, String reason) {
         Answer answer = sums.answer(Unit.MILLIMETRE, "next-cut", given);
         assertEquals(change, word(answer, "offset_change"));
         assertEquals(state, word(answer, "state"));
@@ -87,19 +99,30 @@ class CuttingSumsTest {
     }
 
     private static String word(Answer answer, String key) {
-        return answer.at(key).map(worked -> ((Answer.Worked.Plain) worked).text()).orElse(null);
+        return answer.at(key)
+                .map(worked -> ((Answer.Worked.Plain) worked).text())
+                .orElse(null);
     }
 
-    /** By hand, in inches: a third of 0.0010 in from 1.0000 is 0.99966…; a step of 0.0001 on radius is 0.0002 on diameter. */
+    /**
+     * By hand, in inches: a third of 0.0010 in from 1.0000 is 0.99966…; a step of 0.0001 on radius is 0.0002 on
+     * diameter.
+     */
     @Test
     void anEvenCutInInches() {
-        Answer answer = sums.answer(Unit.INCH, "next-cut",
-                "side=outside; register=radius; lower=0.9990; upper=1.0000; aim=third; sizes=1.0120 1.0122; offset_step=0.0001");
+        Answer answer = sums.answer(
+                Unit.INCH,
+                "next-cut",
+                "side=outside; register=radius; lower=0.9990; upper=1.0000; aim=third; sizes=1.0120 1.0122; "
+                        + "offset_step=0.0001");
         assertEquals("-0.00620000", at(answer, "offset_change"));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         sizes=29.900 29.910 | It takes for granted that as much comes off as is asked
         sizes=29.900 29.910 | No offset_step was given
         sizes=29.900 29.950 | Uneven by 0.05: no even cut brings every size in. At most 0.071 may come off without
@@ -114,14 +137,16 @@ class CuttingSumsTest {
         sizes=29.999 29.999; least_cut=0.01 | Below the least cut: a spring pass at the same offset, a fresh edge, hone
         """)
     void notesSayWhatIsTakenForGranted(String given, String note) {
-        Answer answer = sums.answer(Unit.MILLIMETRE, "next-cut", "side=inside; register=diameter; lower=30.000; upper=30.021; " + given);
+        Answer answer = sums.answer(
+                Unit.MILLIMETRE, "next-cut", "side=inside; register=diameter; lower=30.000; upper=30.021; " + given);
         assertTrue(answer.notes().stream().anyMatch(said -> said.startsWith(note)), answer.notes()::toString);
     }
 
     /** By hand: stages of 100 from 30, 20 of flute outside. */
     @Test
     void stagesSayHowLongEachDrillMustBe() {
-        Answer answer = sums.answer(Unit.MILLIMETRE, "drill-set", "depth=250; start=30; per_drill=100; chip_clearance=20");
+        Answer answer =
+                sums.answer(Unit.MILLIMETRE, "drill-set", "depth=250; start=30; per_drill=100; chip_clearance=20");
         assertEquals("3", at(answer, "drills"));
         assertEquals("30.000000", at(answer, "steps.0.from"));
         assertEquals("130.000000", at(answer, "steps.0.to"));
@@ -129,7 +154,8 @@ class CuttingSumsTest {
         assertEquals("250.000000", at(answer, "steps.2.to"));
         assertTrue(answer.notes().stream().anyMatch(note -> note.startsWith("The last stage is short")));
         assertTrue(answer.notes().stream().anyMatch(note -> note.startsWith("Clear the chips")));
-        assertTrue(answer.notes().stream().anyMatch(note -> note.startsWith("A long drill brought up to speed outside the hole")));
+        assertTrue(answer.notes().stream()
+                .anyMatch(note -> note.startsWith("A long drill brought up to speed outside the hole")));
     }
 
     @Test
@@ -147,20 +173,31 @@ class CuttingSumsTest {
         Answer answer = sums.answer(Unit.INCH, "cutter-wear", "feature=pocket; target=1.0; measured=0.99; wear=0.02");
         assertEquals("-0.00500000", at(answer, "wear_change"));
         assertEquals("0.01500000", at(answer, "wear_after"));
-        assertTrue(sums.answer(Unit.INCH, "cutter-wear", "feature=boss; target=1.0; measured=0.99").at("wear_after").isEmpty());
+        assertTrue(sums.answer(Unit.INCH, "cutter-wear", "feature=boss; target=1.0; measured=0.99")
+                .at("wear_after")
+                .isEmpty());
     }
 
     /** By hand: 0.36 left on diameter, half of it now; a radius register takes half again. */
     @Test
     void halfWayTakesHalfInEitherRegister() {
-        assertEquals("-0.180000", at(sums.answer(Unit.MILLIMETRE, "half-way", "side=outside; aim=30; measured=30.36; register=diameter"), "offset_change"));
-        Answer radius = sums.answer(Unit.MILLIMETRE, "half-way", "side=outside; aim=30; measured=30.36; register=radius");
+        assertEquals(
+                "-0.180000",
+                at(
+                        sums.answer(
+                                Unit.MILLIMETRE, "half-way", "side=outside; aim=30; measured=30.36; register=diameter"),
+                        "offset_change"));
+        Answer radius =
+                sums.answer(Unit.MILLIMETRE, "half-way", "side=outside; aim=30; measured=30.36; register=radius");
         assertEquals("-0.090000", at(radius, "offset_change"));
         assertEquals("30.180000", at(radius, "expected_size"));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         next-cut | side=outside; lower=2; upper=1; measured=1; register=radius | upper | upper is 1: it is below lower, which is 2
         next-cut | side=outside; lower=1; upper=2; aim=0.9; measured=3; register=radius | aim | aim is 0.9
         next-cut | side=inside; lower=1; upper=2; aim=2.1; measured=3; register=radius | aim | aim is 2.1

@@ -25,8 +25,12 @@ class DecisionSumsTest {
     private final Asking asking = new Asking(DecisionSums.all());
 
     private static Reply uncertainty(String components) throws Unreadable {
-        return new Sums(List.of(DecisionSums.all())).ask("uncertainty",
-                new Given(Optional.empty(), WrittenObject.read("{\"components\":%s}".formatted(components.replace('\'', '"')))));
+        return new Sums(List.of(DecisionSums.all()))
+                .ask(
+                        "uncertainty",
+                        new Given(
+                                Optional.empty(),
+                                WrittenObject.read("{\"components\":%s}".formatted(components.replace('\'', '"')))));
     }
 
     private static String words(Reply reply) {
@@ -39,7 +43,9 @@ class DecisionSumsTest {
 
     /** The rule of ISO 14253-1, and on a limit a pass under no guard band. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         lower=29.980; upper=30.001; value=30.001,                    pass,     0.000000
         lower=29.980; upper=30.001; value=29.980,                    pass,     0.000000
         lower=29.980; upper=30.001; value=30.0010001,                fail,     0.0000001
@@ -59,8 +65,13 @@ class DecisionSumsTest {
 
     /** A distance of nought beside a fail would be a lie: as many places as were typed, and eight at least. */
     @ParameterizedTest
-    @CsvSource({"1.00100001, fail, 0.00000001", "1.0010000000001, fail, 0.0000000000001", "1.00000000000000000001, pass, 0.00000000000000000001",
-        "0.99999999999999999999, fail, 0.00000000000000000001", "1.0010, pass, 0.00000000"})
+    @CsvSource({
+        "1.00100001, fail, 0.00000001",
+        "1.0010000000001, fail, 0.0000000000001",
+        "1.00000000000000000001, pass, 0.00000000000000000001",
+        "0.99999999999999999999, fail, 0.00000000000000000001",
+        "1.0010, pass, 0.00000000"
+    })
     void aDistanceInInchesHasThePlacesThatWereTyped(String value, String verdict, String distance) {
         Answer answer = asking.answer(Unit.INCH, "judge", "lower=1.0000; upper=1.0010; value=" + value);
         assertEquals(verdict, Asking.at(answer, "verdict"));
@@ -69,7 +80,8 @@ class DecisionSumsTest {
 
     @Test
     void whereTheSizeIsAndWhatIsNotProvenIsSaid() {
-        Answer answer = asking.answer(Unit.INCH, "judge", "lower=1.0000; upper=1.0010; value=1.0008; expanded_uncertainty=0.0003");
+        Answer answer = asking.answer(
+                Unit.INCH, "judge", "lower=1.0000; upper=1.0010; value=1.0008; expanded_uncertainty=0.0003");
         assertTrue(notes(answer, "The size is 0.0002 in inside the upper limit."));
         assertTrue(notes(answer, "The limit is nearer than the uncertainty"));
         assertTrue(notes(answer, "4 : 1 is not met"));
@@ -77,11 +89,15 @@ class DecisionSumsTest {
         assertEquals("0.50000000", Asking.at(single, "conformance_probability"));
         assertTrue(single.at("test_uncertainty_ratio").isEmpty());
         assertTrue(notes(single, "The size is on the upper limit."));
-        assertTrue(notes(asking.answer(Unit.MILLIMETRE, "judge", "lower=2; value=2.5; coverage_factor=2"), "was not used"));
+        assertTrue(notes(
+                asking.answer(Unit.MILLIMETRE, "judge", "lower=2; value=2.5; coverage_factor=2"), "was not used"));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         judge           | value=3                                          | lower and upper are missing: a verdict needs one limit at least
         judge           | lower=3; upper=2; value=3                        | lower is 3 and upper is 2: the lower limit is above the upper one
         judge           | lower=2; upper=3                                 | value is missing
@@ -105,28 +121,39 @@ class DecisionSumsTest {
 
     @Test
     void componentsAreAskedForWhatBelongsToThem() throws Unreadable {
-        assertEquals("components, item 1: k 2 does not go with kind repeat: k belongs to normal, n to repeat",
+        assertEquals(
+                "components, item 1: k 2 does not go with kind repeat: k belongs to normal, n to repeat",
                 words(uncertainty("[{'kind':'repeat','value':1,'k':2}]")));
-        assertEquals("components, item 1: n 3 does not go with kind resolution: k belongs to normal, n to repeat",
+        assertEquals(
+                "components, item 1: n 3 does not go with kind resolution: k belongs to normal, n to repeat",
                 words(uncertainty("[{'kind':'resolution','value':1,'n':3}]")));
-        assertEquals("components, item 1: value is -1: it must not be less than nought", words(uncertainty("[{'kind':'triangular','value':-1}]")));
-        assertEquals("components, item 1: kind is \"guess\": it is one of normal, rectangular, repeat, resolution, triangular",
+        assertEquals(
+                "components, item 1: value is -1: it must not be less than nought",
+                words(uncertainty("[{'kind':'triangular','value':-1}]")));
+        assertEquals(
+                "components, item 1: kind is \"guess\": it is one of normal, rectangular, repeat, resolution, "
+                        + "triangular",
                 words(uncertainty("[{'kind':'guess','value':1}]")));
-        assertEquals("components, item 2: kind is missing", words(uncertainty("[{'kind':'normal','value':1},{'value':1}]")));
+        assertEquals(
+                "components, item 2: kind is missing", words(uncertainty("[{'kind':'normal','value':1},{'value':1}]")));
     }
 
     /** Student's factor for three degrees of freedom, 3.31: JCGM 100:2008, table G.2, from memory. */
     @Test
     void theChoiceOfTheFactorIsSaid() throws Unreadable {
-        Answer few = assertInstanceOf(Answer.class, uncertainty("[{'kind':'repeat','value':2,'n':4},{'kind':'resolution','value':0.1,'sensitivity':-1}]"));
+        Answer few = assertInstanceOf(
+                Answer.class,
+                uncertainty("[{'kind':'repeat','value':2,'n':4},{'kind':'resolution','value':0.1,'sensitivity':-1}]"));
         assertTrue(notes(few, "Coverage factor 3.31"));
         assertTrue(notes(few, "Effective degrees of freedom: 3.0."));
         assertTrue(notes(few, "the larger of the two is enough"));
         Answer one = assertInstanceOf(Answer.class, uncertainty("[{'kind':'rectangular','value':1}]"));
         assertTrue(notes(one, "Coverage factor 1.65 for 95 %: one rectangle"));
-        Answer two = assertInstanceOf(Answer.class, uncertainty("[{'kind':'rectangular','value':1},{'kind':'resolution','value':1}]"));
+        Answer two = assertInstanceOf(
+                Answer.class, uncertainty("[{'kind':'rectangular','value':1},{'kind':'resolution','value':1}]"));
         assertTrue(notes(two, "two rectangles together"));
-        Answer usual = assertInstanceOf(Answer.class, uncertainty("[{'kind':'normal','value':1},{'kind':'resolution','value':1}]"));
+        Answer usual = assertInstanceOf(
+                Answer.class, uncertainty("[{'kind':'normal','value':1},{'kind':'resolution','value':1}]"));
         assertTrue(notes(usual, "Coverage factor 2"));
         assertTrue(notes(usual, "without k is taken as a standard uncertainty"));
     }
@@ -135,7 +162,8 @@ class DecisionSumsTest {
     void oneSourceAloneIsNotCalledSeveral() throws Unreadable {
         Answer one = assertInstanceOf(Answer.class, uncertainty("[{'kind':'triangular','value':1}]"));
         assertTrue(notes(one, "one source counts, and it is no rectangle"));
-        Answer two = assertInstanceOf(Answer.class, uncertainty("[{'kind':'normal','value':1,'k':2},{'kind':'normal','value':1,'k':2}]"));
+        Answer two = assertInstanceOf(
+                Answer.class, uncertainty("[{'kind':'normal','value':1,'k':2},{'kind':'normal','value':1,'k':2}]"));
         assertTrue(notes(two, "no source is a rectangle that outweighs the rest, and none rests on too few readings"));
     }
 
@@ -145,14 +173,27 @@ class DecisionSumsTest {
         Answer five = assertInstanceOf(Answer.class, uncertainty("[{'kind':'repeat','value':2,'n':5}]"));
         assertTrue(Asking.at(five, "standard").startsWith("0.89442"));
         assertTrue(notes(five, "5 of them averaged: divided by √5, with 4 degrees of freedom"));
-        Answer one = assertInstanceOf(Answer.class, uncertainty("[{'kind':'repeat','value':2},{'kind':'repeat','value':3,'n':1}]"));
-        assertEquals(1, one.notes().stream().filter(note -> note.startsWith("A repeat with n = 1 is the scatter of one reading")).count());
+        Answer one = assertInstanceOf(
+                Answer.class, uncertainty("[{'kind':'repeat','value':2},{'kind':'repeat','value':3,'n':1}]"));
+        assertEquals(
+                1,
+                one.notes().stream()
+                        .filter(note -> note.startsWith("A repeat with n = 1 is the scatter of one reading"))
+                        .count());
     }
 
     @Test
     void aFactorThatIsAgreedIsTaken() throws Unreadable {
-        Answer answer = assertInstanceOf(Answer.class, new Sums(List.of(DecisionSums.all())).ask("uncertainty", new Given(Optional.empty(),
-                WrittenObject.read("{\"components\":[{\"kind\":\"repeat\",\"value\":2,\"n\":4}],\"coverage_factor\":3}"))));
+        Answer answer = assertInstanceOf(
+                Answer.class,
+                new Sums(List.of(DecisionSums.all()))
+                        .ask(
+                                "uncertainty",
+                                new Given(
+                                        Optional.empty(),
+                                        WrittenObject.read(
+                                                "{\"components\":[{\"kind\":\"repeat\",\"value\":2,\"n\":4}],"
+                                                        + "\"coverage_factor\":3}"))));
         // by hand: 2 / root 4 is 1, three times that is 3
         assertEquals("3.00000000", Asking.at(answer, "expanded"));
         assertTrue(notes(answer, "The coverage factor is the one given, 3;"));
@@ -165,7 +206,10 @@ class DecisionSumsTest {
         assertEquals("pass", Asking.at(turned, "verdict_rounded"));
         assertEquals("20.021", Asking.at(turned, "rounded"));
         assertTrue(notes(turned, "the order must say which one holds"));
-        assertEquals(List.of(), asking.answer(Unit.MILLIMETRE, "rounding-method", "value=20.022; upper=20.021").notes());
+        assertEquals(
+                List.of(),
+                asking.answer(Unit.MILLIMETRE, "rounding-method", "value=20.022; upper=20.021")
+                        .notes());
     }
 
     @Test
@@ -180,7 +224,11 @@ class DecisionSumsTest {
     /** JCGM 106:2012, table 1, from memory: 1.64 for 95 %, the probability taken if none is given. */
     @Test
     void aGuardBandIsForNinetyFiveInAHundredUnlessSaid() {
-        assertTrue(Asking.at(asking.answer(Unit.MILLIMETRE, "guard-band", "expanded_uncertainty=0.002"), "guard_band").startsWith("0.00164"));
-        assertTrue(Asking.at(asking.answer(Unit.MILLIMETRE, "guard-band", "expanded_uncertainty=0.003; coverage_factor=3"), "guard_band").startsWith("0.00164"));
+        assertTrue(Asking.at(asking.answer(Unit.MILLIMETRE, "guard-band", "expanded_uncertainty=0.002"), "guard_band")
+                .startsWith("0.00164"));
+        assertTrue(Asking.at(
+                        asking.answer(Unit.MILLIMETRE, "guard-band", "expanded_uncertainty=0.003; coverage_factor=3"),
+                        "guard_band")
+                .startsWith("0.00164"));
     }
 }

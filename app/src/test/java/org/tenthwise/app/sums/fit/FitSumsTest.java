@@ -29,8 +29,12 @@ class FitSumsTest {
     /** @param given such as {@code unit=mm diameter=34 zone=H7} */
     private Reply ask(String sum, String given) {
         Map<String, Typed> values = new LinkedHashMap<>();
-        Arrays.stream(given.split(" ")).map(pair -> pair.split("=", 2)).forEach(pair -> values.put(pair[0], new Typed.Plain(pair[1])));
-        Optional<Unit> unit = Optional.ofNullable(values.remove("unit")).map(Typed.Plain.class::cast).flatMap(plain -> Unit.ofSymbol(plain.text()));
+        Arrays.stream(given.split(" "))
+                .map(pair -> pair.split("=", 2))
+                .forEach(pair -> values.put(pair[0], new Typed.Plain(pair[1])));
+        Optional<Unit> unit = Optional.ofNullable(values.remove("unit"))
+                .map(Typed.Plain.class::cast)
+                .flatMap(plain -> Unit.ofSymbol(plain.text()));
         return sums.ask(sum, new Given(unit, values));
     }
 
@@ -40,7 +44,10 @@ class FitSumsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         # published: Shigley's Mechanical Engineering Design, 9th ed., Example 7-7
         limits             | unit=mm diameter=34 zone=H11 | greatest 34.160 least 34.000 upper_deviation 0.160 lower_deviation 0
         limits             | diameter=34 zone=c11         | greatest 33.880 least 33.720 upper_deviation -0.120 lower_deviation -0.280
@@ -67,7 +74,9 @@ class FitSumsTest {
             String key = words[i];
             BigDecimal figure = new BigDecimal(at(reply, key));
             int places = Math.max(6, new BigDecimal(words[i + 1]).scale());
-            assertEquals(new BigDecimal(words[i + 1]).setScale(places, RoundingMode.HALF_EVEN), figure.setScale(places, RoundingMode.HALF_EVEN),
+            assertEquals(
+                    new BigDecimal(words[i + 1]).setScale(places, RoundingMode.HALF_EVEN),
+                    figure.setScale(places, RoundingMode.HALF_EVEN),
                     () -> key + " in " + reply);
         }
     }
@@ -93,7 +102,10 @@ class FitSumsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         plug goes in only because | diameter=30 hole_zone=H7 shaft_zone=k6 bore_temp=200 bore_alpha=12
         burns the skin            | diameter=30 hole_zone=H7 shaft_zone=k6 bore_temp=200 bore_alpha=12
         may stick                 | diameter=30 hole_zone=H7 shaft_zone=g6 plug_temp=90 plug_alpha=12
@@ -104,7 +116,10 @@ class FitSumsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         limits             | unit=in diameter=1 zone=H7             | unit
         limits             | diameter=0 zone=H7                     | diameter
         limits             | diameter=500.001 zone=H7               | diameter is 500.001: Size 500.001 mm has no ISO 286 zone

@@ -59,7 +59,10 @@ class GaugeSumsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         run-out     | angles=0 180; readings=1 2                       | angles has fewer than three different directions: any of many circles would go through the readings
         run-out     | angles=0 90 180; readings=1 2 3                  | angles leaves 180 degrees or more of the turn without a reading: the centre would be a guess
         run-out     | angles=0 120 240; readings=1 2                   | angles has 3 figures and readings has 2: there is one angle for each reading

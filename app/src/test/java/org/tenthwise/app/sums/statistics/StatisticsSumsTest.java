@@ -45,7 +45,11 @@ class StatisticsSumsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            textBlock =
+                    """
             summary            | "values":[]                                            | values is an empty list
             summary            | "values":["1","x"]                                     | values, item 2, is "x": it is not a decimal number
             individuals        | "values":["1"]                                         | values: A moving range needs two readings or more, in the order the parts were made
@@ -125,7 +129,8 @@ class StatisticsSumsTest {
     /** Rounded down, so that the reading comes before the part that may reach the limit. */
     @Test
     void theNextReadingIsBeforeThePartThatMayReachTheLimit() throws Unreadable {
-        Answer answer = answer("trend", "\"x\":[1,2,3,4,5,6],\"y\":[0,0.001,0.0025,0.003,0.004,0.0055],\"limit\":0.012");
+        Answer answer =
+                answer("trend", "\"x\":[1,2,3,4,5,6],\"y\":[0,0.001,0.0025,0.003,0.004,0.0055],\"limit\":0.012");
         assertTrue(at(answer, "single_low").startsWith("10."));
         assertTrue(notes(answer, "Measure again at x = 10,"));
         assertTrue(notes(answer, "further ahead than the series is long"));
@@ -133,7 +138,8 @@ class StatisticsSumsTest {
 
     @Test
     void aLineThatRunsAwayFromTheLimitSaysSo() throws Unreadable {
-        assertTrue(notes(answer("trend", "\"x\":[11,12,13,14],\"y\":[1,2.1,2.9,4],\"limit\":-5"), "runs away from the limit"));
+        assertTrue(notes(
+                answer("trend", "\"x\":[11,12,13,14],\"y\":[1,2.1,2.9,4],\"limit\":-5"), "runs away from the limit"));
     }
 
     @Test
@@ -147,25 +153,38 @@ class StatisticsSumsTest {
     /** A bound is never rounded to the side one would like: 22.09 % is said as 22.1 %. */
     @Test
     void noRejectInTwelveLeavesTwentyTwoInAHundred() throws Unreadable {
-        assertTrue(notes(answer("zero-rejects", "\"n\":12"), "with 95 % confidence the reject rate of parts made alike is at most 22.1 %"));
+        assertTrue(notes(
+                answer("zero-rejects", "\"n\":12"),
+                "with 95 % confidence the reject rate of parts made alike is at most 22.1 %"));
     }
 
     @Test
     void theFactorNeedsNoReadings() throws Unreadable {
-        assertEquals(Set.of("k"), keys(answer("tolerance-interval", "\"n\":10,\"cover\":0.95,\"confidence\":0.95,\"sides\":2")));
-        assertEquals(Set.of("k", "low", "high"), keys(answer("tolerance-interval",
-                "\"values\":[1,2,3],\"cover\":0.95,\"confidence\":0.95,\"sides\":2")));
+        assertEquals(
+                Set.of("k"),
+                keys(answer("tolerance-interval", "\"n\":10,\"cover\":0.95,\"confidence\":0.95,\"sides\":2")));
+        assertEquals(
+                Set.of("k", "low", "high"),
+                keys(answer(
+                        "tolerance-interval", "\"values\":[1,2,3],\"cover\":0.95,\"confidence\":0.95,\"sides\":2")));
     }
 
-    /** Howe's formula by hand for 2 parts, 95 % with 95 %: 1.959964 √(1.5 / 0.00393214) = 38.2806; the exact one is 36.5192, ISO 16269-6. */
+    /**
+     * Howe's formula by hand for 2 parts, 95 % with 95 %: 1.959964 √(1.5 / 0.00393214) = 38.2806; the exact one is
+     * 36.5192, ISO 16269-6.
+     */
     @Test
     void howFarHowesApproximationIsOffIsSaidOnTwoSidesOnly() throws Unreadable {
         Answer two = answer("tolerance-interval", "\"n\":2,\"cover\":0.95,\"confidence\":0.95,\"sides\":2");
         assertEquals("36.5192", at(two, "k").substring(0, 7));
-        assertTrue(notes(two, "k is the exact factor; Howe's approximation, which many tables print, is 38.2806, 4.82 % more"));
+        assertTrue(notes(
+                two, "k is the exact factor; Howe's approximation, which many tables print, is 38.2806, 4.82 % more"));
         assertEquals("Exact, by an integral over mean and spread; ISO 16269-6:2014, Annex F", two.basis());
-        assertTrue(notes(answer("tolerance-interval", "\"n\":10,\"cover\":0.95,\"confidence\":0.95,\"sides\":2"), "is 3.3819, 0.34 % less"));
-        assertFalse(notes(answer("tolerance-interval", "\"n\":2,\"cover\":0.95,\"confidence\":0.95,\"sides\":1"), "Howe"));
+        assertTrue(notes(
+                answer("tolerance-interval", "\"n\":10,\"cover\":0.95,\"confidence\":0.95,\"sides\":2"),
+                "is 3.3819, 0.34 % less"));
+        assertFalse(
+                notes(answer("tolerance-interval", "\"n\":2,\"cover\":0.95,\"confidence\":0.95,\"sides\":1"), "Howe"));
     }
 
     /** The twelfth root of 0.025 is 0.7353515: a least bound is rounded down. */
@@ -180,7 +199,8 @@ class StatisticsSumsTest {
 
     @Test
     void aPerfectGaugeHasNoNumberOfDistinctParts() throws Unreadable {
-        Answer answer = answer("gauge-study", "\"readings\":[[[1,1],[1,1]],[[2,2],[2,2]]],\"method\":\"variance\",\"tolerance\":1");
+        Answer answer = answer(
+                "gauge-study", "\"readings\":[[[1,1],[1,1]],[[2,2],[2,2]]],\"method\":\"variance\",\"tolerance\":1");
         assertTrue(answer.at("distinct").isEmpty());
         assertEquals("0.00000000", at(answer, "percent_of_tolerance"));
         assertTrue(notes(answer, "No repeat differs"));
@@ -188,14 +208,19 @@ class StatisticsSumsTest {
 
     @Test
     void houseRulesOfATypeOneStudyAreSaid() throws Unreadable {
-        Answer answer = answer("type-1", "\"values\":[10.000,10.001,10.002],\"reference\":10,\"tolerance\":0.06,\"share\":0.15,\"spread\":4");
+        Answer answer = answer(
+                "type-1",
+                "\"values\":[10.000,10.001,10.002],\"reference\":10,\"tolerance\":0.06,\"share\":0.15,\"spread\":4");
         assertEquals("ISO 22514-7, type-1 study; cg = 0.15 T / (4 s)", answer.basis());
         assertTrue(at(answer, "cg").startsWith("2.25000000"));
     }
 
     /** Whatever the length of the series and however alike the readings, each sum answers or says why not. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             0
             0,0
             0,1
@@ -206,14 +231,23 @@ class StatisticsSumsTest {
             """)
     void everySeriesHasAReply(String values) throws Unreadable {
         String list = "\"values\":[" + values + "]";
-        List<Reply> replies = List.of(ask("summary", list), ask("individuals", list), ask("capability", list + ",\"lower\":-1,\"upper\":1,\"required\":1"),
-                ask("outlier", list + ",\"sides\":1"), ask("tolerance-interval", list + ",\"cover\":0.9,\"confidence\":0.9,\"sides\":1"),
+        List<Reply> replies = List.of(
+                ask("summary", list),
+                ask("individuals", list),
+                ask("capability", list + ",\"lower\":-1,\"upper\":1,\"required\":1"),
+                ask("outlier", list + ",\"sides\":1"),
+                ask("tolerance-interval", list + ",\"cover\":0.9,\"confidence\":0.9,\"sides\":1"),
                 ask("type-1", list + ",\"reference\":0,\"tolerance\":1"),
                 ask("trend", "\"x\":[" + values + "],\"y\":[" + values + "],\"limit\":3"));
         replies.forEach(reply -> {
             if (reply instanceof Answer answer) {
-                answer.results().forEach(result -> assertTrue(((Answer.Worked.Plain) result.value()).text()
-                        .matches("-?\\d+(\\.\\d+)?|none|trial|usual|true|false|supports|contradicts|too-few"), result::toString));
+                answer.results()
+                        .forEach(result -> assertTrue(
+                                ((Answer.Worked.Plain) result.value())
+                                        .text()
+                                        .matches("-?\\d+(\\.\\d+)?|none|trial|usual|true|false|supports|contradicts|"
+                                                + "too-few"),
+                                result::toString));
             } else {
                 assertTrue(((Problem) reply).words().contains(" "));
             }

@@ -52,7 +52,9 @@ class TemperatureSumsTest {
     /** 100·11.5e-6·0.5 by hand: the expansion is taken as known where nothing is said of it. */
     @Test
     void anUncertaintyIsGivenWhereOneOfTheTwoIs() {
-        Answer answer = answer(Unit.MILLIMETRE, "at-20c",
+        Answer answer = answer(
+                Unit.MILLIMETRE,
+                "at-20c",
                 "reading=100; part_temp=20; part_alpha=11.5; gauge_temp=20; gauge_alpha=11.5; u_temp=0.5");
         assertEquals("0.000575000", at(answer, "u"));
         assertEquals(2, answer.notes().size());
@@ -61,7 +63,9 @@ class TemperatureSumsTest {
     /** 30.021·(9·16.2e-6 + 3·11.5e-6) ≈ 0.0054 to first order, a quarter of 0.021. */
     @Test
     void aShopOfTwelveDegreesMattersToABore() {
-        Answer answer = answer(Unit.MILLIMETRE, "temperature-matters",
+        Answer answer = answer(
+                Unit.MILLIMETRE,
+                "temperature-matters",
                 "size=30.021; tolerance=0.021; part_alpha=16.2; gauge_alpha=11.5; part_least=17; part_greatest=29");
         assertEquals("0.0054", at(answer, "worst").substring(0, 6));
         assertEquals("0.25", at(answer, "share").substring(0, 4));
@@ -71,21 +75,38 @@ class TemperatureSumsTest {
     @Test
     void aRangeThatWasTakenForTheGaugeIsSaid() {
         String part = "size=100; tolerance=0.05; part_alpha=11.5; gauge_alpha=11.5; part_least=18; part_greatest=22";
-        List<String> taken = answer(Unit.MILLIMETRE, "temperature-matters", part).notes();
-        assertTrue(taken.contains("Nothing is said of the gauge: it was taken to be anywhere in the range of the part, by itself."), taken::toString);
-        assertEquals(1, answer(Unit.MILLIMETRE, "temperature-matters", part + "; gauge_least=18; gauge_greatest=22").notes().size());
+        List<String> taken =
+                answer(Unit.MILLIMETRE, "temperature-matters", part).notes();
+        assertTrue(
+                taken.contains("Nothing is said of the gauge: it was taken to be anywhere in the range of the part, by "
+                        + "itself."),
+                taken::toString);
+        assertEquals(
+                1,
+                answer(Unit.MILLIMETRE, "temperature-matters", part + "; gauge_least=18; gauge_greatest=22")
+                        .notes()
+                        .size());
     }
 
     @Test
     void aGaugeKeptInARoomOfItsOwnHasARangeOfItsOwn() {
         String part = "size=100; tolerance=0.05; part_alpha=11.5; gauge_alpha=11.5; part_least=20; part_greatest=20; ";
-        assertEquals("0.000000", at(answer(Unit.MILLIMETRE, "temperature-matters", part + "gauge_least=20; gauge_greatest=20"), "worst"));
-        assertEquals("0.002300", at(answer(Unit.MILLIMETRE, "temperature-matters", part + "gauge_least=18; gauge_greatest=22"), "worst"));
+        assertEquals(
+                "0.000000",
+                at(
+                        answer(Unit.MILLIMETRE, "temperature-matters", part + "gauge_least=20; gauge_greatest=20"),
+                        "worst"));
+        assertEquals(
+                "0.002300",
+                at(
+                        answer(Unit.MILLIMETRE, "temperature-matters", part + "gauge_least=18; gauge_greatest=22"),
+                        "worst"));
     }
 
     @Test
     void anExpansionIsGivenWithItsConditionItsTenthAndItsSource() {
-        Answer answer = answer(Unit.MILLIMETRE, "expansion", "material=stainless steel S17400; condition=condition H1150");
+        Answer answer =
+                answer(Unit.MILLIMETRE, "expansion", "material=stainless steel S17400; condition=condition H1150");
         assertEquals("11.9", at(answer, "alpha"));
         assertEquals("condition H1150", at(answer, "condition"));
         assertEquals("10.71", at(answer, "least"));
@@ -94,7 +115,10 @@ class TemperatureSumsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         at-20c              | reading=50; part_temp=26; part_alpha=0.0000236; gauge_temp=26; gauge_alpha=11.5 | part_alpha | part_alpha is 0.0000236: Expansion 0.0000236 is too little to be in 1e-6 per °C: steel is written 11.5
         at-20c              | reading=50; part_temp=2600; part_alpha=23.6; gauge_temp=26; gauge_alpha=11.5 | part_temp | part_temp is 2600: 2600 °C is no temperature a size is taken at
         at-20c              | reading=50; part_temp=26; part_alpha=23.6; gauge_temp=26 | gauge_alpha | gauge_alpha is missing
@@ -114,6 +138,8 @@ class TemperatureSumsTest {
     @Test
     void aMaterialNobodyKnowsIsAnsweredWithThoseThatAreKnown() {
         Problem problem = assertInstanceOf(Problem.class, ask(Unit.MILLIMETRE, "expansion", "material=unobtainium"));
-        assertTrue(problem.words().startsWith("material is \"unobtainium\": the table has \"steel 1020\", \"steel 1040\""), problem.words());
+        assertTrue(
+                problem.words().startsWith("material is \"unobtainium\": the table has \"steel 1020\", \"steel 1040\""),
+                problem.words());
     }
 }

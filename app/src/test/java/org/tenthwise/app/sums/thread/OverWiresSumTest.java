@@ -34,14 +34,22 @@ class OverWiresSumTest {
         assertEquals(number(answer, "corrected"), number(answer, "over_wires"), 0.00004);
         assertEquals("0.90000000", at(answer, "pitch_diameter"));
         // arctan(0.2 / 0.9 π)
-        assertEquals("4.0461", new BigDecimal(at(answer, "lead_angle")).setScale(4, RoundingMode.HALF_EVEN).toPlainString());
+        assertEquals(
+                "4.0461",
+                new BigDecimal(at(answer, "lead_angle"))
+                        .setScale(4, RoundingMode.HALF_EVEN)
+                        .toPlainString());
         assertEquals(8, new BigDecimal(at(answer, "lead_angle")).precision());
-        assertTrue(answer.notes().get(0).startsWith("The lead angle matters: it lifts the reading by 0.000967 in"), answer.notes()::toString);
+        assertTrue(
+                answer.notes().get(0).startsWith("The lead angle matters: it lifts the reading by 0.000967 in"),
+                answer.notes()::toString);
     }
 
     @Test
     void theMeasurementGivesThePitchDiameterBack() {
-        String over = at(sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; pitch_diameter=0.9"), "over_wires");
+        String over = at(
+                sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; pitch_diameter=0.9"),
+                "over_wires");
         Answer back = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; over_wires=" + over);
         assertEquals(0.9, number(back, "pitch_diameter"), 0.00000004);
         assertEquals(0.000967, number(back, "simple") - number(back, "corrected"), 0.000001);
@@ -49,17 +57,24 @@ class OverWiresSumTest {
 
     @Test
     void inchAndMillimetreAgree() {
-        Answer inches = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; starts=2; wire=0.10329; over_wires=1.0325");
-        Answer millimetres = sums.answer(Unit.MILLIMETRE, "over-wires",
+        Answer inches =
+                sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; starts=2; wire=0.10329; over_wires=1.0325");
+        Answer millimetres = sums.answer(
+                Unit.MILLIMETRE,
+                "over-wires",
                 "form=acme; pitch=5.08; diameter=25.4; starts=2; wire=2.623566; over_wires=26.2255");
-        for (String key : new String[] {"pitch_diameter", "simple", "corrected", "best_wire", "wire_least", "wire_greatest"}) {
+        for (String key :
+                new String[] {"pitch_diameter", "simple", "corrected", "best_wire", "wire_least", "wire_greatest"}) {
             assertEquals(number(millimetres, key), number(inches, key) * 25.4, 0.0000005, key);
         }
         assertEquals(at(millimetres, "lead_angle"), at(inches, "lead_angle"));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         # least wire by hand 0.09745 in, basic root at 0.8: a wire of 0.09 stands at 0.963
         form=acme; tpi=5; diameter=1; wire=0.09; pitch_diameter=0.9 | The wire stands below the crest
         # the same without a major diameter: the crest of the form is taken
@@ -80,11 +95,17 @@ class OverWiresSumTest {
 
     @Test
     void aWireThatFitsAFlatLeadIsAnsweredWithoutANote() {
-        assertTrue(sums.answer(Unit.INCH, "over-wires", "form=unified; tpi=8; diameter=1; wire=0.0722; over_wires=1.0268").notes().isEmpty());
+        assertTrue(
+                sums.answer(Unit.INCH, "over-wires", "form=unified; tpi=8; diameter=1; wire=0.0722; over_wires=1.0268")
+                        .notes()
+                        .isEmpty());
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         form=acme; tpi=5; diameter=1; wire=0.14; over_wires=1.05 | wire | wire is 0.14: it rests on the crests
         form=acme; tpi=5; wire=0.14; pitch_diameter=0.9 | wire | wire is 0.14: it rests on the crests
         form=acme; tpi=5; diameter=1; wire=0.02; pitch_diameter=0.9 | wire | wire is 0.02
@@ -112,7 +133,9 @@ class OverWiresSumTest {
     /** By hand: cot 20° = 2.747477, 1 + csc 20° = 3.923804; M = 20 − 1.8 · 2.747477 + 1.9 · 3.923804. */
     @Test
     void aFormThatIsTypedGoesBeforeTheNamedOne() {
-        Answer answer = sums.answer(Unit.MILLIMETRE, "over-wires",
+        Answer answer = sums.answer(
+                Unit.MILLIMETRE,
+                "over-wires",
                 "form=acme; pitch=4; half_angle=20; groove_width=1.8; wire=1.9; pitch_diameter=20");
         assertEquals(22.509769, number(answer, "simple"), 0.000002);
         assertEquals(1.915520, number(answer, "best_wire"), 0.000002);
@@ -121,18 +144,27 @@ class OverWiresSumTest {
     /** By hand: 2 · 1.0151 − 1.0002 = 1.03 over wires. */
     @Test
     void oneWireIsReckonedOnTheCrestMeasured() {
-        Answer one = sums.answer(Unit.INCH, "one-wire", ACME + "diameter=1; wire=0.10329; over_one_wire=1.0151; major_diameter=1.0002");
+        Answer one = sums.answer(
+                Unit.INCH, "one-wire", ACME + "diameter=1; wire=0.10329; over_one_wire=1.0151; major_diameter=1.0002");
         assertEquals("1.03000000", at(one, "over_wires"));
         Answer three = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; over_wires=1.03");
         assertEquals(at(three, "pitch_diameter"), at(one, "pitch_diameter"));
         assertTrue(one.notes().stream().anyMatch(note -> note.contains("burr")), one.notes()::toString);
         for (String reading : new String[] {"-1", "0.3"}) {
-            assertEquals("over_one_wire", sums.problem(Unit.INCH, "one-wire",
-                    ACME + "wire=0.10329; over_one_wire=" + reading + "; major_diameter=1").key().orElseThrow());
+            assertEquals(
+                    "over_one_wire",
+                    sums.problem(
+                                    Unit.INCH,
+                                    "one-wire",
+                                    ACME + "wire=0.10329; over_one_wire=" + reading + "; major_diameter=1")
+                            .key()
+                            .orElseThrow());
         }
-        var crest = sums.problem(Unit.INCH, "one-wire", ACME + "diameter=1; wire=0.10329; over_one_wire=1.0151; major_diameter=0.5");
+        var crest = sums.problem(
+                Unit.INCH, "one-wire", ACME + "diameter=1; wire=0.10329; over_one_wire=1.0151; major_diameter=0.5");
         assertEquals("major_diameter", crest.key().orElseThrow());
-        assertTrue(crest.words().startsWith("major_diameter is 0.500000 in: the pitch diameter would be"), crest::words);
+        assertTrue(
+                crest.words().startsWith("major_diameter is 0.500000 in: the pitch diameter would be"), crest::words);
     }
 
     @Test
@@ -141,9 +173,16 @@ class OverWiresSumTest {
         Answer named = sums.answer(Unit.INCH, "wire-sensitivity", "form=acme; " + rest);
         Answer typed = sums.answer(Unit.INCH, "wire-sensitivity", "half_angle=14.5; " + rest);
         assertEquals(named, typed);
-        assertEquals("form is missing: give form, or half_angle", sums.problem(Unit.INCH, "wire-sensitivity", rest).words());
+        assertEquals(
+                "form is missing: give form, or half_angle",
+                sums.problem(Unit.INCH, "wire-sensitivity", rest).words());
         assertEquals(2, number(named, "expanded") / number(named, "standard"), 0.001);
-        assertEquals("form", sums.problem(Unit.INCH, "wire-sensitivity", rest).key().orElseThrow());
-        assertEquals("u_wire", sums.problem(Unit.INCH, "wire-sensitivity", "form=acme; " + rest.replace("0.00001155", "-1")).key().orElseThrow());
+        assertEquals(
+                "form", sums.problem(Unit.INCH, "wire-sensitivity", rest).key().orElseThrow());
+        assertEquals(
+                "u_wire",
+                sums.problem(Unit.INCH, "wire-sensitivity", "form=acme; " + rest.replace("0.00001155", "-1"))
+                        .key()
+                        .orElseThrow());
     }
 }

@@ -26,8 +26,15 @@ class ThreadLimitsSumTest {
     @Test
     void anInchThreadIsAnsweredToFourPlaces() {
         Answer answer = sums.answer(Unit.INCH, "thread-limits", UNC);
-        assertEquals(List.of("0.2489", "0.2408", "0.2164", "0.2127", "0.0011", "formula"), List.of(at(answer, "major_max"), at(answer, "major_min"),
-                at(answer, "pitch_max"), at(answer, "pitch_min"), at(answer, "allowance"), at(answer, "standing")));
+        assertEquals(
+                List.of("0.2489", "0.2408", "0.2164", "0.2127", "0.0011", "formula"),
+                List.of(
+                        at(answer, "major_max"),
+                        at(answer, "major_min"),
+                        at(answer, "pitch_max"),
+                        at(answer, "pitch_min"),
+                        at(answer, "allowance"),
+                        at(answer, "standing")));
         assertTrue(answer.at("minor_min").isEmpty());
         assertTrue(answer.basis().startsWith("ASME B1.1"));
     }
@@ -36,9 +43,17 @@ class ThreadLimitsSumTest {
     @Test
     void aMetricThreadIsAnsweredToThreePlaces() {
         Answer answer = sums.answer(Unit.MILLIMETRE, "thread-limits", "form=metric; diameter=10; pitch=1.5; class=6g");
-        assertEquals(List.of("9.968", "9.732", "8.994", "8.862", "8.344", "7.938", "0.032", "table"), List.of(at(answer, "major_max"),
-                at(answer, "major_min"), at(answer, "pitch_max"), at(answer, "pitch_min"), at(answer, "minor_max"), at(answer, "minor_min"),
-                at(answer, "allowance"), at(answer, "standing")));
+        assertEquals(
+                List.of("9.968", "9.732", "8.994", "8.862", "8.344", "7.938", "0.032", "table"),
+                List.of(
+                        at(answer, "major_max"),
+                        at(answer, "major_min"),
+                        at(answer, "pitch_max"),
+                        at(answer, "pitch_min"),
+                        at(answer, "minor_max"),
+                        at(answer, "minor_min"),
+                        at(answer, "allowance"),
+                        at(answer, "standing")));
     }
 
     /** 0.2164 in is 5.49656 mm: the printed figure, not one rounded anew. */
@@ -50,15 +65,22 @@ class ThreadLimitsSumTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"designation=1/4-20UNC-2A, " + UNC, "form=unified; diameter=0.25; pitch=0.05; class=2A; series=UNC; starts=1; side=external, " + UNC,
-            "form=acme; diameter=0.375; pitch=0.083333; class=2G; side=external, designation=3/8-12ACME-2G; side=external"})
+    @CsvSource({
+        "designation=1/4-20UNC-2A, " + UNC,
+        "form=unified; diameter=0.25; pitch=0.05; class=2A; series=UNC; starts=1; side=external, " + UNC,
+        "form=acme; diameter=0.375; pitch=0.083333; class=2G; side=external, designation=3/8-12ACME-2G; side=external"
+    })
     void theSameThreadHasTheSameLimitsHoweverItIsGiven(String one, String other) {
         assertEquals(sums.answer(Unit.INCH, "thread-limits", other), sums.answer(Unit.INCH, "thread-limits", one));
     }
 
     @ParameterizedTest
-    @CsvSource({"form=acme; diameter=1; tpi=8; class=2G; side=external", "form=stub-acme; diameter=1.5; tpi=8; class=2G; side=internal",
-            "form=stub-acme; diameter=1; tpi=5; class=3G; side=external", "form=acme; diameter=1; tpi=5; starts=2; class=2G; side=external"})
+    @CsvSource({
+        "form=acme; diameter=1; tpi=8; class=2G; side=external",
+        "form=stub-acme; diameter=1.5; tpi=8; class=2G; side=internal",
+        "form=stub-acme; diameter=1; tpi=5; class=3G; side=external",
+        "form=acme; diameter=1; tpi=5; starts=2; class=2G; side=external"
+    })
     void aProposalAsksForTheDrawing(String given) {
         Answer answer = sums.answer(Unit.INCH, "thread-limits", given);
         assertEquals("proposal", at(answer, "standing"));
@@ -74,16 +96,24 @@ class ThreadLimitsSumTest {
 
     /** Where the figures of a standard are recalled, the answer says so; where printed limits agree, it does not. */
     @ParameterizedTest
-    @CsvSource({"designation=Tr40x7-7H, true", "designation=Tr40x7-7e, false", "designation=Tr100x12-7e, true",
-            "form=stub-acme; diameter=1; tpi=5; class=2G; side=external, true", "form=acme; diameter=1; tpi=5; class=2G; side=external, false",
-            "designation=M10-6g, false"})
+    @CsvSource({
+        "designation=Tr40x7-7H, true",
+        "designation=Tr40x7-7e, false",
+        "designation=Tr100x12-7e, true",
+        "form=stub-acme; diameter=1; tpi=5; class=2G; side=external, true",
+        "form=acme; diameter=1; tpi=5; class=2G; side=external, false",
+        "designation=M10-6g, false"
+    })
     void recalledFiguresAreSaidToBe(String given, boolean recalled) {
         List<String> notes = sums.answer(Unit.INCH, "thread-limits", given).notes();
         assertEquals(recalled, notes.stream().anyMatch(note -> note.contains("from memory")), notes::toString);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             form=acme; diameter=1; tpi=5; class=2G                             | side        | side is missing
             form=acme; diameter=1; tpi=5; class=2A; side=external              | class       | class is "2A": general purpose Acme threads have 2G 3G 4G
             form=unified; diameter=0.25; tpi=20; class=2A; side=internal       | side        | class is "2A": that is a class of external threads, and the side is internal

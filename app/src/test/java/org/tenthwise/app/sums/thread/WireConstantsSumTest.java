@@ -16,7 +16,10 @@ class WireConstantsSumTest {
 
     private final Asking sums = new Asking(ThreadSums.all());
 
-    /** By hand for 30° and a pitch of 2 mm: 1 / cos 30° = 1.154701, 1 + 1 / sin 30° = 3, cot 30° / 2 = 0.866025, 0.866025 · 2 = 1.732051. */
+    /**
+     * By hand for 30° and a pitch of 2 mm: 1 / cos 30° = 1.154701, 1 + 1 / sin 30° = 3, cot 30° / 2 = 0.866025,
+     * 0.866025 · 2 = 1.732051.
+     */
     @Test
     void aHalfAngleGivesWhatHangsOnNoCrest() {
         Answer answer = sums.answer(Unit.MILLIMETRE, "wire-constants", "half_angle=30; pitch=2");
@@ -24,8 +27,11 @@ class WireConstantsSumTest {
         assertEquals("3.00000", at(answer, "wire_factor").substring(0, 7));
         assertEquals("0.866025", at(answer, "pitch_factor").substring(0, 8));
         assertEquals("1.732051", at(answer, "pitch_constant"));
-        assertTrue(answer.at("wire_least").isEmpty() && answer.at("wire_greatest").isEmpty(), answer::toString);
-        assertTrue(answer.notes().contains("wire_least and wire_greatest hang on the crest, which half_angle does not tell: give form as well"));
+        assertTrue(
+                answer.at("wire_least").isEmpty() && answer.at("wire_greatest").isEmpty(), answer::toString);
+        assertTrue(answer.notes()
+                .contains("wire_least and wire_greatest hang on the crest, which half_angle does not tell: "
+                        + "give form as well"));
     }
 
     @Test
@@ -35,22 +41,31 @@ class WireConstantsSumTest {
         for (String key : new String[] {"best_wire", "wire_factor", "pitch_factor", "pitch_constant"}) {
             assertEquals(at(metric, key), at(flanks, key), key);
         }
-        assertTrue(metric.at("wire_least").isPresent() && metric.at("wire_greatest").isPresent() && metric.notes().isEmpty(), metric::toString);
+        assertTrue(
+                metric.at("wire_least").isPresent()
+                        && metric.at("wire_greatest").isPresent()
+                        && metric.notes().isEmpty(),
+                metric::toString);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             half_angle=30          | pitch is missing: give pitch, or tpi for threads to the inch
             pitch=2                | form is missing: give form, or half_angle
             half_angle=90; pitch=2 | half_angle is 90: it must be less than 90 degrees
             """)
     void whatIsMissingIsNamed(String given, String words) {
-        assertEquals(words, sums.problem(Unit.MILLIMETRE, "wire-constants", given).words());
+        assertEquals(
+                words, sums.problem(Unit.MILLIMETRE, "wire-constants", given).words());
     }
 
     @Test
     void aPitchDiameterNoWireTouchesAtIsBlamed() {
-        assertTrue(sums.problem(Unit.MILLIMETRE, "wire-constants", "form=metric; pitch=1e20; pitch_diameter=3").words()
+        assertTrue(sums.problem(Unit.MILLIMETRE, "wire-constants", "form=metric; pitch=1e20; pitch_diameter=3")
+                .words()
                 .startsWith("pitch_diameter is 3: No wire touches a thread of lead 100000000000000000000 mm"));
     }
 }

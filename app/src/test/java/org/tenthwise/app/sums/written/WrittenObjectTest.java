@@ -21,26 +21,46 @@ class WrittenObjectTest {
 
     @Test
     void everyKindOfValueIsTold() throws Unreadable {
-        assertEquals(Map.of("a", plain("1.50"), "b", plain("1.50"), "c", new Typed.Neither("true"), "d", new Typed.Neither("null"),
-                "e", new Typed.Many(List.of(plain("1"), new Typed.Many(List.of()))), "f", new Typed.Table(Map.of("g", plain("")))),
-                WrittenObject.read("{\"a\":1.50,\"b\":\"1.50\",\"c\":true,\"d\":null,\"e\":[1,[]],\"f\":{\"g\":\"\"}}"));
+        assertEquals(
+                Map.of(
+                        "a",
+                        plain("1.50"),
+                        "b",
+                        plain("1.50"),
+                        "c",
+                        new Typed.Neither("true"),
+                        "d",
+                        new Typed.Neither("null"),
+                        "e",
+                        new Typed.Many(List.of(plain("1"), new Typed.Many(List.of()))),
+                        "f",
+                        new Typed.Table(Map.of("g", plain("")))),
+                WrittenObject.read(
+                        "{\"a\":1.50,\"b\":\"1.50\",\"c\":true,\"d\":null,\"e\":[1,[]],\"f\":{\"g\":\"\"}}"));
     }
 
     @Test
     void keysComeInTheOrderTheyAreWritten() throws Unreadable {
         Map<String, Typed> read = WrittenObject.read(" {\"z\":1,\"a\":{\"y\":1,\"b\":2,\"x\":3},\"m\":3} ");
         assertEquals(List.of("z", "a", "m"), new ArrayList<>(read.keySet()));
-        assertEquals(List.of("y", "b", "x"), new ArrayList<>(((Typed.Table) read.get("a")).values().keySet()));
+        assertEquals(
+                List.of("y", "b", "x"),
+                new ArrayList<>(((Typed.Table) read.get("a")).values().keySet()));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0.1", "-0.0", "1e-7", "1.000000000000000000000001", "123456789012345678901234567890", "1E400"})
+    @ValueSource(
+            strings = {"0.1", "-0.0", "1e-7", "1.000000000000000000000001", "123456789012345678901234567890", "1E400"})
     void aNumberKeepsItsDigits(String digits) throws Unreadable {
         assertEquals(plain(digits), WrittenObject.read("{\"a\":" + digits + "}").get("a"));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            textBlock =
+                    """
             {"a":1,"a":1}       | a stands twice: say which one is meant
             {"a":{"b":1,"b":2}} | b stands twice: say which one is meant
             {"a":1}}            | The line is not JSON: something is wrong at character 8, near "{"a":1}}", behind the key a
@@ -58,11 +78,17 @@ class WrittenObjectTest {
             {"\\udc00":1}       | A key holds half of a character
             """)
     void whatIsNotOneObjectIsRefused(String text, String words) {
-        assertEquals(words, assertThrows(Unreadable.class, () -> WrittenObject.read(text)).getMessage());
+        assertEquals(
+                words,
+                assertThrows(Unreadable.class, () -> WrittenObject.read(text)).getMessage());
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            textBlock =
+                    """
             {"a":1,"b":+3}            | 12 | b
             {"a":1,"b":.5}            | 12 | b
             {"a":1,"b" : 2.}          | 14 | b
@@ -79,13 +105,22 @@ class WrittenObjectTest {
             {"a\\"b":H7}              | 9  | a"b
             """)
     void aFigureOrAWordThatStandsWronglyBareIsToldUnderItsKey(String text, int character, String key) {
-        String words = assertThrows(Unreadable.class, () -> WrittenObject.read(text)).getMessage();
-        assertTrue(words.startsWith("The line is not JSON: something is wrong at character " + character + ", near "), words);
-        assertTrue(words.endsWith(", under the key " + key + ": a figure is written as 3, 0.5 or -2.5, and a word stands in quotes"), words);
+        String words =
+                assertThrows(Unreadable.class, () -> WrittenObject.read(text)).getMessage();
+        assertTrue(
+                words.startsWith("The line is not JSON: something is wrong at character " + character + ", near "),
+                words);
+        assertTrue(
+                words.endsWith(", under the key " + key
+                        + ": a figure is written as 3, 0.5 or -2.5, and a word stands in quotes"),
+                words);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             {"a":1,"b":%s}         | 1       | 2000   | b is longer than anything a sum takes
             {"a":1,"b":%s}         | 0.1     | 2000   | b is longer than anything a sum takes
             {"a":1,"b":[2,%s]}     | 1       | 2000   | b is longer than anything a sum takes
@@ -93,19 +128,28 @@ class WrittenObjectTest {
             """)
     void whatIsTooLongIsNamedByItsOwnKey(String text, String part, int times, String words) {
         String longPart = part + part.substring(part.length() - 1).repeat(times);
-        assertEquals(words, assertThrows(Unreadable.class, () -> WrittenObject.read(text.formatted(longPart))).getMessage());
+        assertEquals(
+                words,
+                assertThrows(Unreadable.class, () -> WrittenObject.read(text.formatted(longPart)))
+                        .getMessage());
     }
 
     @Test
     void aWholeCharacterOutsideTheFirstPlaneIsRead() throws Unreadable {
-        assertEquals(plain("\uD83D\uDD29"), WrittenObject.read("{\"a\":\"\uD83D\uDD29\"}").get("a"));
-        assertEquals(plain("\uD83D\uDD29"), WrittenObject.read("{\"a\":\"\\ud83d\\udd29\"}").get("a"));
+        assertEquals(
+                plain("\uD83D\uDD29"),
+                WrittenObject.read("{\"a\":\"\uD83D\uDD29\"}").get("a"));
+        assertEquals(
+                plain("\uD83D\uDD29"),
+                WrittenObject.read("{\"a\":\"\\ud83d\\udd29\"}").get("a"));
     }
 
     @Test
     void eightDeepIsReadAndNineIsNot() throws Unreadable {
         WrittenObject.read("{\"a\":[[[[[[[1]]]]]]]}");
-        assertEquals("a is nested more than 8 deep: no sum takes that",
-                assertThrows(Unreadable.class, () -> WrittenObject.read("{\"a\":[[[[[[[[1]]]]]]]]}")).getMessage());
+        assertEquals(
+                "a is nested more than 8 deep: no sum takes that",
+                assertThrows(Unreadable.class, () -> WrittenObject.read("{\"a\":[[[[[[[[1]]]]]]]]}"))
+                        .getMessage());
     }
 }

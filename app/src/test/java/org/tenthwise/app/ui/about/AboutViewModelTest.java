@@ -17,14 +17,26 @@ class AboutViewModelTest {
 
     @Test
     void aPlanFileThatIsNotUsedIsOneLine() {
-        Catalogue unsound = new Catalogue(List.of(), List.of(
-                new Catalogue.Refused("KX-9.toml", List.of(new PlanProblem(7, 3, "so"), new PlanProblem(8, 1, "and so"))),
-                new Catalogue.Refused("x.toml", List.of(new PlanProblem(1, 1, "is a folder, not a plan file")))));
-        AboutViewModel model = new AboutViewModel(new AboutFacts("0.1.0", "here", "there"), () -> unsound, workshop.errands, workshop.words);
-        assertTrue(model.sectionsProperty().get().stream().noneMatch(section -> section.heading().equals("Plan files that are not used")));
+        Catalogue unsound = new Catalogue(
+                List.of(),
+                List.of(
+                        new Catalogue.Refused(
+                                "KX-9.toml", List.of(new PlanProblem(7, 3, "so"), new PlanProblem(8, 1, "and so"))),
+                        new Catalogue.Refused(
+                                "x.toml", List.of(new PlanProblem(1, 1, "is a folder, not a plan file")))));
+        AboutViewModel model = new AboutViewModel(
+                new AboutFacts("0.1.0", "here", "there"), () -> unsound, workshop.errands, workshop.words);
+        assertTrue(model.sectionsProperty().get().stream()
+                .noneMatch(section -> section.heading().equals("Plan files that are not used")));
         model.load();
-        assertEquals(List.of(new AboutViewModel.Section("Plan files that are not used",
-                        List.of("KX-9.toml, line 7: so (1 more to put right)", "x.toml, line 1: is a folder, not a plan file"))),
-                model.sectionsProperty().get().stream().filter(section -> section.heading().equals("Plan files that are not used")).toList());
+        assertEquals(
+                List.of(new AboutViewModel.Section(
+                        "Plan files that are not used",
+                        List.of(
+                                "KX-9.toml, line 7: so (1 more to put right)",
+                                "x.toml, line 1: is a folder, not a plan file"))),
+                model.sectionsProperty().get().stream()
+                        .filter(section -> section.heading().equals("Plan files that are not used"))
+                        .toList());
     }
 }

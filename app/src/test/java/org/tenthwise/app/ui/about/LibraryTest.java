@@ -26,12 +26,15 @@ class LibraryTest {
     }
 
     private static Set<String> shipped(Path pom) throws Exception {
-        NodeList dependencies = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(pom.toFile())
+        NodeList dependencies = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(pom.toFile())
                 .getElementsByTagName("dependency");
         Set<String> shipped = new TreeSet<>();
         for (int i = 0; i < dependencies.getLength(); i++) {
             Element dependency = (Element) dependencies.item(i);
-            if (!text(dependency, "groupId").equals("org.tenthwise") && !text(dependency, "scope").equals("test")) {
+            if (!text(dependency, "groupId").equals("org.tenthwise")
+                    && !text(dependency, "scope").equals("test")) {
                 shipped.add(text(dependency, "artifactId"));
             }
         }

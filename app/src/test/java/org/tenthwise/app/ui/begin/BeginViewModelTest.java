@@ -21,8 +21,8 @@ class BeginViewModelTest {
     private final Workshop workshop = new Workshop();
 
     private BeginViewModel model() {
-        BeginViewModel model = new BeginViewModel(DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.errands,
-                workshop.words, workshop);
+        BeginViewModel model = new BeginViewModel(
+                DemoPart.SCREW_CARRIER.plan(), workshop.shop, workshop.errands, workshop.words, workshop);
         model.load();
         return model;
     }
@@ -66,7 +66,9 @@ class BeginViewModelTest {
         model.form().goOn();
         assertEquals(List.of("run LG-2207-C-015"), workshop.asked);
         assertEquals("Lathe 4", begun("LG-2207-C-015").machine());
-        assertEquals("Setter 2", workshop.shop.open("LG-2207-C-015").state().sheet().run().by());
+        assertEquals(
+                "Setter 2",
+                workshop.shop.open("LG-2207-C-015").state().sheet().run().by());
     }
 
     @Test
@@ -74,7 +76,9 @@ class BeginViewModelTest {
         workshop.setUp("014");
         BeginViewModel model = model();
         type(model, "014");
-        assertEquals("Serial 014 is begun already and stands at 6 Coolant and chips.", model.noticeProperty().get());
+        assertEquals(
+                "Serial 014 is begun already and stands at 6 Coolant and chips.",
+                model.noticeProperty().get());
         model.form().goOn();
         noLot(model);
         model.form().goOn();
@@ -121,7 +125,10 @@ class BeginViewModelTest {
         model.form().goOn();
         noLot(model);
         model.form().goOn();
-        assertTrue(workshop.told.get(0).words().startsWith("Run LG-2207-C-013 was begun with another text of LG-2207 rev C, issue 7."));
+        assertTrue(workshop.told
+                .get(0)
+                .words()
+                .startsWith("Run LG-2207-C-013 was begun with another text of LG-2207 rev C, issue 7."));
         workshop.reply("Do not begin");
         assertEquals(List.of(), workshop.asked);
         model.form().goOn();

@@ -22,7 +22,8 @@ class SumViewModelTest {
     private final Workshop workshop = new Workshop();
 
     private SumViewModel alone(BenchKind kind) {
-        BenchViewModel model = BenchViewModel.alone(new Bench(Handbook.sums(), workshop.words), workshop.words, workshop);
+        BenchViewModel model =
+                BenchViewModel.alone(new Bench(Handbook.sums(), workshop.words), workshop.words, workshop);
         model.choose(kind);
         return model.inHandProperty().get().orElseThrow();
     }
@@ -46,17 +47,25 @@ class SumViewModelTest {
     }
 
     private static FieldShown field(SumViewModel sum, String id) {
-        return sum.shownProperty().get().fields().stream().filter(field -> field.id().equals(id)).findFirst().orElseThrow();
+        return sum.shownProperty().get().fields().stream()
+                .filter(field -> field.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
     void theAnswerComesAsItIsTyped() {
         SumViewModel sum = enter(alone(BenchKind.TEMPERATURE), "500.035", "23.7", "11.7", "20");
-        assertEquals("Still to fill: Gauge expands.", sum.shownProperty().get().found().sentence());
+        assertEquals(
+                "Still to fill: Gauge expands.",
+                sum.shownProperty().get().found().sentence());
         type(sum, "1");
-        assertEquals("size at 20 °C", sum.shownProperty().get().found().rows().get(0).name());
+        assertEquals(
+                "size at 20 °C", sum.shownProperty().get().found().rows().get(0).name());
         assertTrue(sum.shownProperty().get().picture().isPresent());
-        assertTrue(sum.shownProperty().get().found().basis().startsWith("Source: ISO 1"), sum.shownProperty().get().found()::basis);
+        assertTrue(
+                sum.shownProperty().get().found().basis().startsWith("Source: ISO 1"),
+                sum.shownProperty().get().found()::basis);
     }
 
     @Test
@@ -69,7 +78,9 @@ class SumViewModelTest {
         assertEquals("-0.5", sum.filled().text("u_temp"));
         assertEquals("500.035 mm", field(sum, "reading").value());
         assertTrue(sum.shownProperty().get().found().refused());
-        assertEquals(sum.shownProperty().get().found().sentence(), ((SumShown.Hand.Pad) sum.shownProperty().get().hand()).line());
+        assertEquals(
+                sum.shownProperty().get().found().sentence(),
+                ((SumShown.Hand.Pad) sum.shownProperty().get().hand()).line());
         sum.sign();
         assertFalse(field(sum, "u_temp").refused());
         assertTrue(sum.shownProperty().get().found().sentence().isEmpty());
@@ -106,7 +117,9 @@ class SumViewModelTest {
         sum.choose("4");
         sum.goTo("readings");
         enter(sum, "0.004", "0.001");
-        assertEquals("Readings at 180°, 3 of 4", ((SumShown.Hand.Pad) sum.shownProperty().get().hand()).asked());
+        assertEquals(
+                "Readings at 180°, 3 of 4",
+                ((SumShown.Hand.Pad) sum.shownProperty().get().hand()).asked());
         type(sum, "9");
         sum.takeBack();
         sum.takeBack();
@@ -137,8 +150,13 @@ class SumViewModelTest {
     @Test
     void theNoteHasTheSumItsFiguresItsAnswerAndItsSourceAndIsTakenOnce() {
         RunSession session = workshop.atTheBore("014", "0.013");
-        BenchViewModel model = BenchViewModel.beside(session, session.state(), new Bench(Handbook.sums(), workshop.words), workshop.words,
-                workshop, workshop.errands);
+        BenchViewModel model = BenchViewModel.beside(
+                session,
+                session.state(),
+                new Bench(Handbook.sums(), workshop.words),
+                workshop.words,
+                workshop,
+                workshop.errands);
         model.choose(BenchKind.TEMPERATURE);
         SumViewModel sum = model.inHandProperty().get().orElseThrow();
         assertEquals("30.013 mm", field(sum, "reading").value());
@@ -147,11 +165,18 @@ class SumViewModelTest {
         put(sum, "gauge_temp", "20");
         sum.note();
         sum.note();
-        List<String> notes = session.state().sheet().run().entries().stream().map(entry -> entry.event())
-                .filter(Event.NoteMade.class::isInstance).map(event -> ((Event.NoteMade) event).words()).toList();
+        List<String> notes = session.state().sheet().run().entries().stream()
+                .map(entry -> entry.event())
+                .filter(Event.NoteMade.class::isInstance)
+                .map(event -> ((Event.NoteMade) event).words())
+                .toList();
         assertEquals(1, notes.size());
         String note = notes.get(0);
-        assertTrue(note.startsWith("Bench sum, Temperature: Reading 30.013 mm, Part is at 23.7 °C, Part expands 11.7 µm/m °C, Gauge is at 20 °C"), note);
+        assertTrue(
+                note.startsWith(
+                        "Bench sum, Temperature: Reading 30.013 mm, Part is at 23.7 °C, Part expands 11.7 µm/m °C, "
+                                + "Gauge is at 20 °C"),
+                note);
         assertTrue(note.contains("Came to: size at 20 °C 30.0117 mm"), note);
         assertTrue(note.contains("Source: ISO 1"), note);
         assertEquals("noted at 13", sum.shownProperty().get().note().line());
@@ -163,7 +188,8 @@ class SumViewModelTest {
 
     @Test
     void whatWasTypedIsThereWhenTheSumIsChosenAgain() {
-        BenchViewModel model = BenchViewModel.alone(new Bench(Handbook.sums(), workshop.words), workshop.words, workshop);
+        BenchViewModel model =
+                BenchViewModel.alone(new Bench(Handbook.sums(), workshop.words), workshop.words, workshop);
         model.choose(BenchKind.ZONE);
         type(model.inHandProperty().get().orElseThrow(), "30");
         model.back();
@@ -178,9 +204,15 @@ class SumViewModelTest {
     @Test
     void besideARunBackFromTheSumOfItsStepLeadsToTheRun() {
         RunSession session = workshop.atTheBore("014", "0.013");
-        BenchViewModel model = BenchViewModel.beside(session, session.state(), new Bench(Handbook.sums(), workshop.words), workshop.words,
-                workshop, workshop.errands);
-        assertEquals(BenchKind.NEXT_CUT, model.inHandProperty().get().orElseThrow().kind());
+        BenchViewModel model = BenchViewModel.beside(
+                session,
+                session.state(),
+                new Bench(Handbook.sums(), workshop.words),
+                workshop.words,
+                workshop,
+                workshop.errands);
+        assertEquals(
+                BenchKind.NEXT_CUT, model.inHandProperty().get().orElseThrow().kind());
         model.back();
         assertEquals(List.of("back"), workshop.asked);
     }

@@ -24,6 +24,7 @@ class CutFormsTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
 
     @BeforeEach
@@ -93,7 +94,9 @@ class CutFormsTest {
         choose(again.form().fields().get(0), 0);
         choose(again.form().fields().get(1), 1);
         again.form().goOn();
-        assertEquals(Optional.of(Register.DIAMETER), session.state().sheet().run().register());
-        assertEquals(Optional.of(Aim.ByLimits.THIRD), session.state().sheet().run().usualAim());
+        assertEquals(
+                Optional.of(Register.DIAMETER), session.state().sheet().run().register());
+        assertEquals(
+                Optional.of(Aim.ByLimits.THIRD), session.state().sheet().run().usualAim());
     }
 }

@@ -21,6 +21,7 @@ class DisposeViewModelTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
     private StepForm model;
 
@@ -38,7 +39,10 @@ class DisposeViewModelTest {
 
     @SuppressWarnings("unchecked")
     private List<String> reasons() {
-        return ((Field<String>) model.form().fields().get(1)).choice().offeredProperty().get();
+        return ((Field<String>) model.form().fields().get(1))
+                .choice()
+                .offeredProperty()
+                .get();
     }
 
     @Test
@@ -56,14 +60,18 @@ class DisposeViewModelTest {
         model.form().goOn();
         type("Key is fitted to it");
         model.form().goOn();
-        assertEquals("Number of the concession", model.form().inHandProperty().get().name());
+        assertEquals(
+                "Number of the concession", model.form().inHandProperty().get().name());
         model.form().goOn();
-        assertEquals("Number of the concession", model.form().inHandProperty().get().name(), "it is needed");
+        assertEquals(
+                "Number of the concession", model.form().inHandProperty().get().name(), "it is needed");
         type("C-117");
         model.form().goOn();
         type("Design office");
         model.form().goOn();
-        assertEquals(Optional.of(new Event.Disposed(13, Disposition.USE_AS_IS, "Key is fitted to it", "Design office", Optional.of("C-117"))),
+        assertEquals(
+                Optional.of(new Event.Disposed(
+                        13, Disposition.USE_AS_IS, "Key is fitted to it", "Design office", Optional.of("C-117"))),
                 session.state().line().disposed());
         assertTrue(session.state().line().settled());
         assertEquals(List.of("back"), workshop.asked);
@@ -75,12 +83,16 @@ class DisposeViewModelTest {
         model.form().goOn();
         type("Sleeved");
         model.form().goOn();
-        assertEquals(List.of("None yet"), number("approval").choice().offeredProperty().get());
+        assertEquals(
+                List.of("None yet"),
+                number("approval").choice().offeredProperty().get());
         number("approval").choice().choose("None yet");
         model.form().goOn();
         type("Design office");
         model.form().goOn();
-        assertEquals(Optional.of("None yet"), session.state().line().disposed().orElseThrow().document());
+        assertEquals(
+                Optional.of("None yet"),
+                session.state().line().disposed().orElseThrow().document());
         assertTrue(session.state().line().repaired());
     }
 
@@ -98,24 +110,36 @@ class DisposeViewModelTest {
         assertEquals("who", model.form().inHandProperty().get().id());
         type("Inspector 1");
         model.form().goOn();
-        assertEquals(Optional.of(new Event.Disposed(13, Disposition.SCRAP, "Past size", "Inspector 1")), session.state().line().disposed());
+        assertEquals(
+                Optional.of(new Event.Disposed(13, Disposition.SCRAP, "Past size", "Inspector 1")),
+                session.state().line().disposed());
     }
 
     @Test
     void aNumberGivenInTheRunIsReadyForTheNextFinding() {
         Workshop.must(() -> session.dispose(Disposition.USE_AS_IS, "Key is fitted to it", "Design office", "C-117"));
         model.load();
-        assertEquals(List.of("None yet", "C-117"), number("concession").choice().offeredProperty().get());
-        assertEquals(List.of("None yet"), number("approval").choice().offeredProperty().get());
+        assertEquals(
+                List.of("None yet", "C-117"),
+                number("concession").choice().offeredProperty().get());
+        assertEquals(
+                List.of("None yet"),
+                number("approval").choice().offeredProperty().get());
     }
 
     private List<String> asked() {
-        return model.form().fields().subList(2, 5).stream().filter(field -> field.askedProperty().get()).map(Field::id).toList();
+        return model.form().fields().subList(2, 5).stream()
+                .filter(field -> field.askedProperty().get())
+                .map(Field::id)
+                .toList();
     }
 
     @SuppressWarnings("unchecked")
     private Field<String> number(String id) {
-        return (Field<String>) model.form().fields().stream().filter(field -> field.id().equals(id)).findFirst().orElseThrow();
+        return (Field<String>) model.form().fields().stream()
+                .filter(field -> field.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -124,16 +148,22 @@ class DisposeViewModelTest {
         Workshop.must(() -> setUp.answer(Answer.NO));
         StepForm other = new DisposeViewModel(workshop.inHand(setUp), workshop.words, workshop).step();
         other.load();
-        assertEquals(Optional.of(Disposition.CARRY_ON), other.form().fields().get(0).valueProperty().get());
-        assertTrue(other.form().fields().subList(2, 5).stream().noneMatch(field -> field.askedProperty().get()));
-        assertEquals(1, other.form().fields().get(0).choice().offeredProperty().get().size());
+        assertEquals(
+                Optional.of(Disposition.CARRY_ON),
+                other.form().fields().get(0).valueProperty().get());
+        assertTrue(other.form().fields().subList(2, 5).stream()
+                .noneMatch(field -> field.askedProperty().get()));
+        assertEquals(
+                1, other.form().fields().get(0).choice().offeredProperty().get().size());
     }
 
     @Test
     void theCardSaysWhatFailed() {
         assertEquals("Fail", model.card().getValue().orElseThrow().verdict());
         // 30.000 + 0.027 = 30.027, over 30.021 by 0.006
-        assertEquals("30.027. 0.006 mm above the upper limit.", model.card().getValue().orElseThrow().sentence());
+        assertEquals(
+                "30.027. 0.006 mm above the upper limit.",
+                model.card().getValue().orElseThrow().sentence());
     }
 
     private void type(String text) {

@@ -18,7 +18,10 @@ class FormViewModelTest {
     private final Field<String> needed = Field.words("needed", "Needed", "What is needed?", true, 8);
     private final Field<String> spare = Field.words("spare", "Spare", "What else?", false, 8);
     private final Field<String> who = Field.words("who", "Who", "Who?", true, 8);
-    private final FormViewModel form = new FormViewModel(List.of(needed, spare, who), Words.of(Locale.ENGLISH), "Do it",
+    private final FormViewModel form = new FormViewModel(
+            List.of(needed, spare, who),
+            Words.of(Locale.ENGLISH),
+            "Do it",
             () -> done.add(needed.reads() + "/" + spare.reads() + "/" + who.reads()));
 
     @Test

@@ -35,11 +35,18 @@ class GaugeViewModelTest {
     @Test
     void theCardSaysHowTheGaugeIsSetAndOffersTheHarmlessFirst() {
         StepForm model = card(workshop.atTheBore("014", "0.013"));
-        assertEquals("BG-2 · number rises as the bore grows · set on ring 30.000 · dial at 0",
+        assertEquals(
+                "BG-2 · number rises as the bore grows · set on ring 30.000 · dial at 0",
                 model.card().getValue().orElseThrow().notes().get(0));
-        assertEquals(List.of("Set master and zero anew", "Tell sense, master and zero anew", "Take another gauge",
-                "Told wrong: BG-2, number rises as the bore grows", "Wrong master: BG-2 on ring 30.000",
-                "Wrong zero: BG-2 with dial at 0"), offered(model));
+        assertEquals(
+                List.of(
+                        "Set master and zero anew",
+                        "Tell sense, master and zero anew",
+                        "Take another gauge",
+                        "Told wrong: BG-2, number rises as the bore grows",
+                        "Wrong master: BG-2 on ring 30.000",
+                        "Wrong zero: BG-2 with dial at 0"),
+                offered(model));
     }
 
     @Test
@@ -56,7 +63,8 @@ class GaugeViewModelTest {
     void aClosedRunHasItsSettingsStruckOutAndNothingElse() throws Exception {
         RunSession session = workshop.atTheBore("014", "0.013");
         session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
-        assertTrue(offered(card(session)).stream().allMatch(row -> row.startsWith("Told wrong") || row.startsWith("Wrong")));
+        assertTrue(offered(card(session)).stream()
+                .allMatch(row -> row.startsWith("Told wrong") || row.startsWith("Wrong")));
         assertEquals(3, offered(card(session)).size());
     }
 
@@ -85,17 +93,22 @@ class GaugeViewModelTest {
         choose(card(session), 3);
         assertEquals(List.of("back", "wrong SENSE " + setting.seq() + " " + session.id()), workshop.asked);
 
-        StepForm model = new WrongSettingViewModel(workshop.inHand(session), setting, SettingFault.SENSE, workshop.words, workshop).step();
+        StepForm model = new WrongSettingViewModel(
+                        workshop.inHand(session), setting, SettingFault.SENSE, workshop.words, workshop)
+                .step();
         assertFalse(model.form().readyProperty().get());
         model.load();
         List<String> notes = model.card().getValue().orElseThrow().notes();
-        assertTrue(notes.containsAll(List.of(session.id() + ", check 13: 1 read", other.id() + ", check 13: 2 read")), notes::toString);
+        assertTrue(
+                notes.containsAll(List.of(session.id() + ", check 13: 1 read", other.id() + ", check 13: 2 read")),
+                notes::toString);
         assertEquals("3 no longer count", model.form().aboutProperty().get());
         choose(model.form(), 0);
         assertTrue(session.state().pass().standing().isEmpty());
 
         Run opened = workshop.shop.open(other.id()).state().sheet().run();
-        assertEquals(Optional.of("2 of the readings of check 13 no longer count: Number goes the other way."),
+        assertEquals(
+                Optional.of("2 of the readings of check 13 no longer count: Number goes the other way."),
                 new GaugeWords(workshop.words).withdrawnLast(opened));
     }
 
@@ -106,8 +119,10 @@ class GaugeViewModelTest {
         GaugeWords said = new GaugeWords(workshop.words);
         assertTrue(said.withdrawnLast(session.state().sheet().run()).isPresent());
         session.note("told the inspector");
-        assertEquals(Optional.empty(), said.withdrawnLast(session.state().sheet().run()));
-        assertEquals(List.of("1 of the readings of check 13 no longer count: dial had slipped."),
+        assertEquals(
+                Optional.empty(), said.withdrawnLast(session.state().sheet().run()));
+        assertEquals(
+                List.of("1 of the readings of check 13 no longer count: dial had slipped."),
                 said.withdrawn(session.state().sheet().run(), BORE));
         assertEquals(List.of(), said.withdrawn(session.state().sheet().run(), PLUG));
     }
@@ -117,16 +132,25 @@ class GaugeViewModelTest {
         RunSession session = workshop.atTheBore("014", "0.012", "0.012", "0.011", "0.011");
         GaugeWords said = new GaugeWords(workshop.words);
         session.gauge().choose("BG-9");
-        assertEquals("BG-9, dial bore gauge · not set yet", said.line(session.state().sheet().run(), session.state().inHand()));
+        assertEquals(
+                "BG-9, dial bore gauge · not set yet",
+                said.line(session.state().sheet().run(), session.state().inHand()));
         session.gauge().choose("BG-2", Optional.of("MR-30"));
         session.enter("30.001");
         session.enter("0.03");
-        assertEquals("BG-2 · number rises as the bore grows · set on ring 30.001 (MR-30) · dial at 0.03",
+        assertEquals(
+                "BG-2 · number rises as the bore grows · set on ring 30.001 (MR-30) · dial at 0.03",
                 said.line(session.state().sheet().run(), session.state().inHand()));
         Workshop.toTheThread(session);
         session.enter("3.620");
-        String wires = session.state().setting().orElseThrow().certified().orElseThrow().text();
-        assertTrue(said.line(session.state().sheet().run(), session.state().inHand()).endsWith(" · over wires " + wires));
+        String wires = session.state()
+                .setting()
+                .orElseThrow()
+                .certified()
+                .orElseThrow()
+                .text();
+        assertTrue(said.line(session.state().sheet().run(), session.state().inHand())
+                .endsWith(" · over wires " + wires));
     }
 
     private StepForm card(RunSession session) {
@@ -136,7 +160,9 @@ class GaugeViewModelTest {
     }
 
     private static List<String> offered(StepForm model) {
-        return model.form().fields().get(0).choice().offeredProperty().get().stream().map(row -> ((Remedy) row).reads()).toList();
+        return model.form().fields().get(0).choice().offeredProperty().get().stream()
+                .map(row -> ((Remedy) row).reads())
+                .toList();
     }
 
     private static void choose(StepForm model, int row) {

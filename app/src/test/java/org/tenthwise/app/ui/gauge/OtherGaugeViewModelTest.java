@@ -23,8 +23,19 @@ class OtherGaugeViewModelTest {
         model.load();
         "BG-9".chars().mapToObj(Character::toString).forEach(model.form()::character);
         model.form().goOn();
-        assertEquals(new Asked.WhichSense("BG-9", GaugeKind.BORE_GAUGE), session.state().asked());
+        assertEquals(
+                new Asked.WhichSense("BG-9", GaugeKind.BORE_GAUGE),
+                session.state().asked());
         assertEquals(List.of("back"), workshop.asked);
-        assertEquals("BG-2", session.state().pass().readings().get(0).setting().orElseThrow().gauge().id());
+        assertEquals(
+                "BG-2",
+                session.state()
+                        .pass()
+                        .readings()
+                        .get(0)
+                        .setting()
+                        .orElseThrow()
+                        .gauge()
+                        .id());
     }
 }

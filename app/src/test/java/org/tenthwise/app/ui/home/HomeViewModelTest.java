@@ -31,7 +31,8 @@ class HomeViewModelTest {
     private final Workshop workshop = new Workshop();
 
     private HomeViewModel model(Callable<Catalogue> plans) {
-        HomeViewModel model = new HomeViewModel(workshop.shop, plans, workshop.errands, workshop.words, workshop, Workshop.CLOCK);
+        HomeViewModel model =
+                new HomeViewModel(workshop.shop, plans, workshop.errands, workshop.words, workshop, Workshop.CLOCK);
         model.load();
         return model;
     }
@@ -50,14 +51,16 @@ class HomeViewModelTest {
     void aBoreToCutAgainSaysHowFar() {
         // 30.000 − 0.013 = 29.987, under 30.000 by 0.013
         workshop.atTheBore("014", "-0.013");
-        assertEquals("At 13: cut again, 0.013 mm below the lower limit.",
+        assertEquals(
+                "At 13: cut again, 0.013 mm below the lower limit.",
                 model(Catalogue::ofDemoParts).runsProperty().get().get(0).where());
     }
 
     @Test
     void aFailedStepWaitsForItsDisposition() {
         workshop.atTheBore("014", "0.027");
-        assertEquals("Held at 13, Bore Ø30 H7: waits for a disposition",
+        assertEquals(
+                "Held at 13, Bore Ø30 H7: waits for a disposition",
                 model(Catalogue::ofDemoParts).runsProperty().get().get(0).where());
     }
 
@@ -81,20 +84,33 @@ class HomeViewModelTest {
     void nothingIsSaidAboutRunsAndPartsBeforeTheyWereLookedUp() {
         Deque<Runnable> toDo = new ArrayDeque<>();
         Errands slow = new Errands(new Background(toDo::add, Runnable::run), workshop.words, workshop);
-        HomeViewModel model = new HomeViewModel(workshop.shop, Catalogue::ofDemoParts, slow, workshop.words, workshop, Workshop.CLOCK);
+        HomeViewModel model = new HomeViewModel(
+                workshop.shop, Catalogue::ofDemoParts, slow, workshop.words, workshop, Workshop.CLOCK);
         model.load();
-        assertEquals(List.of(Looked.NOT_YET, Looked.NOT_YET), List.of(model.storeProperty().get(), model.folderProperty().get()));
+        assertEquals(
+                List.of(Looked.NOT_YET, Looked.NOT_YET),
+                List.of(model.storeProperty().get(), model.folderProperty().get()));
         toDo.remove().run();
-        assertEquals(List.of(Looked.DONE, Looked.NOT_YET), List.of(model.storeProperty().get(), model.folderProperty().get()));
+        assertEquals(
+                List.of(Looked.DONE, Looked.NOT_YET),
+                List.of(model.storeProperty().get(), model.folderProperty().get()));
         toDo.remove().run();
-        assertEquals(List.of(Looked.DONE, Looked.DONE), List.of(model.storeProperty().get(), model.folderProperty().get()));
+        assertEquals(
+                List.of(Looked.DONE, Looked.DONE),
+                List.of(model.storeProperty().get(), model.folderProperty().get()));
     }
 
     @Test
     void planFilesThatAreNotUsedAreOneLineThatNamesWhereTheReasonStands() {
-        Catalogue unsound = new Catalogue(List.of(), List.of(new Catalogue.Refused("KX-9.toml",
-                List.of(new PlanProblem(7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
-        assertEquals("Plan files that are not used: 1. About says why.", model(() -> unsound).refusedProperty().get());
+        Catalogue unsound = new Catalogue(
+                List.of(),
+                List.of(new Catalogue.Refused(
+                        "KX-9.toml",
+                        List.of(new PlanProblem(
+                                7, 3, "check 7: upper limit 30.000 mm is below lower limit 30.021 mm")))));
+        assertEquals(
+                "Plan files that are not used: 1. About says why.",
+                model(() -> unsound).refusedProperty().get());
         assertEquals("", model(Catalogue::ofDemoParts).refusedProperty().get());
     }
 
@@ -106,12 +122,15 @@ class HomeViewModelTest {
         });
         assertEquals(1, workshop.told.size());
         assertEquals(1, model.runsProperty().get().size());
-        assertEquals(List.of(Looked.DONE, Looked.FAILED), List.of(model.storeProperty().get(), model.folderProperty().get()));
+        assertEquals(
+                List.of(Looked.DONE, Looked.FAILED),
+                List.of(model.storeProperty().get(), model.folderProperty().get()));
     }
 
     @Test
     void aRemarkNamesThePartsItIsOf() {
-        String plan = """
+        String plan =
+                """
                 format = 1
                 part = "%s"
                 revision = "A"
@@ -132,18 +151,23 @@ class HomeViewModelTest {
                 what = "No burr."
                 """;
         List<String> numbers = new ArrayList<>();
-        List<Catalogue.Listed> listed = Stream.of("Invented", "Keep the drawing shut away", "Invented").map(remark -> {
-            String number = "R-" + numbers.size();
-            numbers.add(number);
-            return new Catalogue.Listed(number + ".toml", InventedPlans.read(plan.formatted(number, remark)));
-        }).toList();
-        assertEquals("R-0 rev A, R-2 rev A: Invented\nR-1 rev A: Keep the drawing shut away",
+        List<Catalogue.Listed> listed = Stream.of("Invented", "Keep the drawing shut away", "Invented")
+                .map(remark -> {
+                    String number = "R-" + numbers.size();
+                    numbers.add(number);
+                    return new Catalogue.Listed(number + ".toml", InventedPlans.read(plan.formatted(number, remark)));
+                })
+                .toList();
+        assertEquals(
+                "R-0 rev A, R-2 rev A: Invented\nR-1 rev A: Keep the drawing shut away",
                 model(() -> new Catalogue(listed, List.of())).remarkProperty().get());
     }
 
     /** The clock stands at Wednesday, 25 November 2026, 09:31 at +01:00. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             2026-11-25T08:22:00Z,      09:22
             2026-11-24T23:30:00Z,      00:30
             2026-11-24T22:30:00Z,      yesterday
@@ -153,6 +177,9 @@ class HomeViewModelTest {
             2026-11-26T10:00:00Z,      26 Nov 2026
             """)
     void aMomentIsSaidAsPeopleSayIt(String moment, String said) {
-        assertEquals(said, new When(OffsetDateTime.now(Workshop.CLOCK), Words.of(Locale.ENGLISH)).of(OffsetDateTime.parse(moment)));
+        assertEquals(
+                said,
+                new When(OffsetDateTime.now(Workshop.CLOCK), Words.of(Locale.ENGLISH))
+                        .of(OffsetDateTime.parse(moment)));
     }
 }

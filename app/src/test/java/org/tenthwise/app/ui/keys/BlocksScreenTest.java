@@ -41,10 +41,16 @@ class BlocksScreenTest extends ScreenTest {
     }
 
     private Screen pad(Window window, KeypadViewModel model) {
-        Key commit = new Key(Key.Kind.COMMIT, new ReadOnlyStringWrapper("Next check"),
-                new ReadOnlyStringWrapper("14 Plug"), model::enter);
-        Readout readout = new Readout(new ReadOnlyStringWrapper("Gauge reads, at 38 and 90°"), model.typedProperty(),
-                new ReadOnlyStringWrapper("mm"), new ReadOnlyStringWrapper("30.000 master: bore 30.013"));
+        Key commit = new Key(
+                Key.Kind.COMMIT,
+                new ReadOnlyStringWrapper("Next check"),
+                new ReadOnlyStringWrapper("14 Plug"),
+                model::enter);
+        Readout readout = new Readout(
+                new ReadOnlyStringWrapper("Gauge reads, at 38 and 90°"),
+                model.typedProperty(),
+                new ReadOnlyStringWrapper("mm"),
+                new ReadOnlyStringWrapper("30.000 master: bore 30.013"));
         Keypad keypad = new Keypad(model, words, commit);
         keypad.setMinWidth(window.look().largeTextProperty().get() ? 400 : 352);
         VBox column = new VBox(8, readout, keypad);
@@ -53,10 +59,11 @@ class BlocksScreenTest extends ScreenTest {
         keypad.setMinHeight(Region.USE_PREF_SIZE);
         BorderPane root = new BorderPane();
         root.setRight(column);
-        root.setTop(new Heading().back(words, () -> { })
+        root.setTop(new Heading()
+                .back(words, () -> {})
                 .cell("Part", new ReadOnlyStringWrapper("LG-2207 rev C"))
                 .cell("Operation", new ReadOnlyStringWrapper("30 Bore, second side"))
-                .end(new Key(Key.Kind.STOP, "Flag a doubt", () -> { })));
+                .end(new Key(Key.Kind.STOP, "Flag a doubt", () -> {})));
         return new Shown(root, model);
     }
 
@@ -78,7 +85,8 @@ class BlocksScreenTest extends ScreenTest {
             line.getStyleClass().addAll("typed-line", "heading");
             line.setMaxWidth(Double.MAX_VALUE);
             line.textProperty().bind(model.typedProperty());
-            VBox root = new VBox(16, line, new Letters(model, words, new Key(Key.Kind.COMMIT, "Take it", model::enter)));
+            VBox root =
+                    new VBox(16, line, new Letters(model, words, new Key(Key.Kind.COMMIT, "Take it", model::enter)));
             root.setPadding(new Insets(24));
             return new Shown(root, model);
         });
@@ -87,8 +95,9 @@ class BlocksScreenTest extends ScreenTest {
     @Test
     void rowsToChooseFromHoldEverywhere() {
         seen("blocks", "choice", window -> {
-            ChoiceViewModel<String> model = new ChoiceViewModel<>(
-                    IntStream.rangeClosed(1, 20).mapToObj(i -> "Reason number " + i).toList());
+            ChoiceViewModel<String> model = new ChoiceViewModel<>(IntStream.rangeClosed(1, 20)
+                    .mapToObj(i -> "Reason number " + i)
+                    .toList());
             model.choose("Reason number 2");
             Choice<String> choice = new Choice<>(model, words, reason -> reason);
             choice.setPadding(new Insets(24));
@@ -99,8 +108,13 @@ class BlocksScreenTest extends ScreenTest {
     @Test
     void aMessageHoldsEverywhere() {
         seen("blocks", "message", window -> {
-            window.shell().tell(new Message("Not saved", "Your readings are still here. Free some space, then try again.",
-                    List.of(new Message.Reply("Leave it", () -> { }), new Message.Reply("Try again", () -> { }))));
+            window.shell()
+                    .tell(new Message(
+                            "Not saved",
+                            "Your readings are still here. Free some space, then try again.",
+                            List.of(
+                                    new Message.Reply("Leave it", () -> {}),
+                                    new Message.Reply("Try again", () -> {}))));
             return pad(window, new KeypadViewModel(entered::add));
         });
     }
@@ -134,7 +148,8 @@ class BlocksScreenTest extends ScreenTest {
             Window window = window(Display.DAY);
             PagedRows rows = new PagedRows(words);
             rows.show(IntStream.rangeClosed(1, 20)
-                    .mapToObj(i -> new Key(Key.Kind.PLAIN, "Row " + i, () -> { })).toList());
+                    .mapToObj(i -> new Key(Key.Kind.PLAIN, "Row " + i, () -> {}))
+                    .toList());
             window.shell().show(new Shown(rows, Typing.NONE));
             Scene scene = window.scene();
             settle(scene);
@@ -153,6 +168,9 @@ class BlocksScreenTest extends ScreenTest {
     }
 
     private static List<String> visible(PagedRows rows) {
-        return rows.all().stream().filter(Region::isVisible).map(row -> ((Key) row).getText()).toList();
+        return rows.all().stream()
+                .filter(Region::isVisible)
+                .map(row -> ((Key) row).getText())
+                .toList();
     }
 }

@@ -20,7 +20,9 @@ class KeypadViewModelTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # typed,        shown,          state
             35.010,         35.010,         ENTERABLE
             +0.013,         +0.013,         ENTERABLE
@@ -45,7 +47,9 @@ class KeypadViewModelTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # typed on a plan in mm, what is wrong with it
             1..5,           SECOND_POINT
             0.0020.003,     SECOND_POINT

@@ -25,7 +25,9 @@ class PictureViewTest {
         public void draw(Drawing drawing) {
             double right = drawing.frame().width() / 2;
             double bottom = drawing.frame().height();
-            drawing.area(List.of(new Point(0, 0), new Point(right, 0), new Point(right, bottom), new Point(0, bottom)), Role.ACCENT);
+            drawing.area(
+                    List.of(new Point(0, 0), new Point(right, 0), new Point(right, bottom), new Point(0, bottom)),
+                    Role.ACCENT);
             drawing.text(Label.of("30.021", 24, Role.INK), new Point(right + 10, bottom / 2), Anchor.LEFT);
         }
 

@@ -33,7 +33,11 @@ public final class Sheets {
         BufferedImage image = Toolkit.on(() -> draw(picture, frame, palette));
         try {
             Files.createDirectories(TO);
-            ImageIO.write(image, "png", TO.resolve(name + "-" + palette.name().toLowerCase(Locale.ROOT) + ".png").toFile());
+            ImageIO.write(
+                    image,
+                    "png",
+                    TO.resolve(name + "-" + palette.name().toLowerCase(Locale.ROOT) + ".png")
+                            .toFile());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -41,12 +45,17 @@ public final class Sheets {
     }
 
     private BufferedImage draw(Picture picture, Frame frame, Palette palette) {
-        return image(frame.width(), frame.height(), palette, frame.ground(), canvas ->
-                picture.draw(new Drawing(new CanvasPen(canvas, palette, faces, 1), lettering, frame)));
+        return image(
+                frame.width(),
+                frame.height(),
+                palette,
+                frame.ground(),
+                canvas -> picture.draw(new Drawing(new CanvasPen(canvas, palette, faces, 1), lettering, frame)));
     }
 
     /** What {@code ink} leaves on a ground; on the screen thread. */
-    static BufferedImage image(double width, double height, Palette palette, Role ground, Consumer<GraphicsContext> ink) {
+    static BufferedImage image(
+            double width, double height, Palette palette, Role ground, Consumer<GraphicsContext> ink) {
         Canvas canvas = new Canvas(width, height);
         canvas.getGraphicsContext2D().setFill(Color.web(palette.hex(ground)));
         canvas.getGraphicsContext2D().fillRect(0, 0, width, height);

@@ -12,13 +12,12 @@ public final class Toolkit {
 
     private static final long SECONDS = 30;
 
-    private Toolkit() {
-    }
+    private Toolkit() {}
 
     /** Starts the toolkit unless another test has, and does {@code work} on its thread. */
     public static <T> T on(Callable<T> work) {
         try {
-            Platform.startup(() -> { });
+            Platform.startup(() -> {});
         } catch (IllegalStateException alreadyRunning) {
             // another test started it, and it serves them all
         }

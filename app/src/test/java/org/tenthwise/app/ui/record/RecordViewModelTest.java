@@ -20,8 +20,10 @@ class RecordViewModelTest {
 
     @TempDir
     private Path folder;
+
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
 
     @BeforeEach
@@ -30,7 +32,8 @@ class RecordViewModelTest {
     }
 
     private RecordViewModel model(Handout handout) {
-        RecordViewModel model = new RecordViewModel(session.id(), workshop.shop, handout, workshop.errands, workshop.words, workshop);
+        RecordViewModel model =
+                new RecordViewModel(session.id(), workshop.shop, handout, workshop.errands, workshop.words, workshop);
         model.load();
         return model;
     }
@@ -54,20 +57,27 @@ class RecordViewModelTest {
             session.flagDoubt("Tip worn?");
             return session.note("Cold start");
         });
-        assertEquals("Signed: use as it is, by concession. Key fitted. Inspector 1. Number of the concession: C-1. One entry struck out. "
-                + "Doubt: Tip worn? (Setter 2). Note: Cold start (Setter 2).", model((run, as) -> folder).rowsValue().getValue().get(12).after());
+        assertEquals(
+                "Signed: use as it is, by concession. Key fitted. Inspector 1. Number of the concession: C-1. One "
+                        + "entry struck out. "
+                        + "Doubt: Tip worn? (Setter 2). Note: Cold start (Setter 2).",
+                model((run, as) -> folder).rowsValue().getValue().get(12).after());
     }
 
     @Test
     void aRepairIsSaidForGoodWithItsNumberWhileItIsInForce() {
         Workshop.must(() -> session.dispose(Disposition.REPAIR, "Sleeved.", "Design office", "A-7"));
-        assertEquals("Signed: repair. Sleeved. Design office. Number of the approval: A-7. Repaired: it counts among the concessions.",
+        assertEquals(
+                "Signed: repair. Sleeved. Design office. Number of the approval: A-7. Repaired: it counts among the "
+                        + "concessions.",
                 model((run, as) -> folder).rowsValue().getValue().get(12).after());
         Workshop.must(() -> {
             session.readingsFirst(true);
             return session.enter("0.013");
         });
-        assertEquals("Signed by Design office: repair. Measured or changed since. Repaired: it counts among the concessions. Measured in 2 passes.",
+        assertEquals(
+                "Signed by Design office: repair. Measured or changed since. Repaired: it counts among the "
+                        + "concessions. Measured in 2 passes.",
                 model((run, as) -> folder).rowsValue().getValue().get(12).after());
     }
 
@@ -106,8 +116,13 @@ class RecordViewModelTest {
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         RecordViewModel model = model((run, as) -> folder);
         assertFalse(model.unfinishedValue().getValue());
-        assertEquals("Does not conform: 1 of 24 characteristics out; 23 of 24 characteristics, 4 set-up steps, 2 steps in process not settled.", model.outcomeValue().getValue());
+        assertEquals(
+                "Does not conform: 1 of 24 characteristics out; 23 of 24 characteristics, 4 set-up steps, 2 steps "
+                        + "in process not settled.",
+                model.outcomeValue().getValue());
         assertEquals("Not accepted by Inspector 1.", model.signedValue().getValue());
-        assertTrue(model.factsValue().getValue().contains("Not accepted by Inspector 1. Closed with it, 25 Nov 2026, 09:31 +01:00"));
+        assertTrue(model.factsValue()
+                .getValue()
+                .contains("Not accepted by Inspector 1. Closed with it, 25 Nov 2026, 09:31 +01:00"));
     }
 }

@@ -19,6 +19,7 @@ class ReferenceViewModelTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private ReferenceViewModel model;
 
     @BeforeEach
@@ -27,7 +28,10 @@ class ReferenceViewModelTest {
     }
 
     private ReferenceViewModel.Chapter chapter(String id) {
-        return model.chaptersValue().getValue().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+        return model.chaptersValue().getValue().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -40,19 +44,44 @@ class ReferenceViewModelTest {
     @Test
     void theSentenceCountsCasesAndFigures() {
         model.load();
-        long cases = Arrays.stream(Topic.values()).mapToLong(topic -> Cases.of(topic).size()).sum();
-        long figures = Arrays.stream(Topic.values()).flatMap(topic -> Cases.of(topic).stream()).mapToLong(one -> one.published().size()).sum();
-        long aside = Arrays.stream(Topic.values()).flatMap(topic -> Cases.of(topic).stream()).mapToLong(one -> one.aside().size()).sum();
-        assertEquals(("%d cases were run. Of their %d figures %d agree and %d are set aside with the reason; none disagrees. "
-                + "A published figure was read in print or taken from a collection; its source stands with it.")
-                .formatted(cases, figures, figures - aside, aside), model.sentenceValue().getValue());
+        long cases = Arrays.stream(Topic.values())
+                .mapToLong(topic -> Cases.of(topic).size())
+                .sum();
+        long figures = Arrays.stream(Topic.values())
+                .flatMap(topic -> Cases.of(topic).stream())
+                .mapToLong(one -> one.published().size())
+                .sum();
+        long aside = Arrays.stream(Topic.values())
+                .flatMap(topic -> Cases.of(topic).stream())
+                .mapToLong(one -> one.aside().size())
+                .sum();
+        assertEquals(
+                ("%d cases were run. Of their %d figures %d agree and %d are set aside with the reason; none "
+                                + "disagrees. "
+                                + "A published figure was read in print or taken from a collection; its source "
+                                + "stands with it.")
+                        .formatted(cases, figures, figures - aside, aside),
+                model.sentenceValue().getValue());
     }
 
     @Test
     void everyTopicCanBeChosenAndTheFirstIs() {
         model.load();
-        assertEquals(List.of("threads", "wires", "cutting", "limits", "runout", "decision", "temperature", "statistics", "aside", "left-out"),
-                model.chaptersValue().getValue().stream().map(ReferenceViewModel.Chapter::id).toList());
+        assertEquals(
+                List.of(
+                        "threads",
+                        "wires",
+                        "cutting",
+                        "limits",
+                        "runout",
+                        "decision",
+                        "temperature",
+                        "statistics",
+                        "aside",
+                        "left-out"),
+                model.chaptersValue().getValue().stream()
+                        .map(ReferenceViewModel.Chapter::id)
+                        .toList());
         assertEquals("threads", model.shownProperty().get().chapter());
     }
 
@@ -90,7 +119,10 @@ class ReferenceViewModelTest {
     void whatIsLeftOutIsShownWithItsReason() {
         model.load();
         chapter("left-out").open().run();
-        assertEquals(Cases.leftOut().stream().map(one -> new ReferenceLine.Said(one.source() + ": " + one.name(), one.reason())).toList(),
+        assertEquals(
+                Cases.leftOut().stream()
+                        .map(one -> new ReferenceLine.Said(one.source() + ": " + one.name(), one.reason()))
+                        .toList(),
                 model.shownProperty().get().lines());
     }
 }

@@ -33,8 +33,7 @@ final class ARun implements AutoCloseable {
     ARun(Path store, Plan plan) throws Exception {
         ledger = SqliteLedger.open(store);
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
-        session = new Shop(ledger, clock)
-                .begin(new Beginning(plan, "014", "AB-7731", "Lathe 4", "Setter 2"));
+        session = new Shop(ledger, clock).begin(new Beginning(plan, "014", "AB-7731", "Lathe 4", "Setter 2"));
     }
 
     /** The first operation passed, and the step {@code step} in hand. */
@@ -59,7 +58,10 @@ final class ARun implements AutoCloseable {
         return this;
     }
 
-    /** The bore in hand at 20 °C, its gauge set on the plan's master and reading nought there; its number rises with size. */
+    /**
+     * The bore in hand at 20 °C, its gauge set on the plan's master and reading nought there; its number rises with
+     * size.
+     */
     ARun setBoreGauge() throws Exception {
         return setOnMaster().enter("20", "20");
     }

@@ -43,7 +43,8 @@ class AnswerHandlingTest extends RunAtHand {
         });
         assertEquals(4, run.session.state().pass().readings().size());
         assertTrue(run.session.state().asked() instanceof Asked.Temperature);
-        assertEquals(Standing.OPEN, run.session.state().line().finding().verdict().standing());
+        assertEquals(
+                Standing.OPEN, run.session.state().line().finding().verdict().standing());
     }
 
     @Test
@@ -55,8 +56,11 @@ class AnswerHandlingTest extends RunAtHand {
             press(scene, "commit");
             press(scene, "commit");
         });
-        assertEquals(List.of("20 °C", "20 °C"), run.session.state().pass().temperatures().stream()
-                .map(taken -> taken.read().toString()).toList());
+        assertEquals(
+                List.of("20 °C", "20 °C"),
+                run.session.state().pass().temperatures().stream()
+                        .map(taken -> taken.read().toString())
+                        .toList());
         assertTrue(run.session.state().asked() instanceof Asked.Reading);
     }
 
@@ -89,7 +93,8 @@ class AnswerHandlingTest extends RunAtHand {
             press(scene, "reply-1");
             press(scene, "commit");
         });
-        assertEquals(Optional.of(Register.RADIUS), run.session.state().sheet().run().register());
+        assertEquals(
+                Optional.of(Register.RADIUS), run.session.state().sheet().run().register());
         assertTrue(run.session.state().pass().isEmpty());
         assertEquals(1, run.session.state().line().earlier().size());
     }
@@ -102,7 +107,8 @@ class AnswerHandlingTest extends RunAtHand {
             Scene scene = opened().scene();
             type(scene, "0.015\n0.003\n0.012\n0.001\n");
         });
-        assertEquals(Standing.PASS, run.session.state().line().finding().verdict().standing());
+        assertEquals(
+                Standing.PASS, run.session.state().line().finding().verdict().standing());
     }
 
     @Test
@@ -177,7 +183,8 @@ class AnswerHandlingTest extends RunAtHand {
     @Test
     void aDoubtAndAStruckOutReadingShowAtTheirStep() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE).enter("47.990");
-        run.session.strikeOut(run.session.state().pass().readings().get(0).entry().seq(), "Chip under the anvil");
+        run.session.strikeOut(
+                run.session.state().pass().readings().get(0).entry().seq(), "Chip under the anvil");
         run.session.flagDoubt("Anvil worn?");
         String remarks = new Showing(words).of(run.session.state()).found().remarks();
         assertTrue(remarks.startsWith("Doubt: “Anvil worn?”. 1 struck out."), remarks);
@@ -186,6 +193,8 @@ class AnswerHandlingTest extends RunAtHand {
     @Test
     void aStepWithoutWordsOfTheDrawingShowsItsLimits() throws Exception {
         run.setUpAndGoTo(8);
-        assertEquals("48.30 to 48.60 mm", new Showing(words).of(run.session.state()).inHand().drawing());
+        assertEquals(
+                "48.30 to 48.60 mm",
+                new Showing(words).of(run.session.state()).inHand().drawing());
     }
 }

@@ -16,10 +16,14 @@ import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.Standing;
 
-/** The keys of cutting, under a double tap and a gauge that types fast. Outside Ø48, 47.980 to 48.000, guard band 0.003, four readings. */
+/**
+ * The keys of cutting, under a double tap and a gauge that types fast. Outside Ø48, 47.980 to 48.000, guard band 0.003,
+ * four readings.
+ */
 class CutHandlingTest extends RunAtHand {
 
-    private static final Plan THREAD = InventedPlans.inMillimetres("""
+    private static final Plan THREAD = InventedPlans.inMillimetres(
+            """
             [[step]]
             number = 1
             operation = 10
@@ -70,7 +74,8 @@ class CutHandlingTest extends RunAtHand {
             assertEquals(Act.WAIT, big(model));
             model.press();
             assertEquals(1, passes());
-            assertTrue(model.shownProperty().get().found().next().contains("still to be read before a cut is worked out"));
+            assertTrue(
+                    model.shownProperty().get().found().next().contains("still to be read before a cut is worked out"));
         }
     }
 
@@ -98,7 +103,9 @@ class CutHandlingTest extends RunAtHand {
         run.enter("48.010", "48.011", "48.010", "48.011");
         RunViewModel model = atOnce();
         assertEquals(Act.CUT_TAKEN, big(model));
-        assertTrue(model.shownProperty().get().found().next().startsWith("Asked 0.090, came off 0.070."), model.shownProperty().get().found().next());
+        assertTrue(
+                model.shownProperty().get().found().next().startsWith("Asked 0.090, came off 0.070."),
+                model.shownProperty().get().found().next());
     }
 
     @Test
@@ -107,7 +114,9 @@ class CutHandlingTest extends RunAtHand {
         clock.hold();
         RunViewModel model = atOnce();
         sends(model, "48.032\n");
-        assertEquals("Cut on these", model.shownProperty().get().allowed().otherWay().orElseThrow().label());
+        assertEquals(
+                "Cut on these",
+                model.shownProperty().get().allowed().otherWay().orElseThrow().label());
         model.keepOrAgain();
         assertEquals(List.of(), ways.asked, "a finger that was coming down to read again");
         clock.pass(400);
@@ -122,9 +131,12 @@ class CutHandlingTest extends RunAtHand {
         clock.hold();
         RunViewModel model = atOnce();
         sends(model, "48.032\n48.030\n48.031\n48.032\n");
-        RunShown.Panel.Ask asked = (RunShown.Panel.Ask) model.shownProperty().get().panel();
+        RunShown.Panel.Ask asked =
+                (RunShown.Panel.Ask) model.shownProperty().get().panel();
         assertEquals("Lathe 4: does its X offset count in diameters or in radii?", asked.words());
-        assertEquals(List.of("In diameters", "In radii"), asked.replies().stream().map(RunShown.Reply::label).toList());
+        assertEquals(
+                List.of("In diameters", "In radii"),
+                asked.replies().stream().map(RunShown.Reply::label).toList());
         assertEquals(Act.WAIT, big(model));
         model.reply(new Meaning.Counts(Register.RADIUS));
         assertEquals(null, counts(), "the answer lay under the finger that typed");
@@ -136,7 +148,9 @@ class CutHandlingTest extends RunAtHand {
         clock.pass(400);
         assertEquals(Act.CUT_TAKEN, big(model));
         // half of 48.031 less 47.990 is 0.0205
-        assertEquals("Change the X offset by −0.020 mm, counted in radii.", model.shownProperty().get().found().next());
+        assertEquals(
+                "Change the X offset by −0.020 mm, counted in radii.",
+                model.shownProperty().get().found().next());
         model.press();
         model.press();
         assertEquals(2, passes());
@@ -150,7 +164,9 @@ class CutHandlingTest extends RunAtHand {
         sends(model, "48.032\n48.030\n48.031\n48.032\n48.033\n");
         assertEquals(4, run.session.state().pass().readings().size());
         assertEquals(1, ways.told.size());
-        assertTrue(ways.told.get(0).words().contains("48.033"), () -> ways.told.get(0).words());
+        assertTrue(
+                ways.told.get(0).words().contains("48.033"),
+                () -> ways.told.get(0).words());
     }
 
     /** 47.998 is inside 48.000 by less than the guard band, and metal is left. */
@@ -175,7 +191,10 @@ class CutHandlingTest extends RunAtHand {
         assertEquals(Act.DISPOSE, big(model));
     }
 
-    /** What is said of an offset is true of all that the form tool cuts: a root that was measured good is good no more after it. */
+    /**
+     * What is said of an offset is true of all that the form tool cuts: a root that was measured good is good no more
+     * after it.
+     */
     @Test
     void aThreadCutDeeperIsDeeperAtItsRootToo() throws Exception {
         beginARunOf(THREAD);
@@ -184,10 +203,16 @@ class CutHandlingTest extends RunAtHand {
         sends(model, "10.616\n");
         model.reply(new Meaning.Counts(Register.DIAMETER));
         String said = model.shownProperty().get().found().next();
-        assertTrue(said.startsWith("Change the X offset by \u22120.") && said.endsWith(" mm, counted in diameters. The root goes down with it."), said);
+        assertTrue(
+                said.startsWith("Change the X offset by \u22120.")
+                        && said.endsWith(" mm, counted in diameters. The root goes down with it."),
+                said);
     }
 
-    /** 47.999 less 47.990 is 0.0045 deep, under 0.020: the spring pass that is advised takes metal off all the same, and the record must say so. */
+    /**
+     * 47.999 less 47.990 is 0.0045 deep, under 0.020: the spring pass that is advised takes metal off all the same, and
+     * the record must say so.
+     */
     @Test
     void aSpringPassOnWhatIsUnprovenIsACutToo() throws Exception {
         beginARunOf(THREAD);

@@ -41,6 +41,7 @@ class FastGaugeTest extends ScreenTest {
     private static final int PLACES = 20;
     /** Five more than a check has places, without a pause; then what is told is answered. */
     private static final int BURST = 25;
+
     private static final int A_REST = 2000;
     private static final int ANSWERED_AFTER_MS = 2500;
     /** Every figure is another, all of five places and inside the limits. */
@@ -48,6 +49,7 @@ class FastGaugeTest extends ScreenTest {
 
     @TempDir
     private Path dir;
+
     private final Watch watch = new Watch();
     private final Queue<Runnable> work = new ArrayDeque<>();
     private final List<String> told = new ArrayList<>();
@@ -73,9 +75,12 @@ class FastGaugeTest extends ScreenTest {
 
     /** @return the figures that became entries, in order */
     private List<String> send(int first, int figures, int entryMs) throws Exception {
-        List<String> sent = IntStream.range(first, first + figures).mapToObj("47.9%04d"::formatted).toList();
+        List<String> sent = IntStream.range(first, first + figures)
+                .mapToObj("47.9%04d"::formatted)
+                .toList();
         try (SqliteLedger ledger = SqliteLedger.open(dir.resolve(first + ".db"))) {
-            RunSession session = new Shop(ledger, watch).begin(new Beginning(plan((figures + PLACES - 1) / PLACES), "1", "L", "", "Setter 2"));
+            RunSession session = new Shop(ledger, watch)
+                    .begin(new Beginning(plan((figures + PLACES - 1) / PLACES), "1", "L", "", "Setter 2"));
             watch.hold();
             run(() -> {
                 Window window = window(Display.DAY);
@@ -91,9 +96,14 @@ class FastGaugeTest extends ScreenTest {
                     }
                 }
             });
-            List<String> taken = ledger.entries(session.id()).stream().flatMap(entry -> entry.event() instanceof Event.ReadingTaken read
-                    ? Stream.of(read.typed().text()) : Stream.empty()).toList();
-            List<String> named = told.stream().flatMap(words -> FIGURE.matcher(words).results().map(found -> found.group())).toList();
+            List<String> taken = ledger.entries(session.id()).stream()
+                    .flatMap(entry -> entry.event() instanceof Event.ReadingTaken read
+                            ? Stream.of(read.typed().text())
+                            : Stream.empty())
+                    .toList();
+            List<String> named = told.stream()
+                    .flatMap(words -> FIGURE.matcher(words).results().map(found -> found.group()))
+                    .toList();
             assertEquals(taken.stream().sorted().toList(), taken, "in their order");
             List<String> all = new ArrayList<>(taken);
             all.addAll(named);
@@ -114,11 +124,14 @@ class FastGaugeTest extends ScreenTest {
             toldAtMs = -1;
         } else if (toldAtMs < 0) {
             toldAtMs = nowMs;
-            sheet.lookupAll(".label").stream().map(label -> ((Label) label).getText()).filter(text -> FIGURE.matcher(text).find())
+            sheet.lookupAll(".label").stream()
+                    .map(label -> ((Label) label).getText())
+                    .filter(text -> FIGURE.matcher(text).find())
                     .forEach(told::add);
         } else if (nowMs - toldAtMs >= ANSWERED_AFTER_MS) {
             toldAtMs = -1;
-            List<Button> keys = sheet.lookupAll(".key").stream().map(Button.class::cast).toList();
+            List<Button> keys =
+                    sheet.lookupAll(".key").stream().map(Button.class::cast).toList();
             keys.get(keys.size() - 1).fire();
             window.scene().getRoot().requestFocus();
         }
@@ -132,8 +145,12 @@ class FastGaugeTest extends ScreenTest {
     }
 
     private static Plan plan(int checks) {
-        String places = IntStream.rangeClosed(1, PLACES).mapToObj(i -> "\"place " + i + "\"").collect(Collectors.joining(", "));
-        String steps = IntStream.rangeClosed(1, checks).mapToObj(number -> """
+        String places = IntStream.rangeClosed(1, PLACES)
+                .mapToObj(i -> "\"place " + i + "\"")
+                .collect(Collectors.joining(", "));
+        String steps = IntStream.rangeClosed(1, checks)
+                .mapToObj(number ->
+                        """
 
                 [[step]]
                 number = %d
@@ -146,7 +163,9 @@ class FastGaugeTest extends ScreenTest {
                 places = [%s]
                 gauge_kind = "micrometer"
                 gauge = "MC-3"
-                """.formatted(number, number, places)).collect(Collectors.joining());
+                """
+                                .formatted(number, number, places))
+                .collect(Collectors.joining());
         return InventedPlans.inMillimetres(steps);
     }
 

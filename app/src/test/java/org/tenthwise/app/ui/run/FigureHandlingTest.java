@@ -52,7 +52,8 @@ class FigureHandlingTest extends RunAtHand {
             press(scene, "commit");
         });
         assertEquals(1, run.session.state().pass().readings().size());
-        assertEquals("47.990", run.session.state().pass().readings().get(0).typed().text());
+        assertEquals(
+                "47.990", run.session.state().pass().readings().get(0).typed().text());
     }
 
     @Test
@@ -61,7 +62,9 @@ class FigureHandlingTest extends RunAtHand {
         run(() -> {
             Scene scene = opened().scene();
             type(scene, "48.310\n");
-            assertEquals(Standing.PASS, run.session.state().line().finding().verdict().standing());
+            assertEquals(
+                    Standing.PASS,
+                    run.session.state().line().finding().verdict().standing());
             type(scene, "47.990\n47.991\n");
         });
         assertEquals(ARun.OUTSIDE, run.session.state().inHand().number());
@@ -155,7 +158,8 @@ class FigureHandlingTest extends RunAtHand {
             ((Button) window.scene().lookup("#message").lookup(".key")).fire();
             settle(window.scene());
             assertTrue(window.scene().getRoot().lookupAll(".label").stream()
-                    .anyMatch(node -> node instanceof Label label && label.getText().startsWith("47.990 was typed")));
+                    .anyMatch(node ->
+                            node instanceof Label label && label.getText().startsWith("47.990 was typed")));
         });
         assertTrue(run.session.state().pass().readings().isEmpty());
     }

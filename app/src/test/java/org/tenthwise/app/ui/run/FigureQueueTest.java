@@ -10,7 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.session.Asked;
 import org.tenthwise.model.plan.Answer;
 
-/** Figures that come faster than they are written, and keys that are tapped twice; time is moved by hand where it counts. */
+/**
+ * Figures that come faster than they are written, and keys that are tapped twice; time is moved by hand where it
+ * counts.
+ */
 class FigureQueueTest extends RunAtHand {
 
     private final List<Runnable> waiting = new ArrayList<>();
@@ -43,14 +46,19 @@ class FigureQueueTest extends RunAtHand {
         sends(model, "47.990\n");
         model.touched("4");
         sends(model, "7.985\n");
-        assertEquals("Typed by hand and by a gauge. Read again. Not taken: 47.985.", ways.told.get(0).words());
+        assertEquals(
+                "Typed by hand and by a gauge. Read again. Not taken: 47.985.",
+                ways.told.get(0).words());
         nextIsDone();
         assertEquals(List.of(), waiting);
         assertEquals(List.of("47.990"), readings());
         assertEquals(1, ways.told.size());
     }
 
-    /** The step is begun anew meanwhile, and what is shown then would wipe it off the pad before anybody has read why it was refused. */
+    /**
+     * The step is begun anew meanwhile, and what is shown then would wipe it off the pad before anybody has read why it
+     * was refused.
+     */
     @Test
     void aFigureThatAFingerBeganIsNamedWhereAnotherDeedIsDoneRightBehindIt() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE).enter("47.990");
@@ -63,7 +71,9 @@ class FigureQueueTest extends RunAtHand {
         assertEquals(List.of(), ways.told);
         clock.pass(20);
         nextIsDone();
-        assertEquals("Typed by hand and by a gauge. Read again. Not taken: 47.985.", ways.told.get(0).words());
+        assertEquals(
+                "Typed by hand and by a gauge. Read again. Not taken: 47.985.",
+                ways.told.get(0).words());
         assertEquals(1, ways.told.size());
         assertEquals(List.of(), readings());
     }
@@ -77,7 +87,9 @@ class FigureQueueTest extends RunAtHand {
         nextIsDone();
         assertEquals(List.of("47.990"), readings());
         assertEquals(1, ways.told.size());
-        assertTrue(ways.told.get(0).words().endsWith("Not taken: 47990, 47.985, 47.98x."), ways.told.get(0).words());
+        assertTrue(
+                ways.told.get(0).words().endsWith("Not taken: 47990, 47.985, 47.98x."),
+                ways.told.get(0).words());
     }
 
     @Test
@@ -90,7 +102,9 @@ class FigureQueueTest extends RunAtHand {
         nextIsDone();
         assertEquals(List.of(), waiting);
         assertEquals(List.of("0.040", "0.000"), readings());
-        assertTrue(ways.told.get(0).words().endsWith("Not taken: 0.033."), ways.told.get(0).words());
+        assertTrue(
+                ways.told.get(0).words().endsWith("Not taken: 0.033."),
+                ways.told.get(0).words());
     }
 
     @Test
@@ -101,7 +115,9 @@ class FigureQueueTest extends RunAtHand {
         nextIsDone();
         assertEquals(List.of(), waiting);
         assertEquals(8, model.stateProperty().get().inHand().number());
-        assertTrue(ways.told.get(0).words().endsWith("Not taken: 47.990, 47.991."), ways.told.get(0).words());
+        assertTrue(
+                ways.told.get(0).words().endsWith("Not taken: 47.990, 47.991."),
+                ways.told.get(0).words());
     }
 
     @Test
@@ -113,7 +129,9 @@ class FigureQueueTest extends RunAtHand {
         clock.pass(999);
         sends(model, "47.990\n");
         assertEquals(8, run.session.state().inHand().number());
-        assertEquals("47.990 came when check 8 was full: is it the first of check 9?", ways.told.get(0).words());
+        assertEquals(
+                "47.990 came when check 8 was full: is it the first of check 9?",
+                ways.told.get(0).words());
         ways.told.get(0).replies().get(0).then().run();
         assertEquals(ARun.OUTSIDE, run.session.state().inHand().number());
         assertEquals(List.of("47.990"), readings());
@@ -192,7 +210,9 @@ class FigureQueueTest extends RunAtHand {
         clock.hold();
         RunViewModel model = atOnce();
         sends(model, "0.00x\n4");
-        assertTrue(ways.told.get(0).words().endsWith("Not taken: 0.00x."), ways.told.get(0).words());
+        assertTrue(
+                ways.told.get(0).words().endsWith("Not taken: 0.00x."),
+                ways.told.get(0).words());
         assertEquals("4", model.interrupted());
     }
 }

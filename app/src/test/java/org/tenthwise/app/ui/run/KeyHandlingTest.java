@@ -24,7 +24,16 @@ class KeyHandlingTest extends RunAtHand {
             strike(scene, KeyCode.ESCAPE);
         });
         String id = run.session.id();
-        assertEquals(List.of("back", "say DOUBT " + id, "say NOTE " + id, "strike " + id, "dispose " + id, "gauge " + id, "dispose " + id), ways.asked);
+        assertEquals(
+                List.of(
+                        "back",
+                        "say DOUBT " + id,
+                        "say NOTE " + id,
+                        "strike " + id,
+                        "dispose " + id,
+                        "gauge " + id,
+                        "dispose " + id),
+                ways.asked);
     }
 
     @Test
@@ -38,7 +47,8 @@ class KeyHandlingTest extends RunAtHand {
     void everyKeyIsReachedByTheTabulator() {
         run(() -> {
             Scene scene = opened().scene();
-            assertTrue(scene.getRoot().lookupAll(".key").stream().filter(node -> node instanceof Button)
+            assertTrue(scene.getRoot().lookupAll(".key").stream()
+                    .filter(node -> node instanceof Button)
                     .allMatch(node -> node.isFocusTraversable()));
         });
     }

@@ -16,7 +16,10 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.Standing;
 
-/** What is said of a cut over wires, and by which key it is taken, where the root of the thread goes down with it: 16.5 at the least. */
+/**
+ * What is said of a cut over wires, and by which key it is taken, where the root of the thread goes down with it: 16.5
+ * at the least.
+ */
 class RootAndCutHandlingTest extends RunAtHand {
 
     @BeforeEach
@@ -35,12 +38,18 @@ class RootAndCutHandlingTest extends RunAtHand {
         return model.commitProperty().get().act();
     }
 
-    /** The form of the tool is off where the root is deep enough before the flanks are: 18.248 is 18.436 less 0.188, and 16.55 less that 16.362. */
+    /**
+     * The form of the tool is off where the root is deep enough before the flanks are: 18.248 is 18.436 less 0.188, and
+     * 16.55 less that 16.362.
+     */
     @Test
     void noCutIsToldThatTakesTheRootOfAThreadUnderItsLimit() throws Exception {
         read("16.55", "20.600");
         String next = atOnce().shownProperty().get().found().next();
-        assertTrue(next.matches("Do not cut with this tool: the root goes down with it, to 0\\.1\\d\\d mm under its lower limit\\. Look at the form of the tool\\."), next);
+        assertTrue(
+                next.matches("Do not cut with this tool: the root goes down with it, to 0\\.1\\d\\d mm under its lower "
+                        + "limit\\. Look at the form of the tool\\."),
+                next);
     }
 
     /** The root passed as it was before the cut. */
@@ -72,25 +81,40 @@ class RootAndCutHandlingTest extends RunAtHand {
         run.session.again(Why.CUT);
         run.enter("20.500");
         String next = atOnce().shownProperty().get().found().next();
-        assertTrue(next.matches("Do not cut with this tool: by what came off since the root was measured, it would go 0\\.\\d\\d\\d mm under its lower limit\\."
-                + " Measure the root again: check 1\\."), next);
+        assertTrue(
+                next.matches("Do not cut with this tool: by what came off since the root was measured, it would go "
+                        + "0\\.\\d\\d\\d mm under its lower limit\\."
+                        + " Measure the root again: check 1\\."),
+                next);
         seen("run", "root-cut-since", this::screen);
     }
 
-    /** The sentence says to look at the tool, or to measure the root; with another tool a cut may have been taken all the same. */
+    /**
+     * The sentence says to look at the tool, or to measure the root; with another tool a cut may have been taken all
+     * the same.
+     */
     @Test
     void aCutThatIsAdvisedAgainstIsToldByALesserKey() throws Exception {
         read("16.65", "20.600");
         run.session.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
         RunViewModel model = atOnce();
         assertEquals(Act.READ_AGAIN, big(model));
-        assertEquals("Cut taken", model.shownProperty().get().allowed().otherWay().orElseThrow().label());
+        assertEquals(
+                "Cut taken",
+                model.shownProperty().get().allowed().otherWay().orElseThrow().label());
         model.keepOrAgain();
-        assertEquals(List.of(Optional.of(Why.CUT)), run.session.state().line().passes().stream().skip(1).map(pass -> pass.why()).toList());
+        assertEquals(
+                List.of(Optional.of(Why.CUT)),
+                run.session.state().line().passes().stream()
+                        .skip(1)
+                        .map(pass -> pass.why())
+                        .toList());
         run.enter("20.500");
         RunViewModel after = atOnce();
         assertEquals(Act.GO_TO, big(after));
-        assertEquals("Cut taken", after.shownProperty().get().allowed().otherWay().orElseThrow().label());
+        assertEquals(
+                "Cut taken",
+                after.shownProperty().get().allowed().otherWay().orElseThrow().label());
         after.press();
         assertEquals(1, run.session.state().inHand().number());
     }
@@ -103,15 +127,23 @@ class RootAndCutHandlingTest extends RunAtHand {
         run.session.dispose(Disposition.REWORK, "Chase it", "Inspector 1", "");
         run.session.strikeOut(read, "chip under the wire");
         run.enter("20.500");
-        assertEquals("Nobody can tell how far the root went down with the cuts since it was measured. Measure it again before any cut: check 1.",
+        assertEquals(
+                "Nobody can tell how far the root went down with the cuts since it was measured. Measure it again "
+                        + "before any cut: check 1.",
                 atOnce().shownProperty().get().found().next());
     }
 
-    /** On a root of 17.15 a wire of 1.443 reads 17.15 + 2 · 1.443 = 20.036, and no less; in a thread in size it lies clear of it. */
+    /**
+     * On a root of 17.15 a wire of 1.443 reads 17.15 + 2 · 1.443 = 20.036, and no less; in a thread in size it lies
+     * clear of it.
+     */
     @Test
     void whereNoLargerWireHelpsNoneIsAskedFor() throws Exception {
         read("17.15", "20.030");
-        assertEquals("The wire touches the root, though it clears it on a thread in size: the reading, the root or the thread is wrong."
-                + " Measure the root anew, then read again.", atOnce().shownProperty().get().found().next());
+        assertEquals(
+                "The wire touches the root, though it clears it on a thread in size: the reading, the root or the "
+                        + "thread is wrong."
+                        + " Measure the root anew, then read again.",
+                atOnce().shownProperty().get().found().next());
     }
 }

@@ -24,6 +24,7 @@ abstract class RunAtHand extends ScreenTest {
 
     @TempDir
     private Path dir;
+
     ARun run;
     final Ways ways = new Ways();
     /** Time enough has passed whenever it is looked at, unless a test holds it. */
@@ -63,7 +64,13 @@ abstract class RunAtHand extends ScreenTest {
 
     /** @param work takes each deed, to do it when the test wants it done */
     final RunViewModel model(Executor work) {
-        return new RunViewModel(run.session, run.session.state(), new Errands(new Background(work, Runnable::run), words, ways), ways, words, clock);
+        return new RunViewModel(
+                run.session,
+                run.session.state(),
+                new Errands(new Background(work, Runnable::run), words, ways),
+                ways,
+                words,
+                clock);
     }
 
     /** Types into a model without a screen; a line feed is Enter. */
@@ -79,7 +86,9 @@ abstract class RunAtHand extends ScreenTest {
 
     /** The readings of the pass in hand, as they were typed. */
     final List<String> readings() {
-        return run.session.state().pass().readings().stream().map(reading -> reading.typed().text()).toList();
+        return run.session.state().pass().readings().stream()
+                .map(reading -> reading.typed().text())
+                .toList();
     }
 
     static String text(Scene scene, String id) {

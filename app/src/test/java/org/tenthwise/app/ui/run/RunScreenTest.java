@@ -48,7 +48,8 @@ class RunScreenTest extends RunAtHand {
         seen("run-out-by-angle");
         run.enter("0.000");
         seen("run-out-one-by-angle");
-        run.session.strikeOut(run.session.state().movable().orElseThrow().reading().entry().seq(), "Gauge slipped");
+        run.session.strikeOut(
+                run.session.state().movable().orElseThrow().reading().entry().seq(), "Gauge slipped");
         run.enter("0.000", "-0.011", "-0.028", "-0.038", "-0.038", "-0.026", "-0.011", "-0.001");
         seen("run-out-one-section-by-angle");
         run.enter("0.000", "-0.014", "-0.036", "-0.048", "-0.049", "-0.034", "-0.014", "-0.002");
@@ -63,8 +64,10 @@ class RunScreenTest extends RunAtHand {
             Window window = window(new Display("large", 1280, 800, new Kept(false, true, false)));
             window.shell().show(screen(window));
             settle(window.scene());
-            assertTrue(window.scene().getRoot().lookupAll(".label").stream().map(Label.class::cast)
-                    .anyMatch(label -> label.isVisible() && label.getText().contains("Rock it through square; read where the needle turns back.")));
+            assertTrue(window.scene().getRoot().lookupAll(".label").stream()
+                    .map(Label.class::cast)
+                    .anyMatch(label -> label.isVisible()
+                            && label.getText().contains("Rock it through square; read where the needle turns back.")));
         });
     }
 
@@ -74,13 +77,20 @@ class RunScreenTest extends RunAtHand {
         run.session.answer(Answer.YES);
         run.session.goTo(ARun.RUN_OUT);
         run.enter("0.002", "-0.040", "0.003", "-0.051", "0.000");
-        run.session.strikeOut(run.session.state().movable().orElseThrow().reading().entry().seq(), "Gauge slipped");
+        run.session.strikeOut(
+                run.session.state().movable().orElseThrow().reading().entry().seq(), "Gauge slipped");
         run.enter("0.000", "-0.011", "-0.028", "-0.038", "-0.038", "-0.026", "-0.011", "-0.001");
         run.enter("0.000", "-0.014", "-0.036", "-0.048", "-0.049", "-0.034", "-0.014", "-0.002");
         run(() -> {
-            Node picture = ((Parent) opened().scene().lookup(".step-sheet")).getChildrenUnmodifiable().stream()
-                    .filter(PictureView.class::isInstance).findFirst().orElseThrow();
-            Frame room = Frame.screen(picture.getLayoutBounds().getWidth(), picture.getLayoutBounds().getHeight(), 1);
+            Node picture = ((Parent) opened().scene().lookup(".step-sheet"))
+                    .getChildrenUnmodifiable().stream()
+                            .filter(PictureView.class::isInstance)
+                            .findFirst()
+                            .orElseThrow();
+            Frame room = Frame.screen(
+                    picture.getLayoutBounds().getWidth(),
+                    picture.getLayoutBounds().getHeight(),
+                    1);
             Picture drawn = atOnce().shownProperty().get().picture().orElseThrow();
             assertEquals(2, RecordingPen.of(drawn, room).drawnIn(Role.ZONE).size(), room::toString);
         });
@@ -244,7 +254,8 @@ class RunScreenTest extends RunAtHand {
     void aConcessionThatLapsedHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.BORE).setBoreGauge().enter("0.0245", "0.014", "0.011", "0.013");
         run.session.dispose(Disposition.USE_AS_IS, "Key fitted by hand", "Inspector 1", "C-1");
-        run.session.strikeOut(run.session.state().pass().readings().get(0).entry().seq(), "Misread");
+        run.session.strikeOut(
+                run.session.state().pass().readings().get(0).entry().seq(), "Misread");
         run.enter("0.0265");
         assertTrue(run.session.state().line().lapsed().isPresent());
         seen("concession-lapsed");
@@ -292,9 +303,12 @@ class RunScreenTest extends RunAtHand {
     @Test
     void aStoppedQueueHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE);
-        seen("run", "queue-stopped", this::screen, window -> window.shell().tell(new Message("Not taken",
-                "Something else is asked now. Look at it, then read again. Not taken: 47.990, 47.991, 47.992, 47.993, 47.994.",
-                List.of(new Message.Reply("Understood", () -> { })))));
+        seen("run", "queue-stopped", this::screen, window -> window.shell()
+                .tell(new Message(
+                        "Not taken",
+                        "Something else is asked now. Look at it, then read again. Not taken: 47.990, 47.991, "
+                                + "47.992, 47.993, 47.994.",
+                        List.of(new Message.Reply("Understood", () -> {})))));
     }
 
     @Test
@@ -302,7 +316,8 @@ class RunScreenTest extends RunAtHand {
         run.setUpAndGoTo(ARun.OUTSIDE);
         seen("run", "focus", this::screen, window -> {
             PseudoClass ring = PseudoClass.getPseudoClass("focus-visible");
-            List.of("digit-5", "note", "back").forEach(id -> window.scene().lookup("#" + id).pseudoClassStateChanged(ring, true));
+            List.of("digit-5", "note", "back")
+                    .forEach(id -> window.scene().lookup("#" + id).pseudoClassStateChanged(ring, true));
         });
     }
 

@@ -18,7 +18,8 @@ import org.tenthwise.model.verdict.Standing;
 /** A second tap that comes before the first is on the disk, where yes is the good answer to both of two questions. */
 class SecondTapTest extends RunAtHand {
 
-    private static final Plan NUT = InventedPlans.inMillimetres("""
+    private static final Plan NUT = InventedPlans.inMillimetres(
+            """
             [[step]]
             number = 1
             operation = 10

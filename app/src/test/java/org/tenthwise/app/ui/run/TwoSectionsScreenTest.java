@@ -12,7 +12,9 @@ import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 
-/** The longest that is ever told about a run-out: both axes, a lean, form that stays, and the datum before all of it. */
+/**
+ * The longest that is ever told about a run-out: both axes, a lean, form that stays, and the datum before all of it.
+ */
 class TwoSectionsScreenTest extends RunAtHand {
 
     @BeforeEach
@@ -46,7 +48,9 @@ class TwoSectionsScreenTest extends RunAtHand {
     @Test
     void onceItIsSignedForTheBigKeyGoesOn() throws Exception {
         run.session.dispose(Disposition.USE_AS_IS, "Turned true by the datum in operation 40", "Inspector 1", "C-12");
-        assertEquals("Signed: use as it is, by concession, Inspector 1. Sign", atOnce().shownProperty().get().found().next() + " " + big());
+        assertEquals(
+                "Signed: use as it is, by concession, Inspector 1. Sign",
+                atOnce().shownProperty().get().found().next() + " " + big());
     }
 
     @Test
@@ -54,7 +58,9 @@ class TwoSectionsScreenTest extends RunAtHand {
         swept(Holding.THREE_JAW);
         assertEquals(List.of("Enter", "Trued up"), keys());
         atOnce().keepOrAgain();
-        assertEquals(Optional.of(Event.PassBegun.Why.MOVED), run.session.state().pass().why());
+        assertEquals(
+                Optional.of(Event.PassBegun.Why.MOVED),
+                run.session.state().pass().why());
     }
 
     @Test
@@ -66,7 +72,8 @@ class TwoSectionsScreenTest extends RunAtHand {
 
     private List<String> keys() {
         RunShown shown = atOnce().shownProperty().get();
-        return List.of(big(), shown.allowed().otherWay().map(RunShown.OtherWay::label).orElse("Read again"));
+        return List.of(
+                big(), shown.allowed().otherWay().map(RunShown.OtherWay::label).orElse("Read again"));
     }
 
     private void swept(Holding holding) throws Exception {
@@ -83,7 +90,8 @@ class TwoSectionsScreenTest extends RunAtHand {
         run.enter("0.038", "0.024", "0.018", "0.006", "-0.002", "0.002", "0.010", "0.026");
         run.enter("0.030", "0.050", "0.045", "0.015", "-0.025", "-0.051", "-0.045", "-0.017");
         assertEquals("Jaws moved", big());
-        assertEquals(20, StepFigures.measured(run.session.state().line().finding()).size());
+        assertEquals(
+                20, StepFigures.measured(run.session.state().line().finding()).size());
         seen("run", "run-out-two-sections-fail", this::screen);
     }
 }

@@ -37,7 +37,10 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.Standing;
 
-/** The demo's screw carrier from its first check to its last on the run screen: by its keys, by keyboard, by a gauge that types. */
+/**
+ * The demo's screw carrier from its first check to its last on the run screen: by its keys, by keyboard, by a gauge
+ * that types.
+ */
 class WholePartTest extends ScreenTest {
 
     private static final Plan PLAN = DemoPart.SCREW_CARRIER.plan();
@@ -45,6 +48,7 @@ class WholePartTest extends ScreenTest {
 
     @TempDir
     private Path dir;
+
     private final Ways ways = new Ways();
 
     /** How the one at the machine gets something into the screen. */
@@ -72,7 +76,7 @@ class WholePartTest extends ScreenTest {
         public void enter(Scene scene, String text) {
             for (char sign : text.toCharArray()) {
                 switch (sign) {
-                    case '+' -> { }
+                    case '+' -> {}
                     case '-' -> fire(scene, "sign");
                     case '.' -> fire(scene, "point");
                     default -> fire(scene, "digit-" + sign);
@@ -94,7 +98,8 @@ class WholePartTest extends ScreenTest {
         public void press(Scene scene, String key) {
             settle(scene);
             for (int struck = 0; struck < MOST_KEYS; struck++) {
-                if (scene.getFocusOwner() != null && key.equals(scene.getFocusOwner().getId())) {
+                if (scene.getFocusOwner() != null
+                        && key.equals(scene.getFocusOwner().getId())) {
                     pressFocused(scene);
                     return;
                 }
@@ -144,7 +149,8 @@ class WholePartTest extends ScreenTest {
 
     /** @param kept what the ledger should hold of a figure */
     private void walk(Hand hand, UnaryOperator<String> kept) throws Exception {
-        Sample sample = ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), PLAN)).sample();
+        Sample sample =
+                ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), PLAN)).sample();
         Path store = dir.resolve("s.db");
         try (ARun run = new ARun(store, PLAN)) {
             run(() -> {
@@ -157,10 +163,16 @@ class WholePartTest extends ScreenTest {
         try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
             String id = ledger.runs().get(0);
             assertEquals(List.of("sign " + id), ways.asked);
-            assertEquals(done(sample.events(), kept), done(ledger.entries(id).stream().map(Entry::event).toList(), text -> text));
+            assertEquals(
+                    done(sample.events(), kept),
+                    done(ledger.entries(id).stream().map(Entry::event).toList(), text -> text));
             Sheet sheet = Shop.sheet(ledger, id);
             assertEquals(PLAN.steps().size(), sheet.lines().size());
-            sheet.lines().forEach(line -> assertEquals(Standing.PASS, line.finding().verdict().standing(), line.step().name()));
+            sheet.lines()
+                    .forEach(line -> assertEquals(
+                            Standing.PASS,
+                            line.finding().verdict().standing(),
+                            line.step().name()));
         }
     }
 
@@ -168,7 +180,8 @@ class WholePartTest extends ScreenTest {
         Window window = window(Display.DAY);
         Errands errands = new Errands(new Background(Runnable::run, Runnable::run), words, ways);
         RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words, new Watch());
-        window.shell().show(new RunScreen(model, new Pictures(new ScreenFaces(), new Lettering(), window.look()), words));
+        window.shell()
+                .show(new RunScreen(model, new Pictures(new ScreenFaces(), new Lettering(), window.look()), words));
         settle(window.scene());
         return window.scene();
     }
@@ -195,14 +208,19 @@ class WholePartTest extends ScreenTest {
         }
     }
 
-    /** The gauge the plan names is at hand; which way its number goes, where that is not known yet, and what it is set on, are told. */
+    /**
+     * The gauge the plan names is at hand; which way its number goes, where that is not known yet, and what it is set
+     * on, are told.
+     */
     private static void set(Hand hand, Scene scene, ARun run, Event.GaugeSet set) {
         Setting setting = set.setting();
         if (setting.gauge().sense().isPresent() || setting.certified().isPresent()) {
             goTo(hand, scene, run, set.step());
         }
         if (run.session.state().asked() instanceof Asked.WhichSense) {
-            setting.gauge().sense().ifPresent(sense -> hand.press(scene, sense == Sense.FALLS_WITH_SIZE ? "reply-0" : "reply-1"));
+            setting.gauge()
+                    .sense()
+                    .ifPresent(sense -> hand.press(scene, sense == Sense.FALLS_WITH_SIZE ? "reply-0" : "reply-1"));
         }
         setting.certified().ifPresent(certified -> hand.enter(scene, certified.text()));
         setting.zero().ifPresent(zero -> {
@@ -230,7 +248,11 @@ class WholePartTest extends ScreenTest {
         List<String> done = new ArrayList<>();
         for (Event event : events) {
             if (event instanceof Event.ReadingTaken taken) {
-                done.add("%d %s %s".formatted(taken.step(), taken.slot(), kept.apply(taken.typed().text())));
+                done.add("%d %s %s"
+                        .formatted(
+                                taken.step(),
+                                taken.slot(),
+                                kept.apply(taken.typed().text())));
             } else if (event instanceof Event.TemperatureTaken taken) {
                 done.add("%d %s %s".formatted(taken.step(), taken.of(), taken.read()));
             } else if (event instanceof Event.Answered answered) {

@@ -105,15 +105,17 @@ class ShellTest extends ScreenTest {
     void aKeyIsAsManyMillimetresOnAFinerDisplay() {
         run(() -> {
             for (int width : List.of(1280, 1920)) {
-                Shell shell = window(new Display("fine", width, width * 5 / 8, Display.DAY.look())).shell();
+                Shell shell = window(new Display("fine", width, width * 5 / 8, Display.DAY.look()))
+                        .shell();
                 Plain screen = new Plain("one key");
-                Key key = new Key(Key.Kind.PLAIN, "Key", () -> { });
+                Key key = new Key(Key.Kind.PLAIN, "Key", () -> {});
                 key.setMaxSize(64, 64);
                 screen.root.getChildren().add(key);
                 shell.show(screen);
                 settle(shell.scene());
                 // 64 of 1280 px: a twentieth of the width of the display
-                assertEquals(width / 20.0, key.localToScene(key.getLayoutBounds()).getWidth(), 0.01);
+                assertEquals(
+                        width / 20.0, key.localToScene(key.getLayoutBounds()).getWidth(), 0.01);
             }
         });
     }
@@ -123,8 +125,12 @@ class ShellTest extends ScreenTest {
         run(() -> {
             Shell shell = window(Display.DAY).shell();
             shell.show(new Plain("home"));
-            shell.tell(new Message("First", "It stays.", List.of(
-                    new Message.Reply("No", () -> happened.add("no")), new Message.Reply("Yes", () -> happened.add("yes")))));
+            shell.tell(new Message(
+                    "First",
+                    "It stays.",
+                    List.of(
+                            new Message.Reply("No", () -> happened.add("no")),
+                            new Message.Reply("Yes", () -> happened.add("yes")))));
             shell.trouble();
             shell.show(new Plain("run"));
             assertEquals(List.of("No", "Yes"), keys(shell.scene()));
@@ -159,8 +165,9 @@ class ShellTest extends ScreenTest {
                     }
                 });
                 type(shell.scene(), "4");
-                Event.fireEvent(shell.scene().getRoot(), new KeyEvent(KeyEvent.KEY_TYPED, between, "", KeyCode.UNDEFINED,
-                        false, false, false, false));
+                Event.fireEvent(
+                        shell.scene().getRoot(),
+                        new KeyEvent(KeyEvent.KEY_TYPED, between, "", KeyCode.UNDEFINED, false, false, false, false));
                 type(shell.scene(), "6");
             });
             assertEquals(KeypadViewModel.State.NO_FIGURE, pad.stateProperty().get());
@@ -181,7 +188,9 @@ class ShellTest extends ScreenTest {
 
     private static List<String> keys(Scene scene) {
         settle(scene);
-        return scene.getRoot().lookupAll(".key").stream().map(node -> ((Key) node).getText()).toList();
+        return scene.getRoot().lookupAll(".key").stream()
+                .map(node -> ((Key) node).getText())
+                .toList();
     }
 
     private static Key key(Scene scene, int index) {

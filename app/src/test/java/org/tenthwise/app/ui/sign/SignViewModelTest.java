@@ -19,6 +19,7 @@ class SignViewModelTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
     private SignViewModel model;
 
@@ -49,15 +50,21 @@ class SignViewModelTest {
     @Test
     void itSaysBeforehandWhatTheRecordWillBeCalled() {
         // 35 steps: 9 of the set-up, of which five passed, 2 in process, 24 of the drawing, of which one is out
-        assertEquals("Once closed, the record says: Does not conform: 1 of 24 characteristics out; 23 of 24 characteristics, 4 set-up steps, 2 steps in process not settled.", model.willBeValue().getValue());
-        assertEquals("0 of 24 characteristics passed; beside them 5 of 9 set-up steps, 0 of 2 steps in process.", model.passedValue().getValue());
+        assertEquals(
+                "Once closed, the record says: Does not conform: 1 of 24 characteristics out; 23 of 24 "
+                        + "characteristics, 4 set-up steps, 2 steps in process not settled.",
+                model.willBeValue().getValue());
+        assertEquals(
+                "0 of 24 characteristics passed; beside them 5 of 9 set-up steps, 0 of 2 steps in process.",
+                model.passedValue().getValue());
         assertEquals("Not signed.", model.signedValue().getValue());
         assertEquals(30, model.mattersValue().getValue().size());
     }
 
     @Test
     void whatFailedStandsBeforeWhatIsOnlyOpen() {
-        List<String> numbers = model.mattersValue().getValue().stream().map(Matter::number).toList();
+        List<String> numbers =
+                model.mattersValue().getValue().stream().map(Matter::number).toList();
         assertEquals(List.of("13", "6", "7"), numbers.subList(0, 3));
     }
 
@@ -82,7 +89,9 @@ class SignViewModelTest {
     void closedAllTheSameItLeadsToTheRecord() {
         sign();
         workshop.reply("Close it all the same");
-        assertEquals(Optional.of(new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED)), session.state().sheet().run().closed());
+        assertEquals(
+                Optional.of(new Event.Closed("Inspector 1", SignedAs.NOT_ACCEPTED)),
+                session.state().sheet().run().closed());
         assertEquals(List.of("record " + session.id()), workshop.asked);
     }
 

@@ -19,6 +19,7 @@ class StoodViewModelTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
     private StepForm model;
 
@@ -36,8 +37,18 @@ class StoodViewModelTest {
 
     @Test
     void thePlacesRoundTheTurnAreTheReadyAnswers() {
-        assertEquals(Stream.of("half-way from jaw 1 to jaw 2", "jaw 2 under the needle", "half-way from jaw 2 to jaw 3", "jaw 3 under the needle",
-                "half-way from jaw 3 to jaw 4", "jaw 4 under the needle", "half-way from jaw 4 to jaw 1").map(place -> place + ", near the jaws").toList(), places(model.form().fields().get(0)));
+        assertEquals(
+                Stream.of(
+                                "half-way from jaw 1 to jaw 2",
+                                "jaw 2 under the needle",
+                                "half-way from jaw 2 to jaw 3",
+                                "jaw 3 under the needle",
+                                "half-way from jaw 3 to jaw 4",
+                                "jaw 4 under the needle",
+                                "half-way from jaw 4 to jaw 1")
+                        .map(place -> place + ", near the jaws")
+                        .toList(),
+                places(model.form().fields().get(0)));
     }
 
     private static <T> List<String> places(Field<T> field) {
@@ -62,7 +73,10 @@ class StoodViewModelTest {
         model.form().goOn();
         assertEquals(List.of("back"), workshop.asked);
         Run.Reading struck = session.state().pass().readings().get(4);
-        assertEquals("The place was another: jaw 3 under the needle, near the jaws", struck.struck().orElseThrow().reason());
-        assertEquals("0.033", session.state().pass().standing().get("5.1").typed().text());
+        assertEquals(
+                "The place was another: jaw 3 under the needle, near the jaws",
+                struck.struck().orElseThrow().reason());
+        assertEquals(
+                "0.033", session.state().pass().standing().get("5.1").typed().text());
     }
 }

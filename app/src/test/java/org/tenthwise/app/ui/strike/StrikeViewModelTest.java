@@ -18,6 +18,7 @@ class StrikeViewModelTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
     private StepForm model;
 
@@ -35,9 +36,13 @@ class StrikeViewModelTest {
 
     @Test
     void theReadingsAndTemperaturesOfTheStepAreOfferedTheLatestFirst() {
-        List<String> offered = which().choice().offeredProperty().get().stream().map(Strikable::reads).toList();
+        List<String> offered = which().choice().offeredProperty().get().stream()
+                .map(Strikable::reads)
+                .toList();
         assertEquals(4, offered.size());
-        assertEquals(List.of("0.015 mm", "0.013 mm", "20 °C", "20 °C"), offered.stream().map(text -> text.split(",")[0]).toList());
+        assertEquals(
+                List.of("0.015 mm", "0.013 mm", "20 °C", "20 °C"),
+                offered.stream().map(text -> text.split(",")[0]).toList());
     }
 
     @Test
@@ -57,7 +62,11 @@ class StrikeViewModelTest {
         "Chip".chars().mapToObj(Character::toString).forEach(model.form()::character);
         model.form().goOn();
         assertEquals(List.of("back"), workshop.asked);
-        assertEquals(List.of("Chip"), struck().stream().map(reading -> reading.struck().orElseThrow().reason()).toList());
+        assertEquals(
+                List.of("Chip"),
+                struck().stream()
+                        .map(reading -> reading.struck().orElseThrow().reason())
+                        .toList());
         assertEquals("0.015", struck().get(0).typed().text());
     }
 
@@ -69,11 +78,15 @@ class StrikeViewModelTest {
         Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
         model.form().goOn();
         assertEquals("Not taken", workshop.told.get(0).title());
-        assertEquals("The run is closed. Nothing but notes and signatures can be added to it.", workshop.told.get(0).words());
+        assertEquals(
+                "The run is closed. Nothing but notes and signatures can be added to it.",
+                workshop.told.get(0).words());
         assertEquals(0, struck().size());
     }
 
     private List<Run.Reading> struck() {
-        return session.state().pass().readings().stream().filter(reading -> reading.struck().isPresent()).toList();
+        return session.state().pass().readings().stream()
+                .filter(reading -> reading.struck().isPresent())
+                .toList();
     }
 }

@@ -19,6 +19,7 @@ class WordsViewModelTest {
 
     @RegisterExtension
     private final Workshop workshop = new Workshop();
+
     private RunSession session;
 
     @BeforeEach

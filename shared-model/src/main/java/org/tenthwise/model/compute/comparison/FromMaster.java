@@ -9,8 +9,8 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>Size = certified size of the master + sign of the gauge · (reading − reading on the master).
  *
- * <p>Exact, in the sense of the size: more than the master is more. The sign is +1 for a gauge whose number rises with the
- * size and −1 for one whose number falls.
+ * <p>Exact, in the sense of the size: more than the master is more. The sign is +1 for a gauge whose number rises with
+ * the size and −1 for one whose number falls.
  *
  * <p>A reading equal to the one on the master gives the certified size.
  *
@@ -19,12 +19,11 @@ import org.tenthwise.model.quantity.Length;
  */
 public final class FromMaster {
 
-    private FromMaster() {
-    }
+    private FromMaster() {}
 
     /**
      * @param reading on the work
-     * @param zero    reading on the master
+     * @param zero reading on the master
      */
     public static Length size(Length certified, Sense sense, Length reading, Length zero) {
         return certified.plus(correction(sense, reading, zero));

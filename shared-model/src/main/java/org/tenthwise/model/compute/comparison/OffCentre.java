@@ -13,13 +13,12 @@ import org.tenthwise.model.quantity.Nanometres;
  *
  * <p>Points on the middle give nought. It grows with the square of the distance.
  *
- * <p>Source: geometry of a chord; <em>common practice</em> is to swing the gauge sideways and to take the greatest reading,
- * which takes it away.
+ * <p>Source: geometry of a chord; <em>common practice</em> is to swing the gauge sideways and to take the greatest
+ * reading, which takes it away.
  */
 public final class OffCentre {
 
-    private OffCentre() {
-    }
+    private OffCentre() {}
 
     /** Whether points that far off the middle still stand in the bore. */
     public static boolean touches(Length diameter, Length offCentre) {
@@ -35,8 +34,9 @@ public final class OffCentre {
             throw new IllegalArgumentException("diameter is %s: a bore is more than nought".formatted(diameter));
         }
         if (!touches(diameter, offCentre)) {
-            throw new IllegalArgumentException("off_centre is %s: points that far off the middle do not touch a bore of %s".formatted(
-                    offCentre, diameter));
+            throw new IllegalArgumentException(
+                    "off_centre is %s: points that far off the middle do not touch a bore of %s"
+                            .formatted(offCentre, diameter));
         }
         double whole = Nanometres.of(diameter);
         double twice = 2 * Nanometres.of(offCentre);

@@ -13,15 +13,14 @@ import org.tenthwise.model.quantity.Nanometres;
  *
  * <p>No tilt gives nought. It grows with the square of the tilt: at 1° it is 0.015 % of the bore.
  *
- * <p>Source: geometry; <em>common practice</em> is to rock the gauge through square and to read where
- * the needle turns back, which takes it away: it is the least size, on whichever side the numbers of the gauge grow.
+ * <p>Source: geometry; <em>common practice</em> is to rock the gauge through square and to read where the needle turns
+ * back, which takes it away: it is the least size, on whichever side the numbers of the gauge grow.
  */
 public final class Rocking {
 
     private static final BigDecimal RIGHT_ANGLE = BigDecimal.valueOf(90);
 
-    private Rocking() {
-    }
+    private Rocking() {}
 
     /** @throws IllegalArgumentException for a bore of nothing, or unless the tilt is 0° or more and less than 90° */
     public static Length readsMore(Length diameter, BigDecimal tiltDegrees) {
@@ -29,7 +28,8 @@ public final class Rocking {
             throw new IllegalArgumentException("diameter is %s: a bore is more than nought".formatted(diameter));
         }
         if (tiltDegrees.signum() < 0 || tiltDegrees.compareTo(RIGHT_ANGLE) >= 0) {
-            throw new IllegalArgumentException("tilt is %s: it is 0 degrees or more and less than 90".formatted(tiltDegrees.toPlainString()));
+            throw new IllegalArgumentException(
+                    "tilt is %s: it is 0 degrees or more and less than 90".formatted(tiltDegrees.toPlainString()));
         }
         double tilt = Math.toRadians(tiltDegrees.doubleValue());
         double sine = Math.sin(tilt / 2);

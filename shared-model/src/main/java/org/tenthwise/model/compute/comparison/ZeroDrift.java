@@ -9,10 +9,11 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>Exact, in the sense of the gauge's number.
  *
- * <p>Equal readings give nought. A drift of one division is within what can be read and is let stand; more means that the
- * work is read again.
+ * <p>Equal readings give nought. A drift of one division is within what can be read and is let stand; more means that
+ * the work is read again.
  *
- * <p>Source: <em>common practice</em> in comparison with a master: close the measurement on the master it was opened on.
+ * <p>Source: <em>common practice</em> in comparison with a master: close the measurement on the master it was opened
+ * on.
  *
  * @param readAgain whether the drift is more than one division
  */

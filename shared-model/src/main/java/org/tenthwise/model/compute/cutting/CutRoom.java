@@ -9,13 +9,14 @@ import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
 
 /**
- * Between which two cuts every size is inside. All lengths are what comes off the size, so that more metal gone is always more.
+ * Between which two cuts every size is inside. All lengths are what comes off the size, so that more metal gone is
+ * always more.
  *
- * @param middle   middle between the greatest and the least size
+ * @param middle middle between the greatest and the least size
  * @param pastSize whether a size has passed its limit already
- * @param least    what must come off before the size with most metal is inside; nought or more
- * @param most     what may come off before the size with least metal is outside, less than nought where it is already; absent where
- *                 no limit bounds it
+ * @param least what must come off before the size with most metal is inside; nought or more
+ * @param most what may come off before the size with least metal is outside, less than nought where it is already;
+ *     absent where no limit bounds it
  */
 record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, Optional<Length> most) {
 
@@ -25,11 +26,18 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
         Length smallest = Length.least(sizes);
         Length mostMetal = metalSide == Limit.UPPER ? greatest : smallest;
         Length leastMetal = metalSide == Limit.UPPER ? smallest : greatest;
-        Optional<Length> toPastSize = limits.at(metalSide.other()).map(limit -> comesOff(feature, leastMetal, limit.length()));
-        Length least = limits.at(metalSide).map(limit -> comesOff(feature, mostMetal, limit.length()).plus(guardBand))
-                .filter(needed -> needed.signum() > 0).orElse(Length.ZERO);
-        return new CutRoom(feature, greatest.plus(smallest).half(), toPastSize.filter(room -> room.signum() < 0).isPresent(),
-                least, toPastSize.map(room -> room.minus(guardBand)));
+        Optional<Length> toPastSize =
+                limits.at(metalSide.other()).map(limit -> comesOff(feature, leastMetal, limit.length()));
+        Length least = limits.at(metalSide)
+                .map(limit -> comesOff(feature, mostMetal, limit.length()).plus(guardBand))
+                .filter(needed -> needed.signum() > 0)
+                .orElse(Length.ZERO);
+        return new CutRoom(
+                feature,
+                greatest.plus(smallest).half(),
+                toPastSize.filter(room -> room.signum() < 0).isPresent(),
+                least,
+                toPastSize.map(room -> room.minus(guardBand)));
     }
 
     EvenCut cut(Length aim, Optional<Length> leastCut, Optional<Length> step) {
@@ -40,13 +48,17 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
         if (most.filter(cut::isAbove).isPresent()) {
             return new EvenCut.Refused(EvenCut.Reason.UNEVEN, safe(step));
         }
-        if (cut.signum() == 0 || leastCut.filter(feature.depthOfCut(cut)::isBelow).isPresent()) {
+        if (cut.signum() == 0
+                || leastCut.filter(feature.depthOfCut(cut)::isBelow).isPresent()) {
             return new EvenCut.Refused(EvenCut.Reason.BELOW_LEAST_CUT, safe(step));
         }
         return new EvenCut.Offered(aim, feature.stillCutBeyond() == Limit.UPPER ? cut.negated() : cut);
     }
 
-    /** The cut wanted as far as both bounds let it; the least one, which is then too much, where they leave nothing between them. */
+    /**
+     * The cut wanted as far as both bounds let it; the least one, which is then too much, where they leave nothing
+     * between them.
+     */
     private Length between(Length wanted) {
         Length bounded = most.filter(wanted::isAbove).orElse(wanted);
         return bounded.isBelow(least) ? least : bounded;
@@ -64,9 +76,10 @@ record CutRoom(Feature feature, Length middle, boolean pastSize, Length least, O
     /** @param length nought or more */
     private static Length down(Length length, Optional<Length> step) {
         return step.map(one -> {
-            BigDecimal steps = length.millimetres().divideToIntegralValue(one.millimetres());
-            return one.times(steps);
-        }).orElse(length);
+                    BigDecimal steps = length.millimetres().divideToIntegralValue(one.millimetres());
+                    return one.times(steps);
+                })
+                .orElse(length);
     }
 
     /** What comes off between two sizes; less than nought where metal would have to be put on. */

@@ -9,18 +9,17 @@ import org.tenthwise.model.tolerance.Limit;
  *
  * <p>Inside, for a pocket: −(target − measured) / 2. Outside, for a boss: (target − measured) / 2.
  *
- * <p>Exact, on radius, to be added to the wear value that stands. A smaller value brings the cutter nearer to the wall: less than
- * nought where metal is still to come off.
+ * <p>Exact, on radius, to be added to the wear value that stands. A smaller value brings the cutter nearer to the wall:
+ * less than nought where metal is still to come off.
  *
  * <p>A size on target changes nothing.
  *
- * <p>Source: common practice with cutter radius compensation: an error of a width or a diameter has two sides, one half for
- * each wall.
+ * <p>Source: common practice with cutter radius compensation: an error of a width or a diameter has two sides, one half
+ * for each wall.
  */
 public final class CutterWear {
 
-    private CutterWear() {
-    }
+    private CutterWear() {}
 
     public static Length change(Feature feature, Length measured, Length target) {
         Length half = target.minus(measured).half();

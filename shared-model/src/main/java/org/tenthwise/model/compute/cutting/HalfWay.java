@@ -12,8 +12,8 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>With nothing left before the aim there is no first cut.
  *
- * <p>Source: common practice. Both cuts take the same chip, so tool and part give way by the same amount, and what the first
- * cut left over or took too much the second will again: it shows in the measurement between them.
+ * <p>Source: common practice. Both cuts take the same chip, so tool and part give way by the same amount, and what the
+ * first cut left over or took too much the second will again: it shows in the measurement between them.
  *
  * @param expectedSize half-way between the size measured and the aim
  */
@@ -23,8 +23,12 @@ public record HalfWay(Length changeOnDiameter, Length changeOnRadius, Length exp
     public static HalfWay of(Feature feature, Length measured, Length aim) {
         NextCut whole = NextCut.of(feature, measured, aim);
         if (whole.stockLeft().signum() == 0) {
-            throw new IllegalArgumentException("Nothing is left to come off between %s and the aim, %s".formatted(measured, aim));
+            throw new IllegalArgumentException(
+                    "Nothing is left to come off between %s and the aim, %s".formatted(measured, aim));
         }
-        return new HalfWay(whole.changeOnDiameter().half(), whole.changeOnRadius().half(), measured.plus(whole.changeOnDiameter().half()));
+        return new HalfWay(
+                whole.changeOnDiameter().half(),
+                whole.changeOnRadius().half(),
+                measured.plus(whole.changeOnDiameter().half()));
     }
 }

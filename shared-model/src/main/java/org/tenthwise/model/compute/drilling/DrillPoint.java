@@ -19,8 +19,7 @@ public final class DrillPoint {
 
     private static final BigDecimal FLAT = BigDecimal.valueOf(180);
 
-    private DrillPoint() {
-    }
+    private DrillPoint() {}
 
     /**
      * @param pointAngle degrees from edge to edge, more than 0 and not more than 180
@@ -31,7 +30,8 @@ public final class DrillPoint {
             throw new IllegalArgumentException("A drill of %s is none".formatted(diameter));
         }
         if (pointAngle.signum() <= 0 || pointAngle.compareTo(FLAT) > 0) {
-            throw new IllegalArgumentException("A point angle of %s° is not between 0° and 180°".formatted(pointAngle.toPlainString()));
+            throw new IllegalArgumentException(
+                    "A point angle of %s° is not between 0° and 180°".formatted(pointAngle.toPlainString()));
         }
         return Nanometres.round(Nanometres.of(diameter) / 2 / Math.tan(Math.toRadians(pointAngle.doubleValue()) / 2));
     }

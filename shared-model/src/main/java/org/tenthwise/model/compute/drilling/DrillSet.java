@@ -7,14 +7,15 @@ import org.tenthwise.model.quantity.Length;
 /**
  * The drills a deep hole is drilled with one after the other, each led by the hole of the one before.
  *
- * <p>A drill goes as deep as its flutes reach less the chip clearance, the length of flute that must stay out of the hole so that the
- * chips find a way. From stages: each drill takes one stage, the last what is left, and must reach its depth plus the clearance.
- * From the drills at hand, shortest first: each goes from where the one before ended to its reach less the clearance.
+ * <p>A drill goes as deep as its flutes reach less the chip clearance, the length of flute that must stay out of the
+ * hole so that the chips find a way. From stages: each drill takes one stage, the last what is left, and must reach its
+ * depth plus the clearance. From the drills at hand, shortest first: each goes from where the one before ended to its
+ * reach less the clearance.
  *
  * <p>Depths from the mouth of the hole, exact; the stages join without a gap from the start to the depth.
  *
- * <p>A hole started as deep as it is to be needs no drill and is refused. A drill that gets no deeper than the one before is left in
- * the rack, and so are all after the depth is reached.
+ * <p>A hole started as deep as it is to be needs no drill and is refused. A drill that gets no deeper than the one
+ * before is left in the rack, and so are all after the depth is reached.
  *
  * <p>Source: common practice with sets of long drills: no drill longer than it must be, none started without a lead.
  *
@@ -43,7 +44,7 @@ public record DrillSet(List<Stage> stages) {
     /**
      * A set to be got together.
      *
-     * @param start    how deep the hole is already; nought for none
+     * @param start how deep the hole is already; nought for none
      * @param perDrill how much deeper one drill may go than the one before
      * @throws IllegalArgumentException if the sizes do not make a hole, or it would take more than two hundred drills
      */
@@ -53,9 +54,12 @@ public record DrillSet(List<Stage> stages) {
             throw new IllegalArgumentException("A stage of %s gets no deeper".formatted(perDrill));
         }
         List<Stage> stages = new ArrayList<>();
-        for (Length from = start; from.isBelow(depth); from = stages.get(stages.size() - 1).to()) {
+        for (Length from = start;
+                from.isBelow(depth);
+                from = stages.get(stages.size() - 1).to()) {
             if (stages.size() >= MOST) {
-                throw new IllegalArgumentException("Stages of %s would take more than %d drills to %s".formatted(perDrill, MOST, depth));
+                throw new IllegalArgumentException(
+                        "Stages of %s would take more than %d drills to %s".formatted(perDrill, MOST, depth));
             }
             Length to = Length.least(List.of(from.plus(perDrill), depth));
             stages.add(new Stage(from, to, to.plus(chipClearance)));
@@ -73,8 +77,9 @@ public record DrillSet(List<Stage> stages) {
         requireHole(depth, start, chipClearance);
         Length deepest = Length.greatest(reaches).minus(chipClearance);
         if (deepest.isBelow(depth)) {
-            throw new IllegalArgumentException("The longest drill goes to %s with a chip clearance of %s; the hole is to be %s deep"
-                    .formatted(deepest, chipClearance, depth));
+            throw new IllegalArgumentException(
+                    "The longest drill goes to %s with a chip clearance of %s; the hole is to be %s deep"
+                            .formatted(deepest, chipClearance, depth));
         }
         List<Stage> stages = new ArrayList<>();
         Length from = start;
@@ -91,7 +96,10 @@ public record DrillSet(List<Stage> stages) {
     /** Whether the last drill takes less than half of what the one before it took: perhaps the set does without it. */
     public boolean endsShort() {
         int last = stages.size() - 1;
-        return last > 0 && stages.get(last).length().isBelow(stages.get(last - 1).length().half());
+        return last > 0
+                && stages.get(last)
+                        .length()
+                        .isBelow(stages.get(last - 1).length().half());
     }
 
     private static void requireHole(Length depth, Length start, Length chipClearance) {

@@ -8,8 +8,8 @@ import org.tenthwise.model.quantity.Length;
 /**
  * The depths at which a drill is drawn back to clear the chips, down to the full depth.
  *
- * <p>The first peck goes to {@code first}; each later one goes deeper by a step, which is multiplied by {@code shrink} after each
- * peck but never falls below {@code leastStep}. The last goes to the depth, however little is left.
+ * <p>The first peck goes to {@code first}; each later one goes deeper by a step, which is multiplied by {@code shrink}
+ * after each peck but never falls below {@code leastStep}. The last goes to the depth, however little is left.
  *
  * <p>Depths from the mouth of the hole, rising, the last equal to the depth.
  *
@@ -30,8 +30,8 @@ public record Pecks(List<Length> depths) {
 
     /**
      * @param shrink more than 0 and not more than 1, which leaves the steps as they are
-     * @throws IllegalArgumentException if a length is not more than nought, {@code shrink} is out of its bounds, the least step
-     *                                  is more than the step, or the hole would take more than a thousand pecks
+     * @throws IllegalArgumentException if a length is not more than nought, {@code shrink} is out of its bounds, the
+     *     least step is more than the step, or the hole would take more than a thousand pecks
      */
     public static Pecks of(Length depth, Length first, Length step, BigDecimal shrink, Length leastStep) {
         if (depth.signum() <= 0 || first.signum() <= 0 || leastStep.signum() <= 0) {
@@ -43,7 +43,8 @@ public record Pecks(List<Length> depths) {
                     .formatted(shrink.toPlainString()));
         }
         if (leastStep.isAbove(step)) {
-            throw new IllegalArgumentException("The least step, %s, is more than the step, %s".formatted(leastStep, step));
+            throw new IllegalArgumentException(
+                    "The least step, %s, is more than the step, %s".formatted(leastStep, step));
         }
         List<Length> depths = new ArrayList<>();
         Length next = step;
@@ -53,7 +54,8 @@ public record Pecks(List<Length> depths) {
             }
             depths.add(at);
             if (depths.size() >= MOST) {
-                throw new IllegalArgumentException("A depth of %s would take more than %d pecks of %s".formatted(depth, MOST, next));
+                throw new IllegalArgumentException(
+                        "A depth of %s would take more than %d pecks of %s".formatted(depth, MOST, next));
             }
         }
         depths.add(depth);

@@ -3,20 +3,19 @@ package org.tenthwise.model.compute.equations;
 /**
  * Three linear equations in three unknowns.
  *
- * <p>Cramer's rule: each unknown is the determinant with its column replaced by the right-hand side, over the determinant
- * of the equations.
+ * <p>Cramer's rule: each unknown is the determinant with its column replaced by the right-hand side, over the
+ * determinant of the equations.
  *
  * <p>Source: any textbook of linear algebra. Three unknowns are few enough for it to be as good as elimination, and it
  * can be read.
  */
 public final class ThreeUnknowns {
 
-    private ThreeUnknowns() {
-    }
+    private ThreeUnknowns() {}
 
     /**
      * @param equations three rows of three factors
-     * @param right     three right-hand sides
+     * @param right three right-hand sides
      * @return the three unknowns; not finite where the equations do not settle them
      */
     public static double[] solve(double[][] equations, double[] right) {

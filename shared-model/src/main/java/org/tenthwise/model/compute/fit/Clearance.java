@@ -12,8 +12,8 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>One size of each gives the same greatest and least. The sizes may be limits or readings.
  *
- * <p>Source: ISO 286-1, limits of fits. Size for size counts as the extreme case of a clearance fit where it is the least,
- * and of an interference fit where it is the greatest, as the standard has it.
+ * <p>Source: ISO 286-1, limits of fits. Size for size counts as the extreme case of a clearance fit where it is the
+ * least, and of an interference fit where it is the greatest, as the standard has it.
  *
  * @param greatest not below {@code least}
  */
@@ -27,7 +27,8 @@ public record Clearance(Length greatest, Length least) {
 
     /** @throws java.util.NoSuchElementException if there are no bores or no plugs */
     public static Clearance of(Collection<Length> bores, Collection<Length> plugs) {
-        return new Clearance(Length.greatest(bores).minus(Length.least(plugs)),
+        return new Clearance(
+                Length.greatest(bores).minus(Length.least(plugs)),
                 Length.least(bores).minus(Length.greatest(plugs)));
     }
 

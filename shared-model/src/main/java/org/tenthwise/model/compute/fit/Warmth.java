@@ -12,10 +12,10 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>At 20 °C, or with α nought, the size is unchanged.
  *
- * <p>Source: ISO 1 for the reference temperature; linear expansion as in Swyt, Journal of Research of NIST 99 (1994). Straight
- * multiplication and not division by the growth of a gauge: both sizes are stated at 20 °C, no gauge comes in.
+ * <p>Source: ISO 1 for the reference temperature; linear expansion as in Swyt, Journal of Research of NIST 99 (1994).
+ * Straight multiplication and not division by the growth of a gauge: both sizes are stated at 20 °C, no gauge comes in.
  *
- * @param celsius    of the whole part, not below −273.15
+ * @param celsius of the whole part, not below −273.15
  * @param perMillion expansion coefficient in 1e-6 per °C
  */
 public record Warmth(BigDecimal celsius, BigDecimal perMillion) {
@@ -26,8 +26,8 @@ public record Warmth(BigDecimal celsius, BigDecimal perMillion) {
 
     public Warmth {
         if (celsius.compareTo(COLDEST) < 0) {
-            throw new IllegalArgumentException("A temperature of %s °C is below the coldest there is, −273.15 °C".formatted(
-                    celsius.toPlainString()));
+            throw new IllegalArgumentException("A temperature of %s °C is below the coldest there is, −273.15 °C"
+                    .formatted(celsius.toPlainString()));
         }
     }
 
@@ -36,7 +36,9 @@ public record Warmth(BigDecimal celsius, BigDecimal perMillion) {
         return new Warmth(REFERENCE, BigDecimal.ZERO);
     }
 
-    /** Whether bare hands should keep off: 50 °C and more, 0 °C and less. Common practice; local rules may be stricter. */
+    /**
+     * Whether bare hands should keep off: 50 °C and more, 0 °C and less. Common practice; local rules may be stricter.
+     */
     public boolean burns() {
         return celsius.compareTo(HOT) >= 0 || celsius.signum() <= 0;
     }

@@ -22,23 +22,25 @@ import org.tenthwise.model.quantity.Length;
  * angles at one depth. Without them the part is absent. Equal readings give no taper, no out of round, an even shape.
  * Several readings at the same depth and angle count as their mean.
  *
- * <p>Source: taper as a difference of diameters and out of round as largest less smallest diameter are common practice at
- * the machine, and so is the naming of shapes; no standard fixes it. Two-point diameters do not see an odd number of lobes.
+ * <p>Source: taper as a difference of diameters and out of round as largest less smallest diameter are common practice
+ * at the machine, and so is the naming of shapes; no standard fixes it. Two-point diameters do not see an odd number of
+ * lobes.
  */
 public record WallForm(Optional<Length> taper, Optional<Length> outOfRound, Optional<Shape> shape) {
 
     /**
      * The shape is named by the first that holds, of mean sizes from the least depth to the greatest, where "more" and
-     * "less" mean by more than {@code noticeable}: even, if greatest and least mean do not differ by more; bell-mouth, if
-     * the first is more than every other and the others do not differ by more; uneven, if waist and barrel both hold;
-     * waist, if one between the ends is less than both ends; barrel, if one between the ends is more than both; taper in
-     * or out, if the last is less or more than the first; uneven.
+     * "less" mean by more than {@code noticeable}: even, if greatest and least mean do not differ by more; bell-mouth,
+     * if the first is more than every other and the others do not differ by more; uneven, if waist and barrel both
+     * hold; waist, if one between the ends is less than both ends; barrel, if one between the ends is more than both;
+     * taper in or out, if the last is less or more than the first; uneven.
      *
      * @param noticeable nought or more; a difference of just that much is not noticed
      */
     public static WallForm of(Collection<WallReading> readings, Length noticeable) {
         if (noticeable.signum() < 0) {
-            throw new IllegalArgumentException("A noticeable difference of %s is less than nought".formatted(noticeable));
+            throw new IllegalArgumentException(
+                    "A noticeable difference of %s is less than nought".formatted(noticeable));
         }
         TreeMap<Length, List<WallReading>> atKnownDepth = new TreeMap<>();
         List<WallReading> atOneDepth = new ArrayList<>();
@@ -47,8 +49,10 @@ public record WallForm(Optional<Length> taper, Optional<Length> outOfRound, Opti
                 .orElse(atOneDepth)
                 .add(reading));
         List<AtDepth> sections = atKnownDepth.values().stream().map(AtDepth::of).toList();
-        Optional<AtDepth> unplaced = Optional.of(atOneDepth).filter(list -> !list.isEmpty()).map(AtDepth::of);
-        Optional<Profile> profile = Optional.of(sections.stream().map(AtDepth::size).toList())
+        Optional<AtDepth> unplaced =
+                Optional.of(atOneDepth).filter(list -> !list.isEmpty()).map(AtDepth::of);
+        Optional<Profile> profile = Optional.of(
+                        sections.stream().map(AtDepth::size).toList())
                 .filter(sizes -> sizes.size() >= 2)
                 .map(Profile::new);
         Optional<Length> outOfRound = Stream.concat(sections.stream(), unplaced.stream())

@@ -9,8 +9,7 @@ public final class Angle {
 
     static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
 
-    private Angle() {
-    }
+    private Angle() {}
 
     /** The same direction inside one turn; trailing noughts are dropped, so equal directions are equal objects. */
     public static BigDecimal inOneTurn(BigDecimal degrees) {

@@ -16,27 +16,34 @@ import org.tenthwise.model.quantity.Nanometres;
  * <p>Reading at angle t = mean + cosPart · cos t + sinPart · sin t + what is left over, with the sum of the squares of
  * what is left over as small as can be. Equal and unequal angles alike are solved by the three normal equations.
  *
- * <p>Lengths to 1 nm in the sense of the readings: a reading grows where the surface stands further out. The eccentricity
- * is nought or more and lies towards {@code highAtDegrees}.
+ * <p>Lengths to 1 nm in the sense of the readings: a reading grows where the surface stands further out. The
+ * eccentricity is nought or more and lies towards {@code highAtDegrees}.
  *
- * <p>Three readings are always fitted exactly: nothing is left over, and the form of the work is not known. Equal readings
- * give no eccentricity, with {@code highAtDegrees} nought.
+ * <p>Three readings are always fitted exactly: nothing is left over, and the form of the work is not known. Equal
+ * readings give no eccentricity, with {@code highAtDegrees} nought.
  *
- * <p>Source: least-squares reference circle, ISO 12181-1 and C. P. Reeve, NBSIR 79-1758; the linear form holds while the
- * eccentricity is small beside the radius of the work. The formula for equal spacing (2/N times the sums with sine and
- * cosine) is this one where the angles are equally spaced, and wrong elsewhere, so only this one is used.
+ * <p>Source: least-squares reference circle, ISO 12181-1 and C. P. Reeve, NBSIR 79-1758; the linear form holds while
+ * the eccentricity is small beside the radius of the work. The formula for equal spacing (2/N times the sums with sine
+ * and cosine) is this one where the angles are equally spaced, and wrong elsewhere, so only this one is used.
  *
- * @param mean            the reading the fitted circle would give if it ran true
- * @param cosPart         part of the eccentricity towards 0°
- * @param sinPart         part of the eccentricity towards 90°
- * @param eccentricRunOut twice the eccentricity: the swing an indicator would show on perfectly round work set this far off
- *                        centre
- * @param highAtDegrees   where the fitted circle stands furthest out, from 0 to less than 360, to 1e-6 degree
- * @param residual        greatest less least of what is left over, before rounding: what no moving of the work takes away
- * @param leftOver        reading less fitted circle, one for each reading, in their order
+ * @param mean the reading the fitted circle would give if it ran true
+ * @param cosPart part of the eccentricity towards 0°
+ * @param sinPart part of the eccentricity towards 90°
+ * @param eccentricRunOut twice the eccentricity: the swing an indicator would show on perfectly round work set this far
+ *     off centre
+ * @param highAtDegrees where the fitted circle stands furthest out, from 0 to less than 360, to 1e-6 degree
+ * @param residual greatest less least of what is left over, before rounding: what no moving of the work takes away
+ * @param leftOver reading less fitted circle, one for each reading, in their order
  */
-public record CircleFit(Length mean, Length cosPart, Length sinPart, Length eccentricity, Length eccentricRunOut,
-        BigDecimal highAtDegrees, Length residual, List<Length> leftOver) {
+public record CircleFit(
+        Length mean,
+        Length cosPart,
+        Length sinPart,
+        Length eccentricity,
+        Length eccentricRunOut,
+        BigDecimal highAtDegrees,
+        Length residual,
+        List<Length> leftOver) {
 
     public CircleFit {
         leftOver = List.copyOf(leftOver);
@@ -65,15 +72,17 @@ public record CircleFit(Length mean, Length cosPart, Length sinPart, Length ecce
      */
     public static CircleFit of(List<BigDecimal> anglesDegrees, List<Length> readings) {
         if (anglesDegrees.size() != readings.size()) {
-            throw new IllegalArgumentException("%d angles do not belong to %d readings".formatted(
-                    anglesDegrees.size(), readings.size()));
+            throw new IllegalArgumentException(
+                    "%d angles do not belong to %d readings".formatted(anglesDegrees.size(), readings.size()));
         }
         refusal(anglesDegrees).ifPresent(refusal -> {
             throw new IllegalArgumentException("No circle can be fitted at %s: %s".formatted(anglesDegrees, refusal));
         });
         Length base = readings.get(0);
         double[] angles = anglesDegrees.stream().mapToDouble(Angle::radians).toArray();
-        double[] heights = readings.stream().mapToDouble(reading -> Nanometres.of(reading.minus(base))).toArray();
+        double[] heights = readings.stream()
+                .mapToDouble(reading -> Nanometres.of(reading.minus(base)))
+                .toArray();
         double[] fitted = leastSquares(angles, heights);
         double[] leftOver = new double[angles.length];
         for (int i = 0; i < angles.length; i++) {
@@ -82,8 +91,14 @@ public record CircleFit(Length mean, Length cosPart, Length sinPart, Length ecce
         double offCentre = Math.hypot(fitted[1], fitted[2]);
         Length eccentricity = Nanometres.round(offCentre);
         BigDecimal highAt = eccentricity.signum() == 0 ? BigDecimal.ZERO : Eccentricity.direction(fitted[1], fitted[2]);
-        return new CircleFit(base.plus(Nanometres.round(fitted[0])), Nanometres.round(fitted[1]),
-                Nanometres.round(fitted[2]), eccentricity, Nanometres.round(2 * offCentre), highAt, movement(leftOver),
+        return new CircleFit(
+                base.plus(Nanometres.round(fitted[0])),
+                Nanometres.round(fitted[1]),
+                Nanometres.round(fitted[2]),
+                eccentricity,
+                Nanometres.round(2 * offCentre),
+                highAt,
+                movement(leftOver),
                 Arrays.stream(leftOver).mapToObj(Nanometres::round).toList());
     }
 
@@ -97,7 +112,9 @@ public record CircleFit(Length mean, Length cosPart, Length sinPart, Length ecce
         return Nanometres.round(range.getMax() - range.getMin());
     }
 
-    /** Mean, cosine part and sine part. Heights are counted from one of them, so they lose nothing as {@code double}. */
+    /**
+     * Mean, cosine part and sine part. Heights are counted from one of them, so they lose nothing as {@code double}.
+     */
     private static double[] leastSquares(double[] angles, double[] heights) {
         double[][] normal = new double[3][3];
         double[] right = new double[3];

@@ -8,11 +8,11 @@ import org.tenthwise.model.quantity.Nanometres;
 /**
  * How far the middle of the work stands off the axis of the spindle, and to which side, in one section.
  *
- * <p>Amount = √(cosPart² + sinPart²); towards an angle t = cosPart · cos t + sinPart · sin t, which is half the difference of the
- * readings at t and opposite.
+ * <p>Amount = √(cosPart² + sinPart²); towards an angle t = cosPart · cos t + sinPart · sin t, which is half the
+ * difference of the readings at t and opposite.
  *
- * <p>Lengths to 1 nm; more than nought is further out. Towards two opposite angles it is one figure with two signs, whichever way the
- * last nanometre rounds.
+ * <p>Lengths to 1 nm; more than nought is further out. Towards two opposite angles it is one figure with two signs,
+ * whichever way the last nanometre rounds.
  *
  * <p>Work that runs true has the amount nought, and stands high at 0°.
  *
@@ -39,10 +39,14 @@ public record Eccentricity(Length cosPart, Length sinPart) {
                 .setScale(PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN));
     }
 
-    /** The part of it towards an angle: how far a needle held there falls when the work goes to the middle along that line. */
+    /**
+     * The part of it towards an angle: how far a needle held there falls when the work goes to the middle along that
+     * line.
+     */
     public Length towards(BigDecimal degrees) {
         BigDecimal place = Angle.inOneTurn(degrees);
-        return place.compareTo(Angle.HALF_TURN) < 0 ? Nanometres.round(component(place))
+        return place.compareTo(Angle.HALF_TURN) < 0
+                ? Nanometres.round(component(place))
                 : Nanometres.round(component(place.subtract(Angle.HALF_TURN))).negated();
     }
 
@@ -57,6 +61,8 @@ public record Eccentricity(Length cosPart, Length sinPart) {
     }
 
     public Eccentricity halfWayTo(Eccentricity other) {
-        return new Eccentricity(Nanometres.round(cosPart.plus(other.cosPart).half()), Nanometres.round(sinPart.plus(other.sinPart).half()));
+        return new Eccentricity(
+                Nanometres.round(cosPart.plus(other.cosPart).half()),
+                Nanometres.round(sinPart.plus(other.sinPart).half()));
     }
 }

@@ -16,8 +16,7 @@ import org.tenthwise.model.quantity.Length;
  */
 public final class FullIndicatorMovement {
 
-    private FullIndicatorMovement() {
-    }
+    private FullIndicatorMovement() {}
 
     /** @throws java.util.NoSuchElementException if there are no readings */
     public static Length of(Collection<Length> readings) {

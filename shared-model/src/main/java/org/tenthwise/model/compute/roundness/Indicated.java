@@ -7,8 +7,8 @@ import org.tenthwise.model.quantity.Length;
  * What was read over one turn in one section.
  *
  * @param points movement over the readings by angle
- * @param fit    the circle fitted to them
- * @param swept  movement over the full turn, where it was read
+ * @param fit the circle fitted to them
+ * @param swept movement over the full turn, where it was read
  * @param unsure how much points may show beyond the turn all the same: the last place of either, together
  */
 public record Indicated(Length points, CircleFit fit, Optional<Length> swept, Length unsure) {

@@ -15,36 +15,37 @@ import org.tenthwise.model.quantity.Nanometres;
  * <p>Component at a jaw = cosPart · cos(jaw) + sinPart · sin(jaw). Four jaws that move on their own: move = component.
  * Three jaws that a scroll moves together: shim = component less the least of the three components.
  *
- * <p>Lengths to 1 nm; more than nought pushes the work away from the jaw. Of four jaws the one opposite always backs out by
- * as much as the first goes in. Of three no shim is less than nought, and at least one is nought.
+ * <p>Lengths to 1 nm; more than nought pushes the work away from the jaw. Of four jaws the one opposite always backs
+ * out by as much as the first goes in. Of three no shim is less than nought, and at least one is nought.
  *
  * <p>Work that runs true gives nought at every jaw.
  *
- * <p>Source: four jaws, half the difference of opposite readings, common practice, from the fitted circle rather than from
- * two readings so that a high spot between jaws needs no guessing. Three jaws, first-order geometry: a shim s under one jaw
- * of three moves the work 2s/3 away from it, so that moves add up as 2/3 of the sum of shim times direction; the components
- * meet that sum, and taking the same amount from all three leaves it as it is.
+ * <p>Source: four jaws, half the difference of opposite readings, common practice, from the fitted circle rather than
+ * from two readings so that a high spot between jaws needs no guessing. Three jaws, first-order geometry: a shim s
+ * under one jaw of three moves the work 2s/3 away from it, so that moves add up as 2/3 of the sum of shim times
+ * direction; the components meet that sum, and taking the same amount from all three leaves it as it is.
  */
 public final class JawMoves {
 
-    private JawMoves() {
-    }
+    private JawMoves() {}
 
     /**
-     * @param jawsDegrees where the jaws stand, jaw 1 first, in the sense and from the origin of the angles of {@code fit}: 3
-     *                    (scroll chuck, shims) or 4 (jaws that move on their own), evenly spaced, in any order
+     * @param jawsDegrees where the jaws stand, jaw 1 first, in the sense and from the origin of the angles of
+     *     {@code fit}: 3 (scroll chuck, shims) or 4 (jaws that move on their own), evenly spaced, in any order
      * @throws IllegalArgumentException for any other number of jaws, or for jaws that are not evenly spaced
      */
     public static List<JawMove> of(CircleFit fit, List<BigDecimal> jawsDegrees) {
         List<BigDecimal> places = jawsDegrees.stream().map(Angle::inOneTurn).toList();
         check(places);
         List<Length> moves = places.size() == 4 ? onTheirOwn(fit, places) : shims(fit, places);
-        return IntStream.range(0, places.size()).mapToObj(jaw -> new JawMove(jaw + 1, moves.get(jaw))).toList();
+        return IntStream.range(0, places.size())
+                .mapToObj(jaw -> new JawMove(jaw + 1, moves.get(jaw)))
+                .toList();
     }
 
     /**
-     * Where the jaws of a chuck stand if jaw 1 stands at {@code firstDegrees} and the others follow in the sense of growing
-     * angles.
+     * Where the jaws of a chuck stand if jaw 1 stands at {@code firstDegrees} and the others follow in the sense of
+     * growing angles.
      *
      * @throws IllegalArgumentException for any number of jaws but 3 and 4
      */
@@ -58,14 +59,18 @@ public final class JawMoves {
     private static void check(List<BigDecimal> places) {
         checkNumber(places.size());
         if (!new TreeSet<>(places).equals(new TreeSet<>(evenly(places.size(), places.get(0))))) {
-            throw new IllegalArgumentException("Jaws at %s are not evenly spaced: %d jaws stand %d degrees apart".formatted(
-                    places.stream().map(BigDecimal::toPlainString).collect(Collectors.joining(", ")), places.size(), 360 / places.size()));
+            throw new IllegalArgumentException("Jaws at %s are not evenly spaced: %d jaws stand %d degrees apart"
+                    .formatted(
+                            places.stream().map(BigDecimal::toPlainString).collect(Collectors.joining(", ")),
+                            places.size(),
+                            360 / places.size()));
         }
     }
 
     private static void checkNumber(int jaws) {
         if (jaws != 3 && jaws != 4) {
-            throw new IllegalArgumentException("Moves are known for three jaws and for four, not for %d".formatted(jaws));
+            throw new IllegalArgumentException(
+                    "Moves are known for three jaws and for four, not for %d".formatted(jaws));
         }
     }
 
@@ -74,8 +79,11 @@ public final class JawMoves {
     }
 
     private static List<Length> shims(CircleFit fit, List<BigDecimal> places) {
-        double[] components = places.stream().mapToDouble(fit.centre()::component).toArray();
+        double[] components =
+                places.stream().mapToDouble(fit.centre()::component).toArray();
         double least = Arrays.stream(components).min().orElseThrow();
-        return Arrays.stream(components).mapToObj(component -> Nanometres.round(component - least)).toList();
+        return Arrays.stream(components)
+                .mapToObj(component -> Nanometres.round(component - least))
+                .toList();
     }
 }

@@ -6,28 +6,28 @@ import org.tenthwise.model.quantity.Length;
 public sealed interface Move {
 
     /**
-     * Of four jaws that move each by itself: one is loosened, then the one opposite tightened until the needle held over it has fallen.
+     * Of four jaws that move each by itself: one is loosened, then the one opposite tightened until the needle held
+     * over it has fallen.
      *
-     * @param fall more than nought: how far the work goes, and so what the needle over the jaw shows; over a full turn it is twice that
+     * @param fall more than nought: how far the work goes, and so what the needle over the jaw shows; over a full turn
+     *     it is twice that
      */
-    record Jaw(int loosen, int tighten, Length fall) implements Move {
-    }
+    record Jaw(int loosen, int tighten, Length fall) implements Move {}
 
     /** Of three jaws that move together: packed, by a shim of this thickness. */
-    record Shim(int under, Length thickness) implements Move {
-    }
+    record Shim(int under, Length thickness) implements Move {}
 
     /** The high side is tapped with a soft mallet until the needle over it has fallen by the amount. */
-    record Tap(Eccentricity from) implements Move {
-    }
+    record Tap(Eccentricity from) implements Move {}
 
-    /** The work is moved away from its high side, however it is held, until the needle over that side has fallen by the amount. */
-    record Away(Eccentricity from) implements Move {
-    }
+    /**
+     * The work is moved away from its high side, however it is held, until the needle over that side has fallen by the
+     * amount.
+     */
+    record Away(Eccentricity from) implements Move {}
 
     /** The face of the work is packed on the side to which the work leans, to stand it up. */
-    record Pack(Eccentricity lean) implements Move {
-    }
+    record Pack(Eccentricity lean) implements Move {}
 
     /** What needs no figure. */
     enum Plain implements Move {
@@ -44,7 +44,9 @@ public sealed interface Move {
         OTHER_COLLET,
         /** Wipe centres and centre holes. */
         CLEAN_CENTRES,
-        /** Half a turn against the driver: what goes with the work is in its centre holes, what stays is in the centre. */
+        /**
+         * Half a turn against the driver: what goes with the work is in its centre holes, what stays is in the centre.
+         */
         TURN_AGAINST_DRIVER,
         /** True the centre, or dress the centre holes, as that has shown. */
         DRESS_CENTRES,

@@ -9,17 +9,18 @@ import org.tenthwise.model.quantity.Length;
 /**
  * What four readings at right angles say against each other.
  *
- * <p>Sums differ = |(first + third) − (second + fourth)|, counted on round the turn. Ovality = half of the same difference
- * with its sign, the first being the reading at the least angle: the diameter there less the diameter across it, halved.
+ * <p>Sums differ = |(first + third) − (second + fourth)|, counted on round the turn. Ovality = half of the same
+ * difference with its sign, the first being the reading at the least angle: the diameter there less the diameter across
+ * it, halved.
  *
  * <p>Exact. Ovality is more than nought where the work is thicker through the first reading.
  *
- * <p>Four equal readings, and any pure eccentricity, give nought for both: round work only moves from one of two opposite
- * readings to the other. Sums that differ more than the work can be oval mean a reading taken wrong.
+ * <p>Four equal readings, and any pure eccentricity, give nought for both: round work only moves from one of two
+ * opposite readings to the other. Sums that differ more than the work can be oval mean a reading taken wrong.
  *
- * <p>Source: US Bureau of Reclamation, unit run-out worksheet for vertical shafts (north and south against east and west).
- * The difference of the sums is all that the fitted circle leaves over of four readings, so it sees an oval, but neither
- * three lobes nor four.
+ * <p>Source: US Bureau of Reclamation, unit run-out worksheet for vertical shafts (north and south against east and
+ * west). The difference of the sums is all that the fitted circle leaves over of four readings, so it sees an oval, but
+ * neither three lobes nor four.
  */
 public record Opposites(Length sumsDiffer, Length ovality) {
 
@@ -38,7 +39,8 @@ public record Opposites(Length sumsDiffer, Length ovality) {
         if (inOrder.size() != 4 || !rightAngles(List.copyOf(round.keySet()))) {
             return Optional.empty();
         }
-        Length difference = inOrder.get(0).plus(inOrder.get(2)).minus(inOrder.get(1)).minus(inOrder.get(3));
+        Length difference =
+                inOrder.get(0).plus(inOrder.get(2)).minus(inOrder.get(1)).minus(inOrder.get(3));
         return Optional.of(new Opposites(difference.abs(), difference.half()));
     }
 

@@ -11,8 +11,8 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>No unit; exact.
  *
- * <p>Exactly half is still worth moving. Three readings leave no residual and are never found in vain, since they do not
- * show the form; nor are readings that do not move at all.
+ * <p>Exactly half is still worth moving. Three readings leave no residual and are never found in vain, since they do
+ * not show the form; nor are readings that do not move at all.
  *
  * <p>Source: common practice; the split into eccentricity and residual is that of {@link CircleFit}.
  */
@@ -20,8 +20,7 @@ public final class Rechucking {
 
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
-    private Rechucking() {
-    }
+    private Rechucking() {}
 
     /**
      * @param residual what {@link CircleFit} leaves over, greatest less least

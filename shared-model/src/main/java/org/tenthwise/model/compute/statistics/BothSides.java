@@ -6,16 +6,16 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 /**
  * How sure it is that mean ± k s of n normal readings covers a share p of all parts.
  *
- * <p>P(covers less) = ∫ 2 φ(u) P(χ²<sub>ν</sub> ≤ ν r² / k²) du over u ≥ 0, where the mean is off by u / √n standard deviations and r is
- * the half width that covers p from there: Φ(u/√n + r) − Φ(u/√n − r) = p; ν = n − 1.
+ * <p>P(covers less) = ∫ 2 φ(u) P(χ²<sub>ν</sub> ≤ ν r² / k²) du over u ≥ 0, where the mean is off by u / √n standard
+ * deviations and r is the half width that covers p from there: Φ(u/√n + r) − Φ(u/√n − r) = p; ν = n − 1.
  *
  * <p>Plain numbers.
  *
- * <p>r does not depend on k, so it is worked out once for each place of the integral. Beyond nine standard deviations of the mean
- * nothing is left that counts in a double.
+ * <p>r does not depend on k, so it is worked out once for each place of the integral. Beyond nine standard deviations
+ * of the mean nothing is left that counts in a double.
  *
- * <p>Source: R. E. Odeh and D. B. Owen, Tables for Normal Tolerance Limits, Sampling Plans, and Screening, 1980; the factors are those
- * of ISO 16269-6:2014, Annex F.
+ * <p>Source: R. E. Odeh and D. B. Owen, Tables for Normal Tolerance Limits, Sampling Plans, and Screening, 1980; the
+ * factors are those of ISO 16269-6:2014, Annex F.
  */
 final class BothSides {
 
@@ -42,9 +42,14 @@ final class BothSides {
         });
     }
 
-    /** The r that leaves {@code outside} beyond it where the mean is off; it lies between the one of no offset and that and the offset. */
+    /**
+     * The r that leaves {@code outside} beyond it where the mean is off; it lies between the one of no offset and that
+     * and the offset.
+     */
     private static double halfWidth(double off, double outside, double least) {
-        return Root.near(least + off / 2, Math.max(off / 2, 1e-3),
+        return Root.near(
+                least + off / 2,
+                Math.max(off / 2, 1e-3),
                 r -> NORMAL.survivalProbability(off + r) + NORMAL.cumulativeProbability(off - r) - outside);
     }
 

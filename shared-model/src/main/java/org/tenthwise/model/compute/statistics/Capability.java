@@ -7,31 +7,37 @@ import java.util.OptionalDouble;
 /**
  * How often the spread of the parts goes into the tolerance.
  *
- * <p>Cp = (upper − lower) / 6 s; Cpu = (upper − mean) / 3 s; Cpl = (mean − lower) / 3 s; Cpk = the smaller of those there are.
+ * <p>Cp = (upper − lower) / 6 s; Cpu = (upper − mean) / 3 s; Cpl = (mean − lower) / 3 s; Cpk = the smaller of those
+ * there are.
  *
  * <p>Plain numbers; Cpk is below nought where the mean lies outside.
  *
- * <p>With one limit there is no Cp, and Cpk is the index to that limit: the other one is not made up. From a handful of parts
- * the index alone says little; see {@link CapabilityInterval}.
+ * <p>With one limit there is no Cp, and Cpk is the index to that limit: the other one is not made up. From a handful of
+ * parts the index alone says little; see {@link CapabilityInterval}.
  *
- * <p>Source: NIST/SEMATECH e-Handbook 6.1.6. s is that of all readings; where the process has not been shown to be stable,
- * ISO 22514-1 calls the same figures performance indices Pp and Ppk.
+ * <p>Source: NIST/SEMATECH e-Handbook 6.1.6. s is that of all readings; where the process has not been shown to be
+ * stable, ISO 22514-1 calls the same figures performance indices Pp and Ppk.
  */
 public record Capability(OptionalDouble cp, double cpk) {
 
     /** @throws IllegalArgumentException without a limit, and if the lower is not below the upper */
     public static Capability of(Sample sample, Optional<BigDecimal> lower, Optional<BigDecimal> upper) {
-        OptionalDouble toUpper = upper.stream().mapToDouble(limit -> sample.standardDeviationsTo(limit) / 3).findFirst();
-        OptionalDouble toLower = lower.stream().mapToDouble(limit -> -sample.standardDeviationsTo(limit) / 3).findFirst();
+        OptionalDouble toUpper = upper.stream()
+                .mapToDouble(limit -> sample.standardDeviationsTo(limit) / 3)
+                .findFirst();
+        OptionalDouble toLower = lower.stream()
+                .mapToDouble(limit -> -sample.standardDeviationsTo(limit) / 3)
+                .findFirst();
         if (toUpper.isEmpty() && toLower.isEmpty()) {
             throw new IllegalArgumentException("There is no index without a limit: give lower, upper or both");
         }
         if (lower.isEmpty() || upper.isEmpty()) {
-            return new Capability(OptionalDouble.empty(), toUpper.isPresent() ? toUpper.getAsDouble() : toLower.getAsDouble());
+            return new Capability(
+                    OptionalDouble.empty(), toUpper.isPresent() ? toUpper.getAsDouble() : toLower.getAsDouble());
         }
         if (lower.get().compareTo(upper.get()) >= 0) {
-            throw new IllegalArgumentException("lower is %s and upper is %s: the lower limit must be below the upper".formatted(
-                    lower.get().toPlainString(), upper.get().toPlainString()));
+            throw new IllegalArgumentException("lower is %s and upper is %s: the lower limit must be below the upper"
+                    .formatted(lower.get().toPlainString(), upper.get().toPlainString()));
         }
         BigDecimal width = upper.get().subtract(lower.get());
         double cp = width.divide(sample.sd(), Precision.WORKING).doubleValue() / 6;

@@ -6,30 +6,30 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 /**
  * Between what bounds the true index lies when one was observed in n parts.
  *
- * <p>Cp: Cp √(χ²<sub>α/2,ν</sub>/ν) to Cp √(χ²<sub>1−α/2,ν</sub>/ν), ν = n − 1, χ² by the probability below it. Cpk: Cpk ±
- * z<sub>1−α/2</sub> √(1/(9n) + Cpk²/(2ν)). Lower bound of an index to one limit, exactly: the C with P(T &gt; 3 Cpk √n) = α
- * where T is non-central t with ν degrees of freedom and δ = 3 C √n.
+ * <p>Cp: Cp √(χ²<sub>α/2,ν</sub>/ν) to Cp √(χ²<sub>1−α/2,ν</sub>/ν), ν = n − 1, χ² by the probability below it. Cpk:
+ * Cpk ± z<sub>1−α/2</sub> √(1/(9n) + Cpk²/(2ν)). Lower bound of an index to one limit, exactly: the C with P(T &gt; 3
+ * Cpk √n) = α where T is non-central t with ν degrees of freedom and δ = 3 C √n.
  *
  * <p>Plain numbers.
  *
- * <p>Two parts or more. Up to about 50 the interval is wide, and that of Cpk, which rests on the normal distribution, is a
- * fair approximation only.
+ * <p>Two parts or more. Up to about 50 the interval is wide, and that of Cpk, which rests on the normal distribution,
+ * is a fair approximation only.
  *
- * <p>Source: NIST/SEMATECH e-Handbook 6.1.6; Cpk, A. F. Bissell, Applied Statistics 39 (1990) 331; exact lower bound, Y. M. Chou,
- * D. B. Owen and S. A. Borrego, Journal of Quality Technology 22 (1990) 223. α is halved for an interval and is whole for the
- * one-sided bound; mixing them up is the usual mistake with these formulas.
+ * <p>Source: NIST/SEMATECH e-Handbook 6.1.6; Cpk, A. F. Bissell, Applied Statistics 39 (1990) 331; exact lower bound,
+ * Y. M. Chou, D. B. Owen and S. A. Borrego, Journal of Quality Technology 22 (1990) 223. α is halved for an interval
+ * and is whole for the one-sided bound; mixing them up is the usual mistake with these formulas.
  */
 public final class CapabilityInterval {
 
-    private CapabilityInterval() {
-    }
+    private CapabilityInterval() {}
 
     /** @throws IllegalArgumentException if n is below 2 or confidence is not between 0 and 1 */
     public static Interval ofCp(double cp, int n, double confidence) {
         double tail = (1 - checked(n, confidence)) / 2;
         double nu = n - 1;
         ChiSquaredDistribution chiSquared = ChiSquaredDistribution.of(nu);
-        return new Interval(cp * Math.sqrt(Quantile.below(chiSquared, tail) / nu),
+        return new Interval(
+                cp * Math.sqrt(Quantile.below(chiSquared, tail) / nu),
                 cp * Math.sqrt(Quantile.exceeded(chiSquared, tail) / nu));
     }
 

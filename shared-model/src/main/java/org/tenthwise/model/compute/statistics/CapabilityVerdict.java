@@ -3,8 +3,8 @@ package org.tenthwise.model.compute.statistics;
 import java.math.BigDecimal;
 
 /**
- * What an interval of an index says about a required one. Three answers, not two: that there are too few parts to tell is the
- * usual one, and no fault of the parts.
+ * What an interval of an index says about a required one. Three answers, not two: that there are too few parts to tell
+ * is the usual one, and no fault of the parts.
  */
 public enum CapabilityVerdict {
 

@@ -7,8 +7,8 @@ import java.util.List;
 /**
  * How likely a steady drift is noticed at all by the slope of a {@link Trend}.
  *
- * <p>P(|T| &gt; t<sub>1−α/2,n−2</sub>), T non-central t with n − 2 degrees of freedom and δ = drift · √Sxx / (greatest x − least x),
- * the drift over the whole run in standard deviations of one reading.
+ * <p>P(|T| &gt; t<sub>1−α/2,n−2</sub>), T non-central t with n − 2 degrees of freedom and δ = drift · √Sxx / (greatest
+ * x − least x), the drift over the whole run in standard deviations of one reading.
  *
  * <p>A probability from 0 to 1.
  *
@@ -18,8 +18,7 @@ import java.util.List;
  */
 public final class DriftPower {
 
-    private DriftPower() {
-    }
+    private DriftPower() {}
 
     /** @throws IllegalArgumentException for fewer than three points, or if confidence is not between 0 and 1 */
     public static double of(Trend trend, List<BigDecimal> x, double driftInStandardDeviations, double confidence) {

@@ -10,24 +10,24 @@ import org.tenthwise.model.compute.statistics.GaugeStudy.Interaction;
 /**
  * A gauge study by averages and ranges.
  *
- * <p>p parts, k persons, r repeats. Repeatability = K1 · mean range of the repeats; reproducibility = √((K2 · range of the persons'
- * averages)² − repeatability²/(p r)); part = K3 · range of the parts' averages. K1 = 1/d2(r); K2 and K3 = 1/√(d2² + d3²) of k and p.
+ * <p>p parts, k persons, r repeats. Repeatability = K1 · mean range of the repeats; reproducibility = √((K2 · range of
+ * the persons' averages)² − repeatability²/(p r)); part = K3 · range of the parts' averages. K1 = 1/d2(r); K2 and K3 =
+ * 1/√(d2² + d3²) of k and p.
  *
  * <p>Standard deviations in the unit of the readings.
  *
- * <p>One person: no reproducibility. Where the square root has less than nought under it, reproducibility counts as nought, and the
- * study says so. The method cannot see whether some persons read some parts differently.
+ * <p>One person: no reproducibility. Where the square root has less than nought under it, reproducibility counts as
+ * nought, and the study says so. The method cannot see whether some persons read some parts differently.
  *
- * <p>Source: Measurement Systems Analysis reference manual, 4th ed., ch. III: the factors are rounded to four places as printed
- * there (0.8862, 0.5908; 0.7071, 0.5231; 0.3146 for ten parts), so that a worksheet filled in by hand agrees. Older sheets have factors
- * 5.15 times as large; the two do not mix.
+ * <p>Source: Measurement Systems Analysis reference manual, 4th ed., ch. III: the factors are rounded to four places as
+ * printed there (0.8862, 0.5908; 0.7071, 0.5231; 0.3146 for ten parts), so that a worksheet filled in by hand agrees.
+ * Older sheets have factors 5.15 times as large; the two do not mix.
  */
 public final class GaugeByRange {
 
     private static final int PLACES_OF_A_FACTOR = 4;
 
-    private GaugeByRange() {
-    }
+    private GaugeByRange() {}
 
     /** @throws IllegalArgumentException for more than 100 parts, persons or repeats */
     public static GaugeStudy of(GaugeReadings readings) {
@@ -35,8 +35,9 @@ public final class GaugeByRange {
         int persons = readings.persons();
         int repeats = readings.repeats();
         if (Math.max(parts, Math.max(persons, repeats)) > RangeOfNormal.MOST) {
-            throw new IllegalArgumentException("There are factors for up to %d parts, persons and repeats: work with the variances instead".formatted(
-                    RangeOfNormal.MOST));
+            throw new IllegalArgumentException(
+                    "There are factors for up to %d parts, persons and repeats: work with the variances instead"
+                            .formatted(RangeOfNormal.MOST));
         }
         GaugeReadings level = readings.fromFirst();
         BigDecimal ranges = BigDecimal.ZERO;
@@ -52,11 +53,13 @@ public final class GaugeByRange {
             }
         }
         double repeatability = printed(1 / RangeOfNormal.d2(repeats)) * ranges.doubleValue() / (parts * persons);
-        double part = printed(1 / RangeOfNormal.d2Star(parts, 1)) * range(ofParts).doubleValue() / (persons * repeats);
+        double part =
+                printed(1 / RangeOfNormal.d2Star(parts, 1)) * range(ofParts).doubleValue() / (persons * repeats);
         if (persons == 1) {
             return new GaugeStudy(repeatability, 0, part, Interaction.NOT_SOUGHT, false);
         }
-        double between = printed(1 / RangeOfNormal.d2Star(persons, 1)) * range(ofPersons).doubleValue() / (parts * repeats);
+        double between =
+                printed(1 / RangeOfNormal.d2Star(persons, 1)) * range(ofPersons).doubleValue() / (parts * repeats);
         double square = between * between - repeatability * repeatability / (parts * repeats);
         return new GaugeStudy(repeatability, Math.sqrt(Math.max(0, square)), part, Interaction.NOT_SOUGHT, square < 0);
     }
@@ -66,6 +69,8 @@ public final class GaugeByRange {
     }
 
     private static double printed(double factor) {
-        return new BigDecimal(factor).setScale(PLACES_OF_A_FACTOR, RoundingMode.HALF_EVEN).doubleValue();
+        return new BigDecimal(factor)
+                .setScale(PLACES_OF_A_FACTOR, RoundingMode.HALF_EVEN)
+                .doubleValue();
     }
 }

@@ -6,23 +6,30 @@ import java.util.List;
 /**
  * The readings of a gauge study: every person reads every part equally often.
  *
- * @param byPart part by part, person by person, repeat by repeat; two parts or more, one person or more, two repeats or more
+ * @param byPart part by part, person by person, repeat by repeat; two parts or more, one person or more, two repeats or
+ *     more
  */
 public record GaugeReadings(List<List<List<BigDecimal>>> byPart) {
 
     public GaugeReadings {
-        byPart = byPart.stream().map(part -> part.stream().map(List::copyOf).toList()).toList();
+        byPart = byPart.stream()
+                .map(part -> part.stream().map(List::copyOf).toList())
+                .toList();
         if (byPart.size() < 2) {
             throw new IllegalArgumentException("There is one part: a study needs two or more, ten are usual");
         }
         int persons = byPart.get(0).size();
         int repeats = byPart.get(0).stream().mapToInt(List::size).findFirst().orElse(0);
         if (persons < 1 || repeats < 2) {
-            throw new IllegalArgumentException("Each person must read each part twice or more: without a repeat nobody knows whether the gauge repeats");
+            throw new IllegalArgumentException(
+                    "Each person must read each part twice or more: without a repeat nobody knows whether the gauge "
+                            + "repeats");
         }
-        if (byPart.stream().anyMatch(part -> part.size() != persons || part.stream().anyMatch(cell -> cell.size() != repeats))) {
-            throw new IllegalArgumentException("Each of the %d persons must read each of the %d parts %d times, as the first did the first".formatted(
-                    persons, byPart.size(), repeats));
+        if (byPart.stream()
+                .anyMatch(part -> part.size() != persons || part.stream().anyMatch(cell -> cell.size() != repeats))) {
+            throw new IllegalArgumentException(
+                    "Each of the %d persons must read each of the %d parts %d times, as the first did the first"
+                            .formatted(persons, byPart.size(), repeats));
         }
     }
 
@@ -42,7 +49,11 @@ public record GaugeReadings(List<List<List<BigDecimal>>> byPart) {
     GaugeReadings fromFirst() {
         BigDecimal first = byPart.get(0).get(0).get(0);
         return new GaugeReadings(byPart.stream()
-                .map(part -> part.stream().map(cell -> cell.stream().map(reading -> reading.subtract(first)).toList()).toList())
+                .map(part -> part.stream()
+                        .map(cell -> cell.stream()
+                                .map(reading -> reading.subtract(first))
+                                .toList())
+                        .toList())
                 .toList());
     }
 }

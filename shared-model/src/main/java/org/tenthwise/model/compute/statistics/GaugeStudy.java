@@ -5,21 +5,22 @@ import java.util.OptionalDouble;
 /**
  * Where the spread of a gauge study comes from.
  *
- * <p>gauge² = repeatability² + reproducibility²; total² = gauge² + part²; percent of total = 100 gauge / total; percent of
- * tolerance = 600 gauge / T; distinct = 1.41 part / gauge.
+ * <p>gauge² = repeatability² + reproducibility²; total² = gauge² + part²; percent of total = 100 gauge / total; percent
+ * of tolerance = 600 gauge / T; distinct = 1.41 part / gauge.
  *
  * <p>Standard deviations in the unit of the readings.
  *
  * <p>No spread at all has no percentage; a gauge without spread tells any number of parts apart, so there is no number.
  *
- * <p>Source: Measurement Systems Analysis reference manual, 4th ed., ch. III. The number of parts told apart is not cut to a whole
- * one: on the same readings one method gives 5.09 and the other 4.86.
+ * <p>Source: Measurement Systems Analysis reference manual, 4th ed., ch. III. The number of parts told apart is not cut
+ * to a whole one: on the same readings one method gives 5.09 and the other 4.86.
  *
  * @param reproducibility between persons, with what persons and parts have between them if that is kept
- * @param interaction     what became of it
- * @param cutAtNought     a variance came out below nought and counts as nought
+ * @param interaction what became of it
+ * @param cutAtNought a variance came out below nought and counts as nought
  */
-public record GaugeStudy(double repeatability, double reproducibility, double part, Interaction interaction, boolean cutAtNought) {
+public record GaugeStudy(
+        double repeatability, double reproducibility, double part, Interaction interaction, boolean cutAtNought) {
 
     private static final double DISTINCT = 1.41;
     private static final double WIDTH = 6;

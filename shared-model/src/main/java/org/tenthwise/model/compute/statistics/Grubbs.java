@@ -7,16 +7,17 @@ import org.apache.commons.statistics.distribution.TDistribution;
 /**
  * Whether the reading furthest from the mean lies further out than chance would put it.
  *
- * <p>G = max |x − mean| / s; critical value = (n − 1)/√n · √(t² / (n − 2 + t²)), t the quantile of Student's distribution with
- * n − 2 degrees of freedom exceeded with α/(2n) where either end was in question, with α/n where only one was.
+ * <p>G = max |x − mean| / s; critical value = (n − 1)/√n · √(t² / (n − 2 + t²)), t the quantile of Student's
+ * distribution with n − 2 degrees of freedom exceeded with α/(2n) where either end was in question, with α/n where only
+ * one was.
  *
  * <p>Plain numbers. The reading is outlying where G is above the critical value; it is flagged, never dropped.
  *
- * <p>Needs three readings, not all alike. G cannot be above (n − 1)/√n: of three readings one five s off is found one time in
- * twelve. Two that lie out on one side hide each other.
+ * <p>Needs three readings, not all alike. G cannot be above (n − 1)/√n: of three readings one five s off is found one
+ * time in twelve. Two that lie out on one side hide each other.
  *
- * <p>Source: F. E. Grubbs, Technometrics 11 (1969) 1; NIST/SEMATECH e-Handbook 1.3.5.17.1; ASTM E178. Worked out and not read
- * from a table: printed tables have errors.
+ * <p>Source: F. E. Grubbs, Technometrics 11 (1969) 1; NIST/SEMATECH e-Handbook 1.3.5.17.1; ASTM E178. Worked out and
+ * not read from a table: printed tables have errors.
  *
  * @param place of the reading in the list, counted from 1; the first of several equally far out
  */
@@ -32,7 +33,8 @@ public record Grubbs(double g, double critical, int place, boolean outlying) {
      */
     public static Grubbs of(List<BigDecimal> readings, int sides, double alpha) {
         if (readings.size() < FEWEST) {
-            throw new IllegalArgumentException("%d readings: among fewer than three none can be told to lie out".formatted(readings.size()));
+            throw new IllegalArgumentException(
+                    "%d readings: among fewer than three none can be told to lie out".formatted(readings.size()));
         }
         Sample sample = Sample.of(readings);
         int furthest = 0;
@@ -51,7 +53,8 @@ public record Grubbs(double g, double critical, int place, boolean outlying) {
     /** @throws IllegalArgumentException for n below three, sides other than 1 and 2, alpha not between 0 and 1 */
     public static double critical(int n, int sides, double alpha) {
         if (n < FEWEST || sides < 1 || sides > 2) {
-            throw new IllegalArgumentException("There is no critical value for %d readings and %d sides".formatted(n, sides));
+            throw new IllegalArgumentException(
+                    "There is no critical value for %d readings and %d sides".formatted(n, sides));
         }
         Share.check("alpha", alpha);
         double t = Quantile.exceeded(TDistribution.of(n - 2.0), alpha / sides / n);

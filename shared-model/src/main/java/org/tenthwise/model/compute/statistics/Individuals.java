@@ -7,16 +7,16 @@ import java.util.Optional;
 /**
  * Centre and limits of a chart of individual readings with moving ranges of two.
  *
- * <p>MR<sub>i</sub> = |x<sub>i</sub> − x<sub>i−1</sub>|; limits = mean ± 3 · mean MR / d2; the upper limit of the moving ranges
- * is D4 · mean MR.
+ * <p>MR<sub>i</sub> = |x<sub>i</sub> − x<sub>i−1</sub>|; limits = mean ± 3 · mean MR / d2; the upper limit of the
+ * moving ranges is D4 · mean MR.
  *
  * <p>In the unit of the readings, twenty figures. They judge the process; the tolerance judges the part.
  *
- * <p>Fewer than ten readings give no limits, ten to 24 trial limits. Equal readings give limits that are the centre. A single
- * reading has no moving range and is refused.
+ * <p>Fewer than ten readings give no limits, ten to 24 trial limits. Equal readings give limits that are the centre. A
+ * single reading has no moving range and is refused.
  *
- * <p>Source: NIST/SEMATECH e-Handbook 6.3.2.2, with d2 = 1.128 and D4 = 3.267 as printed there; {@link Factors#EXACT} has
- * 2/√π and 1 + 3 d3/d2 in full, which brings the limits closer by a third of a thousandth.
+ * <p>Source: NIST/SEMATECH e-Handbook 6.3.2.2, with d2 = 1.128 and D4 = 3.267 as printed there; {@link Factors#EXACT}
+ * has 2/√π and 1 + 3 d3/d2 in full, which brings the limits closer by a third of a thousandth.
  *
  * @param limits absent below ten readings
  */
@@ -66,8 +66,7 @@ public record Individuals(BigDecimal centre, BigDecimal meanMovingRange, Optiona
     }
 
     /** @param movingRangeUpper of the moving ranges; their lower limit is nought */
-    public record Limits(BigDecimal upper, BigDecimal lower, BigDecimal movingRangeUpper) {
-    }
+    public record Limits(BigDecimal upper, BigDecimal lower, BigDecimal movingRangeUpper) {}
 
     /**
      * @param readings in the order the parts were made
@@ -75,7 +74,8 @@ public record Individuals(BigDecimal centre, BigDecimal meanMovingRange, Optiona
      */
     public static Individuals of(List<BigDecimal> readings, Factors factors) {
         if (readings.size() < 2) {
-            throw new IllegalArgumentException("A moving range needs two readings or more, in the order the parts were made");
+            throw new IllegalArgumentException(
+                    "A moving range needs two readings or more, in the order the parts were made");
         }
         BigDecimal ranges = BigDecimal.ZERO;
         for (int i = 1; i < readings.size(); i++) {
@@ -85,8 +85,11 @@ public record Individuals(BigDecimal centre, BigDecimal meanMovingRange, Optiona
         BigDecimal meanRange = Precision.quotient(ranges, BigDecimal.valueOf(readings.size() - 1L));
         Standing standing = Standing.of(readings.size());
         BigDecimal reach = THREE.multiply(meanRange).divide(factors.d2, Precision.WORKING);
-        Optional<Limits> limits = standing == Standing.NONE ? Optional.empty()
-                : Optional.of(new Limits(centre.add(reach).round(Precision.RESULT), centre.subtract(reach).round(Precision.RESULT),
+        Optional<Limits> limits = standing == Standing.NONE
+                ? Optional.empty()
+                : Optional.of(new Limits(
+                        centre.add(reach).round(Precision.RESULT),
+                        centre.subtract(reach).round(Precision.RESULT),
                         factors.d4.multiply(meanRange).round(Precision.RESULT)));
         return new Individuals(centre, meanRange, limits, standing);
     }

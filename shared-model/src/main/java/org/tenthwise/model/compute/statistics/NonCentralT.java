@@ -10,11 +10,11 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  *
  * <p>A probability from 0 to 1; t and δ of any sign.
  *
- * <p>δ = 0 gives Student's t, t = 0 gives Φ(δ). Right to ten figures from ν = 1 up, also where δ is far beyond 37, where
- * series for the same probability lose theirs.
+ * <p>δ = 0 gives Student's t, t = 0 gives Φ(δ). Right to ten figures from ν = 1 up, also where δ is far beyond 37,
+ * where series for the same probability lose theirs.
  *
- * <p>Source: N. L. Johnson, S. Kotz and N. Balakrishnan, Continuous Univariate Distributions 2, ch. 31. Integrated only where
- * Φ(δ − t v) is neither 0 nor 1; below that the χ² distribution gives the whole part.
+ * <p>Source: N. L. Johnson, S. Kotz and N. Balakrishnan, Continuous Univariate Distributions 2, ch. 31. Integrated only
+ * where Φ(δ − t v) is neither 0 nor 1; below that the χ² distribution gives the whole part.
  */
 final class NonCentralT {
 
@@ -53,7 +53,8 @@ final class NonCentralT {
             return certain;
         }
         int panels = (int) Math.ceil((to - from) / Math.min(spread, 1 / t) / FEATURES);
-        return certain + Panels.integral(v -> NORMAL.cumulativeProbability(delta - t * v) * density(v), from, to, panels);
+        return certain
+                + Panels.integral(v -> NORMAL.cumulativeProbability(delta - t * v) * density(v), from, to, panels);
     }
 
     /** The δ with which t is exceeded with {@code probability}. */

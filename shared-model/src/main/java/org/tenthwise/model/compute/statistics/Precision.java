@@ -13,16 +13,20 @@ final class Precision {
     /** Enough that what is worked out from a rounded quotient is still right to the figures of a result. */
     static final MathContext WORKING = new MathContext(50, RoundingMode.HALF_EVEN);
 
-    private Precision() {
-    }
+    private Precision() {}
 
     /** {@code numerator / denominator} to the figures of a result. */
     static BigDecimal quotient(BigDecimal numerator, BigDecimal denominator) {
         return numerator.divide(denominator, WORKING).round(RESULT);
     }
 
-    /** The square root of {@code numerator / denominator} to the figures of a result; a little less than nought counts as nought. */
+    /**
+     * The square root of {@code numerator / denominator} to the figures of a result; a little less than nought counts
+     * as nought.
+     */
     static BigDecimal root(BigDecimal numerator, BigDecimal denominator) {
-        return numerator.signum() <= 0 ? BigDecimal.ZERO : numerator.divide(denominator, WORKING).sqrt(WORKING).round(RESULT);
+        return numerator.signum() <= 0
+                ? BigDecimal.ZERO
+                : numerator.divide(denominator, WORKING).sqrt(WORKING).round(RESULT);
     }
 }

@@ -5,16 +5,15 @@ import org.apache.commons.statistics.distribution.ContinuousDistribution;
 /**
  * The value a distribution exceeds, or stays below, with a stated probability.
  *
- * <p>The library's own inverse stops at 1e-9; from there it is carried on to the last figures of a double, so that a reject rate
- * of a few in a million has as many figures as one of a few in a hundred.
+ * <p>The library's own inverse stops at 1e-9; from there it is carried on to the last figures of a double, so that a
+ * reject rate of a few in a million has as many figures as one of a few in a hundred.
  */
 final class Quantile {
 
     private static final double CLOSE = 1e-6;
     private static final double LEAST = 1e-9;
 
-    private Quantile() {
-    }
+    private Quantile() {}
 
     /** The value exceeded with {@code probability}. */
     static double exceeded(ContinuousDistribution distribution, double probability) {

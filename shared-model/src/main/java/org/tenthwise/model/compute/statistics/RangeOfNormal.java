@@ -11,8 +11,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  *
  * <p>From 2 to 100 readings: d2(2) = 2/√π, d2(3) = 3/√π, d3(2) = √(2 − 4/π).
  *
- * <p>Source: L. H. C. Tippett, Biometrika 17 (1925) 364; the factors of ASTM E2587 and ISO 7870-2 are these to three places.
- * Integrated and not copied from a table, because printed tables differ in the last place.
+ * <p>Source: L. H. C. Tippett, Biometrika 17 (1925) 364; the factors of ASTM E2587 and ISO 7870-2 are these to three
+ * places. Integrated and not copied from a table, because printed tables differ in the last place.
  */
 final class RangeOfNormal {
 
@@ -23,8 +23,7 @@ final class RangeOfNormal {
     private static final double WIDTH_OF_A_PANEL = 0.5;
     private static final double[][] MOMENTS = moments();
 
-    private RangeOfNormal() {
-    }
+    private RangeOfNormal() {}
 
     static double d2(int n) {
         return MOMENTS[0][n];
@@ -34,7 +33,10 @@ final class RangeOfNormal {
         return Math.sqrt(MOMENTS[1][n] - d2(n) * d2(n));
     }
 
-    /** √(d2² + d3² / groups): what one over turns a mean range of that many groups into a standard deviation without bias in its square. */
+    /**
+     * √(d2² + d3² / groups): what one over turns a mean range of that many groups into a standard deviation without
+     * bias in its square.
+     */
     static double d2Star(int n, int groups) {
         return Math.sqrt(d2(n) * d2(n) + d3(n) * d3(n) / groups);
     }

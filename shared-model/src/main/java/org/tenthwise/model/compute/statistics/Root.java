@@ -5,16 +5,15 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * Where a function that only rises, or only falls, is nought.
  *
- * <p>Bracketed first by steps that double, then narrowed by inverse quadratic interpolation where that is safe and by halving
- * where it is not: T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145.
+ * <p>Bracketed first by steps that double, then narrowed by inverse quadratic interpolation where that is safe and by
+ * halving where it is not: T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145.
  */
 final class Root {
 
     private static final int MOST_STEPS = 200;
     private static final double FINE = 1e-14;
 
-    private Root() {
-    }
+    private Root() {}
 
     /**
      * @param near where to begin

@@ -4,9 +4,10 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /**
- * What is known of the parts that were measured: how many, their mean and their standard deviation (n − 1 in the divisor).
+ * What is known of the parts that were measured: how many, their mean and their standard deviation (n − 1 in the
+ * divisor).
  *
- * @param n  two or more
+ * @param n two or more
  * @param sd more than nought: readings that are all alike say that the gauge is too coarse, not that there is no spread
  */
 public record Sample(int n, BigDecimal mean, BigDecimal sd) {
@@ -17,7 +18,8 @@ public record Sample(int n, BigDecimal mean, BigDecimal sd) {
         }
         if (sd.signum() <= 0) {
             throw new IllegalArgumentException(
-                    "The standard deviation of %d readings is %s: readings that are all alike show the step of the gauge, not the spread of the parts"
+                    ("The standard deviation of %d readings is %s: readings that are all alike show the step of the "
+                                    + "gauge, not the spread of the parts")
                             .formatted(n, sd.toPlainString()));
         }
     }

@@ -5,13 +5,16 @@ final class Share {
 
     private static final double CLOSEST = 1e-9;
 
-    private Share() {
-    }
+    private Share() {}
 
-    /** @throws IllegalArgumentException if {@code share} is not between 0 and 1, or so close to either that it asks for certainty */
+    /**
+     * @throws IllegalArgumentException if {@code share} is not between 0 and 1, or so close to either that it asks for
+     *     certainty
+     */
     static double check(String name, double share) {
         if (!(share >= CLOSEST && share <= 1 - CLOSEST)) {
-            throw new IllegalArgumentException("%s is %s: it is a share between 0 and 1, such as 0.95".formatted(name, share));
+            throw new IllegalArgumentException(
+                    "%s is %s: it is a share between 0 and 1, such as 0.95".formatted(name, share));
         }
         return share;
     }

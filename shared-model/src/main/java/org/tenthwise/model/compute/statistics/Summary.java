@@ -8,21 +8,28 @@ import java.util.Optional;
 /**
  * A series of readings in a few figures.
  *
- * <p>Mean = Σx / n; s = √(Σ(x − mean)² / (n − 1)); lag-1 autocorrelation = Σ(x<sub>i</sub> − mean)(x<sub>i+1</sub> − mean) /
- * Σ(x − mean)².
+ * <p>Mean = Σx / n; s = √(Σ(x − mean)² / (n − 1)); lag-1 autocorrelation = Σ(x<sub>i</sub> − mean)(x<sub>i+1</sub> −
+ * mean) / Σ(x − mean)².
  *
- * <p>Mean, s, least, greatest and range in the unit of the readings; the autocorrelation is a plain number between −1 and 1,
- * below nought where readings see-saw and above where they drift. Twenty figures.
+ * <p>Mean, s, least, greatest and range in the unit of the readings; the autocorrelation is a plain number between −1
+ * and 1, below nought where readings see-saw and above where they drift. Twenty figures.
  *
  * <p>One reading has no s. Equal readings have s = 0 and no autocorrelation; so has one reading.
  *
- * <p>Source: NIST/SEMATECH e-Handbook 1.3.5.1, 1.3.5.6 and 1.3.5.12. The sums run over exact decimal differences from the first
- * reading, so neither a large mean nor the binary fraction of a decimal reading costs a figure.
+ * <p>Source: NIST/SEMATECH e-Handbook 1.3.5.1, 1.3.5.6 and 1.3.5.12. The sums run over exact decimal differences from
+ * the first reading, so neither a large mean nor the binary fraction of a decimal reading costs a figure.
  *
  * @param different how many different readings there are
  */
-public record Summary(int n, BigDecimal mean, Optional<BigDecimal> sd, BigDecimal least, BigDecimal greatest, BigDecimal range,
-        Optional<BigDecimal> autocorrelation, int different) {
+public record Summary(
+        int n,
+        BigDecimal mean,
+        Optional<BigDecimal> sd,
+        BigDecimal least,
+        BigDecimal greatest,
+        BigDecimal range,
+        Optional<BigDecimal> autocorrelation,
+        int different) {
 
     private static final int FEW_VALUES = 5;
 
@@ -33,19 +40,35 @@ public record Summary(int n, BigDecimal mean, Optional<BigDecimal> sd, BigDecima
         }
         int n = readings.size();
         BigDecimal first = readings.get(0);
-        List<BigDecimal> deviations = readings.stream().map(reading -> reading.subtract(first)).toList();
+        List<BigDecimal> deviations =
+                readings.stream().map(reading -> reading.subtract(first)).toList();
         BigDecimal count = BigDecimal.valueOf(n);
         BigDecimal sum = deviations.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal squares = deviations.stream().map(deviation -> deviation.multiply(deviation)).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal squares = deviations.stream()
+                .map(deviation -> deviation.multiply(deviation))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal timesSquaresAboutMean = count.multiply(squares).subtract(sum.multiply(sum));
-        Optional<BigDecimal> sd = n < 2 ? Optional.empty()
+        Optional<BigDecimal> sd = n < 2
+                ? Optional.empty()
                 : Optional.of(Precision.root(timesSquaresAboutMean, count.multiply(BigDecimal.valueOf(n - 1L))));
-        Optional<BigDecimal> autocorrelation = timesSquaresAboutMean.signum() == 0 ? Optional.empty()
-                : Optional.of(Precision.quotient(timesProductsAboutMean(deviations, count, sum), count.multiply(timesSquaresAboutMean)));
+        Optional<BigDecimal> autocorrelation = timesSquaresAboutMean.signum() == 0
+                ? Optional.empty()
+                : Optional.of(Precision.quotient(
+                        timesProductsAboutMean(deviations, count, sum), count.multiply(timesSquaresAboutMean)));
         BigDecimal least = Collections.min(readings);
         BigDecimal greatest = Collections.max(readings);
-        return new Summary(n, first.add(sum.divide(count, Precision.WORKING)).round(Precision.RESULT), sd, least, greatest,
-                greatest.subtract(least), autocorrelation, (int) readings.stream().map(BigDecimal::stripTrailingZeros).distinct().count());
+        return new Summary(
+                n,
+                first.add(sum.divide(count, Precision.WORKING)).round(Precision.RESULT),
+                sd,
+                least,
+                greatest,
+                greatest.subtract(least),
+                autocorrelation,
+                (int) readings.stream()
+                        .map(BigDecimal::stripTrailingZeros)
+                        .distinct()
+                        .count());
     }
 
     /** So few different readings that s is mostly the rounding of the gauge. */
@@ -60,7 +83,8 @@ public record Summary(int n, BigDecimal mean, Optional<BigDecimal> sd, BigDecima
             products = products.add(deviations.get(i - 1).multiply(deviations.get(i)));
         }
         BigDecimal bothSums = sum.add(sum).subtract(deviations.get(0)).subtract(deviations.get(deviations.size() - 1));
-        return count.multiply(count).multiply(products)
+        return count.multiply(count)
+                .multiply(products)
                 .subtract(count.multiply(sum).multiply(bothSums))
                 .add(count.subtract(BigDecimal.ONE).multiply(sum).multiply(sum));
     }

@@ -4,26 +4,28 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
- * How many standard deviations to go from the mean so that a stated share of all parts is covered with a stated confidence.
+ * How many standard deviations to go from the mean so that a stated share of all parts is covered with a stated
+ * confidence.
  *
  * <p>Both sides: the k with which mean ± k s covers the share with the confidence, by an integral over mean and spread
- * ({@link BothSides}). One side: k = t<sub>c</sub>(ν; δ = z<sub>p</sub> √n) / √n, t the quantile of the non-central t distribution. Both are
- * exact. Howe: k ≈ z<sub>(1+p)/2</sub> √(ν (1 + 1/n) / χ²<sub>1−c,ν</sub>), ν = n − 1, both sides; to say how far off it is.
+ * ({@link BothSides}). One side: k = t<sub>c</sub>(ν; δ = z<sub>p</sub> √n) / √n, t the quantile of the non-central t
+ * distribution. Both are exact. Howe: k ≈ z<sub>(1+p)/2</sub> √(ν (1 + 1/n) / χ²<sub>1−c,ν</sub>), ν = n − 1, both
+ * sides; to say how far off it is.
  *
  * <p>A plain number; the interval is mean ± k s, or one end of it.
  *
  * <p>For normal parts only. Of two readings, and 90 to 99.73 % covered, Howe's factor is 3 to 9 % too large.
  *
- * <p>Source: ISO 16269-6:2014, both sides Annex F; R. E. Odeh and D. B. Owen, Tables for Normal Tolerance Limits, Sampling Plans, and
- * Screening, 1980. Howe: Journal of the American Statistical Association 64 (1969) 610; NIST/SEMATECH e-Handbook 7.2.6.3. The
- * approximate one-sided factor of the e-Handbook (M. G. Natrella) is not used: the exact one costs no more here.
+ * <p>Source: ISO 16269-6:2014, both sides Annex F; R. E. Odeh and D. B. Owen, Tables for Normal Tolerance Limits,
+ * Sampling Plans, and Screening, 1980. Howe: Journal of the American Statistical Association 64 (1969) 610;
+ * NIST/SEMATECH e-Handbook 7.2.6.3. The approximate one-sided factor of the e-Handbook (M. G. Natrella) is not used:
+ * the exact one costs no more here.
  */
 public final class ToleranceFactor {
 
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
-    private ToleranceFactor() {
-    }
+    private ToleranceFactor() {}
 
     /** @throws IllegalArgumentException if n is below 2, or cover or confidence is not between 0 and 1 */
     public static double bothSides(int n, double cover, double confidence) {
@@ -46,7 +48,8 @@ public final class ToleranceFactor {
     public static double oneSide(int n, double cover, double confidence) {
         check(n, cover, confidence);
         double root = Math.sqrt(n);
-        return new NonCentralT(n - 1).exceeded(1 - confidence, NORMAL.inverseCumulativeProbability(cover) * root) / root;
+        return new NonCentralT(n - 1).exceeded(1 - confidence, NORMAL.inverseCumulativeProbability(cover) * root)
+                / root;
     }
 
     private static void check(int n, double cover, double confidence) {

@@ -14,27 +14,29 @@ import java.util.List;
  * <p>Needs no second reading. On a limit it is 1 or −1 exactly. The middle stands in for the nominal size, which for a
  * one-sided fit lies on a limit.
  *
- * <p>Source: common practice for charts of short runs of several sizes, as with D. C. Montgomery, Introduction to Statistical Quality
- * Control, ch. 10, deviation from nominal; the tolerance in place of the spread, which few parts do not show.
+ * <p>Source: common practice for charts of short runs of several sizes, as with D. C. Montgomery, Introduction to
+ * Statistical Quality Control, ch. 10, deviation from nominal; the tolerance in place of the spread, which few parts do
+ * not show.
  */
 public final class ToleranceUsed {
 
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
-    private ToleranceUsed() {
-    }
+    private ToleranceUsed() {}
 
     /** @throws IllegalArgumentException if the lower limit is not below the upper */
     public static BigDecimal of(BigDecimal reading, BigDecimal lower, BigDecimal upper) {
         if (lower.compareTo(upper) >= 0) {
-            throw new IllegalArgumentException("lower is %s and upper is %s: the lower limit must be below the upper".formatted(
-                    lower.toPlainString(), upper.toPlainString()));
+            throw new IllegalArgumentException("lower is %s and upper is %s: the lower limit must be below the upper"
+                    .formatted(lower.toPlainString(), upper.toPlainString()));
         }
         return Precision.quotient(reading.multiply(TWO).subtract(lower).subtract(upper), upper.subtract(lower));
     }
 
     /** Without its sign, of the reading that lies furthest from the middle; {@code readings} has one or more. */
     public static BigDecimal byFurthest(List<BigDecimal> readings, BigDecimal lower, BigDecimal upper) {
-        return Collections.max(readings.stream().map(reading -> of(reading, lower, upper).abs()).toList());
+        return Collections.max(readings.stream()
+                .map(reading -> of(reading, lower, upper).abs())
+                .toList());
     }
 }

@@ -5,16 +5,16 @@ import java.math.BigDecimal;
 /**
  * Whether a gauge repeats, and reads true, on one master read many times.
  *
- * <p>Cg = share · T / (spread · s); Cgk = (share/2 · T − |mean − reference|) / (spread/2 · s); bias = mean − reference; its t =
- * bias / (s/√n). T is the whole tolerance.
+ * <p>Cg = share · T / (spread · s); Cgk = (share/2 · T − |mean − reference|) / (spread/2 · s); bias = mean − reference;
+ * its t = bias / (s/√n). T is the whole tolerance.
  *
- * <p>Cg and Cgk are plain numbers, the usual demand is 1.33; the bias is in the unit of the readings, above nought where the
- * gauge reads large.
+ * <p>Cg and Cgk are plain numbers, the usual demand is 1.33; the bias is in the unit of the readings, above nought
+ * where the gauge reads large.
  *
  * <p>25 to 50 readings are usual. Readings all alike have no Cg: the gauge is too coarse.
  *
- * <p>Source: ISO 22514-7; share 0.2 and spread 6 are common practice. Some houses take 0.15, or a spread of 4: so both are
- * settings.
+ * <p>Source: ISO 22514-7; share 0.2 and spread 6 are common practice. Some houses take 0.15, or a spread of 4: so both
+ * are settings.
  */
 public record TypeOneStudy(Sample sample, double cg, double cgk, BigDecimal bias, double tOfBias) {
 
@@ -23,16 +23,21 @@ public record TypeOneStudy(Sample sample, double cg, double cgk, BigDecimal bias
 
     /**
      * @param tolerance more than nought
-     * @param share     of the tolerance the spread is set against, more than nought
-     * @param spread    how many standard deviations wide the spread counts, more than nought
+     * @param share of the tolerance the spread is set against, more than nought
+     * @param spread how many standard deviations wide the spread counts, more than nought
      */
-    public static TypeOneStudy of(Sample sample, BigDecimal reference, BigDecimal tolerance, double share, double spread) {
+    public static TypeOneStudy of(
+            Sample sample, BigDecimal reference, BigDecimal tolerance, double share, double spread) {
         if (tolerance.signum() <= 0 || !(share > 0) || !(spread > 0)) {
             throw new IllegalArgumentException("Tolerance, share and spread must be more than nought");
         }
         double tolerances = tolerance.divide(sample.sd(), Precision.WORKING).doubleValue();
         double off = -sample.standardDeviationsTo(reference);
-        return new TypeOneStudy(sample, share * tolerances / spread, (share / 2 * tolerances - Math.abs(off)) / (spread / 2),
-                sample.mean().subtract(reference), off * Math.sqrt(sample.n()));
+        return new TypeOneStudy(
+                sample,
+                share * tolerances / spread,
+                (share / 2 * tolerances - Math.abs(off)) / (spread / 2),
+                sample.mean().subtract(reference),
+                off * Math.sqrt(sample.n()));
     }
 }

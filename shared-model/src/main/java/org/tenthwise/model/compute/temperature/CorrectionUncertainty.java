@@ -11,29 +11,29 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>u² = (L·α·u(t))² + (L·(t − 20)·u(α))².
  *
- * <p>A length, nought or more. Thermometer and coefficient of the part alone are in it: those of the gauge are taken as known.
+ * <p>A length, nought or more. Thermometer and coefficient of the part alone are in it: those of the gauge are taken as
+ * known.
  *
  * <p>At 20 °C the second term is nought, and a part that does not grow has no first. Two known exactly give nought.
  *
- * <p>Source: JCGM 100:2008, H.1.3 and H.1.4 (terms for temperature and expansion); D. A. Swyt, <em>Length and dimensional
- * measurements at NIST</em>, J. Res. NIST 99 (1994). First order, without the product of the two, which is smaller by a
- * thousand and more.
+ * <p>Source: JCGM 100:2008, H.1.3 and H.1.4 (terms for temperature and expansion); D. A. Swyt, <em>Length and
+ * dimensional measurements at NIST</em>, J. Res. NIST 99 (1994). First order, without the product of the two, which is
+ * smaller by a thousand and more.
  */
 public final class CorrectionUncertainty {
 
     private static final int MILLIONTH = 6;
 
-    private CorrectionUncertainty() {
-    }
+    private CorrectionUncertainty() {}
 
     /**
      * @param temperature standard uncertainty of the part's temperature, in °C, nought or more
-     * @param expansion   standard uncertainty of its expansion, in 1e-6 per °C, nought or more
+     * @param expansion standard uncertainty of its expansion, in 1e-6 per °C, nought or more
      */
     public static Length of(Length size, Expansion part, Celsius partAt, BigDecimal temperature, BigDecimal expansion) {
         if (temperature.signum() < 0 || expansion.signum() < 0) {
-            throw new IllegalArgumentException("Uncertainties %s °C and %s e-6 per °C: neither may be less than nought".formatted(
-                    temperature.toPlainString(), expansion.toPlainString()));
+            throw new IllegalArgumentException("Uncertainties %s °C and %s e-6 per °C: neither may be less than nought"
+                    .formatted(temperature.toPlainString(), expansion.toPlainString()));
         }
         BigDecimal ofTemperature = part.millionths().movePointLeft(MILLIONTH).multiply(temperature);
         BigDecimal ofExpansion = partAt.aboveReference().multiply(expansion.movePointLeft(MILLIONTH));

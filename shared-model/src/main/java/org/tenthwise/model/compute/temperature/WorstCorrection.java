@@ -12,9 +12,9 @@ import org.tenthwise.model.quantity.TemperatureRange;
 /**
  * The largest correction to 20 °C that a size can need in a shop, and whether a tolerance feels it.
  *
- * <p>Worst = max |L20 − m| over the corners of the two ranges, part and gauge each at its least and at its greatest: the
- * correction only rises or only falls with either temperature, so it is greatest at a corner. It matters where it is above a
- * twentieth of the tolerance.
+ * <p>Worst = max |L20 − m| over the corners of the two ranges, part and gauge each at its least and at its greatest:
+ * the correction only rises or only falls with either temperature, so it is greatest at a corner. It matters where it
+ * is above a twentieth of the tolerance.
  *
  * <p>A length, nought or more; the share is worst / tolerance.
  *
@@ -31,9 +31,11 @@ public record WorstCorrection(Length worst) {
     private static final BigDecimal TWENTY = new BigDecimal("20");
 
     /** @param size the size read, or the greatest that may be read */
-    public static WorstCorrection of(Length size, Expansion part, TemperatureRange partAt, Expansion gauge, TemperatureRange gaugeAt) {
+    public static WorstCorrection of(
+            Length size, Expansion part, TemperatureRange partAt, Expansion gauge, TemperatureRange gaugeAt) {
         List<Length> corners = Stream.of(partAt.least(), partAt.greatest())
-                .flatMap(p -> Stream.of(gaugeAt.least(), gaugeAt.greatest()).map(g -> corner(size, part, p, gauge, g))).toList();
+                .flatMap(p -> Stream.of(gaugeAt.least(), gaugeAt.greatest()).map(g -> corner(size, part, p, gauge, g)))
+                .toList();
         return new WorstCorrection(Length.greatest(corners));
     }
 

@@ -4,27 +4,31 @@ import java.util.Optional;
 import org.tenthwise.model.compute.equations.ThreeUnknowns;
 
 /**
- * A ball resting on both flanks of a screw groove whose flanks are straight in axial section. A wire that is free to align
- * itself touches the flanks where a ball of its diameter does: turning the wire about the ball's centre can only lift it.
+ * A ball resting on both flanks of a screw groove whose flanks are straight in axial section. A wire that is free to
+ * align itself touches the flanks where a ball of its diameter does: turning the wire about the ball's centre can only
+ * lift it.
  *
- * <p>With k = lead / 2π, groove width s at pitch diameter E, half angle A, wire W and the ball's centre at radius R, the
- * point of contact at radius r and turned by t from the centre has
+ * <p>With k = lead / 2π, groove width s at pitch diameter E, half angle A, wire W and the ball's centre at radius R,
+ * the point of contact at radius r and turned by t from the centre has
+ *
  * <pre>
  * z = k t + s/2 + (r − E/2) tan A          height of the flank over the middle of the groove
  * r − R cos t + z tan A = 0                the ball touches along the radius
  * R r sin t + k z = 0                      the ball touches round the axis
  * (r cos t − R)² + (r sin t)² + z² = W²/4  at half the wire's diameter
  * </pre>
+ *
  * solved for r, t and R, or for r, t and E, by Newton's method.
  *
  * <p>Millimetres and radians. Absent where the ball finds no rest. A lead of nought gives t = 0 and the simple formula.
  *
- * <p>Source: geometry; the figures agree with the table for large lead angles in Machinery's Handbook, 31st ed., p. 2136.
+ * <p>Source: geometry; the figures agree with the table for large lead angles in Machinery's Handbook, 31st ed., p.
+ * 2136.
  *
- * @param tangent     of the half angle
+ * @param tangent of the half angle
  * @param risePerTurn k: lead / 2π
- * @param width       of the groove at the pitch line, along the axis
- * @param wire        diameter
+ * @param width of the groove at the pitch line, along the axis
+ * @param wire diameter
  */
 record BallInGroove(double tangent, double risePerTurn, double width, double wire) {
 
@@ -34,12 +38,11 @@ record BallInGroove(double tangent, double risePerTurn, double width, double wir
     /**
      * Where the ball rests.
      *
-     * @param contact       radius of the point of contact
-     * @param centre        radius of the ball's centre
+     * @param contact radius of the point of contact
+     * @param centre radius of the ball's centre
      * @param pitchDiameter of the groove
      */
-    record Rest(double contact, double centre, double pitchDiameter) {
-    }
+    record Rest(double contact, double centre, double pitchDiameter) {}
 
     /** Where the ball rests in a groove of this pitch diameter. */
     Optional<Rest> inPitchDiameter(double pitchDiameter) {
@@ -69,7 +72,8 @@ record BallInGroove(double tangent, double risePerTurn, double width, double wir
         for (int i = 0; i < MOST_STEPS; i++) {
             double[] step = step(rest, turn, pitchDiameterUnknown);
             turn -= step[1];
-            rest = new Rest(rest.contact() - step[0],
+            rest = new Rest(
+                    rest.contact() - step[0],
                     pitchDiameterUnknown ? rest.centre() : rest.centre() - step[2],
                     pitchDiameterUnknown ? rest.pitchDiameter() - step[2] : rest.pitchDiameter());
             double largest = Math.max(Math.abs(step[0]), Math.max(Math.abs(step[1]), Math.abs(step[2])));
@@ -98,10 +102,12 @@ record BallInGroove(double tangent, double risePerTurn, double width, double wir
         double[] third = pitchDiameterUnknown
                 ? new double[] {-tangent * tangent / 2, -k * tangent / 2, -z * tangent}
                 : new double[] {-cos, r * sin, 2 * (centre - r * cos)};
-        return ThreeUnknowns.solve(new double[][] {
-            {1 + tangent * tangent, cross, third[0]},
-            {cross, centre * r * cos + k * k, third[1]},
-            {2 * along, 2 * round, third[2]}
-        }, new double[] {along, round, apart});
+        return ThreeUnknowns.solve(
+                new double[][] {
+                    {1 + tangent * tangent, cross, third[0]},
+                    {cross, centre * r * cos + k * k, third[1]},
+                    {2 * along, 2 * round, third[2]}
+                },
+                new double[] {along, round, apart});
     }
 }

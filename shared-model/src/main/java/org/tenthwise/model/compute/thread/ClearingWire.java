@@ -10,8 +10,9 @@ import org.tenthwise.model.thread.ScrewThread;
 /**
  * The least wire that clears the root of a thread and lies on its flanks.
  *
- * <p>The wire w with {@link RootClearance} = M(w) / 2 − w − root / 2 = 0, M by {@link OverWires} at a given pitch diameter. A
- * larger wire lies higher, so the room grows with w, and halving between least and greatest wire of {@link WireSizes} finds it.
+ * <p>The wire w with {@link RootClearance} = M(w) / 2 − w − root / 2 = 0, M by {@link OverWires} at a given pitch
+ * diameter. A larger wire lies higher, so the room grows with w, and halving between least and greatest wire of
+ * {@link WireSizes} finds it.
  *
  * <p>A diameter, rounded up to 1 µm, or 0.0001 in where the thread is asked for in inches.
  *
@@ -23,13 +24,12 @@ public final class ClearingWire {
 
     private static final int HALVINGS = 40;
 
-    private ClearingWire() {
-    }
+    private ClearingWire() {}
 
     /**
      * @param pitchDiameter more than nought
-     * @param root          minor diameter
-     * @param unit          to be rounded up in
+     * @param root minor diameter
+     * @param unit to be rounded up in
      */
     public static Optional<Length> of(ScrewThread thread, Length pitchDiameter, Length root, Unit unit) {
         WireSizes sizes = WireSizes.of(thread);
@@ -52,7 +52,9 @@ public final class ClearingWire {
 
     private static boolean restsOnTheRoot(ScrewThread thread, Length pitchDiameter, Length root, Length wire) {
         return liesOnTheFlanks(thread, pitchDiameter, wire)
-                && RootClearance.of(new OverWires(thread, wire).overWires(pitchDiameter), wire, root).signum() <= 0;
+                && RootClearance.of(new OverWires(thread, wire).overWires(pitchDiameter), wire, root)
+                                .signum()
+                        <= 0;
     }
 
     private static boolean liesOnTheFlanks(ScrewThread thread, Length pitchDiameter, Length wire) {

@@ -9,10 +9,10 @@ import org.tenthwise.model.thread.ScrewThread;
  * The groove of an external thread in axial section, as far as a wire knows it: two straight flanks, alike.
  *
  * @param halfAngle degrees from one flank to the plane square to the axis; more than 0, less than 90
- * @param pitch     axial, more than nought
- * @param width     of the groove along the axis at the pitch diameter, more than nought and less than the pitch; half the
- *                  pitch where the pitch diameter is what its name says
- * @param starts    one or more
+ * @param pitch axial, more than nought
+ * @param width of the groove along the axis at the pitch diameter, more than nought and less than the pitch; half the
+ *     pitch where the pitch diameter is what its name says
+ * @param starts one or more
  */
 public record Groove(BigDecimal halfAngle, Length pitch, Length width, int starts) {
 
@@ -20,12 +20,14 @@ public record Groove(BigDecimal halfAngle, Length pitch, Length width, int start
 
     public Groove {
         if (halfAngle.signum() <= 0 || halfAngle.compareTo(RIGHT_ANGLE) >= 0) {
-            throw new IllegalArgumentException("A half angle of %s° is not between 0° and 90°".formatted(halfAngle.toPlainString()));
+            throw new IllegalArgumentException(
+                    "A half angle of %s° is not between 0° and 90°".formatted(halfAngle.toPlainString()));
         }
         Positive.size("Pitch", pitch);
         Positive.size("Groove width", width);
         if (!width.isBelow(pitch)) {
-            throw new IllegalArgumentException("A groove width of %s leaves no thread in a pitch of %s".formatted(width, pitch));
+            throw new IllegalArgumentException(
+                    "A groove width of %s leaves no thread in a pitch of %s".formatted(width, pitch));
         }
         if (starts < 1) {
             throw new IllegalArgumentException("A thread has one start or more, not %d".formatted(starts));
@@ -34,7 +36,11 @@ public record Groove(BigDecimal halfAngle, Length pitch, Length width, int start
 
     /** Of the thread's own form, half a pitch wide at the pitch diameter. */
     public static Groove of(ScrewThread thread) {
-        return new Groove(BigDecimal.valueOf(thread.form().halfAngleDegrees()), thread.pitch(), thread.pitch().half(), thread.starts());
+        return new Groove(
+                BigDecimal.valueOf(thread.form().halfAngleDegrees()),
+                thread.pitch(),
+                thread.pitch().half(),
+                thread.starts());
     }
 
     /** Axial travel in one turn: pitch times starts. */

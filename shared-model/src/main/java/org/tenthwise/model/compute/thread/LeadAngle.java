@@ -15,15 +15,14 @@ import org.tenthwise.model.thread.ScrewThread;
  *
  * <p>A pitch diameter far larger than the lead gives an angle near nought.
  *
- * <p>Source: ASME B1.5 and Machinery's Handbook, 31st ed., p. 2134: at the pitch diameter, by the lead. The major diameter
- * instead loses 0.0002 in over wires on a 1-5 thread of 29°.
+ * <p>Source: ASME B1.5 and Machinery's Handbook, 31st ed., p. 2134: at the pitch diameter, by the lead. The major
+ * diameter instead loses 0.0002 in over wires on a 1-5 thread of 29°.
  */
 public final class LeadAngle {
 
     private static final int PLACES_OF_A_DEGREE = 12;
 
-    private LeadAngle() {
-    }
+    private LeadAngle() {}
 
     /** @throws IllegalArgumentException if the pitch diameter is not more than nought */
     public static BigDecimal degrees(ScrewThread thread, Length pitchDiameter) {
@@ -32,7 +31,9 @@ public final class LeadAngle {
 
     /** @throws IllegalArgumentException if the pitch diameter is not more than nought */
     public static BigDecimal degrees(Length lead, Length pitchDiameter) {
-        double tangent = Nanometres.of(lead) / (Math.PI * Nanometres.of(Positive.size("Pitch diameter", pitchDiameter)));
-        return BigDecimal.valueOf(Math.toDegrees(Math.atan(tangent))).setScale(PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN);
+        double tangent =
+                Nanometres.of(lead) / (Math.PI * Nanometres.of(Positive.size("Pitch diameter", pitchDiameter)));
+        return BigDecimal.valueOf(Math.toDegrees(Math.atan(tangent)))
+                .setScale(PLACES_OF_A_DEGREE, RoundingMode.HALF_EVEN);
     }
 }

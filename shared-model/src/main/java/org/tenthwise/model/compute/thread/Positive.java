@@ -5,8 +5,7 @@ import org.tenthwise.model.quantity.Length;
 /** A size that cannot be nought or less. */
 final class Positive {
 
-    private Positive() {
-    }
+    private Positive() {}
 
     static Length size(String name, Length length) {
         if (length.signum() <= 0) {

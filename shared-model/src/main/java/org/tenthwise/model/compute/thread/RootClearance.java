@@ -7,8 +7,8 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>Over wires / 2 − wire − minor diameter / 2.
  *
- * <p>Exact, on radius. Less than nought means that the wire rests on the root, not on the flanks, and the measurement over
- * wires says nothing about the pitch diameter: it comes out too large.
+ * <p>Exact, on radius. Less than nought means that the wire rests on the root, not on the flanks, and the measurement
+ * over wires says nothing about the pitch diameter: it comes out too large.
  *
  * <p>Nought is a wire that just touches the root.
  *
@@ -16,8 +16,7 @@ import org.tenthwise.model.quantity.Length;
  */
 public final class RootClearance {
 
-    private RootClearance() {
-    }
+    private RootClearance() {}
 
     public static Length of(Length overWires, Length wire, Length minorDiameter) {
         return overWires.half().minus(wire).minus(minorDiameter.half());

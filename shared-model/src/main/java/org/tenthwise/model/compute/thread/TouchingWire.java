@@ -4,25 +4,28 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 
 /**
- * The wire that touches the flanks of a leaning groove just at the pitch diameter, and what the measurement over it exceeds
- * that diameter by. An error of the half angle does the least harm with this wire.
+ * The wire that touches the flanks of a leaning groove just at the pitch diameter, and what the measurement over it
+ * exceeds that diameter by. An error of the half angle does the least harm with this wire.
  *
  * <p>The equations of {@link BallInGroove} with the point of contact at r = E/2: with z = k t + s/2,
+ *
  * <pre>
  * (r + z tan A) r tan t + k z = 0          solved for t by Newton's method
  * R = (r + z tan A) / cos t                the centre
  * W = 2 √((r cos t − R)² + (r sin t)² + z²)
  * </pre>
+ *
  * and over wires less pitch diameter = 2R + W − E.
  *
  * <p>Both to 1 nm, more than nought.
  *
- * <p>With a lead near nought this is s / cos A, the best wire of {@link WireSizes}, and it is less the steeper the lead.
+ * <p>With a lead near nought this is s / cos A, the best wire of {@link WireSizes}, and it is less the steeper the
+ * lead.
  *
- * <p>Source: geometry; in agreement with both columns of the table for large lead angles in Machinery's Handbook, 31st ed.,
- * p. 2136, within 0.00003 pitch.
+ * <p>Source: geometry; in agreement with both columns of the table for large lead angles in Machinery's Handbook, 31st
+ * ed., p. 2136, within 0.00003 pitch.
  *
- * @param diameter              of the wire
+ * @param diameter of the wire
  * @param overLessPitchDiameter the constant to take off a measurement over that wire
  */
 public record TouchingWire(Length diameter, Length overLessPitchDiameter) {
@@ -41,7 +44,9 @@ public record TouchingWire(Length diameter, Length overLessPitchDiameter) {
             double height = rise * turn + half;
             double reach = radius + height * tangent;
             double off = reach * radius * Math.tan(turn) + rise * height;
-            double slope = rise * tangent * radius * Math.tan(turn) + reach * radius / Math.pow(Math.cos(turn), 2) + rise * rise;
+            double slope = rise * tangent * radius * Math.tan(turn)
+                    + reach * radius / Math.pow(Math.cos(turn), 2)
+                    + rise * rise;
             double step = off / slope;
             turn -= step;
             if (Math.abs(step) < SMALL_STEP && Math.abs(turn) < Math.PI / 2) {

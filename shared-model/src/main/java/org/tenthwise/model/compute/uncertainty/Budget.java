@@ -6,15 +6,16 @@ import java.util.OptionalDouble;
 /**
  * The sources of uncertainty of one result, put together.
  *
- * <p>Standard uncertainty u = √Σ uᵢ². Effective degrees of freedom = u⁴ / Σ (uᵢ⁴ / νᵢ), over the sources whose degrees of
- * freedom ν are known. Expanded = coverage factor · u, with the factor of {@link Coverage}.
+ * <p>Standard uncertainty u = √Σ uᵢ². Effective degrees of freedom = u⁴ / Σ (uᵢ⁴ / νᵢ), over the sources whose degrees
+ * of freedom ν are known. Expanded = coverage factor · u, with the factor of {@link Coverage}.
  *
  * <p>In the unit of the components; nought or more.
  *
  * <p>One component gives itself. Components of nought give nought and need no factor but two. The effective degrees of
  * freedom are absent where no component has any.
  *
- * <p>Source: JCGM 100:2008 (GUM), 5.1.2 for sources that do not depend on one another, and G.4.1 (Welch and Satterthwaite).
+ * <p>Source: JCGM 100:2008 (GUM), 5.1.2 for sources that do not depend on one another, and G.4.1 (Welch and
+ * Satterthwaite).
  */
 public record Budget(double standard, OptionalDouble effectiveDegreesOfFreedom, Coverage coverage) {
 
@@ -23,7 +24,9 @@ public record Budget(double standard, OptionalDouble effectiveDegreesOfFreedom, 
         if (components.isEmpty()) {
             throw new IllegalArgumentException("An uncertainty needs one component at least");
         }
-        double standard = Math.sqrt(components.stream().mapToDouble(component -> square(component.standard())).sum());
+        double standard = Math.sqrt(components.stream()
+                .mapToDouble(component -> square(component.standard()))
+                .sum());
         OptionalDouble effective = effective(components, standard);
         return new Budget(standard, effective, Coverage.of(components, standard, effective));
     }
@@ -41,7 +44,8 @@ public record Budget(double standard, OptionalDouble effectiveDegreesOfFreedom, 
     private static OptionalDouble effective(List<Component> components, double standard) {
         double known = components.stream()
                 .filter(component -> component.degreesOfFreedom().isPresent() && component.standard() > 0)
-                .mapToDouble(component -> square(square(component.standard() / standard)) / component.degreesOfFreedom().getAsInt())
+                .mapToDouble(component -> square(square(component.standard() / standard))
+                        / component.degreesOfFreedom().getAsInt())
                 .sum();
         return known > 0 ? OptionalDouble.of(1 / known) : OptionalDouble.empty();
     }

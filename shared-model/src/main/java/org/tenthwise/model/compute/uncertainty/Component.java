@@ -6,20 +6,20 @@ import java.util.OptionalInt;
 /**
  * One source of uncertainty, as a standard uncertainty.
  *
- * <p>Resolution d: d/√12. Limits ±a, any value between them as likely as another: a/√3; the middle the likeliest: a/√6. A
- * certificate's U with its k: U/k. Scatter s of single readings, n of them averaged: s/√n. A sensitivity c multiplies it by
- * |c|.
+ * <p>Resolution d: d/√12. Limits ±a, any value between them as likely as another: a/√3; the middle the likeliest: a/√6.
+ * A certificate's U with its k: U/k. Scatter s of single readings, n of them averaged: s/√n. A sensitivity c multiplies
+ * it by |c|.
  *
  * <p>In the unit of what went in, or in that of the result where a sensitivity brings it there; nought or more.
  *
- * <p>A source of nought adds nothing. One reading (n = 1) rests on a scatter known from before: it says nothing about how
- * well that scatter is known.
+ * <p>A source of nought adds nothing. One reading (n = 1) rests on a scatter known from before: it says nothing about
+ * how well that scatter is known.
  *
- * <p>Source: JCGM 100:2008 (GUM), 4.2.3, 4.3.3, 4.3.7, 4.3.9, F.2.2.1. Where a zero and a reading are both taken from one
- * scale, its resolution counts twice, as two components.
+ * <p>Source: JCGM 100:2008 (GUM), 4.2.3, 4.3.3, 4.3.7, 4.3.9, F.2.2.1. Where a zero and a reading are both taken from
+ * one scale, its resolution counts twice, as two components.
  *
- * @param standard         nought or more
- * @param rectangle        whether it is as likely to lie in one place between its limits as in another
+ * @param standard nought or more
+ * @param rectangle whether it is as likely to lie in one place between its limits as in another
  * @param degreesOfFreedom how well it is known; absent if as well as need be
  */
 public record Component(double standard, boolean rectangle, OptionalInt degreesOfFreedom) {
@@ -42,7 +42,8 @@ public record Component(double standard, boolean rectangle, OptionalInt degreesO
     /** @param coverageFactor 1 where {@code expanded} is a standard uncertainty already */
     public static Component normal(BigDecimal expanded, BigDecimal coverageFactor) {
         if (coverageFactor.signum() <= 0) {
-            throw new IllegalArgumentException("k is %s: a coverage factor is more than nought".formatted(coverageFactor.toPlainString()));
+            throw new IllegalArgumentException(
+                    "k is %s: a coverage factor is more than nought".formatted(coverageFactor.toPlainString()));
         }
         return new Component(notNegative(expanded) / coverageFactor.doubleValue(), false, OptionalInt.empty());
     }
@@ -52,7 +53,8 @@ public record Component(double standard, boolean rectangle, OptionalInt degreesO
         if (n < 1) {
             throw new IllegalArgumentException("n is %d: at least one reading is needed".formatted(n));
         }
-        return new Component(notNegative(scatter) / Math.sqrt(n), false, n == 1 ? OptionalInt.empty() : OptionalInt.of(n - 1));
+        return new Component(
+                notNegative(scatter) / Math.sqrt(n), false, n == 1 ? OptionalInt.empty() : OptionalInt.of(n - 1));
     }
 
     /** @param sensitivity by how much the result changes for one unit of this source; either sign */
@@ -62,7 +64,8 @@ public record Component(double standard, boolean rectangle, OptionalInt degreesO
 
     private static double notNegative(BigDecimal value) {
         if (value.signum() < 0) {
-            throw new IllegalArgumentException("value is %s: an uncertainty is not less than nought".formatted(value.toPlainString()));
+            throw new IllegalArgumentException(
+                    "value is %s: an uncertainty is not less than nought".formatted(value.toPlainString()));
         }
         return value.doubleValue();
     }

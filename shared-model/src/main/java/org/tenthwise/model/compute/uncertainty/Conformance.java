@@ -13,26 +13,31 @@ import org.tenthwise.model.tolerance.Limits;
  *
  * <p>No unit; from 0 to 1.
  *
- * <p>A size on the only limit has one half, on one of two wide limits nearly so. It says nothing about a verdict: that comes
- * from {@link org.tenthwise.model.verdict.Judge}, which is exact.
+ * <p>A size on the only limit has one half, on one of two wide limits nearly so. It says nothing about a verdict: that
+ * comes from {@link org.tenthwise.model.verdict.Judge}, which is exact.
  *
- * <p>Source: JCGM 106:2012, 7.3 (one limit) and 7.4 (two), for a normal distribution and no knowledge but the measurement.
+ * <p>Source: JCGM 106:2012, 7.3 (one limit) and 7.4 (two), for a normal distribution and no knowledge but the
+ * measurement.
  */
 public final class Conformance {
 
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
-    private Conformance() {
-    }
+    private Conformance() {}
 
     /** @throws IllegalArgumentException unless {@code standardUncertainty} is more than nought */
     public static double probability(Limits limits, Length size, Length standardUncertainty) {
         if (standardUncertainty.signum() <= 0) {
-            throw new IllegalArgumentException("A standard uncertainty of %s gives no probability: it must be more than nought".formatted(
-                    standardUncertainty));
+            throw new IllegalArgumentException(
+                    "A standard uncertainty of %s gives no probability: it must be more than nought"
+                            .formatted(standardUncertainty));
         }
-        double lower = limits.lower().map(limit -> steps(limit.length(), size, standardUncertainty)).orElse(Double.NEGATIVE_INFINITY);
-        double upper = limits.upper().map(limit -> steps(limit.length(), size, standardUncertainty)).orElse(Double.POSITIVE_INFINITY);
+        double lower = limits.lower()
+                .map(limit -> steps(limit.length(), size, standardUncertainty))
+                .orElse(Double.NEGATIVE_INFINITY);
+        double upper = limits.upper()
+                .map(limit -> steps(limit.length(), size, standardUncertainty))
+                .orElse(Double.POSITIVE_INFINITY);
         return lower == upper ? 0 : NORMAL.probability(lower, upper);
     }
 

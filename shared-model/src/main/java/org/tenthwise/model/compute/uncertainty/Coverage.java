@@ -8,18 +8,18 @@ import org.apache.commons.statistics.distribution.TDistribution;
 /**
  * By how much a standard uncertainty is multiplied to cover the result with about 95 %.
  *
- * <p>Ten effective degrees of freedom ν or fewer: the t factor for 95.45 % and ν cut down to a whole number. Otherwise, one
- * rectangle against which the rest is 0.3 or less: 0.95 · √3 = 1.65. Two rectangles of half-widths a and b against which the
- * rest is 0.3 or less make a trapezium: with β = |a − b| / (a + b), (1 − √(0.05 (1 − β²))) / √((1 + β²)/6), between 1.65 and
- * 1.90. Anything else: 2.
+ * <p>Ten effective degrees of freedom ν or fewer: the t factor for 95.45 % and ν cut down to a whole number. Otherwise,
+ * one rectangle against which the rest is 0.3 or less: 0.95 · √3 = 1.65. Two rectangles of half-widths a and b against
+ * which the rest is 0.3 or less make a trapezium: with β = |a − b| / (a + b), (1 − √(0.05 (1 − β²))) / √((1 + β²)/6),
+ * between 1.65 and 1.90. Anything else: 2.
  *
  * <p>No unit; 1.65 to 13.97.
  *
  * <p>No scatter of one's own, or one found from many readings, leaves 2. Nought as a whole has 2 as well.
  *
- * <p>Source: JCGM 100:2008 (GUM), G.6.6 (2 where several sources count and ν is more than 10) and G.4.1, G.6.4 (t, ν cut to
- * a whole number); EA-4/02, supplement 2, S9.14 (one rectangle) and S10.13 (two). Two is what shop budgets print; the
- * others are chosen only where those clauses say that two is wrong, and {@link #rule()} says which was.
+ * <p>Source: JCGM 100:2008 (GUM), G.6.6 (2 where several sources count and ν is more than 10) and G.4.1, G.6.4 (t, ν
+ * cut to a whole number); EA-4/02, supplement 2, S9.14 (one rectangle) and S10.13 (two). Two is what shop budgets
+ * print; the others are chosen only where those clauses say that two is wrong, and {@link #rule()} says which was.
  *
  * @param factor more than nought
  */
@@ -49,8 +49,13 @@ public record Coverage(double factor, Rule rule) {
         if (effective.isPresent() && effective.getAsDouble() <= ENOUGH_DEGREES_OF_FREEDOM) {
             return new Coverage(studentFactor(effective.getAsDouble()), Rule.FEW_READINGS);
         }
-        double[] rectangles = components.stream().filter(Component::rectangle).map(Component::standard)
-                .sorted(Comparator.reverseOrder()).limit(2).mapToDouble(Double::doubleValue).toArray();
+        double[] rectangles = components.stream()
+                .filter(Component::rectangle)
+                .map(Component::standard)
+                .sorted(Comparator.reverseOrder())
+                .limit(2)
+                .mapToDouble(Double::doubleValue)
+                .toArray();
         if (rectangles.length > 0 && outweighs(rectangles[0], standard)) {
             return new Coverage(COVERED * Math.sqrt(3), Rule.ONE_RECTANGLE);
         }
@@ -60,9 +65,13 @@ public record Coverage(double factor, Rule rule) {
         return new Coverage(2, Rule.USUAL_TWO);
     }
 
-    /** The factor of Student's distribution that leaves 2.275 % on each side; degrees of freedom of less than one count as one. */
+    /**
+     * The factor of Student's distribution that leaves 2.275 % on each side; degrees of freedom of less than one count
+     * as one.
+     */
     static double studentFactor(double degreesOfFreedom) {
-        return TDistribution.of(Math.max(1, Math.floor(degreesOfFreedom))).inverseSurvivalProbability(OUTSIDE_TWO_SIGMA / 2);
+        return TDistribution.of(Math.max(1, Math.floor(degreesOfFreedom)))
+                .inverseSurvivalProbability(OUTSIDE_TWO_SIGMA / 2);
     }
 
     private static boolean outweighs(double dominant, double whole) {

@@ -14,28 +14,32 @@ import org.tenthwise.model.tolerance.Limits;
  *
  * <p>A length to 1 nm, nought or more.
  *
- * <p>A probability of one half needs no band. Where the other limit is near, the probability at the edge of the band is a
- * little less than stated.
+ * <p>A probability of one half needs no band. Where the other limit is near, the probability at the edge of the band is
+ * a little less than stated.
  *
- * <p>Source: JCGM 106:2012, 8.3.2 and table 1 (one-sided z); ISO 14253-1:2017 takes 95 % unless agreed otherwise, which is
- * 1.65 u. A band of the whole U = 2 u stands for 97.7 % (ILAC-G8:09/2019).
+ * <p>Source: JCGM 106:2012, 8.3.2 and table 1 (one-sided z); ISO 14253-1:2017 takes 95 % unless agreed otherwise, which
+ * is 1.65 u. A band of the whole U = 2 u stands for 97.7 % (ILAC-G8:09/2019).
  */
 public final class GuardBand {
 
     private static final BigDecimal HALF = new BigDecimal("0.5");
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
-    private GuardBand() {
-    }
+    private GuardBand() {}
 
-    /** @throws IllegalArgumentException for a probability of less than one half or of one, or an uncertainty of less than nought */
+    /**
+     * @throws IllegalArgumentException for a probability of less than one half or of one, or an uncertainty of less
+     *     than nought
+     */
     public static Length width(BigDecimal probability, Length standardUncertainty) {
         if (probability.compareTo(HALF) < 0 || probability.compareTo(BigDecimal.ONE) >= 0) {
-            throw new IllegalArgumentException("A probability of %s has no guard band: it is 0.5 or more and less than 1".formatted(
-                    probability.toPlainString()));
+            throw new IllegalArgumentException(
+                    "A probability of %s has no guard band: it is 0.5 or more and less than 1"
+                            .formatted(probability.toPlainString()));
         }
         if (standardUncertainty.signum() < 0) {
-            throw new IllegalArgumentException("A standard uncertainty of %s is less than nought".formatted(standardUncertainty));
+            throw new IllegalArgumentException(
+                    "A standard uncertainty of %s is less than nought".formatted(standardUncertainty));
         }
         double steps = NormalDistribution.of(0, 1).inverseCumulativeProbability(probability.doubleValue());
         return Nanometres.round(steps * Nanometres.of(standardUncertainty));
@@ -43,6 +47,8 @@ public final class GuardBand {
 
     /** Whether bands inside both limits overlap, so that no size at all would pass. */
     public static boolean leavesNothing(Limits limits, Length guardBand) {
-        return limits.width().filter(width -> guardBand.times(TWO).isAbove(width)).isPresent();
+        return limits.width()
+                .filter(width -> guardBand.times(TWO).isAbove(width))
+                .isPresent();
     }
 }

@@ -14,30 +14,35 @@ import java.util.stream.Stream;
  *
  * <p>A value with no more places than the limits is the same by both, and on a limit it conforms by both.
  *
- * <p>Source: ASTM E29, which has both and leaves the choice to the order; a drawing's limits are absolute (ASME Y14.5), and so
- * absolute is what counts where nothing is agreed.
+ * <p>Source: ASTM E29, which has both and leaves the choice to the order; a drawing's limits are absolute (ASME Y14.5),
+ * and so absolute is what counts where nothing is agreed.
  *
- * @param rounded    the value as the rounding method sees it
- * @param absolute   whether the value conforms as it stands
+ * @param rounded the value as the rounding method sees it
+ * @param absolute whether the value conforms as it stands
  * @param byRounding whether the rounded value conforms
  */
 public record RoundingMethod(BigDecimal rounded, boolean absolute, boolean byRounding) {
 
     /**
-     * @param place the unit of the last place rounded to, a power of ten such as 0.001 or 100; absent for the last place of
-     *              the limits as written, the finer one where they differ
-     * @throws IllegalArgumentException if there is no limit, if they are the wrong way round, or if the place is no power of ten
+     * @param place the unit of the last place rounded to, a power of ten such as 0.001 or 100; absent for the last
+     *     place of the limits as written, the finer one where they differ
+     * @throws IllegalArgumentException if there is no limit, if they are the wrong way round, or if the place is no
+     *     power of ten
      */
-    public static RoundingMethod of(BigDecimal value, Optional<BigDecimal> lower, Optional<BigDecimal> upper, Optional<BigDecimal> place) {
+    public static RoundingMethod of(
+            BigDecimal value, Optional<BigDecimal> lower, Optional<BigDecimal> upper, Optional<BigDecimal> place) {
         if (lower.isEmpty() && upper.isEmpty()) {
             throw new IllegalArgumentException("lower and upper are missing: a verdict needs one limit at least");
         }
         if (lower.isPresent() && upper.isPresent() && lower.get().compareTo(upper.get()) > 0) {
-            throw new IllegalArgumentException("lower is %s and upper is %s: the lower limit is above the upper one".formatted(
-                    lower.get().toPlainString(), upper.get().toPlainString()));
+            throw new IllegalArgumentException("lower is %s and upper is %s: the lower limit is above the upper one"
+                    .formatted(lower.get().toPlainString(), upper.get().toPlainString()));
         }
-        int scale = place.map(RoundingMethod::scaleOf)
-                .orElseGet(() -> Stream.of(lower, upper).flatMap(Optional::stream).mapToInt(BigDecimal::scale).max().orElseThrow());
+        int scale = place.map(RoundingMethod::scaleOf).orElseGet(() -> Stream.of(lower, upper)
+                .flatMap(Optional::stream)
+                .mapToInt(BigDecimal::scale)
+                .max()
+                .orElseThrow());
         BigDecimal rounded = value.setScale(scale, RoundingMode.HALF_EVEN);
         return new RoundingMethod(rounded, within(value, lower, upper), within(rounded, lower, upper));
     }
@@ -45,7 +50,8 @@ public record RoundingMethod(BigDecimal rounded, boolean absolute, boolean byRou
     private static int scaleOf(BigDecimal place) {
         BigDecimal bare = place.stripTrailingZeros();
         if (bare.unscaledValue().intValue() != 1 || bare.precision() != 1) {
-            throw new IllegalArgumentException("place is %s: it is a power of ten such as 0.001, 1 or 100".formatted(place.toPlainString()));
+            throw new IllegalArgumentException(
+                    "place is %s: it is a power of ten such as 0.001, 1 or 100".formatted(place.toPlainString()));
         }
         return bare.scale();
     }

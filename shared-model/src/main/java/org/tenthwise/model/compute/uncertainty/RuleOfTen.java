@@ -13,25 +13,30 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>A division of just a tenth is fine enough. Limits without a width between them are refused.
  *
- * <p>Source: <em>common practice</em>, rule of ten for the resolution (GB/T 3177; AIAG, Measurement Systems Analysis). The
- * 10 % rule of the National Physical Laboratory and of MIL-T-46365 takes the same tenth for the uncertainty, which asks
- * more.
+ * <p>Source: <em>common practice</em>, rule of ten for the resolution (GB/T 3177; AIAG, Measurement Systems Analysis).
+ * The 10 % rule of the National Physical Laboratory and of MIL-T-46365 takes the same tenth for the uncertainty, which
+ * asks more.
  *
  * @param share part of the whole tolerance that one division is
  * @param tenth of the whole tolerance: the coarsest division that will do
  */
 public record RuleOfTen(BigDecimal share, Length tenth, boolean fineEnough) {
 
-    /** @throws IllegalArgumentException if the upper limit is not above the lower one, or the division not above nought */
+    /**
+     * @throws IllegalArgumentException if the upper limit is not above the lower one, or the division not above nought
+     */
     public static RuleOfTen of(Length lower, Length upper, Length division) {
         if (!upper.isAbove(lower)) {
-            throw new IllegalArgumentException("lower is %s and upper is %s: the upper limit must be above the lower one".formatted(lower, upper));
+            throw new IllegalArgumentException(
+                    "lower is %s and upper is %s: the upper limit must be above the lower one".formatted(lower, upper));
         }
         if (division.signum() <= 0) {
             throw new IllegalArgumentException("division is %s: it must be more than nought".formatted(division));
         }
         Length tolerance = upper.minus(lower);
-        return new RuleOfTen(division.millimetres().divide(tolerance.millimetres(), MathContext.DECIMAL64),
-                tolerance.times(new BigDecimal("0.1")), !division.times(BigDecimal.TEN).isAbove(tolerance));
+        return new RuleOfTen(
+                division.millimetres().divide(tolerance.millimetres(), MathContext.DECIMAL64),
+                tolerance.times(new BigDecimal("0.1")),
+                !division.times(BigDecimal.TEN).isAbove(tolerance));
     }
 }

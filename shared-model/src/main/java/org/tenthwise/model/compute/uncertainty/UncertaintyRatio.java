@@ -9,28 +9,29 @@ import org.tenthwise.model.tolerance.Limits;
 /**
  * How many times the uncertainty goes into the tolerance.
  *
- * <p>(upper − lower) / (2 U), U being the expanded uncertainty for about 95 %: the whole tolerance against the whole width
- * of the uncertainty. With k = 2 the same figure is the measurement capability index T / (4 u).
+ * <p>(upper − lower) / (2 U), U being the expanded uncertainty for about 95 %: the whole tolerance against the whole
+ * width of the uncertainty. With k = 2 the same figure is the measurement capability index T / (4 u).
  *
  * <p>No unit; nought or more.
  *
  * <p>Absent where there is one limit only: such a tolerance has no width. Limits that are equal give nought.
  *
- * <p>Source: ANSI/NCSL Z540.3, test uncertainty ratio; ASME B89.7.3.1, N:1 rule; JCGM 106:2012, 7.6.3. Four is the ratio
- * usually asked for.
+ * <p>Source: ANSI/NCSL Z540.3, test uncertainty ratio; ASME B89.7.3.1, N:1 rule; JCGM 106:2012, 7.6.3. Four is the
+ * ratio usually asked for.
  */
 public final class UncertaintyRatio {
 
-    private UncertaintyRatio() {
-    }
+    private UncertaintyRatio() {}
 
     /** @throws IllegalArgumentException unless {@code expanded} is more than nought */
     public static OptionalDouble of(Limits limits, Length expanded) {
         if (expanded.signum() <= 0) {
-            throw new IllegalArgumentException("An expanded uncertainty of %s has no ratio: it must be more than nought".formatted(expanded));
+            throw new IllegalArgumentException(
+                    "An expanded uncertainty of %s has no ratio: it must be more than nought".formatted(expanded));
         }
         return limits.width()
-                .map(width -> OptionalDouble.of(Nanometres.of(width) / Nanometres.of(expanded.times(BigDecimal.valueOf(2)))))
+                .map(width ->
+                        OptionalDouble.of(Nanometres.of(width) / Nanometres.of(expanded.times(BigDecimal.valueOf(2)))))
                 .orElse(OptionalDouble.empty());
     }
 }

@@ -16,8 +16,7 @@ import org.tenthwise.model.quantity.Length;
  */
 public final class Delta {
 
-    private Delta() {
-    }
+    private Delta() {}
 
     /** Whether the standard prints one for {@code grade}. */
     public static boolean isFor(Grade grade) {
@@ -27,11 +26,13 @@ public final class Delta {
     /** @throws IllegalArgumentException if the standard gives none */
     public static Length of(Grade grade, Length nominal) {
         if (!isFor(grade)) {
-            throw new IllegalArgumentException("%s has no Δ at %s: ISO 286 gives it for grades 3 to 8".formatted(grade, nominal));
+            throw new IllegalArgumentException(
+                    "%s has no Δ at %s: ISO 286 gives it for grades 3 to 8".formatted(grade, nominal));
         }
         if (Sizes.isToThreeMillimetres(Sizes.inRange(nominal))) {
             return Length.ZERO;
         }
-        return StandardTolerance.of(grade, nominal).minus(StandardTolerance.of(grade.finer().orElseThrow(), nominal));
+        return StandardTolerance.of(grade, nominal)
+                .minus(StandardTolerance.of(grade.finer().orElseThrow(), nominal));
     }
 }

@@ -7,7 +7,26 @@ import java.util.stream.Collectors;
 
 /** The standard tolerance grades of ISO 286-1, finest first. */
 public enum Grade {
-    IT01, IT0, IT1, IT2, IT3, IT4, IT5, IT6, IT7, IT8, IT9, IT10, IT11, IT12, IT13, IT14, IT15, IT16, IT17, IT18;
+    IT01,
+    IT0,
+    IT1,
+    IT2,
+    IT3,
+    IT4,
+    IT5,
+    IT6,
+    IT7,
+    IT8,
+    IT9,
+    IT10,
+    IT11,
+    IT12,
+    IT13,
+    IT14,
+    IT15,
+    IT16,
+    IT17,
+    IT18;
 
     private static final Map<String, Grade> BY_NUMBER =
             Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Grade::number, grade -> grade));

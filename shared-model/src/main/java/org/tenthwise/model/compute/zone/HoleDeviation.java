@@ -8,14 +8,14 @@ import org.tenthwise.model.quantity.Length;
 /**
  * The deviation of a hole that its letter sets: the one nearer the nominal size.
  *
- * <p>A to H: EI = −es of the shaft of that letter. K, M and N to grade 8 and P to ZC to grade 7, over 3 mm:
- * ES = −ei + Δ, Δ = IT(n) − IT(n − 1), so that hole n and shaft n − 1 make the fit of the basic hole turned about. Above
- * those grades and up to 3 mm: ES = −ei. J by its own table.
+ * <p>A to H: EI = −es of the shaft of that letter. K, M and N to grade 8 and P to ZC to grade 7, over 3 mm: ES = −ei +
+ * Δ, Δ = IT(n) − IT(n − 1), so that hole n and shaft n − 1 make the fit of the basic hole turned about. Above those
+ * grades and up to 3 mm: ES = −ei. J by its own table.
  *
  * <p>Exact; the lower deviation for A to H, nought or more, and the upper one for J to ZC.
  *
- * <p>Exceptions the standard prints: N over 3 mm is nought from grade 9; M6 over 250 up to 315 is 2 µm higher; K over
- * 3 mm has nothing from grade 9; N from grade 9 begins over 1 mm. Δ is printed for grades 3 to 8, so with it there is
+ * <p>Exceptions the standard prints: N over 3 mm is nought from grade 9; M6 over 250 up to 315 is 2 µm higher; K over 3
+ * mm has nothing from grade 9; N from grade 9 begins over 1 mm. Δ is printed for grades 3 to 8, so with it there is
  * nothing finer.
  *
  * <p>Source: ISO 286-1:2010, Tables 2 and 3 with their footnotes, and the rule for holes behind them.
@@ -28,8 +28,7 @@ final class HoleDeviation {
     private static final BigDecimal M6_OVER = BigDecimal.valueOf(250);
     private static final BigDecimal M6_UP_TO = BigDecimal.valueOf(315);
 
-    private HoleDeviation() {
-    }
+    private HoleDeviation() {}
 
     /**
      * @param letters capital
@@ -47,7 +46,8 @@ final class HoleDeviation {
         BigDecimal size = Sizes.inRange(nominal);
         String row = "J" + grade.number();
         if (!TABLE.has(row)) {
-            throw new IllegalArgumentException("%s is not tabulated: ISO 286 gives J for grades 6 to 8 only".formatted(row));
+            throw new IllegalArgumentException(
+                    "%s is not tabulated: ISO 286 gives J for grades 6 to 8 only".formatted(row));
         }
         return Sizes.micrometres(TABLE.at(row, size).orElseThrow());
     }
@@ -57,14 +57,16 @@ final class HoleDeviation {
         BigDecimal size = Sizes.inRange(nominal);
         boolean coarse = grade.isFrom(Grade.IT9);
         if (coarse && shaft.equals("n") && Sizes.isToOneMillimetre(size)) {
-            throw new IllegalArgumentException("%s is not for %s: ISO 286 uses N from grade 9 over 1 mm only".formatted(zone, nominal));
+            throw new IllegalArgumentException(
+                    "%s is not for %s: ISO 286 uses N from grade 9 over 1 mm only".formatted(zone, nominal));
         }
         if (Sizes.isToThreeMillimetres(size)) {
             return mirrored;
         }
         if (coarse && shaft.equals("k")) {
             throw new IllegalArgumentException(
-                    "%s is not tabulated for %s: over 3 mm ISO 286 gives K for grades 3 to 8 only".formatted(zone, nominal));
+                    "%s is not tabulated for %s: over 3 mm ISO 286 gives K for grades 3 to 8 only"
+                            .formatted(zone, nominal));
         }
         if (coarse && shaft.equals("n")) {
             return Length.ZERO;

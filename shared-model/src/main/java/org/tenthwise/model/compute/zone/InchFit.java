@@ -13,23 +13,52 @@ import org.tenthwise.model.quantity.Unit;
  *
  * <p>Lengths, exact. The least hole is the basic size.
  *
- * <p>A size on the edge of a step belongs to the step below. LT3 and LT4 begin over 0.24 in, FN3 over 0.95 in; nothing goes
- * over 19.69 in.
+ * <p>A size on the edge of a step belongs to the step below. LT3 and LT4 begin over 0.24 in, FN3 over 0.95 in; nothing
+ * goes over 19.69 in.
  *
- * <p>Source: ANSI B4.1-1967 (R2009), Tables of running and sliding, locational, and force and shrink fits; as printed in
- * Machinery's Handbook, 31st ed., Tables 8a to 12.
+ * <p>Source: ANSI B4.1-1967 (R2009), Tables of running and sliding, locational, and force and shrink fits; as printed
+ * in Machinery's Handbook, 31st ed., Tables 8a to 12.
  */
 public enum InchFit {
     /** Running and sliding fits, from close sliding to loose running. */
-    RC1, RC2, RC3, RC4, RC5, RC6, RC7, RC8, RC9,
+    RC1,
+    RC2,
+    RC3,
+    RC4,
+    RC5,
+    RC6,
+    RC7,
+    RC8,
+    RC9,
     /** Locational clearance fits. */
-    LC1, LC2, LC3, LC4, LC5, LC6, LC7, LC8, LC9, LC10, LC11,
+    LC1,
+    LC2,
+    LC3,
+    LC4,
+    LC5,
+    LC6,
+    LC7,
+    LC8,
+    LC9,
+    LC10,
+    LC11,
     /** Locational transition fits. */
-    LT1, LT2, LT3, LT4, LT5, LT6,
+    LT1,
+    LT2,
+    LT3,
+    LT4,
+    LT5,
+    LT6,
     /** Locational interference fits. */
-    LN1, LN2, LN3,
+    LN1,
+    LN2,
+    LN3,
     /** Force and shrink fits. */
-    FN1, FN2, FN3, FN4, FN5;
+    FN1,
+    FN2,
+    FN3,
+    FN4,
+    FN5;
 
     private static final SizeTable FITS = SizeTable.read("inch-fits");
     private static final SizeTable FORCE_FITS = SizeTable.read("inch-force-fits");
@@ -40,9 +69,11 @@ public enum InchFit {
      */
     public static InchFit read(String name) {
         String plain = name.replace(" ", "");
-        return Arrays.stream(values()).filter(fit -> fit.name().equals(plain)).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("\"%s\" is no class of ANSI B4.1: it is one of %s".formatted(name,
-                        Arrays.stream(values()).map(Enum::name).collect(Collectors.joining(", ")))));
+        return Arrays.stream(values())
+                .filter(fit -> fit.name().equals(plain))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("\"%s\" is no class of ANSI B4.1: it is one of %s"
+                        .formatted(name, Arrays.stream(values()).map(Enum::name).collect(Collectors.joining(", ")))));
     }
 
     /** The hole; its lower deviation is nought. */
@@ -58,9 +89,10 @@ public enum InchFit {
     private Length at(String column, Length basic) {
         SizeTable table = table();
         String row = name() + "." + column;
-        BigDecimal thousandths = table.at(row, basic.in(Unit.INCH)).orElseThrow(() -> new IllegalArgumentException(
-                "%s is not tabulated for %s in: ANSI B4.1 gives it for sizes %s in".formatted(this, basic.in(Unit.INCH).toPlainString(),
-                        table.filled(row))));
+        BigDecimal thousandths = table.at(row, basic.in(Unit.INCH))
+                .orElseThrow(() ->
+                        new IllegalArgumentException("%s is not tabulated for %s in: ANSI B4.1 gives it for sizes %s in"
+                                .formatted(this, basic.in(Unit.INCH).toPlainString(), table.filled(row))));
         return Length.of(thousandths.movePointLeft(3), Unit.INCH);
     }
 

@@ -22,8 +22,7 @@ final class ShaftDeviation {
     private static final SizeTable TABLE = SizeTable.read("shaft-deviations");
     private static final List<String> NOT_TO_ONE_MILLIMETRE = List.of("a", "b");
 
-    private ShaftDeviation() {
-    }
+    private ShaftDeviation() {}
 
     static boolean knows(String letters) {
         return letters.equals("j") || letters.equals("js") || TABLE.has(letters);
@@ -46,12 +45,16 @@ final class ShaftDeviation {
     private static Length ofRow(String row, String letters, Length nominal) {
         BigDecimal size = Sizes.inRange(nominal);
         if (!TABLE.has(row)) {
-            throw new IllegalArgumentException("%s is not tabulated: ISO 286 gives %s for grades 5 to 8 only".formatted(row, letters));
+            throw new IllegalArgumentException(
+                    "%s is not tabulated: ISO 286 gives %s for grades 5 to 8 only".formatted(row, letters));
         }
         if (NOT_TO_ONE_MILLIMETRE.contains(letters) && Sizes.isToOneMillimetre(size)) {
-            throw new IllegalArgumentException("%s is not for %s: ISO 286 uses a, b, A and B over 1 mm only".formatted(letters, nominal));
+            throw new IllegalArgumentException(
+                    "%s is not for %s: ISO 286 uses a, b, A and B over 1 mm only".formatted(letters, nominal));
         }
-        return Sizes.micrometres(TABLE.at(row, size).orElseThrow(() -> new IllegalArgumentException(
-                "%s is not tabulated for %s: ISO 286 gives it for sizes %s mm".formatted(row, nominal, TABLE.filled(row)))));
+        return Sizes.micrometres(TABLE.at(row, size)
+                .orElseThrow(() ->
+                        new IllegalArgumentException("%s is not tabulated for %s: ISO 286 gives it for sizes %s mm"
+                                .formatted(row, nominal, TABLE.filled(row)))));
     }
 }

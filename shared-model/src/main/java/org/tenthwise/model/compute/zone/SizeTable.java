@@ -25,10 +25,19 @@ final class SizeTable {
 
     /** @param name of the file beside this class */
     static SizeTable read(String name) {
-        List<Map<String, String>> lines = Table.beside(SizeTable.class, name + ".csv").rows();
-        List<BigDecimal> steps = lines.get(0).keySet().stream().filter(heading -> !heading.equals(STEPS)).map(BigDecimal::new).sorted().toList();
+        List<Map<String, String>> lines =
+                Table.beside(SizeTable.class, name + ".csv").rows();
+        List<BigDecimal> steps = lines.get(0).keySet().stream()
+                .filter(heading -> !heading.equals(STEPS))
+                .map(BigDecimal::new)
+                .sorted()
+                .toList();
         Map<String, List<Optional<BigDecimal>>> rows = new TreeMap<>();
-        lines.forEach(line -> rows.put(line.get(STEPS), steps.stream().map(step -> figure(line.get(step.toPlainString()))).toList()));
+        lines.forEach(line -> rows.put(
+                line.get(STEPS),
+                steps.stream()
+                        .map(step -> figure(line.get(step.toPlainString())))
+                        .toList()));
         return new SizeTable(steps, rows);
     }
 
@@ -74,8 +83,9 @@ final class SizeTable {
     private int step(BigDecimal size) {
         BigDecimal last = steps.get(steps.size() - 1);
         if (size.signum() <= 0 || size.compareTo(last) > 0) {
-            throw new IllegalArgumentException("Size %s is outside the table: it holds sizes over 0 up to and including %s".formatted(
-                    size.toPlainString(), last.toPlainString()));
+            throw new IllegalArgumentException(
+                    "Size %s is outside the table: it holds sizes over 0 up to and including %s"
+                            .formatted(size.toPlainString(), last.toPlainString()));
         }
         int step = 0;
         while (size.compareTo(steps.get(step)) > 0) {

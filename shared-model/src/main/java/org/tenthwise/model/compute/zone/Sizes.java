@@ -9,8 +9,7 @@ final class Sizes {
     private static final BigDecimal GREATEST = new BigDecimal("500");
     private static final BigDecimal THREE = new BigDecimal("3");
 
-    private Sizes() {
-    }
+    private Sizes() {}
 
     /** The millimetres of a size the tables hold. */
     static BigDecimal inRange(Length nominal) {

@@ -10,8 +10,8 @@ import org.tenthwise.model.quantity.Length;
  *
  * <p>A length of more than nought, exact.
  *
- * <p>A size on the edge of a step belongs to the step below. Over 500 mm, at nought and below, and for the grades from IT14 at
- * 1 mm and below, there is none.
+ * <p>A size on the edge of a step belongs to the step below. Over 500 mm, at nought and below, and for the grades from
+ * IT14 at 1 mm and below, there is none.
  *
  * <p>Source: ISO 286-1:2010, Table 1.
  */
@@ -19,14 +19,14 @@ public final class StandardTolerance {
 
     private static final SizeTable TABLE = SizeTable.read("standard-tolerances");
 
-    private StandardTolerance() {
-    }
+    private StandardTolerance() {}
 
     /** @throws IllegalArgumentException if the standard gives none, with the reason */
     public static Length of(Grade grade, Length nominal) {
         BigDecimal size = Sizes.inRange(nominal);
         if (grade.isFrom(Grade.IT14) && Sizes.isToOneMillimetre(size)) {
-            throw new IllegalArgumentException("%s is not for %s: the grades IT14 to IT18 begin over 1 mm".formatted(grade, nominal));
+            throw new IllegalArgumentException(
+                    "%s is not for %s: the grades IT14 to IT18 begin over 1 mm".formatted(grade, nominal));
         }
         return Sizes.micrometres(TABLE.at(grade.number(), size).orElseThrow());
     }

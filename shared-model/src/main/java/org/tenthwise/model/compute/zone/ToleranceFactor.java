@@ -4,8 +4,8 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 
 /**
- * The factor the standard tolerances of a step were worked out from: IT5 to IT11 are 7, 10, 16, 25, 40, 64 and 100 of it,
- * rounded.
+ * The factor the standard tolerances of a step were worked out from: IT5 to IT11 are 7, 10, 16, 25, 40, 64 and 100 of
+ * it, rounded.
  *
  * <p>i = 0.45 · ∛D + 0.001 · D in micrometres, D the geometric mean of the ends of the step in millimetres.
  *
@@ -20,8 +20,7 @@ public final class ToleranceFactor {
 
     private static final double PER_MICROMETRE = 1e-3;
 
-    private ToleranceFactor() {
-    }
+    private ToleranceFactor() {}
 
     public static Length at(Length nominal) {
         double over = Math.max(1, Nanometres.of(StandardTolerance.stepOver(nominal)));

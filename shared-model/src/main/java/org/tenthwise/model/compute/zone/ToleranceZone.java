@@ -8,11 +8,11 @@ import org.tenthwise.model.quantity.Length;
 /**
  * A zone as a drawing has it behind the size: letters for where it lies, a grade for how wide it is.
  *
- * <p>The letters set one deviation, the grade the other: a to h ei = es − IT, j to zc es = ei + IT, A to H ES = EI + IT,
- * J to ZC EI = ES − IT; js and JS lie half and half.
+ * <p>The letters set one deviation, the grade the other: a to h ei = es − IT, j to zc es = ei + IT, A to H ES = EI +
+ * IT, J to ZC EI = ES − IT; js and JS lie half and half.
  *
- * <p>Deviations and limits, exact: with an odd width js has half micrometres, which the standard allows a drawing to round
- * away and this does not.
+ * <p>Deviations and limits, exact: with an odd width js has half micrometres, which the standard allows a drawing to
+ * round away and this does not.
  *
  * <p>A zone the standard does not tabulate at a size is refused with the reason, not made up from a formula.
  *
@@ -28,7 +28,8 @@ public record ToleranceZone(String letters, Grade grade) {
     public ToleranceZone {
         if (!isOneCase(letters) || !ShaftDeviation.knows(letters.toLowerCase(Locale.ROOT))) {
             throw new IllegalArgumentException(
-                    "%s is no position of a zone: it is a to zc all small for a shaft, or A to ZC all capital for a hole, without i, l, o, q and w"
+                    ("%s is no position of a zone: it is a to zc all small for a shaft, or A to ZC all capital for a "
+                                    + "hole, without i, l, o, q and w")
                             .formatted(letters));
         }
     }
@@ -40,10 +41,13 @@ public record ToleranceZone(String letters, Grade grade) {
     public static ToleranceZone read(String name) {
         Matcher parts = NAME.matcher(name);
         if (!parts.matches()) {
-            throw new IllegalArgumentException("\"%s\" is no tolerance zone: it is one or two letters and a grade, such as H7 or js6".formatted(name));
+            throw new IllegalArgumentException(
+                    "\"%s\" is no tolerance zone: it is one or two letters and a grade, such as H7 or js6"
+                            .formatted(name));
         }
-        Grade grade = Grade.ofNumber(parts.group(2)).orElseThrow(() -> new IllegalArgumentException(
-                "\"%s\" is no tolerance zone: grades are 01, 0 and 1 to 18".formatted(name)));
+        Grade grade = Grade.ofNumber(parts.group(2))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "\"%s\" is no tolerance zone: grades are 01, 0 and 1 to 18".formatted(name)));
         return new ToleranceZone(parts.group(1), grade);
     }
 
@@ -64,9 +68,13 @@ public record ToleranceZone(String letters, Grade grade) {
                 : new ZoneLimits(nominal, set, set.minus(width));
     }
 
-    /** Whether the standard lets a drawing round the half micrometres of this zone down: js and JS of grades 7 to 11. */
+    /**
+     * Whether the standard lets a drawing round the half micrometres of this zone down: js and JS of grades 7 to 11.
+     */
     public boolean mayBeRoundedDown(Length nominal) {
-        return letters.equalsIgnoreCase("js") && grade.isFrom(Grade.IT7) && grade.isAtMost(Grade.IT11)
+        return letters.equalsIgnoreCase("js")
+                && grade.isFrom(Grade.IT7)
+                && grade.isAtMost(Grade.IT11)
                 && of(nominal).upper().millimetres().scale() > PLACES_OF_A_MICROMETRE;
     }
 

@@ -6,14 +6,15 @@ import org.tenthwise.model.quantity.Length;
  * What a zone comes to at a size.
  *
  * @param nominal the size the zone stands behind
- * @param upper   deviation from it, not below {@code lower}
- * @param lower   deviation from it
+ * @param upper deviation from it, not below {@code lower}
+ * @param lower deviation from it
  */
 public record ZoneLimits(Length nominal, Length upper, Length lower) {
 
     public ZoneLimits {
         if (upper.isBelow(lower)) {
-            throw new IllegalArgumentException("Upper deviation %s is below lower deviation %s".formatted(upper, lower));
+            throw new IllegalArgumentException(
+                    "Upper deviation %s is below lower deviation %s".formatted(upper, lower));
         }
     }
 

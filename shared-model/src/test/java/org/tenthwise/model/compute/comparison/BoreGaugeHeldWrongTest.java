@@ -18,7 +18,9 @@ class BoreGaugeHeldWrongTest {
 
     /** By hand: 1/cos 60° is 2; otherwise D · tilt²/2, the tilt being small (0.001 rad is 0.0572958°). */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         30,  60,        30
         200, 0.0572958, 0.0001
         25,  0,         0
@@ -27,7 +29,10 @@ class BoreGaugeHeldWrongTest {
         assertEquals(mm(more), Rocking.readsMore(mm(diameter), new BigDecimal(tilt)));
     }
 
-    /** By hand: a chord of 40 at 15 beside the middle of a bore of 50, one of 24 at 5 in one of 26; nought in the middle. */
+    /**
+     * By hand: a chord of 40 at 15 beside the middle of a bore of 50, one of 24 at 5 in one of 26; nought in the
+     * middle.
+     */
     @ParameterizedTest
     @CsvSource(textBlock = """
         50, 15, 10
@@ -41,11 +46,17 @@ class BoreGaugeHeldWrongTest {
 
     @Test
     void whatCannotBeHeldSoIsRefused() {
-        assertEquals("tilt is 90: it is 0 degrees or more and less than 90", assertThrows(IllegalArgumentException.class,
-                () -> Rocking.readsMore(mm("25"), new BigDecimal("90"))).getMessage());
-        assertEquals("diameter is 0 mm: a bore is more than nought", assertThrows(IllegalArgumentException.class,
-                () -> Rocking.readsMore(mm("0"), BigDecimal.ONE)).getMessage());
-        assertEquals("off_centre is 12.5 mm: points that far off the middle do not touch a bore of 25 mm",
-                assertThrows(IllegalArgumentException.class, () -> OffCentre.readsLess(mm("25"), mm("12.5"))).getMessage());
+        assertEquals(
+                "tilt is 90: it is 0 degrees or more and less than 90",
+                assertThrows(IllegalArgumentException.class, () -> Rocking.readsMore(mm("25"), new BigDecimal("90")))
+                        .getMessage());
+        assertEquals(
+                "diameter is 0 mm: a bore is more than nought",
+                assertThrows(IllegalArgumentException.class, () -> Rocking.readsMore(mm("0"), BigDecimal.ONE))
+                        .getMessage());
+        assertEquals(
+                "off_centre is 12.5 mm: points that far off the middle do not touch a bore of 25 mm",
+                assertThrows(IllegalArgumentException.class, () -> OffCentre.readsLess(mm("25"), mm("12.5")))
+                        .getMessage());
     }
 }

@@ -12,8 +12,11 @@ import org.tenthwise.model.quantity.Unit;
 class FromMasterTest {
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
-        # published: B. Chacos, How to read a dial bore gauge, pakden.com, read November 2026: set at 2.000, needle .007 the other way
+    @CsvSource(
+            textBlock =
+                    """
+        # published: B. Chacos, How to read a dial bore gauge, pakden.com, read November 2026: set at 2.000, needle
+        # .007 the other way
         INCH,       2.000,   RISES_WITH_SIZE, -0.007,  0,      1.993
         # the same bore on a dial that counts on as the plunger goes in
         INCH,       2.000,   FALLS_WITH_SIZE, 0.007,   0,      1.993
@@ -23,8 +26,9 @@ class FromMasterTest {
         """)
     void sizeIsTheCertifiedSizeAndWhatTheGaugeShowsBesides(
             Unit unit, String certified, Sense sense, String reading, String zero, String size) {
-        assertEquals(Length.of(size, unit), FromMaster.size(Length.of(certified, unit), sense,
-                Length.of(reading, unit), Length.of(zero, unit)));
+        assertEquals(
+                Length.of(size, unit),
+                FromMaster.size(Length.of(certified, unit), sense, Length.of(reading, unit), Length.of(zero, unit)));
     }
 
     @Test

@@ -21,8 +21,11 @@ class LeverIndicatorTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
-        # Mitutoyo, catalogue 2019, Quick guide to dial test indicators, page index 435: a reading, and factors of two figures
+    @CsvSource(
+            textBlock =
+                    """
+        # Mitutoyo, catalogue 2019, Quick guide to dial test indicators, page index 435: a reading, and factors of two
+        # figures
         0.200, 20, 0.188
         1,     20, 0.94
         1,     40, 0.77
@@ -32,8 +35,11 @@ class LeverIndicatorTest {
         0.2,   0,  0.2
         """)
     void theTrueReadingIsTheReadingTimesTheCosine(String reading, String angle, BigDecimal expected) {
-        assertEquals(expected, LeverIndicator.trueReading(mm(reading), new BigDecimal(angle)).millimetres()
-                .setScale(expected.scale(), RoundingMode.HALF_EVEN));
+        assertEquals(
+                expected,
+                LeverIndicator.trueReading(mm(reading), new BigDecimal(angle))
+                        .millimetres()
+                        .setScale(expected.scale(), RoundingMode.HALF_EVEN));
     }
 
     @Test
@@ -47,7 +53,11 @@ class LeverIndicatorTest {
     @ParameterizedTest
     @ValueSource(strings = {"90", "-0.1", "200"})
     void aLeverThatStandsUprightReadsNothing(String angle) {
-        assertEquals("angle is %s: a lever stands at 0 degrees or more to the surface, and at less than 90".formatted(angle),
-                assertThrows(IllegalArgumentException.class, () -> LeverIndicator.trueReading(mm("0.1"), new BigDecimal(angle))).getMessage());
+        assertEquals(
+                "angle is %s: a lever stands at 0 degrees or more to the surface, and at less than 90".formatted(angle),
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> LeverIndicator.trueReading(mm("0.1"), new BigDecimal(angle)))
+                        .getMessage());
     }
 }

@@ -17,12 +17,15 @@ class LobesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # ISO 4292:1985, table for a vee of 90 degrees, from memory
         90,  2, 1
         90,  3, 2
         90,  4, 0.41
-        # constructed: the formula of J. Japan Soc. Precision Eng. 43 (514), 1977, p. 1167, with cosines of 60 and 120 degrees
+        # constructed: the formula of J. Japan Soc. Precision Eng. 43 (514), 1977, p. 1167, with cosines of 60 and 120
+        # degrees
         60,  3, 3
         60,  5, 0
         120, 3, 1
@@ -33,7 +36,8 @@ class LobesTest {
 
     /** ISO 4292 and the formula above: what does not show, of two to nine lobes. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock = """
         180, 3;5;7;9
         90,  7;9
         60,  2;4;5;7;8
@@ -51,7 +55,9 @@ class LobesTest {
 
     @Test
     void oneLobeIsAnEccentricity() {
-        assertEquals("lobes is 1: work off centre has one, out-of-round work has two or more",
-                assertThrows(IllegalArgumentException.class, () -> vee("90").magnification(1)).getMessage());
+        assertEquals(
+                "lobes is 1: work off centre has one, out-of-round work has two or more",
+                assertThrows(IllegalArgumentException.class, () -> vee("90").magnification(1))
+                        .getMessage());
     }
 }

@@ -17,18 +17,23 @@ class ZeroDriftTest {
 
     /** Common practice: more than one division. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         0,      0.001,  0.001, 0.001,  false
         0.002,  0.0009, 0.001, -0.0011, true
         0.0005, 0.0005, 0.001, 0,      false
         """)
-    void theZeroHasDriftedIfTheMasterReadsAnotherDivision(String before, String after, String division, String drift, boolean again) {
+    void theZeroHasDriftedIfTheMasterReadsAnotherDivision(
+            String before, String after, String division, String drift, boolean again) {
         assertEquals(new ZeroDrift(mm(drift), again), ZeroDrift.between(mm(before), mm(after), mm(division)));
     }
 
     @Test
     void aDivisionIsMoreThanNought() {
-        assertEquals("division is 0 mm: it must be more than nought", assertThrows(IllegalArgumentException.class,
-                () -> ZeroDrift.between(mm("0"), mm("0"), mm("0"))).getMessage());
+        assertEquals(
+                "division is 0 mm: it must be more than nought",
+                assertThrows(IllegalArgumentException.class, () -> ZeroDrift.between(mm("0"), mm("0"), mm("0")))
+                        .getMessage());
     }
 }

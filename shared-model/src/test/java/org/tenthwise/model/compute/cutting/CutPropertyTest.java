@@ -15,7 +15,8 @@ import org.tenthwise.model.quantity.Length;
 class CutPropertyTest {
 
     @Property
-    void aBoreIsAnOutsideInAMirror(@ForAll @BigRange(min = "1", max = "500") @Scale(5) BigDecimal measured,
+    void aBoreIsAnOutsideInAMirror(
+            @ForAll @BigRange(min = "1", max = "500") @Scale(5) BigDecimal measured,
             @ForAll @BigRange(min = "1", max = "500") @Scale(5) BigDecimal aim) {
         NextCut outside = NextCut.of(Feature.DIAMETER, new Length(measured), new Length(aim));
         NextCut inside = NextCut.of(Feature.BORE, new Length(measured.negate()), new Length(aim.negate()));
@@ -25,14 +26,16 @@ class CutPropertyTest {
     }
 
     @Property
-    void theChangeLeadsToTheAimAndTheStateMirrors(@ForAll @BigRange(min = "9.9", max = "10.1") @Scale(3) BigDecimal measured,
+    void theChangeLeadsToTheAimAndTheStateMirrors(
+            @ForAll @BigRange(min = "9.9", max = "10.1") @Scale(3) BigDecimal measured,
             @ForAll @BigRange(min = "9.95", max = "10") @Scale(3) BigDecimal lower,
             @ForAll @BigRange(min = "10", max = "10.05") @Scale(3) BigDecimal upper) {
         Length size = new Length(measured);
         Length aim = new Length(lower).plus(new Length(upper)).half();
         assertEquals(aim, size.plus(NextCut.of(Feature.DIAMETER, size, aim).changeOnDiameter()));
         CutState outside = CutState.of(Feature.DIAMETER, new Length(lower), new Length(upper), size);
-        CutState inside = CutState.of(Feature.BORE, new Length(upper.negate()), new Length(lower.negate()), size.negated());
+        CutState inside =
+                CutState.of(Feature.BORE, new Length(upper.negate()), new Length(lower.negate()), size.negated());
         assertEquals(outside, inside);
     }
 
@@ -46,9 +49,11 @@ class CutPropertyTest {
     }
 
     @Property
-    void aPocketAndABossAskForTheOppositeChange(@ForAll @BigRange(min = "1", max = "99") @Scale(4) BigDecimal measured,
+    void aPocketAndABossAskForTheOppositeChange(
+            @ForAll @BigRange(min = "1", max = "99") @Scale(4) BigDecimal measured,
             @ForAll @BigRange(min = "1", max = "99") @Scale(4) BigDecimal target) {
-        List<Length> changes = List.of(CutterWear.change(Feature.WIDTH, new Length(measured), new Length(target)),
+        List<Length> changes = List.of(
+                CutterWear.change(Feature.WIDTH, new Length(measured), new Length(target)),
                 CutterWear.change(Feature.DIAMETER, new Length(measured), new Length(target)));
         assertEquals(changes.get(0), changes.get(1).negated());
     }

@@ -17,7 +17,9 @@ class CutStateTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # limits 24.980 and 24.993; common practice, boundaries first
         DIAMETER, 24.993,   IN_SIZE
         DIAMETER, 24.980,   IN_SIZE

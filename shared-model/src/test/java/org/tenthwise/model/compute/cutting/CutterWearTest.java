@@ -11,7 +11,9 @@ import org.tenthwise.model.quantity.Unit;
 class CutterWearTest {
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # common practice: half of the error for each wall, nearer with less
         WIDTH,    19.964, 20.025, -0.0305
         DIAMETER, 60.21,  59.985, -0.1125
@@ -19,7 +21,8 @@ class CutterWearTest {
         DIAMETER, 59.985, 59.985, 0
         """)
     void halfOfTheErrorGoesIntoTheRadius(Feature feature, String measured, String target, String change) {
-        assertEquals(Length.of(change, Unit.MILLIMETRE), CutterWear.change(feature,
-                Length.of(measured, Unit.MILLIMETRE), Length.of(target, Unit.MILLIMETRE)));
+        assertEquals(
+                Length.of(change, Unit.MILLIMETRE),
+                CutterWear.change(feature, Length.of(measured, Unit.MILLIMETRE), Length.of(target, Unit.MILLIMETRE)));
     }
 }

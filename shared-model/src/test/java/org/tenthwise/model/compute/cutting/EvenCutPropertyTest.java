@@ -43,7 +43,8 @@ class EvenCutPropertyTest {
 
     @Property
     void whatIsOfferedLeavesEverySizeInsideAndIsAStep(
-            @ForAll @Size(min = 1, max = 6) List<@BigRange(min = "10.000", max = "10.040") @Scale(4) BigDecimal> figures,
+            @ForAll @Size(min = 1, max = 6)
+                    List<@BigRange(min = "10.000", max = "10.040") @Scale(4) BigDecimal> figures,
             @ForAll @BigRange(min = "0", max = "0.006") @Scale(4) BigDecimal guard,
             @ForAll @BigRange(min = "0.0001", max = "0.0050") @Scale(4) BigDecimal step) {
         Length guardBand = new Length(guard);
@@ -55,14 +56,17 @@ class EvenCutPropertyTest {
             for (Length size : lengths(figures)) {
                 Length after = size.plus(offered.change());
                 assertFalse(after.isBelow(new Length(BigDecimal.TEN).plus(guardBand)), () -> size + " to " + after);
-                assertFalse(after.isAbove(Length.of("10.020", Unit.MILLIMETRE).minus(guardBand)), () -> size + " to " + after);
+                assertFalse(
+                        after.isAbove(Length.of("10.020", Unit.MILLIMETRE).minus(guardBand)),
+                        () -> size + " to " + after);
             }
         }
     }
 
     @Property
     void theSafeCutPassesNoLimitAndOneStepMoreWould(
-            @ForAll @Size(min = 1, max = 6) List<@BigRange(min = "10.000", max = "10.060") @Scale(4) BigDecimal> figures,
+            @ForAll @Size(min = 1, max = 6)
+                    List<@BigRange(min = "10.000", max = "10.060") @Scale(4) BigDecimal> figures,
             @ForAll @BigRange(min = "0.0001", max = "0.0050") @Scale(4) BigDecimal step) {
         EvenCut cut = outside(lengths(figures), Length.ZERO, Optional.of(new Length(step)));
         often(cut instanceof Refused);
@@ -85,17 +89,26 @@ class EvenCutPropertyTest {
             @ForAll @Size(min = 1, max = 6) List<@BigRange(min = "9.990", max = "10.060") @Scale(4) BigDecimal> figures,
             @ForAll @BigRange(min = "0", max = "0.006") @Scale(4) BigDecimal guard,
             @ForAll @BigRange(min = "0.0001", max = "0.0050") @Scale(4) BigDecimal step) {
-        List<Length> mirrored = figures.stream().map(figure -> new Length(figure.negate())).toList();
-        EvenCut inside = EvenCut.of(Feature.BORE, MIRRORED, new Length(guard), MIRRORED.middle(), Optional.empty(),
-                Optional.of(new Length(step)), mirrored);
+        List<Length> mirrored =
+                figures.stream().map(figure -> new Length(figure.negate())).toList();
+        EvenCut inside = EvenCut.of(
+                Feature.BORE,
+                MIRRORED,
+                new Length(guard),
+                MIRRORED.middle(),
+                Optional.empty(),
+                Optional.of(new Length(step)),
+                mirrored);
         EvenCut seen = inside instanceof Offered offered
-                ? new Offered(offered.aim().negated(), offered.change().negated()) : inside;
+                ? new Offered(offered.aim().negated(), offered.change().negated())
+                : inside;
         assertEquals(outside(lengths(figures), new Length(guard), Optional.of(new Length(step))), seen);
     }
 
     @Property
     void theOrderAndASizeReadTwiceChangeNothing(
-            @ForAll @Size(min = 2, max = 6) List<@BigRange(min = "10.000", max = "10.060") @Scale(4) BigDecimal> figures) {
+            @ForAll @Size(min = 2, max = 6)
+                    List<@BigRange(min = "10.000", max = "10.060") @Scale(4) BigDecimal> figures) {
         List<Length> sizes = lengths(figures);
         List<Length> turned = new ArrayList<>(sizes);
         Collections.reverse(turned);

@@ -44,11 +44,18 @@ class EvenCutSimulationTest {
             follow(TrialPart.of(random), random, i);
         }
         int brought = offered.values().stream().mapToInt(Integer::intValue).sum();
-        System.out.printf("%d parts from seed %d, %d cuts as advised: %d brought in %s, %d refused %s; past size after a cut: %d%n",
+        System.out.printf(
+                "%d parts from seed %d, %d cuts as advised: %d brought in %s, %d refused %s; past size after a cut: "
+                        + "%d%n",
                 PARTS, SEED, cuts, brought, offered, PARTS - brought, refused, pastSize);
         assertEquals(0, pastSize, first);
-        System.out.printf("the same parts cut by the middle of the readings: %d past size somewhere; by the first reading alone: %d%n", byTheMiddle, byTheFirst);
-        assertEquals(PARTS, brought + refused.values().stream().mapToInt(Integer::intValue).sum());
+        System.out.printf(
+                "the same parts cut by the middle of the readings: %d past size somewhere; by the first reading "
+                        + "alone: %d%n",
+                byTheMiddle, byTheFirst);
+        assertEquals(
+                PARTS,
+                brought + refused.values().stream().mapToInt(Integer::intValue).sum());
         for (TrialPart.Form form : TrialPart.Form.values()) {
             assertTrue(offered.get(form) > PARTS / 50, () -> "too few of " + form + " to prove anything");
         }
@@ -71,13 +78,17 @@ class EvenCutSimulationTest {
             TrialPart then = part.cut(off);
             count(then, which);
             assertTrue(then.isEverywhereInside(), which);
-            assertTrue(advice(then) instanceof Refused rest && rest.reason() == Reason.BELOW_LEAST_CUT, () -> which.get() + ": nothing is left to do");
+            assertTrue(
+                    advice(then) instanceof Refused rest && rest.reason() == Reason.BELOW_LEAST_CUT,
+                    () -> which.get() + ": nothing is left to do");
         } else {
             refuse(part, (Refused) advice, found, which);
         }
     }
 
-    /** The tool may leave on up to a fifth of each cut, everywhere alike: measure, cut what is advised then, and so on. */
+    /**
+     * The tool may leave on up to a fifth of each cut, everywhere alike: measure, cut what is advised then, and so on.
+     */
     private void cutInGoes(TrialPart part, Random random, Supplier<String> which) {
         TrialPart now = part;
         int goes = 0;
@@ -105,7 +116,9 @@ class EvenCutSimulationTest {
             if (safe > 0) {
                 count(part.cut(safe), which);
             }
-            assertTrue(part.cut(safe + part.step()).isAnywherePastSize(part.guard()), () -> which.get() + ": more would be safe");
+            assertTrue(
+                    part.cut(safe + part.step()).isAnywherePastSize(part.guard()),
+                    () -> which.get() + ": more would be safe");
         }
     }
 
@@ -121,14 +134,24 @@ class EvenCutSimulationTest {
         long middle = (part.greatest() + part.smallest()) / 2;
         long sense = part.feature() == Feature.DIAMETER ? 1 : -1;
         byTheMiddle += part.cut(Math.max(0, sense * (middle - part.aim()))).isAnywherePastSize(0) ? 1 : 0;
-        byTheFirst += part.cut(Math.max(0, sense * (part.walls()[0] - part.aim()))).isAnywherePastSize(0) ? 1 : 0;
+        byTheFirst +=
+                part.cut(Math.max(0, sense * (part.walls()[0] - part.aim()))).isAnywherePastSize(0) ? 1 : 0;
     }
 
     private static EvenCut advice(TrialPart part) {
         Limits limits = Limits.between(written(part.lower()), written(part.upper()));
         Optional<Length> least = part.least() == 0 ? Optional.empty() : Optional.of(length(part.least()));
-        List<Length> sizes = Arrays.stream(part.walls()).mapToObj(EvenCutSimulationTest::length).toList();
-        return EvenCut.of(part.feature(), limits, length(part.guard()), length(part.aim()), least, Optional.of(length(part.step())), sizes);
+        List<Length> sizes = Arrays.stream(part.walls())
+                .mapToObj(EvenCutSimulationTest::length)
+                .toList();
+        return EvenCut.of(
+                part.feature(),
+                limits,
+                length(part.guard()),
+                length(part.aim()),
+                least,
+                Optional.of(length(part.step())),
+                sizes);
     }
 
     /** What comes off; a change that would put metal on is less than nought. */

@@ -19,7 +19,10 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 
-/** Cases worked by hand. Common practice: the same comes off every place, and never more than the one with least metal can give. */
+/**
+ * Cases worked by hand. Common practice: the same comes off every place, and never more than the one with least metal
+ * can give.
+ */
 class EvenCutTest {
 
     private static final Limits BORE = limits("30.000", "30.021");
@@ -34,7 +37,9 @@ class EvenCutTest {
     }
 
     private static Limits limits(String lower, String upper) {
-        return new Limits(Optional.ofNullable(lower).map(EvenCutTest::written), Optional.ofNullable(upper).map(EvenCutTest::written));
+        return new Limits(
+                Optional.ofNullable(lower).map(EvenCutTest::written),
+                Optional.ofNullable(upper).map(EvenCutTest::written));
     }
 
     private static Written written(String figure) {
@@ -58,7 +63,9 @@ class EvenCutTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # feature, lower, upper, guard band, sizes, the most that may come off
         # bore open at the floor: the mouth needs 0.146, the floor has 0.031 left to its limit
         BORE,     30.000, 30.021, 0,     29.854 29.990, 0.031
@@ -75,13 +82,15 @@ class EvenCutTest {
         # the smallest lies in the guard band past size: nothing more may come off
         DIAMETER, 47.980, 48.000, 0.003, 48.004 47.982, 0
         """)
-    void refusesAWallNoEvenCutBringsInAndSaysWhatMayComeOff(Feature feature, String lower, String upper, String guardBand,
-            String figures, String safe) {
+    void refusesAWallNoEvenCutBringsInAndSaysWhatMayComeOff(
+            Feature feature, String lower, String upper, String guardBand, String figures, String safe) {
         assertEquals(refused(Reason.UNEVEN, safe), toTheMiddle(feature, limits(lower, upper), guardBand, figures));
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # feature, lower, upper, guard band, sizes, change of the size
         # one size goes to the middle
         BORE,     30.000, 30.021, 0,     29.854,        0.1565
@@ -97,8 +106,8 @@ class EvenCutTest {
         # in the guard band where metal is left: a light cut
         BORE,     30.000, 30.021, 0.003, 30.001,        0.0095
         """)
-    void offersTheMiddleOfTheSizesOnTheMiddleOfTheLimits(Feature feature, String lower, String upper, String guardBand,
-            String figures, String change) {
+    void offersTheMiddleOfTheSizesOnTheMiddleOfTheLimits(
+            Feature feature, String lower, String upper, String guardBand, String figures, String change) {
         Limits limits = limits(lower, upper);
         assertEquals(new Offered(limits.middle(), mm(change)), toTheMiddle(feature, limits, guardBand, figures));
     }
@@ -106,26 +115,33 @@ class EvenCutTest {
     @Test
     void aThirdInLeavesTheMetalSideNearer() {
         Length inABore = Aim.ByLimits.THIRD.of(BORE, Feature.BORE.stillCutBeyond());
-        assertEquals(new Offered(mm("30.007"), mm("0.107")),
+        assertEquals(
+                new Offered(mm("30.007"), mm("0.107")),
                 EvenCut.of(Feature.BORE, BORE, Length.ZERO, inABore, none(), none(), sizes("29.900")));
         Limits outside = limits("47.979", "48.000");
         Length onAnOutside = Aim.ByLimits.THIRD.of(outside, Feature.DIAMETER.stillCutBeyond());
-        assertEquals(new Offered(mm("47.993"), mm("-0.107")),
+        assertEquals(
+                new Offered(mm("47.993"), mm("-0.107")),
                 EvenCut.of(Feature.DIAMETER, outside, Length.ZERO, onAnOutside, none(), none(), sizes("48.100")));
     }
 
     @Test
     void aLimitThatIsNearerKeepsTheCutFromTheAim() {
-        assertEquals(new Offered(mm("30.007"), mm("0.100")),
+        assertEquals(
+                new Offered(mm("30.007"), mm("0.100")),
                 EvenCut.of(Feature.BORE, BORE, Length.ZERO, mm("30.007"), none(), none(), sizes("29.900 29.918")),
                 "to the aim, 0.098 would leave the smaller place 0.002 too small");
-        assertEquals(new Offered(mm("30.018"), mm("0.103")),
+        assertEquals(
+                new Offered(mm("30.018"), mm("0.103")),
                 EvenCut.of(Feature.BORE, BORE, Length.ZERO, mm("30.018"), none(), none(), sizes("29.900 29.918")),
                 "to the aim, 0.109 would leave the greater place 0.006 past size");
     }
 
     @ParameterizedTest
-    @CsvSource(nullValues = "-", textBlock = """
+    @CsvSource(
+            nullValues = "-",
+            textBlock =
+                    """
         # feature, lower, upper, sizes, change: one limit is the aim where it is the only one
         BORE,     30.000, -,      29.900 29.950, 0.100
         DIAMETER, -,      48.000, 48.050 48.020, -0.050
@@ -138,18 +154,32 @@ class EvenCutTest {
 
     @Test
     void withoutALimitPastSizeNothingBoundsWhatMayComeOff() {
-        assertEquals(new Refused(Reason.BELOW_LEAST_CUT, none()),
-                EvenCut.of(Feature.BORE, limits("30.000", null), Length.ZERO, mm("30.000"), maybe("0.02"), none(), sizes("29.980")));
+        assertEquals(
+                new Refused(Reason.BELOW_LEAST_CUT, none()),
+                EvenCut.of(
+                        Feature.BORE,
+                        limits("30.000", null),
+                        Length.ZERO,
+                        mm("30.000"),
+                        maybe("0.02"),
+                        none(),
+                        sizes("29.980")));
     }
 
     @Test
     void withALimitPastSizeAloneTheCutStaysShortOfIt() {
-        assertEquals(new Offered(mm("30.021"), mm("0.021")), toTheMiddle(Feature.BORE, limits(null, "30.021"), "0", "29.900 30.000"));
-        assertEquals(new Offered(mm("30.021"), mm("0.018")), toTheMiddle(Feature.BORE, limits(null, "30.021"), "0.003", "29.900 30.000"));
+        assertEquals(
+                new Offered(mm("30.021"), mm("0.021")),
+                toTheMiddle(Feature.BORE, limits(null, "30.021"), "0", "29.900 30.000"));
+        assertEquals(
+                new Offered(mm("30.021"), mm("0.018")),
+                toTheMiddle(Feature.BORE, limits(null, "30.021"), "0.003", "29.900 30.000"));
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # feature, lower, upper, sizes, step, change
         # rounded with metal left: 0.1565 on diameter
         BORE,     30.000, 30.021, 29.854,        0.001, 0.156
@@ -160,32 +190,48 @@ class EvenCutTest {
         # on a step already
         BORE,     30.000, 30.021, 29.900 29.921, 0.005, 0.100
         """)
-    void roundsToTheStepWithMetalLeftUnlessThatLeavesAPlaceOut(Feature feature, String lower, String upper, String figures,
-            String step, String change) {
+    void roundsToTheStepWithMetalLeftUnlessThatLeavesAPlaceOut(
+            Feature feature, String lower, String upper, String figures, String step, String change) {
         Limits limits = limits(lower, upper);
-        assertEquals(new Offered(limits.middle(), mm(change)),
+        assertEquals(
+                new Offered(limits.middle(), mm(change)),
                 EvenCut.of(feature, limits, Length.ZERO, limits.middle(), none(), maybe(step), sizes(figures)));
     }
 
     /** To the aim it is 0.098 and the smaller place needs 0.100, a step itself: that and no step more. */
     @Test
     void aBoundThatIsOnAStepIsTakenAsItIs() {
-        assertEquals(new Offered(mm("30.007"), mm("0.100")),
-                EvenCut.of(Feature.BORE, BORE, Length.ZERO, mm("30.007"), none(), maybe("0.001"), sizes("29.900 29.918")));
+        assertEquals(
+                new Offered(mm("30.007"), mm("0.100")),
+                EvenCut.of(
+                        Feature.BORE, BORE, Length.ZERO, mm("30.007"), none(), maybe("0.001"), sizes("29.900 29.918")));
     }
 
     @Test
     void noStepOfTheRegisterBetweenBothIsUnevenAndTheSafeCutIsAStepToo() {
         // from 0.1005 to 0.1008 in steps of 0.001
-        assertEquals(refused(Reason.UNEVEN, "0.100"),
-                EvenCut.of(Feature.BORE, BORE, Length.ZERO, BORE.middle(), none(), maybe("0.001"), sizes("29.8995 29.9202")));
-        assertEquals(refused(Reason.UNEVEN, "0.03"),
-                EvenCut.of(Feature.BORE, BORE, Length.ZERO, BORE.middle(), none(), maybe("0.01"), sizes("29.854 29.990")));
+        assertEquals(
+                refused(Reason.UNEVEN, "0.100"),
+                EvenCut.of(
+                        Feature.BORE,
+                        BORE,
+                        Length.ZERO,
+                        BORE.middle(),
+                        none(),
+                        maybe("0.001"),
+                        sizes("29.8995 29.9202")));
+        assertEquals(
+                refused(Reason.UNEVEN, "0.03"),
+                EvenCut.of(
+                        Feature.BORE, BORE, Length.ZERO, BORE.middle(), none(), maybe("0.01"), sizes("29.854 29.990")));
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
-        # feature, size, least cut, change, or - where refused: the depth is half of a diameter and a width, all of a depth
+    @CsvSource(
+            textBlock =
+                    """
+        # feature, size, least cut, change, or - where refused: the depth is half of a diameter and a width, all of a
+        # depth
         BORE,  9.980, 0.015, 0.030
         BORE,  9.980, 0.0151, -
         WIDTH, 9.980, 0.015, 0.030
@@ -195,16 +241,22 @@ class EvenCutTest {
         """)
     void belowTheLeastCutThereIsNoCut(Feature feature, String size, String leastCut, String change) {
         Limits limits = limits("10.000", "10.020");
-        EvenCut expected = change.equals("-") ? refused(Reason.BELOW_LEAST_CUT, "0.040") : new Offered(limits.middle(), mm(change));
-        assertEquals(expected, EvenCut.of(feature, limits, Length.ZERO, limits.middle(), maybe(leastCut), none(), sizes(size)));
+        EvenCut expected = change.equals("-")
+                ? refused(Reason.BELOW_LEAST_CUT, "0.040")
+                : new Offered(limits.middle(), mm(change));
+        assertEquals(
+                expected,
+                EvenCut.of(feature, limits, Length.ZERO, limits.middle(), maybe(leastCut), none(), sizes(size)));
     }
 
     @Test
     void aCutOfNoughtIsNotOffered() {
         assertEquals(refused(Reason.BELOW_LEAST_CUT, "0.0105"), toTheMiddle(Feature.BORE, BORE, "0", "30.0105"));
         assertEquals(refused(Reason.BELOW_LEAST_CUT, "0.001"), toTheMiddle(Feature.BORE, BORE, "0", "30.020"));
-        assertEquals(refused(Reason.BELOW_LEAST_CUT, "0.010"),
-                EvenCut.of(Feature.BORE, BORE, Length.ZERO, BORE.middle(), none(), maybe("0.005"), sizes("30.008")), "2.5 µm in steps of 5");
+        assertEquals(
+                refused(Reason.BELOW_LEAST_CUT, "0.010"),
+                EvenCut.of(Feature.BORE, BORE, Length.ZERO, BORE.middle(), none(), maybe("0.005"), sizes("30.008")),
+                "2.5 µm in steps of 5");
     }
 
     @Test
@@ -217,9 +269,17 @@ class EvenCutTest {
     @Test
     void refusesWhatIsNoSumAtAll() {
         Length aim = BORE.middle();
-        assertThrows(IllegalArgumentException.class, () -> EvenCut.of(Feature.BORE, BORE, Length.ZERO, aim, none(), none(), List.of()));
-        assertThrows(IllegalArgumentException.class, () -> EvenCut.of(Feature.BORE, BORE, mm("-0.001"), aim, none(), none(), sizes("29.9")));
-        assertThrows(IllegalArgumentException.class, () -> EvenCut.of(Feature.BORE, BORE, Length.ZERO, aim, maybe("0"), none(), sizes("29.9")));
-        assertThrows(IllegalArgumentException.class, () -> EvenCut.of(Feature.BORE, BORE, Length.ZERO, aim, none(), maybe("0"), sizes("29.9")));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> EvenCut.of(Feature.BORE, BORE, Length.ZERO, aim, none(), none(), List.of()));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> EvenCut.of(Feature.BORE, BORE, mm("-0.001"), aim, none(), none(), sizes("29.9")));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> EvenCut.of(Feature.BORE, BORE, Length.ZERO, aim, maybe("0"), none(), sizes("29.9")));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> EvenCut.of(Feature.BORE, BORE, Length.ZERO, aim, none(), maybe("0"), sizes("29.9")));
     }
 }

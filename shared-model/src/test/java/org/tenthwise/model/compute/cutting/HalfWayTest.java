@@ -17,7 +17,8 @@ class HalfWayTest {
     /** Common practice; 0.3625 are left in the bore, by hand. */
     @Test
     void halfOfWhatIsLeftComesOffFirst() {
-        assertEquals(new HalfWay(mm("0.18125"), mm("0.090625"), mm("29.82925")),
+        assertEquals(
+                new HalfWay(mm("0.18125"), mm("0.090625"), mm("29.82925")),
                 HalfWay.of(Feature.BORE, mm("29.648"), mm("30.0105")));
     }
 

@@ -16,9 +16,12 @@ class NextCutTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # feature, measured, aim, change on diameter, stock left
-        # published: industrialmonitordirect.com, CNC tool offset direction guide, read November 2026, both with the same sign
+        # published: industrialmonitordirect.com, CNC tool offset direction guide, read November 2026, both with the
+        # same sign
         DIAMETER, 50.1,   50,      -0.1,    0.1
         BORE,     50.1,   50,      -0.1,    0
         # common practice: aim less measured; 40 h9 aimed near its lower limit, 25 g6 aimed at its middle
@@ -44,7 +47,8 @@ class NextCutTest {
     @ParameterizedTest
     @EnumSource(Feature.class)
     void onTheAimNothingIsLeftToDo(Feature feature) {
-        assertEquals(new NextCut(mm("30"), Length.ZERO, Length.ZERO, Length.ZERO),
+        assertEquals(
+                new NextCut(mm("30"), Length.ZERO, Length.ZERO, Length.ZERO),
                 NextCut.of(feature, mm("30.000"), mm("30")));
     }
 }

@@ -12,7 +12,9 @@ import org.tenthwise.model.quantity.Unit;
 class DrillPointTest {
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # geometry, by hand: 8 / 2 / tan 45°; 10 / 2 / tan 59°, tan 59° = 1.664279; 6 / 2 / tan 30°
         8,  90,  4
         10, 118, 3.004303
@@ -20,7 +22,8 @@ class DrillPointTest {
         6,  180, 0
         """)
     void theConeGoesBeyondTheFullDiameter(String diameter, BigDecimal angle, String length) {
-        assertEquals(Length.of(length, Unit.MILLIMETRE), DrillPoint.length(Length.of(diameter, Unit.MILLIMETRE), angle));
+        assertEquals(
+                Length.of(length, Unit.MILLIMETRE), DrillPoint.length(Length.of(diameter, Unit.MILLIMETRE), angle));
     }
 
     @ParameterizedTest
@@ -30,6 +33,7 @@ class DrillPointTest {
         10, 181
         """)
     void whatIsNoDrillIsRefused(String diameter, BigDecimal angle) {
-        assertThrows(IllegalArgumentException.class, () -> DrillPoint.length(Length.of(diameter, Unit.MILLIMETRE), angle));
+        assertThrows(
+                IllegalArgumentException.class, () -> DrillPoint.length(Length.of(diameter, Unit.MILLIMETRE), angle));
     }
 }

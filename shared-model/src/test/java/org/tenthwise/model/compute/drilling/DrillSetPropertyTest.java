@@ -17,11 +17,13 @@ import org.tenthwise.model.quantity.Length;
 class DrillSetPropertyTest {
 
     @Property
-    void stagesCoverTheDepthWithoutAGap(@ForAll @BigRange(min = "20", max = "900") @Scale(2) BigDecimal depth,
+    void stagesCoverTheDepthWithoutAGap(
+            @ForAll @BigRange(min = "20", max = "900") @Scale(2) BigDecimal depth,
             @ForAll @BigRange(min = "0", max = "19") @Scale(2) BigDecimal start,
             @ForAll @BigRange(min = "10", max = "300") @Scale(2) BigDecimal perDrill,
             @ForAll @BigRange(min = "0", max = "50") @Scale(2) BigDecimal clearance) {
-        DrillSet set = DrillSet.ofStages(new Length(depth), new Length(start), new Length(perDrill), new Length(clearance));
+        DrillSet set =
+                DrillSet.ofStages(new Length(depth), new Length(start), new Length(perDrill), new Length(clearance));
         covers(set, new Length(start), new Length(depth));
         set.stages().forEach(stage -> {
             assertEquals(stage.to().plus(new Length(clearance)), stage.leastReach());
@@ -40,16 +42,21 @@ class DrillSetPropertyTest {
         DrillSet set = DrillSet.ofReaches(new Length(depth), new Length(start), reaches, new Length(clearance));
         covers(set, new Length(start), new Length(depth));
         assertTrue(set.stages().size() <= reaches.size());
-        set.stages().forEach(stage -> assertTrue(reaches.stream().anyMatch(reach -> !reach.isBelow(stage.leastReach())
-                && (stage.to().equals(new Length(depth)) || reach.equals(stage.leastReach())))));
+        set.stages()
+                .forEach(stage -> assertTrue(reaches.stream()
+                        .anyMatch(reach -> !reach.isBelow(stage.leastReach())
+                                && (stage.to().equals(new Length(depth)) || reach.equals(stage.leastReach())))));
     }
 
     @Property
-    void pecksGoDeeperEachTimeAndEndAtTheDepth(@ForAll @BigRange(min = "1", max = "300") @Scale(2) BigDecimal depth,
+    void pecksGoDeeperEachTimeAndEndAtTheDepth(
+            @ForAll @BigRange(min = "1", max = "300") @Scale(2) BigDecimal depth,
             @ForAll @BigRange(min = "1", max = "30") @Scale(2) BigDecimal first,
             @ForAll @BigRange(min = "1", max = "30") @Scale(2) BigDecimal step,
             @ForAll @BigRange(min = "0.1", max = "1") @Scale(2) BigDecimal shrink) {
-        List<Length> depths = Pecks.of(new Length(depth), new Length(first), new Length(step), shrink, new Length(BigDecimal.ONE)).depths();
+        List<Length> depths = Pecks.of(
+                        new Length(depth), new Length(first), new Length(step), shrink, new Length(BigDecimal.ONE))
+                .depths();
         assertEquals(new Length(depth), depths.get(depths.size() - 1));
         for (int i = 1; i < depths.size(); i++) {
             Length deeper = depths.get(i).minus(depths.get(i - 1));

@@ -22,7 +22,9 @@ class PecksTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # common practice: three diameters, then one; three, then two and halved down to half a diameter; by hand
         80, 30, 10, 1,   10,  30 40 50 60 70 80
         60, 15, 10, 0.5, 2.5, 15 25 30 32.5 35 37.5 40 42.5 45 47.5 50 52.5 55 57.5 60
@@ -32,8 +34,11 @@ class PecksTest {
         20, 30, 10, 1,   10,  20
         """)
     void depthsRiseToTheDepth(String depth, String first, String step, String shrink, String least, String depths) {
-        assertEquals(depths, pecks(depth, first, step, shrink, least).depths().stream()
-                .map(length -> length.millimetres().toPlainString()).collect(Collectors.joining(" ")));
+        assertEquals(
+                depths,
+                pecks(depth, first, step, shrink, least).depths().stream()
+                        .map(length -> length.millimetres().toPlainString())
+                        .collect(Collectors.joining(" ")));
     }
 
     /** By hand: 1000 pecks of 1 are 1000; steps that do not shrink stay as long as the least. */
@@ -44,7 +49,9 @@ class PecksTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         -1,   30, 10,   1,   10
         80,   -1, 10,   1,   10
         80,   30, 10,   -1,  5

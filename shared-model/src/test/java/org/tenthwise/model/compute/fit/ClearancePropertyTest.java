@@ -15,7 +15,8 @@ import org.tenthwise.model.quantity.Length;
 class ClearancePropertyTest {
 
     @Property
-    void boreAndPlugChangedAboutTurnTheClearanceRound(@ForAll @Size(min = 1, max = 5) List<@BigRange(min = "1", max = "500") @Scale(4) BigDecimal> bores,
+    void boreAndPlugChangedAboutTurnTheClearanceRound(
+            @ForAll @Size(min = 1, max = 5) List<@BigRange(min = "1", max = "500") @Scale(4) BigDecimal> bores,
             @ForAll @Size(min = 1, max = 5) List<@BigRange(min = "1", max = "500") @Scale(4) BigDecimal> plugs) {
         Clearance fit = Clearance.of(lengths(bores), lengths(plugs));
         Clearance mirrored = Clearance.of(lengths(plugs), lengths(bores));

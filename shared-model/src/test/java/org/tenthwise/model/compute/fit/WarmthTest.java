@@ -18,18 +18,27 @@ class WarmthTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # constructed from the formula by hand: 50.01 · 11.5e-6 · 7 = 0.004025805 and 50 · 11.5e-6 · 15 = 0.008625
         50.01, 27, 11.5, 50,      35, 11.5, 0.005400805
-        # constructed: a cast iron bore straight from the cut, 100 · 11.4e-6 · 20 = 0.0228, plug 100.005 · 11.5e-6 · 1 = 0.0011500575
+        # constructed: a cast iron bore straight from the cut, 100 · 11.4e-6 · 20 = 0.0228, plug 100.005 · 11.5e-6 · 1
+        # = 0.0011500575
         100,   40, 11.4, 100.005, 21, 11.5, 0.0166499425
         # at 20 °C it is the clearance of the sizes themselves
         50.01, 20, 11.5, 50,      20, 11.5, 0.01
         # a cold plug in a warm bore goes in where at 20 °C it would not
         30,    30, 12,   30.001,  10, 12,   0.0062001200
         """)
-    void clearanceNowIsBetweenTheSizesNow(String bore, String boreTemp, String boreAlpha, String plug, String plugTemp,
-            String plugAlpha, String clearance) {
+    void clearanceNowIsBetweenTheSizesNow(
+            String bore,
+            String boreTemp,
+            String boreAlpha,
+            String plug,
+            String plugTemp,
+            String plugAlpha,
+            String clearance) {
         Warmth ofBore = new Warmth(new BigDecimal(boreTemp), new BigDecimal(boreAlpha));
         Warmth ofPlug = new Warmth(new BigDecimal(plugTemp), new BigDecimal(plugAlpha));
         Clearance now = Clearance.of(List.of(ofBore.now(mm(bore))), List.of(ofPlug.now(mm(plug))));

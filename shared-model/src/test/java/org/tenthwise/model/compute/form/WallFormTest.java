@@ -37,7 +37,9 @@ class WallFormTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # sizes from the mouth inwards, taper, shape; noticeable is more than 0.002
         30.010;30.010,                0,      EVEN
         30.010;30.008,                -0.002, EVEN
@@ -73,9 +75,11 @@ class WallFormTest {
 
     @Test
     void taperIsBetweenMeansAndOutOfRoundIsTheWorstDepth() {
-        WallForm form = WallForm.of(List.of(
-                at("5", "0", "40.010"), at("5", "90", "40.014"),
-                at("30", "0", "40.001"), at("30", "90", "40.007")), NOTICEABLE);
+        WallForm form = WallForm.of(
+                List.of(
+                        at("5", "0", "40.010"), at("5", "90", "40.014"),
+                        at("30", "0", "40.001"), at("30", "90", "40.007")),
+                NOTICEABLE);
         assertEquals(Optional.of(mm("-0.008")), form.taper());
         assertEquals(Optional.of(mm("0.006")), form.outOfRound());
         assertEquals(Optional.of(Shape.TAPER_IN), form.shape());
@@ -83,45 +87,57 @@ class WallFormTest {
 
     @Test
     void oneDepthHasNoTaperAndNoShape() {
-        assertEquals(new WallForm(Optional.empty(), Optional.of(mm("0.004")), Optional.empty()),
+        assertEquals(
+                new WallForm(Optional.empty(), Optional.of(mm("0.004")), Optional.empty()),
                 WallForm.of(List.of(at("5", "0", "40.010"), at("5", "90", "40.014")), NOTICEABLE));
     }
 
     @Test
     void anglesAtDifferentDepthsDoNotShowOutOfRound() {
-        assertEquals(Optional.empty(),
-                WallForm.of(List.of(at("5", "0", "40.010"), at("30", "90", "40.014")), NOTICEABLE).outOfRound());
+        assertEquals(
+                Optional.empty(),
+                WallForm.of(List.of(at("5", "0", "40.010"), at("30", "90", "40.014")), NOTICEABLE)
+                        .outOfRound());
     }
 
     @Test
     void aReadingTakenAgainAtOnePlaceCountsWithItsMean() {
-        WallForm form = WallForm.of(List.of(
-                at("5", "0", "40.010"), at("5.0", "360", "40.012"), at("5", "90", "40.015")), NOTICEABLE);
+        WallForm form = WallForm.of(
+                List.of(at("5", "0", "40.010"), at("5.0", "360", "40.012"), at("5", "90", "40.015")), NOTICEABLE);
         assertEquals(Optional.of(mm("0.004")), form.outOfRound());
-        assertEquals(Optional.empty(), WallForm.of(List.of(
-                at("5", "0", "40.010"), at("5", "-360", "40.012")), NOTICEABLE).outOfRound());
+        assertEquals(
+                Optional.empty(),
+                WallForm.of(List.of(at("5", "0", "40.010"), at("5", "-360", "40.012")), NOTICEABLE)
+                        .outOfRound());
     }
 
     @Test
     void readingsWithoutADepthShowOutOfRoundButNoTaper() {
-        WallForm form = WallForm.of(List.of(
-                new WallReading(Optional.empty(), Optional.of(BigDecimal.ZERO), mm("40.010")),
-                new WallReading(Optional.empty(), Optional.of(BigDecimal.valueOf(60)), mm("40.013")),
-                new WallReading(Optional.empty(), Optional.of(BigDecimal.valueOf(120)), mm("40.011"))), NOTICEABLE);
+        WallForm form = WallForm.of(
+                List.of(
+                        new WallReading(Optional.empty(), Optional.of(BigDecimal.ZERO), mm("40.010")),
+                        new WallReading(Optional.empty(), Optional.of(BigDecimal.valueOf(60)), mm("40.013")),
+                        new WallReading(Optional.empty(), Optional.of(BigDecimal.valueOf(120)), mm("40.011"))),
+                NOTICEABLE);
         assertEquals(new WallForm(Optional.empty(), Optional.of(mm("0.003")), Optional.empty()), form);
     }
 
     @Test
     void readingsWithoutAnAngleShowNoOutOfRound() {
-        assertEquals(Optional.empty(), WallForm.of(List.of(
-                new WallReading(Optional.of(mm("5")), Optional.empty(), mm("40.010")),
-                new WallReading(Optional.of(mm("5")), Optional.empty(), mm("40.013"))), NOTICEABLE).outOfRound());
+        assertEquals(
+                Optional.empty(),
+                WallForm.of(
+                                List.of(
+                                        new WallReading(Optional.of(mm("5")), Optional.empty(), mm("40.010")),
+                                        new WallReading(Optional.of(mm("5")), Optional.empty(), mm("40.013"))),
+                                NOTICEABLE)
+                        .outOfRound());
     }
 
     @Test
     void noReadingsSayNothing() {
-        assertEquals(new WallForm(Optional.empty(), Optional.empty(), Optional.empty()),
-                WallForm.of(List.of(), NOTICEABLE));
+        assertEquals(
+                new WallForm(Optional.empty(), Optional.empty(), Optional.empty()), WallForm.of(List.of(), NOTICEABLE));
     }
 
     @Test

@@ -43,7 +43,9 @@ class CircleFitTest {
      * millimetres.
      */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # angles, readings, mean, cosine part, sine part, eccentricity, high at, residual, 2e
         0;120;240, 5;-1;-4, 0, 5.000000, 1.732051, 5.291503, 19.106605, 0, 10.583005
         10;50;130;190;260;330, 0.021;0.034;0.018;-0.006;-0.019;0.007, \
@@ -58,8 +60,16 @@ class CircleFitTest {
             7;10;12;13;12;9;6;2;-3;-8;-10;-12;-11;-9;-4;1, \
             0.937500, 4.608752, 11.578153, 12.461710, 68.294679, 2.458123, 24.923420
         """)
-    void theFirstHarmonicIsFitted(String angles, String readings, String mean, String cosPart, String sinPart,
-            String eccentricity, double highAt, String residual, String runOut) {
+    void theFirstHarmonicIsFitted(
+            String angles,
+            String readings,
+            String mean,
+            String cosPart,
+            String sinPart,
+            String eccentricity,
+            double highAt,
+            String residual,
+            String runOut) {
         CircleFit fit = CircleFit.of(angles(angles), readings(readings));
         near(mean, fit.mean(), "0.00001");
         near(cosPart, fit.cosPart(), "0.00001");
@@ -71,18 +81,23 @@ class CircleFitTest {
     }
 
     /**
-     * Published: US Bureau of Reclamation, alignment of vertical shafts, Figure 16, pinacia.com, read November 2026; inches, N, E, S, W. Half
-     * the difference of opposite readings, and the sums of opposites against each other.
+     * Published: US Bureau of Reclamation, alignment of vertical shafts, Figure 16, pinacia.com, read November 2026;
+     * inches, N, E, S, W. Half the difference of opposite readings, and the sums of opposites against each other.
      */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         0.3510;0.3480;0.3550;0.3585, 0.0020, 0.00525, 0.0005
         0.3470;0.3540;0.3590;0.3525, 0.0060, 0.00075, 0.0005
         """)
-    void fourReadingsGiveHalfTheDifferenceOfOpposites(String readings, String northSouth, String eastWest, String sums) {
-        CircleFit fit = CircleFit.of(angles("0;90;180;270"), Arrays.stream(readings.split(";"))
-                .map(reading -> Length.of(reading, Unit.INCH))
-                .toList());
+    void fourReadingsGiveHalfTheDifferenceOfOpposites(
+            String readings, String northSouth, String eastWest, String sums) {
+        CircleFit fit = CircleFit.of(
+                angles("0;90;180;270"),
+                Arrays.stream(readings.split(";"))
+                        .map(reading -> Length.of(reading, Unit.INCH))
+                        .toList());
         assertEquals(0, Length.of(northSouth, Unit.INCH).compareTo(fit.cosPart().abs()));
         assertEquals(0, Length.of(eastWest, Unit.INCH).compareTo(fit.sinPart().abs()));
         assertEquals(0, Length.of(sums, Unit.INCH).compareTo(fit.residual().plus(fit.residual())));
@@ -117,22 +132,40 @@ class CircleFitTest {
     void turningTheWorkTurnsTheHighSideAndNothingElse(String turn) {
         CircleFit still = CircleFit.of(angles(UNEQUAL_ANGLES), readings(UNEQUAL_READINGS));
         CircleFit turned = CircleFit.of(
-                angles(UNEQUAL_ANGLES).stream().map(angle -> angle.add(new BigDecimal(turn))).toList(),
+                angles(UNEQUAL_ANGLES).stream()
+                        .map(angle -> angle.add(new BigDecimal(turn)))
+                        .toList(),
                 readings(UNEQUAL_READINGS));
         near(still.eccentricity().millimetres().toPlainString(), turned.eccentricity(), "0.000001");
         near(still.mean().millimetres().toPlainString(), turned.mean(), "0.000001");
         near(still.residual().millimetres().toPlainString(), turned.residual(), "0.000002");
-        assertEquals(0, still.highAtDegrees().add(new BigDecimal(turn)).subtract(turned.highAtDegrees())
-                .remainder(BigDecimal.valueOf(360)).doubleValue(), 0.000002);
+        assertEquals(
+                0,
+                still.highAtDegrees()
+                        .add(new BigDecimal(turn))
+                        .subtract(turned.highAtDegrees())
+                        .remainder(BigDecimal.valueOf(360))
+                        .doubleValue(),
+                0.000002);
     }
 
     @Test
     void anIndicatorSetHigherChangesTheMeanOnly() {
         CircleFit fit = CircleFit.of(angles(UNEQUAL_ANGLES), readings(UNEQUAL_READINGS));
-        CircleFit higher = CircleFit.of(angles(UNEQUAL_ANGLES),
+        CircleFit higher = CircleFit.of(
+                angles(UNEQUAL_ANGLES),
                 readings(UNEQUAL_READINGS).stream().map(mm("1234.5")::plus).toList());
-        assertEquals(new CircleFit(fit.mean().plus(mm("1234.5")), fit.cosPart(), fit.sinPart(), fit.eccentricity(),
-                fit.eccentricRunOut(), fit.highAtDegrees(), fit.residual(), fit.leftOver()), higher);
+        assertEquals(
+                new CircleFit(
+                        fit.mean().plus(mm("1234.5")),
+                        fit.cosPart(),
+                        fit.sinPart(),
+                        fit.eccentricity(),
+                        fit.eccentricRunOut(),
+                        fit.highAtDegrees(),
+                        fit.residual(),
+                        fit.leftOver()),
+                higher);
     }
 
     @Test
@@ -142,7 +175,10 @@ class CircleFitTest {
     }
 
     @ParameterizedTest
-    @CsvSource(nullValues = "none", textBlock = """
+    @CsvSource(
+            nullValues = "none",
+            textBlock =
+                    """
         0;90,            FEWER_THAN_THREE_ANGLES
         0;90;450,        FEWER_THAN_THREE_ANGLES
         0;360.0;-360,    FEWER_THAN_THREE_ANGLES
@@ -165,9 +201,13 @@ class CircleFitTest {
 
     @Test
     void aRefusedFitIsNotMade() {
-        assertTrue(assertThrows(IllegalArgumentException.class,
-                () -> CircleFit.of(angles("0;90;180"), readings("1;2;3"))).getMessage().contains("GAP_OF_HALF_A_TURN"));
-        assertEquals("3 angles do not belong to 2 readings", assertThrows(IllegalArgumentException.class,
-                () -> CircleFit.of(angles("0;120;240"), readings("1;2"))).getMessage());
+        assertTrue(
+                assertThrows(IllegalArgumentException.class, () -> CircleFit.of(angles("0;90;180"), readings("1;2;3")))
+                        .getMessage()
+                        .contains("GAP_OF_HALF_A_TURN"));
+        assertEquals(
+                "3 angles do not belong to 2 readings",
+                assertThrows(IllegalArgumentException.class, () -> CircleFit.of(angles("0;120;240"), readings("1;2")))
+                        .getMessage());
     }
 }

@@ -22,7 +22,9 @@ class EccentricityTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # towards 0°, towards 90°, amount, high at
         0.030,  0.040,  0.050, 53.130102
         -0.030, 0.040,  0.050, 126.869898
@@ -39,7 +41,9 @@ class EccentricityTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # degrees, part of −0.030 towards 0° and 0.040 towards 90°
         0,   -0.030
         90,  0.040
@@ -58,7 +62,9 @@ class EccentricityTest {
     @ValueSource(strings = {"60", "120", "240", "300"})
     void towardsTwoOppositeAnglesItIsOneFigureWithTwoSigns(BigDecimal degrees) {
         Eccentricity off = off("0.016001", "0");
-        assertEquals(off.towards(degrees), off.towards(degrees.add(new BigDecimal("180"))).negated());
+        assertEquals(
+                off.towards(degrees),
+                off.towards(degrees.add(new BigDecimal("180"))).negated());
     }
 
     @Test

@@ -13,11 +13,14 @@ import org.tenthwise.model.quantity.Unit;
 
 class FormLeftTest {
 
-    private static final List<BigDecimal> FOUR = List.of("0", "90", "180", "270").stream().map(BigDecimal::new).toList();
+    private static final List<BigDecimal> FOUR =
+            List.of("0", "90", "180", "270").stream().map(BigDecimal::new).toList();
 
     /** By hand: four readings leave of the circle what Opposites tells, here nought or ± 0.002. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # readings             | over a turn | stays
         0.010;0;-0.010;0       |             | 0
         0.010;0;-0.010;0       | 0.020       | 0
@@ -26,9 +29,16 @@ class FormLeftTest {
         # an oval, and a sweep that shows less than twice the eccentricity
         0.012;-0.002;-0.008;-0.002 | 0.015   | 0.004
         0.012;-0.002;-0.008;-0.002 |         | 0.004
-        """, delimiter = '|')
+        """,
+            delimiter = '|')
     void theGreaterOfWhatTheCircleLeavesAndWhatASweepShowsBeyondIt(String readings, String swept, String stays) {
-        CircleFit fit = CircleFit.of(FOUR, Arrays.stream(readings.split(";")).map(figure -> Length.of(figure, Unit.MILLIMETRE)).toList());
-        assertEquals(Length.of(stays, Unit.MILLIMETRE), FormLeft.of(fit, Optional.ofNullable(swept).map(figure -> Length.of(figure, Unit.MILLIMETRE))));
+        CircleFit fit = CircleFit.of(
+                FOUR,
+                Arrays.stream(readings.split(";"))
+                        .map(figure -> Length.of(figure, Unit.MILLIMETRE))
+                        .toList());
+        assertEquals(
+                Length.of(stays, Unit.MILLIMETRE),
+                FormLeft.of(fit, Optional.ofNullable(swept).map(figure -> Length.of(figure, Unit.MILLIMETRE))));
     }
 }

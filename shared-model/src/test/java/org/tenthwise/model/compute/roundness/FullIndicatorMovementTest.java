@@ -19,18 +19,24 @@ class FullIndicatorMovementTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # constructed from the definition, greatest less least
         5;-1;-4,                              9
         0.021;0.034;0.018;-0.006;-0.019;0.007, 0.053
         8.66;9.659;5;-2.588;-8.66;-9.659,     19.318
-        # Fixturlaser, Dial Indicator Alignment: Bar Sag Still Exists in 2018!, mynewsdesk.com, 19 November 2018: 0 above,
+        # Fixturlaser, Dial Indicator Alignment: Bar Sag Still Exists in 2018!, mynewsdesk.com, 19 November 2018: 0
+        # above,
         # -37 below; half of their movement is the 18.5 printed there
         0;-37,                                37
         """)
     void movementIsGreatestLessLeast(String readings, String movement) {
-        assertEquals(mm(movement), FullIndicatorMovement.of(
-                Arrays.stream(readings.split(";")).map(FullIndicatorMovementTest::mm).toList()));
+        assertEquals(
+                mm(movement),
+                FullIndicatorMovement.of(Arrays.stream(readings.split(";"))
+                        .map(FullIndicatorMovementTest::mm)
+                        .toList()));
     }
 
     @Test

@@ -26,16 +26,21 @@ class JawMovesTest {
     }
 
     private static CircleFit fit(String angles, String readings) {
-        return CircleFit.of(Arrays.stream(angles.split(";")).map(BigDecimal::new).toList(), lengths(readings));
+        return CircleFit.of(
+                Arrays.stream(angles.split(";")).map(BigDecimal::new).toList(), lengths(readings));
     }
 
     private static List<Length> moves(CircleFit fit, int jaws, String firstJaw) {
-        return JawMoves.of(fit, JawMoves.evenly(jaws, new BigDecimal(firstJaw))).stream().map(JawMove::in).toList();
+        return JawMoves.of(fit, JawMoves.evenly(jaws, new BigDecimal(firstJaw))).stream()
+                .map(JawMove::in)
+                .toList();
     }
 
     /** Constructed from half the difference of opposite readings, common practice; plus is a surface further out. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         0.12;0.02;-0.1;0,       0.11;0.01;-0.11;-0.01, 0.1105
         # an oval bar: the oval makes no difference to the moves
         0.05;-0.03;0.03;-0.05,  0.01;0.01;-0.01;-0.01, 0.0141
@@ -48,7 +53,9 @@ class JawMovesTest {
 
     /** Constructed from e = 2s/3 for one shim s in a scroll chuck: first-order geometry. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # work off by 0.100 towards jaw 1: 0.150 under jaw 1
         0.1;0;-0.1;0,  0.15;0;0
         # towards the gap opposite jaw 1: the same under both other jaws
@@ -62,7 +69,9 @@ class JawMovesTest {
     void jawsAreCountedOnFromTheFirst() {
         List<BigDecimal> jaws = JawMoves.evenly(3, new BigDecimal("300"));
         List<JawMove> moves = JawMoves.of(fit("0;90;180;270", "0.1;0;-0.1;0"), jaws);
-        assertEquals(List.of("300", "60", "180"), jaws.stream().map(BigDecimal::toPlainString).toList());
+        assertEquals(
+                List.of("300", "60", "180"),
+                jaws.stream().map(BigDecimal::toPlainString).toList());
         assertEquals(List.of(1, 2, 3), moves.stream().map(JawMove::jaw).toList());
         assertEquals(lengths("0.15;0.15;0"), moves.stream().map(JawMove::in).toList());
     }
@@ -70,8 +79,8 @@ class JawMovesTest {
     @Test
     void fourJawsBetweenTheReadingsShareTheMove() {
         // by hand: 0.1 cos 45 deg = 0.070711
-        assertEquals(lengths("0.070711;-0.070711;-0.070711;0.070711"),
-                moves(fit("0;90;180;270", "0.1;0;-0.1;0"), 4, "45"));
+        assertEquals(
+                lengths("0.070711;-0.070711;-0.070711;0.070711"), moves(fit("0;90;180;270", "0.1;0;-0.1;0"), 4, "45"));
     }
 
     @ParameterizedTest
@@ -111,30 +120,53 @@ class JawMovesTest {
     void otherChucksAreRefused(int jaws) {
         CircleFit fit = fit("0;120;240", "0.2;0.2;0.2");
         String words = "Moves are known for three jaws and for four, not for " + jaws;
-        assertEquals(words, assertThrows(IllegalArgumentException.class, () -> JawMoves.evenly(jaws, BigDecimal.ZERO)).getMessage());
-        assertEquals(words, assertThrows(IllegalArgumentException.class,
-                () -> JawMoves.of(fit, Collections.nCopies(jaws, BigDecimal.ZERO))).getMessage());
+        assertEquals(
+                words,
+                assertThrows(IllegalArgumentException.class, () -> JawMoves.evenly(jaws, BigDecimal.ZERO))
+                        .getMessage());
+        assertEquals(
+                words,
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> JawMoves.of(fit, Collections.nCopies(jaws, BigDecimal.ZERO)))
+                        .getMessage());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # jaws in an order of their own; by hand, the opposite readings of the first table
         180;0;270;90,   -0.11;0.11;-0.01;0.01
         90;180;270;360,  0.01;-0.11;-0.01;0.11
         """)
     void jawsNamedInAnyOrderGetTheirOwnMoves(String jaws, String moves) {
-        assertEquals(lengths(moves), JawMoves.of(fit("0;90;180;270", "0.12;0.02;-0.1;0"),
-                Arrays.stream(jaws.split(";")).map(BigDecimal::new).toList()).stream().map(JawMove::in).toList());
+        assertEquals(
+                lengths(moves),
+                JawMoves.of(
+                                fit("0;90;180;270", "0.12;0.02;-0.1;0"),
+                                Arrays.stream(jaws.split(";"))
+                                        .map(BigDecimal::new)
+                                        .toList())
+                        .stream()
+                        .map(JawMove::in)
+                        .toList());
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         0;90;180,      'Jaws at 0, 90, 180 are not evenly spaced: 3 jaws stand 120 degrees apart'
         0;90;90;270,   'Jaws at 0, 90, 90, 270 are not evenly spaced: 4 jaws stand 90 degrees apart'
         """)
     void jawsThatAreNotEvenlySpacedAreRefused(String jaws, String words) {
         CircleFit fit = fit("0;120;240", "0.2;0.2;0.2");
-        List<BigDecimal> places = Arrays.stream(jaws.split(";")).map(BigDecimal::new).toList();
-        assertEquals(words, assertThrows(IllegalArgumentException.class, () -> JawMoves.of(fit, places)).getMessage());
+        List<BigDecimal> places =
+                Arrays.stream(jaws.split(";")).map(BigDecimal::new).toList();
+        assertEquals(
+                words,
+                assertThrows(IllegalArgumentException.class, () -> JawMoves.of(fit, places))
+                        .getMessage());
     }
 }

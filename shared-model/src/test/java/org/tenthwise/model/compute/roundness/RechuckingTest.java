@@ -11,13 +11,17 @@ class RechuckingTest {
 
     /** Common practice: more than half of the movement. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         0.010000, 0.020, false
         0.010001, 0.020, true
         0,        0.020, false
         0,        0,     false
         """)
     void movingTheWorkIsInVainWhereMoreThanHalfIsForm(String residual, String movement, boolean inVain) {
-        assertEquals(inVain, Rechucking.isInVain(Length.of(residual, Unit.MILLIMETRE), Length.of(movement, Unit.MILLIMETRE)));
+        assertEquals(
+                inVain,
+                Rechucking.isInVain(Length.of(residual, Unit.MILLIMETRE), Length.of(movement, Unit.MILLIMETRE)));
     }
 }

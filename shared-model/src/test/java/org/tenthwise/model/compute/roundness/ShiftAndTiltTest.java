@@ -44,8 +44,11 @@ class ShiftAndTiltTest {
     void noPlaceBetweenTheSectionsStandsOffFurtherThanBothEnds() {
         for (int hundredths = 0; hundredths <= 100; hundredths++) {
             BigDecimal share = BigDecimal.valueOf(hundredths, 2);
-            Length twice = new Eccentricity(NEAR.cosPart().plus(WORK.lean().cosPart().times(share)),
-                    NEAR.sinPart().plus(WORK.lean().sinPart().times(share))).amount().times(BigDecimal.valueOf(2));
+            Length twice = new Eccentricity(
+                            NEAR.cosPart().plus(WORK.lean().cosPart().times(share)),
+                            NEAR.sinPart().plus(WORK.lean().sinPart().times(share)))
+                    .amount()
+                    .times(BigDecimal.valueOf(2));
             assertFalse(twice.isAbove(WORK.coaxialError()), twice::toString);
         }
     }

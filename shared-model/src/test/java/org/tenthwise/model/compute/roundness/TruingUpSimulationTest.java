@@ -15,9 +15,10 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
 /**
- * The advice followed in the order given, on 10,000 set-ups of {@link WorkInChuck}, whose assumptions stand there: shift up to 0.3 mm, tilt up to 0.1 mm in
- * 100, three lobes of up to a quarter of the limit either side, limit 0.020, readings to 0.001, each move taken up to a tenth wrong. One round is: read all
- * eight places and sweep, in each section; follow the advice; sweep again. Whoever finds it inside the limit stops.
+ * The advice followed in the order given, on 10,000 set-ups of {@link WorkInChuck}, whose assumptions stand there:
+ * shift up to 0.3 mm, tilt up to 0.1 mm in 100, three lobes of up to a quarter of the limit either side, limit 0.020,
+ * readings to 0.001, each move taken up to a tenth wrong. One round is: read all eight places and sweep, in each
+ * section; follow the advice; sweep again. Whoever finds it inside the limit stops.
  */
 class TruingUpSimulationTest {
 
@@ -39,7 +40,9 @@ class TruingUpSimulationTest {
         }
 
         void print(String what) {
-            System.out.printf("%s: of %d set-ups inside as clamped %d, after one round %d, after two %d, never %d; %d moves, %d of them wrong%n",
+            System.out.printf(
+                    "%s: of %d set-ups inside as clamped %d, after one round %d, after two %d, never %d; %d moves, "
+                            + "%d of them wrong%n",
                     what, SET_UPS, insideAfter[0], insideAfter[1], insideAfter[2], insideAfter[3], moves, wrongMoves);
         }
     }
@@ -72,13 +75,19 @@ class TruingUpSimulationTest {
     /** Nor whoever takes what a full turn shows for what the needle over the jaw shows. */
     @Test
     void withEachMoveTwiceAsFarItIsNotInside() {
-        Outcome outcome = follow(false, move -> move instanceof Move.Jaw jaw
-                ? new Move.Jaw(jaw.loosen(), jaw.tighten(), jaw.fall().times(BigDecimal.valueOf(2))) : move);
+        Outcome outcome = follow(
+                false,
+                move -> move instanceof Move.Jaw jaw
+                        ? new Move.Jaw(jaw.loosen(), jaw.tighten(), jaw.fall().times(BigDecimal.valueOf(2)))
+                        : move);
         outcome.print("One section, each move twice as far");
         assertTrue(outcome.insideWithin(2) < 0.5);
     }
 
-    /** Where jaw 1 stands, which way the jaws are numbered, where the needle is: the advice is the same to the last figure. */
+    /**
+     * Where jaw 1 stands, which way the jaws are numbered, where the needle is: the advice is the same to the last
+     * figure.
+     */
     @Test
     void fromWhicheverSideItIsReadTheAdviceIsTheSame() {
         for (int i = 0; i < 500; i++) {
@@ -92,7 +101,9 @@ class TruingUpSimulationTest {
     }
 
     private static Move twoAndFourExchanged(Move move) {
-        return move instanceof Move.Jaw jaw ? new Move.Jaw(exchanged(jaw.loosen()), exchanged(jaw.tighten()), jaw.fall()) : move;
+        return move instanceof Move.Jaw jaw
+                ? new Move.Jaw(exchanged(jaw.loosen()), exchanged(jaw.tighten()), jaw.fall())
+                : move;
     }
 
     private static int exchanged(int jaw) {
@@ -108,13 +119,20 @@ class TruingUpSimulationTest {
         Random chance = new Random(SEED);
         for (int i = 0; i < SET_UPS; i++) {
             WorkInChuck work = new WorkInChuck(chance, chance, 0.3, twoSections ? 0.001 : 0, LIMIT / 4);
-            sum = new Trial(work, 10 + 20 * chance.nextDouble(), 100 + 100 * chance.nextDouble(), twoSections, understood).run(sum);
+            sum = new Trial(
+                            work,
+                            10 + 20 * chance.nextDouble(),
+                            100 + 100 * chance.nextDouble(),
+                            twoSections,
+                            understood)
+                    .run(sum);
         }
         return sum;
     }
 
     /** One set-up, its advice followed. */
-    private record Trial(WorkInChuck work, double near, double far, boolean twoSections, UnaryOperator<Move> understood) {
+    private record Trial(
+            WorkInChuck work, double near, double far, boolean twoSections, UnaryOperator<Move> understood) {
 
         Outcome run(Outcome before) {
             int wrong = before.wrongMoves();
@@ -124,7 +142,8 @@ class TruingUpSimulationTest {
                 Indicated nearRead = work.read(0, near);
                 Optional<Indicated> farRead = twoSections ? Optional.of(work.read(1, far)) : Optional.empty();
                 boolean showsInside = !nearRead.swept().orElseThrow().isAbove(ALLOWED)
-                        && farRead.filter(read -> read.swept().orElseThrow().isAbove(ALLOWED)).isEmpty();
+                        && farRead.filter(read -> read.swept().orElseThrow().isAbove(ALLOWED))
+                                .isEmpty();
                 if (showsInside || round == 2) {
                     break;
                 }
@@ -147,7 +166,10 @@ class TruingUpSimulationTest {
             return work.runOut(0, near) <= LIMIT && (!twoSections || work.runOut(1, far) <= LIMIT);
         }
 
-        /** Makes the move; wrong is one after which the work stands further off along the line of the jaw, or leans more the way it was tapped. */
+        /**
+         * Makes the move; wrong is one after which the work stands further off along the line of the jaw, or leans more
+         * the way it was tapped.
+         */
         private boolean makesWorse(Move move) {
             if (move instanceof Move.Jaw jaw) {
                 double place = 90.0 * (jaw.tighten() - 1);

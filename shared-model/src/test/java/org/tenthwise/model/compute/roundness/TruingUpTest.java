@@ -21,7 +21,8 @@ import org.tenthwise.model.quantity.Unit;
 class TruingUpTest {
 
     private static final Length LIMIT = mm("0.020");
-    private static final List<BigDecimal> FOUR = List.of("0", "90", "180", "270").stream().map(BigDecimal::new).toList();
+    private static final List<BigDecimal> FOUR =
+            List.of("0", "90", "180", "270").stream().map(BigDecimal::new).toList();
 
     private static Length mm(String figure) {
         return Length.of(figure, Unit.MILLIMETRE);
@@ -29,9 +30,14 @@ class TruingUpTest {
 
     /** Readings at 0, 90, 180 and 270; swept over the turn where a fifth figure stands. */
     private static Indicated indicated(String readings) {
-        List<Length> read = Arrays.stream(readings.split(";")).map(TruingUpTest::mm).toList();
+        List<Length> read =
+                Arrays.stream(readings.split(";")).map(TruingUpTest::mm).toList();
         List<Length> points = read.subList(0, 4);
-        return new Indicated(FullIndicatorMovement.of(points), CircleFit.of(FOUR, points), read.stream().skip(4).findFirst(), mm("0.002"));
+        return new Indicated(
+                FullIndicatorMovement.of(points),
+                CircleFit.of(FOUR, points),
+                read.stream().skip(4).findFirst(),
+                mm("0.002"));
     }
 
     private static TruingUp one(Holding holding, String readings) {
@@ -52,20 +58,34 @@ class TruingUpTest {
 
     @Test
     void ofFourJawsTheWorseAxisGoesFirstAndTheJawOppositeIsLoosened() {
-        assertEquals(List.of(jaw(3, 1, "0.016"), jaw(4, 2, "0.008")), one(Holding.FOUR_JAW, "0.032;0.024;0;0.008").near());
-        assertEquals(List.of(jaw(2, 4, "0.016"), jaw(1, 3, "0.008")), one(Holding.FOUR_JAW, "0.008;0;0.024;0.032").near());
+        assertEquals(
+                List.of(jaw(3, 1, "0.016"), jaw(4, 2, "0.008")),
+                one(Holding.FOUR_JAW, "0.032;0.024;0;0.008").near());
+        assertEquals(
+                List.of(jaw(2, 4, "0.016"), jaw(1, 3, "0.008")),
+                one(Holding.FOUR_JAW, "0.008;0;0.024;0.032").near());
     }
 
     /** Jaw 1 at 90: what is high at 0 is high at jaw 4. */
     @Test
     void jawsAreCountedFromWhereTheFirstStands() {
-        assertEquals(List.of(jaw(2, 4, "0.016")), TruingUp.of(Holding.FOUR_JAW, new BigDecimal("90"), LIMIT, mm("0.001"),
-                indicated("0.032;0.016;0;0.016"), Optional.empty()).near());
+        assertEquals(
+                List.of(jaw(2, 4, "0.016")),
+                TruingUp.of(
+                                Holding.FOUR_JAW,
+                                new BigDecimal("90"),
+                                LIMIT,
+                                mm("0.001"),
+                                indicated("0.032;0.016;0;0.016"),
+                                Optional.empty())
+                        .near());
     }
 
     /** A tenth of the limit is 0.002. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         0.032;0.018;0;0.014,   0.001, 2
         0.032;0.0179;0;0.0141, 0.001, 1
         # an indicator read to 0.005: an axis that is 0.004 off is left alone
@@ -73,7 +93,17 @@ class TruingUpTest {
         0.032;0.020;0;0.012,   0.004, 2
         """)
     void whatIsUnderATenthOfTheLimitOrUnderTheLastPlaceIsLeft(String readings, String lastPlace, int moves) {
-        assertEquals(moves, TruingUp.of(Holding.FOUR_JAW, BigDecimal.ZERO, LIMIT, mm(lastPlace), indicated(readings), Optional.empty()).near().size());
+        assertEquals(
+                moves,
+                TruingUp.of(
+                                Holding.FOUR_JAW,
+                                BigDecimal.ZERO,
+                                LIMIT,
+                                mm(lastPlace),
+                                indicated(readings),
+                                Optional.empty())
+                        .near()
+                        .size());
     }
 
     @Test
@@ -85,7 +115,10 @@ class TruingUpTest {
 
     @Test
     void workThatIsOnlyShiftedIsNotTapped() {
-        assertEquals(List.of(), two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016").far());
+        assertEquals(
+                List.of(),
+                two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016")
+                        .far());
     }
 
     @Test
@@ -98,16 +131,32 @@ class TruingUpTest {
     /** Shims of 3/2 of what stands off, by the rule of {@link JawMovesTest}: 0.016 towards jaw 1 is a shim of 0.024. */
     @Test
     void threeJawsAreCleanedAndTheWorkTurnedBeforeAnyShim() {
-        assertEquals(List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS, new Move.Shim(1, mm("0.024")), Move.Plain.BORE_SOFT_JAWS),
+        assertEquals(
+                List.of(
+                        Move.Plain.CLEAN_JAWS,
+                        Move.Plain.TURN_IN_JAWS,
+                        new Move.Shim(1, mm("0.024")),
+                        Move.Plain.BORE_SOFT_JAWS),
                 one(Holding.THREE_JAW, "0.032;0.016;0;0.016").near());
-        assertEquals(List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS, Move.Plain.BORE_SOFT_JAWS, new Move.Shim(1, mm("0.024"))),
+        assertEquals(
+                List.of(
+                        Move.Plain.CLEAN_JAWS,
+                        Move.Plain.TURN_IN_JAWS,
+                        Move.Plain.BORE_SOFT_JAWS,
+                        new Move.Shim(1, mm("0.024"))),
                 one(Holding.POWER_CHUCK, "0.032;0.016;0;0.016").near());
     }
 
     /** Clamping anew changes what the far section showed. */
     @Test
     void whereTheWorkIsClampedAnewNothingIsSaidOfTheFarSectionYet() {
-        for (Holding holding : List.of(Holding.THREE_JAW, Holding.POWER_CHUCK, Holding.COLLET, Holding.CENTRES, Holding.STEADY, Holding.UNSAID)) {
+        for (Holding holding : List.of(
+                Holding.THREE_JAW,
+                Holding.POWER_CHUCK,
+                Holding.COLLET,
+                Holding.CENTRES,
+                Holding.STEADY,
+                Holding.UNSAID)) {
             TruingUp advice = two(holding, "0.032;0.016;0;0.016", "0.020;0.050;0;-0.030");
             assertFalse(advice.near().isEmpty(), holding::key);
             assertEquals(List.of(), advice.far(), holding::key);
@@ -120,14 +169,25 @@ class TruingUpTest {
         String near = "0.012;0.006;0;0.006";
         String far = "0.006;0.026;0.006;-0.014";
         assertEquals(List.of(), two(Holding.THREE_JAW, near, far).near());
-        assertEquals(List.of(tap("-0.006", "0.020")), two(Holding.THREE_JAW, near, far).far());
-        assertEquals(List.of(Move.Plain.EASE_PADS, tap("-0.006", "0.020"), Move.Plain.PADS_BACK), two(Holding.STEADY, near, far).far());
-        assertEquals(List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS, Move.Plain.BORE_SOFT_JAWS), two(Holding.POWER_CHUCK, near, far).near());
+        assertEquals(
+                List.of(tap("-0.006", "0.020")),
+                two(Holding.THREE_JAW, near, far).far());
+        assertEquals(
+                List.of(Move.Plain.EASE_PADS, tap("-0.006", "0.020"), Move.Plain.PADS_BACK),
+                two(Holding.STEADY, near, far).far());
+        assertEquals(
+                List.of(Move.Plain.CLEAN_JAWS, Move.Plain.TURN_IN_JAWS, Move.Plain.BORE_SOFT_JAWS),
+                two(Holding.POWER_CHUCK, near, far).near());
     }
 
-    /** Off by 0.010 it runs out by 0.020, the limit itself; what stays of an oval of ± 0.002 or 0.003 is 0.004 or 0.006 more. */
+    /**
+     * Off by 0.010 it runs out by 0.020, the limit itself; what stays of an oval of ± 0.002 or 0.003 is 0.004 or 0.006
+     * more.
+     */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # near, is over
         0.021;0.0105;0;0.0105,      true
         0.020;0.010;0;0.010,        false
@@ -142,33 +202,50 @@ class TruingUpTest {
 
     /** Work leaning to a side that nothing moves alone is clamped anew whichever section is over. */
     @ParameterizedTest
-    @CsvSource({"COLLET, CLEAN_COLLET, TURN_IN_COLLET, OTHER_COLLET", "CENTRES, CLEAN_CENTRES, TURN_AGAINST_DRIVER, DRESS_CENTRES"})
+    @CsvSource({
+        "COLLET, CLEAN_COLLET, TURN_IN_COLLET, OTHER_COLLET",
+        "CENTRES, CLEAN_CENTRES, TURN_AGAINST_DRIVER, DRESS_CENTRES"
+    })
     void aLeanAloneIsReasonToClampAnew(Holding holding, Move.Plain first, Move.Plain second, Move.Plain third) {
-        assertEquals(List.of(first, second, third), two(holding, "0;0;0;0", "0.032;0.016;0;0.016").near());
+        assertEquals(
+                List.of(first, second, third),
+                two(holding, "0;0;0;0", "0.032;0.016;0;0.016").near());
     }
 
     /**
-     * Three jaws give the work two thirds of the sum of their shims: 0.003 at jaw 1 and 0.024 at jaw 2 come to (−0.006, 0.013856),
-     * 0.0015 and 0.024 to (−0.007, 0.013856). A tenth of the limit is 0.002.
+     * Three jaws give the work two thirds of the sum of their shims: 0.003 at jaw 1 and 0.024 at jaw 2 come to (−0.006,
+     * 0.013856), 0.0015 and 0.024 to (−0.007, 0.013856). A tenth of the limit is 0.002.
      */
     @ParameterizedTest
     @CsvSource({"-0.006;0.013856;0.006;-0.013856, 2 1", "-0.007;0.013856;0.007;-0.013856, 2"})
     void theThickerShimIsNamedFirstAndOneNotWorthItNotAtAll(String readings, String jaws) {
-        assertEquals(jaws, one(Holding.THREE_JAW, readings).near().stream().filter(Move.Shim.class::isInstance).map(move -> String.valueOf(((Move.Shim) move).under()))
-                .collect(Collectors.joining(" ")));
+        assertEquals(
+                jaws,
+                one(Holding.THREE_JAW, readings).near().stream()
+                        .filter(Move.Shim.class::isInstance)
+                        .map(move -> String.valueOf(((Move.Shim) move).under()))
+                        .collect(Collectors.joining(" ")));
     }
 
     @Test
     void whereThePlanDoesNotSayWhatHoldsTheWorkItIsOnlySaidWhichWay() {
         Eccentricity shift = new Eccentricity(mm("0.016"), mm("0"));
-        assertEquals(List.of(new Move.Away(shift)), one(Holding.UNSAID, "0.032;0.016;0;0.016").near());
-        assertEquals(List.of(new Move.Away(shift)), two(Holding.STEADY, "0.032;0.016;0;0.016", "0;0;0;0").near());
-        assertEquals(List.of(new Move.Away(shift)), two(Holding.UNSAID, "0;0;0;0", "0.032;0.016;0;0.016").far());
+        assertEquals(
+                List.of(new Move.Away(shift)),
+                one(Holding.UNSAID, "0.032;0.016;0;0.016").near());
+        assertEquals(
+                List.of(new Move.Away(shift)),
+                two(Holding.STEADY, "0.032;0.016;0;0.016", "0;0;0;0").near());
+        assertEquals(
+                List.of(new Move.Away(shift)),
+                two(Holding.UNSAID, "0;0;0;0", "0.032;0.016;0;0.016").far());
     }
 
     @Test
     void onAFacePlateClampsAreEasedBeforeTheWorkIsTapped() {
-        assertEquals(List.of(Move.Plain.EASE_CLAMPS, tap("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS), one(Holding.FACE_PLATE, "0.032;0.016;0;0.016").near());
+        assertEquals(
+                List.of(Move.Plain.EASE_CLAMPS, tap("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS),
+                one(Holding.FACE_PLATE, "0.032;0.016;0;0.016").near());
     }
 
     /** A lean of 0.020 can be halved by a shift, to 0.010 off either way, and just comes in; one of 0.022 cannot. */
@@ -176,22 +253,35 @@ class TruingUpTest {
     void onAFacePlateALeanThatNoShiftBringsInIsPackedFirst() {
         TruingUp packed = two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.054;0.016;-0.022;0.016");
         assertEquals(List.of(), packed.near());
-        assertEquals(List.of(Move.Plain.CLEAN_FACES, new Move.Pack(new Eccentricity(mm("0.022"), mm("0")))), packed.far());
+        assertEquals(
+                List.of(Move.Plain.CLEAN_FACES, new Move.Pack(new Eccentricity(mm("0.022"), mm("0")))), packed.far());
         TruingUp shifted = two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.052;0.016;-0.020;0.016");
         assertEquals(List.of(), shifted.near());
         assertEquals(List.of(Move.Plain.EASE_CLAMPS, tap("0.026", "0"), Move.Plain.TIGHTEN_CLAMPS), shifted.far());
-        assertEquals(List.of(Move.Plain.EASE_CLAMPS, tap("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS),
-                two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016").near());
+        assertEquals(
+                List.of(Move.Plain.EASE_CLAMPS, tap("0.016", "0"), Move.Plain.TIGHTEN_CLAMPS),
+                two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016")
+                        .near());
     }
 
-    /** Leaning by 0.016, with an oval of ± 0.003 or ± 0.002 far out: half-way it runs out by 0.016 and what stays, 0.022 or 0.020. */
+    /**
+     * Leaning by 0.016, with an oval of ± 0.003 or ± 0.002 far out: half-way it runs out by 0.016 and what stays, 0.022
+     * or 0.020.
+     */
     @Test
     void onAFacePlateWhatStaysCountsWithTheLean() {
-        assertTrue(two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.035;-0.003;-0.029;-0.003").far().contains(new Move.Pack(new Eccentricity(mm("0.016"), mm("0")))));
-        assertTrue(two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.034;-0.002;-0.030;-0.002").far().contains(tap("0.024", "0")));
+        assertTrue(two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.035;-0.003;-0.029;-0.003")
+                .far()
+                .contains(new Move.Pack(new Eccentricity(mm("0.016"), mm("0")))));
+        assertTrue(two(Holding.FACE_PLATE, "0.032;0.016;0;0.016", "0.034;-0.002;-0.030;-0.002")
+                .far()
+                .contains(tap("0.024", "0")));
     }
 
-    /** 0.012 off at one and true at the other is as far off, 0.006, at both when shifted by half; by all of it the other is 0.012 off. */
+    /**
+     * 0.012 off at one and true at the other is as far off, 0.006, at both when shifted by half; by all of it the other
+     * is 0.012 off.
+     */
     @Test
     void onAFacePlateWhatIsTakenFromOneSectionIsNotPutOnTheOther() {
         String off = "0.024;0.012;0;0.012";
@@ -207,18 +297,24 @@ class TruingUpTest {
     @Test
     void onAFacePlateALeanAloneIsPackedAway() {
         TruingUp advice = two(Holding.FACE_PLATE, "0.022;0.012;0.002;0.012;0.022", "-0.010;0;0.010;0;0.020");
-        assertEquals(List.of(Move.Plain.CLEAN_FACES, new Move.Pack(new Eccentricity(mm("-0.020"), mm("0")))), advice.far());
+        assertEquals(
+                List.of(Move.Plain.CLEAN_FACES, new Move.Pack(new Eccentricity(mm("-0.020"), mm("0")))), advice.far());
         assertEquals(List.of(), advice.near());
     }
 
-    /** 0.006 off at both is 0.012, inside near the jaws; far out an oval of 0.010 comes to it. Nothing leans, so the work is shifted. */
+    /**
+     * 0.006 off at both is 0.012, inside near the jaws; far out an oval of 0.010 comes to it. Nothing leans, so the
+     * work is shifted.
+     */
     @Test
     void aShiftThatPutsOnlyTheFarSectionOverIsTakenAway() {
         String near = "0.012;0.006;0;0.006";
         String far = "0.017;0.001;0.005;0.001";
         Eccentricity shift = new Eccentricity(mm("0.006"), mm("0"));
-        assertEquals(List.of(new Move.Away(shift)), two(Holding.STEADY, near, far).near());
-        assertEquals(List.of(new Move.Away(shift)), two(Holding.UNSAID, near, far).near());
+        assertEquals(
+                List.of(new Move.Away(shift)), two(Holding.STEADY, near, far).near());
+        assertEquals(
+                List.of(new Move.Away(shift)), two(Holding.UNSAID, near, far).near());
         for (Holding holding : List.of(Holding.THREE_JAW, Holding.POWER_CHUCK)) {
             assertTrue(two(holding, near, far).near().contains(new Move.Shim(1, mm("0.009"))), holding::key);
         }
@@ -247,30 +343,45 @@ class TruingUpTest {
     @Test
     void formInEitherSectionIsEnough() {
         String form = "0.026;-0.0105;-0.005;-0.0105";
-        assertEquals(TruingUp.State.FORM, two(Holding.FOUR_JAW, form, "0.032;0.016;0;0.016").state());
-        assertEquals(TruingUp.State.FORM, two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", form).state());
+        assertEquals(
+                TruingUp.State.FORM,
+                two(Holding.FOUR_JAW, form, "0.032;0.016;0;0.016").state());
+        assertEquals(
+                TruingUp.State.FORM,
+                two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", form).state());
     }
 
     /** A burr between the readings: 0.040 over the turn, of which 2 · 0.005 is off centre. */
     @Test
     void aBurrThatOnlyTheSweepFoundIsForm() {
-        assertEquals(new TruingUp(TruingUp.State.FORM, List.of(), List.of(), mm("0.030")), one(Holding.FOUR_JAW, "0.010;0.005;0;0.005;0.040"));
+        assertEquals(
+                new TruingUp(TruingUp.State.FORM, List.of(), List.of(), mm("0.030")),
+                one(Holding.FOUR_JAW, "0.010;0.005;0;0.005;0.040"));
     }
 
-    /** 0.001 off each way, 0.0014 in all and under a tenth of the limit, and an oval of ± 0.010: 0.022 over the points. */
+    /**
+     * 0.001 off each way, 0.0014 in all and under a tenth of the limit, and an oval of ± 0.010: 0.022 over the points.
+     */
     @ParameterizedTest
     @EnumSource(Holding.class)
     void nothingWorthMovingIsNothingToMove(Holding holding) {
-        assertEquals(new TruingUp(TruingUp.State.NOTHING_TO_MOVE, List.of(), List.of(), mm("0.020")), one(holding, "0.011;-0.009;0.009;-0.011"));
+        assertEquals(
+                new TruingUp(TruingUp.State.NOTHING_TO_MOVE, List.of(), List.of(), mm("0.020")),
+                one(holding, "0.011;-0.009;0.009;-0.011"));
     }
 
     /** Points may swing two last places further than the sweep, no more. */
     @Test
     void pointsThatSwingFurtherThanTheTurnContradictIt() {
-        assertEquals(TruingUp.State.MOVE, one(Holding.FOUR_JAW, "0.032;0.016;0;0.016;0.030").state());
+        assertEquals(
+                TruingUp.State.MOVE,
+                one(Holding.FOUR_JAW, "0.032;0.016;0;0.016;0.030").state());
         TruingUp contradiction = one(Holding.FOUR_JAW, "0.032;0.016;0;0.016;0.0299");
         assertEquals(TruingUp.State.CONTRADICTION, contradiction.state());
         assertEquals(List.of(), contradiction.near());
-        assertEquals(TruingUp.State.CONTRADICTION, two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016;0.0299").state());
+        assertEquals(
+                TruingUp.State.CONTRADICTION,
+                two(Holding.FOUR_JAW, "0.032;0.016;0;0.016", "0.032;0.016;0;0.016;0.0299")
+                        .state());
     }
 }

@@ -10,20 +10,23 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
 /**
- * Work in a chuck of four jaws, with an indicator on it, as a machine would show it. In millimetres and radians, round the spindle.
+ * Work in a chuck of four jaws, with an indicator on it, as a machine would show it. In millimetres and radians, round
+ * the spindle.
  *
- * <p>Assumed: the work is stiff and straight, its axis a line p(z) = shift + z · tilt that turns with the spindle. A jaw moves the whole work along
- * its own line, without tilting it, and what it was moved it stays. A mallet turns the work about the middle of the jaws, z = 0. What the
- * needle shows is the surface under it: p(z) along the needle, three lobes of its own in each section, half a last place
- * of its own whim either way, and then the last place it is read to. Anything of second order beside the radius of the work is left out.
+ * <p>Assumed: the work is stiff and straight, its axis a line p(z) = shift + z · tilt that turns with the spindle. A
+ * jaw moves the whole work along its own line, without tilting it, and what it was moved it stays. A mallet turns the
+ * work about the middle of the jaws, z = 0. What the needle shows is the surface under it: p(z) along the needle, three
+ * lobes of its own in each section, half a last place of its own whim either way, and then the last place it is read
+ * to. Anything of second order beside the radius of the work is left out.
  *
- * <p>Jaw 1 stands anywhere; the jaws are numbered one way round or the other; the needle stands in front or behind. The work is
- * turned until the place named lies under the needle, whichever way that is.
+ * <p>Jaw 1 stands anywhere; the jaws are numbered one way round or the other; the needle stands in front or behind. The
+ * work is turned until the place named lies under the needle, whichever way that is.
  */
 final class WorkInChuck {
 
     static final double LAST_PLACE = 0.001;
-    static final List<BigDecimal> PLACES = IntStream.range(0, 8).mapToObj(i -> BigDecimal.valueOf(45L * i)).toList();
+    static final List<BigDecimal> PLACES =
+            IntStream.range(0, 8).mapToObj(i -> BigDecimal.valueOf(45L * i)).toList();
 
     private final Random chance;
     private final double jawOne;
@@ -35,7 +38,10 @@ final class WorkInChuck {
     private final double[] lobesAt;
     private final double zero;
 
-    /** @param around where jaw 1 stands, which way the jaws are numbered and where the needle is: nothing that may make a difference */
+    /**
+     * @param around where jaw 1 stands, which way the jaws are numbered and where the needle is: nothing that may make
+     *     a difference
+     */
     WorkInChuck(Random chance, Random around, double greatestShift, double greatestTilt, double greatestLobes) {
         this.chance = chance;
         this.jawOne = around.nextDouble() * 2 * Math.PI;
@@ -65,14 +71,18 @@ final class WorkInChuck {
         return (shift[0] + z * tilt[0]) * Math.cos(side) + (shift[1] + z * tilt[1]) * Math.sin(side);
     }
 
-    /** The spindle is turned until the place lies under the needle; then the surface stands so far out towards the needle. */
+    /**
+     * The spindle is turned until the place lies under the needle; then the surface stands so far out towards the
+     * needle.
+     */
     private double surface(int section, double z, double degreesFromJawOne) {
         double turnedBy = needle - angleOnWork(degreesFromJawOne);
         double x = shift[0] + z * tilt[0];
         double y = shift[1] + z * tilt[1];
         double turnedX = x * Math.cos(turnedBy) - y * Math.sin(turnedBy);
         double turnedY = x * Math.sin(turnedBy) + y * Math.cos(turnedBy);
-        return turnedX * Math.cos(needle) + turnedY * Math.sin(needle)
+        return turnedX * Math.cos(needle)
+                + turnedY * Math.sin(needle)
                 + lobes[section] * Math.cos(3 * Math.toRadians(degreesFromJawOne) - lobesAt[section]);
     }
 
@@ -82,10 +92,16 @@ final class WorkInChuck {
     }
 
     Indicated read(int section, double z) {
-        List<Length> points = PLACES.stream().map(place -> read(surface(section, z, place.doubleValue()))).toList();
+        List<Length> points = PLACES.stream()
+                .map(place -> read(surface(section, z, place.doubleValue())))
+                .toList();
         double[] turn = turn(section, z);
         Length swept = read(turn[1]).minus(read(turn[0]));
-        return new Indicated(FullIndicatorMovement.of(points), CircleFit.of(PLACES, points), Optional.of(swept), Length.of(BigDecimal.valueOf(2 * LAST_PLACE), Unit.MILLIMETRE));
+        return new Indicated(
+                FullIndicatorMovement.of(points),
+                CircleFit.of(PLACES, points),
+                Optional.of(swept),
+                Length.of(BigDecimal.valueOf(2 * LAST_PLACE), Unit.MILLIMETRE));
     }
 
     /** Least and greatest over the full turn, degree by degree. */
@@ -95,7 +111,9 @@ final class WorkInChuck {
         double[] turn = {Double.MAX_VALUE, -Double.MAX_VALUE};
         for (int degrees = 0; degrees < 360; degrees++) {
             double angle = Math.toRadians(degrees);
-            double surface = towardsJawOne * Math.cos(angle) + towardsJawTwo * Math.sin(angle) + lobes[section] * Math.cos(3 * angle - lobesAt[section]);
+            double surface = towardsJawOne * Math.cos(angle)
+                    + towardsJawTwo * Math.sin(angle)
+                    + lobes[section] * Math.cos(3 * angle - lobesAt[section]);
             turn[0] = Math.min(turn[0], surface);
             turn[1] = Math.max(turn[1], surface);
         }

@@ -32,13 +32,18 @@ class CapabilityTest {
 
     @Test
     void limitsTheWrongWayRoundAreRefused() {
-        assertEquals("lower is 20 and upper is 8: the lower limit must be below the upper",
-                assertThrows(IllegalArgumentException.class, () -> Capability.of(SAMPLE, limit("20"), limit("8"))).getMessage());
+        assertEquals(
+                "lower is 20 and upper is 8: the lower limit must be below the upper",
+                assertThrows(IllegalArgumentException.class, () -> Capability.of(SAMPLE, limit("20"), limit("8")))
+                        .getMessage());
         assertThrows(IllegalArgumentException.class, () -> Capability.of(SAMPLE, limit("8"), limit("8.0")));
         assertThrows(IllegalArgumentException.class, () -> Capability.of(SAMPLE, Optional.empty(), Optional.empty()));
     }
 
-    /** D. C. Montgomery, Introduction to Statistical Quality Control: n 20, Cp 2.2857, interval 1.57 (from memory) to 3.01. */
+    /**
+     * D. C. Montgomery, Introduction to Statistical Quality Control: n 20, Cp 2.2857, interval 1.57 (from memory) to
+     * 3.01.
+     */
     @Test
     void bothEndsOfTheIntervalHaveHalfOfWhatIsNotConfidence() {
         Interval interval = CapabilityInterval.ofCp(24 / 10.5, 20, 0.95);
@@ -62,30 +67,48 @@ class CapabilityTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1.33, 2, 5, SUPPORTS", "1.3299, 2, 5, TOO_FEW", "0.5, 1.33, 30, TOO_FEW", "0.5, 1.3299, 30, CONTRADICTS",
-        "1.5, 2, 4, TOO_FEW", "-3, -1, 3, TOO_FEW"})
+    @CsvSource({
+        "1.33, 2, 5, SUPPORTS",
+        "1.3299, 2, 5, TOO_FEW",
+        "0.5, 1.33, 30, TOO_FEW",
+        "0.5, 1.3299, 30, CONTRADICTS",
+        "1.5, 2, 4, TOO_FEW",
+        "-3, -1, 3, TOO_FEW"
+    })
     void whatIsRequiredIsHeldAgainstBothEnds(double low, double high, int n, CapabilityVerdict verdict) {
         assertEquals(verdict, CapabilityVerdict.of(new Interval(low, high), n, new BigDecimal("1.33")));
     }
 
-    /** Ends that a double holds exactly: at the required index the low end supports, and the high end does not contradict. */
+    /**
+     * Ends that a double holds exactly: at the required index the low end supports, and the high end does not
+     * contradict.
+     */
     @ParameterizedTest
     @CsvSource({"1.25, 2, SUPPORTS", "0.5, 1.25, TOO_FEW", "1.25, 1.25, SUPPORTS"})
     void anEndExactlyAtTheRequiredIndexIsNotBelowIt(double low, double high, CapabilityVerdict verdict) {
-        assertEquals(verdict, CapabilityVerdict.of(new Interval(low, high), CapabilityVerdict.FEWEST_PARTS, new BigDecimal("1.25")));
+        assertEquals(
+                verdict,
+                CapabilityVerdict.of(new Interval(low, high), CapabilityVerdict.FEWEST_PARTS, new BigDecimal("1.25")));
     }
 
     @ParameterizedTest
     @CsvSource({"20.000, -1", "20.021, 1", "20.0105, 0", "20.0210001, 1.0000095238095238095", "19.9895, -2"})
     void aReadingOnALimitUsesTheWholeTolerance(String reading, String used) {
-        assertEquals(0, ToleranceUsed.of(new BigDecimal(reading), new BigDecimal("20"), new BigDecimal("20.021")).compareTo(new BigDecimal(used)));
+        assertEquals(
+                0,
+                ToleranceUsed.of(new BigDecimal(reading), new BigDecimal("20"), new BigDecimal("20.021"))
+                        .compareTo(new BigDecimal(used)));
     }
 
     @Test
     void theReadingFurthestOutCounts() {
-        assertEquals(0, ToleranceUsed.byFurthest(Decimals.of("20.010 20.012 20.003"), new BigDecimal("20"), new BigDecimal("20.020"))
-                .compareTo(new BigDecimal("0.7")));
-        assertThrows(IllegalArgumentException.class, () -> ToleranceUsed.of(BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE));
+        assertEquals(
+                0,
+                ToleranceUsed.byFurthest(
+                                Decimals.of("20.010 20.012 20.003"), new BigDecimal("20"), new BigDecimal("20.020"))
+                        .compareTo(new BigDecimal("0.7")));
+        assertThrows(
+                IllegalArgumentException.class, () -> ToleranceUsed.of(BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE));
     }
 
     @ParameterizedTest

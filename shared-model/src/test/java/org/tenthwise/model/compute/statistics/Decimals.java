@@ -7,8 +7,7 @@ import java.util.List;
 /** Readings as a test writes them. */
 final class Decimals {
 
-    private Decimals() {
-    }
+    private Decimals() {}
 
     /** Decimals with blanks between. */
     static List<BigDecimal> of(String texts) {

@@ -14,8 +14,8 @@ import org.tenthwise.model.compute.statistics.GaugeStudy.Interaction;
 class GaugeStudyTest {
 
     /**
-     * By hand: sums of squares of parts 8, persons 0, interaction 2, error 0.08; F of the interaction 100 with 1 and 4 degrees of
-     * freedom.
+     * By hand: sums of squares of parts 8, persons 0, interaction 2, error 0.08; F of the interaction 100 with 1 and 4
+     * degrees of freedom.
      */
     @Test
     void aSignificantInteractionCountsWithTheReproducibility() {
@@ -28,8 +28,8 @@ class GaugeStudyTest {
     }
 
     /**
-     * By hand: readings 10 ± 5 by part, ± 3 by person, ± 1 by both, ± 0.1 by repeat. Mean squares 200, 72, 8 and 0.02, so repeatability²
-     * 0.02, interaction² (8 - 0.02)/2, persons² (72 - 8)/4, part² (200 - 8)/4.
+     * By hand: readings 10 ± 5 by part, ± 3 by person, ± 1 by both, ± 0.1 by repeat. Mean squares 200, 72, 8 and 0.02,
+     * so repeatability² 0.02, interaction² (8 - 0.02)/2, persons² (72 - 8)/4, part² (200 - 8)/4.
      */
     @Test
     void personsAndPartsAreSetAgainstTheInteractionWhereItIsKept() {
@@ -42,8 +42,9 @@ class GaugeStudyTest {
     }
 
     /**
-     * The same with repeats of ± 1.4 and ± 1.5: F of the interaction is 2.041 and 1.778, with 1 and 4 degrees of freedom. A quarter lies
-     * above t² = 1.344² = 1.807: Student's t of 4 degrees of freedom, 87.5 %, Fisher and Yates, Statistical Tables, 6th ed., Table III.
+     * The same with repeats of ± 1.4 and ± 1.5: F of the interaction is 2.041 and 1.778, with 1 and 4 degrees of
+     * freedom. A quarter lies above t² = 1.344² = 1.807: Student's t of 4 degrees of freedom, 87.5 %, Fisher and Yates,
+     * Statistical Tables, 6th ed., Table III.
      */
     @Test
     void theInteractionIsKeptToAQuarterAndPooledBeyond() {
@@ -72,7 +73,9 @@ class GaugeStudyTest {
 
     @Test
     void readingsAllAlikeHaveNoShares() {
-        for (GaugeStudy study : List.of(GaugeByVariance.of(readings("5 5 | 5 5", "5 5 | 5 5")), GaugeByRange.of(readings("5 5 | 5 5", "5 5 | 5 5")))) {
+        for (GaugeStudy study : List.of(
+                GaugeByVariance.of(readings("5 5 | 5 5", "5 5 | 5 5")),
+                GaugeByRange.of(readings("5 5 | 5 5", "5 5 | 5 5")))) {
             assertEquals(0, study.total());
             assertTrue(study.percentOfTotal().isEmpty());
             assertTrue(study.distinct().isEmpty());
@@ -104,8 +107,10 @@ class GaugeStudyTest {
     void everyPersonReadsEveryPartEquallyOften() {
         assertThrows(IllegalArgumentException.class, () -> readings("1 2 | 1 2"));
         assertThrows(IllegalArgumentException.class, () -> readings("1 | 2", "1 | 2"));
-        assertEquals("Each of the 2 persons must read each of the 2 parts 2 times, as the first did the first",
-                assertThrows(IllegalArgumentException.class, () -> readings("1 2 | 1 2", "1 2 | 1 2 3")).getMessage());
+        assertEquals(
+                "Each of the 2 persons must read each of the 2 parts 2 times, as the first did the first",
+                assertThrows(IllegalArgumentException.class, () -> readings("1 2 | 1 2", "1 2 | 1 2 3"))
+                        .getMessage());
         assertThrows(IllegalArgumentException.class, () -> readings("1 2 | 1 2", "1 2"));
         assertThrows(IllegalArgumentException.class, () -> new GaugeReadings(List.of(List.of(), List.of())));
     }
@@ -113,6 +118,7 @@ class GaugeStudyTest {
     private static GaugeReadings readings(String... parts) {
         return new GaugeReadings(Arrays.stream(parts)
                 .map(part -> Arrays.stream(part.split("\\|")).map(Decimals::of).toList())
-                .<List<List<BigDecimal>>>map(part -> part).toList());
+                .<List<List<BigDecimal>>>map(part -> part)
+                .toList());
     }
 }

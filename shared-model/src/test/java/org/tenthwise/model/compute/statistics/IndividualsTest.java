@@ -25,33 +25,43 @@ class IndividualsTest {
         assertEquals(standing == Standing.NONE, chart.limits().isEmpty());
     }
 
-    /** By hand: moving ranges of 1 all along; 3 / 1.128 = 2.6595745 about 0.5, and 3.267; in full 3 √π / 2 = 2.6586808. */
+    /**
+     * By hand: moving ranges of 1 all along; 3 / 1.128 = 2.6595745 about 0.5, and 3.267; in full 3 √π / 2 = 2.6586808.
+     */
     @Test
     void limitsStandAboutTheMean() {
-        Individuals.Limits printed = Individuals.of(seeSaw(10), Factors.PRINTED).limits().orElseThrow();
+        Individuals.Limits printed =
+                Individuals.of(seeSaw(10), Factors.PRINTED).limits().orElseThrow();
         assertEquals(3.1595745, printed.upper().doubleValue(), 5e-8);
         assertEquals(-2.1595745, printed.lower().doubleValue(), 5e-8);
         assertEquals(3.267, printed.movingRangeUpper().doubleValue());
-        Individuals.Limits exact = Individuals.of(seeSaw(10), Factors.EXACT).limits().orElseThrow();
+        Individuals.Limits exact =
+                Individuals.of(seeSaw(10), Factors.EXACT).limits().orElseThrow();
         assertEquals(0.5 + 1.5 * Math.sqrt(Math.PI), exact.upper().doubleValue(), 1e-12);
-        assertEquals(1 + 3 * Math.sqrt(Math.PI / 2 - 1), exact.movingRangeUpper().doubleValue(), 1e-11);
+        assertEquals(
+                1 + 3 * Math.sqrt(Math.PI / 2 - 1), exact.movingRangeUpper().doubleValue(), 1e-11);
     }
 
     @Test
     void readingsAllAlikeHaveLimitsAtTheCentre() {
-        Individuals.Limits limits = Individuals.of(Decimals.of("5 5 5 5 5 5 5 5 5 5"), Factors.PRINTED).limits().orElseThrow();
+        Individuals.Limits limits = Individuals.of(Decimals.of("5 5 5 5 5 5 5 5 5 5"), Factors.PRINTED)
+                .limits()
+                .orElseThrow();
         assertEquals(0, limits.upper().compareTo(limits.lower()));
     }
 
     @Test
     void oneReadingHasNoMovingRange() {
-        assertEquals("A moving range needs two readings or more, in the order the parts were made",
-                assertThrows(IllegalArgumentException.class, () -> Individuals.of(Decimals.of("5"), Factors.PRINTED)).getMessage());
+        assertEquals(
+                "A moving range needs two readings or more, in the order the parts were made",
+                assertThrows(IllegalArgumentException.class, () -> Individuals.of(Decimals.of("5"), Factors.PRINTED))
+                        .getMessage());
     }
 
     @Test
     void aDriftShowsAgainstTheMovingRanges() {
-        List<BigDecimal> drifting = IntStream.range(0, 12).mapToObj(BigDecimal::valueOf).toList();
+        List<BigDecimal> drifting =
+                IntStream.range(0, 12).mapToObj(BigDecimal::valueOf).toList();
         assertTrue(Steadiness.unsteady(drifting));
         assertFalse(Steadiness.unsteady(drifting.subList(0, 9)));
         assertFalse(Steadiness.unsteady(seeSaw(12)));

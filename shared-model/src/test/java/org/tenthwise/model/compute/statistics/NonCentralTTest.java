@@ -11,11 +11,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 class NonCentralTTest {
 
     /**
-     * By another way to the same probability: the series of incomplete beta functions of R. V. Lenth, Algorithm AS 243, Applied
-     * Statistics 38 (1989) 185, summed with mpmath 1.3.0 to 40 figures.
+     * By another way to the same probability: the series of incomplete beta functions of R. V. Lenth, Algorithm AS 243,
+     * Applied Statistics 38 (1989) 185, summed with mpmath 1.3.0 to 40 figures.
      */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             # t, degrees of freedom, delta, P(T > t)
             0.5,   1,    0.5,  0.54013980592346
             3,     1,    2,    0.47514283826631
@@ -41,7 +43,10 @@ class NonCentralTTest {
     @ParameterizedTest
     @CsvSource({"1, 0.3", "1, 40", "2, -1.5", "7, 2.2", "60, 1.98", "5000, 0.01"})
     void withTheMeanAtNoughtItIsStudents(int degreesOfFreedom, double t) {
-        assertEquals(TDistribution.of(degreesOfFreedom).survivalProbability(t), new NonCentralT(degreesOfFreedom).above(t, 0), 2e-12);
+        assertEquals(
+                TDistribution.of(degreesOfFreedom).survivalProbability(t),
+                new NonCentralT(degreesOfFreedom).above(t, 0),
+                2e-12);
     }
 
     @ParameterizedTest
@@ -52,7 +57,9 @@ class NonCentralTTest {
         assertEquals(normal.cumulativeProbability(delta), new NonCentralT(degreesOfFreedom).above(1e-12, delta), 1e-11);
     }
 
-    /** P(T > t) for t and delta without end, in a fixed proportion, is P(V &lt; delta / t): 0.75² chi-square units of 4. */
+    /**
+     * P(T > t) for t and delta without end, in a fixed proportion, is P(V &lt; delta / t): 0.75² chi-square units of 4.
+     */
     @Test
     void farOutOnlyTheSpreadOfTheSpreadIsLeft() {
         double far = 1 - Math.exp(-9.0 / 8) * (1 + 9.0 / 8);
@@ -60,7 +67,15 @@ class NonCentralTTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 5, 0.05", "1, -3, 0.999", "4, 0, 0.5", "19, 20.571, 0.05", "99, 300, 0.975", "9, -0.4, 1e-6", "2000, 4000, 0.01"})
+    @CsvSource({
+        "1, 5, 0.05",
+        "1, -3, 0.999",
+        "4, 0, 0.5",
+        "19, 20.571, 0.05",
+        "99, 300, 0.975",
+        "9, -0.4, 1e-6",
+        "2000, 4000, 0.01"
+    })
     void theWayBackLeadsBack(int degreesOfFreedom, double t, double probability) {
         NonCentralT distribution = new NonCentralT(degreesOfFreedom);
         assertEquals(probability, distribution.above(t, distribution.deltaExceeding(t, probability)), 1e-11);

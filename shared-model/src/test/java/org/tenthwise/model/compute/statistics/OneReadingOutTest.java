@@ -41,8 +41,10 @@ class OneReadingOutTest {
 
     @Test
     void fewerThanThreeAndAllAlikeAreRefused() {
-        assertEquals("2 readings: among fewer than three none can be told to lie out",
-                assertThrows(IllegalArgumentException.class, () -> Grubbs.of(Decimals.of("1 2"), 2, 0.05)).getMessage());
+        assertEquals(
+                "2 readings: among fewer than three none can be told to lie out",
+                assertThrows(IllegalArgumentException.class, () -> Grubbs.of(Decimals.of("1 2"), 2, 0.05))
+                        .getMessage());
         assertThrows(IllegalArgumentException.class, () -> Grubbs.of(Decimals.of("1 1 1"), 2, 0.05));
         assertThrows(IllegalArgumentException.class, () -> Grubbs.of(Decimals.of("1 2 3"), 3, 0.05));
     }
@@ -59,7 +61,8 @@ class OneReadingOutTest {
         TypeOneStudy houseRule = TypeOneStudy.of(sample, BigDecimal.TEN, new BigDecimal("0.06"), 0.15, 4);
         assertEquals(0.009 / 0.004, houseRule.cg(), 1e-12);
         assertEquals(0.0035 / 0.002, houseRule.cgk(), 1e-12);
-        assertThrows(IllegalArgumentException.class, () -> TypeOneStudy.of(sample, BigDecimal.TEN, BigDecimal.ZERO, 0.2, 6));
+        assertThrows(
+                IllegalArgumentException.class, () -> TypeOneStudy.of(sample, BigDecimal.TEN, BigDecimal.ZERO, 0.2, 6));
     }
 
     /** 1 − 0.05^(1/n), J. A. Hanley and A. Lippman-Hand (1983): 59 parts without a reject show 5 %. */
@@ -72,8 +75,8 @@ class OneReadingOutTest {
     }
 
     /**
-     * Clopper and Pearson (1934), half of 1 - confidence below: pⁿ = 0.025, so 0.025 of one part, √0.025 of two and the fifth root of
-     * it of five; by hand 0.4781762⁵ = 0.0250000.
+     * Clopper and Pearson (1934), half of 1 - confidence below: pⁿ = 0.025, so 0.025 of one part, √0.025 of two and the
+     * fifth root of it of five; by hand 0.4781762⁵ = 0.0250000.
      */
     @ParameterizedTest
     @CsvSource({"1, 0.025", "2, 0.15811388", "5, 0.4781762"})
@@ -83,7 +86,10 @@ class OneReadingOutTest {
         assertEquals(1, rate.upper());
     }
 
-    /** At the bound the binomial leaves just the tail: 1 reject in 1 000 000, and P(X ≤ 1) = 2.5 %, so n p is near 5.5716 (Poisson). */
+    /**
+     * At the bound the binomial leaves just the tail: 1 reject in 1 000 000, and P(X ≤ 1) = 2.5 %, so n p is near
+     * 5.5716 (Poisson).
+     */
     @Test
     void aRateOfAFewInAMillionHasItsFigures() {
         RejectRate rate = RejectRate.of(1_000_000, 1, 0.95);

@@ -19,7 +19,9 @@ class RangeOfNormalTest {
 
     /** d2 and d3 to three places, ASTM MNL 7, factors for control charts; 15 to 25 and 100 from memory. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             4,   2.059, 0.880
             5,   2.326, 0.864
             6,   2.534, 0.848
@@ -47,7 +49,17 @@ class RangeOfNormalTest {
 
     /** Measurement Systems Analysis reference manual, 4th ed., K2 and K3; four to nine parts from memory. */
     @ParameterizedTest
-    @CsvSource({"2, 0.7071", "3, 0.5231", "4, 0.4467", "5, 0.4030", "6, 0.3742", "7, 0.3534", "8, 0.3375", "9, 0.3249", "10, 0.3146"})
+    @CsvSource({
+        "2, 0.7071",
+        "3, 0.5231",
+        "4, 0.4467",
+        "5, 0.4030",
+        "6, 0.3742",
+        "7, 0.3534",
+        "8, 0.3375",
+        "9, 0.3249",
+        "10, 0.3146"
+    })
     void oneGroupHasTheFactorsOfTheManual(int n, double factor) {
         assertEquals(factor, 1 / RangeOfNormal.d2Star(n, 1), 0.00005);
     }
@@ -55,8 +67,10 @@ class RangeOfNormalTest {
     @ParameterizedTest
     @CsvSource({"-1", "0", "1", "101"})
     void thereAreChartConstantsForTwoToAHundred(int n) {
-        assertEquals("n is %d: there are factors for groups of 2 to 100 readings".formatted(n),
-                assertThrows(IllegalArgumentException.class, () -> ChartConstants.of(n)).getMessage());
+        assertEquals(
+                "n is %d: there are factors for groups of 2 to 100 readings".formatted(n),
+                assertThrows(IllegalArgumentException.class, () -> ChartConstants.of(n))
+                        .getMessage());
     }
 
     @Test

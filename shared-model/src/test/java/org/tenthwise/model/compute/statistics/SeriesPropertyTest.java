@@ -30,35 +30,59 @@ class SeriesPropertyTest {
 
     @Provide
     Arbitrary<List<BigDecimal>> readings() {
-        return Arbitraries.bigDecimals().between(new BigDecimal("-500"), new BigDecimal("500")).ofScale(4).list().ofMinSize(3).ofMaxSize(30);
+        return Arbitraries.bigDecimals()
+                .between(new BigDecimal("-500"), new BigDecimal("500"))
+                .ofScale(4)
+                .list()
+                .ofMinSize(3)
+                .ofMaxSize(30);
     }
 
     /** Few, equal, coarse and one far beyond any gauge. */
     @Provide
     Arbitrary<List<BigDecimal>> awkward() {
-        return Arbitraries.of(BigDecimal.ZERO, new BigDecimal("0.001"), new BigDecimal("-0.001"), new BigDecimal("20.000"),
-                new BigDecimal("1e-30"), new BigDecimal("123456789012345678901234567890")).list().ofMinSize(0).ofMaxSize(12);
+        return Arbitraries.of(
+                        BigDecimal.ZERO,
+                        new BigDecimal("0.001"),
+                        new BigDecimal("-0.001"),
+                        new BigDecimal("20.000"),
+                        new BigDecimal("1e-30"),
+                        new BigDecimal("123456789012345678901234567890"))
+                .list()
+                .ofMinSize(0)
+                .ofMaxSize(12);
     }
 
     @Property(tries = 200)
-    void aShiftMovesTheMeanAndNothingElse(@ForAll("readings") List<BigDecimal> readings, @ForAll @BigRange(min = "-1000000", max = "1000000") @Scale(3) BigDecimal shift) {
+    void aShiftMovesTheMeanAndNothingElse(
+            @ForAll("readings") List<BigDecimal> readings,
+            @ForAll @BigRange(min = "-1000000", max = "1000000") @Scale(3) BigDecimal shift) {
         sameSpread(readings, each(readings, shift::add));
-        assertEquals(Summary.of(readings).mean().add(shift).doubleValue(), Summary.of(each(readings, shift::add)).mean().doubleValue(), 1e-9);
+        assertEquals(
+                Summary.of(readings).mean().add(shift).doubleValue(),
+                Summary.of(each(readings, shift::add)).mean().doubleValue(),
+                1e-9);
     }
 
     @Property(tries = 200)
     void aChangeOfSignMovesTheMeanAndNothingElse(@ForAll("readings") List<BigDecimal> readings) {
         sameSpread(readings, each(readings, BigDecimal::negate));
-        assertSame(Summary.of(readings).mean().negate(), Summary.of(each(readings, BigDecimal::negate)).mean());
+        assertSame(
+                Summary.of(readings).mean().negate(),
+                Summary.of(each(readings, BigDecimal::negate)).mean());
     }
 
     @Property(tries = 200)
-    void aScaleScales(@ForAll("readings") List<BigDecimal> readings, @ForAll @BigRange(min = "0.001", max = "1000") @Scale(3) BigDecimal factor) {
+    void aScaleScales(
+            @ForAll("readings") List<BigDecimal> readings,
+            @ForAll @BigRange(min = "0.001", max = "1000") @Scale(3) BigDecimal factor) {
         List<BigDecimal> scaled = each(readings, factor::multiply);
         double by = factor.doubleValue();
         assertClose(by * sd(readings), sd(scaled));
         assertClose(by * meanMovingRange(readings), meanMovingRange(scaled));
-        assertEquals(Summary.of(readings).autocorrelation().isPresent(), Summary.of(scaled).autocorrelation().isPresent());
+        assertEquals(
+                Summary.of(readings).autocorrelation().isPresent(),
+                Summary.of(scaled).autocorrelation().isPresent());
         if (sd(readings) > 0) {
             assertClose(g(readings), g(scaled));
         }
@@ -69,7 +93,9 @@ class SeriesPropertyTest {
         List<BigDecimal> shuffled = new ArrayList<>(readings);
         Collections.shuffle(shuffled, random);
         assertSame(Summary.of(readings).mean(), Summary.of(shuffled).mean());
-        assertSame(Summary.of(readings).sd().orElseThrow(), Summary.of(shuffled).sd().orElseThrow());
+        assertSame(
+                Summary.of(readings).sd().orElseThrow(),
+                Summary.of(shuffled).sd().orElseThrow());
         if (sd(readings) > 0) {
             assertClose(g(readings), g(shuffled));
         }
@@ -85,7 +111,8 @@ class SeriesPropertyTest {
     }
 
     @Property(tries = 200)
-    void capabilityDoesNotHangOnTheUnitOrTheNought(@ForAll("readings") List<BigDecimal> readings,
+    void capabilityDoesNotHangOnTheUnitOrTheNought(
+            @ForAll("readings") List<BigDecimal> readings,
             @ForAll @BigRange(min = "-1000", max = "1000") @Scale(3) BigDecimal shift) {
         Assume.that(sd(readings) > 0);
         BigDecimal inch = new BigDecimal("25.4");
@@ -93,22 +120,30 @@ class SeriesPropertyTest {
         BigDecimal lower = new BigDecimal("-400");
         BigDecimal upper = new BigDecimal("500");
         Capability here = Capability.of(Sample.of(readings), Optional.of(lower), Optional.of(upper));
-        Capability there = Capability.of(Sample.of(each(readings, other)), Optional.of(other.apply(lower)), Optional.of(other.apply(upper)));
+        Capability there = Capability.of(
+                Sample.of(each(readings, other)), Optional.of(other.apply(lower)), Optional.of(other.apply(upper)));
         assertClose(here.cp().orElseThrow(), there.cp().orElseThrow());
         assertClose(here.cpk(), there.cpk());
         assertTrue(here.cpk() <= here.cp().orElseThrow() * (1 + FINE));
     }
 
     @Property(tries = 200)
-    void aTrendMovesAlongWithItsNoughts(@ForAll("readings") List<BigDecimal> y, @ForAll Random places, @ForAll @BigRange(min = "-1000", max = "1000") @Scale(2) BigDecimal shiftX,
+    void aTrendMovesAlongWithItsNoughts(
+            @ForAll("readings") List<BigDecimal> y,
+            @ForAll Random places,
+            @ForAll @BigRange(min = "-1000", max = "1000") @Scale(2) BigDecimal shiftX,
             @ForAll @BigRange(min = "-1000", max = "1000") @Scale(4) BigDecimal shiftY) {
-        List<BigDecimal> x = y.stream().map(reading -> BigDecimal.valueOf(places.nextInt(10_001), 2)).toList();
+        List<BigDecimal> x = y.stream()
+                .map(reading -> BigDecimal.valueOf(places.nextInt(10_001), 2))
+                .toList();
         Assume.that(x.stream().distinct().count() > 1);
         Trend here = Trend.of(x, y);
         Trend there = Trend.of(each(x, shiftX::add), each(y, shiftY::add));
         assertSame(here.slope(), there.slope());
         assertEquals(here.slopeInterval(0.95), there.slopeInterval(0.95));
-        assertSame(here.scatter().orElseThrow().residualSd(), there.scatter().orElseThrow().residualSd());
+        assertSame(
+                here.scatter().orElseThrow().residualSd(),
+                there.scatter().orElseThrow().residualSd());
         LimitReached reached = LimitReached.of(here, BigDecimal.TEN, 0.95);
         LimitReached moved = LimitReached.of(there, BigDecimal.TEN.add(shiftY), 0.95);
         assertEquals(reached.g(), moved.g());
@@ -117,15 +152,20 @@ class SeriesPropertyTest {
             LimitReached.Prediction other = moved.prediction().orElseThrow();
             assertClose(prediction.at().add(shiftX).doubleValue(), other.at().doubleValue());
             assertClose(prediction.low().add(shiftX).doubleValue(), other.low().doubleValue());
-            assertClose(prediction.high().add(shiftX).doubleValue(), other.high().doubleValue());
-            assertClose(prediction.singleLow().add(shiftX).doubleValue(), other.singleLow().doubleValue());
+            assertClose(
+                    prediction.high().add(shiftX).doubleValue(), other.high().doubleValue());
+            assertClose(
+                    prediction.singleLow().add(shiftX).doubleValue(),
+                    other.singleLow().doubleValue());
             assertTrue(prediction.singleLow().compareTo(prediction.low()) <= 0);
             assertTrue(prediction.high().compareTo(prediction.singleHigh()) <= 0);
         });
     }
 
     @Property(tries = 200)
-    void moreConfidenceIsWider(@ForAll @IntRange(min = 2, max = 200) int n, @ForAll @BigRange(min = "-3", max = "5") @Scale(2) BigDecimal index) {
+    void moreConfidenceIsWider(
+            @ForAll @IntRange(min = 2, max = 200) int n,
+            @ForAll @BigRange(min = "-3", max = "5") @Scale(2) BigDecimal index) {
         double cpk = index.doubleValue();
         assertTrue(CapabilityInterval.exactLowerBound(cpk, n, 0.99) < CapabilityInterval.exactLowerBound(cpk, n, 0.9));
         Interval usual = CapabilityInterval.ofCpk(cpk, n, 0.95);
@@ -137,17 +177,33 @@ class SeriesPropertyTest {
 
     @Property(tries = 200)
     void whateverIsReadGivesASentenceOrAFiniteFigure(@ForAll("awkward") List<BigDecimal> readings) {
-        DoubleConsumer finite = figure -> assertTrue(Double.isFinite(figure), () -> "%s of %s".formatted(figure, readings));
+        DoubleConsumer finite =
+                figure -> assertTrue(Double.isFinite(figure), () -> "%s of %s".formatted(figure, readings));
         orSentence(() -> Summary.of(readings).sd().ifPresent(sd -> finite.accept(sd.doubleValue())));
         orSentence(() -> finite.accept(meanMovingRange(readings)));
         orSentence(() -> finite.accept(g(readings)));
         orSentence(() -> finite.accept(CapabilityInterval.exactLowerBound(
-                Capability.of(Sample.of(readings), Optional.of(BigDecimal.ZERO), Optional.of(BigDecimal.ONE)).cpk(), readings.size(), 0.95)));
-        orSentence(() -> finite.accept(TypeOneStudy.of(Sample.of(readings), BigDecimal.ONE, BigDecimal.ONE, 0.2, 6).cgk()));
-        List<BigDecimal> places = IntStream.range(0, readings.size()).mapToObj(BigDecimal::valueOf).toList();
-        orSentence(() -> finite.accept(Trend.of(places, readings).slopeInterval(0.95).map(Interval::high).orElse(0.0)));
-        orSentence(() -> LimitReached.of(Trend.of(places, readings), BigDecimal.ONE, 0.95).prediction()
-                .ifPresent(prediction -> Stream.of(prediction.at(), prediction.low(), prediction.high(), prediction.singleLow(), prediction.singleHigh())
+                Capability.of(Sample.of(readings), Optional.of(BigDecimal.ZERO), Optional.of(BigDecimal.ONE))
+                        .cpk(),
+                readings.size(),
+                0.95)));
+        orSentence(() -> finite.accept(TypeOneStudy.of(Sample.of(readings), BigDecimal.ONE, BigDecimal.ONE, 0.2, 6)
+                .cgk()));
+        List<BigDecimal> places = IntStream.range(0, readings.size())
+                .mapToObj(BigDecimal::valueOf)
+                .toList();
+        orSentence(() -> finite.accept(Trend.of(places, readings)
+                .slopeInterval(0.95)
+                .map(Interval::high)
+                .orElse(0.0)));
+        orSentence(() -> LimitReached.of(Trend.of(places, readings), BigDecimal.ONE, 0.95)
+                .prediction()
+                .ifPresent(prediction -> Stream.of(
+                                prediction.at(),
+                                prediction.low(),
+                                prediction.high(),
+                                prediction.singleLow(),
+                                prediction.singleHigh())
                         .forEach(place -> finite.accept(place.doubleValue()))));
     }
 
@@ -160,8 +216,10 @@ class SeriesPropertyTest {
     }
 
     private static void sameSpread(List<BigDecimal> readings, List<BigDecimal> others) {
-        assertSame(Summary.of(readings).sd().orElseThrow(), Summary.of(others).sd().orElseThrow());
-        assertEquals(Summary.of(readings).autocorrelation().map(BigDecimal::stripTrailingZeros),
+        assertSame(
+                Summary.of(readings).sd().orElseThrow(), Summary.of(others).sd().orElseThrow());
+        assertEquals(
+                Summary.of(readings).autocorrelation().map(BigDecimal::stripTrailingZeros),
                 Summary.of(others).autocorrelation().map(BigDecimal::stripTrailingZeros));
         assertEquals(meanMovingRange(readings), meanMovingRange(others));
         if (sd(readings) > 0) {
@@ -171,7 +229,8 @@ class SeriesPropertyTest {
     }
 
     private static double tAgainstFirst(List<BigDecimal> readings) {
-        return TypeOneStudy.of(Sample.of(readings), readings.get(0), BigDecimal.ONE, 0.2, 6).tOfBias();
+        return TypeOneStudy.of(Sample.of(readings), readings.get(0), BigDecimal.ONE, 0.2, 6)
+                .tOfBias();
     }
 
     private static double sd(List<BigDecimal> readings) {
@@ -183,7 +242,9 @@ class SeriesPropertyTest {
     }
 
     private static double meanMovingRange(List<BigDecimal> readings) {
-        return Individuals.of(readings, Individuals.Factors.PRINTED).meanMovingRange().doubleValue();
+        return Individuals.of(readings, Individuals.Factors.PRINTED)
+                .meanMovingRange()
+                .doubleValue();
     }
 
     private static List<BigDecimal> each(List<BigDecimal> readings, UnaryOperator<BigDecimal> change) {

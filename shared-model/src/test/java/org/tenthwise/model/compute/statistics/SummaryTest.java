@@ -16,11 +16,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class SummaryTest {
 
-    /** NIST StRD NumAcc3, and NumAcc4 from memory: 1001 readings; mean, s = 0.1 and lag-1 autocorrelation −0.999 certified as exact. */
+    /**
+     * NIST StRD NumAcc3, and NumAcc4 from memory: 1001 readings; mean, s = 0.1 and lag-1 autocorrelation −0.999
+     * certified as exact.
+     */
     @ParameterizedTest
     @CsvSource({"1000000.2, 1000000.1, 1000000.3", "10000000.2, 10000000.1, 10000000.3"})
     void aMeanTenMillionTimesTheSpreadCostsNoFigure(BigDecimal first, BigDecimal low, BigDecimal high) {
-        List<BigDecimal> readings = Stream.concat(Stream.of(first), IntStream.range(0, 500).boxed().flatMap(i -> Stream.of(low, high))).toList();
+        List<BigDecimal> readings = Stream.concat(
+                        Stream.of(first), IntStream.range(0, 500).boxed().flatMap(i -> Stream.of(low, high)))
+                .toList();
         Summary summary = Summary.of(readings);
         assertEquals(0, summary.mean().compareTo(first));
         assertEquals(0, summary.sd().orElseThrow().compareTo(new BigDecimal("0.1")));
@@ -61,15 +66,22 @@ class SummaryTest {
 
     @Test
     void nothingCannotBeSummedUp() {
-        assertEquals("There is nothing to sum up without a reading",
-                assertThrows(IllegalArgumentException.class, () -> Summary.of(List.of())).getMessage());
+        assertEquals(
+                "There is nothing to sum up without a reading",
+                assertThrows(IllegalArgumentException.class, () -> Summary.of(List.of()))
+                        .getMessage());
     }
 
     @Test
     void aSampleNeedsTwoReadingsThatDiffer() {
-        assertEquals("n is 1: a spread needs two readings or more",
-                assertThrows(IllegalArgumentException.class, () -> Sample.of(Decimals.of("1"))).getMessage());
-        assertEquals("The standard deviation of 3 readings is 0: readings that are all alike show the step of the gauge, not the spread of the parts",
-                assertThrows(IllegalArgumentException.class, () -> Sample.of(Decimals.of("2 2.0 2"))).getMessage());
+        assertEquals(
+                "n is 1: a spread needs two readings or more",
+                assertThrows(IllegalArgumentException.class, () -> Sample.of(Decimals.of("1")))
+                        .getMessage());
+        assertEquals(
+                "The standard deviation of 3 readings is 0: readings that are all alike show the step of the gauge, "
+                        + "not the spread of the parts",
+                assertThrows(IllegalArgumentException.class, () -> Sample.of(Decimals.of("2 2.0 2")))
+                        .getMessage());
     }
 }

@@ -16,7 +16,9 @@ class ToleranceFactorTest {
      * tests/test_twoside_normal_factor_iso.py: number of readings and k, which the tables round up, never down.
      */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
             0.9, 0.9, '2 15.5124; 8 2.7542; 16 2.2537; 35 1.9906; 100 1.8232; 300 1.7401; 1000 1.6947'
             0.95, 0.9, '3 6.8233; 9 3.1323; 15 2.7196; 30 2.4166; 90 2.1862; 150 2.1276; 400 2.0569; 1000 2.0193'
             0.99, 0.9, '4 6.3722; 8 4.2707; 17 3.4741; 28 3.2023; 100 2.8548; 300 2.7249; 1000 2.6538'
@@ -30,15 +32,26 @@ class ToleranceFactorTest {
     void bothSidesIsTheFactorOfTheStandardToItsLastDigit(double cover, double confidence, String factors) {
         for (String factor : factors.split("; ")) {
             String[] row = factor.split(" ");
-            assertEquals(new BigDecimal(row[1]), new BigDecimal(ToleranceFactor.bothSides(Integer.parseInt(row[0]), cover, confidence))
-                    .setScale(4, RoundingMode.CEILING), factor);
+            assertEquals(
+                    new BigDecimal(row[1]),
+                    new BigDecimal(ToleranceFactor.bothSides(Integer.parseInt(row[0]), cover, confidence))
+                            .setScale(4, RoundingMode.CEILING),
+                    factor);
         }
     }
 
-    /** The same integral over the mean, worked by adaptive quadrature in another program: few readings, and little or nearly all covered. */
+    /**
+     * The same integral over the mean, worked by adaptive quadrature in another program: few readings, and little or
+     * nearly all covered.
+     */
     @ParameterizedTest
-    @CsvSource({"2, 0.5, 0.5, 1.2427213636", "2, 0.9973, 0.95, 54.0260554402", "3, 0.9973, 0.5, 3.9470615594", "43, 0.9, 0.99, 2.2228251738",
-        "1000, 0.95, 0.95, 2.0361142779"})
+    @CsvSource({
+        "2, 0.5, 0.5, 1.2427213636",
+        "2, 0.9973, 0.95, 54.0260554402",
+        "3, 0.9973, 0.5, 3.9470615594",
+        "43, 0.9, 0.99, 2.2228251738",
+        "1000, 0.95, 0.95, 2.0361142779"
+    })
     void bothSidesHasTenFigures(int n, double cover, double confidence, double k) {
         assertEquals(k, ToleranceFactor.bothSides(n, cover, confidence), k * 2e-10);
     }
@@ -55,9 +68,20 @@ class ToleranceFactorTest {
         assertEquals(2.217, ToleranceFactor.byHowe(43, 0.9, 0.99), 0.0005);
     }
 
-    /** Exact one-sided factors, M. G. Natrella, NBS Handbook 91, Table A-7, from memory: 90 % and 99 % with 95 % confidence. */
+    /**
+     * Exact one-sided factors, M. G. Natrella, NBS Handbook 91, Table A-7, from memory: 90 % and 99 % with 95 %
+     * confidence.
+     */
     @ParameterizedTest
-    @CsvSource({"0.99, 3, 10.553", "0.99, 5, 5.741", "0.99, 11, 3.852", "0.99, 25, 3.158", "0.90, 3, 6.155", "0.90, 10, 2.355", "0.90, 50, 1.646"})
+    @CsvSource({
+        "0.99, 3, 10.553",
+        "0.99, 5, 5.741",
+        "0.99, 11, 3.852",
+        "0.99, 25, 3.158",
+        "0.90, 3, 6.155",
+        "0.90, 10, 2.355",
+        "0.90, 50, 1.646"
+    })
     void oneSideIsTheFactorOfTheTables(double cover, int n, double k) {
         assertEquals(k, ToleranceFactor.oneSide(n, cover, 0.95), 0.0011);
     }

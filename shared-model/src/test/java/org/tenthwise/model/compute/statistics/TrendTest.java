@@ -37,18 +37,23 @@ class TrendTest {
         assertEquals(0, trend.slope().compareTo(new BigDecimal("0.002")));
         assertEquals(Optional.empty(), trend.scatter());
         assertEquals(Optional.empty(), trend.slopeInterval(0.95));
-        assertEquals(Optional.empty(), LimitReached.of(trend, BigDecimal.TEN, 0.95).prediction());
+        assertEquals(
+                Optional.empty(), LimitReached.of(trend, BigDecimal.TEN, 0.95).prediction());
         assertThrows(IllegalArgumentException.class, () -> DriftPower.of(trend, Decimals.of("1 3"), 3, 0.95));
     }
 
     @Test
     void aTrendNeedsTwoPlaces() {
-        assertEquals("x has 2 values and y has 1: each y needs its x",
-                assertThrows(IllegalArgumentException.class, () -> Trend.of(Decimals.of("1 2"), Decimals.of("1"))).getMessage());
+        assertEquals(
+                "x has 2 values and y has 1: each y needs its x",
+                assertThrows(IllegalArgumentException.class, () -> Trend.of(Decimals.of("1 2"), Decimals.of("1")))
+                        .getMessage());
         assertThrows(IllegalArgumentException.class, () -> Trend.of(Decimals.of("1"), Decimals.of("1")));
         assertThrows(IllegalArgumentException.class, () -> Trend.of(List.of(), List.of()));
-        assertEquals("Every x is 4: a trend needs readings at different places",
-                assertThrows(IllegalArgumentException.class, () -> Trend.of(Decimals.of("4 4.0"), Decimals.of("1 2"))).getMessage());
+        assertEquals(
+                "Every x is 4: a trend needs readings at different places",
+                assertThrows(IllegalArgumentException.class, () -> Trend.of(Decimals.of("4 4.0"), Decimals.of("1 2")))
+                        .getMessage());
     }
 
     @Test
@@ -57,15 +62,25 @@ class TrendTest {
         LimitReached reached = LimitReached.of(trend, new BigDecimal("0.010"), 0.95);
         assertEquals(0, reached.g().orElseThrow());
         LimitReached.Prediction prediction = reached.prediction().orElseThrow();
-        assertEquals(List.of(10.0, 10.0, 10.0, 10.0, 10.0), List.of(prediction.at().doubleValue(), prediction.low().doubleValue(),
-                prediction.high().doubleValue(), prediction.singleLow().doubleValue(), prediction.singleHigh().doubleValue()));
+        assertEquals(
+                List.of(10.0, 10.0, 10.0, 10.0, 10.0),
+                List.of(
+                        prediction.at().doubleValue(),
+                        prediction.low().doubleValue(),
+                        prediction.high().doubleValue(),
+                        prediction.singleLow().doubleValue(),
+                        prediction.singleHigh().doubleValue()));
     }
 
-    /** Fieller's interval of the line is where the limit meets the band of the line: b x + a ± t s √(1/n + (x − mean)²/Sxx). */
+    /**
+     * Fieller's interval of the line is where the limit meets the band of the line: b x + a ± t s √(1/n + (x −
+     * mean)²/Sxx).
+     */
     @Test
     void atTheEndsOfTheIntervalTheBandMeetsTheLimit() {
         Trend trend = Trend.of(Decimals.of("1 2 3 4 5 6 7 8"), Decimals.of("0.9 2.2 2.8 4.1 5.3 5.7 7.2 7.9"));
-        LimitReached.Prediction prediction = LimitReached.of(trend, new BigDecimal("12"), 0.95).prediction().orElseThrow();
+        LimitReached.Prediction prediction =
+                LimitReached.of(trend, new BigDecimal("12"), 0.95).prediction().orElseThrow();
         assertEquals(12, band(trend, prediction.low().doubleValue(), 0, 1), 1e-9);
         assertEquals(12, band(trend, prediction.high().doubleValue(), 0, -1), 1e-9);
         assertEquals(12, band(trend, prediction.singleLow().doubleValue(), 1, 1), 1e-9);
@@ -81,7 +96,8 @@ class TrendTest {
         assertEquals(Optional.empty(), reached.prediction());
         assertFalse(reached.uncertain());
         Trend level = Trend.of(Decimals.of("1 2 3 4"), Decimals.of("7 7 7 7"));
-        assertEquals(Optional.empty(), LimitReached.of(level, BigDecimal.TEN, 0.95).prediction());
+        assertEquals(
+                Optional.empty(), LimitReached.of(level, BigDecimal.TEN, 0.95).prediction());
         assertEquals(Optional.empty(), level.scatter().orElseThrow().determination());
     }
 
@@ -93,11 +109,15 @@ class TrendTest {
         assertTrue(reached.prediction().isPresent());
     }
 
-    /** Power of the t test of a slope at 5 %, drift of 3 s over the run; worked with another program (R 4.2.2) to two places. */
+    /**
+     * Power of the t test of a slope at 5 %, drift of 3 s over the run; worked with another program (R 4.2.2) to two
+     * places.
+     */
     @ParameterizedTest
     @CsvSource({"5, 0.38", "8, 0.64", "10, 0.76", "15, 0.91", "20, 0.97"})
     void aDriftOfThreeIsFoundMoreOftenInMoreParts(int n, double power) {
-        List<BigDecimal> parts = IntStream.rangeClosed(1, n).mapToObj(BigDecimal::valueOf).toList();
+        List<BigDecimal> parts =
+                IntStream.rangeClosed(1, n).mapToObj(BigDecimal::valueOf).toList();
         assertEquals(power, DriftPower.of(Trend.of(parts, parts), parts, 3, 0.95), 0.005);
     }
 
@@ -105,7 +125,13 @@ class TrendTest {
         double t = trend.t(0.95);
         double out = x - trend.meanX().doubleValue();
         double s = trend.scatter().orElseThrow().residualSd().doubleValue();
-        return trend.intercept().doubleValue() + trend.slope().doubleValue() * x
-                + side * t * s * Math.sqrt(single + 1.0 / trend.n() + out * out / trend.sxx().doubleValue());
+        return trend.intercept().doubleValue()
+                + trend.slope().doubleValue() * x
+                + side
+                        * t
+                        * s
+                        * Math.sqrt(single
+                                + 1.0 / trend.n()
+                                + out * out / trend.sxx().doubleValue());
     }
 }

@@ -25,16 +25,23 @@ class AtTwentyPropertyTest {
     private static final Length PICOMETRES = new Length(new BigDecimal("1e-11"));
 
     @Property
-    void oneMaterialAtOneTemperatureNeedsNoCorrection(@ForAll @BigRange(min = "0.001", max = "3000") @Scale(4) BigDecimal read,
-            @ForAll @BigRange(min = "1", max = "30") @Scale(2) BigDecimal alpha, @ForAll @BigRange(min = "0", max = "60") @Scale(2) BigDecimal at) {
+    void oneMaterialAtOneTemperatureNeedsNoCorrection(
+            @ForAll @BigRange(min = "0.001", max = "3000") @Scale(4) BigDecimal read,
+            @ForAll @BigRange(min = "1", max = "30") @Scale(2) BigDecimal alpha,
+            @ForAll @BigRange(min = "0", max = "60") @Scale(2) BigDecimal at) {
         Expansion material = new Expansion(alpha);
-        assertEquals(Length.ZERO, new AtTwenty(material, new Celsius(at), material, new Celsius(at)).correction(new Length(read)));
+        assertEquals(
+                Length.ZERO,
+                new AtTwenty(material, new Celsius(at), material, new Celsius(at)).correction(new Length(read)));
     }
 
     @Property
-    void toTwentyAndBackIsWhereItBegan(@ForAll @BigRange(min = "0.001", max = "3000") @Scale(4) BigDecimal read,
-            @ForAll @BigRange(min = "0", max = "30") @Scale(2) BigDecimal partAlpha, @ForAll @BigRange(min = "0", max = "60") @Scale(2) BigDecimal partAt,
-            @ForAll @BigRange(min = "0", max = "30") @Scale(2) BigDecimal gaugeAlpha, @ForAll @BigRange(min = "0", max = "60") @Scale(2) BigDecimal gaugeAt) {
+    void toTwentyAndBackIsWhereItBegan(
+            @ForAll @BigRange(min = "0.001", max = "3000") @Scale(4) BigDecimal read,
+            @ForAll @BigRange(min = "0", max = "30") @Scale(2) BigDecimal partAlpha,
+            @ForAll @BigRange(min = "0", max = "60") @Scale(2) BigDecimal partAt,
+            @ForAll @BigRange(min = "0", max = "30") @Scale(2) BigDecimal gaugeAlpha,
+            @ForAll @BigRange(min = "0", max = "60") @Scale(2) BigDecimal gaugeAt) {
         Expansion part = new Expansion(partAlpha);
         Expansion gauge = new Expansion(gaugeAlpha);
         Length there = new AtTwenty(part, new Celsius(partAt), gauge, new Celsius(gaugeAt)).size(new Length(read));
@@ -43,26 +50,36 @@ class AtTwentyPropertyTest {
     }
 
     @Property
-    void inchesAndMillimetresComeToOneVerdict(@ForAll @BigRange(min = "1.1790", max = "1.1830") @Scale(5) BigDecimal inches,
-            @ForAll @BigRange(min = "10", max = "35") @Scale(1) BigDecimal partAt, @ForAll @BigRange(min = "10", max = "35") @Scale(1) BigDecimal gaugeAt) {
-        AtTwenty sum = new AtTwenty(Expansion.of("23.6"), new Celsius(partAt), Expansion.of("11.5"), new Celsius(gaugeAt));
+    void inchesAndMillimetresComeToOneVerdict(
+            @ForAll @BigRange(min = "1.1790", max = "1.1830") @Scale(5) BigDecimal inches,
+            @ForAll @BigRange(min = "10", max = "35") @Scale(1) BigDecimal partAt,
+            @ForAll @BigRange(min = "10", max = "35") @Scale(1) BigDecimal gaugeAt) {
+        AtTwenty sum =
+                new AtTwenty(Expansion.of("23.6"), new Celsius(partAt), Expansion.of("11.5"), new Celsius(gaugeAt));
         Written inInches = Written.of(inches, Unit.INCH);
         Written inMillimetres = Written.of(inInches.length().in(Unit.MILLIMETRE), Unit.MILLIMETRE);
         Judge byInches = judge(new Written("1.18110", Unit.INCH), new Written("1.18193", Unit.INCH));
-        Judge byMillimetres = judge(new Written("29.99994", Unit.MILLIMETRE), new Written("30.021022", Unit.MILLIMETRE));
-        assertEquals(byInches.of(Nanometres.round(sum.size(inInches.length()))),
+        Judge byMillimetres =
+                judge(new Written("29.99994", Unit.MILLIMETRE), new Written("30.021022", Unit.MILLIMETRE));
+        assertEquals(
+                byInches.of(Nanometres.round(sum.size(inInches.length()))),
                 byMillimetres.of(Nanometres.round(sum.size(inMillimetres.length()))));
     }
 
     @Property
-    void noTemperatureOfTheShopNeedsMoreThanTheWorst(@ForAll @BigRange(min = "1", max = "3000") @Scale(3) BigDecimal read,
+    void noTemperatureOfTheShopNeedsMoreThanTheWorst(
+            @ForAll @BigRange(min = "1", max = "3000") @Scale(3) BigDecimal read,
             @ForAll @BigRange(min = "1", max = "30") @Scale(2) BigDecimal partAlpha,
-            @ForAll @BigRange(min = "15", max = "28") @Scale(2) BigDecimal partAt, @ForAll @BigRange(min = "15", max = "28") @Scale(2) BigDecimal gaugeAt) {
+            @ForAll @BigRange(min = "15", max = "28") @Scale(2) BigDecimal partAt,
+            @ForAll @BigRange(min = "15", max = "28") @Scale(2) BigDecimal gaugeAt) {
         TemperatureRange shop = new TemperatureRange(Celsius.of("15"), Celsius.of("28"));
         Expansion part = new Expansion(partAlpha);
         Expansion gauge = Expansion.of("11.5");
-        Length needed = new AtTwenty(part, new Celsius(partAt), gauge, new Celsius(gaugeAt)).correction(new Length(read)).abs();
-        assertTrue(!needed.isAbove(WorstCorrection.of(new Length(read), part, shop, gauge, shop).worst()));
+        Length needed = new AtTwenty(part, new Celsius(partAt), gauge, new Celsius(gaugeAt))
+                .correction(new Length(read))
+                .abs();
+        assertTrue(!needed.isAbove(
+                WorstCorrection.of(new Length(read), part, shop, gauge, shop).worst()));
     }
 
     private static Judge judge(Written lower, Written upper) {

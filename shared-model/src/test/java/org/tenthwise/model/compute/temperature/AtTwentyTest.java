@@ -23,7 +23,9 @@ class AtTwentyTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # read, part: expansion, temperature, gauge: expansion, temperature, size at 20, within
         # published: National Physical Laboratory, How do I correct lengths to 20 °C?, npl.co.uk, 2010, printed to 0.001
         500.035,   11.7, 23.7, 11.7, 20,   500.013,   0.0005
@@ -36,7 +38,13 @@ class AtTwentyTest {
         25,        17.2, 24,   11.5, 21,   24.998568, 0.0000005
         200.05,    11.4, 28,   11.5, 25,   200.043259, 0.0000005
         """)
-    void sizeAtTwentyDegrees(String read, String partAlpha, String partAt, String gaugeAlpha, String gaugeAt, String size,
+    void sizeAtTwentyDegrees(
+            String read,
+            String partAlpha,
+            String partAt,
+            String gaugeAlpha,
+            String gaugeAt,
+            String size,
             String within) {
         AtTwenty sum = with(partAlpha, partAt, gaugeAlpha, gaugeAt);
         Length found = sum.size(mm(read));
@@ -44,9 +52,14 @@ class AtTwentyTest {
         assertEquals(found.minus(mm(read)), sum.correction(mm(read)));
     }
 
-    /** Growth L·α·Δt of a body, worked by hand: the gauge stands for the body, the part for the same length kept at 20 °C. */
+    /**
+     * Growth L·α·Δt of a body, worked by hand: the gauge stands for the body, the part for the same length kept at 20
+     * °C.
+     */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         250, 10.8, 15, -0.0135
         25,  23.6, 24, 0.00236
         100, 11.5, 21, 0.00115
@@ -66,12 +79,17 @@ class AtTwentyTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         0.0000115, Expansion 0.0000115 is too little to be in 1e-6 per °C: steel is written 11.5
         11500,     'Expansion 11500 is not from -20 to 300, in 1e-6 per °C'
         """)
     void anExpansionWrittenInAnotherUnitIsRefused(String written, String why) {
-        assertEquals(why, assertThrows(IllegalArgumentException.class, () -> Expansion.of(written)).getMessage());
+        assertEquals(
+                why,
+                assertThrows(IllegalArgumentException.class, () -> Expansion.of(written))
+                        .getMessage());
     }
 
     @ParameterizedTest

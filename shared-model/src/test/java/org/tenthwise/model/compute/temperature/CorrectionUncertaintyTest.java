@@ -16,12 +16,18 @@ import org.tenthwise.model.quantity.Unit;
 class CorrectionUncertaintyTest {
 
     private static Length u(String size, String alpha, String at, String ofTemperature, String ofExpansion) {
-        return CorrectionUncertainty.of(Length.of(size, Unit.MILLIMETRE), Expansion.of(alpha), Celsius.of(at),
-                new BigDecimal(ofTemperature), new BigDecimal(ofExpansion));
+        return CorrectionUncertainty.of(
+                Length.of(size, Unit.MILLIMETRE),
+                Expansion.of(alpha),
+                Celsius.of(at),
+                new BigDecimal(ofTemperature),
+                new BigDecimal(ofExpansion));
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # size, expansion, at, u of temperature, u of expansion, u in mm, within
         # from memory: JCGM 100:2008, H.1.3.5, ±1e-6 rectangular at 0.1 below 20 °C, printed as 2.9 nm
         50.000623, 11.5, 19.9, 0,        0.577350, 0.0000029, 0.00000005
@@ -29,10 +35,12 @@ class CorrectionUncertaintyTest {
         50,        11.5, 23,   0.288675, 0.577350, 0.0001872, 0.00000005
         100,       23.1, 25,   0.577350, 1.2,      0.0014624, 0.00000005
         """)
-    void bothTermsAddAsSquares(String size, String alpha, String at, String ofTemperature, String ofExpansion, String u,
-            String within) {
+    void bothTermsAddAsSquares(
+            String size, String alpha, String at, String ofTemperature, String ofExpansion, String u, String within) {
         Length found = u(size, alpha, at, ofTemperature, ofExpansion);
-        assertTrue(!found.minus(Length.of(u, Unit.MILLIMETRE)).abs().isAbove(Length.of(within, Unit.MILLIMETRE)), found::toString);
+        assertTrue(
+                !found.minus(Length.of(u, Unit.MILLIMETRE)).abs().isAbove(Length.of(within, Unit.MILLIMETRE)),
+                found::toString);
     }
 
     @Test

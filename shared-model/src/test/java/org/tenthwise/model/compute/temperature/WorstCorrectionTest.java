@@ -23,7 +23,9 @@ class WorstCorrectionTest {
         return Length.of(figure, Unit.MILLIMETRE);
     }
 
-    /** 100·(1 + 23e-6)/(1 − 47.2e-6) − 100 = 0.0070203: gauge at its warmest, part at its coldest; first order 0.00702. */
+    /**
+     * 100·(1 + 23e-6)/(1 − 47.2e-6) − 100 = 0.0070203: gauge at its warmest, part at its coldest; first order 0.00702.
+     */
     @Test
     void gaugeAndPartStandAtOppositeEnds() {
         WorstCorrection worst = WorstCorrection.of(mm("100"), Expansion.of("23.6"), SHOP, Expansion.of("11.5"), SHOP);
@@ -34,7 +36,8 @@ class WorstCorrectionTest {
     @Test
     void exactlyATwentiethDoesNotMatter() {
         TemperatureRange oneDegree = new TemperatureRange(Celsius.of("20"), Celsius.of("21"));
-        WorstCorrection worst = WorstCorrection.of(mm("100"), Expansion.of("0"), oneDegree, Expansion.of("11.5"), oneDegree);
+        WorstCorrection worst =
+                WorstCorrection.of(mm("100"), Expansion.of("0"), oneDegree, Expansion.of("11.5"), oneDegree);
         assertEquals(mm("0.00115"), worst.worst());
         assertFalse(worst.mattersIn(mm("0.023")));
         assertTrue(worst.mattersIn(mm("0.02299")));

@@ -13,7 +13,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
-/** Sides of right-angled triangles: 3-4-5 and 5-12-13 by Euclid, the others worked out to thirty figures apart from the class. */
+/**
+ * Sides of right-angled triangles: 3-4-5 and 5-12-13 by Euclid, the others worked out to thirty figures apart from the
+ * class.
+ */
 class AcrossGroovesTest {
 
     private static Length mm(String figure) {
@@ -26,12 +29,12 @@ class AcrossGroovesTest {
 
     @ParameterizedTest
     @CsvSource({
-            "5, 6, 1, 4",
-            "13, 10, 1, 12",
-            "13, 10, 3, 12",
-            // root 32.500 of Tr 40×7: √(32.5² + 3.5²) = 32.687918, which is 0.188 too big
-            "32.687918, 7, 1, 32.500000",
-            "32.688, 7, 1, 32.500082",
+        "5, 6, 1, 4",
+        "13, 10, 1, 12",
+        "13, 10, 3, 12",
+        // root 32.500 of Tr 40×7: √(32.5² + 3.5²) = 32.687918, which is 0.188 too big
+        "32.687918, 7, 1, 32.500000",
+        "32.688, 7, 1, 32.500082",
     })
     void theRootIsAlongOneSideOfTheTriangle(String read, String pitch, int starts, String diameter) {
         assertEquals(mm(diameter), AcrossGrooves.diameter(mm(read), mm(pitch), starts));
@@ -46,7 +49,10 @@ class AcrossGroovesTest {
 
     @Test
     void anEvenNumberOfStartsHasGroovesThatFaceEachOther() {
-        assertEquals(mm("13.0000001"), AcrossGrooves.diameter(mm("13.0000001"), mm("10"), 2), "as it was read, rounded nowhere");
+        assertEquals(
+                mm("13.0000001"),
+                AcrossGrooves.diameter(mm("13.0000001"), mm("10"), 2),
+                "as it was read, rounded nowhere");
         assertEquals(Length.ZERO, AcrossGrooves.askew(mm("10"), 4));
         assertEquals(mm("5"), AcrossGrooves.askew(mm("10"), 3));
     }
@@ -57,9 +63,13 @@ class AcrossGroovesTest {
         for (int i = 0; i < 10_000; i++) {
             BigDecimal pitch = BigDecimal.valueOf(100 + random.nextInt(20_000), 3);
             BigDecimal read = pitch.add(BigDecimal.valueOf(random.nextInt(500_000), 3));
-            BigDecimal root = AcrossGrooves.diameter(new Length(read), new Length(pitch), 1).millimetres();
-            BigDecimal again = root.pow(2).add(pitch.pow(2).multiply(new BigDecimal("0.25"))).sqrt(MathContext.DECIMAL64);
-            assertTrue(again.subtract(read).abs().compareTo(new BigDecimal("0.000001")) < 0, read + " of pitch " + pitch);
+            BigDecimal root = AcrossGrooves.diameter(new Length(read), new Length(pitch), 1)
+                    .millimetres();
+            BigDecimal again = root.pow(2)
+                    .add(pitch.pow(2).multiply(new BigDecimal("0.25")))
+                    .sqrt(MathContext.DECIMAL64);
+            assertTrue(
+                    again.subtract(read).abs().compareTo(new BigDecimal("0.000001")) < 0, read + " of pitch " + pitch);
         }
     }
 

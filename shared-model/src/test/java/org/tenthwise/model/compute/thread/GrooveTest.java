@@ -26,7 +26,9 @@ class GrooveTest {
         assertEquals(new BigDecimal("14.5"), groove.halfAngle());
     }
 
-    /** By hand for 20° and a groove of 1.8 mm: 1.8 · cot 20° = 4.945459; least and best wire of a 29° crest 1.0 mm up. */
+    /**
+     * By hand for 20° and a groove of 1.8 mm: 1.8 · cot 20° = 4.945459; least and best wire of a 29° crest 1.0 mm up.
+     */
     @Test
     void aGrooveOfItsOwnGivesItsOwnWires() {
         Groove groove = new Groove(new BigDecimal("20"), mm("4"), mm("1.8"), 1);
@@ -39,7 +41,9 @@ class GrooveTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         0,  4, 2, 1, is not between 0° and 90°
         90, 4, 2, 1, is not between 0° and 90°
         15, 0, 2, 1, Pitch 0 mm is not more than nought
@@ -48,7 +52,9 @@ class GrooveTest {
         15, 4, 2, 0, 'one start or more, not 0'
         """)
     void aGrooveThatCannotBeIsRefused(BigDecimal halfAngle, String pitch, String width, int starts, String words) {
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> new Groove(halfAngle, mm(pitch), mm(width), starts))
-                .getMessage().contains(words));
+        assertTrue(
+                assertThrows(IllegalArgumentException.class, () -> new Groove(halfAngle, mm(pitch), mm(width), starts))
+                        .getMessage()
+                        .contains(words));
     }
 }

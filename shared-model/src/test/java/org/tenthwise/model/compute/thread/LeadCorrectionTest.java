@@ -16,8 +16,11 @@ import org.tenthwise.model.thread.ThreadForm;
 class LeadCorrectionTest {
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
-        # published rule: Machinery's Handbook, 31st ed., pp. 2127 and 2134, single-start threads of 60 degrees do without,
+    @CsvSource(
+            textBlock =
+                    """
+        # published rule: Machinery's Handbook, 31st ed., pp. 2127 and 2134, single-start threads of 60 degrees do
+        # without,
         # Acme threads do not; the amounts by hand from c = W/2 tan² B cos A cot A with the best wire, inches
         UNIFIED,   0.25, 20,  0.0001159,  false
         UNIFIED,   1,    8,   0.0001015,  false
@@ -28,8 +31,8 @@ class LeadCorrectionTest {
         STUB_ACME, 1.5,  8,   0.0000894,  false
         STUB_ACME, 2.5,  8,   0.0000316,  false
         """)
-    void correctionMattersAboveFifteenHundredThousandthsOfAnInch(ThreadForm form, String diameter, String tpi, double correction,
-            boolean matters) {
+    void correctionMattersAboveFifteenHundredThousandthsOfAnInch(
+            ThreadForm form, String diameter, String tpi, double correction, boolean matters) {
         ScrewThread thread = LeadAngleTest.inches(form, diameter, tpi, 1);
         Length found = LeadCorrection.of(Groove.of(thread), WireSizes.of(thread).best(), thread.basicPitchDiameter());
         assertEquals(correction, found.in(Unit.INCH).doubleValue(), 0.0000001);
@@ -45,6 +48,8 @@ class LeadCorrectionTest {
     @Test
     void noPitchDiameterHasNoCorrection() {
         Groove groove = Groove.of(LeadAngleTest.inches(ThreadForm.ACME, "1", "5", 1));
-        assertThrows(IllegalArgumentException.class, () -> LeadCorrection.of(groove, Length.of("0.1", Unit.INCH), Length.ZERO));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> LeadCorrection.of(groove, Length.of("0.1", Unit.INCH), Length.ZERO));
     }
 }

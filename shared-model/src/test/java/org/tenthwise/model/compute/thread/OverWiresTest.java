@@ -33,8 +33,8 @@ class OverWiresTest {
     }
 
     /**
-     * The handbook reckons US forms with 1.5155 pitch where geometry has 1.515544, and prints four places: some of its rows
-     * are therefore 1 out in the last digit. No row may be more.
+     * The handbook reckons US forms with 1.5155 pitch where geometry has 1.515544, and prints four places: some of its
+     * rows are therefore 1 out in the last digit. No row may be more.
      */
     @ParameterizedTest
     @CsvFileSource(resources = "over-wires-60.csv", useHeadersInDisplayName = true)
@@ -42,17 +42,22 @@ class OverWiresTest {
             String form, String name, String tpi, String diameter, String wire, String over, String source) {
         ScrewThread thread = LeadAngleTest.inches(ThreadForm.UNIFIED, diameter, tpi, 1);
         OverWires wires = new OverWires(thread, Length.of(wire, Unit.INCH));
-        double pitchDiameter = Double.parseDouble(diameter)
-                - (form.equals("US") ? US_FORM : V_FORM) / Double.parseDouble(tpi);
-        assertEquals(pitchDiameter, inches(wires.simplePitchDiameter(Length.of(over, Unit.INCH))), 0.0001,
+        double pitchDiameter =
+                Double.parseDouble(diameter) - (form.equals("US") ? US_FORM : V_FORM) / Double.parseDouble(tpi);
+        assertEquals(
+                pitchDiameter,
+                inches(wires.simplePitchDiameter(Length.of(over, Unit.INCH))),
+                0.0001,
                 name + ", " + source);
-        // these single-start threads are listed without correction: the exact answer is a little less, by 0.0003 in at most
+        // these single-start threads are listed without correction: the exact answer is a little less, by 0.0003 in at
+        // most
         double exact = inches(wires.pitchDiameter(Length.of(over, Unit.INCH)));
         assertTrue(exact < pitchDiameter + 0.0001 && exact > pitchDiameter - 0.0003, name + ": " + exact);
     }
 
     /**
-     * The handbook lists the wire that touches at the pitch line, to five places, and the constant of that wire, unrounded.
+     * The handbook lists the wire that touches at the pitch line, to five places, and the constant of that wire,
+     * unrounded.
      */
     @ParameterizedTest
     @CsvFileSource(resources = "large-lead-29.csv", useHeadersInDisplayName = true)
@@ -63,7 +68,10 @@ class OverWiresTest {
         assertEquals(bestWire, touching, 0.00003);
         Length over = new OverWires(thread, Nanometres.round(touching)).overWires(Nanometres.round(pitchDiameter));
         assertEquals(overLessPitchDiameter, over.millimetres().doubleValue() - pitchDiameter, 0.00004);
-        assertEquals(leadAngle, LeadAngle.degrees(thread, Nanometres.round(pitchDiameter)).doubleValue(), 0.00001);
+        assertEquals(
+                leadAngle,
+                LeadAngle.degrees(thread, Nanometres.round(pitchDiameter)).doubleValue(),
+                0.00001);
     }
 
     private static double wireThatTouchesAtThePitchLine(double pitchDiameter, int starts) {
@@ -87,14 +95,16 @@ class OverWiresTest {
      */
     @Test
     void fourStartWorkedExampleComesOut() {
-        OverWires wires = new OverWires(LeadAngleTest.inches(ThreadForm.ACME, "1.125", "5", 4),
-                Length.of("0.10024", Unit.INCH));
+        OverWires wires =
+                new OverWires(LeadAngleTest.inches(ThreadForm.ACME, "1.125", "5", 4), Length.of("0.10024", Unit.INCH));
         assertEquals(1.0250, inches(wires.pitchDiameter(Length.of("1.1498", Unit.INCH))), 0.0003);
         assertEquals(1.1498, inches(wires.overWires(Length.of("1.0250", Unit.INCH))), 0.0003);
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # constructed by hand from c = W/2 tan² B cos A cot A (Machinery's Handbook, 31st ed., p. 2127);
         # best wire, inches
         ACME,    1,    5,   0.00098
@@ -109,14 +119,18 @@ class OverWiresTest {
         ScrewThread thread = LeadAngleTest.inches(form, diameter, tpi, 1);
         OverWires wires = new OverWires(thread, WireSizes.of(thread).best());
         Length over = wires.overWires(thread.basicPitchDiameter());
-        assertEquals(correction,
-                inches(wires.simplePitchDiameter(over)) - inches(wires.correctedPitchDiameter(over)), 0.00005);
+        assertEquals(
+                correction,
+                inches(wires.simplePitchDiameter(over)) - inches(wires.correctedPitchDiameter(over)),
+                0.00005);
         // on these single-start threads the corrected formula is as good as exact
         assertEquals(inches(thread.basicPitchDiameter()), inches(wires.correctedPitchDiameter(over)), 0.00012);
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # forms of every kind, millimetres, one start and several; made up
         METRIC,      10,  1.5, 1
         UNIFIED,     6.35, 1.27, 1
@@ -136,13 +150,16 @@ class OverWiresTest {
             for (String off : List.of("0", "-0.1", "0.05", "-0.234567")) {
                 Length pitchDiameter = thread.basicPitchDiameter().plus(mm(off));
                 Length back = wires.pitchDiameter(wires.overWires(pitchDiameter));
-                assertTrue(back.minus(pitchDiameter).abs().compareTo(mm("0.000001")) <= 0, pitchDiameter + " and " + back);
+                assertTrue(
+                        back.minus(pitchDiameter).abs().compareTo(mm("0.000001")) <= 0, pitchDiameter + " and " + back);
             }
         }
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         30,   0.577350269
         30,   0.8
         14.5, 0.516450
@@ -161,9 +178,16 @@ class OverWiresTest {
         ScrewThread thread = new ScrewThread(ThreadForm.ACME, mm("2000"), mm("1"), 1);
         OverWires wires = new OverWires(thread, mm("0.51645"));
         Length over = mm("2000.1");
-        assertTrue(wires.simplePitchDiameter(over).minus(wires.pitchDiameter(over)).abs().compareTo(mm("0.000001")) <= 0);
-        assertTrue(wires.correctedPitchDiameter(over).minus(wires.pitchDiameter(over)).abs()
-                .compareTo(mm("0.000001")) <= 0);
+        assertTrue(wires.simplePitchDiameter(over)
+                        .minus(wires.pitchDiameter(over))
+                        .abs()
+                        .compareTo(mm("0.000001"))
+                <= 0);
+        assertTrue(wires.correctedPitchDiameter(over)
+                        .minus(wires.pitchDiameter(over))
+                        .abs()
+                        .compareTo(mm("0.000001"))
+                <= 0);
     }
 
     @Test
@@ -181,7 +205,9 @@ class OverWiresTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # a wire in inches taken for millimetres and the other way round among them
         0,     is not more than nought
         -1,    is not more than nought
@@ -194,16 +220,22 @@ class OverWiresTest {
     void aWireThatCannotTouchTheFlanksIsRefused(String wire, String words) {
         ScrewThread thread = new ScrewThread(ThreadForm.ACME, mm("25.4"), mm("5.08"), 1);
         assertTrue(assertThrows(IllegalArgumentException.class, () -> new OverWires(thread, mm(wire)))
-                .getMessage().contains(words));
+                .getMessage()
+                .contains(words));
     }
 
     @Test
     void aWireFlushWithTheCrestIsTaken() {
         ScrewThread thread = new ScrewThread(ThreadForm.STUB_ACME, mm("100"), mm("2"), 1);
         WireSizes sizes = WireSizes.of(thread);
-        assertTrue(new OverWires(thread, sizes.least()).overWires(thread.basicPitchDiameter()).minus(mm("100")).abs()
+        assertTrue(new OverWires(thread, sizes.least())
+                .overWires(thread.basicPitchDiameter())
+                .minus(mm("100"))
+                .abs()
                 .isBelow(mm("0.001")));
-        assertThrows(IllegalArgumentException.class, () -> new OverWires(thread, sizes.greatest().plus(mm("0.001"))));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new OverWires(thread, sizes.greatest().plus(mm("0.001"))));
     }
 
     @ParameterizedTest
@@ -216,14 +248,17 @@ class OverWiresTest {
     void aMeasurementNoThreadCanHaveIsRefused(String over) {
         OverWires wires = new OverWires(new ScrewThread(ThreadForm.ACME, mm("25.4"), mm("5.08"), 1), mm("2.62"));
         assertTrue(assertThrows(IllegalArgumentException.class, () -> wires.pitchDiameter(mm(over)))
-                .getMessage().contains("leaves no room for a thread"));
+                .getMessage()
+                .contains("leaves no room for a thread"));
         assertThrows(IllegalArgumentException.class, () -> wires.overWires(mm("-1")));
     }
 
     @Test
     void wiresAreGivenInWhateverUnit() {
         ScrewThread thread = LeadAngleTest.inches(ThreadForm.ACME, "1", "5", 1);
-        assertEquals(new OverWires(thread, Length.of("0.10329", Unit.INCH)).pitchDiameter(Length.of("1.02", Unit.INCH)),
-                new OverWires(thread, Length.of(new BigDecimal("2.623566"), Unit.MILLIMETRE)).pitchDiameter(mm("25.908")));
+        assertEquals(
+                new OverWires(thread, Length.of("0.10329", Unit.INCH)).pitchDiameter(Length.of("1.02", Unit.INCH)),
+                new OverWires(thread, Length.of(new BigDecimal("2.623566"), Unit.MILLIMETRE))
+                        .pitchDiameter(mm("25.908")));
     }
 }

@@ -24,7 +24,9 @@ class WireSeatTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # published window of a 29° thread of pitch 1: 0.487263 to 0.650013, Machinery's Handbook, 31st ed., p. 2135
         0.3,     BELOW_THE_CREST
         0.48726, BELOW_THE_CREST
@@ -41,6 +43,9 @@ class WireSeatTest {
     /** By hand: 1999.5 + (0.65 · cos 14.5° − 0.5) / tan 14.5° = 1999.999951. */
     @Test
     void theFlanksAreTouchedNearTheCrestByAThickWire() {
-        assertEquals(1999.99995, over("0.65").contact(LARGE.basicPitchDiameter()).millimetres().doubleValue(), 0.00001);
+        assertEquals(
+                1999.99995,
+                over("0.65").contact(LARGE.basicPitchDiameter()).millimetres().doubleValue(),
+                0.00001);
     }
 }

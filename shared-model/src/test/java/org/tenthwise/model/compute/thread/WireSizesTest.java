@@ -13,7 +13,9 @@ import org.tenthwise.model.thread.ThreadForm;
 class WireSizesTest {
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # published, inches: Machinery's Handbook, 31st ed., p. 2135, wires for Acme threads, lead angle below 5 degrees
         1,   0.51645, 0.65001, 0.48726
         1.5, 0.34430, 0.43334, 0.32484
@@ -32,7 +34,9 @@ class WireSizesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # per pitch; 60 and 29 degrees published: ASME B1.2 and Machinery's Handbook, 31st ed., pp. 2127 and 2135;
         # stub form and 30 degrees constructed from the geometry of the basic form
         UNIFIED,     0.577350, 0.505182, 1.010363
@@ -50,12 +54,16 @@ class WireSizesTest {
     }
 
     /**
-     * Published: US Army Ordnance, correspondence course OD1645, three-wire paragraph, armyordnance.tpub.com, read November 2026:
-     * 0.072 in for 8 threads to the inch of 60°.
+     * Published: US Army Ordnance, correspondence course OD1645, three-wire paragraph, armyordnance.tpub.com, read
+     * November 2026: 0.072 in for 8 threads to the inch of 60°.
      */
     @Test
     void eightThreadsToTheInchTakeASeventyTwoThouWire() {
-        assertEquals(0.072, inches(WireSizes.of(LeadAngleTest.inches(ThreadForm.UNIFIED, "1", "8", 1)).best()), 0.0005);
+        assertEquals(
+                0.072,
+                inches(WireSizes.of(LeadAngleTest.inches(ThreadForm.UNIFIED, "1", "8", 1))
+                        .best()),
+                0.0005);
     }
 
     private static double inches(Length length) {

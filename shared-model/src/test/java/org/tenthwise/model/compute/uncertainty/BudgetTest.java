@@ -17,12 +17,13 @@ class BudgetTest {
     }
 
     /**
-     * talalspecialbolt.com, page on the GUM, example of a micrometer at 21.5 mm, read November 2026, in micrometres: 0.33, 0.29 and 0.25 give 0.51,
-     * and U is 1.0.
+     * talalspecialbolt.com, page on the GUM, example of a micrometer at 21.5 mm, read November 2026, in micrometres:
+     * 0.33, 0.29 and 0.25 give 0.51, and U is 1.0.
      */
     @Test
     void componentsAddUpAsSquares() {
-        Budget budget = Budget.of(List.of(Component.repeat(of("0.58"), 3), Component.resolution(of("1")), Component.normal(of("0.5"), of("2"))));
+        Budget budget = Budget.of(List.of(
+                Component.repeat(of("0.58"), 3), Component.resolution(of("1")), Component.normal(of("0.5"), of("2"))));
         assertEquals(0.51, budget.standard(), 0.005);
         assertEquals(1.0, budget.expanded(), 0.05);
         assertEquals(new Coverage(2, Coverage.Rule.USUAL_TWO), budget.coverage());
@@ -40,20 +41,26 @@ class BudgetTest {
         assertEquals(0.29, Component.resolution(of("1")).standard(), 0.005);
     }
 
-    /** JCGM 100:2008, H.1.3.4: 50 mm of end gauge, 2.9e-6 and 16.6e-6 as products of a sensitivity and its source, in nanometres. */
+    /**
+     * JCGM 100:2008, H.1.3.4: 50 mm of end gauge, 2.9e-6 and 16.6e-6 as products of a sensitivity and its source, in
+     * nanometres.
+     */
     @Test
     void aSensitivityMultipliesWhateverItsSign() {
         // u(d alpha) = 0.58e-6 per degree with l theta = 50e6 nm * 0.1 degree: 2.9 nm
-        assertEquals(2.9, Component.normal(of("0.58e-6"), of("1")).times(of("-5e6")).standard(), 1e-9);
-        // u(d theta) = 0.029 degree with l alpha = 50e6 nm * 11.5e-6 per degree: 16.6 nm, as printed from 16.7 unrounded
-        assertEquals(16.6, Component.normal(of("0.029"), of("1")).times(of("575")).standard(), 0.1);
+        assertEquals(
+                2.9, Component.normal(of("0.58e-6"), of("1")).times(of("-5e6")).standard(), 1e-9);
+        // u(d theta) = 0.029 degree with l alpha = 50e6 nm * 11.5e-6 per degree: 16.6 nm, as printed from 16.7
+        // unrounded
+        assertEquals(
+                16.6, Component.normal(of("0.029"), of("1")).times(of("575")).standard(), 0.1);
     }
 
-    /**
-     * Student's factor for 95.45 %: JCGM 100:2008, table G.2, and EA-4/02, table E.1, from memory.
-     */
+    /** Student's factor for 95.45 %: JCGM 100:2008, table G.2, and EA-4/02, table E.1, from memory. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         1,  13.97
         2,  4.53
         3,  3.31
@@ -79,7 +86,10 @@ class BudgetTest {
         assertEquals(3.31 / 2, budget.expanded(), 0.005);
     }
 
-    /** JCGM 100:2008, H.1.6: 25, 9.7, 2.9 and 16.6 nm with 18, 25.6, 50 and 2 give 16; here the 25.6 is the 26 nearest to it. */
+    /**
+     * JCGM 100:2008, H.1.6: 25, 9.7, 2.9 and 16.6 nm with 18, 25.6, 50 and 2 give 16; here the 25.6 is the 26 nearest
+     * to it.
+     */
     @Test
     void effectiveDegreesOfFreedomAreThoseOfTheEndGauge() {
         Budget budget = Budget.of(List.of(known("25", 18), known("9.7", 26), known("2.9", 50), known("16.6", 2)));
@@ -87,7 +97,9 @@ class BudgetTest {
         assertEquals(16, Math.floor(budget.effectiveDegreesOfFreedom().orElseThrow()));
     }
 
-    /** A standard uncertainty with its degrees of freedom: a scatter that its own number of readings brings back to it. */
+    /**
+     * A standard uncertainty with its degrees of freedom: a scatter that its own number of readings brings back to it.
+     */
     private static Component known(String standard, int degreesOfFreedom) {
         Component one = Component.repeat(BigDecimal.ONE, degreesOfFreedom + 1);
         return one.times(BigDecimal.valueOf(Double.parseDouble(standard) / one.standard()));
@@ -96,11 +108,17 @@ class BudgetTest {
     /** EA-4/02, supplement 2, from memory: S9, multimeter, 1.65 and 0.05 V; S10, vernier caliper, 1.83 and 0.06 mm. */
     @Test
     void rectanglesThatOutweighTheRestTakeLessThanTwo() {
-        Budget multimeter = Budget.of(List.of(Component.normal(of("0.002"), of("2")), Component.rectangular(of("0.011")), Component.resolution(of("0.1"))));
+        Budget multimeter = Budget.of(List.of(
+                Component.normal(of("0.002"), of("2")),
+                Component.rectangular(of("0.011")),
+                Component.resolution(of("0.1"))));
         assertEquals(Coverage.Rule.ONE_RECTANGLE, multimeter.coverage().rule());
         assertEquals(1.65, multimeter.coverage().factor(), 0.005);
         assertEquals(0.05, multimeter.expanded(), 0.005);
-        Budget caliper = Budget.of(List.of(Component.rectangular(of("0.0008")), Component.rectangular(of("0.0035")), Component.resolution(of("0.05")),
+        Budget caliper = Budget.of(List.of(
+                Component.rectangular(of("0.0008")),
+                Component.rectangular(of("0.0035")),
+                Component.resolution(of("0.05")),
                 Component.rectangular(of("0.05"))));
         assertEquals(Coverage.Rule.TWO_RECTANGLES, caliper.coverage().rule());
         assertEquals(1.83, caliper.coverage().factor(), 0.005);
@@ -111,8 +129,16 @@ class BudgetTest {
     void aRestOfMoreThanThreeTenthsTakesTwo() {
         // by hand: a rectangle of 1 and a rest of 0.31; with 0.30 the rectangle outweighs it
         Component rectangle = Component.rectangular(of("1.7320508"));
-        assertEquals(Coverage.Rule.USUAL_TWO, Budget.of(List.of(rectangle, Component.normal(of("0.31"), of("1")))).coverage().rule());
-        assertEquals(Coverage.Rule.ONE_RECTANGLE, Budget.of(List.of(rectangle, Component.normal(of("0.299"), of("1")))).coverage().rule());
+        assertEquals(
+                Coverage.Rule.USUAL_TWO,
+                Budget.of(List.of(rectangle, Component.normal(of("0.31"), of("1"))))
+                        .coverage()
+                        .rule());
+        assertEquals(
+                Coverage.Rule.ONE_RECTANGLE,
+                Budget.of(List.of(rectangle, Component.normal(of("0.299"), of("1"))))
+                        .coverage()
+                        .rule());
     }
 
     @Test
@@ -125,13 +151,21 @@ class BudgetTest {
 
     @Test
     void whatIsNoComponentIsRefused() {
-        assertEquals("An uncertainty needs one component at least",
-                assertThrows(IllegalArgumentException.class, () -> Budget.of(List.of())).getMessage());
-        assertEquals("value is -1: an uncertainty is not less than nought",
-                assertThrows(IllegalArgumentException.class, () -> Component.resolution(of("-1"))).getMessage());
-        assertEquals("k is 0: a coverage factor is more than nought",
-                assertThrows(IllegalArgumentException.class, () -> Component.normal(of("1"), of("0"))).getMessage());
-        assertEquals("n is 0: at least one reading is needed",
-                assertThrows(IllegalArgumentException.class, () -> Component.repeat(of("1"), 0)).getMessage());
+        assertEquals(
+                "An uncertainty needs one component at least",
+                assertThrows(IllegalArgumentException.class, () -> Budget.of(List.of()))
+                        .getMessage());
+        assertEquals(
+                "value is -1: an uncertainty is not less than nought",
+                assertThrows(IllegalArgumentException.class, () -> Component.resolution(of("-1")))
+                        .getMessage());
+        assertEquals(
+                "k is 0: a coverage factor is more than nought",
+                assertThrows(IllegalArgumentException.class, () -> Component.normal(of("1"), of("0")))
+                        .getMessage());
+        assertEquals(
+                "n is 0: at least one reading is needed",
+                assertThrows(IllegalArgumentException.class, () -> Component.repeat(of("1"), 0))
+                        .getMessage());
     }
 }

@@ -24,14 +24,23 @@ class DecisionPropertyTest {
 
     /** Both limits, or one of them alone; sizes below, on, between and above. */
     @Property
-    void inchAndMillimetreGiveOneVerdict(@ForAll @BigRange(min = "-20", max = "20") @Scale(4) BigDecimal lower,
-            @ForAll @BigRange(min = "0.001", max = "1") @Scale(4) BigDecimal tolerance, @ForAll @BigRange(min = "-0.5", max = "1.5") @Scale(3) BigDecimal along,
-            @ForAll @BigRange(min = "0", max = "0.5") @Scale(3) BigDecimal share, @ForAll Sides sides) {
+    void inchAndMillimetreGiveOneVerdict(
+            @ForAll @BigRange(min = "-20", max = "20") @Scale(4) BigDecimal lower,
+            @ForAll @BigRange(min = "0.001", max = "1") @Scale(4) BigDecimal tolerance,
+            @ForAll @BigRange(min = "-0.5", max = "1.5") @Scale(3) BigDecimal along,
+            @ForAll @BigRange(min = "0", max = "0.5") @Scale(3) BigDecimal share,
+            @ForAll Sides sides) {
         BigDecimal size = lower.add(tolerance.multiply(along));
         BigDecimal band = tolerance.multiply(share);
-        Verdict inInches = new Judge(limits(sides, lower, lower.add(tolerance), Unit.INCH), Length.of(band, Unit.INCH), Optional.empty())
+        Verdict inInches = new Judge(
+                        limits(sides, lower, lower.add(tolerance), Unit.INCH),
+                        Length.of(band, Unit.INCH),
+                        Optional.empty())
                 .of(Length.of(size, Unit.INCH));
-        Verdict inMillimetres = new Judge(limits(sides, metric(lower), metric(lower.add(tolerance)), Unit.MILLIMETRE), new Length(metric(band)), Optional.empty())
+        Verdict inMillimetres = new Judge(
+                        limits(sides, metric(lower), metric(lower.add(tolerance)), Unit.MILLIMETRE),
+                        new Length(metric(band)),
+                        Optional.empty())
                 .of(new Length(metric(size)));
         assertEquals(inInches, inMillimetres);
     }
@@ -49,8 +58,10 @@ class DecisionPropertyTest {
     }
 
     @Property
-    void theVerdictGetsNoBetterFurtherFromTheMiddle(@ForAll @BigRange(min = "0", max = "1") @Scale(4) BigDecimal off,
-            @ForAll @BigRange(min = "0", max = "1") @Scale(4) BigDecimal more, @ForAll @BigRange(min = "0", max = "0.25") @Scale(4) BigDecimal band) {
+    void theVerdictGetsNoBetterFurtherFromTheMiddle(
+            @ForAll @BigRange(min = "0", max = "1") @Scale(4) BigDecimal off,
+            @ForAll @BigRange(min = "0", max = "1") @Scale(4) BigDecimal more,
+            @ForAll @BigRange(min = "0", max = "0.25") @Scale(4) BigDecimal band) {
         Judge judge = judge(band);
         Length middle = new Length(new BigDecimal("10.25"));
         assertTrue(rank(judge, middle.plus(new Length(off.add(more)))) >= rank(judge, middle.plus(new Length(off))));
@@ -58,15 +69,18 @@ class DecisionPropertyTest {
     }
 
     @Property
-    void aWiderGuardBandOnlyMakesMoreUnproven(@ForAll @BigRange(min = "9", max = "11") @Scale(4) BigDecimal size,
-            @ForAll @BigRange(min = "0", max = "0.25") @Scale(4) BigDecimal one, @ForAll @BigRange(min = "0", max = "0.25") @Scale(4) BigDecimal other) {
+    void aWiderGuardBandOnlyMakesMoreUnproven(
+            @ForAll @BigRange(min = "9", max = "11") @Scale(4) BigDecimal size,
+            @ForAll @BigRange(min = "0", max = "0.25") @Scale(4) BigDecimal one,
+            @ForAll @BigRange(min = "0", max = "0.25") @Scale(4) BigDecimal other) {
         Standing wide = judge(one.max(other)).of(new Length(size)).standing();
         Standing narrow = judge(one.min(other)).of(new Length(size)).standing();
         assertTrue(wide == narrow || wide == Standing.UNPROVEN, narrow + " became " + wide);
     }
 
     @Property
-    void aProbabilityLiesWithinNoughtAndOneAndFallsAwayFromTheMiddle(@ForAll @BigRange(min = "0", max = "5") @Scale(4) BigDecimal off,
+    void aProbabilityLiesWithinNoughtAndOneAndFallsAwayFromTheMiddle(
+            @ForAll @BigRange(min = "0", max = "5") @Scale(4) BigDecimal off,
             @ForAll @BigRange(min = "0.0001", max = "2") @Scale(4) BigDecimal u) {
         Limits limits = limits();
         Length middle = new Length(new BigDecimal("10.25"));
@@ -76,30 +90,43 @@ class DecisionPropertyTest {
         assertTrue(there <= nearer + 1e-12, there + " above " + nearer);
     }
 
-    /** What is accepted is what conforms, less what is rejected of it, with what is accepted besides: a closed formula. */
+    /**
+     * What is accepted is what conforms, less what is rejected of it, with what is accepted besides: a closed formula.
+     */
     @Property(tries = 200)
-    void risksMakeUpTheDifferenceBetweenWhatConformsAndWhatIsAccepted(@ForAll @DoubleRange(min = -1, max = 2) double mean,
-            @ForAll @DoubleRange(min = 0.01, max = 2) double deviation, @ForAll @DoubleRange(min = 0.01, max = 2) double u,
+    void risksMakeUpTheDifferenceBetweenWhatConformsAndWhatIsAccepted(
+            @ForAll @DoubleRange(min = -1, max = 2) double mean,
+            @ForAll @DoubleRange(min = 0.01, max = 2) double deviation,
+            @ForAll @DoubleRange(min = 0.01, max = 2) double u,
             @ForAll @DoubleRange(min = 0, max = 0.5) double band) {
         GlobalRisk risk = GlobalRisk.of(new GlobalRisk.Zone(0, 1, band), mean, deviation, u);
         double conforming = within(mean, deviation, 0, 1);
         double accepted = within(mean, Math.hypot(deviation, u), band, 1 - band);
         assertEquals(accepted - conforming, risk.consumer() - risk.producer(), 1e-9);
-        assertTrue(risk.consumer() >= 0 && risk.consumer() <= accepted + 1e-9 && risk.producer() >= 0 && risk.producer() <= conforming + 1e-9);
+        assertTrue(risk.consumer() >= 0
+                && risk.consumer() <= accepted + 1e-9
+                && risk.producer() >= 0
+                && risk.producer() <= conforming + 1e-9);
     }
 
     @Property
-    void aValueWithNoMorePlacesThanItsLimitsIsTheSameByBothMethods(@ForAll @BigRange(min = "9", max = "11") @Scale(3) BigDecimal value,
-            @ForAll @BigRange(min = "9", max = "10") @Scale(3) BigDecimal lower, @ForAll @BigRange(min = "10", max = "11") @Scale(3) BigDecimal upper) {
-        RoundingMethod found = RoundingMethod.of(value, Optional.of(lower.setScale(3)), Optional.of(upper.setScale(3)), Optional.empty());
+    void aValueWithNoMorePlacesThanItsLimitsIsTheSameByBothMethods(
+            @ForAll @BigRange(min = "9", max = "11") @Scale(3) BigDecimal value,
+            @ForAll @BigRange(min = "9", max = "10") @Scale(3) BigDecimal lower,
+            @ForAll @BigRange(min = "10", max = "11") @Scale(3) BigDecimal upper) {
+        RoundingMethod found = RoundingMethod.of(
+                value, Optional.of(lower.setScale(3)), Optional.of(upper.setScale(3)), Optional.empty());
         assertEquals(found.absolute(), found.byRounding());
         assertEquals(0, value.compareTo(found.rounded()));
     }
 
     @Property
-    void whatConformsAsItStandsConformsRoundedToThePlacesOfTheLimits(@ForAll @BigRange(min = "9", max = "11") @Scale(6) BigDecimal value,
-            @ForAll @BigRange(min = "9", max = "10") @Scale(3) BigDecimal lower, @ForAll @BigRange(min = "10", max = "11") @Scale(3) BigDecimal upper) {
-        RoundingMethod found = RoundingMethod.of(value, Optional.of(lower.setScale(3)), Optional.of(upper.setScale(3)), Optional.empty());
+    void whatConformsAsItStandsConformsRoundedToThePlacesOfTheLimits(
+            @ForAll @BigRange(min = "9", max = "11") @Scale(6) BigDecimal value,
+            @ForAll @BigRange(min = "9", max = "10") @Scale(3) BigDecimal lower,
+            @ForAll @BigRange(min = "10", max = "11") @Scale(3) BigDecimal upper) {
+        RoundingMethod found = RoundingMethod.of(
+                value, Optional.of(lower.setScale(3)), Optional.of(upper.setScale(3)), Optional.empty());
         assertTrue(found.byRounding() || !found.absolute());
     }
 

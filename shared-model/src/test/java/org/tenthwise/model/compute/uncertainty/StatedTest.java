@@ -19,7 +19,11 @@ class StatedTest {
 
     @Test
     void whatIsWholeIsNotRoundedUp() {
-        assertEquals(0, new BigDecimal("0.003").compareTo(Stated.of(Budget.of(List.of(known("0.0015")))).expanded()));
+        assertEquals(
+                0,
+                new BigDecimal("0.003")
+                        .compareTo(
+                                Stated.of(Budget.of(List.of(known("0.0015")))).expanded()));
     }
 
     @Test

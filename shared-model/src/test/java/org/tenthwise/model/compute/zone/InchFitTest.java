@@ -33,7 +33,9 @@ class InchFitTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # published: Machinery's Handbook, 31st ed., Tables 8a, 10 and 12
         RC2, 4.73, 0.9,  -0.5, -1.1
         RC4, 1.5,  1.6,  -1,   -2
@@ -50,7 +52,9 @@ class InchFitTest {
         """)
     void limitsAreTheOnesListed(InchFit fit, String basic, String hole, String shaftUpper, String shaftLower) {
         assertEquals(new ZoneLimits(inches(basic), thousandths(hole), Length.ZERO), fit.hole(inches(basic)));
-        assertEquals(new ZoneLimits(inches(basic), thousandths(shaftUpper), thousandths(shaftLower)), fit.shaft(inches(basic)));
+        assertEquals(
+                new ZoneLimits(inches(basic), thousandths(shaftUpper), thousandths(shaftLower)),
+                fit.shaft(inches(basic)));
     }
 
     @ParameterizedTest
@@ -86,7 +90,10 @@ class InchFitTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         LT3 | 0.24  | over 0.24 up to 19.69
         LT4 | 0.1   | over 0.24 up to 19.69
         FN3 | 0.95  | over 0.95 up to 19.69

@@ -31,7 +31,8 @@ class ToleranceZonePropertyTest {
     /** From k on, where a hole and its shaft go past the size together. */
     @Provide
     Arbitrary<String> tight() {
-        return Arbitraries.of(ZoneTablesTest.LETTERS.subList(ZoneTablesTest.LETTERS.indexOf("k"), ZoneTablesTest.LETTERS.size()));
+        return Arbitraries.of(
+                ZoneTablesTest.LETTERS.subList(ZoneTablesTest.LETTERS.indexOf("k"), ZoneTablesTest.LETTERS.size()));
     }
 
     @Provide
@@ -45,7 +46,10 @@ class ToleranceZonePropertyTest {
     }
 
     @Property
-    void zoneIsAsWideAsItsGradeAndLiesAboutItsSize(@ForAll("letters") String shaft, @ForAll boolean hole, @ForAll Grade grade,
+    void zoneIsAsWideAsItsGradeAndLiesAboutItsSize(
+            @ForAll("letters") String shaft,
+            @ForAll boolean hole,
+            @ForAll Grade grade,
             @ForAll @BigRange(min = "0.001", max = "500") @Scale(3) BigDecimal size) {
         String letters = hole ? shaft.toUpperCase(Locale.ROOT) : shaft;
         ZoneTablesTest.limits(letters, grade, size).ifPresent(zone -> {
@@ -56,7 +60,10 @@ class ToleranceZonePropertyTest {
     }
 
     @Property
-    void holeFitsTheBasicShaftAsTheBasicHoleFitsItsShaft(@ForAll("clear") String shaft, @ForAll Grade wide, @ForAll Grade narrow,
+    void holeFitsTheBasicShaftAsTheBasicHoleFitsItsShaft(
+            @ForAll("clear") String shaft,
+            @ForAll Grade wide,
+            @ForAll Grade narrow,
             @ForAll @BigRange(min = "0.001", max = "500") @Scale(3) BigDecimal size) {
         Optional<ZoneLimits> hole = ZoneTablesTest.limits(shaft.toUpperCase(Locale.ROOT), wide, size);
         Optional<ZoneLimits> mirrored = ZoneTablesTest.limits(shaft, wide, size);
@@ -72,26 +79,35 @@ class ToleranceZonePropertyTest {
     }
 
     /**
-     * What the rule with Δ is for, ISO 286-1:2010, Table 3: H7/p6 has the play of P7/h6, and so on to grade 8 for K, M and N and to grade
-     * 7 for the rest. The standard itself sets M6 over 250 up to 315 mm apart.
+     * What the rule with Δ is for, ISO 286-1:2010, Table 3: H7/p6 has the play of P7/h6, and so on to grade 8 for K, M
+     * and N and to grade 7 for the rest. The standard itself sets M6 over 250 up to 315 mm apart.
      */
     @Property
-    void holeWithTheFinerBasicShaftFitsAsTheBasicHoleWithItsFinerShaft(@ForAll("tight") String shaft, @ForAll("hole") Grade grade,
+    void holeWithTheFinerBasicShaftFitsAsTheBasicHoleWithItsFinerShaft(
+            @ForAll("tight") String shaft,
+            @ForAll("hole") Grade grade,
             @ForAll @BigRange(min = "3.001", max = "500") @Scale(3) BigDecimal size) {
         Assume.that(grade != Grade.IT8 || List.of("k", "m", "n").contains(shaft));
-        Assume.that(!(shaft.equals("m") && grade == Grade.IT6 && size.compareTo(BigDecimal.valueOf(250)) > 0 && size.compareTo(BigDecimal.valueOf(315)) <= 0));
+        Assume.that(!(shaft.equals("m")
+                && grade == Grade.IT6
+                && size.compareTo(BigDecimal.valueOf(250)) > 0
+                && size.compareTo(BigDecimal.valueOf(315)) <= 0));
         Grade finer = grade.finer().orElseThrow();
         Optional<ZoneLimits> hole = ZoneTablesTest.limits(shaft.toUpperCase(Locale.ROOT), grade, size);
         Optional<ZoneLimits> mirrored = ZoneTablesTest.limits(shaft, finer, size);
         assertEquals(mirrored.isPresent(), hole.isPresent());
         if (hole.isPresent()) {
-            assertEquals(play(ZoneTablesTest.limits("H", grade, size).orElseThrow(), mirrored.get()),
+            assertEquals(
+                    play(ZoneTablesTest.limits("H", grade, size).orElseThrow(), mirrored.get()),
                     play(hole.get(), ZoneTablesTest.limits("h", finer, size).orElseThrow()));
         }
     }
 
     @Property
-    void nothingChangesInsideAStep(@ForAll("letters") String shaft, @ForAll boolean hole, @ForAll Grade grade,
+    void nothingChangesInsideAStep(
+            @ForAll("letters") String shaft,
+            @ForAll boolean hole,
+            @ForAll Grade grade,
             @ForAll @BigRange(min = "1.001", max = "500") @Scale(3) BigDecimal size) {
         String letters = hole ? shaft.toUpperCase(Locale.ROOT) : shaft;
         BigDecimal edge = SizeTable.read("shaft-deviations").upTo(size);
@@ -102,9 +118,13 @@ class ToleranceZonePropertyTest {
     }
 
     @Property
-    void sizeOutsideTheTablesIsAlwaysRefused(@ForAll("letters") String letters, @ForAll Grade grade,
-            @ForAll @BigRange(min = "500.001", max = "100000") @Scale(3) BigDecimal size, @ForAll boolean below) {
-        assertTrue(ZoneTablesTest.limits(letters, grade, below ? size.negate() : size).isEmpty());
+    void sizeOutsideTheTablesIsAlwaysRefused(
+            @ForAll("letters") String letters,
+            @ForAll Grade grade,
+            @ForAll @BigRange(min = "500.001", max = "100000") @Scale(3) BigDecimal size,
+            @ForAll boolean below) {
+        assertTrue(ZoneTablesTest.limits(letters, grade, below ? size.negate() : size)
+                .isEmpty());
     }
 
     private static Clearance play(ZoneLimits hole, ZoneLimits shaft) {

@@ -22,18 +22,22 @@ class ToleranceZoneTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # published limits: Shigley's Mechanical Engineering Design, 9th ed., Example 7-7, 34H11/c11
         H11,  34,   0.160,   0
         c11,  34,   -0.120,  -0.280
-        # published: JIS B 0401 (1999); shafts Sumitomo Electric, cutting tool catalogue, References, docs.steelcam.org/sumitomo,
+        # published: JIS B 0401 (1999); shafts Sumitomo Electric, cutting tool catalogue, References,
+        # docs.steelcam.org/sumitomo,
         # page 28; hole Miki Pulley, Technical data, mikipulley.co.jp, Tech_data/tech08.html; read November 2026
         js6,  30,   0.0065,  -0.0065
         E8,   180,  0.148,   0.085
         s6,   65,   0.072,   0.053
         u6,   6,    0.031,   0.023
         e9,   3,    -0.014,  -0.039
-        # published: Housing and Shaft tolerances and resultant fits; J6 SKF, table 8; the others germany-bearing.com, pages
+        # published: Housing and Shaft tolerances and resultant fits; J6 SKF, table 8; the others germany-bearing.com,
+        # pages
         # article/s66, s67, s70 and s74; read November 2026
         J6,   50,   0.010,   -0.006
         J7,   120,  0.022,   -0.013
@@ -74,7 +78,9 @@ class ToleranceZoneTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         # over 30 up to and including 50; and 24 splits the step over 18 up to 30 for u
         H7, 30,     0.021
         H7, 30.001, 0.025
@@ -104,8 +110,11 @@ class ToleranceZoneTest {
     }
 
     @ParameterizedTest
-    @CsvSource(textBlock = """
-        # published: footnote of Table 15.2, Narayana, Kannaiah and Venkata Reddy, Machine Drawing, 3rd ed.: grades 7 to 11, odd widths
+    @CsvSource(
+            textBlock =
+                    """
+        # published: footnote of Table 15.2, Narayana, Kannaiah and Venkata Reddy, Machine Drawing, 3rd ed.: grades 7
+        # to 11, odd widths
         js7,  20, true
         JS9,  8,  false
         JS8,  30, true
@@ -118,14 +127,21 @@ class ToleranceZoneTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "7", "H", "H19", "H007", "H7/g6", "i7", "I7", "L6", "o6", "q6", "W6", "Js7", "zD6", "h 6", "hh6", "H-7", "h7.5"})
+    @ValueSource(
+            strings = {
+                "", "7", "H", "H19", "H007", "H7/g6", "i7", "I7", "L6", "o6", "q6", "W6", "Js7", "zD6", "h 6", "hh6",
+                "H-7", "h7.5"
+            })
     void whatIsNoZoneIsRefusedByItsName(String name) {
         IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class, () -> ToleranceZone.read(name));
         assertTrue(refusal.getMessage().contains(" is no "), refusal::getMessage);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
         a11  | 1      | over 1 mm
         B9   | 0.5    | over 1 mm
         H14  | 1      | over 1 mm

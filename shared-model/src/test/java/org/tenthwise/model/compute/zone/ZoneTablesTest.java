@@ -18,19 +18,25 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.model.quantity.Length;
 
 /**
- * The tables from end to end, against what must hold of any such table and against the formulas of the standard, so that a
- * figure typed wrong stands out. The formulas are those of ISO 286-1, as printed in Narayana, Kannaiah and Venkata Reddy,
- * Machine Drawing, Table 15.4; the standard rounds what they give, and lets the small sizes go their own way.
+ * The tables from end to end, against what must hold of any such table and against the formulas of the standard, so
+ * that a figure typed wrong stands out. The formulas are those of ISO 286-1, as printed in Narayana, Kannaiah and
+ * Venkata Reddy, Machine Drawing, Table 15.4; the standard rounds what they give, and lets the small sizes go their own
+ * way.
  */
 class ZoneTablesTest {
 
-    static final List<String> LETTERS = List.of("a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h", "js", "j", "k", "m", "n",
-            "p", "r", "s", "t", "u", "v", "x", "y", "z", "za", "zb", "zc");
-    private static final List<String> ABOVE_THE_LINE = List.of("a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h");
+    static final List<String> LETTERS = List.of(
+            "a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h", "js", "j", "k", "m", "n", "p", "r", "s", "t", "u",
+            "v", "x", "y", "z", "za", "zb", "zc");
+    private static final List<String> ABOVE_THE_LINE =
+            List.of("a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h");
 
     /** Every step there is, the first over 1 mm: a size on its upper edge and the one it begins over. */
-    private static final List<BigDecimal> STEPS = SizeTable.read("shaft-deviations").steps();
-    private static final List<BigDecimal> MAIN_STEPS = SizeTable.read("standard-tolerances").steps();
+    private static final List<BigDecimal> STEPS =
+            SizeTable.read("shaft-deviations").steps();
+
+    private static final List<BigDecimal> MAIN_STEPS =
+            SizeTable.read("standard-tolerances").steps();
 
     /** The limits of a zone; absent where the standard has none. */
     static Optional<ZoneLimits> limits(String letters, Grade grade, BigDecimal size) {
@@ -56,10 +62,11 @@ class ZoneTablesTest {
         int[] seen = {0};
         for (String shaft : LETTERS) {
             for (String letters : List.of(shaft, shaft.toUpperCase(Locale.ROOT))) {
-                everywhere(letters, (grade, size) -> limits(letters, grade, size).ifPresent(zone -> {
-                    assertEquals(tolerance(grade, size), zone.width(), () -> letters + grade + " " + size);
-                    seen[0]++;
-                }));
+                everywhere(
+                        letters, (grade, size) -> limits(letters, grade, size).ifPresent(zone -> {
+                            assertEquals(tolerance(grade, size), zone.width(), () -> letters + grade + " " + size);
+                            seen[0]++;
+                        }));
             }
         }
         assertTrue(seen[0] > 20_000, () -> "only %d zones were seen".formatted(seen[0]));
@@ -89,20 +96,26 @@ class ZoneTablesTest {
                 Optional<Length> first = limits(letters, Grade.IT6, size).map(ZoneLimits::upper);
                 for (Grade grade : Grade.values()) {
                     assertEquals(first, limits(letters, grade, size).map(ZoneLimits::upper));
-                    assertEquals(first.map(Length::negated), limits(letters.toUpperCase(Locale.ROOT), grade, size).map(ZoneLimits::lower));
+                    assertEquals(
+                            first.map(Length::negated),
+                            limits(letters.toUpperCase(Locale.ROOT), grade, size)
+                                    .map(ZoneLimits::lower));
                 }
             }
         }
     }
 
-    /** Hole n with the basic shaft n − 1 fits as the basic hole n with shaft n − 1: what the Δ of the standard is for. */
+    /**
+     * Hole n with the basic shaft n − 1 fits as the basic hole n with shaft n − 1: what the Δ of the standard is for.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"k", "m", "n", "p", "r", "s", "t", "u", "v", "x", "y", "z", "za", "zb", "zc"})
     void fitTurnedAboutIsTheSameFit(String shaft) {
         Grade coarsest = List.of("k", "m", "n").contains(shaft) ? Grade.IT8 : Grade.IT7;
         for (Grade grade = Grade.IT5; grade.compareTo(coarsest) <= 0; grade = Grade.values()[grade.ordinal() + 1]) {
             for (BigDecimal size : STEPS.subList(1, STEPS.size())) {
-                boolean exception = shaft.equals("m") && grade == Grade.IT6 && (size.intValue() == 280 || size.intValue() == 315);
+                boolean exception =
+                        shaft.equals("m") && grade == Grade.IT6 && (size.intValue() == 280 || size.intValue() == 315);
                 Optional<ZoneLimits> turned = limits(shaft.toUpperCase(Locale.ROOT), grade, size);
                 Optional<ZoneLimits> plain = limits(shaft, grade.finer().orElseThrow(), size);
                 assertEquals(plain.isPresent(), turned.isPresent());
@@ -135,15 +148,20 @@ class ZoneTablesTest {
             for (BigDecimal size : STEPS) {
                 Optional<ZoneLimits> zone = limits(letters, Grade.IT6, size);
                 if (zone.isPresent() && !letters.equals("js")) {
-                    Length away = (ABOVE_THE_LINE.contains(letters) ? zone.get().upper() : zone.get().lower()).abs();
+                    Length away = (ABOVE_THE_LINE.contains(letters)
+                                    ? zone.get().upper()
+                                    : zone.get().lower())
+                            .abs();
                     assertTrue(away.compareTo(last) >= 0, () -> letters + size);
                     last = away;
                 }
             }
         }
         for (BigDecimal size : STEPS) {
-            List<ZoneLimits> rising = LETTERS.stream().filter(letters -> !letters.equals("js") && !letters.equals("j"))
-                    .flatMap(letters -> limits(letters, Grade.IT6, size).stream()).toList();
+            List<ZoneLimits> rising = LETTERS.stream()
+                    .filter(letters -> !letters.equals("js") && !letters.equals("j"))
+                    .flatMap(letters -> limits(letters, Grade.IT6, size).stream())
+                    .toList();
             for (int i = 1; i < rising.size(); i++) {
                 assertTrue(rising.get(i).lower().isAbove(rising.get(i - 1).lower()), () -> "at " + size);
             }
@@ -154,13 +172,21 @@ class ZoneTablesTest {
     @ParameterizedTest
     @CsvSource({"IT5,7", "IT6,10", "IT7,16", "IT8,25", "IT9,40", "IT10,64", "IT11,100"})
     void standardTolerancesAreCloseToTheirFormula(Grade grade, int factors) {
-        forEveryStep(MAIN_STEPS, (size, mean) ->
-                assertClose(factors * (0.45 * Math.cbrt(mean) + 0.001 * mean), micrometres(tolerance(grade, size)), 3, 1, grade + " " + size));
+        forEveryStep(
+                MAIN_STEPS,
+                (size, mean) -> assertClose(
+                        factors * (0.45 * Math.cbrt(mean) + 0.001 * mean),
+                        micrometres(tolerance(grade, size)),
+                        3,
+                        1,
+                        grade + " " + size));
     }
 
     /** The standard goes up tenfold every five grades; from IT12 its table does so to the last figure. */
     @ParameterizedTest
-    @EnumSource(value = Grade.class, names = {"IT12", "IT13", "IT14", "IT15", "IT16", "IT17", "IT18"})
+    @EnumSource(
+            value = Grade.class,
+            names = {"IT12", "IT13", "IT14", "IT15", "IT16", "IT17", "IT18"})
     void coarseTolerancesAreTenTimesThoseFiveGradesFiner(Grade grade) {
         Grade finer = Grade.values()[grade.ordinal() - 5];
         MAIN_STEPS.forEach(size -> assertEquals(tolerance(finer, size).times(BigDecimal.TEN), tolerance(grade, size)));
@@ -177,7 +203,9 @@ class ZoneTablesTest {
 
     /** Published: BIG DAISHOWA, catalogue, Shaft tolerances, h1 to h9, p. 139, read November 2026, in micrometres. */
     @ParameterizedTest
-    @CsvSource(textBlock = """
+    @CsvSource(
+            textBlock =
+                    """
         3,   0.8, 1.2, 2,   3,  4,  6,  10, 14, 25
         6,   1,   1.5, 2.5, 4,  5,  8,  12, 18, 30
         10,  1,   1.5, 2.5, 4,  6,  9,  15, 22, 36
@@ -209,7 +237,11 @@ class ZoneTablesTest {
             assertClose(-2.5 * Math.pow(mean, 0.34), shaft("g", size), 3, 1, "g " + size);
             assertClose(0.6 * Math.cbrt(mean), shaft("k", size), 0, 0.5, "k " + size);
             assertClose(5 * Math.pow(mean, 0.34), shaft("n", size), 3, 1, "n " + size);
-            assertEquals(micrometres(tolerance(Grade.IT7, size).minus(tolerance(Grade.IT6, size))), shaft("m", size), 1e-9, "m " + size);
+            assertEquals(
+                    micrometres(tolerance(Grade.IT7, size).minus(tolerance(Grade.IT6, size))),
+                    shaft("m", size),
+                    1e-9,
+                    "m " + size);
             double p = shaft("p", size) - micrometres(tolerance(Grade.IT7, size));
             assertTrue(p >= 0 && p <= 5, () -> "p " + size);
         });
@@ -237,7 +269,8 @@ class ZoneTablesTest {
                 assertClose(seventh + 1.6 * mean, shaft("x", size), 3, 1, "x " + size);
                 assertClose(seventh + 2 * mean, shaft("y", size), 3, 1, "y " + size);
                 assertClose(seventh + 2.5 * mean, shaft("z", size), 3, 1, "z " + size);
-                assertClose(micrometres(tolerance(Grade.IT8, size)) + 3.15 * mean, shaft("za", size), 3, 1, "za " + size);
+                assertClose(
+                        micrometres(tolerance(Grade.IT8, size)) + 3.15 * mean, shaft("za", size), 3, 1, "za " + size);
                 assertClose(micrometres(tolerance(Grade.IT9, size)) + 4 * mean, shaft("zb", size), 3, 1, "zb " + size);
                 assertClose(micrometres(tolerance(Grade.IT10, size)) + 5 * mean, shaft("zc", size), 3, 1, "zc " + size);
             }
@@ -269,7 +302,9 @@ class ZoneTablesTest {
     /** Every step over 3 mm with the geometric mean of its ends. */
     private static void forEveryStep(List<BigDecimal> steps, StepCheck check) {
         for (int i = 1; i < steps.size(); i++) {
-            check.at(steps.get(i), Math.sqrt(steps.get(i - 1).doubleValue() * steps.get(i).doubleValue()));
+            check.at(
+                    steps.get(i),
+                    Math.sqrt(steps.get(i - 1).doubleValue() * steps.get(i).doubleValue()));
         }
     }
 

@@ -9,7 +9,8 @@ import org.tenthwise.model.table.Table;
  *
  * <p>0.008, 0.006, 0.004 times √Dm for 2G, 3G, 4G, with Dm the middle of the range of nominal diameters; a table.
  *
- * <p>Inches to four places, nought or more. The upper end of a range belongs to it: 5/16 in has the allowance of 1/4 in.
+ * <p>Inches to four places, nought or more. The upper end of a range belongs to it: 5/16 in has the allowance of 1/4
+ * in.
  *
  * <p>Source: ASME B1.5; Machinery's Handbook, 27th ed., table 10, p. 1841. The root of the diameter itself gives other
  * figures, 0.0001 in off for 1 3/4 and 3 in.
@@ -18,8 +19,7 @@ final class AcmeAllowance {
 
     private static final Table RANGES = Table.beside(AcmeAllowance.class, "acme-allowances.csv");
 
-    private AcmeAllowance() {
-    }
+    private AcmeAllowance() {}
 
     /** @throws IllegalArgumentException if the table does not reach so far */
     static BigDecimal of(BigDecimal diameter, String threadClass) {
@@ -28,11 +28,12 @@ final class AcmeAllowance {
                 .map(row -> new BigDecimal(row.get(threadClass)))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(
-                        "diameter is %s in: ASME B1.5 has allowances up to 5.5 in; take the limits from the drawing".formatted(
-                                diameter.toPlainString())));
+                        "diameter is %s in: ASME B1.5 has allowances up to 5.5 in; take the limits from the drawing"
+                                .formatted(diameter.toPlainString())));
     }
 
     private static boolean isIn(Map<String, String> row, BigDecimal diameter) {
-        return diameter.compareTo(new BigDecimal(row.get("above"))) > 0 && diameter.compareTo(new BigDecimal(row.get("to"))) <= 0;
+        return diameter.compareTo(new BigDecimal(row.get("above"))) > 0
+                && diameter.compareTo(new BigDecimal(row.get("to"))) <= 0;
     }
 }

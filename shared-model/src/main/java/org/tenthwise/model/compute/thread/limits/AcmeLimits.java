@@ -14,20 +14,21 @@ import org.tenthwise.model.thread.ThreadSide;
 /**
  * Limits of size of general purpose and of stub Acme threads.
  *
- * <p>With D the basic major diameter, P the pitch, and h the basic height of thread, 0.5 P or for the stub form 0.3 P: basic
- * pitch diameter D − h, basic minor diameter D − 2h; clearance k 0.020 with up to 10 threads to the inch, else 0.010; tolerance
- * of the pitch diameter T = d √D + p √P with d, p = 0.006, 0.030 (2G), 0.0028, 0.014 (3G), 0.002, 0.010 (4G); tolerance of
- * the crests 0.05 P, of the full form 0.005 at least. Screw: major D, pitch D − h − {@link AcmeAllowance}, minor D − 2h − k with
- * 1.5 T, stub T. Nut: major D + k with a tolerance of k, stub T; pitch D − h; minor D − 2h.
+ * <p>With D the basic major diameter, P the pitch, and h the basic height of thread, 0.5 P or for the stub form 0.3 P:
+ * basic pitch diameter D − h, basic minor diameter D − 2h; clearance k 0.020 with up to 10 threads to the inch, else
+ * 0.010; tolerance of the pitch diameter T = d √D + p √P with d, p = 0.006, 0.030 (2G), 0.0028, 0.014 (3G), 0.002,
+ * 0.010 (4G); tolerance of the crests 0.05 P, of the full form 0.005 at least. Screw: major D, pitch D − h −
+ * {@link AcmeAllowance}, minor D − 2h − k with 1.5 T, stub T. Nut: major D + k with a tolerance of k, stub T; pitch D −
+ * h; minor D − 2h.
  *
  * <p>Inches to four places. The tolerance of the screw's minor diameter is taken unrounded from its rounded greatest.
  *
- * <p>A diameter and pitch outside the series give a proposal, and so do the classes 3G and 4G for the stub form, and several
- * starts, taken by their pitch.
+ * <p>A diameter and pitch outside the series give a proposal, and so do the classes 3G and 4G for the stub form, and
+ * several starts, taken by their pitch.
  *
- * <p>Source: ASME B1.5 (Machinery's Handbook, 27th ed., table 8a, p. 1837, and table 12, p. 1842); ASME B1.8, allowances and
- * tolerances as for class 2G. From memory: d and p, the nut's greatest major diameter, and for the stub form the minor
- * tolerance and the crest tolerance without a floor.
+ * <p>Source: ASME B1.5 (Machinery's Handbook, 27th ed., table 8a, p. 1837, and table 12, p. 1842); ASME B1.8,
+ * allowances and tolerances as for class 2G. From memory: d and p, the nut's greatest major diameter, and for the stub
+ * form the minor tolerance and the crest tolerance without a floor.
  */
 final class AcmeLimits {
 
@@ -60,7 +61,8 @@ final class AcmeLimits {
         this.basicPitch = diameter.subtract(height);
         this.basicMinor = basicPitch.subtract(height);
         this.clearance = thread.threadsToTheInch().compareTo(FINEST_WITH_WIDE_CLEARANCE) <= 0
-                ? WIDE_CLEARANCE : NARROW_CLEARANCE;
+                ? WIDE_CLEARANCE
+                : NARROW_CLEARANCE;
         this.crest = stub ? pitch.multiply(CREST) : pitch.multiply(CREST).max(LEAST_CREST);
         this.tolerance = tolerance(designation.threadClass().pitchGrade(), diameter.doubleValue(), pitch.doubleValue());
         drafted.remark(!ThreadSeries.lists(thread), Remark.NOT_IN_SERIES)
@@ -74,7 +76,8 @@ final class AcmeLimits {
     }
 
     private ThreadLimits external() {
-        BigDecimal allowance = AcmeAllowance.of(diameter, designation.threadClass().text());
+        BigDecimal allowance =
+                AcmeAllowance.of(diameter, designation.threadClass().text());
         BigDecimal pitchMax = inch(basicPitch.subtract(allowance));
         BigDecimal minorMax = inch(basicMinor.subtract(clearance));
         BigDecimal minorTolerance = stub ? tolerance : tolerance.multiply(ROOT);

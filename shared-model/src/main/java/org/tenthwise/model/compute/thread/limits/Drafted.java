@@ -51,8 +51,17 @@ final class Drafted {
     /** @param sure what the limits rest on if nothing that was remarked makes them a proposal */
     ThreadLimits withPitch(BigDecimal greatest, BigDecimal least, BigDecimal allowance, Standing sure) {
         Standing standing = remarks.stream().anyMatch(Remark::isDoubt) ? Standing.PROPOSAL : sure;
-        return new ThreadLimits(majorMax, majorMin, length(greatest), length(least), minorMax, minorMin, length(allowance),
-                unit, standing, remarks);
+        return new ThreadLimits(
+                majorMax,
+                majorMin,
+                length(greatest),
+                length(least),
+                minorMax,
+                minorMin,
+                length(allowance),
+                unit,
+                standing,
+                remarks);
     }
 
     private Length length(BigDecimal figure) {

@@ -13,19 +13,19 @@ import org.tenthwise.model.thread.ThreadSide;
 /**
  * Limits of size of general purpose metric threads.
  *
- * <p>With D the basic major diameter and P the pitch: basic pitch diameter D − 0.649519 P, basic minor diameter D − 1.082532 P,
- * deviation and tolerances from the tables by pitch and by range of diameters. Screw: all three lower by the deviation; the
- * greatest minor diameter is that of a flat root, the least that of a rounded root, least pitch
+ * <p>With D the basic major diameter and P the pitch: basic pitch diameter D − 0.649519 P, basic minor diameter D −
+ * 1.082532 P, deviation and tolerances from the tables by pitch and by range of diameters. Screw: all three lower by
+ * the deviation; the greatest minor diameter is that of a flat root, the least that of a rounded root, least pitch
  * diameter − 0.616025 P. Nut: all three higher by the deviation; the major diameter has no upper limit.
  *
  * <p>Millimetres to three places; the rounded root's from unrounded figures.
  *
- * <p>A diameter and pitch that ISO 261 does not list give a proposal where the tables reach; where they do not there is no
- * answer. Several starts are taken by their pitch.
+ * <p>A diameter and pitch that ISO 261 does not list give a proposal where the tables reach; where they do not there is
+ * no answer. Several starts are taken by their pitch.
  *
- * <p>Source: ISO 965-1, tables; ISO 724; minor diameters Machinery's Handbook, 27th ed., p. 1794. The formulas behind the
- * tables are not used: some figures were set by hand for a smooth run (ASME B1.13M, 6.2), as Td2 of grade 6 for P = 0.5 above
- * 2.8 mm.
+ * <p>Source: ISO 965-1, tables; ISO 724; minor diameters Machinery's Handbook, 27th ed., p. 1794. The formulas behind
+ * the tables are not used: some figures were set by hand for a smooth run (ASME B1.13M, 6.2), as Td2 of grade 6 for P =
+ * 0.5 above 2.8 mm.
  */
 final class MetricLimits {
 
@@ -55,17 +55,25 @@ final class MetricLimits {
     }
 
     ThreadLimits on(ThreadSide side) {
-        BigDecimal deviation = Character.toLowerCase(threadClass.letter()) == 'h' ? BigDecimal.ZERO
-                : found(DEVIATIONS.at(pitch, String.valueOf(threadClass.letter())), "deviation of letter " + threadClass.letter());
+        BigDecimal deviation = Character.toLowerCase(threadClass.letter()) == 'h'
+                ? BigDecimal.ZERO
+                : found(
+                        DEVIATIONS.at(pitch, String.valueOf(threadClass.letter())),
+                        "deviation of letter " + threadClass.letter());
         return side == ThreadSide.EXTERNAL ? external(deviation) : internal(deviation);
     }
 
     private ThreadLimits external(BigDecimal deviation) {
-        BigDecimal majorTolerance = found(CRESTS.at(pitch, "e" + threadClass.crestGrade()), "tolerance of grade " + threadClass.crestGrade() + " of the major diameter");
-        BigDecimal tolerance = found(PITCH_EXTERNAL.at(diameter, pitch, grade()), "tolerance of grade " + grade() + " of the pitch diameter");
+        BigDecimal majorTolerance = found(
+                CRESTS.at(pitch, "e" + threadClass.crestGrade()),
+                "tolerance of grade " + threadClass.crestGrade() + " of the major diameter");
+        BigDecimal tolerance = found(
+                PITCH_EXTERNAL.at(diameter, pitch, grade()),
+                "tolerance of grade " + grade() + " of the pitch diameter");
         BigDecimal major = millimetre(diameter.subtract(deviation));
         BigDecimal pitchMax = millimetre(exactPitchDiameter).subtract(deviation);
-        BigDecimal roundedRoot = millimetre(exactPitchDiameter.subtract(deviation).subtract(tolerance).subtract(ROUNDED_ROOT.multiply(pitch)));
+        BigDecimal roundedRoot = millimetre(
+                exactPitchDiameter.subtract(deviation).subtract(tolerance).subtract(ROUNDED_ROOT.multiply(pitch)));
         return drafted.major(major, major.subtract(majorTolerance))
                 .minor(basicMinor.subtract(deviation), roundedRoot)
                 .remark(true, Remark.MINOR_FLAT_AND_ROUNDED)
@@ -73,8 +81,12 @@ final class MetricLimits {
     }
 
     private ThreadLimits internal(BigDecimal deviation) {
-        BigDecimal minorTolerance = found(CRESTS.at(pitch, "i" + threadClass.crestGrade()), "tolerance of grade " + threadClass.crestGrade() + " of the minor diameter");
-        BigDecimal tolerance = found(PITCH_INTERNAL.at(diameter, pitch, grade()), "tolerance of grade " + grade() + " of the pitch diameter");
+        BigDecimal minorTolerance = found(
+                CRESTS.at(pitch, "i" + threadClass.crestGrade()),
+                "tolerance of grade " + threadClass.crestGrade() + " of the minor diameter");
+        BigDecimal tolerance = found(
+                PITCH_INTERNAL.at(diameter, pitch, grade()),
+                "tolerance of grade " + grade() + " of the pitch diameter");
         BigDecimal minor = basicMinor.add(deviation);
         BigDecimal pitchMin = millimetre(exactPitchDiameter).add(deviation);
         return drafted.majorLeast(millimetre(diameter.add(deviation)))
@@ -88,7 +100,8 @@ final class MetricLimits {
 
     private BigDecimal found(Optional<BigDecimal> figure, String what) {
         return figure.orElseThrow(() -> new IllegalArgumentException(
-                "class is \"%s\": ISO 965-1 has no %s for diameter %s mm and pitch %s mm; take the limits from the drawing".formatted(
-                        threadClass, what, diameter.toPlainString(), pitch.toPlainString())));
+                ("class is \"%s\": ISO 965-1 has no %s for diameter %s mm and pitch %s mm; take the limits from the "
+                                + "drawing")
+                        .formatted(threadClass, what, diameter.toPlainString(), pitch.toPlainString())));
     }
 }

@@ -14,14 +14,22 @@ record RangeTable(Table table) {
 
     /** The figure of a pitch, in millimetres; absent if the standard has none. */
     Optional<BigDecimal> at(BigDecimal pitch, String heading) {
-        return figure(table.rows().stream().filter(row -> isEqual(row, "pitch", pitch)).findFirst(), heading);
+        return figure(
+                table.rows().stream()
+                        .filter(row -> isEqual(row, "pitch", pitch))
+                        .findFirst(),
+                heading);
     }
 
     /** The figure of a pitch in the range of the diameter, in millimetres; absent if the standard has none. */
     Optional<BigDecimal> at(BigDecimal diameter, BigDecimal pitch, String heading) {
-        return figure(table.rows().stream()
-                .filter(row -> new BigDecimal(row.get("above")).compareTo(diameter) < 0 && diameter.compareTo(new BigDecimal(row.get("to"))) <= 0)
-                .filter(row -> isEqual(row, "pitch", pitch)).findFirst(), heading);
+        return figure(
+                table.rows().stream()
+                        .filter(row -> new BigDecimal(row.get("above")).compareTo(diameter) < 0
+                                && diameter.compareTo(new BigDecimal(row.get("to"))) <= 0)
+                        .filter(row -> isEqual(row, "pitch", pitch))
+                        .findFirst(),
+                heading);
     }
 
     private static boolean isEqual(Map<String, String> row, String heading, BigDecimal figure) {

@@ -6,9 +6,9 @@ import java.math.RoundingMode;
 /**
  * Half-even rounding to the places a standard prints.
  *
- * <p>A first rounding to 1e-9 takes away what a division such as 1/12 or a root left in the last places, so that a figure
- * that lies half-way between two printed ones is seen to do so: 0.23125 is 0.2312, 0.21875 is 0.2188. Half-even is the rule
- * of ASME B1.30 (from memory) and fits the printed tables.
+ * <p>A first rounding to 1e-9 takes away what a division such as 1/12 or a root left in the last places, so that a
+ * figure that lies half-way between two printed ones is seen to do so: 0.23125 is 0.2312, 0.21875 is 0.2188. Half-even
+ * is the rule of ASME B1.30 (from memory) and fits the printed tables.
  */
 final class Rounded {
 
@@ -17,8 +17,7 @@ final class Rounded {
 
     private static final int PLACES_TRUSTED = 9;
 
-    private Rounded() {
-    }
+    private Rounded() {}
 
     static BigDecimal to(int places, BigDecimal figure) {
         return figure.setScale(PLACES_TRUSTED, RoundingMode.HALF_EVEN).setScale(places, RoundingMode.HALF_EVEN);

@@ -8,16 +8,28 @@ import org.tenthwise.model.thread.ThreadDesignation;
 import org.tenthwise.model.thread.ThreadSide;
 
 /**
- * Limits of size of one side of a thread, to the places the standard prints: 0.001 mm or 0.0001 in. What the standard does
- * not limit is absent.
+ * Limits of size of one side of a thread, to the places the standard prints: 0.001 mm or 0.0001 in. What the standard
+ * does not limit is absent.
  *
  * @param allowance deviation of the pitch diameter from its basic size at the most metal, nought or more
- * @param unit      of the standard
+ * @param unit of the standard
  */
-public record ThreadLimits(Optional<Length> majorMax, Optional<Length> majorMin, Length pitchMax, Length pitchMin,
-        Optional<Length> minorMax, Optional<Length> minorMin, Length allowance, Unit unit, Standing standing, List<Remark> remarks) {
+public record ThreadLimits(
+        Optional<Length> majorMax,
+        Optional<Length> majorMin,
+        Length pitchMax,
+        Length pitchMin,
+        Optional<Length> minorMax,
+        Optional<Length> minorMin,
+        Length allowance,
+        Unit unit,
+        Standing standing,
+        List<Remark> remarks) {
 
-    /** @throws IllegalArgumentException if a least limit is not more than nought: the thread is too coarse for its diameter */
+    /**
+     * @throws IllegalArgumentException if a least limit is not more than nought: the thread is too coarse for its
+     *     diameter
+     */
     public ThreadLimits {
         remarks = List.copyOf(remarks);
         requireCore(pitchMin);
@@ -31,9 +43,11 @@ public record ThreadLimits(Optional<Length> majorMax, Optional<Length> majorMin,
      * @throws IllegalArgumentException if the side is not known or the standard has no figures for such a thread
      */
     public static ThreadLimits of(ThreadDesignation designation) {
-        ThreadSide side = designation.side().orElseThrow(() -> new IllegalArgumentException(
-                "side is missing: class %s is the same for screw and nut, so it takes external or internal".formatted(
-                        designation.threadClass())));
+        ThreadSide side = designation
+                .side()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "side is missing: class %s is the same for screw and nut, so it takes external or internal"
+                                .formatted(designation.threadClass())));
         return switch (designation.thread().form()) {
             case UNIFIED -> new UnifiedLimits(designation).on(side);
             case METRIC -> new MetricLimits(designation).on(side);
@@ -63,7 +77,8 @@ public record ThreadLimits(Optional<Length> majorMax, Optional<Length> majorMin,
 
     private static void requireCore(Length limit) {
         if (limit.signum() <= 0) {
-            throw new IllegalArgumentException("The pitch is too coarse for the diameter: with its tolerances the thread leaves no core");
+            throw new IllegalArgumentException(
+                    "The pitch is too coarse for the diameter: with its tolerances the thread leaves no core");
         }
     }
 }

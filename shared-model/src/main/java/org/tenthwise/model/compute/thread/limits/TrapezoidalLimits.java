@@ -14,15 +14,15 @@ import org.tenthwise.model.thread.ThreadSide;
 /**
  * Limits of size of metric trapezoidal threads.
  *
- * <p>With d the basic major diameter, P the pitch, ac the clearance at the crest: basic pitch diameter d − P/2. Screw: major d
- * with Td(4); pitch lower by the deviation es, with Td2; minor d − P − 2 ac with 1.25 Td2 + es. Nut: major d + 2 ac, without an
- * upper limit; pitch with TD2; minor d − P with TD1(4).
+ * <p>With d the basic major diameter, P the pitch, ac the clearance at the crest: basic pitch diameter d − P/2. Screw:
+ * major d with Td(4); pitch lower by the deviation es, with Td2; minor d − P − 2 ac with 1.25 Td2 + es. Nut: major d +
+ * 2 ac, without an upper limit; pitch with TD2; minor d − P with TD1(4).
  *
  * <p>Millimetres to three places; 1.25 Td2 is rounded half-even to a micrometre before es is added.
  *
  * <p>For several starts Td2 and TD2 are made larger by 1.12 (two), 1.25 (three), 1.4 (four), 1.6 (five and more), to a
- * micrometre; the minor diameter of the screw keeps the tolerance of one start. A diameter and pitch that ISO 2904 does not list
- * give a proposal where the tables reach; where they do not there is no answer.
+ * micrometre; the minor diameter of the screw keeps the tolerance of one start. A diameter and pitch that ISO 2904 does
+ * not list give a proposal where the tables reach; where they do not there is no answer.
  *
  * <p>Source: ISO 2903, tables; ISO 2904; clearance ISO 2901. The factors for several starts from memory of ISO 2903.
  */
@@ -34,6 +34,7 @@ final class TrapezoidalLimits {
 
     /** What printed limits were compared with. */
     private static final String CHECKED_CLASS = "7e";
+
     private static final BigDecimal COARSEST_CHECKED = BigDecimal.valueOf(7);
 
     private static final RangeTable CRESTS = RangeTable.beside("trapezoidal-crests.csv");
@@ -59,7 +60,9 @@ final class TrapezoidalLimits {
         this.bothClearances = byPitch("ac", "clearance at the crest").multiply(TWO);
         drafted.remark(!ThreadSeries.lists(designation.thread()), Remark.NOT_IN_SERIES)
                 .remark(designation.thread().starts() > 1, Remark.WIDENED_FOR_STARTS)
-                .remark(!threadClass.text().equals(CHECKED_CLASS) || pitch.compareTo(COARSEST_CHECKED) > 0, Remark.RECALLED);
+                .remark(
+                        !threadClass.text().equals(CHECKED_CLASS) || pitch.compareTo(COARSEST_CHECKED) > 0,
+                        Remark.RECALLED);
     }
 
     ThreadLimits on(ThreadSide side) {
@@ -67,14 +70,18 @@ final class TrapezoidalLimits {
     }
 
     private ThreadLimits external() {
-        BigDecimal deviation = byPitch(String.valueOf(threadClass.letter()), "deviation of letter " + threadClass.letter());
+        BigDecimal deviation =
+                byPitch(String.valueOf(threadClass.letter()), "deviation of letter " + threadClass.letter());
         BigDecimal oneStart = pitchTolerance(PITCH_EXTERNAL);
         BigDecimal major = millimetre(diameter);
         BigDecimal pitchMax = basicPitch.subtract(deviation);
         BigDecimal minor = basicMinor.subtract(bothClearances);
         return drafted.major(major, major.subtract(byPitch("major", "tolerance of the major diameter")))
-                .minor(minor, minor.subtract(micrometre(oneStart.multiply(ROOT))).subtract(deviation))
-                .withPitch(pitchMax, pitchMax.subtract(micrometre(oneStart.multiply(factor))), deviation, Standing.TABLE);
+                .minor(
+                        minor,
+                        minor.subtract(micrometre(oneStart.multiply(ROOT))).subtract(deviation))
+                .withPitch(
+                        pitchMax, pitchMax.subtract(micrometre(oneStart.multiply(factor))), deviation, Standing.TABLE);
     }
 
     private ThreadLimits internal() {
@@ -85,7 +92,8 @@ final class TrapezoidalLimits {
     }
 
     private BigDecimal pitchTolerance(RangeTable table) {
-        return found(table.at(diameter, pitch, String.valueOf(threadClass.pitchGrade())),
+        return found(
+                table.at(diameter, pitch, String.valueOf(threadClass.pitchGrade())),
                 "tolerance of grade %d of the pitch diameter".formatted(threadClass.pitchGrade()));
     }
 
@@ -95,8 +103,9 @@ final class TrapezoidalLimits {
 
     private BigDecimal found(Optional<BigDecimal> figure, String what) {
         return figure.orElseThrow(() -> new IllegalArgumentException(
-                "class is \"%s\": ISO 2903 has no %s for diameter %s mm and pitch %s mm; take the limits from the drawing".formatted(
-                        threadClass, what, diameter.toPlainString(), pitch.toPlainString())));
+                ("class is \"%s\": ISO 2903 has no %s for diameter %s mm and pitch %s mm; take the limits from the "
+                                + "drawing")
+                        .formatted(threadClass, what, diameter.toPlainString(), pitch.toPlainString())));
     }
 
     private static BigDecimal micrometre(BigDecimal tolerance) {

@@ -7,15 +7,16 @@ import java.math.BigDecimal;
 /**
  * Limits of the minor diameter of unified nuts.
  *
- * <p>Least: D − 1.08253175 P. Tolerance: for 1B and 2B from 1/4 in on 0.25 P − 0.4 P², with fewer than four threads to the inch
- * 0.15 P; below 1/4 in, and for 3B in all sizes, 0.05 ∛P² + 0.03 P/D − 0.002, but not more than 0.394 P, and not less than
- * 0.25 P − 0.4 P² for 1B and 2B, 0.23 P − 1.5 P² for 3B with 13 threads to the inch and more, 0.12 P with fewer.
+ * <p>Least: D − 1.08253175 P. Tolerance: for 1B and 2B from 1/4 in on 0.25 P − 0.4 P², with fewer than four threads to
+ * the inch 0.15 P; below 1/4 in, and for 3B in all sizes, 0.05 ∛P² + 0.03 P/D − 0.002, but not more than 0.394 P, and
+ * not less than 0.25 P − 0.4 P² for 1B and 2B, 0.23 P − 1.5 P² for 3B with 13 threads to the inch and more, 0.12 P with
+ * fewer.
  *
- * <p>Inches. Sizes below 0.138 (number 6) to four places. From there on 1B and 2B to three places, rounded from four; 3B the
- * least to three, the greatest to four.
+ * <p>Inches. Sizes below 0.138 (number 6) to four places. From there on 1B and 2B to three places, rounded from four;
+ * 3B the least to three, the greatest to four.
  *
- * <p>Source: ASME B1.1, formulas of the minor diameter; ASME B1.30, 3.1.3 for the three places. Rounding twice is what the
- * printed tables have: 1 3/4-5 UNC-2B is 1.534 to 1.568, though the unrounded figures are 1.53349 and 1.56749.
+ * <p>Source: ASME B1.1, formulas of the minor diameter; ASME B1.30, 3.1.3 for the three places. Rounding twice is what
+ * the printed tables have: 1 3/4-5 UNC-2B is 1.534 to 1.568, though the unrounded figures are 1.53349 and 1.56749.
  */
 record UnifiedNutBore(BigDecimal greatest, BigDecimal least) {
 
@@ -26,12 +27,15 @@ record UnifiedNutBore(BigDecimal greatest, BigDecimal least) {
 
     static UnifiedNutBore of(BigDecimal diameter, BigDecimal pitch, int number) {
         BigDecimal least = inch(diameter.subtract(DEPTH_OF_THREAD.multiply(pitch)));
-        double tolerance = number == 3 ? close(diameter.doubleValue(), pitch.doubleValue()) : usual(diameter.doubleValue(), pitch.doubleValue());
+        double tolerance = number == 3
+                ? close(diameter.doubleValue(), pitch.doubleValue())
+                : usual(diameter.doubleValue(), pitch.doubleValue());
         BigDecimal greatest = least.add(Rounded.to(Rounded.PLACES_OF_AN_INCH, tolerance));
         if (diameter.compareTo(NUMBER_SIX) < 0) {
             return new UnifiedNutBore(greatest, least);
         }
-        return new UnifiedNutBore(number == 3 ? greatest : Rounded.to(PLACES_OF_A_LARGE_BORE, greatest),
+        return new UnifiedNutBore(
+                number == 3 ? greatest : Rounded.to(PLACES_OF_A_LARGE_BORE, greatest),
                 Rounded.to(PLACES_OF_A_LARGE_BORE, least));
     }
 
@@ -44,7 +48,8 @@ record UnifiedNutBore(BigDecimal greatest, BigDecimal least) {
     }
 
     private static double close(double diameter, double pitch) {
-        return Math.max(byDiameter(diameter, pitch), threads(pitch) >= 13 ? 0.23 * pitch - 1.5 * pitch * pitch : 0.120 * pitch);
+        return Math.max(
+                byDiameter(diameter, pitch), threads(pitch) >= 13 ? 0.23 * pitch - 1.5 * pitch * pitch : 0.120 * pitch);
     }
 
     private static double byDiameter(double diameter, double pitch) {

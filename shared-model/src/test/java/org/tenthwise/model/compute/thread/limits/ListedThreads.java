@@ -19,8 +19,7 @@ import org.tenthwise.model.thread.ThreadSide;
 /** Every size the standards list. */
 final class ListedThreads {
 
-    private ListedThreads() {
-    }
+    private ListedThreads() {}
 
     static List<ScrewThread> all() {
         return Stream.of(ThreadForm.values()).flatMap(form -> of(form).stream()).toList();
@@ -36,7 +35,8 @@ final class ListedThreads {
     }
 
     static ThreadDesignation as(ScrewThread thread, String name, ThreadSide side) {
-        return new ThreadDesignation(thread, ThreadClass.of(thread.form(), name), Optional.of(side), Optional.empty(), false);
+        return new ThreadDesignation(
+                thread, ThreadClass.of(thread.form(), name), Optional.of(side), Optional.empty(), false);
     }
 
     private static List<ScrewThread> sizes(ThreadForm form, String file, List<String> headings) {
@@ -44,7 +44,8 @@ final class ListedThreads {
         List<ScrewThread> threads = new ArrayList<>();
         for (Map<String, String> row : Table.beside(ThreadSeries.class, file).rows()) {
             Length diameter = Length.of(row.get("diameter"), metric ? Unit.MILLIMETRE : Unit.INCH);
-            headings.stream().flatMap(heading -> Table.several(row.get(heading)).stream())
+            headings.stream()
+                    .flatMap(heading -> Table.several(row.get(heading)).stream())
                     .map(cell -> metric ? Length.of(cell, Unit.MILLIMETRE) : ScrewThread.pitchOf(new BigDecimal(cell)))
                     .forEach(pitch -> threads.add(new ScrewThread(form, diameter, pitch, 1)));
         }

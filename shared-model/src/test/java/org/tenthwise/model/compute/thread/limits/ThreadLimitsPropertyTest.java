@@ -53,10 +53,15 @@ class ThreadLimitsPropertyTest {
             for (String name : classes(thread, side)) {
                 ThreadLimits limits = limits(thread, name, side);
                 assertTrue(limits.pitchMax().isAbove(limits.pitchMin()));
-                limits.majorMax().ifPresent(most -> assertTrue(most.isAbove(limits.majorMin().orElseThrow())));
-                limits.minorMin().ifPresent(least -> assertTrue(limits.minorMax().orElseThrow().isAbove(least)));
+                limits.majorMax()
+                        .ifPresent(most ->
+                                assertTrue(most.isAbove(limits.majorMin().orElseThrow())));
+                limits.minorMin()
+                        .ifPresent(least ->
+                                assertTrue(limits.minorMax().orElseThrow().isAbove(least)));
                 assertTrue(limits.majorMin().orElseThrow().isAbove(limits.pitchMax()));
-                limits.minorMin().ifPresent(least -> assertTrue(limits.pitchMin().isAbove(least)));
+                limits.minorMin()
+                        .ifPresent(least -> assertTrue(limits.pitchMin().isAbove(least)));
                 assertTrue(limits.pitchMax().isAbove(limits.minorMax().orElseThrow()));
             }
         }
@@ -69,8 +74,11 @@ class ThreadLimitsPropertyTest {
                 ThreadLimits screw = limits(thread, screwClass, ThreadSide.EXTERNAL);
                 ThreadLimits nut = limits(thread, nutClass, ThreadSide.INTERNAL);
                 assertFalse(screw.pitchMax().isAbove(nut.pitchMin()));
-                assertFalse(screw.majorMax().orElseThrow().isAbove(nut.majorMin().orElseThrow()));
-                assertTrue(nut.minorMin().orElseThrow().isAbove(screw.minorMax().orElseThrow().minus(Length.of("0.0005", Unit.INCH))));
+                assertFalse(
+                        screw.majorMax().orElseThrow().isAbove(nut.majorMin().orElseThrow()));
+                assertTrue(nut.minorMin()
+                        .orElseThrow()
+                        .isAbove(screw.minorMax().orElseThrow().minus(Length.of("0.0005", Unit.INCH))));
             }
         }
     }
@@ -80,7 +88,8 @@ class ThreadLimitsPropertyTest {
         for (ThreadSide side : ThreadSide.values()) {
             List<String> names = classes(thread, side);
             for (int i = 1; i < names.size(); i++) {
-                assertTrue(limits(thread, names.get(i), side).pitchTolerance()
+                assertTrue(limits(thread, names.get(i), side)
+                        .pitchTolerance()
                         .isAbove(limits(thread, names.get(i - 1), side).pitchTolerance()));
             }
         }
@@ -88,7 +97,8 @@ class ThreadLimitsPropertyTest {
 
     @Property(tries = 100)
     void limitsAreWrittenInTheStepsOfTheirStandard(@ForAll("threads") ScrewThread thread) {
-        ThreadLimits limits = limits(thread, classes(thread, ThreadSide.EXTERNAL).get(0), ThreadSide.EXTERNAL);
+        ThreadLimits limits =
+                limits(thread, classes(thread, ThreadSide.EXTERNAL).get(0), ThreadSide.EXTERNAL);
         assertTrue(limits.pitchMax().in(limits.unit()).scale() <= limits.places());
         assertTrue(limits.minorMax().orElseThrow().in(limits.unit()).scale() <= limits.places());
     }
@@ -96,8 +106,11 @@ class ThreadLimitsPropertyTest {
     /** An inch thread whose diameter and pitch are written in millimetres is the same thread. */
     @Property(tries = 100)
     void aSizeWrittenInMillimetresHasTheSameLimits(@ForAll("threads") ScrewThread thread) {
-        ScrewThread written = new ScrewThread(thread.form(), Length.of(thread.diameter().in(Unit.MILLIMETRE), Unit.MILLIMETRE),
-                Length.of(thread.pitch().in(Unit.MILLIMETRE).setScale(6, RoundingMode.HALF_EVEN), Unit.MILLIMETRE), 1);
+        ScrewThread written = new ScrewThread(
+                thread.form(),
+                Length.of(thread.diameter().in(Unit.MILLIMETRE), Unit.MILLIMETRE),
+                Length.of(thread.pitch().in(Unit.MILLIMETRE).setScale(6, RoundingMode.HALF_EVEN), Unit.MILLIMETRE),
+                1);
         for (ThreadSide side : ThreadSide.values()) {
             String name = classes(thread, side).get(0);
             assertEquals(limits(thread, name, side), limits(written, name, side));

@@ -15,8 +15,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.model.table.Table;
 
 /**
- * The tables of ISO 965-1 and ISO 2903 against what their makers say of them: figures of the R40 series of preferred numbers (ISO 3),
- * a grade four steps above the one before, the nut five steps above the screw, and growing with pitch and diameter.
+ * The tables of ISO 965-1 and ISO 2903 against what their makers say of them: figures of the R40 series of preferred
+ * numbers (ISO 3), a grade four steps above the one before, the nut five steps above the screw, and growing with pitch
+ * and diameter.
  */
 class ToleranceTablesTest {
 
@@ -24,16 +25,26 @@ class ToleranceTablesTest {
     private static final List<Integer> R40 = r40();
 
     @ParameterizedTest
-    @ValueSource(strings = {"metric-crests.csv", "metric-pitch-external.csv", "metric-pitch-internal.csv", "trapezoidal-pitch-external.csv",
-            "trapezoidal-pitch-internal.csv"})
+    @ValueSource(
+            strings = {
+                "metric-crests.csv",
+                "metric-pitch-external.csv",
+                "metric-pitch-internal.csv",
+                "trapezoidal-pitch-external.csv",
+                "trapezoidal-pitch-internal.csv"
+            })
     void everyToleranceIsAPreferredNumberAndFourStepsAboveTheGradeBefore(String file) {
         int seen = 0;
         for (Map<String, String> row : table(file).rows()) {
             for (Map.Entry<String, Integer> grade : grades(row).entrySet()) {
                 assertTrue(R40.contains(grade.getValue()), () -> file + row);
-                String next = grade.getKey().replaceAll("\\d", "") + (Integer.parseInt(grade.getKey().replaceAll("\\D", "")) + 1);
+                String next = grade.getKey().replaceAll("\\d", "")
+                        + (Integer.parseInt(grade.getKey().replaceAll("\\D", "")) + 1);
                 if (grades(row).containsKey(next)) {
-                    assertEquals(R40.indexOf(grade.getValue()) + 4, R40.indexOf(grades(row).get(next)), () -> file + row);
+                    assertEquals(
+                            R40.indexOf(grade.getValue()) + 4,
+                            R40.indexOf(grades(row).get(next)),
+                            () -> file + row);
                 }
                 seen++;
             }
@@ -41,7 +52,10 @@ class ToleranceTablesTest {
         assertTrue(seen > 100, file);
     }
 
-    /** Grades 4, 6 and 8 of the major diameter are eight steps apart; at a pitch of 8 the table has 1180 and not 1120 (from memory). */
+    /**
+     * Grades 4, 6 and 8 of the major diameter are eight steps apart; at a pitch of 8 the table has 1180 and not 1120
+     * (from memory).
+     */
     @Test
     void gradesOfTheMajorDiameterAreEightStepsApart() {
         for (Map<String, String> row : table("metric-crests.csv").rows()) {
@@ -63,14 +77,27 @@ class ToleranceTablesTest {
         for (int i = 0; i < screws.size(); i++) {
             Map<String, String> screw = screws.get(i);
             Map<String, String> nut = nuts.get(i);
-            assertEquals(List.of(screw.get("above"), screw.get("to"), screw.get("pitch")), List.of(nut.get("above"), nut.get("to"), nut.get("pitch")));
-            assertEquals(R40.indexOf(grades(screw).get(grade)) + 5, R40.indexOf(grades(nut).get(grade)), screw::toString);
+            assertEquals(
+                    List.of(screw.get("above"), screw.get("to"), screw.get("pitch")),
+                    List.of(nut.get("above"), nut.get("to"), nut.get("pitch")));
+            assertEquals(
+                    R40.indexOf(grades(screw).get(grade)) + 5,
+                    R40.indexOf(grades(nut).get(grade)),
+                    screw::toString);
         }
     }
 
-    /** ISO 965-1: Td2(6) = 90 P^0.4 d^0.1 with d the geometric mean of the range; no figure is further from it than one step and a half. */
+    /**
+     * ISO 965-1: Td2(6) = 90 P^0.4 d^0.1 with d the geometric mean of the range; no figure is further from it than one
+     * step and a half.
+     */
     @ParameterizedTest
-    @CsvSource({"metric-pitch-external.csv, 6, 1", "metric-pitch-internal.csv, 4, 1.32", "trapezoidal-pitch-external.csv, 7, 1", "trapezoidal-pitch-internal.csv, 7, 1.32"})
+    @CsvSource({
+        "metric-pitch-external.csv, 6, 1",
+        "metric-pitch-internal.csv, 4, 1.32",
+        "trapezoidal-pitch-external.csv, 7, 1",
+        "trapezoidal-pitch-internal.csv, 7, 1.32"
+    })
     void pitchTolerancesFollowTheFormulaToAStepAndAHalf(String file, int grade, double factor) {
         for (Map<String, String> row : table(file).rows()) {
             double mean = Math.sqrt(Double.parseDouble(row.get("above")) * Double.parseDouble(row.get("to")));
@@ -82,7 +109,13 @@ class ToleranceTablesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"metric-pitch-external.csv", "metric-pitch-internal.csv", "trapezoidal-pitch-external.csv", "trapezoidal-pitch-internal.csv"})
+    @ValueSource(
+            strings = {
+                "metric-pitch-external.csv",
+                "metric-pitch-internal.csv",
+                "trapezoidal-pitch-external.csv",
+                "trapezoidal-pitch-internal.csv"
+            })
     void tolerancesGrowWithThePitchAndWithTheDiameter(String file) {
         List<Map<String, String>> rows = table(file).rows();
         for (Map<String, String> one : rows) {
@@ -90,8 +123,10 @@ class ToleranceTablesTest {
                 boolean coarser = Double.parseDouble(other.get("pitch")) >= Double.parseDouble(one.get("pitch"));
                 boolean larger = Double.parseDouble(other.get("above")) >= Double.parseDouble(one.get("above"));
                 if (coarser && larger) {
-                    grades(one).forEach((grade, figure) -> assertTrue(
-                            grades(other).getOrDefault(grade, Integer.MAX_VALUE) >= figure, () -> "%s: %s %s".formatted(file, one, other)));
+                    grades(one)
+                            .forEach((grade, figure) -> assertTrue(
+                                    grades(other).getOrDefault(grade, Integer.MAX_VALUE) >= figure,
+                                    () -> "%s: %s %s".formatted(file, one, other)));
                 }
             }
         }
@@ -105,11 +140,15 @@ class ToleranceTablesTest {
         for (int i = 1; i < rows.size(); i++) {
             Map<String, Integer> before = grades(rows.get(i - 1));
             Map<String, Integer> after = grades(rows.get(i));
-            before.forEach((heading, figure) -> assertTrue(after.getOrDefault(heading, Integer.MAX_VALUE) >= figure, after::toString));
+            before.forEach((heading, figure) ->
+                    assertTrue(after.getOrDefault(heading, Integer.MAX_VALUE) >= figure, after::toString));
         }
     }
 
-    /** ISO 965-1: es of g is −(15 + 11 P), that of e −(50 + 11 P), of f −(30 + 11 P); all set by hand, so to five micrometres and a twentieth. */
+    /**
+     * ISO 965-1: es of g is −(15 + 11 P), that of e −(50 + 11 P), of f −(30 + 11 P); all set by hand, so to five
+     * micrometres and a twentieth.
+     */
     @ParameterizedTest
     @CsvSource({"g, 15", "e, 50", "f, 30"})
     void deviationsAreNearTheirFormula(String letter, int start) {
@@ -129,16 +168,31 @@ class ToleranceTablesTest {
         assertEquals("0.450", crests.at(figure("2.5"), "i6").orElseThrow().toPlainString());
         assertEquals("0.056", crests.at(figure("0.25"), "i5").orElseThrow().toPlainString());
         assertEquals("0.475", crests.at(figure("4"), "e6").orElseThrow().toPlainString());
-        assertEquals("0.075", RangeTable.beside("metric-pitch-external.csv").at(figure("3"), figure("0.5"), "6").orElseThrow().toPlainString());
+        assertEquals(
+                "0.075",
+                RangeTable.beside("metric-pitch-external.csv")
+                        .at(figure("3"), figure("0.5"), "6")
+                        .orElseThrow()
+                        .toPlainString());
     }
 
     /** Yamawa, General Catalogue 2021, pp. 646 and 657, after ISO 965-1: TD2 in micrometres for 4H, 5H and 6H. */
     @ParameterizedTest
-    @CsvSource({"1.6, 0.35, 53, 67, 85", "2.5, 0.45, 60, 75, 95", "3.5, 0.6, 71, 90, 112", "5, 0.8, 80, 100, 125", "8, 1.25, 100, 125, 160"})
+    @CsvSource({
+        "1.6, 0.35, 53, 67, 85",
+        "2.5, 0.45, 60, 75, 95",
+        "3.5, 0.6, 71, 90, 112",
+        "5, 0.8, 80, 100, 125",
+        "8, 1.25, 100, 125, 160"
+    })
     void nutTolerancesAreThePublishedOnes(String diameter, String pitch, int fourth, int fifth, int sixth) {
         RangeTable table = RangeTable.beside("metric-pitch-internal.csv");
         List<Integer> figures = List.of("4", "5", "6").stream()
-                .map(grade -> table.at(figure(diameter), figure(pitch), grade).orElseThrow().movePointRight(3).intValueExact()).toList();
+                .map(grade -> table.at(figure(diameter), figure(pitch), grade)
+                        .orElseThrow()
+                        .movePointRight(3)
+                        .intValueExact())
+                .toList();
         assertEquals(List.of(fourth, fifth, sixth), figures);
     }
 
@@ -161,8 +215,10 @@ class ToleranceTablesTest {
     }
 
     private static List<Integer> r40() {
-        int[] decade = {100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300,
-            315, 335, 355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950};
+        int[] decade = {
+            100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300, 315,
+            335, 355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950
+        };
         List<Integer> all = new ArrayList<>();
         for (int figure : decade) {
             all.add((int) Math.rint(figure / 10.0));
