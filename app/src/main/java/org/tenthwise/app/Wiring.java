@@ -19,7 +19,7 @@ import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.pdf.PdfRecord;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.sums.handbook.Handbook;
@@ -56,7 +56,7 @@ final class Wiring {
     private Client client() {
         Optional<String> glass = Optional.ofNullable(System.getProperty("glass.platform"))
                 .map(way -> (way + " " + System.getProperty("monocle.platform", "")).strip());
-        return new Tablet(
+        return new DesktopClient(
                 new Windowing(System.getenv(), System.getProperty("os.name"), glass),
                 new AttachStorage(Path.of(System.getProperty("user.home"))),
                 new AttachDisplay(),
@@ -66,7 +66,7 @@ final class Wiring {
                 (shell, look, place) -> (ledger, background) -> new Screens(
                                 shell,
                                 look,
-                                new Shop(ledger, clock),
+                                new Runs(ledger, clock),
                                 background,
                                 () -> plans(place),
                                 handout(ledger, place),
@@ -77,13 +77,13 @@ final class Wiring {
                         .home());
     }
 
-    private static Catalogue plans(Place place) throws IOException {
+    private static Catalogue plans(ClientPaths place) throws IOException {
         return place.plans().isPresent() && Files.isDirectory(place.plans().get())
                 ? new PlanFolder(place.plans().get()).read().orDemoParts()
                 : Catalogue.ofDemoParts();
     }
 
-    private Handout handout(Ledger ledger, Place place) {
+    private Handout handout(Ledger ledger, ClientPaths place) {
         Records records = new Records(formats, version);
         return (run, as) -> records.write(
                         ledger,
@@ -98,7 +98,7 @@ final class Wiring {
                 .get(0);
     }
 
-    private AboutFacts about(Place place) {
+    private AboutFacts about(ClientPaths place) {
         return new AboutFacts(
                 version,
                 place.store().toAbsolutePath().toString(),

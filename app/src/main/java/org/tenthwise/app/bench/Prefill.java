@@ -17,10 +17,10 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
@@ -163,8 +163,8 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
                 texts.put(
                         "gauge_alpha", climate.gauge().expansion().millionths().toPlainString());
             });
-            state.pass().temperature(Body.PART).ifPresent(read -> texts.put("part_temp", celsius(read)));
-            state.pass().temperature(Body.GAUGE).ifPresent(read -> texts.put("gauge_temp", celsius(read)));
+            state.pass().temperature(MeasuredBody.PART).ifPresent(read -> texts.put("part_temp", celsius(read)));
+            state.pass().temperature(MeasuredBody.GAUGE).ifPresent(read -> texts.put("gauge_temp", celsius(read)));
         }
         return new Filled(empty.unit(), texts);
     }

@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Objection;
+import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.text.Objections;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.gauge.Gauge;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
@@ -46,7 +46,7 @@ final class Replay {
         this.objections = new Objections(words);
     }
 
-    void play(Sample sample) throws CouldNotRun, CouldNotSave {
+    void play(ReadingsFile sample) throws CouldNotRun, CouldNotSave {
         List<Event> events = sample.events();
         for (int i = 0; i < events.size(); i++) {
             Event event = events.get(i);
@@ -57,7 +57,7 @@ final class Replay {
             }
             if (next == NONE || !isPassedOver(event)) {
                 play(event, sample.meant().contains(i));
-                entries.put(Sample.place(i), lastEntry());
+                entries.put(ReadingsFile.place(i), lastEntry());
             }
         }
     }
@@ -72,7 +72,7 @@ final class Replay {
      */
     private boolean isPassedOver(Event event) throws CouldNotRun {
         boolean remark = event instanceof Event.NoteMade || event instanceof Event.DoubtFlagged;
-        if (remark || !(session.state().asked() instanceof Asked.Held held)) {
+        if (remark || !(session.state().asked() instanceof Prompt.Held held)) {
             return false;
         }
         if (event instanceof Event.GaugeSet) {
@@ -117,7 +117,7 @@ final class Replay {
             taken(session.flagDoubt(doubt.words()));
         } else if (event instanceof Event.NoteMade note) {
             taken(session.note(note.words()));
-        } else if (event instanceof Event.Disposed disposed) {
+        } else if (event instanceof Event.DispositionSigned disposed) {
             taken(session.dispose(
                     disposed.disposition(),
                     disposed.reason(),
@@ -135,14 +135,14 @@ final class Replay {
 
     private void set(Setting setting, boolean meant) throws CouldNotRun, CouldNotSave {
         taken(session.gauge().choose(setting.gauge().id(), setting.reference()));
-        if (session.state().asked() instanceof Asked.WhichSense) {
-            Sense sense = gauges.get(setting.gauge().id()).sense().orElseThrow();
-            taken(session.gauge().tellSense(sense == Sense.FALLS_WITH_SIZE));
+        if (session.state().asked() instanceof Prompt.WhichSense) {
+            ReadingDirection sense = gauges.get(setting.gauge().id()).sense().orElseThrow();
+            taken(session.gauge().tellSense(sense == ReadingDirection.FALLS_WITH_SIZE));
         }
         if (setting.zero().isPresent()) {
             taken(enter(setting.certified().orElseThrow()));
             taken(enter(setting.zero().get()));
-            if (session.state().asked() instanceof Asked.SenseInFigures) {
+            if (session.state().asked() instanceof Prompt.SenseInFigures) {
                 taken(session.gauge().confirmSense(true));
             }
         } else if (setting.certified().isPresent()) {
@@ -160,7 +160,7 @@ final class Replay {
             taken(session.turn()
                     .sweep(runOut.slots().stream().noneMatch(slot -> slot.key().equals(taken.slot()))));
         }
-        if (session.state().asked() instanceof Asked.Temperature) {
+        if (session.state().asked() instanceof Prompt.Temperature) {
             taken(session.readingsFirst(true));
         }
         if (!isAsked(taken)) {
@@ -171,12 +171,12 @@ final class Replay {
     }
 
     private boolean isAsked(Event.ReadingTaken taken) {
-        return session.state().asked() instanceof Asked.Reading asked
+        return session.state().asked() instanceof Prompt.Reading asked
                 && asked.slot().key().equals(taken.slot());
     }
 
     private void answer(Event.Answered answered) throws CouldNotRun, CouldNotSave {
-        if (!(session.state().asked() instanceof Asked.Answering asked) || asked.question() != answered.question()) {
+        if (!(session.state().asked() instanceof Prompt.Answering asked) || asked.question() != answered.question()) {
             throw refused(words.say("refused", Objection.Kind.NOT_ASKED_HERE));
         }
         taken(session.answer(answered.answer()));

@@ -8,15 +8,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Plan;
@@ -84,10 +84,10 @@ final class ShowDemo implements Callable<Integer> {
                 instanceof SampleReading.Good good)) {
             throw new IllegalStateException("The demo readings do not fit their plan");
         }
-        Sample sample = good.sample();
+        ReadingsFile sample = good.sample();
         try (Ledger ledger = SqliteLedger.open(store)) {
-            RunSession session = new Shop(ledger, with.clock())
-                    .begin(new Beginning(
+            RunSession session = new Runs(ledger, with.clock())
+                    .begin(new RunHeader(
                             plan,
                             sample.begun().serial(),
                             sample.begun().lot(),

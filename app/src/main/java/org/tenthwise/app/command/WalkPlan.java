@@ -7,18 +7,18 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.tenthwise.app.export.CouldNotExport;
-import org.tenthwise.app.session.Beginning;
 import org.tenthwise.app.session.GaugeRack;
 import org.tenthwise.app.session.MachineRack;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.checklists.rules.PlanReading;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.gauge.Gauge;
@@ -83,11 +83,11 @@ final class WalkPlan implements Callable<Integer> {
     @Override
     public Integer call() throws CouldNotRun, CouldNotOpen, CouldNotSave, CouldNotExport {
         Plan sound = sound(Named.plan(plan));
-        Sample sample = sample(Named.readings(readings), sound);
+        ReadingsFile sample = sample(Named.readings(readings), sound);
         Folders.make(out);
         try (Ledger ledger = SqliteLedger.open(store)) {
             agree(ledger, sample);
-            Shop shop = new Shop(ledger, with.clock());
+            Runs shop = new Runs(ledger, with.clock());
             List<String> before = shop.runsOf(sound.part(), sample.begun().serial());
             Optional<String> otherwise = shop.runWithOtherText(sound);
             if (otherwise.isPresent()) {
@@ -100,7 +100,7 @@ final class WalkPlan implements Callable<Integer> {
                                         sound.part().revision(),
                                         sound.issue()));
             }
-            RunSession session = shop.begin(new Beginning(
+            RunSession session = shop.begin(new RunHeader(
                     sound,
                     sample.begun().serial(),
                     sample.begun().lot(),
@@ -118,7 +118,7 @@ final class WalkPlan implements Callable<Integer> {
                                 .formatted(sample.begun().serial(), String.join(", ", before)));
             }
             replay.notTaken().forEach(spec.commandLine().getOut()::println);
-            List<Sample.Unlike> unlike = sample.unlike(sheet);
+            List<ReadingsFile.Unlike> unlike = sample.unlike(sheet);
             unlike.forEach(this::say);
             return sheet.conformsUncontested() && replay.notTaken().isEmpty() && unlike.isEmpty()
                     ? Exit.WELL
@@ -134,7 +134,7 @@ final class WalkPlan implements Callable<Integer> {
         throw new CouldNotRun(CheckPlans.lines(named, ((PlanReading.Bad) reading).problems()));
     }
 
-    private static Sample sample(Named named, Plan plan) throws CouldNotRun {
+    private static ReadingsFile sample(Named named, Plan plan) throws CouldNotRun {
         SampleReading reading = new SampleReader().read(named.text(), plan);
         if (reading instanceof SampleReading.Good good) {
             return good.sample();
@@ -147,7 +147,7 @@ final class WalkPlan implements Callable<Integer> {
      * Refuses a machine whose register the store has the other way: one of the two would cut twice what was meant, or
      * half.
      */
-    private static void agree(Ledger ledger, Sample sample) throws CouldNotRun {
+    private static void agree(Ledger ledger, ReadingsFile sample) throws CouldNotRun {
         GaugeRack rack = new GaugeRack(ledger);
         MachineRack machines = new MachineRack(ledger);
         for (Event event : sample.events()) {
@@ -172,7 +172,7 @@ final class WalkPlan implements Callable<Integer> {
         }
     }
 
-    private void say(Sample.Unlike unlike) {
+    private void say(ReadingsFile.Unlike unlike) {
         spec.commandLine()
                 .getOut()
                 .println("%s: the readings file expects \"%s\", and it came to \"%s\"."

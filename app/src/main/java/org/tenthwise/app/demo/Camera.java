@@ -18,12 +18,12 @@ final class Camera {
 
     private final Scene scene;
     private final BooleanProperty night;
-    private final Finger finger;
+    private final KeyPresser finger;
     private final Path folder;
     private final List<Path> taken = new ArrayList<>();
 
     /** @param folder is there */
-    Camera(Scene scene, BooleanProperty night, Finger finger, Path folder) {
+    Camera(Scene scene, BooleanProperty night, KeyPresser finger, Path folder) {
         this.scene = scene;
         this.night = night;
         this.finger = finger;

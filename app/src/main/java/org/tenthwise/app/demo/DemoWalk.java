@@ -11,9 +11,9 @@ import javafx.beans.property.BooleanProperty;
 import javafx.scene.Scene;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.sign.SignViewModel;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.gauge.Gauge;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
@@ -26,12 +26,12 @@ import org.tenthwise.model.run.Event;
  */
 public final class DemoWalk {
 
-    private final Finger finger;
+    private final KeyPresser finger;
     private final Typist typist;
     private final Camera camera;
     private final Words words;
     private final Plan plan;
-    private final Sample sample;
+    private final ReadingsFile sample;
     private final Set<String> seen = new HashSet<>();
     private int step;
 
@@ -41,8 +41,14 @@ public final class DemoWalk {
      * @param pictures folder that is there
      */
     public DemoWalk(
-            Scene scene, BooleanProperty night, Runnable rest, Words words, Plan plan, Sample sample, Path pictures) {
-        this.finger = new Finger(scene, rest);
+            Scene scene,
+            BooleanProperty night,
+            Runnable rest,
+            Words words,
+            Plan plan,
+            ReadingsFile sample,
+            Path pictures) {
+        this.finger = new KeyPresser(scene, rest);
         this.typist = new Typist(finger, words);
         this.camera = new Camera(scene, night, finger, pictures);
         this.words = words;
@@ -116,7 +122,7 @@ public final class DemoWalk {
     private void set(Setting setting) throws IOException {
         if (setting.gauge().sense().isPresent() && finger.sees("reply-0")) {
             once("gauge-sense");
-            boolean risesPressedIn = setting.gauge().sense().get() == Sense.FALLS_WITH_SIZE;
+            boolean risesPressedIn = setting.gauge().sense().get() == ReadingDirection.FALLS_WITH_SIZE;
             finger.press(risesPressedIn ? "reply-0" : "reply-1");
         }
         if (setting.certified().isPresent()) {

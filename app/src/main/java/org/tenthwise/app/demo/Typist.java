@@ -5,10 +5,10 @@ import org.tenthwise.app.text.Words;
 /** Types on the keys of the screen: figures on the pad, words on the letters. */
 final class Typist {
 
-    private final Finger finger;
+    private final KeyPresser finger;
     private final Words words;
 
-    Typist(Finger finger, Words words) {
+    Typist(KeyPresser finger, Words words) {
         this.finger = finger;
         this.words = words;
     }

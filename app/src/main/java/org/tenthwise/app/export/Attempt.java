@@ -14,14 +14,14 @@ import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.record.Touch;
-import org.tenthwise.model.record.Warmth;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * One pass of a characteristic, with what it came to.
@@ -63,7 +63,7 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
      * The verdict on a reading by itself; absent for one that does not count, and where the check judges several
      * together.
      */
-    Optional<Standing> standing(Run.Reading reading) {
+    Optional<VerdictKind> standing(Run.Reading reading) {
         return counting(reading)
                 .flatMap(measured -> finding.flatMap(of -> of.alone(measured)))
                 .map(Verdict::standing);
@@ -90,13 +90,14 @@ public record Attempt(Run run, Step step, Run.Pass pass, Optional<Finding> findi
 
     private Measured alone(Run.Reading reading) {
         Measured read = Measured.of(reading, slot(reading));
-        Measured atTwenty =
-                warmth().flatMap(Warmth::correction).map(read::corrected).orElse(read);
+        Measured atTwenty = warmth().flatMap(TemperatureEffect::correction)
+                .map(read::corrected)
+                .orElse(read);
         return step.check() instanceof Check.Size size ? atTwenty.corrected(Touch.of(size, pass)) : atTwenty;
     }
 
     /** What heat means to it; absent where the plan says nothing of heat. */
-    Optional<Warmth> warmth() {
+    Optional<TemperatureEffect> warmth() {
         return finding.flatMap(Finding::warmth);
     }
 

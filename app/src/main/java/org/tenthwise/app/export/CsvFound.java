@@ -26,7 +26,7 @@ final class CsvFound {
     }
 
     /** What was signed, by whom, and under which number. */
-    static void disposed(CsvRow row, Event.Disposed disposed) {
+    static void disposed(CsvRow row, Event.DispositionSigned disposed) {
         row.text(DISPOSITION, Codes.of(disposed.disposition()));
         row.text(DISPOSITION_REASON, disposed.reason());
         row.text(DISPOSITION_SIGNED_BY, disposed.signedBy());

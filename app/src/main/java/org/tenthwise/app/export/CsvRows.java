@@ -73,7 +73,7 @@ final class CsvRows {
     }
 
     private static List<CsvRow> remarks(Evidence evidence, int step, CsvRow beginning) {
-        return Remark.of(evidence.sheet().run()).stream()
+        return RemarkRow.of(evidence.sheet().run()).stream()
                 .filter(remark -> remark.step() == step)
                 .map(remark -> {
                     CsvRow row = beginning.copy();

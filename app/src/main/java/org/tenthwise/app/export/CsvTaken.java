@@ -5,8 +5,8 @@ import static org.tenthwise.app.export.CsvColumn.*;
 import java.util.Optional;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
@@ -65,7 +65,7 @@ final class CsvTaken {
     /** A temperature has a row of its own, as it is an entry of its own. */
     static CsvRow temperature(CsvRow row, Attempt attempt, Run.Temperature temperature) {
         row.number(
-                temperature.of() == Body.PART ? PART_TEMPERATURE : GAUGE_TEMPERATURE,
+                temperature.of() == MeasuredBody.PART ? PART_TEMPERATURE : GAUGE_TEMPERATURE,
                 temperature.read().figure());
         row.text(DEGREES, temperature.read().scale().symbol());
         row.text(TAKEN_AGAIN, temperature.struck().isEmpty() && !attempt.counts(temperature) ? "yes" : "");

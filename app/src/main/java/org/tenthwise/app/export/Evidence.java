@@ -2,7 +2,7 @@ package org.tenthwise.app.export;
 
 import java.time.OffsetDateTime;
 import java.util.List;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
@@ -33,7 +33,7 @@ public record Evidence(Sheet sheet, List<StoredEntry> entries, String version) {
         long last = stored.get(stored.size() - 1).seq();
         List<Entry> entries =
                 kept.entries(run).stream().filter(entry -> entry.seq() <= last).toList();
-        return new Evidence(Shop.sheet(new Run(entries)), stored, version);
+        return new Evidence(Runs.sheet(new Run(entries)), stored, version);
     }
 
     /** The tool with its version, as records name it. */

@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Body;
-import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.TemperatureAsked;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureScale;
@@ -21,7 +21,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.RunOutFinding;
-import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
@@ -86,13 +86,13 @@ final class JsonAttempt {
         });
     }
 
-    private void write(Warmth warmth, ObjectNode to) {
+    private void write(TemperatureEffect warmth, ObjectNode to) {
         to.put("matters", warmth.matters()).put("asked", warmth.asked() != TemperatureAsked.NEVER);
         put("greatest-correction", warmth.worst().worst(), to);
         warmth.correction().ifPresent(correction -> {
             ObjectNode corrected = to.putObject("corrected-by");
-            for (Body body : Body.values()) {
-                Climate.Growth growth = warmth.climate().of(body);
+            for (MeasuredBody body : MeasuredBody.values()) {
+                ThermalData.Growth growth = warmth.climate().of(body);
                 Degrees read = warmth.of(body).orElseThrow();
                 corrected
                         .putObject(Codes.of(body))

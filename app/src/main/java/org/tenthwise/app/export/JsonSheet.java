@@ -20,7 +20,7 @@ import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What a run comes to, as JSON: all of it follows from the plan and the entries. */
 final class JsonSheet {
@@ -55,7 +55,7 @@ final class JsonSheet {
         count.put("set-up", sheet.of(StepClass.SET_UP).size())
                 .put("in-process", sheet.of(StepClass.IN_PROCESS).size());
         count.put("carried-on", sheet.carriedOn(StepClass.SET_UP) + sheet.carriedOn(StepClass.IN_PROCESS));
-        Stream.of(Standing.values()).forEach(standing -> count.put(Codes.of(standing), sheet.count(standing)));
+        Stream.of(VerdictKind.values()).forEach(standing -> count.put(Codes.of(standing), sheet.count(standing)));
         count.put("concessions", sheet.concessions()).put("repaired", sheet.repaired());
         result.put("scrapped", sheet.scrapped());
         ArrayNode signatures = result.putArray("signatures");
@@ -83,7 +83,7 @@ final class JsonSheet {
      * Doubts, notes, and why something was cut on half read, in the order they were entered; step 0 is the whole run.
      */
     private static void notes(Run run, ArrayNode to) {
-        Remark.of(run).forEach(remark -> to.addObject()
+        RemarkRow.of(run).forEach(remark -> to.addObject()
                 .put("entry", remark.entry().seq())
                 .put("step", remark.step())
                 .put(remark.kind(), remark.words())
@@ -147,7 +147,7 @@ final class JsonSheet {
     }
 
     private static ObjectNode write(Disposing signed, ObjectNode to) {
-        Event.Disposed disposed = signed.disposed();
+        Event.DispositionSigned disposed = signed.disposed();
         to.put("entry", signed.entry().seq())
                 .put("at", signed.entry().at().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
                 .put("what", Codes.of(disposed.disposition()))

@@ -3,7 +3,7 @@ package org.tenthwise.app.picture;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * All checks of a run in one row: a verdict shape each, a pair of upright bars at every hold point, a triangle over the
@@ -14,7 +14,7 @@ import org.tenthwise.model.verdict.Standing;
 public record CheckRow(List<Check> checks, OptionalInt inHand, String spoken) implements Picture {
 
     /** One check; {@code hold} where a hold point follows it. */
-    public record Check(Standing standing, boolean hold) {}
+    public record Check(VerdictKind standing, boolean hold) {}
 
     private static final double LARGEST = 9;
     private static final double SMALLEST = 4;
@@ -73,7 +73,7 @@ public record CheckRow(List<Check> checks, OptionalInt inHand, String spoken) im
         for (int i = from; i < to; i++) {
             Check check = checks.get(i);
             boolean hand = inHand.isPresent() && inHand.getAsInt() == i;
-            if (hand && check.standing() == Standing.OPEN) {
+            if (hand && check.standing() == VerdictKind.OPEN) {
                 VerdictShape.open(drawing, new Point(x, y), radius, Role.ACCENT);
             } else {
                 VerdictShape.draw(drawing, check.standing(), new Point(x, y), radius);

@@ -17,7 +17,7 @@ final class DiameterSign {
 
     /** @param start left end of the base line */
     static void draw(Pen pen, Point start, double size, boolean bold, Role role) {
-        Point centre = start.plus(ADVANCE / 2 * size, -Lettering.CAPITAL / 2 * size);
+        Point centre = start.plus(ADVANCE / 2 * size, -TextMetrics.CAPITAL / 2 * size);
         Stroke stroke = Stroke.solid(size * (bold ? 0.115 : 0.075));
         pen.stroke(new Shape.Circle(centre, RADIUS * size), stroke, role);
         pen.stroke(

@@ -12,10 +12,10 @@ public final class Drawing {
     private static final double BAND_SPACING = 7;
 
     private final Pen pen;
-    private final Lettering lettering;
+    private final TextMetrics lettering;
     private final Frame frame;
 
-    public Drawing(Pen pen, Lettering lettering, Frame frame) {
+    public Drawing(Pen pen, TextMetrics lettering, Frame frame) {
         this.pen = pen;
         this.lettering = lettering;
         this.frame = frame;
@@ -23,7 +23,7 @@ public final class Drawing {
 
     /** The same room without ink: for finding out what fits. */
     Drawing rehearsal() {
-        return new Drawing(new DryPen(), lettering, frame);
+        return new Drawing(new NullPen(), lettering, frame);
     }
 
     public Frame frame() {
@@ -99,14 +99,14 @@ public final class Drawing {
 
     /** Height of its capitals. */
     public double height(Label label) {
-        return Lettering.CAPITAL * lettered(label.size());
+        return TextMetrics.CAPITAL * lettered(label.size());
     }
 
     /** The box a text would fill, tails and all. */
     Box boxOf(Label label, Point at, Anchor anchor) {
         double left = at.x() - anchor.across * width(label);
         double top = at.y() - anchor.down * height(label);
-        return new Box(left, top, left + width(label), top + height(label) + Lettering.TAIL * lettered(label.size()));
+        return new Box(left, top, left + width(label), top + height(label) + TextMetrics.TAIL * lettered(label.size()));
     }
 
     public Box text(Label label, Point at, Anchor anchor) {
@@ -125,7 +125,7 @@ public final class Drawing {
                     under);
         }
         Point start = new Point(box.left(), box.top() + height(label));
-        for (Lettering.Run run : lettering.runs(label.text(), label.face(), size)) {
+        for (TextMetrics.Run run : lettering.runs(label.text(), label.face(), size)) {
             if (run.isDiameterSign()) {
                 DiameterSign.draw(pen, start, size, run.face() == Face.BOLD, label.role());
             } else {

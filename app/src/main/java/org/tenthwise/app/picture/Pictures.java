@@ -20,8 +20,8 @@ import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.WiresFinding;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** The picture that belongs to a characteristic, made from what was found about it. */
 public final class Pictures {
@@ -44,16 +44,16 @@ public final class Pictures {
         boolean advised = sheet.run().closed().isEmpty() && line.disposed().isEmpty();
         Finding finding = line.finding();
         if (finding instanceof RunOutFinding runOut) {
-            return Optional.of(new RunOutFound(words).picture(runOut, advised, spoken(finding)));
+            return Optional.of(new RunOutPictureFactory(words).picture(runOut, advised, spoken(finding)));
         }
         if (finding instanceof SizeFinding size) {
-            return Optional.of(new SizeFound(words).picture(plan, line, size, advised, spoken(finding)));
+            return Optional.of(new SizePictureFactory(words).picture(plan, line, size, advised, spoken(finding)));
         }
         if (finding instanceof WiresFinding wires) {
-            return Optional.of(new WiresFound(words).picture(line, wires, advised, spoken(finding)));
+            return Optional.of(new WirePictureFactory(words).picture(line, wires, advised, spoken(finding)));
         }
         if (finding instanceof PlugFinding plug) {
-            return Optional.of(new PlugFound(words).picture(plug, spoken(finding)));
+            return Optional.of(new PlugPictureFactory(words).picture(plug, spoken(finding)));
         }
         return part(plan, line.step());
     }
@@ -92,7 +92,7 @@ public final class Pictures {
         OptionalInt place = IntStream.range(0, checks.size())
                 .filter(i -> inHand.filter(sheet.lines().get(i).step()::equals).isPresent())
                 .findFirst();
-        long passed = sheet.count(Standing.PASS);
+        long passed = sheet.count(VerdictKind.PASS);
         return new CheckRow(checks, place, words.say("picture.checks", passed, checks.size()));
     }
 
@@ -108,7 +108,9 @@ public final class Pictures {
                                 ? Optional.of(Length.ZERO)
                                 : limits.lower().map(Written::length),
                         limits.upper().map(Written::length),
-                        finding.verdict().standing() == Standing.OPEN ? Optional.empty() : StepFigures.value(finding),
+                        finding.verdict().standing() == VerdictKind.OPEN
+                                ? Optional.empty()
+                                : StepFigures.value(finding),
                         finding.verdict().margin().map(Verdict.Margin::inside).orElse(true),
                         spoken(finding)));
     }

@@ -44,7 +44,7 @@ final class RunOutLayout {
                 .findFirst();
         widest.ifPresent(around ->
                 draw(rooms, around, rings.stream().map(ring -> ring.get(around)).toList()));
-        return widest.isPresent() ? Letters.ALL : underWords();
+        return widest.isPresent() ? LetterSize.ALL : underWords();
     }
 
     private void draw(List<Drawing> where, RunOutPicture.Around around, List<Double> middles) {

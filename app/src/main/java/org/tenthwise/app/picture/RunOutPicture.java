@@ -121,7 +121,7 @@ public record RunOutPicture(
 
     @Override
     public void draw(Drawing drawing) {
-        Letters.draw(drawing, own -> new RunOutLayout(List.of(this), List.of(own)).draw());
+        LetterSize.draw(drawing, own -> new RunOutLayout(List.of(this), List.of(own)).draw());
     }
 
     /** Everything read so far, as lengths. */

@@ -26,7 +26,7 @@ public record RunOutSections(List<Section> sections, String spoken) implements P
 
     @Override
     public void draw(Drawing drawing) {
-        Letters.draw(drawing, this::side);
+        LetterSize.draw(drawing, this::side);
     }
 
     /** @return how much could be shown */

@@ -1,9 +1,9 @@
 package org.tenthwise.app.picture;
 
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** The shape of one verdict, as large as its room. */
-public record VerdictMark(Standing standing, String spoken) implements Picture {
+public record VerdictMark(VerdictKind standing, String spoken) implements Picture {
 
     @Override
     public void draw(Drawing drawing) {

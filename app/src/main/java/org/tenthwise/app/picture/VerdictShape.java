@@ -2,7 +2,7 @@ package org.tenthwise.app.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** The shapes a verdict is known by, told apart without their colours. */
 public final class VerdictShape {
@@ -10,7 +10,7 @@ public final class VerdictShape {
     private VerdictShape() {}
 
     /** @param radius half the height of the shape */
-    public static void draw(Drawing drawing, Standing standing, Point centre, double radius) {
+    public static void draw(Drawing drawing, VerdictKind standing, Point centre, double radius) {
         switch (standing) {
             case PASS -> drawing.disc(centre, radius, Role.PASSC);
             case FAIL -> fail(drawing, centre, radius);

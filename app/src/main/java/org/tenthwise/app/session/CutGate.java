@@ -5,7 +5,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What is said against cutting the work again. */
 final class CutGate {
@@ -28,7 +28,7 @@ final class CutGate {
                 && isMissing(finding)
                 && !pass.standing().isEmpty()
                 && pass.onThese().isEmpty()
-                && finding.verdict().standing() != Standing.FAIL;
+                && finding.verdict().standing() != VerdictKind.FAIL;
         return wanted ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
     }
 

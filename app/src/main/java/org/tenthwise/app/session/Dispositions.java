@@ -17,8 +17,9 @@ public final class Dispositions {
     private Dispositions() {}
 
     /** @param number of the document behind it; a blank one is none */
-    static Event.Disposed signed(Step step, Disposition disposition, String reason, String signedBy, String number) {
-        return new Event.Disposed(
+    static Event.DispositionSigned signed(
+            Step step, Disposition disposition, String reason, String signedBy, String number) {
+        return new Event.DispositionSigned(
                 step.number(),
                 disposition,
                 reason.strip(),
@@ -27,7 +28,7 @@ public final class Dispositions {
     }
 
     /** Against signing {@code disposed} for a finding as it stands. */
-    static Optional<Objection> against(Finding finding, Event.Disposed disposed) {
+    static Optional<Objection> against(Finding finding, Event.DispositionSigned disposed) {
         boolean numbered =
                 disposed.document().isPresent() || !disposed.disposition().departsFromTheDrawing();
         if (disposed.reason().isEmpty() || disposed.signedBy().isEmpty() || !numbered) {
@@ -35,7 +36,7 @@ public final class Dispositions {
         }
         return Signing.inName(disposed.signedBy())
                 .or(() -> disposed.document().flatMap(Signing::inName))
-                .or(() -> Gate.disposing(finding, disposed.disposition()))
+                .or(() -> EntryCheck.disposing(finding, disposed.disposition()))
                 .or(() -> against(finding.step().stepClass(), disposed.disposition()));
     }
 

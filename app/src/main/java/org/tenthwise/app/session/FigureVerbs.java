@@ -3,13 +3,13 @@ package org.tenthwise.app.session;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Event;
 
 /**
@@ -21,9 +21,9 @@ final class FigureVerbs {
     private final RunSession session;
     private final RunBook book;
     private final GaugeAtHand gauge;
-    private final Gate gate;
+    private final EntryCheck gate;
 
-    FigureVerbs(RunSession session, RunBook book, GaugeAtHand gauge, Gate gate) {
+    FigureVerbs(RunSession session, RunBook book, GaugeAtHand gauge, EntryCheck gate) {
         this.session = session;
         this.book = book;
         this.gauge = gauge;
@@ -33,8 +33,8 @@ final class FigureVerbs {
     /** @param onPurpose whether it is taken although it is far off */
     Reply take(String text, Unit unit, boolean onPurpose) throws CouldNotSave {
         State state = session.state();
-        Asked asked = state.asked();
-        if (asked instanceof Asked.Certified wanted) {
+        Prompt asked = state.asked();
+        if (asked instanceof Prompt.Certified wanted) {
             return certified(
                     state.inHand(),
                     text.isEmpty() ? wanted.known().map(Written::text).orElse("") : text,
@@ -42,13 +42,13 @@ final class FigureVerbs {
                     wanted,
                     onPurpose);
         }
-        if (asked instanceof Asked.Zero wanted) {
+        if (asked instanceof Prompt.Zero wanted) {
             return zero(state.inHand(), text.isEmpty() ? wanted.suggested().text() : text, unit, wanted, onPurpose);
         }
-        if (asked instanceof Asked.Reading wanted) {
+        if (asked instanceof Prompt.Reading wanted) {
             return reading(state, text, unit, wanted.slot(), onPurpose);
         }
-        if (asked instanceof Asked.Temperature wanted) {
+        if (asked instanceof Prompt.Temperature wanted) {
             return temperature(
                     wanted.of(),
                     text.isEmpty() ? wanted.suggested().map(Degrees::text).orElse("") : text,
@@ -56,12 +56,12 @@ final class FigureVerbs {
         }
         return session.replied(session.shut()
                 .or(() -> Optional.of(Objection.of(
-                        asked instanceof Asked.Nothing
+                        asked instanceof Prompt.Nothing
                                 ? Objection.Kind.NOTHING_ASKED
                                 : Objection.Kind.NOT_ASKED_HERE))));
     }
 
-    private Reply certified(Step step, String text, Unit unit, Asked.Certified wanted, boolean onPurpose)
+    private Reply certified(Step step, String text, Unit unit, Prompt.Certified wanted, boolean onPurpose)
             throws CouldNotSave {
         Optional<Objection> against = standing(gate.certified(step, text, unit, wanted.nominal()), onPurpose);
         if (against.isEmpty()) {
@@ -70,7 +70,7 @@ final class FigureVerbs {
         return session.replied(against);
     }
 
-    private Reply zero(Step step, String text, Unit unit, Asked.Zero wanted, boolean onPurpose) throws CouldNotSave {
+    private Reply zero(Step step, String text, Unit unit, Prompt.Zero wanted, boolean onPurpose) throws CouldNotSave {
         Optional<Objection> against = standing(gate.zero(text, unit, wanted.certified()), onPurpose);
         if (against.isEmpty()) {
             gauge.zero(step, new Written(text, unit));
@@ -87,7 +87,7 @@ final class FigureVerbs {
             return session.replied(against);
         }
         Event.ReadingTaken taken = new Event.ReadingTaken(step.number(), slot.key(), new Written(text, unit));
-        Optional<Objection> beside = Gate.turn(step, state.pass(), setting, taken)
+        Optional<Objection> beside = EntryCheck.turn(step, state.pass(), setting, taken)
                 .or(() -> gate.sum(book.run().entries(), toSet, taken));
         if (beside.isPresent()) {
             return session.replied(beside);
@@ -97,9 +97,9 @@ final class FigureVerbs {
     }
 
     /** @param onPurpose whether it is taken although it is far off */
-    Reply temperature(Body of, String text, boolean onPurpose) throws CouldNotSave {
+    Reply temperature(MeasuredBody of, String text, boolean onPurpose) throws CouldNotSave {
         State state = session.state();
-        Optional<Warmth> needed = state.line().finding().warmth().filter(Warmth::needed);
+        Optional<TemperatureEffect> needed = state.line().finding().warmth().filter(TemperatureEffect::needed);
         Optional<Objection> unwanted =
                 session.shut().or(() -> Objection.where(needed.isEmpty(), Objection.Kind.NOT_ASKED_HERE));
         Optional<Objection> against = unwanted.or(

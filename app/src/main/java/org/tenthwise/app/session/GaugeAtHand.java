@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Step;
@@ -64,14 +64,14 @@ final class GaugeAtHand {
     }
 
     /** What must be known of the gauge before it can be read; absent once it is set or needs no setting. */
-    Optional<Asked> asked(Step step) {
+    Optional<Prompt> asked(Step step) {
         if (step.check().means().isEmpty() || isSet(step)) {
             return Optional.empty();
         }
         Check.Means means = means(step);
         Optional<String> mark = book.run().gaugeMark(step);
         if (mark.isEmpty()) {
-            return Optional.of(new Asked.WhichGauge(means.kind(), rack.ofKind(means.kind())));
+            return Optional.of(new Prompt.WhichGauge(means.kind(), rack.ofKind(means.kind())));
         }
         if (means.kind().reference() == GaugeKind.Reference.NONE) {
             return Optional.empty();
@@ -79,20 +79,20 @@ final class GaugeAtHand {
         HalfSet half = half(step);
         boolean compares = means.kind().reference() == GaugeKind.Reference.MASTER;
         if (compares && sense(step, mark.get()).isEmpty()) {
-            return Optional.of(new Asked.WhichSense(mark.get(), means.kind()));
+            return Optional.of(new Prompt.WhichSense(mark.get(), means.kind()));
         }
         if (half.certified().isEmpty()) {
             String reference = reference(means, step);
             Written nominal = means.reference().orElseThrow();
-            return Optional.of(new Asked.Certified(
+            return Optional.of(new Prompt.Certified(
                     means.kind().reference(), reference, nominal, certified(mark.get(), reference, nominal)));
         }
         return Optional.of(
                 half.zero().isEmpty()
-                        ? new Asked.Zero(
+                        ? new Prompt.Zero(
                                 half.certified().get(),
                                 new Written("0", book.plan().unit()))
-                        : Asked.SenseInFigures.of(
+                        : Prompt.SenseInFigures.of(
                                 onMaster(step, half.zero().get()), rack.find(mark.get(), means.kind())));
     }
 
@@ -118,7 +118,7 @@ final class GaugeAtHand {
         halfSet.clear();
     }
 
-    void tellSense(Step step, Sense sense) {
+    void tellSense(Step step, ReadingDirection sense) {
         halfSet.put(step.number(), half(step).told(sense));
     }
 
@@ -172,7 +172,7 @@ final class GaugeAtHand {
                 zero);
     }
 
-    private Optional<Sense> sense(Step step, String mark) {
+    private Optional<ReadingDirection> sense(Step step, String mark) {
         HalfSet half = half(step);
         return half.senseToo()
                 ? half.told()

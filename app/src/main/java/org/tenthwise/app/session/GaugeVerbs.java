@@ -3,7 +3,7 @@ package org.tenthwise.app.session;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Entry;
 
@@ -59,9 +59,9 @@ public final class GaugeVerbs {
      */
     public Reply tellSense(boolean rises) {
         Optional<Objection> against =
-                Objection.where(!(session.asked() instanceof Asked.WhichSense), Objection.Kind.NOT_ASKED_HERE);
+                Objection.where(!(session.asked() instanceof Prompt.WhichSense), Objection.Kind.NOT_ASKED_HERE);
         if (against.isEmpty()) {
-            gauge.tellSense(step(), rises ? Sense.FALLS_WITH_SIZE : Sense.RISES_WITH_SIZE);
+            gauge.tellSense(step(), rises ? ReadingDirection.FALLS_WITH_SIZE : ReadingDirection.RISES_WITH_SIZE);
         }
         return session.replied(against);
     }
@@ -72,7 +72,7 @@ public final class GaugeVerbs {
      */
     public Reply confirmSense(boolean so) throws CouldNotSave {
         Optional<Objection> against =
-                Objection.where(!(session.asked() instanceof Asked.SenseInFigures), Objection.Kind.NOT_ASKED_HERE);
+                Objection.where(!(session.asked() instanceof Prompt.SenseInFigures), Objection.Kind.NOT_ASKED_HERE);
         if (against.isEmpty() && so) {
             gauge.confirm(step());
         } else if (against.isEmpty()) {
@@ -99,7 +99,7 @@ public final class GaugeVerbs {
      */
     public Reply strikeOut(Entry setting, SettingFault fault, String reason) throws CouldNotSave {
         Optional<Objection> against = Objection.where(reason.isBlank(), Objection.Kind.BLANK)
-                .or(() -> Gate.strikingOut(book.run(), setting.seq()))
+                .or(() -> EntryCheck.strikingOut(book.run(), setting.seq()))
                 .or(() -> Objection.where(sharing(setting, fault).isEmpty(), Objection.Kind.NOT_ASKED_HERE));
         if (against.isEmpty()) {
             book.add(inDoubt(setting, fault).strikes(book.now(), book.by(), reason.strip()));

@@ -1,7 +1,7 @@
 package org.tenthwise.app.session;
 
 import java.util.Optional;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.quantity.Written;
 
 /**
@@ -12,12 +12,12 @@ import org.tenthwise.model.quantity.Written;
  * @param certified size of its master
  * @param zero what it reads on that
  */
-record HalfSet(boolean senseToo, Optional<Sense> told, Optional<Written> certified, Optional<Written> zero) {
+record HalfSet(boolean senseToo, Optional<ReadingDirection> told, Optional<Written> certified, Optional<Written> zero) {
 
     static final HalfSet NOTHING = new HalfSet(false, Optional.empty(), Optional.empty(), Optional.empty());
     static final HalfSet SENSE_TOO = new HalfSet(true, Optional.empty(), Optional.empty(), Optional.empty());
 
-    HalfSet told(Sense sense) {
+    HalfSet told(ReadingDirection sense) {
         return new HalfSet(senseToo, Optional.of(sense), certified, zero);
     }
 

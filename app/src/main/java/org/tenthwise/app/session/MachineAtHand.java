@@ -27,7 +27,7 @@ final class MachineAtHand {
      * How the register of the machine counts, once a cut is offered that goes into it, and nobody said; not where it
      * was signed for as it is.
      */
-    static Optional<Asked> asked(Line line, Run run) {
+    static Optional<Prompt> asked(Line line, Run run) {
         boolean offered = line.finding()
                 .proposal()
                 .filter(proposal -> proposal.cut() instanceof EvenCut.Offered)
@@ -36,7 +36,7 @@ final class MachineAtHand {
                         && offered
                         && line.disposed().isEmpty()
                         && run.machineKnown().isEmpty()
-                ? Optional.of(new Asked.WhichRegister(run.begun().machine()))
+                ? Optional.of(new Prompt.WhichRegister(run.begun().machine()))
                 : Optional.empty();
     }
 

@@ -11,7 +11,7 @@ import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.RunOutFinding;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * What of a run-out is read next: a full turn at every section first. Where that is inside nothing more is asked; where
@@ -70,16 +70,16 @@ final class RunOutOrder {
     }
 
     /** @param sweep whether a full turn was asked for, or readings by angle; absent where neither was */
-    Optional<Asked.Reading> next(Optional<Boolean> sweep) {
+    Optional<Prompt.Reading> next(Optional<Boolean> sweep) {
         Optional<Group> wanted =
                 sweep.flatMap(turn -> missing(turn ? sweeps : byAngle)).or(this::byItself);
-        return wanted.map(group -> new Asked.Reading(
+        return wanted.map(group -> new Prompt.Reading(
                 group.next(), group.taken().size(), group.slots().size()));
     }
 
     private Optional<Group> byItself() {
-        Standing standing = finding.verdict().standing();
-        if (standing == Standing.PASS) {
+        VerdictKind standing = finding.verdict().standing();
+        if (standing == VerdictKind.PASS) {
             return Optional.empty();
         }
         boolean pointsFirst = !finding.swept()
@@ -88,10 +88,10 @@ final class RunOutOrder {
         if (pointsFirst && points.isPresent()) {
             return points;
         }
-        if (standing == Standing.FAIL && pointsFirst) {
+        if (standing == VerdictKind.FAIL && pointsFirst) {
             return Optional.empty();
         }
-        return missing(sweeps).or(() -> points.filter(group -> standing == Standing.FAIL));
+        return missing(sweeps).or(() -> points.filter(group -> standing == VerdictKind.FAIL));
     }
 
     private static Optional<Group> missing(List<Group> groups) {

@@ -8,7 +8,7 @@ import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
@@ -35,7 +35,7 @@ public final class RunSession {
     private final GaugeVerbs gaugeVerbs;
     private final FigureVerbs figures;
     private final MachineAtHand machine;
-    private final Gate gate;
+    private final EntryCheck gate;
     private final Plan plan;
     private final WayOfReading way = new WayOfReading();
 
@@ -46,10 +46,10 @@ public final class RunSession {
         this.gauge = new GaugeAtHand(book, rack);
         this.gaugeVerbs = new GaugeVerbs(this, book, gauge);
         this.machine = new MachineAtHand(book);
-        this.gate = new Gate(plan);
+        this.gate = new EntryCheck(plan);
         this.figures = new FigureVerbs(this, book, gauge, gate);
         this.plan = plan;
-        this.inHand = Whereabouts.whereItStopped(book.sheet());
+        this.inHand = Progress.whereItStopped(book.sheet());
     }
 
     public String id() {
@@ -63,7 +63,7 @@ public final class RunSession {
                 asked(),
                 sheet().run().setting(inHand.number()),
                 way.readingsFirst(pass()),
-                Whereabouts.next(sheet(), inHand));
+                Progress.next(sheet(), inHand));
     }
 
     public Reply goTo(int step) {
@@ -74,9 +74,7 @@ public final class RunSession {
 
     /** To the next step that is neither settled nor held; stays where there is none. */
     public Reply goOn() {
-        return Whereabouts.next(sheet(), inHand)
-                .map(step -> goTo(step.number()))
-                .orElseGet(() -> Reply.taken(state()));
+        return Progress.next(sheet(), inHand).map(step -> goTo(step.number())).orElseGet(() -> Reply.taken(state()));
     }
 
     /** What can be done with the gauge of the step in hand. */
@@ -123,7 +121,7 @@ public final class RunSession {
         Step before = inHand;
         if (before.number() == step && state().figureBeginsNext()) {
             goOn();
-            if (asked() instanceof Asked.Reading
+            if (asked() instanceof Prompt.Reading
                     && gate.opens(inHand, text, sheet().run().setting(inHand.number()))) {
                 return enter(text);
             }
@@ -151,17 +149,17 @@ public final class RunSession {
      * Takes a temperature for the pass in hand, where one is needed; it need not be asked for yet, and one taken before
      * is replaced.
      */
-    public Reply temperature(Body of, String text) throws CouldNotSave {
+    public Reply temperature(MeasuredBody of, String text) throws CouldNotSave {
         return figures.temperature(of, text, false);
     }
 
     /** Takes a temperature on purpose although it is far off; in everything else as {@link #temperature}. */
-    public Reply keepTemperature(Body of, String text) throws CouldNotSave {
+    public Reply keepTemperature(MeasuredBody of, String text) throws CouldNotSave {
         return figures.temperature(of, text, true);
     }
 
     public Reply answer(Answer answer) throws CouldNotSave {
-        if (!(asked() instanceof Asked.Answering wanted)
+        if (!(asked() instanceof Prompt.Answering wanted)
                 || !wanted.question().answers().contains(answer)) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
@@ -171,7 +169,7 @@ public final class RunSession {
 
     /** Begins a new pass: the readings so far stay in the record, and the step is measured anew. */
     public Reply again(Event.PassBegun.Why why) throws CouldNotSave {
-        Optional<Objection> against = shut().or(() -> Gate.again(pass(), why))
+        Optional<Objection> against = shut().or(() -> EntryCheck.again(pass(), why))
                 .or(() -> CutGate.cutting(finding(), pass()).filter(unread -> why == Event.PassBegun.Why.CUT));
         if (against.isEmpty()) {
             way.forget();
@@ -200,7 +198,7 @@ public final class RunSession {
         return keptUnless(
                 Objection.where(reason.isBlank(), Objection.Kind.BLANK)
                         .or(this::closed)
-                        .or(() -> Gate.strikingOut(sheet().run(), entry)),
+                        .or(() -> EntryCheck.strikingOut(sheet().run(), entry)),
                 () -> new Event.StruckOut(entry, reason.strip()));
     }
 
@@ -229,7 +227,7 @@ public final class RunSession {
      *     drawing needs one
      */
     public Reply dispose(Disposition disposition, String reason, String signedBy, String number) throws CouldNotSave {
-        Event.Disposed disposed = Dispositions.signed(inHand, disposition, reason, signedBy, number);
+        Event.DispositionSigned disposed = Dispositions.signed(inHand, disposition, reason, signedBy, number);
         return keptUnless(shut().or(() -> Dispositions.against(finding(), disposed)), () -> disposed);
     }
 
@@ -246,11 +244,11 @@ public final class RunSession {
                 () -> new Event.Closed(signedBy.strip(), meaning));
     }
 
-    Asked asked() {
-        return shut().<Asked>map(why -> why.kind() == Objection.Kind.CLOSED
-                        ? new Asked.Closed()
-                        : new Asked.Held(sheet().line(inHand.number()).waitingFor()))
-                .orElseGet(() -> Asking.next(sheet(), inHand, way, gauge));
+    Prompt asked() {
+        return shut().<Prompt>map(why -> why.kind() == Objection.Kind.CLOSED
+                        ? new Prompt.Closed()
+                        : new Prompt.Held(sheet().line(inHand.number()).waitingFor()))
+                .orElseGet(() -> NextPrompt.next(sheet(), inHand, way, gauge));
     }
 
     /** What is said against whatever is taken at a step: the run is closed, or a hold point keeps the step shut. */

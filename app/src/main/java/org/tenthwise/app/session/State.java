@@ -11,7 +11,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -26,7 +26,7 @@ import org.tenthwise.model.run.Run;
  * @param next step that follows the one in hand: the next that is neither settled nor held; absent at the end
  */
 public record State(
-        Sheet sheet, Step inHand, Asked asked, Optional<Setting> setting, boolean readingsFirst, Optional<Step> next) {
+        Sheet sheet, Step inHand, Prompt asked, Optional<Setting> setting, boolean readingsFirst, Optional<Step> next) {
 
     public Line line() {
         return sheet.line(inHand.number());
@@ -48,7 +48,7 @@ public record State(
 
     /** Whether the step in hand can be measured anew: something was read or answered, and the step is not shut. */
     public boolean mayBeginPass() {
-        return !pass().isEmpty() && !(asked instanceof Asked.Held) && !(asked instanceof Asked.Closed);
+        return !pass().isEmpty() && !(asked instanceof Prompt.Held) && !(asked instanceof Prompt.Closed);
     }
 
     /** Whether a cut may be taken: everything of the pass is read and settled, or someone signed for it. */
@@ -64,9 +64,9 @@ public record State(
     /** Whether temperatures are needed that can still be taken before the readings or after them, as one likes. */
     public boolean turnable() {
         return pass().standing().isEmpty()
-                && !(asked instanceof Asked.Held)
-                && !(asked instanceof Asked.Closed)
-                && line().finding().warmth().flatMap(Warmth::wanted).isPresent();
+                && !(asked instanceof Prompt.Held)
+                && !(asked instanceof Prompt.Closed)
+                && line().finding().warmth().flatMap(TemperatureEffect::wanted).isPresent();
     }
 
     /**
@@ -74,7 +74,7 @@ public record State(
      * measured.
      */
     public boolean figureBeginsNext() {
-        return asked instanceof Asked.Nothing
+        return asked instanceof Prompt.Nothing
                 && line().settled()
                 && next.filter(step -> !step.check().slots().isEmpty()).isPresent();
     }
@@ -85,7 +85,7 @@ public record State(
      * is no choice.
      */
     public Optional<Boolean> otherTurn() {
-        return asked instanceof Asked.Reading reading
+        return asked instanceof Prompt.Reading reading
                         && reading.taken() == 0
                         && line().finding() instanceof RunOutFinding runOut
                 ? Optional.of(!RunOutOrder.isOfATurn(runOut.check(), reading.slot()))
@@ -98,7 +98,7 @@ public record State(
      * or more.
      */
     public Optional<Measured> movable() {
-        boolean shut = asked instanceof Asked.Held || asked instanceof Asked.Closed;
+        boolean shut = asked instanceof Prompt.Held || asked instanceof Prompt.Closed;
         return !shut && line().finding() instanceof RunOutFinding runOut
                 ? new RunOutOrder(runOut)
                         .alone()

@@ -1,13 +1,13 @@
 package org.tenthwise.app.session;
 
 import java.util.Optional;
-import org.tenthwise.model.plan.Body;
-import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.MeasuredBody;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Plausible;
-import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Event.PassBegun.Why;
@@ -19,18 +19,18 @@ final class Thermometer {
     private Thermometer() {}
 
     /** The next temperature to take once the readings are there. */
-    static Optional<Asked> asked(Line line, Run run) {
+    static Optional<Prompt> asked(Line line, Run run) {
         return line.finding()
                 .warmth()
-                .flatMap(Warmth::wanted)
-                .map(body -> new Asked.Temperature(body, suggested(body, run)));
+                .flatMap(TemperatureEffect::wanted)
+                .map(body -> new Prompt.Temperature(body, suggested(body, run)));
     }
 
     /**
      * What was read last of {@code body} in the run and was not struck out, at whatever check; nothing from before work
      * that warms.
      */
-    private static Optional<Degrees> suggested(Body body, Run run) {
+    private static Optional<Degrees> suggested(MeasuredBody body, Run run) {
         long cut = run.entries().stream()
                 .filter(entry -> warms(entry.event()))
                 .mapToLong(Entry::seq)
@@ -46,11 +46,11 @@ final class Thermometer {
 
     private static boolean warms(Event event) {
         return event instanceof Event.PassBegun pass && pass.why() == Why.CUT
-                || event instanceof Event.Disposed disposed
+                || event instanceof Event.DispositionSigned disposed
                         && disposed.disposition().changesTheWork();
     }
 
-    static Optional<Objection> objection(String text, Climate climate) {
+    static Optional<Objection> objection(String text, ThermalData climate) {
         if (!Written.isPlainDecimal(text)) {
             return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
         }

@@ -48,7 +48,7 @@ public record Before(long place, String hash) {
         to.put("hash", hash);
     }
 
-    static Before read(Fields from) throws UnreadableEntry {
+    static Before read(JsonFields from) throws UnreadableEntry {
         Before before = new Before(from.whole("place"), from.text("hash"));
         from.end();
         return before;

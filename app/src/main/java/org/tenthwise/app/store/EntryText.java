@@ -66,9 +66,9 @@ public final class EntryText {
 
     /** @param body UTF-8, as stored */
     public static Entry read(long seq, byte[] body) throws UnreadableEntry {
-        Fields fields = new Fields(tree(decoded(body)));
+        JsonFields fields = new JsonFields(tree(decoded(body)));
         String run = fields.text("run");
-        Optional<Fields> before = fields.objectIfAny("before");
+        Optional<JsonFields> before = fields.objectIfAny("before");
         if (before.isPresent()) {
             Before.read(before.get());
         }
@@ -80,7 +80,7 @@ public final class EntryText {
         return new Entry(seq, run, at, by, event);
     }
 
-    private static Event event(String kind, Fields fields) throws UnreadableEntry {
+    private static Event event(String kind, JsonFields fields) throws UnreadableEntry {
         Optional<EventKind<?>> known = EventKind.named(kind);
         return known.isPresent() ? known.get().read(fields) : new Event.Unknown(kind, fields.asText());
     }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
@@ -21,7 +21,7 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
 
     /** Takes the fields of an event. */
     interface Reader<E> {
-        E from(Fields fields) throws UnreadableEntry;
+        E from(JsonFields fields) throws UnreadableEntry;
     }
 
     static final List<EventKind<?>> ALL = List.of(
@@ -29,33 +29,33 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     "begun",
                     Event.Begun.class,
                     (begun, to) -> {
-                        Parts.write(begun.part(), to.putObject("part"));
+                        EventJson.write(begun.part(), to.putObject("part"));
                         to.put("serial", begun.serial());
                         to.put("lot", begun.lot());
                         to.put("machine", begun.machine());
-                        Parts.write(begun.plan(), to.putObject("plan"));
+                        EventJson.write(begun.plan(), to.putObject("plan"));
                         if (begun.noLot()) {
                             to.put("no-lot", true);
                         }
                     },
                     from -> new Event.Begun(
-                            Parts.part(from.object("part")),
+                            EventJson.part(from.object("part")),
                             from.text("serial"),
                             from.text("lot"),
                             from.text("machine"),
-                            Parts.plan(from.object("plan")),
+                            EventJson.plan(from.object("plan")),
                             from.isSo("no-lot"))),
             new EventKind<>(
                     "gauge-known",
                     Event.GaugeKnown.class,
-                    (known, to) -> Parts.write(known.gauge(), to.putObject("gauge")),
-                    from -> new Event.GaugeKnown(Parts.gauge(from.object("gauge")))),
+                    (known, to) -> EventJson.write(known.gauge(), to.putObject("gauge")),
+                    from -> new Event.GaugeKnown(EventJson.gauge(from.object("gauge")))),
             new EventKind<>(
                     "machine-known",
                     Event.MachineKnown.class,
                     (known, to) -> to.put("machine", known.machine())
-                            .put("register", Fields.word(known.register()))
-                            .put("usual-aim", Fields.word(known.usual())),
+                            .put("register", JsonFields.word(known.register()))
+                            .put("usual-aim", JsonFields.word(known.usual())),
                     from -> new Event.MachineKnown(
                             from.text("machine"),
                             from.word("register", Register.class),
@@ -78,26 +78,26 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     Event.GaugeSet.class,
                     (set, to) -> {
                         to.put("step", set.step());
-                        Parts.write(set.setting(), to.putObject("setting"));
+                        EventJson.write(set.setting(), to.putObject("setting"));
                     },
-                    from -> new Event.GaugeSet(from.step("step"), Parts.setting(from.object("setting")))),
+                    from -> new Event.GaugeSet(from.step("step"), EventJson.setting(from.object("setting")))),
             new EventKind<>(
                     "reading-taken",
                     Event.ReadingTaken.class,
                     (taken, to) -> {
                         to.put("step", taken.step());
                         to.put("slot", taken.slot());
-                        Parts.write(taken.typed(), to.putObject("typed"));
+                        EventJson.write(taken.typed(), to.putObject("typed"));
                     },
                     from -> new Event.ReadingTaken(
-                            from.step("step"), from.text("slot"), Parts.written(from.object("typed")))),
+                            from.step("step"), from.text("slot"), EventJson.written(from.object("typed")))),
             new EventKind<>(
                     "temperature-taken",
                     Event.TemperatureTaken.class,
-                    (taken, to) -> Parts.write(
-                            taken.read(), to.put("step", taken.step()).put("of", Fields.word(taken.of()))),
+                    (taken, to) -> EventJson.write(
+                            taken.read(), to.put("step", taken.step()).put("of", JsonFields.word(taken.of()))),
                     from -> new Event.TemperatureTaken(
-                            from.step("step"), from.word("of", Body.class), Parts.degrees(from))),
+                            from.step("step"), from.word("of", MeasuredBody.class), EventJson.degrees(from))),
             new EventKind<>(
                     "struck-out",
                     Event.StruckOut.class,
@@ -107,8 +107,8 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     "answered",
                     Event.Answered.class,
                     (answered, to) -> to.put("step", answered.step())
-                            .put("question", Fields.word(answered.question()))
-                            .put("answer", Fields.word(answered.answer())),
+                            .put("question", JsonFields.word(answered.question()))
+                            .put("answer", JsonFields.word(answered.answer())),
                     from -> new Event.Answered(
                             from.step("step"),
                             from.word("question", Question.class),
@@ -116,7 +116,7 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
             new EventKind<>(
                     "pass-begun",
                     Event.PassBegun.class,
-                    (pass, to) -> to.put("step", pass.step()).put("why", Fields.word(pass.why())),
+                    (pass, to) -> to.put("step", pass.step()).put("why", JsonFields.word(pass.why())),
                     from -> new Event.PassBegun(from.step("step"), from.word("why", Event.PassBegun.Why.class))),
             new EventKind<>(
                     "doubt-flagged",
@@ -130,15 +130,15 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     from -> new Event.NoteMade(from.step("step"), from.text("words"))),
             new EventKind<>(
                     "disposed",
-                    Event.Disposed.class,
+                    Event.DispositionSigned.class,
                     (disposed, to) -> {
                         to.put("step", disposed.step())
-                                .put("disposition", Fields.word(disposed.disposition()))
+                                .put("disposition", JsonFields.word(disposed.disposition()))
                                 .put("reason", disposed.reason())
                                 .put("signed-by", disposed.signedBy());
                         disposed.document().ifPresent(number -> to.put("number", number));
                     },
-                    from -> new Event.Disposed(
+                    from -> new Event.DispositionSigned(
                             from.step("step"),
                             from.word("disposition", Disposition.class),
                             from.text("reason"),
@@ -154,7 +154,7 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     "signed",
                     Event.Signed.class,
                     (signed, to) ->
-                            to.put("signed-by", signed.signedBy()).put("meaning", Fields.word(signed.meaning())),
+                            to.put("signed-by", signed.signedBy()).put("meaning", JsonFields.word(signed.meaning())),
                     from -> new Event.Signed(from.text("signed-by"), from.word("meaning", SignedAs.class))),
             new EventKind<>(
                     "closed",
@@ -179,7 +179,7 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
         writer.accept(type.cast(event), to);
     }
 
-    E read(Fields from) throws UnreadableEntry {
+    E read(JsonFields from) throws UnreadableEntry {
         try {
             E event = reader.from(from);
             from.end();

@@ -11,7 +11,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Proposal;
-import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.record.WiresFinding;
 
 /**
@@ -219,7 +219,7 @@ final class CutAdvice {
             return places == 1 ? words.say("next.cut.unread-one") : words.say("next.cut.unread", places);
         }
         return finding.warmth()
-                .map(Warmth::missing)
+                .map(TemperatureEffect::missing)
                 .filter(missing -> missing > 0)
                 .map(missing -> words.say("next.cut.temperatures"))
                 .orElse("");

@@ -5,13 +5,13 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.plan.Body;
-import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.TemperatureAsked;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
-import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.TemperatureEffect;
 
 /**
  * What there is to say about temperature: whether it matters, what is missing, what was corrected and on what figures.
@@ -29,7 +29,7 @@ public final class Heat {
         return finding.warmth().map(warmth -> of(finding, warmth)).orElse("");
     }
 
-    private String of(Finding finding, Warmth warmth) {
+    private String of(Finding finding, TemperatureEffect warmth) {
         String most = worst(finding, warmth.worst().worst());
         if (warmth.needed() && warmth.missing() == 0) {
             return corrected(finding, warmth);
@@ -47,7 +47,7 @@ public final class Heat {
         return words.say(warmth.asked() == TemperatureAsked.NEVER ? "heat.not-asked" : "heat.missing", most, tolerance);
     }
 
-    private String corrected(Finding finding, Warmth warmth) {
+    private String corrected(Finding finding, TemperatureEffect warmth) {
         List<String> said = new ArrayList<>();
         said.add(words.say(
                 "heat.corrected", warmth.part().orElseThrow(), warmth.gauge().orElseThrow()));
@@ -64,11 +64,12 @@ public final class Heat {
     public List<String> figures(Finding finding) {
         return finding.warmth()
                 .filter(warmth -> warmth.correction().isPresent())
-                .map(warmth -> List.of(grows(Body.PART, warmth.climate()), grows(Body.GAUGE, warmth.climate())))
+                .map(warmth -> List.of(
+                        grows(MeasuredBody.PART, warmth.climate()), grows(MeasuredBody.GAUGE, warmth.climate())))
                 .orElse(List.of());
     }
 
-    private String grows(Body body, Climate climate) {
+    private String grows(MeasuredBody body, ThermalData climate) {
         return words.say(
                 words.key("heat.expansion", body),
                 climate.scale().perDegree(climate.of(body).expansion()).toPlainString(),

@@ -9,7 +9,7 @@ import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** How a record is called: what the characteristics come to, and beside it who signed for what. */
 public final class OutcomeWords {
@@ -61,7 +61,7 @@ public final class OutcomeWords {
         int all = sheet.characteristics().size();
         long uncut = sheet.characteristics().stream()
                 .filter(sheet::isOut)
-                .filter(line -> line.finding().verdict().standing() == Standing.CUT_AGAIN)
+                .filter(line -> line.finding().verdict().standing() == VerdictKind.CUT_AGAIN)
                 .count();
         long out = sheet.characteristics().stream().filter(sheet::isOut).count() - uncut;
         if (sheet.holdsWhatIsNotKnown()) {
@@ -150,7 +150,7 @@ public final class OutcomeWords {
 
     /** How many characteristics passed, and what there is beside them. */
     public String counts(Sheet sheet) {
-        long passed = sheet.count(Standing.PASS);
+        long passed = sheet.count(VerdictKind.PASS);
         String beside = BESIDE.stream()
                 .filter(of -> !sheet.of(of).isEmpty())
                 .map(of -> words.say(
@@ -172,15 +172,15 @@ public final class OutcomeWords {
      * The shape that may stand beside it. Only what passed whole and was signed against by nobody has that of a pass;
      * what is conceded has none.
      */
-    public static Optional<Standing> shape(Sheet sheet) {
+    public static Optional<VerdictKind> shape(Sheet sheet) {
         if (!sheet.against().isEmpty()) {
-            return Optional.of(Standing.FAIL);
+            return Optional.of(VerdictKind.FAIL);
         }
         return switch (sheet.outcome()) {
-            case CONFORMS -> Optional.of(Standing.PASS);
+            case CONFORMS -> Optional.of(VerdictKind.PASS);
             case CONFORMS_WITH_CONCESSIONS -> Optional.empty();
-            case DOES_NOT_CONFORM -> Optional.of(Standing.FAIL);
-            case NOT_COMPLETE -> Optional.of(Standing.OPEN);
+            case DOES_NOT_CONFORM -> Optional.of(VerdictKind.FAIL);
+            case NOT_COMPLETE -> Optional.of(VerdictKind.OPEN);
         };
     }
 }

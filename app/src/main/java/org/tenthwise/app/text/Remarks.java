@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.tenthwise.model.compute.form.Shape;
+import org.tenthwise.model.compute.form.WallShape;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
@@ -17,7 +17,7 @@ import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
-import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.record.WiresFinding;
 
 /**
@@ -79,7 +79,7 @@ public final class Remarks {
         if (said.isEmpty()) {
             return others(finding);
         }
-        boolean weighty = finding.warmth().filter(Warmth::needed).isPresent();
+        boolean weighty = finding.warmth().filter(TemperatureEffect::needed).isPresent();
         return Stream.of(
                         weighty ? List.of(said) : List.<String>of(),
                         others(finding),
@@ -144,7 +144,7 @@ public final class Remarks {
     private void wall(SizeFinding finding, StepFigures figures, List<String> said) {
         finding.form()
                 .shape()
-                .filter(shape -> shape != Shape.EVEN)
+                .filter(shape -> shape != WallShape.EVEN)
                 .ifPresent(shape -> said.add(words.say(
                         words.key(finding.check().feature() == Feature.DIAMETER ? "shape.outside" : "shape", shape),
                         figures.withUnit(finding.form().taper().map(Length::abs).orElse(Length.ZERO)))));

@@ -23,8 +23,8 @@ import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * Findings in words: the verdict, its distance, the value, and how a whole sheet is called. The same on the screen, in
@@ -45,13 +45,13 @@ public final class Sentences {
 
     /** How far from which limit, or what is missing; empty where there is nothing to add to the verdict. */
     public String distance(Finding finding) {
-        if (finding instanceof AnswerFinding && finding.verdict().standing() == Standing.OPEN) {
+        if (finding instanceof AnswerFinding && finding.verdict().standing() == VerdictKind.OPEN) {
             return words.say("distance.not-answered");
         }
         if (finding instanceof WiresFinding wires && (wires.bottoms() || wires.mayBottom())) {
             return rootClearance(wires);
         }
-        if (finding.verdict().standing() == Standing.OPEN) {
+        if (finding.verdict().standing() == VerdictKind.OPEN) {
             if (finding.missing() == 0) {
                 return words.say(
                         "distance.waits-for", finding.step().check().restsOn().get(0));
@@ -103,7 +103,7 @@ public final class Sentences {
         String value = StepFigures.value(finding)
                 .map(size -> StepFigures.of(finding).judged(size))
                 .orElse("");
-        return value.isEmpty() || finding.verdict().standing() != Standing.OPEN
+        return value.isEmpty() || finding.verdict().standing() != VerdictKind.OPEN
                 ? value
                 : words.say("value.so-far", value);
     }
@@ -204,7 +204,7 @@ public final class Sentences {
     /**
      * The number a disposition was signed under, or that none was given where one belongs to it; empty where none does.
      */
-    public String document(Event.Disposed disposed) {
+    public String document(Event.DispositionSigned disposed) {
         String name = words.say("disposition.number", disposed.disposition());
         return disposed.document()
                 .map(number -> words.say("disposition.document", name, number))

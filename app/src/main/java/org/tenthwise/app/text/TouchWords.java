@@ -10,7 +10,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.SizeFinding;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * How the part is read: held or let go, square across or askew, to the point of a drill or not, and what that took off.
@@ -42,7 +42,7 @@ public final class TouchWords {
     String beforeACut(Finding finding) {
         boolean released =
                 finding.step().clamping().filter(Clamping.RELEASED::equals).isPresent();
-        boolean cut = finding.verdict().standing() == Standing.CUT_AGAIN
+        boolean cut = finding.verdict().standing() == VerdictKind.CUT_AGAIN
                 || finding.proposal().isPresent();
         return released && cut ? words.say("touch.before-a-cut") : "";
     }

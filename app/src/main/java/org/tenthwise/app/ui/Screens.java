@@ -4,12 +4,12 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tenthwise.app.bench.Bench;
-import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.reference.Comparison;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.SettingFault;
-import org.tenthwise.app.session.Shop;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.Words;
@@ -23,8 +23,8 @@ import org.tenthwise.app.ui.bench.BenchViewModel;
 import org.tenthwise.app.ui.cut.CutOnTheseViewModel;
 import org.tenthwise.app.ui.cut.MachineViewModel;
 import org.tenthwise.app.ui.dispose.DisposeViewModel;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.FormView;
-import org.tenthwise.app.ui.form.InHand;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.gauge.GaugeViewModel;
 import org.tenthwise.app.ui.gauge.OtherGaugeViewModel;
@@ -39,9 +39,9 @@ import org.tenthwise.app.ui.reference.ReferenceView;
 import org.tenthwise.app.ui.reference.ReferenceViewModel;
 import org.tenthwise.app.ui.run.RunScreen;
 import org.tenthwise.app.ui.run.RunViewModel;
-import org.tenthwise.app.ui.shell.Errands;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.sign.SignView;
@@ -49,7 +49,7 @@ import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.app.ui.stood.StoodViewModel;
 import org.tenthwise.app.ui.strike.StrikeViewModel;
 import org.tenthwise.app.ui.theme.Look;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.plan.Plan;
@@ -59,18 +59,18 @@ import org.tenthwise.model.run.Entry;
  * Builds every screen by hand and lays it on the shell. The home screen lies undermost; a run and a record lie on it,
  * and what is done to a run lies on the run. Screen thread only.
  */
-public final class Screens implements Journey {
+public final class Screens implements Navigator {
 
     private final Shell shell;
-    private final Shop shop;
+    private final Runs shop;
     private final Callable<Catalogue> plans;
     private final Handout handout;
     private final Sums sums;
     private final AboutFacts facts;
     private final Words words;
     private final Clock clock;
-    private final Errands errands;
-    private final Pictures pictures;
+    private final LedgerTasks errands;
+    private final PictureFrames pictures;
     private final Bench bench;
     private Optional<Screen> undermost = Optional.empty();
 
@@ -82,7 +82,7 @@ public final class Screens implements Journey {
     public Screens(
             Shell shell,
             Look look,
-            Shop shop,
+            Runs shop,
             Background background,
             Callable<Catalogue> plans,
             Handout handout,
@@ -98,8 +98,8 @@ public final class Screens implements Journey {
         this.facts = facts;
         this.words = words;
         this.clock = clock;
-        this.errands = new Errands(background, words, this);
-        this.pictures = new Pictures(new ScreenFaces(), new Lettering(), look);
+        this.errands = new LedgerTasks(background, words, this);
+        this.pictures = new PictureFrames(new ScreenFaces(), new TextMetrics(), look);
         this.bench = new Bench(sums, words);
     }
 
@@ -237,7 +237,7 @@ public final class Screens implements Journey {
         shell.show(FormView.of(step, words, pictures));
     }
 
-    private InHand inHand(RunSession session) {
-        return new InHand(session, shop, errands);
+    private CurrentRun inHand(RunSession session) {
+        return new CurrentRun(session, shop, errands);
     }
 }

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.session.Asked;
-import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.Prompt;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -20,9 +20,9 @@ import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
@@ -60,7 +60,7 @@ class PrefillTest {
         assertEquals(
                 List.of("30.013", "20", "20"),
                 List.of(warm.text("reading"), warm.text("part_temp"), warm.text("gauge_temp")));
-        Climate climate = session.state().sheet().plan().climate().orElseThrow();
+        ThermalData climate = session.state().sheet().plan().climate().orElseThrow();
         assertEquals(
                 List.of(
                         climate.part().expansion().millionths().toPlainString(),
@@ -140,7 +140,7 @@ class PrefillTest {
                 """
                         + says);
         Plan plan = ((PlanReading.Good) new PlanReader().readKept(text)).plan();
-        return Workshop.must(() -> workshop.shop.begin(new Beginning(plan, "014", "", "Lathe 4", "Setter 2", true)));
+        return Workshop.must(() -> workshop.shop.begin(new RunHeader(plan, "014", "", "Lathe 4", "Setter 2", true)));
     }
 
     /** The step says not to cut there: no offset comes out next to it by one touch. */
@@ -181,7 +181,7 @@ class PrefillTest {
         RunSession session = workshop.setUp("014");
         Workshop.must(() -> session.goTo(13));
         for (String entered : List.of("30.000", "", "27", "22", "0.013")) {
-            Workshop.must(() -> session.state().asked() instanceof Asked.WhichSense
+            Workshop.must(() -> session.state().asked() instanceof Prompt.WhichSense
                     ? session.gauge().tellSense(false)
                     : session.state());
             Workshop.must(() -> session.enter(entered));

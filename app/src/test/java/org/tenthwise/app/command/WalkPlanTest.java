@@ -11,16 +11,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What a walk comes to: its lines, its exit code, its signatures, and what the readings file expects. */
 class WalkPlanTest extends Walking {
@@ -46,9 +46,9 @@ class WalkPlanTest extends Walking {
             Path file = file("r.toml", readings);
             Files.deleteIfExists(store);
             walk(part.planFile(), file);
-            Sample sample = ((SampleReading.Good) new SampleReader().read(readings, part.plan())).sample();
+            ReadingsFile sample = ((SampleReading.Good) new SampleReader().read(readings, part.plan())).sample();
             try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-                Sheet sheet = Shop.sheet(kept, kept.runs().get(0));
+                Sheet sheet = Runs.sheet(kept, kept.runs().get(0));
                 sample.expected().forEach((number, standing) -> {
                     Line line = sheet.line(number);
                     if (!line.held()) {
@@ -89,8 +89,8 @@ class WalkPlanTest extends Walking {
                         + "it. What was taken before it is kept as run LG-2207-C-014. Put the readings file right.",
                 typed.trouble());
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            Sheet sheet = Shop.sheet(kept, "LG-2207-C-014");
-            assertEquals(Standing.FAIL, sheet.line(3).finding().verdict().standing());
+            Sheet sheet = Runs.sheet(kept, "LG-2207-C-014");
+            assertEquals(VerdictKind.FAIL, sheet.line(3).finding().verdict().standing());
             assertTrue(sheet.line(6).passes().stream().allMatch(pass -> pass.isEmpty()));
         }
     }

@@ -10,11 +10,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -37,7 +37,7 @@ class WalkReadingsTest extends Walking {
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
             assertEquals(
                     List.of("70.40 struck", "70.04", "70.02"),
-                    Shop.sheet(kept, "LG-2207-C-014").line(7).passes().get(0).readings().stream()
+                    Runs.sheet(kept, "LG-2207-C-014").line(7).passes().get(0).readings().stream()
                             .map(reading ->
                                     reading.typed().text() + (reading.struck().isPresent() ? " struck" : ""))
                             .toList());
@@ -66,7 +66,7 @@ class WalkReadingsTest extends Walking {
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
             assertEquals(
                     Optional.of(Degrees.of("73.0", CELSIUS)),
-                    Shop.sheet(kept, "LG-2207-C-014-2").line(13).passes().get(1).temperature(Body.PART));
+                    Runs.sheet(kept, "LG-2207-C-014-2").line(13).passes().get(1).temperature(MeasuredBody.PART));
         }
     }
 
@@ -85,7 +85,7 @@ class WalkReadingsTest extends Walking {
         Typed typed = walkWith("\"70.04\", \"70.02\"", "{ reading = \"2.7575\", unit = \"in\" }, \"70.02\"");
         assertEquals(0, typed.exit(), typed::toString);
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            Run.Reading read = Shop.sheet(kept, "LG-2207-C-014")
+            Run.Reading read = Runs.sheet(kept, "LG-2207-C-014")
                     .line(7)
                     .passes()
                     .get(0)

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.MachineRack;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.text.Advice;
@@ -108,7 +108,7 @@ class WalkTheNextCutTest extends Walking {
                 """);
         assertEquals(1, typed.exit(), typed::toString);
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            Line line = Shop.sheet(kept, "T-1-A-1").line(1);
+            Line line = Runs.sheet(kept, "T-1-A-1").line(1);
             assertEquals(
                     Optional.of(new Written("0.009", Unit.MILLIMETRE).length()),
                     line.finding().proposal().orElseThrow().offset());
@@ -135,7 +135,7 @@ class WalkTheNextCutTest extends Walking {
                                 + "1\"\nmeaning = \"machined and measured\"\n")
                         .exit());
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
-            Line line = Shop.sheet(kept, "T-1-A-1").line(1);
+            Line line = Runs.sheet(kept, "T-1-A-1").line(1);
             assertEquals(
                     List.of("back"),
                     line.earlier().get(0).proposal().orElseThrow().unread().stream()
@@ -178,7 +178,7 @@ class WalkTheNextCutTest extends Walking {
         try (KeptEntries kept = SqliteLedger.openToRead(store)) {
             assertEquals(
                     Optional.of(Aim.ByLimits.THIRD),
-                    Shop.sheet(kept, "T-1-A-2").run().usualAim());
+                    Runs.sheet(kept, "T-1-A-2").run().usualAim());
             assertEquals(
                     Optional.of(Aim.ByLimits.THIRD),
                     new MachineRack(kept).find("Lathe 4").map(Event.MachineKnown::usual));

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
@@ -32,7 +32,7 @@ class CsvRecordTest {
 
     private static final String MOMENT = "\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d(:\\d\\d(\\.\\d+)?)?(Z|[+-]\\d\\d:\\d\\d)";
 
-    private final Sample sample = Records.passing(PART);
+    private final ReadingsFile sample = Records.passing(PART);
 
     @Test
     void everyCharacteristicOfThePlanHasARow() {
@@ -247,9 +247,11 @@ class CsvRecordTest {
     @Test
     void aRepairStaysInEveryRowOfItsCharacteristicAndADispositionHasItsNumber() {
         Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE)
-                .add(new Event.Disposed(12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
+                .add(new Event.DispositionSigned(
+                        12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
                 .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
-                .add(new Event.Disposed(26, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
+                .add(new Event.DispositionSigned(
+                        26, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
         List<CSVRecord> rows = rows(walk.evidence()).stream()
                 .filter(row -> !row.get("repaired").isEmpty())
                 .toList();
@@ -271,9 +273,11 @@ class CsvRecordTest {
     @Test
     void whatWasEverSignedHasARowOfItsOwn() {
         Records.Walk walk = Records.walk(PART, sample, Integer.MAX_VALUE)
-                .add(new Event.Disposed(12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
+                .add(new Event.DispositionSigned(
+                        12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
                 .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
-                .add(new Event.Disposed(12, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
+                .add(new Event.DispositionSigned(
+                        12, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
         long reading = walk.evidence().last().seq() - 1;
         List<CSVRecord> rows = rows(walk.evidence()).stream()
                 .filter(row ->

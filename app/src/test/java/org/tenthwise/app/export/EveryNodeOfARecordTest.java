@@ -24,11 +24,11 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
@@ -101,7 +101,7 @@ class EveryNodeOfARecordTest {
      */
     private ObjectNode record() {
         Setting bore = Setting.onMaster(
-                new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)),
+                new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE)),
                 "R-20",
                 mm("20.001"),
                 mm("0.000"));
@@ -113,16 +113,18 @@ class EveryNodeOfARecordTest {
                 .add(new Event.ReadingTaken(2, "1.1", mm("-0.012")))
                 .add(new Event.StruckOut(5, "Dirt."))
                 .add(new Event.ReadingTaken(2, "2.1", mm("-0.004")))
-                .add(new Event.TemperatureTaken(2, Body.PART, Degrees.of("22.5", CELSIUS)))
-                .add(new Event.TemperatureTaken(2, Body.GAUGE, Degrees.of("20.5", CELSIUS)))
+                .add(new Event.TemperatureTaken(2, MeasuredBody.PART, Degrees.of("22.5", CELSIUS)))
+                .add(new Event.TemperatureTaken(2, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)))
                 .add(new Event.DoubtFlagged(2, "Which end?"))
                 .add(new Event.NoteMade(0, "Night shift."))
                 .add(new Event.PassBegun(2, Event.PassBegun.Why.CUT))
                 .add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
-                .add(new Event.Disposed(2, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")))
+                .add(new Event.DispositionSigned(
+                        2, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")))
                 .add(new Event.ReadingTaken(2, "1.1", mm("-0.060")))
                 .add(new Event.ReadingTaken(2, "2.1", mm("-0.061")))
-                .add(new Event.Disposed(2, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-1")))
+                .add(new Event.DispositionSigned(
+                        2, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-1")))
                 .add(new Event.GaugeSet(3, Setting.direct(new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty()))))
                 .add(new Event.MachineKnown("Lathe 4", Register.RADIUS, Aim.ByLimits.MIDDLE))
                 .add(new Event.ReadingTaken(3, "1.1", mm("30.120")))

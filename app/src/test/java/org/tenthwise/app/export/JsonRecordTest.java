@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
@@ -80,9 +80,11 @@ class JsonRecordTest {
     @Test
     void whatTheDrawingRequiresAndWhatWasEverSignedStandsWithItsEntry() {
         Records.Walk walk = Records.walk(PART, Records.passing(PART), Integer.MAX_VALUE)
-                .add(new Event.Disposed(12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
+                .add(new Event.DispositionSigned(
+                        12, Disposition.REPAIR, "Insert fitted.", "Design office", Optional.of("A-7")))
                 .add(new Event.ReadingTaken(12, "1.1", new Written("45.2", Unit.MILLIMETRE)))
-                .add(new Event.Disposed(12, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
+                .add(new Event.DispositionSigned(
+                        12, Disposition.USE_AS_IS, "Agreed.", "Design office", Optional.of("C-117")));
         Evidence evidence = walk.evidence();
         JsonNode depth = tree(evidence).at("/result/characteristics/11");
         assertEquals(PART.plan().step(12).drawing(), depth.path("requirement").textValue());
@@ -128,7 +130,7 @@ class JsonRecordTest {
     }
 
     private static Event part(String read) {
-        return new Event.TemperatureTaken(TURNED, Body.PART, Degrees.of(read, TemperatureScale.CELSIUS));
+        return new Event.TemperatureTaken(TURNED, MeasuredBody.PART, Degrees.of(read, TemperatureScale.CELSIUS));
     }
 
     private static List<Boolean> counting(Records.Walk walk) {

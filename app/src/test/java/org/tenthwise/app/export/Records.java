@@ -10,7 +10,7 @@ import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Plan;
@@ -77,16 +77,16 @@ public final class Records {
 
     private Records() {}
 
-    public static Sample passing(DemoPart part) {
+    public static ReadingsFile passing(DemoPart part) {
         return sample(part, part.passingReadings());
     }
 
-    public static Sample failing(DemoPart part) {
+    public static ReadingsFile failing(DemoPart part) {
         return sample(part, part.failingReadings());
     }
 
     /** A sample as far as its first {@code events} events; all of it where there are no more. */
-    public static Walk walk(DemoPart part, Sample sample, int events) {
+    public static Walk walk(DemoPart part, ReadingsFile sample, int events) {
         return new Walk(part.plan(), sample.by())
                 .add(sample.begun())
                 .addAll(sample.events()
@@ -94,18 +94,18 @@ public final class Records {
     }
 
     /** The same as a run of another name. */
-    static Walk walk(String name, DemoPart part, Sample sample, int events) {
+    static Walk walk(String name, DemoPart part, ReadingsFile sample, int events) {
         return new Walk(name, part.plan(), sample.by())
                 .add(sample.begun())
                 .addAll(sample.events()
                         .subList(0, Math.min(events, sample.events().size())));
     }
 
-    public static Evidence whole(DemoPart part, Sample sample) {
+    public static Evidence whole(DemoPart part, ReadingsFile sample) {
         return walk(part, sample, Integer.MAX_VALUE).evidence();
     }
 
-    private static Sample sample(DemoPart part, String readings) {
+    private static ReadingsFile sample(DemoPart part, String readings) {
         SampleReading reading = new SampleReader().read(readings, part.plan());
         if (reading instanceof SampleReading.Good good) {
             return good.sample();

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Plan;
@@ -26,7 +26,7 @@ public record DemoRun(Plan plan, Sheet sheet) {
         DemoPart part = sample.startsWith("LG") ? DemoPart.SCREW_CARRIER : DemoPart.WINCH_BARREL_END;
         Plan plan = part.plan();
         String text = sample.endsWith("pass") ? part.passingReadings() : part.failingReadings();
-        Sample read = ((SampleReading.Good) new SampleReader().read(text, plan)).sample();
+        ReadingsFile read = ((SampleReading.Good) new SampleReader().read(text, plan)).sample();
         List<Entry> entries = new ArrayList<>();
         entries.add(new Entry(1, "r", AT, read.by(), read.begun()));
         for (Event event : read.events()) {

@@ -18,7 +18,7 @@ public final class RecordingPen implements Pen {
     /** A text with the box its letters fill. */
     public record Lettered(String text, Box box, double size, Role role) {}
 
-    private final Lettering lettering = new Lettering();
+    private final TextMetrics lettering = new TextMetrics();
     private final List<Drawn> drawn = new ArrayList<>();
     private final List<Lettered> lettered = new ArrayList<>();
     /** How many shapes were drawn before each text. */
@@ -49,9 +49,9 @@ public final class RecordingPen implements Pen {
                 text,
                 new Box(
                         start.x(),
-                        start.y() - Lettering.CAPITAL * size,
+                        start.y() - TextMetrics.CAPITAL * size,
                         start.x() + lettering.width(text, face, size),
-                        start.y() + (tails ? Lettering.TAIL * size : 0)),
+                        start.y() + (tails ? TextMetrics.TAIL * size : 0)),
                 size,
                 role));
     }

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.picture.Sheets;
 import org.tenthwise.model.quantity.Length;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 class RowPicturesTest {
 
@@ -38,7 +38,9 @@ class RowPicturesTest {
     void theOneInHandHasATriangleAboveIt() {
         RecordingPen pen = RecordingPen.of(
                 new CheckRow(
-                        List.of(new CheckRow.Check(Standing.PASS, false), new CheckRow.Check(Standing.FAIL, false)),
+                        List.of(
+                                new CheckRow.Check(VerdictKind.PASS, false),
+                                new CheckRow.Check(VerdictKind.FAIL, false)),
                         OptionalInt.of(0),
                         ""),
                 Frame.small(370, 60, Role.SHEET));
@@ -110,7 +112,7 @@ class RowPicturesTest {
     private static CheckRow row(int count) {
         List<CheckRow.Check> checks = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            checks.add(new CheckRow.Check(Standing.values()[i % 5], i % 6 == 5));
+            checks.add(new CheckRow.Check(VerdictKind.values()[i % 5], i % 6 == 5));
         }
         return new CheckRow(checks, OptionalInt.of(count / 2), "");
     }

@@ -150,7 +150,7 @@ class SizePictureTest {
 
     private static Strip strip(String scene) {
         SizePicture picture = SizeScenes.all().get(scene);
-        Drawing drawing = new Drawing(new DryPen(), new Lettering(), SHEET);
+        Drawing drawing = new Drawing(new NullPen(), new TextMetrics(), SHEET);
         return new Strip(picture, drawing, SHEET.box(), StripLane.width(picture, drawing), true);
     }
 }

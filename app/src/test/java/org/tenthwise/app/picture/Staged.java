@@ -11,10 +11,10 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
@@ -72,7 +72,7 @@ final class Staged {
         return happens(new Event.GaugeSet(
                 step,
                 Setting.onMaster(
-                        new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)),
+                        new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.RISES_WITH_SIZE)),
                         "MR-1",
                         written(certified),
                         written("0"))));
@@ -85,8 +85,8 @@ final class Staged {
 
     /** Part and gauge at 20 °C. */
     Staged atTwenty(int step) {
-        return happens(new Event.TemperatureTaken(step, Body.PART, CELSIUS.reference()))
-                .happens(new Event.TemperatureTaken(step, Body.GAUGE, CELSIUS.reference()));
+        return happens(new Event.TemperatureTaken(step, MeasuredBody.PART, CELSIUS.reference()))
+                .happens(new Event.TemperatureTaken(step, MeasuredBody.GAUGE, CELSIUS.reference()));
     }
 
     Staged reads(int step, String... figures) {

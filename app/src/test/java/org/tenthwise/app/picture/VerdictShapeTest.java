@@ -8,13 +8,13 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 class VerdictShapeTest {
 
     @ParameterizedTest
-    @EnumSource(Standing.class)
-    void staysWithinItsRadius(Standing standing) {
+    @EnumSource(VerdictKind.class)
+    void staysWithinItsRadius(VerdictKind standing) {
         assertTrue(drawn(standing).drawn().stream()
                 .allMatch(mark ->
                         new Box(30, 30, 30, 30).grown(24.5).holds(mark.shape().bounds())));
@@ -24,8 +24,8 @@ class VerdictShapeTest {
     @Test
     void noTwoAreMadeOfTheSameMarks() {
         assertEquals(
-                Standing.values().length,
-                Arrays.stream(Standing.values())
+                VerdictKind.values().length,
+                Arrays.stream(VerdictKind.values())
                         .map(standing -> drawn(standing).drawn().stream()
                                 .map(mark -> mark.shape().getClass().getSimpleName() + (mark.width() > 0))
                                 .collect(Collectors.joining()))
@@ -33,9 +33,10 @@ class VerdictShapeTest {
                         .count());
     }
 
-    private static RecordingPen drawn(Standing standing) {
+    private static RecordingPen drawn(VerdictKind standing) {
         RecordingPen pen = new RecordingPen();
-        VerdictShape.draw(new Drawing(pen, new Lettering(), Frame.screen(60, 60, 1)), standing, new Point(30, 30), 24);
+        VerdictShape.draw(
+                new Drawing(pen, new TextMetrics(), Frame.screen(60, 60, 1)), standing, new Point(30, 30), 24);
         return pen;
     }
 }

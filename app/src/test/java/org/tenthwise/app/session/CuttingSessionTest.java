@@ -169,9 +169,9 @@ class CuttingSessionTest {
     @Test
     void aStepThatAHoldPointKeepsShutIsNotCut() throws Exception {
         RunSession held =
-                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", "Lathe 9", "Setter 1"));
+                workshop.shop.begin(new RunHeader(session.state().sheet().plan(), "015", "L-1", "Lathe 9", "Setter 1"));
         held.goTo(OUTSIDE);
-        assertInstanceOf(Asked.Held.class, held.state().asked());
+        assertInstanceOf(Prompt.Held.class, held.state().asked());
         assertEquals(
                 Objection.Kind.HELD,
                 held.cutOnThese(REASON).objection().orElseThrow().kind());
@@ -181,17 +181,17 @@ class CuttingSessionTest {
     @Test
     void theRegisterIsAskedOnceThereIsACutToTypeAndNotBefore() throws Exception {
         read("48.032", "48.030", "48.031");
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
         read("48.032");
         String machine = session.state().sheet().run().begun().machine();
-        assertEquals(new Asked.WhichRegister(machine), session.state().asked());
+        assertEquals(new Prompt.WhichRegister(machine), session.state().asked());
         assertEquals(Optional.empty(), proposal().offset());
         assertEquals(
                 Objection.Kind.NOT_ASKED_HERE,
                 session.enter("48.032").objection().orElseThrow().kind());
         // 47.990 − 48.031 = −0.041; by steps of 0.002 on diameter −0.040, the register shows half of it
         assertEquals(
-                new Asked.Nothing(),
+                new Prompt.Nothing(),
                 session.machine(Register.RADIUS, Aim.ByLimits.MIDDLE).state().asked());
         assertEquals(Optional.of(mm("-0.020")), proposal().offset());
     }
@@ -201,14 +201,14 @@ class CuttingSessionTest {
     void noRegisterIsAskedWhereTheSizeIsUsedAsItIs() throws Exception {
         read("48.032", "48.030", "48.031", "48.032");
         session.dispose(Disposition.USE_AS_IS, "fits", "Design office", "C-117");
-        assertInstanceOf(Asked.Nothing.class, session.state().asked());
+        assertInstanceOf(Prompt.Nothing.class, session.state().asked());
         assertTrue(session.state().figureBeginsNext());
     }
 
     @Test
     void noRegisterIsAskedWhereNoCutIsOffered() throws Exception {
         read("48.032", "47.990", "48.031", "48.032");
-        assertInstanceOf(Asked.Nothing.class, session.state().asked());
+        assertInstanceOf(Prompt.Nothing.class, session.state().asked());
     }
 
     @Test
@@ -224,7 +224,7 @@ class CuttingSessionTest {
         session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
         String machine = session.state().sheet().run().begun().machine();
         RunSession next =
-                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
+                workshop.shop.begin(new RunHeader(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
         List<Event> events = next.state().sheet().run().entries().stream()
                 .map(entry -> entry.event())
                 .toList();
@@ -241,7 +241,7 @@ class CuttingSessionTest {
         session.machine(Register.RADIUS, Aim.ByLimits.THIRD);
         String machine = session.state().sheet().run().begun().machine();
         RunSession elsewhere = workshop.shop.begin(
-                new Beginning(session.state().sheet().plan(), "015", "L-1", machine + "b", "Setter 2"));
+                new RunHeader(session.state().sheet().plan(), "015", "L-1", machine + "b", "Setter 2"));
         assertEquals(Optional.empty(), elsewhere.state().sheet().run().register());
     }
 
@@ -253,7 +253,7 @@ class CuttingSessionTest {
                 Optional.of(Register.DIAMETER), session.state().sheet().run().register());
         String machine = session.state().sheet().run().begun().machine();
         RunSession next =
-                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
+                workshop.shop.begin(new RunHeader(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
         assertEquals(Optional.of(Register.DIAMETER), next.state().sheet().run().register());
     }
 
@@ -263,13 +263,13 @@ class CuttingSessionTest {
         session.machine(Register.DIAMETER, Aim.ByLimits.THIRD);
         String machine = session.state().sheet().run().begun().machine();
         RunSession shut =
-                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
+                workshop.shop.begin(new RunHeader(session.state().sheet().plan(), "015", "L-1", machine, "Setter 2"));
         shut.close("Inspector 1", SignedAs.NOT_ACCEPTED);
         RunSession elsewhere = workshop.shop.begin(
-                new Beginning(session.state().sheet().plan(), "016", "L-1", machine + "b", "Setter 2"));
+                new RunHeader(session.state().sheet().plan(), "016", "L-1", machine + "b", "Setter 2"));
         elsewhere.machine(Register.DIAMETER, Aim.ByLimits.MIDDLE);
         RunSession next =
-                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "017", "L-1", machine, "Setter 2"));
+                workshop.shop.begin(new RunHeader(session.state().sheet().plan(), "017", "L-1", machine, "Setter 2"));
         next.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         assertEquals(
                 Optional.of(new Event.MachineKnown(machine, Register.RADIUS, Aim.ByLimits.THIRD)),
@@ -289,11 +289,11 @@ class CuttingSessionTest {
     @ValueSource(strings = {"", "  "})
     void aMachineWithoutANameIsKnownInItsRunAlone(String unnamed) throws Exception {
         RunSession first =
-                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "015", "L-1", unnamed, "Setter 1"));
+                workshop.shop.begin(new RunHeader(session.state().sheet().plan(), "015", "L-1", unnamed, "Setter 1"));
         first.machine(Register.RADIUS, Aim.ByLimits.MIDDLE);
         assertEquals(Optional.of(Register.RADIUS), first.state().sheet().run().register());
         RunSession next =
-                workshop.shop.begin(new Beginning(session.state().sheet().plan(), "016", "L-1", unnamed, "Setter 1"));
+                workshop.shop.begin(new RunHeader(session.state().sheet().plan(), "016", "L-1", unnamed, "Setter 1"));
         assertEquals(Optional.empty(), next.state().sheet().run().register());
     }
 

@@ -10,14 +10,14 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.Heat;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.run.Event.PassBegun.Why;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * The bore of an invented bronze bush in inches, 9.0 in 1e-6 per °F, in a shop of 64 to 78 °F. The same in °C is 16.2
@@ -59,7 +59,7 @@ class FahrenheitSessionTest extends RunBegun {
     @Test
     void theSizeIsBroughtToSixtyEightDegrees() throws Exception {
         enter("77.0", "68", "1.1820");
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
         Length value = bore().value().orElseThrow();
         assertTrue(
                 value.minus(Length.of("1.18190427", Unit.INCH)).abs().isBelow(Length.of("0.0000001", Unit.INCH)),
@@ -98,7 +98,7 @@ class FahrenheitSessionTest extends RunBegun {
         enter("77.0", "70.5", "1.1800");
         taken(session.again(Why.MEASURED_AGAIN));
         assertEquals(
-                new Asked.Temperature(Body.PART, Optional.of(Degrees.of("77.0", FAHRENHEIT))),
+                new Prompt.Temperature(MeasuredBody.PART, Optional.of(Degrees.of("77.0", FAHRENHEIT))),
                 session.state().asked());
     }
 
@@ -107,6 +107,6 @@ class FahrenheitSessionTest extends RunBegun {
         enter("77.0", "68.0");
         assertEquals(
                 Optional.of(Degrees.of("68.0", FAHRENHEIT)),
-                Shop.sheet(ledger, session.id()).run().pass(PLAN.step(1)).temperature(Body.GAUGE));
+                Runs.sheet(ledger, session.id()).run().pass(PLAN.step(1)).temperature(MeasuredBody.GAUGE));
     }
 }

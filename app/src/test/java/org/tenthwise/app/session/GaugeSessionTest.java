@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -43,7 +43,7 @@ class GaugeSessionTest {
         session.enter("0.03");
         // pressed in by a bore 0.010 smaller, a number that rises goes from 0.03 to 0.040
         assertEquals(
-                new Asked.SenseInFigures("BG-2", mm("0.040"), mm("29.992"), false),
+                new Prompt.SenseInFigures("BG-2", mm("0.040"), mm("29.992"), false),
                 session.state().asked());
         assertEquals(Optional.empty(), session.state().setting());
         assertEquals(
@@ -58,11 +58,11 @@ class GaugeSessionTest {
         session.enter("0.03");
         session.gauge().confirmSense(false);
         assertEquals(
-                new Asked.SenseInFigures("BG-2", mm("0.020"), mm("29.992"), false),
+                new Prompt.SenseInFigures("BG-2", mm("0.020"), mm("29.992"), false),
                 session.state().asked());
         session.gauge().confirmSense(true);
         assertEquals(
-                Sense.RISES_WITH_SIZE,
+                ReadingDirection.RISES_WITH_SIZE,
                 session.state().setting().orElseThrow().gauge().sense().orElseThrow());
     }
 
@@ -73,7 +73,7 @@ class GaugeSessionTest {
         session.enter("0.03");
         RunSession another = workshop.setUp("015");
         another.goTo(BORE);
-        assertInstanceOf(Asked.WhichSense.class, another.state().asked());
+        assertInstanceOf(Prompt.WhichSense.class, another.state().asked());
     }
 
     @Test
@@ -82,7 +82,7 @@ class GaugeSessionTest {
         session.enter("30.002");
         session.goTo(1);
         session.goTo(BORE);
-        assertEquals(new Asked.Zero(mm("30.002"), mm("0")), session.state().asked());
+        assertEquals(new Prompt.Zero(mm("30.002"), mm("0")), session.state().asked());
     }
 
     @Test
@@ -93,7 +93,7 @@ class GaugeSessionTest {
         session.enter("30.001");
         session.goTo(1);
         session.goTo(BORE);
-        assertInstanceOf(Asked.Zero.class, session.state().asked());
+        assertInstanceOf(Prompt.Zero.class, session.state().asked());
         session.enter("0.000");
         session.gauge().confirmSense(true);
         session.enter("-0.012");
@@ -125,7 +125,7 @@ class GaugeSessionTest {
         RunSession opened = workshop.shop.open(session.id());
         opened.goTo(BORE);
         assertEquals(
-                new Asked.WhichSense("BG-9", GaugeKind.BORE_GAUGE),
+                new Prompt.WhichSense("BG-9", GaugeKind.BORE_GAUGE),
                 opened.state().asked());
         assertEquals(
                 Objection.Kind.NOT_ASKED_HERE,
@@ -156,7 +156,7 @@ class GaugeSessionTest {
     void wiresAreSetAsSoonAsTheirSizeIsTaken() throws Exception {
         session = workshop.atTheBore("015", "0.012", "0.012", "0.011", "0.011");
         Workshop.toTheThread(session);
-        assertInstanceOf(Asked.Certified.class, session.state().asked());
+        assertInstanceOf(Prompt.Certified.class, session.state().asked());
         session.enter("3.620");
         Setting wires = session.state().setting().orElseThrow();
         assertEquals(GaugeKind.MICROMETER_OVER_WIRES, wires.gauge().kind());
@@ -176,20 +176,20 @@ class GaugeSessionTest {
     void aGaugeSetAnewIsAskedForItsMasterAndItsSenseOnlyWhereThatIsWanted() throws Exception {
         session = workshop.atTheBore("015", "0.013");
         session.gauge().setAnew(false);
-        assertInstanceOf(Asked.Certified.class, session.state().asked());
+        assertInstanceOf(Prompt.Certified.class, session.state().asked());
         session.enter("");
         session.enter("0.01");
         assertEquals(
                 "0.01",
                 session.state().setting().orElseThrow().zero().orElseThrow().text());
         session.gauge().setAnew(true);
-        assertInstanceOf(Asked.WhichSense.class, session.state().asked());
+        assertInstanceOf(Prompt.WhichSense.class, session.state().asked());
         session.gauge().tellSense(true);
         session.enter("30.000");
         session.enter("");
-        assertTrue(((Asked.SenseInFigures) session.state().asked()).otherwiseSoFar());
+        assertTrue(((Prompt.SenseInFigures) session.state().asked()).otherwiseSoFar());
         assertEquals(
-                Sense.RISES_WITH_SIZE,
+                ReadingDirection.RISES_WITH_SIZE,
                 session.state()
                         .pass()
                         .readings()
@@ -206,19 +206,19 @@ class GaugeSessionTest {
         session = workshop.atTheBore("015", "0.013");
         session.gauge().choose("BG-2", Optional.of("RING-7"));
         assertEquals(
-                new Asked.Certified(GaugeKind.Reference.MASTER, "RING-7", mm("30.000"), Optional.empty()),
+                new Prompt.Certified(GaugeKind.Reference.MASTER, "RING-7", mm("30.000"), Optional.empty()),
                 session.state().asked());
         session.enter("30.004");
         session.enter("0");
         session.gauge().setAnew(false);
         assertEquals(
-                new Asked.Certified(GaugeKind.Reference.MASTER, "RING-7", mm("30.000"), Optional.of(mm("30.004"))),
+                new Prompt.Certified(GaugeKind.Reference.MASTER, "RING-7", mm("30.000"), Optional.of(mm("30.004"))),
                 session.state().asked());
         session.gauge().choose("BG-9", Optional.of("RING-7"));
         session.gauge().tellSense(true);
         assertEquals(
                 Optional.empty(),
-                ((Asked.Certified) session.state().asked()).known(),
+                ((Prompt.Certified) session.state().asked()).known(),
                 "of another gauge nothing is known");
     }
 

@@ -16,7 +16,7 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** A bore of an invented bush and the plug that must fit it with drag, walked without a screen. Figures by hand. */
 class RestsOnSessionTest extends RunBegun {
@@ -35,24 +35,24 @@ class RestsOnSessionTest extends RunBegun {
         session.goTo(PLUG);
         enter("19.998");
         taken(session.answer(Answer.WITH_DRAG));
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
 
         session.goTo(BORE);
         taken(session.again(Why.CUT));
         enter("20.028");
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
         assertEquals(Optional.of(PLUG), session.state().next().map(step -> step.number()));
 
         session.goTo(PLUG);
-        assertEquals(Standing.OPEN, standing());
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertEquals(VerdictKind.OPEN, standing());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
         assertEquals(
                 "Check 1 was measured or corrected since. Measure this one anew.",
                 new Advice(Words.of(Locale.ENGLISH)).next(session.state().line()));
         enter("19.998");
-        assertInstanceOf(Asked.Answering.class, session.state().asked());
+        assertInstanceOf(Prompt.Answering.class, session.state().asked());
         taken(session.answer(Answer.FREELY));
-        assertEquals(Standing.FAIL, standing());
+        assertEquals(VerdictKind.FAIL, standing());
         assertEquals(2, session.state().line().passes().size());
     }
 
@@ -64,8 +64,8 @@ class RestsOnSessionTest extends RunBegun {
         session.goTo(BORE);
         enter("20.002");
         session.goTo(PLUG);
-        assertEquals(Standing.OPEN, standing());
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertEquals(VerdictKind.OPEN, standing());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
     }
 
     @Test
@@ -77,11 +77,11 @@ class RestsOnSessionTest extends RunBegun {
         session.goTo(BORE);
         taken(session.strikeOut(session.state().pass().readings().get(0).entry().seq(), "Misread"));
         enter("21.000");
-        assertEquals(Standing.FAIL, standing());
+        assertEquals(VerdictKind.FAIL, standing());
         assertFalse(session.state().line().settled());
         assertTrue(session.state().line().lapsed().isPresent());
         session.goTo(AFTER);
-        assertEquals(new Asked.Held(List.of(BORE)), session.state().asked());
+        assertEquals(new Prompt.Held(List.of(BORE)), session.state().asked());
     }
 
     @Test
@@ -100,10 +100,10 @@ class RestsOnSessionTest extends RunBegun {
     void afterReworkTheCheckIsAskedAnew() throws Exception {
         enter("20.033");
         taken(session.dispose(Disposition.REWORK, "Sleeve it", "Inspector 1", ""));
-        assertEquals(Standing.OPEN, standing());
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertEquals(VerdictKind.OPEN, standing());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
         enter("20.010");
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
     }
 
     @Test

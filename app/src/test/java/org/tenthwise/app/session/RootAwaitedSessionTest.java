@@ -12,7 +12,7 @@ import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.CutOnTheseWords;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.run.Event.PassBegun.Why;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * Wires on a thread whose root nobody measured yet may lie on it: no cut by what they read, unless someone signs for
@@ -31,7 +31,7 @@ class RootAwaitedSessionTest extends RunBegun {
     void readOverWiresFirst() throws Exception {
         session.goTo(WIRES);
         enter("1.443", "20.600");
-        assertEquals(Standing.OPEN, finding().verdict().standing());
+        assertEquals(VerdictKind.OPEN, finding().verdict().standing());
     }
 
     @Test

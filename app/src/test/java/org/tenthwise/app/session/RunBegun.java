@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Finding;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** A run of one plan, begun anew for each test in a store on the disk, and worked without a screen. */
 abstract class RunBegun {
@@ -34,7 +34,7 @@ abstract class RunBegun {
     void beginARun() throws Exception {
         ledger = SqliteLedger.open(dir.resolve("s.db"));
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
-        session = new Shop(ledger, clock).begin(new Beginning(plan, "1", "", "", "Setter 2"));
+        session = new Runs(ledger, clock).begin(new RunHeader(plan, "1", "", "", "Setter 2"));
     }
 
     @AfterEach
@@ -61,7 +61,7 @@ abstract class RunBegun {
         return session.state().line().finding();
     }
 
-    final Standing standing() {
+    final VerdictKind standing() {
         return finding().verdict().standing();
     }
 }

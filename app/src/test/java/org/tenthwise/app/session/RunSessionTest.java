@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.DemoPlans;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Question;
@@ -29,7 +29,7 @@ import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** The screw carrier of the demo, walked without a screen. Figures are reckoned by hand from its plan. */
 class RunSessionTest {
@@ -43,14 +43,14 @@ class RunSessionTest {
     private Path dir;
 
     private SqliteLedger ledger;
-    private Shop shop;
+    private Runs shop;
     private RunSession session;
 
     @BeforeEach
     void beginARun() throws Exception {
         ledger = SqliteLedger.open(dir.resolve("s.db"));
-        shop = new Shop(ledger, Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
-        session = shop.begin(new Beginning(DemoPlans.outsideAsRead(), " 014 ", "AB-7731", "Lathe 4", "Setter 2"));
+        shop = new Runs(ledger, Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
+        session = shop.begin(new RunHeader(DemoPlans.outsideAsRead(), " 014 ", "AB-7731", "Lathe 4", "Setter 2"));
     }
 
     @AfterEach
@@ -62,7 +62,7 @@ class RunSessionTest {
     void aRunBeginsAtTheFirstStepOfItsPlan() {
         assertEquals("LG-2207-C-014", session.id());
         assertEquals(1, session.state().inHand().number());
-        assertEquals(new Asked.Answering(Question.CONFIRMED), session.state().asked());
+        assertEquals(new Prompt.Answering(Question.CONFIRMED), session.state().asked());
     }
 
     @Test
@@ -72,46 +72,46 @@ class RunSessionTest {
                 shop.runsOf(session.state().sheet().plan().part(), "014"));
         assertEquals(
                 "LG-2207-C-014-2",
-                shop.begin(new Beginning(DemoPlans.outsideAsRead(), "014", "", "", "Setter 1", true))
+                shop.begin(new RunHeader(DemoPlans.outsideAsRead(), "014", "", "", "Setter 1", true))
                         .id());
     }
 
     @Test
     void aHoldPointShutsWhatComesAfterItUntilItIsPassed() throws Exception {
         session.goTo(OUTSIDE);
-        assertEquals(new Asked.Held(List.of(1, 2, 3, 4, 5)), session.state().asked());
+        assertEquals(new Prompt.Held(List.of(1, 2, 3, 4, 5)), session.state().asked());
         assertEquals(
                 Objection.Kind.HELD,
                 session.enter("47.990").objection().orElseThrow().kind());
         setUp();
         session.goTo(OUTSIDE);
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
     }
 
     @Test
     void aBoreGaugeIsAskedForItsSenseOnceThenItsMasterThenItsZero() throws Exception {
         setUp();
         session.goTo(BORE);
-        assertInstanceOf(Asked.WhichSense.class, session.state().asked());
+        assertInstanceOf(Prompt.WhichSense.class, session.state().asked());
         session.gauge().tellSense(true);
-        assertInstanceOf(Asked.Certified.class, session.state().asked());
+        assertInstanceOf(Prompt.Certified.class, session.state().asked());
         session.enter("30.002");
-        assertInstanceOf(Asked.Zero.class, session.state().asked());
+        assertInstanceOf(Prompt.Zero.class, session.state().asked());
         session.enter("");
         session.gauge().confirmSense(true);
         assertEquals(
-                Sense.FALLS_WITH_SIZE,
+                ReadingDirection.FALLS_WITH_SIZE,
                 session.state().setting().orElseThrow().gauge().sense().orElseThrow());
         session.readingsFirst(true);
         // 30.002 − (−0.013 − 0) = 30.015
         session.enter("-0.013");
         assertEquals(Optional.of(mm("30.015")), size(BORE).value());
 
-        RunSession another = shop.begin(new Beginning(DemoPlans.outsideAsRead(), "015", "", "", "Setter 2", true));
+        RunSession another = shop.begin(new RunHeader(DemoPlans.outsideAsRead(), "015", "", "", "Setter 2", true));
         session = another;
         setUp();
         session.goTo(BORE);
-        assertInstanceOf(Asked.Certified.class, session.state().asked());
+        assertInstanceOf(Prompt.Certified.class, session.state().asked());
     }
 
     /** The plan knows the nominal alone: that is no certificate, and one tap must not make it one. */
@@ -123,20 +123,20 @@ class RunSessionTest {
         assertEquals(
                 Objection.Kind.NOT_A_NUMBER,
                 session.enter("").objection().orElseThrow().kind());
-        assertEquals(Optional.empty(), ((Asked.Certified) session.state().asked()).known());
+        assertEquals(Optional.empty(), ((Prompt.Certified) session.state().asked()).known());
         session.enter("30.002");
         session.enter("");
         session.gauge().confirmSense(true);
         session.gauge().setAnew(false);
         assertEquals(
                 "30.002",
-                ((Asked.Certified) session.state().asked())
+                ((Prompt.Certified) session.state().asked())
                         .known()
                         .orElseThrow()
                         .text());
         session.enter("");
         assertEquals(
-                "30.002", ((Asked.Zero) session.state().asked()).certified().text());
+                "30.002", ((Prompt.Zero) session.state().asked()).certified().text());
     }
 
     @Test
@@ -168,7 +168,7 @@ class RunSessionTest {
                         .orElseThrow()
                         .gauge()
                         .id());
-        assertEquals(Standing.PASS, found.verdict().standing());
+        assertEquals(VerdictKind.PASS, found.verdict().standing());
     }
 
     @Test
@@ -179,7 +179,7 @@ class RunSessionTest {
             assertEquals(Optional.empty(), size(OUTSIDE).proposal());
             session.enter(reading);
         }
-        assertEquals(Standing.CUT_AGAIN, size(OUTSIDE).verdict().standing());
+        assertEquals(VerdictKind.CUT_AGAIN, size(OUTSIDE).verdict().standing());
         // middle of 47.980 and 48.000 is 47.990; 47.990 − 48.031 = −0.041
         assertEquals(Optional.of(mm("-0.041")), size(OUTSIDE).proposal().flatMap(Proposal::change));
 
@@ -187,7 +187,7 @@ class RunSessionTest {
         for (String reading : List.of("47.990", "47.991", "47.989", "47.990")) {
             session.enter(reading);
         }
-        assertEquals(Standing.PASS, size(OUTSIDE).verdict().standing());
+        assertEquals(VerdictKind.PASS, size(OUTSIDE).verdict().standing());
         assertEquals(1, session.state().line().earlier().size());
     }
 
@@ -220,7 +220,7 @@ class RunSessionTest {
         State before = session.state();
         ledger.close();
         ledger = SqliteLedger.open(dir.resolve("s.db"));
-        shop = new Shop(ledger, Clock.systemUTC());
+        shop = new Runs(ledger, Clock.systemUTC());
         State after = shop.open("LG-2207-C-014").state();
         assertEquals(before, after);
         assertEquals(OUTSIDE, after.inHand().number());
@@ -249,11 +249,12 @@ class RunSessionTest {
         session.goTo(RUN_OUT);
         session.enter("0.015");
         session.enter("-0.010");
-        assertEquals(Standing.FAIL, session.state().line().finding().verdict().standing());
+        assertEquals(
+                VerdictKind.FAIL, session.state().line().finding().verdict().standing());
         session.goTo(5);
         session.answer(Answer.YES);
         session.goTo(6);
-        assertEquals(new Asked.Held(List.of(RUN_OUT)), session.state().asked());
+        assertEquals(new Prompt.Held(List.of(RUN_OUT)), session.state().asked());
         session.goTo(RUN_OUT);
         for (Disposition unfit : List.of(Disposition.USE_AS_IS, Disposition.SCRAP)) {
             assertEquals(
@@ -265,14 +266,14 @@ class RunSessionTest {
         }
         session.dispose(Disposition.CARRY_ON, "Turned true in operation 20", "Foreman 1", "");
         session.goTo(6);
-        assertInstanceOf(Asked.Answering.class, session.state().asked());
+        assertInstanceOf(Prompt.Answering.class, session.state().asked());
         assertEquals(1, session.state().sheet().carriedOn(StepClass.SET_UP));
     }
 
     @Test
     void aClosedRunTakesNothingMoreAndSaysWhatItIs() throws Exception {
         session.close("Inspector 1", SignedAs.NOT_ACCEPTED);
-        assertEquals(new Asked.Closed(), session.state().asked());
+        assertEquals(new Prompt.Closed(), session.state().asked());
         assertEquals(
                 Objection.Kind.CLOSED,
                 session.close("Inspector 1", SignedAs.NOT_ACCEPTED)
@@ -291,10 +292,10 @@ class RunSessionTest {
         bore("0.012", "0.012", "0.011", "0.011");
         plug("29.990", "29.990", Answer.FREELY);
         assertEquals(
-                Standing.PASS,
+                VerdictKind.PASS,
                 session.state().sheet().line(BORE).finding().verdict().standing());
         assertEquals(
-                Standing.PASS,
+                VerdictKind.PASS,
                 session.state().sheet().line(PLUG).finding().verdict().standing());
     }
 

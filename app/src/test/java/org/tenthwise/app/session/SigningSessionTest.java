@@ -67,7 +67,7 @@ class SigningSessionTest {
 
     private RunSession begin(String plan, String serial) {
         return Workshop.must(
-                () -> workshop.shop.begin(new Beginning(plan(plan), serial, "L-1", "Lathe 4", "Setter 2")));
+                () -> workshop.shop.begin(new RunHeader(plan(plan), serial, "L-1", "Lathe 4", "Setter 2")));
     }
 
     private static Plan plan(String text) {
@@ -191,7 +191,7 @@ class SigningSessionTest {
                 Objection.Kind.HIDDEN_SIGN,
                 refused(session.dispose(Disposition.USE_AS_IS, "why", "Inspector\u202e1", "C-1")));
         assertThrows(
-                IllegalArgumentException.class, () -> new Beginning(plan(PLAN), "0\u202e01", "L-1", "", "Setter 2"));
+                IllegalArgumentException.class, () -> new RunHeader(plan(PLAN), "0\u202e01", "L-1", "", "Setter 2"));
     }
 
     @Test
@@ -204,10 +204,10 @@ class SigningSessionTest {
 
     @Test
     void aLotThatThePlanAsksForIsGivenOrThereIsNoneOnPurpose() throws Exception {
-        assertThrows(IllegalArgumentException.class, () -> new Beginning(plan(PLAN), "002", " ", "", "Setter 2"));
-        RunSession without = workshop.shop.begin(new Beginning(plan(PLAN), "002", "", "", "Setter 2", true));
+        assertThrows(IllegalArgumentException.class, () -> new RunHeader(plan(PLAN), "002", " ", "", "Setter 2"));
+        RunSession without = workshop.shop.begin(new RunHeader(plan(PLAN), "002", "", "", "Setter 2", true));
         assertTrue(workshop.shop.sheet(without.id()).run().begun().noLot());
-        assertTrue(new Beginning(plan(PLAN.replace("lot = true\n", "")), "003", "", "", "Setter 2")
+        assertTrue(new RunHeader(plan(PLAN.replace("lot = true\n", "")), "003", "", "", "Setter 2")
                 .lot()
                 .isEmpty());
     }

@@ -97,7 +97,7 @@ class SlipsSessionTest {
                 Objection.Kind.NO_SUM,
                 session.enter("2.000").objection().orElseThrow().kind());
         session.enter("3.620");
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
     }
 
     @Test

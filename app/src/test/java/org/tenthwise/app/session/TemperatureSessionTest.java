@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
@@ -20,7 +20,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * Two bores of an invented bronze bush in a shop of 18 to 25 °C; a third one too wide in its limits to feel it. Sums by
@@ -71,17 +71,17 @@ class TemperatureSessionTest extends RunBegun {
     @Test
     void partThenGaugeThenTheReadingsEachJudgedAtTwentyDegrees() throws Exception {
         assertEquals(
-                new Asked.Temperature(Body.PART, Optional.empty()),
+                new Prompt.Temperature(MeasuredBody.PART, Optional.empty()),
                 session.state().asked());
         enter("25");
         assertEquals(
-                new Asked.Temperature(Body.GAUGE, Optional.empty()),
+                new Prompt.Temperature(MeasuredBody.GAUGE, Optional.empty()),
                 session.state().asked());
         enter("20.0");
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
         enter("30.0215", "30.0205");
-        assertInstanceOf(Asked.Nothing.class, session.state().asked());
-        assertEquals(Standing.PASS, standing());
+        assertInstanceOf(Prompt.Nothing.class, session.state().asked());
+        assertEquals(VerdictKind.PASS, standing());
         // 30.0215/(1 + 16.2e-6·5)
         assertEquals(Optional.of(Length.of("30.019068", Unit.MILLIMETRE)), bore().value());
     }
@@ -93,7 +93,7 @@ class TemperatureSessionTest extends RunBegun {
     @Test
     void aReadingThatIsOutAtTwentyDegreesSettlesTheCheckAtOnce() throws Exception {
         enter("25", "20", "29.990");
-        assertEquals(Standing.CUT_AGAIN, standing());
+        assertEquals(VerdictKind.CUT_AGAIN, standing());
     }
 
     @Test
@@ -101,12 +101,12 @@ class TemperatureSessionTest extends RunBegun {
         enter("24.5", "20.0", "30.010", "30.010");
         session.goTo(2);
         assertEquals(
-                new Asked.Temperature(Body.PART, Optional.of(Degrees.of("24.5", CELSIUS))),
+                new Prompt.Temperature(MeasuredBody.PART, Optional.of(Degrees.of("24.5", CELSIUS))),
                 session.state().asked());
         assertEquals(Optional.empty(), bore().warmth().orElseThrow().part());
         enter("");
         assertEquals(
-                new Asked.Temperature(Body.GAUGE, Optional.of(Degrees.of("20.0", CELSIUS))),
+                new Prompt.Temperature(MeasuredBody.GAUGE, Optional.of(Degrees.of("20.0", CELSIUS))),
                 session.state().asked());
         enter("20.4");
         assertEquals(
@@ -129,16 +129,16 @@ class TemperatureSessionTest extends RunBegun {
         enter("24", "21", "29.9");
         session.again(Event.PassBegun.Why.MEASURED_AGAIN);
         assertEquals(
-                new Asked.Temperature(Body.PART, Optional.of(Degrees.of("24", CELSIUS))),
+                new Prompt.Temperature(MeasuredBody.PART, Optional.of(Degrees.of("24", CELSIUS))),
                 session.state().asked());
         enter("", "", "29.9", "29.9");
         session.again(Event.PassBegun.Why.CUT);
         assertEquals(
-                new Asked.Temperature(Body.PART, Optional.empty()),
+                new Prompt.Temperature(MeasuredBody.PART, Optional.empty()),
                 session.state().asked());
         session.goTo(2);
         assertEquals(
-                new Asked.Temperature(Body.PART, Optional.empty()),
+                new Prompt.Temperature(MeasuredBody.PART, Optional.empty()),
                 session.state().asked());
     }
 
@@ -150,7 +150,7 @@ class TemperatureSessionTest extends RunBegun {
                 session.dispose(Disposition.REWORK, "Honed to the next size", "Inspector 1", "")
                         .objection());
         assertEquals(
-                new Asked.Temperature(Body.PART, Optional.empty()),
+                new Prompt.Temperature(MeasuredBody.PART, Optional.empty()),
                 session.state().asked());
     }
 
@@ -163,7 +163,7 @@ class TemperatureSessionTest extends RunBegun {
         assertEquals(slip, session.enter(text).objection().orElseThrow());
         assertEquals(Optional.empty(), session.keep(text).objection());
         assertEquals(
-                new Asked.Temperature(Body.GAUGE, Optional.empty()),
+                new Prompt.Temperature(MeasuredBody.GAUGE, Optional.empty()),
                 session.state().asked());
     }
 
@@ -180,51 +180,54 @@ class TemperatureSessionTest extends RunBegun {
         enter("25", "20", "30.0215", "30.0205");
         long part = session.state().pass().temperatures().get(0).entry().seq();
         session.strikeOut(part, "Thermometer lay on the chuck");
-        assertEquals(Standing.OPEN, standing());
+        assertEquals(VerdictKind.OPEN, standing());
         assertEquals(
-                new Asked.Temperature(Body.PART, Optional.empty()),
+                new Prompt.Temperature(MeasuredBody.PART, Optional.empty()),
                 session.state().asked());
         enter("22");
         // 30.0215/(1 + 16.2e-6·2) = 30.020527
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
     }
 
     @Test
     void whoHasNoThermometerAtHandReadsFirstAndTheVerdictWaits() throws Exception {
         session.readingsFirst(true);
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
         enter("30.010", "30.010");
-        assertEquals(Standing.OPEN, standing());
+        assertEquals(VerdictKind.OPEN, standing());
         assertEquals(
-                new Asked.Temperature(Body.PART, Optional.empty()),
+                new Prompt.Temperature(MeasuredBody.PART, Optional.empty()),
                 session.state().asked());
         assertEquals(
                 Objection.Kind.NOT_ASKED_HERE,
                 session.readingsFirst(false).objection().orElseThrow().kind());
         enter("25", "20");
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
     }
 
     @Test
     void whereItDoesNotMatterNoneIsAskedForAndNoneIsTaken() throws Exception {
         session.goTo(3);
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
         assertEquals(
                 Objection.Kind.NOT_ASKED_HERE,
-                session.temperature(Body.PART, "21").objection().orElseThrow().kind());
+                session.temperature(MeasuredBody.PART, "21")
+                        .objection()
+                        .orElseThrow()
+                        .kind());
         enter("30.2", "30.2");
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
     }
 
     @Test
     void whatWasTakenIsThereWhenTheRunIsOpenedAgain() throws Exception {
         enter("25", "20.50");
         String id = session.id();
-        session = new Shop(ledger, Clock.systemUTC()).open(id);
+        session = new Runs(ledger, Clock.systemUTC()).open(id);
         assertEquals(
                 Optional.of(Degrees.of("20.50", CELSIUS)),
-                session.state().pass().temperature(Body.GAUGE));
+                session.state().pass().temperature(MeasuredBody.GAUGE));
         assertEquals(1, session.state().inHand().number());
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
     }
 }

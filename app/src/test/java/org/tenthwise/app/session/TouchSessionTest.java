@@ -18,7 +18,7 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Event.PassBegun.Why;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** The root of an invented stub Acme thread in inches, read across grooves, and a drilled hole read to its point. */
 class TouchSessionTest extends RunBegun {
@@ -68,12 +68,12 @@ class TouchSessionTest extends RunBegun {
     @Test
     void howItTouchedIsAskedOnceEveryPlaceIsRead() throws Exception {
         enter("1.4070");
-        assertInstanceOf(Asked.Reading.class, session.state().asked());
+        assertInstanceOf(Prompt.Reading.class, session.state().asked());
         enter("1.4064");
         assertEquals(
-                new Asked.Answering(Question.GROOVES_TOUCHED), session.state().asked());
+                new Prompt.Answering(Question.GROOVES_TOUCHED), session.state().asked());
         taken(session.answer(Answer.OPPOSITE_GROOVES));
-        assertInstanceOf(Asked.Nothing.class, session.state().asked());
+        assertInstanceOf(Prompt.Nothing.class, session.state().asked());
     }
 
     @Test
@@ -86,7 +86,7 @@ class TouchSessionTest extends RunBegun {
     @Test
     void untilItIsSaidTheCheckStaysOpenAndTellsWhatHangsOnIt() throws Exception {
         enter("1.4070", "1.4064");
-        assertEquals(Standing.OPEN, standing());
+        assertEquals(VerdictKind.OPEN, standing());
         assertEquals(
                 "Nobody has said yet how the gauge touched. Points in opposite grooves read 0.0014 in too big.",
                 said().get(0));
@@ -97,7 +97,7 @@ class TouchSessionTest extends RunBegun {
     void acrossOppositeGroovesWhatTheyStandAskewIsTakenOff() throws Exception {
         enter("1.4070", "1.4064");
         taken(session.answer(Answer.OPPOSITE_GROOVES));
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
         assertEquals("Points in opposite grooves stand half a pitch askew: \u22120.00139 in.", said().get(0));
     }
 
@@ -105,7 +105,7 @@ class TouchSessionTest extends RunBegun {
     void squareAcrossTheSameReadingIsStillTooBig() throws Exception {
         enter("1.4070", "1.4064");
         taken(session.answer(Answer.SQUARE_ACROSS));
-        assertEquals(Standing.CUT_AGAIN, standing());
+        assertEquals(VerdictKind.CUT_AGAIN, standing());
         assertTrue(said().contains("Read square across the grooves: nothing to correct."));
     }
 
@@ -136,7 +136,7 @@ class TouchSessionTest extends RunBegun {
         assertEquals(said, said().get(0));
         session.goTo(2);
         enter("1.010");
-        assertEquals(Standing.CUT_AGAIN, standing());
+        assertEquals(VerdictKind.CUT_AGAIN, standing());
         assertFalse(said().contains(said), "it was read clamped");
     }
 
@@ -147,7 +147,7 @@ class TouchSessionTest extends RunBegun {
         taken(session.again(Why.CUT));
         enter("1.4060", "1.4060");
         assertEquals(
-                new Asked.Answering(Question.GROOVES_TOUCHED), session.state().asked());
+                new Prompt.Answering(Question.GROOVES_TOUCHED), session.state().asked());
     }
 
     @Test
@@ -166,10 +166,10 @@ class TouchSessionTest extends RunBegun {
                         + "diameter.";
         assertTrue(said().contains(before));
         enter("1.080");
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
         taken(session.again(Why.MEASURED_AGAIN));
         enter("1.010");
-        assertEquals(Standing.CUT_AGAIN, standing());
+        assertEquals(VerdictKind.CUT_AGAIN, standing());
     }
 
     @Test

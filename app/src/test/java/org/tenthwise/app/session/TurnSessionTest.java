@@ -17,7 +17,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.run.Event.PassBegun.Why;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** In which order a run-out is read, and what becomes of a first reading that was taken elsewhere. */
 class TurnSessionTest {
@@ -33,8 +33,8 @@ class TurnSessionTest {
             what = "It is so."
             """;
 
-    private final Shop shop =
-            new Shop(new MemoryLedger(), Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
+    private final Runs shop =
+            new Runs(new MemoryLedger(), Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
     private RunSession session;
 
     @BeforeEach
@@ -44,7 +44,7 @@ class TurnSessionTest {
 
     private RunSession at(String sections) throws Exception {
         Plan plan = InventedPlans.spindle(sections + ANOTHER_STEP);
-        return shop.begin(new Beginning(plan, sections.isEmpty() ? "1" : "2", "L-1", "Lathe 4", "Setter 1"));
+        return shop.begin(new RunHeader(plan, sections.isEmpty() ? "1" : "2", "L-1", "Lathe 4", "Setter 1"));
     }
 
     @Test
@@ -53,19 +53,19 @@ class TurnSessionTest {
         session.enter("0.014");
         asks("lowest", 1, 2);
         session.enter("-0.006");
-        assertInstanceOf(Asked.Nothing.class, session.state().asked());
-        assertEquals(Standing.PASS, standing());
+        assertInstanceOf(Prompt.Nothing.class, session.state().asked());
+        assertEquals(VerdictKind.PASS, standing());
     }
 
     @Test
     void whereTheTurnIsOverTheReadingsByAngleAreAskedInTheSamePass() throws Exception {
         enter("0.014", "-0.007");
-        assertEquals(Standing.FAIL, standing());
+        assertEquals(VerdictKind.FAIL, standing());
         asks("1.1", 0, 4);
         enter("0.010", "0.003", "-0.004");
         asks("4.1", 3, 4);
         session.enter("0.003");
-        assertInstanceOf(Asked.Nothing.class, session.state().asked());
+        assertInstanceOf(Prompt.Nothing.class, session.state().asked());
         assertEquals(6, session.state().pass().standing().size());
         session.again(Why.MOVED);
         asks("highest", 0, 2);
@@ -77,15 +77,15 @@ class TurnSessionTest {
         session.turn().sweep(false);
         assertEquals(Optional.of(true), session.state().otherTurn());
         enter("0.005", "0.000", "-0.005", "0.000");
-        assertEquals(Standing.PASS, standing());
-        assertInstanceOf(Asked.Nothing.class, session.state().asked());
+        assertEquals(VerdictKind.PASS, standing());
+        assertInstanceOf(Prompt.Nothing.class, session.state().asked());
         session.again(Why.MEASURED_AGAIN);
         session.turn().sweep(false);
         enter("0.010", "0.010", "-0.009", "-0.009");
-        assertEquals(Standing.UNPROVEN, standing());
+        assertEquals(VerdictKind.UNPROVEN, standing());
         asks("highest", 0, 2);
         enter("0.010", "-0.010");
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
     }
 
     @Test
@@ -101,10 +101,10 @@ class TurnSessionTest {
         enter("0.014", "-0.006");
         session.turn().sweep(false);
         asks("1.1", 0, 4);
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
         session.goTo(2);
         session.goTo(1);
-        assertInstanceOf(Asked.Nothing.class, session.state().asked());
+        assertInstanceOf(Prompt.Nothing.class, session.state().asked());
     }
 
     @Test
@@ -129,10 +129,10 @@ class TurnSessionTest {
     void aTurnStruckOutAfterTheReadingsByAngleIsAskedForAgain() throws Exception {
         enter("0.014", "-0.007", "0.005", "0.000", "-0.005", "0.000");
         strike("highest");
-        assertEquals(Standing.OPEN, standing());
+        assertEquals(VerdictKind.OPEN, standing());
         asks("highest", 1, 2);
         strike("lowest");
-        assertEquals(Standing.PASS, standing(), "by points alone now");
+        assertEquals(VerdictKind.PASS, standing(), "by points alone now");
     }
 
     @Test
@@ -142,10 +142,10 @@ class TurnSessionTest {
         asks("far:highest", 0, 2);
         enter("0.010", "0.000");
         for (String slot : List.of("1.1", "2.1", "3.1", "4.1", "far:1.1", "far:2.1", "far:3.1", "far:4.1")) {
-            assertEquals(slot, ((Asked.Reading) session.state().asked()).slot().key());
+            assertEquals(slot, ((Prompt.Reading) session.state().asked()).slot().key());
             session.enter("0.001");
         }
-        assertInstanceOf(Asked.Nothing.class, session.state().asked());
+        assertInstanceOf(Prompt.Nothing.class, session.state().asked());
     }
 
     @Test
@@ -170,7 +170,7 @@ class TurnSessionTest {
                 "a lowest of another gauge is not set against it");
         asks("highest", 1, 2);
         session.enter("0.905");
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
         assertEquals(
                 2, ((RunOutFinding) session.state().line().finding()).measured().size());
     }
@@ -192,10 +192,10 @@ class TurnSessionTest {
                 "Jaw 3 was under the needle",
                 session.state().pass().readings().get(2).struck().orElseThrow().reason());
         for (String slot : List.of("4.1", "1.1", "2.1")) {
-            assertEquals(slot, ((Asked.Reading) session.state().asked()).slot().key());
+            assertEquals(slot, ((Prompt.Reading) session.state().asked()).slot().key());
             session.enter("0.001");
         }
-        assertInstanceOf(Asked.Nothing.class, session.state().asked());
+        assertInstanceOf(Prompt.Nothing.class, session.state().asked());
     }
 
     @Test
@@ -248,12 +248,12 @@ class TurnSessionTest {
     }
 
     private void asks(String slot, int taken, int of) {
-        Asked.Reading asked =
-                assertInstanceOf(Asked.Reading.class, session.state().asked());
+        Prompt.Reading asked =
+                assertInstanceOf(Prompt.Reading.class, session.state().asked());
         assertEquals(List.of(slot, taken, of), List.of(asked.slot().key(), asked.taken(), asked.of()));
     }
 
-    private Standing standing() {
+    private VerdictKind standing() {
         return session.state().line().finding().verdict().standing();
     }
 }

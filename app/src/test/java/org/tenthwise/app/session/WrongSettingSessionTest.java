@@ -17,7 +17,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.SignedAs;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * A setting that turned out wrong is struck out wherever its fault is, and nothing is worked out anew behind anyone's
@@ -57,7 +57,7 @@ class WrongSettingSessionTest {
                                     reading.struck().orElseThrow().reason().equals("number goes the other way")),
                     run.id());
             assertEquals(
-                    Standing.OPEN,
+                    VerdictKind.OPEN,
                     opened.state().sheet().line(BORE).finding().verdict().standing());
             assertEquals(Optional.empty(), opened.state().sheet().run().setting(BORE));
         }
@@ -67,11 +67,11 @@ class WrongSettingSessionTest {
     void aSenseStruckOutIsAskedAnewAndTheBoreIsNotMirroredAnyMore() throws Exception {
         RunSession here = workshop.atTheBore("016", "0.012");
         here.gauge().strikeOut(setting(here), SettingFault.SENSE, "number goes the other way");
-        assertInstanceOf(Asked.WhichSense.class, here.state().asked());
+        assertInstanceOf(Prompt.WhichSense.class, here.state().asked());
         here.gauge().tellSense(true);
         here.enter("30.000");
         here.enter("0");
-        assertFalse(((Asked.SenseInFigures) here.state().asked()).otherwiseSoFar());
+        assertFalse(((Prompt.SenseInFigures) here.state().asked()).otherwiseSoFar());
         here.gauge().confirmSense(true);
         here.enter("-0.012");
         // 30.000 − (−0.012 − 0)
@@ -81,7 +81,7 @@ class WrongSettingSessionTest {
                         .measured().stream().map(measured -> measured.value()).findFirst());
         RunSession later = workshop.setUp("017");
         later.goTo(BORE);
-        assertInstanceOf(Asked.Certified.class, later.state().asked());
+        assertInstanceOf(Prompt.Certified.class, later.state().asked());
     }
 
     @Test
@@ -94,7 +94,7 @@ class WrongSettingSessionTest {
         here.gauge().confirmSense(true);
         here.enter("-0.012");
         here.gauge().strikeOut(setting(here), SettingFault.SENSE, "number goes the other way");
-        assertInstanceOf(Asked.WhichSense.class, here.state().asked());
+        assertInstanceOf(Prompt.WhichSense.class, here.state().asked());
         assertEquals(1, here.state().pass().standing().size());
     }
 
@@ -119,7 +119,7 @@ class WrongSettingSessionTest {
         RunSession later = workshop.setUp("016");
         later.goTo(BORE);
         later.gauge().choose("BG-9");
-        assertInstanceOf(Asked.Certified.class, later.state().asked());
+        assertInstanceOf(Prompt.Certified.class, later.state().asked());
     }
 
     @Test
@@ -153,9 +153,9 @@ class WrongSettingSessionTest {
                         .get(0)
                         .standing()
                         .size());
-        assertInstanceOf(Asked.Certified.class, here.state().asked());
+        assertInstanceOf(Prompt.Certified.class, here.state().asked());
         assertEquals(
-                "30.000", ((Asked.Certified) here.state().asked()).nominal().text());
+                "30.000", ((Prompt.Certified) here.state().asked()).nominal().text());
     }
 
     @Test
@@ -199,10 +199,10 @@ class WrongSettingSessionTest {
         assertEquals(
                 1, here.gauge().sharing(wires, SettingFault.REFERENCE).get(0).readings());
         here.gauge().strikeOut(wires, SettingFault.REFERENCE, "wires of another set");
-        assertInstanceOf(Asked.Certified.class, here.state().asked());
+        assertInstanceOf(Prompt.Certified.class, here.state().asked());
         assertTrue(here.state().pass().standing().isEmpty());
         assertEquals(
-                Standing.PASS,
+                VerdictKind.PASS,
                 here.state().sheet().line(BORE).finding().verdict().standing());
     }
 

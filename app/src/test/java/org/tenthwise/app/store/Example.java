@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
@@ -27,7 +27,7 @@ import org.tenthwise.model.run.SignedAs;
 record Example(String kind, Event event, String json) {
 
     private static final Gauge BORE_GAUGE =
-            new Gauge("BG-04", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
+            new Gauge("BG-04", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE));
     private static final Gauge DEPTH_GAUGE = new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty());
     private static final Gauge WIRE_MICROMETER = new Gauge("MW-2", GaugeKind.MICROMETER_OVER_WIRES, Optional.empty());
 
@@ -119,12 +119,12 @@ record Example(String kind, Event event, String json) {
                         {"step":3,"slot":"2.1","typed":{"figure":"35.010","unit":"mm"}}"""),
                 new Example(
                         "temperature-taken",
-                        new Event.TemperatureTaken(3, Body.PART, Degrees.of("22.40", CELSIUS)),
+                        new Event.TemperatureTaken(3, MeasuredBody.PART, Degrees.of("22.40", CELSIUS)),
                         """
                         {"step":3,"of":"part","celsius":"22.40"}"""),
                 new Example(
                         "temperature-taken",
-                        new Event.TemperatureTaken(3, Body.GAUGE, Degrees.of("68.0", FAHRENHEIT)),
+                        new Event.TemperatureTaken(3, MeasuredBody.GAUGE, Degrees.of("68.0", FAHRENHEIT)),
                         """
                         {"step":3,"of":"gauge","fahrenheit":"68.0"}"""),
                 new Example(
@@ -154,12 +154,13 @@ record Example(String kind, Event event, String json) {
                         {"step":3,"words":"coolant 21 °C"}"""),
                 new Example(
                         "disposed",
-                        new Event.Disposed(3, Disposition.USE_AS_IS, "no load there", "Q. Miller"),
+                        new Event.DispositionSigned(3, Disposition.USE_AS_IS, "no load there", "Q. Miller"),
                         """
                         {"step":3,"disposition":"use-as-is","reason":"no load there","signed-by":"Q. Miller"}"""),
                 new Example(
                         "disposed",
-                        new Event.Disposed(3, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-7")),
+                        new Event.DispositionSigned(
+                                3, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-7")),
                         """
                         {"step":3,"disposition":"repair","reason":"sleeved","signed-by":"Design office","number":"A-7"}"""),
                 new Example(

@@ -151,7 +151,7 @@ public final class RunOutAtHand {
     }
 
     public RunOutAtHand signedFor() {
-        add(new Event.Disposed(
+        add(new Event.DispositionSigned(
                 1,
                 line().step().stepClass() == StepClass.DRAWING ? Disposition.USE_AS_IS : Disposition.CARRY_ON,
                 "Turned true later.",

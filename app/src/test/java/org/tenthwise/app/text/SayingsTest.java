@@ -17,10 +17,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Slot;
@@ -28,7 +28,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Sheet;
-import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -155,7 +155,7 @@ class SayingsTest {
     @Test
     void ofWhatPassedItIsSaidHowManyWereRepaired() {
         read(13, "30.010", "30.010", "30.010", "30.025");
-        add(new Event.Disposed(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")));
+        add(new Event.DispositionSigned(13, Disposition.REPAIR, "Sleeved.", "Design office", Optional.of("A-7")));
         assertEquals(
                 "0 of 24 characteristics passed; beside them 0 of 9 set-up steps, 0 of 2 steps in process.",
                 new OutcomeWords(WORDS).counts(sheet()));
@@ -186,7 +186,10 @@ class SayingsTest {
                             case NONE -> Setting.direct(new Gauge("G", means.kind(), Optional.empty()));
                             case MASTER ->
                                 Setting.onMaster(
-                                        new Gauge("G", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)),
+                                        new Gauge(
+                                                "G",
+                                                GaugeKind.BORE_GAUGE,
+                                                Optional.of(ReadingDirection.RISES_WITH_SIZE)),
                                         "ring",
                                         mm("30.000"),
                                         mm("0"));
@@ -196,9 +199,9 @@ class SayingsTest {
                                         "set",
                                         mm("3.620"));
                         })));
-        if (Warmth.isNeeded(PLAN, PLAN.step(step))) {
-            add(new Event.TemperatureTaken(step, Body.PART, CELSIUS.reference()));
-            add(new Event.TemperatureTaken(step, Body.GAUGE, CELSIUS.reference()));
+        if (TemperatureEffect.isNeeded(PLAN, PLAN.step(step))) {
+            add(new Event.TemperatureTaken(step, MeasuredBody.PART, CELSIUS.reference()));
+            add(new Event.TemperatureTaken(step, MeasuredBody.GAUGE, CELSIUS.reference()));
         }
         List<Slot> slots = PLAN.step(step).check().slots();
         for (int i = 0; i < readings.length; i++) {

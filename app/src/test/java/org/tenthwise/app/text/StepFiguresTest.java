@@ -19,7 +19,7 @@ import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
@@ -196,7 +196,7 @@ class StepFiguresTest {
     }
 
     private static Measured measured(Unit unit, String certified, String zero, String read) {
-        Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE));
+        Gauge gauge = new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE));
         return Measured.of(
                 reading(
                         new Written(read, unit),

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 class WordsTest {
 
@@ -19,7 +19,7 @@ class WordsTest {
 
     @Test
     void anEnumValueIsNamedByItsStem() {
-        assertEquals("Cut again", words.say("verdict", Standing.CUT_AGAIN));
+        assertEquals("Cut again", words.say("verdict", VerdictKind.CUT_AGAIN));
     }
 
     @Test
@@ -37,6 +37,6 @@ class WordsTest {
 
     @Test
     void aLanguageWithoutWordsReadsEnglish() {
-        assertEquals("Pass", Words.of(Locale.JAPANESE).say("verdict", Standing.PASS));
+        assertEquals("Pass", Words.of(Locale.JAPANESE).say("verdict", VerdictKind.PASS));
     }
 }

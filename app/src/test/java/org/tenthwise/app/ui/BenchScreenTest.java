@@ -7,16 +7,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.bench.BenchKind;
-import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.sums.handbook.Handbook;
+import org.tenthwise.app.ui.bench.BenchFormState;
 import org.tenthwise.app.ui.bench.BenchView;
 import org.tenthwise.app.ui.bench.BenchViewModel;
-import org.tenthwise.app.ui.bench.SumShown;
 import org.tenthwise.app.ui.bench.SumViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** The list of bench sums and every sum with an answer, on every display. */
 class BenchScreenTest extends ScreenTest {
@@ -29,7 +29,7 @@ class BenchScreenTest extends ScreenTest {
     }
 
     private Screen view(Window window, BenchViewModel model) {
-        return new BenchView(model, new Pictures(new ScreenFaces(), new Lettering(), window.look()), words);
+        return new BenchView(model, new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()), words);
     }
 
     private Screen alone(Window window, BenchKind kind, String figures) {
@@ -44,7 +44,7 @@ class BenchScreenTest extends ScreenTest {
         for (String one : figures.split(" ")) {
             String[] parts = one.split("=");
             sum.goTo(parts[0]);
-            if (sum.shownProperty().get().hand() instanceof SumShown.Hand.Choose) {
+            if (sum.shownProperty().get().hand() instanceof BenchFormState.Hand.Choose) {
                 sum.choose(parts[1]);
             } else {
                 for (String figure : parts[1].split(",")) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.ui.about.AboutFacts;
@@ -23,13 +23,13 @@ import org.tenthwise.app.ui.gauge.GaugeViewModel;
 import org.tenthwise.app.ui.gauge.OtherGaugeViewModel;
 import org.tenthwise.app.ui.gauge.WrongSettingViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
-import org.tenthwise.app.ui.shell.Journey.Saying;
+import org.tenthwise.app.ui.shell.Navigator.Saying;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.sign.SignView;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.app.ui.stood.StoodViewModel;
 import org.tenthwise.app.ui.strike.StrikeViewModel;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -47,8 +47,8 @@ class FormsScreenTest extends ScreenTest {
     @RegisterExtension
     private final Workshop workshop = new Workshop();
 
-    private static Pictures pictures(Window window) {
-        return new Pictures(new ScreenFaces(), new Lettering(), window.look());
+    private static PictureFrames pictures(Window window) {
+        return new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look());
     }
 
     private static void type(FormViewModel form, String text) {

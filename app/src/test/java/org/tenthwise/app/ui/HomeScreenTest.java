@@ -3,15 +3,15 @@ package org.tenthwise.app.ui;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
-import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.PlanProblem;
@@ -27,7 +27,7 @@ class HomeScreenTest extends ScreenTest {
     private Screen home(Window window, Catalogue catalogue) {
         HomeViewModel model =
                 new HomeViewModel(workshop.shop, () -> catalogue, workshop.errands, words, workshop, Workshop.CLOCK);
-        return new HomeView(model, words, new Pictures(new ScreenFaces(), new Lettering(), window.look()));
+        return new HomeView(model, words, new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()));
     }
 
     @Test
@@ -44,7 +44,7 @@ class HomeScreenTest extends ScreenTest {
     /** The store is slow: nothing of it has come yet. */
     @Test
     void aStoreNotReadYetIsSaidEverywhere() {
-        Errands never = new Errands(new Background(work -> {}, Runnable::run), words, workshop);
+        LedgerTasks never = new LedgerTasks(new Background(work -> {}, Runnable::run), words, workshop);
         seen(
                 "home",
                 "reading",
@@ -52,7 +52,7 @@ class HomeScreenTest extends ScreenTest {
                         new HomeViewModel(
                                 workshop.shop, Catalogue::ofDemoParts, never, words, workshop, Workshop.CLOCK),
                         words,
-                        new Pictures(new ScreenFaces(), new Lettering(), window.look())));
+                        new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look())));
     }
 
     @Test

@@ -11,7 +11,7 @@ import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.reference.ReferenceLine;
 import org.tenthwise.app.ui.reference.ReferenceView;
 import org.tenthwise.app.ui.reference.ReferenceViewModel;
-import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Screen;
 
 /** The published cases in their lists, on every display. */
@@ -74,7 +74,7 @@ class ReferenceScreenTest extends ScreenTest {
 
     @Test
     void beforeTheCasesAreRunItSaysThatTheyAre() {
-        Errands busy = new Errands(new Background(work -> {}, Runnable::run), words, workshop);
+        LedgerTasks busy = new LedgerTasks(new Background(work -> {}, Runnable::run), words, workshop);
         seen(
                 "reference",
                 "running",

@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
-import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
 /** A journey that stays where it is and keeps a list of where it was asked to go. */
-public class Ways implements Journey {
+public class Ways implements Navigator {
 
     public final List<String> asked = new ArrayList<>();
     public final List<Message> told = new ArrayList<>();
@@ -22,7 +22,7 @@ public class Ways implements Journey {
     /** Answers the message told last. */
     public void reply(String label) {
         Message message = told.remove(told.size() - 1);
-        Optional<Message.Reply> reply =
+        Optional<Message.MessageKey> reply =
                 message.replies().stream().filter(r -> r.label().equals(label)).findFirst();
         reply.orElseThrow(() -> new AssertionError(label + " is no reply to " + message))
                 .then()

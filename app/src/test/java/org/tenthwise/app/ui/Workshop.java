@@ -11,15 +11,15 @@ import java.util.concurrent.Callable;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
-import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Background;
-import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.Prompt;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.form.CurrentRun;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
@@ -34,8 +34,8 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:31:00Z"), ZoneOffset.ofHours(1));
 
     public final Words words = Words.of(Locale.ENGLISH);
-    public final Errands errands = new Errands(new Background(Runnable::run, Runnable::run), words, this);
-    public Shop shop;
+    public final LedgerTasks errands = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, this);
+    public Runs shop;
     private Path folder;
     private SqliteLedger ledger;
 
@@ -43,7 +43,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     public void beforeEach(ExtensionContext test) throws Exception {
         folder = Files.createTempDirectory("workshop");
         ledger = SqliteLedger.open(folder.resolve("shop.db"));
-        shop = new Shop(ledger, CLOCK);
+        shop = new Runs(ledger, CLOCK);
     }
 
     @Override
@@ -76,7 +76,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     }
 
     private RunSession begin(Plan plan, String serial) {
-        return must(() -> shop.begin(new Beginning(plan, serial, "AB-7731", "Lathe 4", "Setter 2")));
+        return must(() -> shop.begin(new RunHeader(plan, serial, "AB-7731", "Lathe 4", "Setter 2")));
     }
 
     /** The screen carrier, set up and trued. */
@@ -110,7 +110,7 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
         RunSession session = setUp(serial);
         return must(() -> {
             session.goTo(13);
-            if (session.state().asked() instanceof Asked.WhichSense) {
+            if (session.state().asked() instanceof Prompt.WhichSense) {
                 session.gauge().tellSense(false);
             }
             session.enter("30.000");
@@ -145,8 +145,8 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
         });
     }
 
-    public InHand inHand(RunSession session) {
-        return new InHand(session, shop, errands);
+    public CurrentRun inHand(RunSession session) {
+        return new CurrentRun(session, shop, errands);
     }
 
     /** How many entries the ledger holds. */

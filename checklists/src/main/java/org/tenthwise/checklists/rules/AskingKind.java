@@ -19,7 +19,7 @@ final class AskingKind implements StepKind {
     }
 
     @Override
-    public Optional<Check> read(Keys keys, PlanSoFar soFar) {
+    public Optional<Check> read(TableKeys keys, PlanSoFar soFar) {
         return keys.prose("what").map(check);
     }
 }

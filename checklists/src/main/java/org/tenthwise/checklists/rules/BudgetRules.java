@@ -30,7 +30,7 @@ final class BudgetRules {
 
     private BudgetRules() {}
 
-    static Optional<Stated> read(Keys uncertainty) {
+    static Optional<Stated> read(TableKeys uncertainty) {
         List<Component> components = new ArrayList<>();
         int before = uncertainty.problemCount();
         for (RawTable table : uncertainty.tables(COMPONENTS)) {
@@ -41,7 +41,7 @@ final class BudgetRules {
                 : uncertainty.sensible(COMPONENTS, () -> Stated.of(Budget.of(components)));
     }
 
-    private static Optional<Component> component(Keys keys) {
+    private static Optional<Component> component(TableKeys keys) {
         Optional<Kind> kind = keys.word("kind", List.of(Kind.values()), Kind::word);
         Optional<BigDecimal> value = keys.number("value");
         Optional<BigDecimal> factor = keys.ifAny("k", keys::number);
@@ -57,7 +57,7 @@ final class BudgetRules {
                         .times(sensitivity)));
     }
 
-    private static void belongs(Keys keys, String key, Kind kind, Kind owner) {
+    private static void belongs(TableKeys keys, String key, Kind kind, Kind owner) {
         if (keys.has(key) && kind != owner) {
             keys.problem(key, "\"%s\" goes with \"%s\" only".formatted(key, owner.word()));
         }

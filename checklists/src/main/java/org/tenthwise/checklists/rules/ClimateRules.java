@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.tenthwise.checklists.materials.Material;
 import org.tenthwise.checklists.materials.Materials;
-import org.tenthwise.model.plan.Climate;
-import org.tenthwise.model.plan.Climate.Growth;
+import org.tenthwise.model.plan.ThermalData;
+import org.tenthwise.model.plan.ThermalData.Growth;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
@@ -32,21 +32,21 @@ final class ClimateRules {
 
     private static final Celsius WARMEST = Celsius.of("60");
 
-    private final Keys keys;
+    private final TableKeys keys;
     private final TemperatureScale scale;
 
-    private ClimateRules(Keys keys, Unit unit) {
+    private ClimateRules(TableKeys keys, Unit unit) {
         this.keys = keys;
         this.scale = scale(keys, unit);
     }
 
     /** Absent where the plan has no such table, or one with problems. */
-    static Optional<Climate> read(Keys plan, Unit unit) {
+    static Optional<ThermalData> read(TableKeys plan, Unit unit) {
         return plan.ifAny(KEY, plan::table).flatMap(table -> new ClimateRules(plan.inside(KEY, table), unit).read());
     }
 
     /** A plan in inches says which, as its shop may have either; °C where nothing is said. */
-    private static TemperatureScale scale(Keys keys, Unit unit) {
+    private static TemperatureScale scale(TableKeys keys, Unit unit) {
         Optional<TemperatureScale> written =
                 keys.ifAny(DEGREES, key -> keys.word(key, List.of(TemperatureScale.values()), TemperatureScale::key));
         if (unit == Unit.INCH && !keys.has(DEGREES)) {
@@ -59,7 +59,7 @@ final class ClimateRules {
         return written.orElse(TemperatureScale.CELSIUS);
     }
 
-    private Optional<Climate> read() {
+    private Optional<ThermalData> read() {
         Optional<Growth> part = part();
         Optional<Growth> gauge =
                 keys.ifAny(GAUGE_EXPANSION, this::expansion).map(written -> new Growth(written, "the plan"));
@@ -73,7 +73,7 @@ final class ClimateRules {
                     "the shop is at most %s here, which is below its least, %s".formatted(greatest.get(), least.get()));
         }
         keys.finish();
-        return keys.built(() -> new Climate(
+        return keys.built(() -> new ThermalData(
                 part.orElseThrow(),
                 gauge.orElse(STEEL),
                 new TemperatureRange(
@@ -116,7 +116,7 @@ final class ClimateRules {
                                                     .map(", perhaps \"%s\""::formatted)
                                                     .orElse(""))
                             : "\"%s\" expands according to its condition; name it as %s"
-                                    .formatted(name, Keys.listed(conditions)));
+                                    .formatted(name, TableKeys.listed(conditions)));
         }
         return material.map(found -> new Growth(found.expansion(), found.name() + ": " + found.source()));
     }

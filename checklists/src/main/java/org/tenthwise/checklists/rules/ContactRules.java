@@ -28,10 +28,10 @@ final class ContactRules {
 
     private static final BigDecimal FLAT = new BigDecimal("180");
 
-    private final Keys keys;
+    private final TableKeys keys;
     private final Unit unit;
 
-    private ContactRules(Keys keys, Unit unit) {
+    private ContactRules(TableKeys keys, Unit unit) {
         this.keys = keys;
         this.unit = unit;
     }
@@ -40,7 +40,7 @@ final class ContactRules {
      * @param limits of the size; absent where they have problems, and where they are not limits of a size but of a
      *     range
      */
-    static Contact read(Keys keys, Feature feature, Unit unit, Optional<Limits> limits, Combine combine) {
+    static Contact read(TableKeys keys, Feature feature, Unit unit, Optional<Limits> limits, Combine combine) {
         ContactRules rules = new ContactRules(keys, unit);
         return switch (feature) {
             case DIAMETER ->
@@ -54,7 +54,7 @@ final class ContactRules {
         return keys.ifAny(GROOVES, keys::table).flatMap(table -> grooves(keys.inside(GROOVES, table), limits));
     }
 
-    private Optional<Contact> grooves(Keys grooves, Optional<Limits> limits) {
+    private Optional<Contact> grooves(TableKeys grooves, Optional<Limits> limits) {
         Optional<Length> pitch = PitchRules.pitch(grooves, unit);
         int starts = PitchRules.starts(grooves);
         grooves.finish();
@@ -85,7 +85,7 @@ final class ContactRules {
         return table.flatMap(drill -> drill(keys.inside(DRILL, drill), readTo));
     }
 
-    private Optional<Contact> drill(Keys drill, Optional<ReadTo> readTo) {
+    private Optional<Contact> drill(TableKeys drill, Optional<ReadTo> readTo) {
         Optional<Written> diameter = drill.size(DIAMETER, unit);
         Optional<BigDecimal> angle = drill.number(POINT_ANGLE);
         angle.filter(degrees -> degrees.compareTo(SHARPEST) < 0 || degrees.compareTo(FLAT) >= 0)

@@ -24,7 +24,7 @@ final class CuttingRules {
     private CuttingRules() {}
 
     /** For the whole plan, whose sizes have nothing else in common. */
-    static Optional<Aim> ofPlan(Keys plan) {
+    static Optional<Aim> ofPlan(TableKeys plan) {
         return plan.ifAny(AIM, plan::text).flatMap(word -> {
             Optional<Aim> aim = Aim.ofKey(word);
             if (aim.isEmpty()) {
@@ -34,7 +34,7 @@ final class CuttingRules {
         });
     }
 
-    static Cutting ofOperation(Keys operation, Unit unit) {
+    static Cutting ofOperation(TableKeys operation, Unit unit) {
         return new Cutting(
                 Optional.empty(),
                 operation.ifAny(LEAST_CUT, key -> operation.size(key, unit)),
@@ -46,7 +46,7 @@ final class CuttingRules {
      * @param usual what holds where the step says nothing
      */
     static Cutting ofStep(
-            Keys keys, Unit unit, boolean cutAgain, Optional<Limits> limits, Written guardBand, Cutting usual) {
+            TableKeys keys, Unit unit, boolean cutAgain, Optional<Limits> limits, Written guardBand, Cutting usual) {
         Optional<Aim> aim = keys.ifAny(AIM, key -> keys.isText(key) ? word(keys) : size(keys, unit, limits, guardBand));
         Optional<Written> leastCut = keys.ifAny(LEAST_CUT, key -> keys.size(key, unit));
         Optional<Written> step = keys.ifAny(OFFSET_STEP, key -> keys.size(key, unit));
@@ -65,7 +65,7 @@ final class CuttingRules {
         return new Cutting(aim.or(usual::aim), leastCut.or(usual::leastCut), step.or(usual::offsetStep));
     }
 
-    private static Optional<Aim> word(Keys keys) {
+    private static Optional<Aim> word(TableKeys keys) {
         return keys.text(AIM).flatMap(word -> {
             Optional<Aim> aim = Aim.ofKey(word);
             if (aim.isEmpty()) {
@@ -75,7 +75,7 @@ final class CuttingRules {
         });
     }
 
-    private static Optional<Aim> size(Keys keys, Unit unit, Optional<Limits> limits, Written guardBand) {
+    private static Optional<Aim> size(TableKeys keys, Unit unit, Optional<Limits> limits, Written guardBand) {
         Optional<Written> size = keys.figure(AIM, unit);
         size.filter(aim -> limits.filter(allowed -> !isInside(aim.length(), allowed, guardBand.length()))
                         .isPresent())

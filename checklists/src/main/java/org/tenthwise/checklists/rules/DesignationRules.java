@@ -2,8 +2,8 @@ package org.tenthwise.checklists.rules;
 
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.model.compute.thread.limits.Remark;
-import org.tenthwise.model.compute.thread.limits.Standing;
+import org.tenthwise.model.compute.thread.limits.LimitsBasis;
+import org.tenthwise.model.compute.thread.limits.LimitsRemark;
 import org.tenthwise.model.compute.thread.limits.ThreadLimits;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -20,7 +20,7 @@ final class DesignationRules {
 
     private DesignationRules() {}
 
-    static Optional<ThreadDesignation> read(Keys keys) {
+    static Optional<ThreadDesignation> read(TableKeys keys) {
         List.of("form", "diameter", "pitch", "threads_per_inch", "starts")
                 .forEach(key -> keys.ifAny(key, there -> {
                     keys.problem(
@@ -38,7 +38,7 @@ final class DesignationRules {
      * Whether limits stand beside the designation, both of them: one from the drawing and one from a standard would not
      * go together.
      */
-    static boolean limitsWritten(Keys keys) {
+    static boolean limitsWritten(TableKeys keys) {
         if (keys.has("lower") != keys.has("upper")) {
             keys.problem(
                     DESIGNATION,
@@ -51,7 +51,7 @@ final class DesignationRules {
      * Limits of the pitch diameter by the standard. A thread the standard does not list has none: what its formulas
      * come to is a proposal, and the drawing has the last word.
      */
-    static Optional<Limits> limits(Keys keys, ThreadDesignation designation, Unit unit) {
+    static Optional<Limits> limits(TableKeys keys, ThreadDesignation designation, Unit unit) {
         String standard = designation.thread().form().limitsStandard();
         return keys.sensible(DESIGNATION, () -> ThreadLimits.of(designation)).flatMap(found -> {
             if (found.unit() != unit) {
@@ -64,7 +64,7 @@ final class DesignationRules {
             }
             Written least = written(found.pitchMin(), found);
             Written most = written(found.pitchMax(), found);
-            if (found.standing() == Standing.PROPOSAL) {
+            if (found.standing() == LimitsBasis.PROPOSAL) {
                 keys.problem(
                         DESIGNATION,
                         ("%s does not list this thread; write \"lower\" and \"upper\" as the drawing has them (its "
@@ -72,8 +72,8 @@ final class DesignationRules {
                                 .formatted(standard, least.text(), most));
                 return Optional.empty();
             }
-            String how = (found.standing() == Standing.TABLE ? "by its tables" : "by its formulas")
-                    + (found.remarks().contains(Remark.RECALLED) ? " as recalled: check them" : "");
+            String how = (found.standing() == LimitsBasis.TABLE ? "by its tables" : "by its formulas")
+                    + (found.remarks().contains(LimitsRemark.RECALLED) ? " as recalled: check them" : "");
             return keys.text(DESIGNATION)
                     .map(text -> new Limits(
                             Optional.of(least),

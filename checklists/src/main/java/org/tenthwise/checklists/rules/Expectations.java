@@ -9,26 +9,26 @@ import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Outcome;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** {@code [expect]}: the verdict on each step, by its number, and the outcome of the whole. */
-record Expectations(Map<Integer, Standing> standings, Optional<Outcome> outcome) {
+record Expectations(Map<Integer, VerdictKind> standings, Optional<Outcome> outcome) {
 
     private static final String EXPECT = "expect";
 
-    static Expectations read(Keys sample, Plan plan) {
+    static Expectations read(TableKeys sample, Plan plan) {
         Optional<RawTable> table = sample.ifAny(EXPECT, sample::table);
         if (table.isEmpty()) {
             return new Expectations(Map.of(), Optional.empty());
         }
-        Keys keys = sample.inside(EXPECT, table.get());
+        TableKeys keys = sample.inside(EXPECT, table.get());
         Optional<Outcome> outcome =
                 keys.ifAny("outcome", key -> keys.word(key, List.of(Outcome.values()), Expectations::word));
-        Map<Integer, Standing> standings = new LinkedHashMap<>();
+        Map<Integer, VerdictKind> standings = new LinkedHashMap<>();
         for (Step step : plan.steps()) {
             keys.ifAny(
                             String.valueOf(step.number()),
-                            key -> keys.word(key, List.of(Standing.values()), Expectations::word))
+                            key -> keys.word(key, List.of(VerdictKind.values()), Expectations::word))
                     .ifPresent(standing -> standings.put(step.number(), standing));
         }
         keys.finish();

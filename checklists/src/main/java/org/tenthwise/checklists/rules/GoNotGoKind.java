@@ -7,7 +7,7 @@ import org.tenthwise.model.plan.Check;
 final class GoNotGoKind implements StepKind {
 
     @Override
-    public Optional<Check> read(Keys keys, PlanSoFar soFar) {
+    public Optional<Check> read(TableKeys keys, PlanSoFar soFar) {
         Optional<String> go = keys.prose("go");
         Optional<String> notGo = keys.prose("not_go");
         Optional<String> gauge = keys.ifAny("gauge", keys::text);

@@ -28,7 +28,7 @@ final class HeaderRules {
      * False, with the one problem noted, where the file is of a format not read here: nothing else in it is judged
      * then.
      */
-    static boolean isOfThisFormat(Keys keys) {
+    static boolean isOfThisFormat(TableKeys keys) {
         Optional<Integer> format = keys.whole(FORMAT);
         if (format.isPresent() && format.get() != THIS_FORMAT) {
             keys.problem(FORMAT, "format %d is not read here, only format %d".formatted(format.get(), THIS_FORMAT));
@@ -40,7 +40,7 @@ final class HeaderRules {
         return true;
     }
 
-    static Header read(Keys keys) {
+    static Header read(TableKeys keys) {
         Optional<String> number = keys.text("part");
         Optional<String> revision = keys.text("revision");
         return new Header(

@@ -19,7 +19,7 @@ final class HoldRules {
         this.numbers = Set.copyOf(numbers);
     }
 
-    List<Integer> read(Keys keys, Optional<Integer> own) {
+    List<Integer> read(TableKeys keys, Optional<Integer> own) {
         List<Integer> held = new ArrayList<>();
         for (RawValue item : keys.list(HOLD).map(RawList::items).orElse(List.of())) {
             if (!(item instanceof RawValue.Number number && number.figure().scale() == 0)) {

@@ -21,7 +21,7 @@ final class HoldingRules {
 
     private HoldingRules() {}
 
-    static Holding read(Keys keys) {
+    static Holding read(TableKeys keys) {
         Optional<Holding> holding = keys.ifAny(HOLDING, key -> keys.word(key, KNOWN, Holding::key));
         Optional<Integer> jaws = keys.ifAny(JAWS, keys::whole);
         jaws.filter(number -> !CHUCKS.contains(number))
@@ -36,14 +36,14 @@ final class HoldingRules {
             keys.problemUnlessKept(
                     JAWS,
                     "what holds the work says more than \"jaws\"; put \"holding\" there, one of %s"
-                            .formatted(
-                                    Keys.listed(KNOWN.stream().map(Holding::key).toList())));
+                            .formatted(TableKeys.listed(
+                                    KNOWN.stream().map(Holding::key).toList())));
         }
         return holding.orElseGet(() -> Holding.ofJaws(jaws.orElse(0)));
     }
 
     /** Degrees at which jaw 1 stands. */
-    static BigDecimal firstJaw(Keys keys, Holding holding) {
+    static BigDecimal firstJaw(TableKeys keys, Holding holding) {
         BigDecimal first = keys.ifAny(FIRST_JAW, keys::number).orElse(BigDecimal.ZERO);
         if (!PlaceRules.isOnTheCircle(first)) {
             keys.problem(FIRST_JAW, "angle %s° is not from 0 to below 360".formatted(first.toPlainString()));

@@ -17,7 +17,7 @@ record LimitRules(String lowerKey, String lowerWords, String upperKey, String up
     static final LimitRules OF_A_CLEARANCE =
             new LimitRules("clearance_least", "least clearance", "clearance_greatest", "greatest clearance");
 
-    Optional<Limits> read(Keys keys, Unit unit) {
+    Optional<Limits> read(TableKeys keys, Unit unit) {
         Optional<Written> lower = keys.ifAny(lowerKey, key -> keys.figure(key, unit));
         Optional<Written> upper = keys.ifAny(upperKey, key -> keys.figure(key, unit));
         if (!keys.has(lowerKey) && !keys.has(upperKey)) {
@@ -47,7 +47,7 @@ record LimitRules(String lowerKey, String lowerWords, String upperKey, String up
     }
 
     /** As {@link #read}, of something that cannot be less than nought. */
-    Optional<Limits> readOfASize(Keys keys, Unit unit) {
+    Optional<Limits> readOfASize(TableKeys keys, Unit unit) {
         Optional<Limits> limits = read(keys, unit);
         limits.flatMap(Limits::lower)
                 .filter(lower -> lower.figure().signum() < 0)

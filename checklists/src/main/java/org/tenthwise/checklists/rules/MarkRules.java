@@ -11,10 +11,10 @@ import org.tenthwise.model.quantity.Unit;
 /** Points of the half section: {@code [axial position, diameter]}. */
 final class MarkRules {
 
-    private final Keys keys;
+    private final TableKeys keys;
     private final Unit unit;
 
-    MarkRules(Keys keys, Unit unit) {
+    MarkRules(TableKeys keys, Unit unit) {
         this.keys = keys;
         this.unit = unit;
     }

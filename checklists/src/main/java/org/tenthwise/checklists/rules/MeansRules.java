@@ -19,7 +19,7 @@ final class MeansRules {
      * @param reading what is read, for a person: "a bore"
      * @param able kinds that can read it
      */
-    static Optional<Check.Means> read(Keys keys, PlanSoFar soFar, String reading, List<GaugeKind> able) {
+    static Optional<Check.Means> read(TableKeys keys, PlanSoFar soFar, String reading, List<GaugeKind> able) {
         Optional<GaugeKind> kind = keys.word(GAUGE_KIND, List.of(GaugeKind.values()), GaugeKind::key);
         Optional<String> gauge = keys.ifAny("gauge", keys::text);
         Optional<Written> master = keys.ifAny(MASTER, key -> keys.size(key, soFar.unit()));
@@ -31,14 +31,14 @@ final class MeansRules {
                                 .formatted(
                                         named(k),
                                         reading,
-                                        Keys.listed(able.stream()
+                                        TableKeys.listed(able.stream()
                                                 .map(GaugeKind::key)
                                                 .toList()))));
         kind.filter(able::contains).ifPresent(k -> judgeMaster(keys, k));
         return kind.map(k -> new Check.Means(k, gauge, master, uncertainty));
     }
 
-    private static void judgeMaster(Keys keys, GaugeKind kind) {
+    private static void judgeMaster(TableKeys keys, GaugeKind kind) {
         boolean compares = kind.reference() == GaugeKind.Reference.MASTER;
         if (compares && !keys.has(MASTER)) {
             keys.problem(GAUGE_KIND, "%s compares with a master; give its size as \"master\"".formatted(named(kind)));

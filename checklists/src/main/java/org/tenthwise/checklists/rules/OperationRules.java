@@ -23,13 +23,13 @@ final class OperationRules {
      */
     record Known(List<Operation> operations, Map<Integer, Cutting> cutting) {}
 
-    static Known read(Keys plan, Unit unit) {
+    static Known read(TableKeys plan, Unit unit) {
         List<Operation> operations = new ArrayList<>();
         Map<Integer, Cutting> cutting = new HashMap<>();
         for (RawTable table : plan.tables("operation")) {
-            Keys unnamed = plan.inside("operation", table);
+            TableKeys unnamed = plan.inside("operation", table);
             Optional<Integer> number = unnamed.whole("number");
-            Keys keys = number.map(n -> unnamed.about("operation " + n)).orElse(unnamed);
+            TableKeys keys = number.map(n -> unnamed.about("operation " + n)).orElse(unnamed);
             Optional<String> name = keys.text("name");
             Cutting cuts = CuttingRules.ofOperation(keys, unit);
             keys.finish();
@@ -42,7 +42,7 @@ final class OperationRules {
         return new Known(operations, cutting);
     }
 
-    private static void judgeOrder(Keys keys, int number, List<Operation> before) {
+    private static void judgeOrder(TableKeys keys, int number, List<Operation> before) {
         if (number < 1) {
             keys.problem("number", "operation numbers start at 1");
         }

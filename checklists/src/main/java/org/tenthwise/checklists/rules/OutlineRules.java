@@ -17,10 +17,10 @@ final class OutlineRules {
 
     private static final String OUTSIDE = "outside";
 
-    private final Keys keys;
+    private final TableKeys keys;
     private final Unit unit;
 
-    OutlineRules(Keys keys, Unit unit) {
+    OutlineRules(TableKeys keys, Unit unit) {
         this.keys = keys;
         this.unit = unit;
     }
@@ -92,14 +92,14 @@ final class OutlineRules {
 
     /** What lies along the part from one axial position to another. */
     private interface Part<T> {
-        Optional<T> read(Keys part, Length from, Length to);
+        Optional<T> read(TableKeys part, Length from, Length to);
     }
 
     private <T> List<T> each(String key, Part<T> build, Optional<Length> length) {
         List<T> parts = new ArrayList<>();
         List<RawTable> tables = keys.has(key) ? keys.tables(key) : List.of();
         for (RawTable table : tables) {
-            Keys part = keys.inside(key, table);
+            TableKeys part = keys.inside(key, table);
             Optional<Length> from = part.figure("from", unit).map(Written::length);
             Optional<Length> to = part.figure("to", unit).map(Written::length);
             if (from.isPresent() && to.isPresent() && !to.get().isAbove(from.get())) {
@@ -122,7 +122,7 @@ final class OutlineRules {
         List<Outline.CrossHole> holes = new ArrayList<>();
         List<RawTable> tables = keys.has("cross_hole") ? keys.tables("cross_hole") : List.of();
         for (RawTable table : tables) {
-            Keys hole = keys.inside("cross_hole", table);
+            TableKeys hole = keys.inside("cross_hole", table);
             Optional<Length> at = hole.figure("at", unit).map(Written::length);
             Optional<Written> diameter = hole.size("diameter", unit);
             if (at.isPresent()

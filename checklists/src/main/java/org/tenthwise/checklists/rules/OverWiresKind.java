@@ -37,7 +37,7 @@ final class OverWiresKind implements StepKind {
     }
 
     @Override
-    public Optional<Check> read(Keys keys, PlanSoFar soFar) {
+    public Optional<Check> read(TableKeys keys, PlanSoFar soFar) {
         Unit unit = soFar.unit();
         SizeRules rules = new SizeRules(keys, unit);
         boolean designated = keys.has(DesignationRules.DESIGNATION);
@@ -78,7 +78,7 @@ final class OverWiresKind implements StepKind {
     }
 
     /** The root of a thread is its largest anywhere: a mean, a smallest or a range says nothing of it. */
-    private static Optional<Integer> minorStep(Keys keys, String key, PlanSoFar soFar) {
+    private static Optional<Integer> minorStep(TableKeys keys, String key, PlanSoFar soFar) {
         Optional<Integer> number = soFar.earlier(keys, key, StepKinds.DIAMETER);
         number.flatMap(soFar::step)
                 .flatMap(PlanSoFar.Known::check)
@@ -95,7 +95,7 @@ final class OverWiresKind implements StepKind {
     }
 
     /** The grooves a root was read across are those of this thread. */
-    private static void judgeGrooves(Keys keys, ScrewThread thread, int number, PlanSoFar soFar) {
+    private static void judgeGrooves(TableKeys keys, ScrewThread thread, int number, PlanSoFar soFar) {
         soFar.step(number)
                 .flatMap(PlanSoFar.Known::check)
                 .filter(check -> check instanceof Check.Size size
@@ -110,7 +110,7 @@ final class OverWiresKind implements StepKind {
     }
 
     /** A pitch diameter lies between the core and the crest. */
-    private static void judgeLimits(Keys keys, ScrewThread thread, Limits limits) {
+    private static void judgeLimits(TableKeys keys, ScrewThread thread, Limits limits) {
         for (Limit which : Limit.values()) {
             limits.at(which)
                     .filter(limit -> !limit.length().isBelow(thread.diameter())
@@ -132,7 +132,7 @@ final class OverWiresKind implements StepKind {
     }
 
     /** A wire flush with the crest or touching its very corners will still do. */
-    private static void judgeWire(Keys keys, ScrewThread thread, Written wire) {
+    private static void judgeWire(TableKeys keys, ScrewThread thread, Written wire) {
         WireSizes sizes = WireSizes.of(thread);
         String wrong = wire.length().isBelow(sizes.least())
                 ? "stands below the crest"
@@ -157,7 +157,7 @@ final class OverWiresKind implements StepKind {
         }
     }
 
-    private static Optional<ScrewThread> thread(Keys keys, Unit unit) {
+    private static Optional<ScrewThread> thread(TableKeys keys, Unit unit) {
         Optional<ThreadForm> form = keys.word("form", List.of(ThreadForm.values()), ThreadForm::key);
         Optional<Written> diameter = keys.size("diameter", unit);
         Optional<Length> pitch = PitchRules.pitch(keys, unit);

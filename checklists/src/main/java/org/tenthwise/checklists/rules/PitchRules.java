@@ -15,7 +15,7 @@ final class PitchRules {
 
     private PitchRules() {}
 
-    static Optional<Length> pitch(Keys keys, Unit unit) {
+    static Optional<Length> pitch(TableKeys keys, Unit unit) {
         Optional<Length> pitch = keys.ifAny(PITCH, key -> keys.size(key, unit)).map(Written::length);
         Optional<Length> fromCount = keys.ifAny(THREADS_PER_INCH, keys::number).flatMap(count -> pitch(keys, count));
         if (keys.has(PITCH) == keys.has(THREADS_PER_INCH)) {
@@ -29,7 +29,7 @@ final class PitchRules {
         return pitch.or(() -> fromCount);
     }
 
-    private static Optional<Length> pitch(Keys keys, BigDecimal threadsPerInch) {
+    private static Optional<Length> pitch(TableKeys keys, BigDecimal threadsPerInch) {
         if (threadsPerInch.signum() <= 0) {
             keys.problem(
                     THREADS_PER_INCH,
@@ -41,7 +41,7 @@ final class PitchRules {
     }
 
     /** One where the plan is silent; less is noted. */
-    static int starts(Keys keys) {
+    static int starts(TableKeys keys) {
         int starts = keys.ifAny(STARTS, keys::whole).orElse(1);
         if (starts < 1) {
             keys.problem(STARTS, "a thread has one start or more, not %d".formatted(starts));

@@ -21,10 +21,10 @@ final class PlaceRules {
     private static final String PLACES = "places";
     private static final BigDecimal FULL_TURN = new BigDecimal(360);
 
-    private final Keys keys;
+    private final TableKeys keys;
     private final Unit unit;
 
-    PlaceRules(Keys keys, Unit unit) {
+    PlaceRules(TableKeys keys, Unit unit) {
         this.keys = keys;
         this.unit = unit;
     }
@@ -62,7 +62,8 @@ final class PlaceRules {
         if (item instanceof RawValue.Text text && !text.text().isBlank()) {
             String name = text.text().strip();
             Signs.hiddenIn(name)
-                    .ifPresent(sign -> keys.problemUnlessKept(item.spot(), Keys.HIDDEN.formatted("a place", sign)));
+                    .ifPresent(
+                            sign -> keys.problemUnlessKept(item.spot(), TableKeys.HIDDEN.formatted("a place", sign)));
             return Optional.of(Place.named(name));
         }
         keys.problem(
@@ -74,7 +75,7 @@ final class PlaceRules {
         return Optional.empty();
     }
 
-    private Optional<Place> place(Keys place) {
+    private Optional<Place> place(TableKeys place) {
         Optional<String> name = place.text("name");
         Optional<Written> depth = place.ifAny("depth", key -> place.figure(key, unit));
         Optional<BigDecimal> angle = place.ifAny("angle", place::number);

@@ -10,11 +10,11 @@ import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.TomlReading;
 import org.tenthwise.checklists.format.TomlText;
 import org.tenthwise.model.plan.Aim;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Outline;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Unit;
 
 /** Reads a plan file: a plan, or every problem in it. */
@@ -50,7 +50,7 @@ public final class PlanReader {
     }
 
     private static Optional<Plan> plan(RawTable top, PlanSource source, Problems problems) {
-        Keys keys = new Keys("", top, problems);
+        TableKeys keys = new TableKeys("", top, problems);
         if (!HeaderRules.isOfThisFormat(keys)) {
             return Optional.empty();
         }
@@ -61,7 +61,7 @@ public final class PlanReader {
         OperationRules.Known operations = OperationRules.read(keys, unit);
         Optional<Outline> outline = keys.ifAny(OUTLINE, keys::table)
                 .flatMap(table -> new OutlineRules(keys.inside(OUTLINE, table), unit).read());
-        Optional<Climate> climate = ClimateRules.read(keys, unit);
+        Optional<ThermalData> climate = ClimateRules.read(keys, unit);
         List<Step> steps = new StepRules(
                         new PlanSoFar(
                                 unit, operations, aim, outline, keys.has(OUTLINE), UncertaintyRules.read(keys, unit)),

@@ -87,7 +87,7 @@ final class PlanSoFar {
     }
 
     /** The number under {@code key}, if it is that of an earlier step of {@code kind}. */
-    Optional<Integer> earlier(Keys keys, String key, String kind) {
+    Optional<Integer> earlier(TableKeys keys, String key, String kind) {
         return keys.whole(key).filter(number -> {
             Optional<Known> step = step(number);
             if (step.isEmpty()) {

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.compute.roundness.CircleFit;
-import org.tenthwise.model.compute.roundness.Refusal;
+import org.tenthwise.model.compute.roundness.UnfitAngles;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Holding;
@@ -25,7 +25,7 @@ final class RunOutKind implements StepKind {
             IntStream.range(0, 8).mapToObj(i -> BigDecimal.valueOf(45L * i)).toList();
 
     @Override
-    public Optional<Check> read(Keys keys, PlanSoFar soFar) {
+    public Optional<Check> read(TableKeys keys, PlanSoFar soFar) {
         Unit unit = soFar.unit();
         Optional<Written> limit = keys.size("limit", unit);
         List<BigDecimal> angles =
@@ -39,7 +39,7 @@ final class RunOutKind implements StepKind {
                 () -> new Check.RunOut(limit.orElseThrow(), angles, holding, firstJaw, sections, means.orElseThrow()));
     }
 
-    private static List<BigDecimal> angles(Keys keys) {
+    private static List<BigDecimal> angles(TableKeys keys) {
         int before = keys.problemCount();
         List<BigDecimal> angles = new ArrayList<>();
         for (RawValue item : keys.list(ANGLES).map(RawList::items).orElse(List.of())) {
@@ -65,7 +65,7 @@ final class RunOutKind implements StepKind {
                                         + "\"angles\" out and sweep a full turn by highest and lowest, or give "
                                         + "three or more all round")
                                 .formatted(
-                                        why == Refusal.FEWER_THAN_THREE_ANGLES
+                                        why == UnfitAngles.FEWER_THAN_THREE_ANGLES
                                                 ? "fewer than three angles"
                                                 : "half a turn or more without an angle")));
         return angles;

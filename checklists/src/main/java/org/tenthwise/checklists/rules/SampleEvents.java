@@ -43,7 +43,7 @@ final class SampleEvents {
 
     /** Strikes out the event added last. */
     void strikeLast(String reason) {
-        events.add(new Event.StruckOut(Sample.place(events.size() - 1), reason));
+        events.add(new Event.StruckOut(ReadingsFile.place(events.size() - 1), reason));
     }
 
     List<Event> events() {

@@ -10,7 +10,7 @@ import java.util.Set;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.quantity.Unit;
@@ -40,15 +40,15 @@ final class SampleGauges {
         this.gauges = gauges;
     }
 
-    static SampleGauges read(Keys sample) {
+    static SampleGauges read(TableKeys sample) {
         Map<String, Gauge> gauges = new LinkedHashMap<>();
         Set<String> marks = new HashSet<>();
         List<RawTable> tables = sample.has(GAUGE) ? sample.tables(GAUGE) : List.of();
         sample.ifAny(GAUGE, key -> Optional.empty());
         for (RawTable table : tables) {
-            Keys unnamed = sample.inside(GAUGE, table);
+            TableKeys unnamed = sample.inside(GAUGE, table);
             Optional<String> id = unnamed.text("id");
-            Keys keys = id.map(mark -> unnamed.about("gauge " + mark)).orElse(unnamed);
+            TableKeys keys = id.map(mark -> unnamed.about("gauge " + mark)).orElse(unnamed);
             id.filter(mark -> !marks.add(mark))
                     .ifPresent(mark -> keys.problem("id", "the mark stands in the file twice"));
             gauge(keys, id).ifPresent(gauge -> gauges.putIfAbsent(gauge.id(), gauge));
@@ -56,9 +56,10 @@ final class SampleGauges {
         return new SampleGauges(gauges);
     }
 
-    private static Optional<Gauge> gauge(Keys keys, Optional<String> id) {
+    private static Optional<Gauge> gauge(TableKeys keys, Optional<String> id) {
         Optional<GaugeKind> kind = keys.word("kind", List.of(GaugeKind.values()), GaugeKind::key);
-        Optional<Sense> sense = keys.ifAny(SENSE, key -> keys.word(key, List.of(Sense.values()), SampleGauges::word));
+        Optional<ReadingDirection> sense =
+                keys.ifAny(SENSE, key -> keys.word(key, List.of(ReadingDirection.values()), SampleGauges::word));
         boolean compares =
                 kind.filter(k -> k.reference() == GaugeKind.Reference.MASTER).isPresent();
         if (kind.isPresent() && compares != keys.has(SENSE)) {
@@ -73,8 +74,8 @@ final class SampleGauges {
         return id.flatMap(mark -> keys.built(() -> new Gauge(mark, kind.orElseThrow(), sense)));
     }
 
-    private static String word(Sense sense) {
-        return sense == Sense.RISES_WITH_SIZE ? "rises" : "falls";
+    private static String word(ReadingDirection sense) {
+        return sense == ReadingDirection.RISES_WITH_SIZE ? "rises" : "falls";
     }
 
     List<Event> known() {
@@ -84,7 +85,7 @@ final class SampleGauges {
     }
 
     /** The gauge of a step as it was set; absent where a problem was noted. */
-    Optional<Laid> setting(Keys step, Check.Means means, Unit unit) {
+    Optional<Laid> setting(TableKeys step, Check.Means means, Unit unit) {
         Optional<String> id = step.text(GAUGE);
         Optional<Gauge> gauge = id.map(gauges::get);
         if (id.isPresent() && gauge.isEmpty()) {
@@ -104,24 +105,24 @@ final class SampleGauges {
         };
     }
 
-    private static Optional<Setting> onMaster(Keys step, Optional<Gauge> gauge, Unit unit) {
+    private static Optional<Setting> onMaster(TableKeys step, Optional<Gauge> gauge, Unit unit) {
         return step.table(MASTER).flatMap(table -> {
-            Keys keys = step.inside(MASTER, table);
+            TableKeys keys = step.inside(MASTER, table);
             Optional<String> mark = keys.text("mark");
-            Unit read = Typed.unit(keys, unit);
+            Unit read = QuotedFigures.unit(keys, unit);
             Optional<Written> certified = certified(keys, read);
-            Optional<Written> zero = Typed.figure(keys, "zero", read);
+            Optional<Written> zero = QuotedFigures.figure(keys, "zero", read);
             keys.finish();
             return gauge.flatMap(g -> keys.built(
                     () -> Setting.onMaster(g, mark.orElseThrow(), certified.orElseThrow(), zero.orElseThrow())));
         });
     }
 
-    private static Optional<Laid> overWires(Keys step, Optional<Gauge> gauge, Unit unit) {
+    private static Optional<Laid> overWires(TableKeys step, Optional<Gauge> gauge, Unit unit) {
         return step.table(WIRES).flatMap(table -> {
-            Keys keys = step.inside(WIRES, table);
+            TableKeys keys = step.inside(WIRES, table);
             Optional<String> mark = keys.text("mark");
-            Optional<Written> certified = certified(keys, Typed.unit(keys, unit));
+            Optional<Written> certified = certified(keys, QuotedFigures.unit(keys, unit));
             boolean meant = keys.ifAny(KEEP, keys::truth).orElse(false);
             keys.finish();
             return gauge.flatMap(g -> keys.built(
@@ -129,8 +130,8 @@ final class SampleGauges {
         });
     }
 
-    private static Optional<Written> certified(Keys keys, Unit unit) {
-        Optional<Written> certified = Typed.figure(keys, "certified", unit);
+    private static Optional<Written> certified(TableKeys keys, Unit unit) {
+        Optional<Written> certified = QuotedFigures.figure(keys, "certified", unit);
         certified
                 .filter(size -> size.figure().signum() <= 0)
                 .ifPresent(size ->

@@ -15,7 +15,7 @@ final class SampleMachine {
     private SampleMachine() {}
 
     /** An aim that the file does not say is not meant: the usual one of the machine stays what it is. */
-    static void read(Keys keys, Optional<String> machine, SampleEvents events) {
+    static void read(TableKeys keys, Optional<String> machine, SampleEvents events) {
         Optional<Register> register =
                 keys.ifAny(REGISTER, key -> keys.word(key, List.of(Register.values()), SamplePass::word));
         Optional<Aim.ByLimits> usual =

@@ -9,16 +9,16 @@ import org.tenthwise.checklists.format.RawList;
 import org.tenthwise.checklists.format.RawTable;
 import org.tenthwise.checklists.format.RawValue;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Climate;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.SectionSlots;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.TemperatureScale;
-import org.tenthwise.model.record.Warmth;
+import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.run.Event;
 
 /**
@@ -34,16 +34,16 @@ final class SamplePass {
     private static final String READING = "reading";
     private static final String ANSWER = "answer";
     private static final String STRUCK = "struck";
-    private static final Map<Body, String> TEMPERATURES =
-            Map.of(Body.PART, "part_temperature", Body.GAUGE, "gauge_temperature");
+    private static final Map<MeasuredBody, String> TEMPERATURES =
+            Map.of(MeasuredBody.PART, "part_temperature", MeasuredBody.GAUGE, "gauge_temperature");
 
-    private final Keys pass;
+    private final TableKeys pass;
     private final Step step;
     private final Plan plan;
     private final SampleGauges gauges;
     private final SampleEvents events;
 
-    SamplePass(Keys pass, Step step, Plan plan, SampleGauges gauges, SampleEvents events) {
+    SamplePass(TableKeys pass, Step step, Plan plan, SampleGauges gauges, SampleEvents events) {
         this.pass = pass;
         this.step = step;
         this.plan = plan;
@@ -69,26 +69,26 @@ final class SamplePass {
      * table.
      */
     private void turns(List<SectionSlots> sections) {
-        List<Keys> places = new ArrayList<>(List.of(pass));
+        List<TableKeys> places = new ArrayList<>(List.of(pass));
         if (sections.size() > 1) {
             pass.ifAny(FAR, pass::table).ifPresent(table -> places.add(pass.inside(FAR, table)));
         }
         for (int i = 0; i < places.size(); i++) {
-            Keys keys = places.get(i);
+            TableKeys keys = places.get(i);
             sweep(keys, Check.RunOut.HIGHEST, sections.get(i).highest());
             sweep(keys, Check.RunOut.LOWEST, sections.get(i).lowest());
         }
         for (int i = 0; i < places.size(); i++) {
             readings(places.get(i), sections.get(i).byAngle());
         }
-        places.stream().skip(1).forEach(Keys::finish);
+        places.stream().skip(1).forEach(TableKeys::finish);
     }
 
-    private void sweep(Keys keys, String key, Slot slot) {
+    private void sweep(TableKeys keys, String key, Slot slot) {
         keys.ifAny(key, keys::any).ifPresent(value -> readings(keys, key, items(value), List.of(slot)));
     }
 
-    private void readings(Keys keys, List<Slot> slots) {
+    private void readings(TableKeys keys, List<Slot> slots) {
         keys.ifAny(READINGS, keys::list).ifPresent(list -> readings(keys, READINGS, list.items(), slots));
     }
 
@@ -97,7 +97,7 @@ final class SamplePass {
         return value instanceof RawList list ? list.items() : List.of(value);
     }
 
-    private void readings(Keys keys, String key, List<RawValue> items, List<Slot> slots) {
+    private void readings(TableKeys keys, String key, List<RawValue> items, List<Slot> slots) {
         int taken = 0;
         for (RawValue item : items) {
             if (item instanceof RawTable table && !table.values().containsKey(READING)) {
@@ -115,20 +115,20 @@ final class SamplePass {
     }
 
     /** @return whether it was struck out, so that its place is still free */
-    private boolean reading(Keys where, RawValue item, Slot slot) {
+    private boolean reading(TableKeys where, RawValue item, Slot slot) {
         if (!(item instanceof RawTable table)) {
-            Typed.figure(where, item, plan.unit())
+            QuotedFigures.figure(where, item, plan.unit())
                     .ifPresent(typed -> events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
             return false;
         }
-        Keys keys = where.inside(READING, table);
-        Typed.figure(keys, READING, Typed.unit(keys, plan.unit()))
+        TableKeys keys = where.inside(READING, table);
+        QuotedFigures.figure(keys, READING, QuotedFigures.unit(keys, plan.unit()))
                 .ifPresent(typed -> events.add(new Event.ReadingTaken(step.number(), slot.key(), typed)));
         return more(keys);
     }
 
     /** What a table says of the event added last; whether it was struck out. */
-    private boolean more(Keys keys) {
+    private boolean more(TableKeys keys) {
         if (keys.ifAny(SampleGauges.KEEP, keys::truth).orElse(false)) {
             events.lastIsMeant();
         }
@@ -138,7 +138,7 @@ final class SamplePass {
         return keys.has(STRUCK);
     }
 
-    private void anotherGauge(Keys where, String key, RawTable table) {
+    private void anotherGauge(TableKeys where, String key, RawTable table) {
         Optional<Check.Means> means = step.check().means();
         if (means.isEmpty() || !table.values().containsKey(SampleGauges.GAUGE)) {
             where.problem(
@@ -150,15 +150,15 @@ final class SamplePass {
                                     .formatted(key));
             return;
         }
-        Keys keys = where.inside("another gauge", table);
+        TableKeys keys = where.inside("another gauge", table);
         gauges.setting(keys, means.get(), plan.unit()).ifPresent(laid -> events.set(step.number(), laid));
         keys.finish();
     }
 
     /** Those of part and gauge, where the plan has them asked for. */
     private void temperatures() {
-        boolean needed = Warmth.isNeeded(plan, step);
-        for (Body body : Body.values()) {
+        boolean needed = TemperatureEffect.isNeeded(plan, step);
+        for (MeasuredBody body : MeasuredBody.values()) {
             String key = TEMPERATURES.get(body);
             pass.ifAny(key, pass::any).ifPresent(value -> items(value).forEach(item -> temperature(body, key, item)));
             if (pass.has(key) && !needed) {
@@ -168,18 +168,18 @@ final class SamplePass {
     }
 
     private TemperatureScale scale() {
-        return plan.climate().map(Climate::scale).orElse(TemperatureScale.CELSIUS);
+        return plan.climate().map(ThermalData::scale).orElse(TemperatureScale.CELSIUS);
     }
 
-    private void temperature(Body body, String key, RawValue item) {
+    private void temperature(MeasuredBody body, String key, RawValue item) {
         if (!(item instanceof RawTable table)) {
-            Typed.degrees(pass, key, item, scale())
+            QuotedFigures.degrees(pass, key, item, scale())
                     .ifPresent(read -> events.add(new Event.TemperatureTaken(step.number(), body, read)));
             return;
         }
-        Keys keys = pass.inside(key, table);
+        TableKeys keys = pass.inside(key, table);
         keys.any(READING)
-                .flatMap(value -> Typed.degrees(keys, READING, value, scale()))
+                .flatMap(value -> QuotedFigures.degrees(keys, READING, value, scale()))
                 .ifPresent(read -> events.add(new Event.TemperatureTaken(step.number(), body, read)));
         more(keys);
     }
@@ -205,7 +205,7 @@ final class SamplePass {
             answered(pass, item, question);
             return false;
         }
-        Keys keys = pass.inside(ANSWER, table);
+        TableKeys keys = pass.inside(ANSWER, table);
         keys.any(ANSWER).ifPresent(value -> answered(keys, value, question));
         Optional<String> struck = keys.ifAny(STRUCK, keys::prose);
         struck.ifPresent(events::strikeLast);
@@ -213,7 +213,7 @@ final class SamplePass {
         return keys.has(STRUCK);
     }
 
-    private void answered(Keys keys, RawValue item, Question question) {
+    private void answered(TableKeys keys, RawValue item, Question question) {
         Optional<Answer> answer = question.answers().stream()
                 .filter(possible ->
                         item instanceof RawValue.Text text && text.text().equals(word(question, possible)))
@@ -223,7 +223,7 @@ final class SamplePass {
                     item.spot(),
                     "an answer here is one of %s%s"
                             .formatted(
-                                    Keys.listed(question.answers().stream()
+                                    TableKeys.listed(question.answers().stream()
                                             .map(possible -> word(question, possible))
                                             .toList()),
                                     question == Question.NOT_GO_STAYS_OUT

@@ -31,11 +31,12 @@ public final class SampleReader {
             return new SampleReading.Bad(Problems.of(unreadable));
         }
         Problems problems = new Problems();
-        Optional<Sample> sample = sample(new Keys("", ((TomlReading.Readable) reading).top(), problems), plan);
+        Optional<ReadingsFile> sample =
+                sample(new TableKeys("", ((TomlReading.Readable) reading).top(), problems), plan);
         return sample.isPresent() ? new SampleReading.Good(sample.get()) : new SampleReading.Bad(problems.sorted());
     }
 
-    private static Optional<Sample> sample(Keys keys, Plan plan) {
+    private static Optional<ReadingsFile> sample(TableKeys keys, Plan plan) {
         if (!HeaderRules.isOfThisFormat(keys)) {
             return Optional.empty();
         }
@@ -56,7 +57,7 @@ public final class SampleReader {
         SampleSignatures.read(keys).forEach(events::add);
         Expectations expected = Expectations.read(keys, plan);
         keys.finish();
-        return keys.built(() -> new Sample(
+        return keys.built(() -> new ReadingsFile(
                 new Event.Begun(
                         plan.part(), serial.orElseThrow(), lot.orElse(""), machine.orElseThrow(), plan.source(), noLot),
                 by.orElseThrow(),
@@ -66,7 +67,7 @@ public final class SampleReader {
                 expected.outcome()));
     }
 
-    private static void judgePart(Keys keys, PartId planned) {
+    private static void judgePart(TableKeys keys, PartId planned) {
         Optional<String> number = keys.text("part");
         Optional<String> revision = keys.text("revision");
         if (number.isPresent() && revision.isPresent() && !planned.equals(new PartId(number.get(), revision.get()))) {
@@ -77,13 +78,13 @@ public final class SampleReader {
         }
     }
 
-    private static void steps(Keys sample, Plan plan, SampleGauges gauges, SampleEvents events) {
+    private static void steps(TableKeys sample, Plan plan, SampleGauges gauges, SampleEvents events) {
         Set<Integer> seen = new HashSet<>();
         int furthest = 0;
         for (RawTable table : sample.tables(STEP)) {
-            Keys unnamed = sample.inside("check without a number", table);
+            TableKeys unnamed = sample.inside("check without a number", table);
             Optional<Integer> number = unnamed.whole(NUMBER);
-            Keys keys = number.map(n -> unnamed.about("check " + n)).orElse(unnamed);
+            TableKeys keys = number.map(n -> unnamed.about("check " + n)).orElse(unnamed);
             Optional<Step> step = number.flatMap(
                     n -> plan.steps().stream().filter(s -> s.number() == n).findFirst());
             if (number.isPresent() && step.isEmpty()) {

@@ -5,7 +5,7 @@ import java.util.List;
 /** What came of reading a readings file. */
 public sealed interface SampleReading {
 
-    record Good(Sample sample) implements SampleReading {}
+    record Good(ReadingsFile sample) implements SampleReading {}
 
     /** @param problems every problem found, in the order of the file; at least one */
     record Bad(List<PlanProblem> problems) implements SampleReading {

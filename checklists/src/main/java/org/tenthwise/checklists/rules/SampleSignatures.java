@@ -22,7 +22,7 @@ final class SampleSignatures {
     private SampleSignatures() {}
 
     /** In the order they are given: the one that closes, then the further ones. */
-    static List<Event> read(Keys sample) {
+    static List<Event> read(TableKeys sample) {
         List<Event> events = new ArrayList<>();
         sample.ifAny(CLOSE, sample::table)
                 .flatMap(table -> closed(sample.inside(CLOSE, table)))
@@ -32,21 +32,21 @@ final class SampleSignatures {
         return events;
     }
 
-    private static Optional<Event> closed(Keys keys) {
+    private static Optional<Event> closed(TableKeys keys) {
         Optional<String> by = keys.text("by");
         Optional<SignedAs> meaning = meaning(keys);
         keys.finish();
         return keys.built(() -> new Event.Closed(by.orElseThrow(), meaning.orElseThrow()));
     }
 
-    private static Optional<Event> signed(Keys keys) {
+    private static Optional<Event> signed(TableKeys keys) {
         Optional<String> by = keys.text("by");
         Optional<SignedAs> meaning = meaning(keys);
         keys.finish();
         return keys.built(() -> new Event.Signed(by.orElseThrow(), meaning.orElseThrow()));
     }
 
-    private static Optional<SignedAs> meaning(Keys keys) {
+    private static Optional<SignedAs> meaning(TableKeys keys) {
         return keys.word("meaning", MEANINGS, SignedAs::word);
     }
 }

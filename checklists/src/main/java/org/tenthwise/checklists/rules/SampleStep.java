@@ -34,11 +34,11 @@ final class SampleStep {
             .filter(Event.PassBegun.Why::isSaid)
             .toList();
 
-    private final Keys keys;
+    private final TableKeys keys;
     private final Step step;
     private final Plan plan;
 
-    SampleStep(Keys keys, Step step, Plan plan) {
+    SampleStep(TableKeys keys, Step step, Plan plan) {
         this.keys = keys;
         this.step = step;
         this.plan = plan;
@@ -49,7 +49,7 @@ final class SampleStep {
         Optional<SampleGauges.Laid> usual = setting(keys, gauges);
         List<RawTable> earlier = keys.has(PASS) ? keys.tables(PASS) : List.of();
         for (RawTable table : earlier) {
-            Keys pass = keys.inside(PASS, table);
+            TableKeys pass = keys.inside(PASS, table);
             (pass.has(SampleGauges.GAUGE) ? setting(pass, gauges) : usual).ifPresent(set -> events.set(number, set));
             new SamplePass(pass, step, plan, gauges, events).read();
             cutOnThese(pass).ifPresent(events::add);
@@ -69,12 +69,12 @@ final class SampleStep {
         keys.finish();
     }
 
-    private Optional<SampleGauges.Laid> setting(Keys of, SampleGauges gauges) {
+    private Optional<SampleGauges.Laid> setting(TableKeys of, SampleGauges gauges) {
         return step.check().means().flatMap(means -> gauges.setting(of, means, plan.unit()));
     }
 
     /** Why a pass with places or temperatures missing was cut on all the same. */
-    private Optional<Event> cutOnThese(Keys pass) {
+    private Optional<Event> cutOnThese(TableKeys pass) {
         Optional<String> reason = pass.ifAny(CUT_ON_THESE, pass::prose);
         boolean cuts = pass.ifAny(WHY, key -> pass.isText(key) ? pass.text(key) : Optional.empty())
                 .filter(SamplePass.word(Event.PassBegun.Why.CUT)::equals)
@@ -88,14 +88,14 @@ final class SampleStep {
     }
 
     /** What an earlier pass ended with: the work was cut, moved or measured again, or given into rework or repair. */
-    private Optional<Event> ended(Keys pass) {
+    private Optional<Event> ended(TableKeys pass) {
         if (pass.has(REWORK) || pass.has(REPAIR)) {
             return disposed(pass, REWORK, Disposition.REWORK).or(() -> disposed(pass, REPAIR, Disposition.REPAIR));
         }
         return pass.word(WHY, WHYS, SamplePass::word).map(why -> new Event.PassBegun(step.number(), why));
     }
 
-    private Optional<Event> disposed(Keys of, String key, Disposition disposition) {
+    private Optional<Event> disposed(TableKeys of, String key, Disposition disposition) {
         boolean carriesOn = disposition == Disposition.CARRY_ON;
         return of.ifAny(key, of::table).flatMap(table -> {
             if (carriesOn == (step.stepClass() == StepClass.DRAWING)) {
@@ -105,12 +105,12 @@ final class SampleStep {
                                 ? "a check of the drawing cannot be carried on with; write \"concession\""
                                 : OF_DRAWING);
             }
-            Keys signed = of.inside(key, table);
+            TableKeys signed = of.inside(key, table);
             Optional<String> by = signed.text("by");
             Optional<String> reason = signed.prose("reason");
             Optional<String> number = carriesOn ? Optional.empty() : signed.ifAny("number", signed::text);
             signed.finish();
-            return signed.built(() -> new Event.Disposed(
+            return signed.built(() -> new Event.DispositionSigned(
                     step.number(),
                     disposition,
                     reason.orElseThrow(),

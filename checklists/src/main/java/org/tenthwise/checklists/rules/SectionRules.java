@@ -18,12 +18,12 @@ final class SectionRules {
     private SectionRules() {}
 
     /** Empty where the plan says nothing, or where a problem was noted. */
-    static List<Section> read(Keys keys, Unit unit) {
+    static List<Section> read(TableKeys keys, Unit unit) {
         List<Section> sections = new ArrayList<>();
         List<RawTable> tables =
                 keys.ifAny(SECTIONS, key -> Optional.of(keys.tables(key))).orElse(List.of());
         for (RawTable table : tables) {
-            Keys section = keys.inside("section", table);
+            TableKeys section = keys.inside("section", table);
             section(section, unit).ifPresent(read -> {
                 sections.stream().reduce((earlier, later) -> later).ifPresent(before -> beyond(section, before, read));
                 sections.add(read);
@@ -37,7 +37,7 @@ final class SectionRules {
         return sections;
     }
 
-    private static Optional<Section> section(Keys keys, Unit unit) {
+    private static Optional<Section> section(TableKeys keys, Unit unit) {
         Optional<String> name = keys.text("name");
         Optional<Written> at = keys.figure("at", unit);
         at.filter(from -> from.figure().signum() < 0)
@@ -46,7 +46,7 @@ final class SectionRules {
         return keys.built(() -> new Section(name.orElseThrow(), at.orElseThrow()));
     }
 
-    private static void beyond(Keys keys, Section before, Section section) {
+    private static void beyond(TableKeys keys, Section before, Section section) {
         if (!section.at().length().isAbove(before.at().length())) {
             keys.problem(
                     "at",

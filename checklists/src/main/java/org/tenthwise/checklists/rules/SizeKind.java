@@ -31,7 +31,7 @@ final class SizeKind implements StepKind {
     }
 
     @Override
-    public Optional<Check> read(Keys keys, PlanSoFar soFar) {
+    public Optional<Check> read(TableKeys keys, PlanSoFar soFar) {
         String word = feature.name().toLowerCase(Locale.ROOT);
         SizeRules rules = new SizeRules(keys, soFar.unit());
         Optional<Limits> limits = ZoneRules.given(keys)

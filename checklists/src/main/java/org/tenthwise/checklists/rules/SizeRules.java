@@ -26,10 +26,10 @@ final class SizeRules {
     private static final String GUARD_BAND = "guard_band";
     private static final BigDecimal TWICE = new BigDecimal(2);
 
-    private final Keys keys;
+    private final TableKeys keys;
     private final Unit unit;
 
-    SizeRules(Keys keys, Unit unit) {
+    SizeRules(TableKeys keys, Unit unit) {
         this.keys = keys;
         this.unit = unit;
     }

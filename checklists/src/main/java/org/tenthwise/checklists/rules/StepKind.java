@@ -7,7 +7,7 @@ import org.tenthwise.model.plan.Check;
 interface StepKind {
 
     /** What the step asks for; absent where a problem was noted. */
-    Optional<Check> read(Keys keys, PlanSoFar soFar);
+    Optional<Check> read(TableKeys keys, PlanSoFar soFar);
 
     /** Whether what is measured is corrected to 20 °C. */
     default boolean feelsHeat() {

@@ -14,12 +14,12 @@ final class StepOrder {
         this.soFar = soFar;
     }
 
-    void judge(Keys keys, Optional<Integer> number, Optional<Integer> operation) {
+    void judge(TableKeys keys, Optional<Integer> number, Optional<Integer> operation) {
         number.ifPresent(n -> judgeNumber(keys, n));
         operation.ifPresent(o -> judgeOperation(keys, o));
     }
 
-    private void judgeNumber(Keys keys, int number) {
+    private void judgeNumber(TableKeys keys, int number) {
         Optional<PlanSoFar.Known> same = soFar.step(number);
         if (number < 1) {
             keys.problem("number", "check numbers start at 1");
@@ -34,7 +34,7 @@ final class StepOrder {
         highestNumber = Math.max(highestNumber, number);
     }
 
-    private void judgeOperation(Keys keys, int number) {
+    private void judgeOperation(TableKeys keys, int number) {
         if (soFar.operations().isEmpty()) {
             return; // said already, once for all steps
         }

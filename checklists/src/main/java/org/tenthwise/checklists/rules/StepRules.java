@@ -34,20 +34,20 @@ final class StepRules {
     }
 
     /** Those that are sound, in the order of the file. */
-    List<Step> read(Keys plan) {
+    List<Step> read(TableKeys plan) {
         List<RawTable> tables = plan.tables("step");
         HoldRules holds = new HoldRules(numbers(tables));
         List<Step> steps = new ArrayList<>();
         for (RawTable table : tables) {
-            Keys unnamed = plan.inside("check without a number", table);
+            TableKeys unnamed = plan.inside("check without a number", table);
             Optional<Integer> number = unnamed.whole(NUMBER);
-            Keys keys = number.map(n -> unnamed.about("check " + n)).orElse(unnamed);
+            TableKeys keys = number.map(n -> unnamed.about("check " + n)).orElse(unnamed);
             step(keys, number, holds).ifPresent(steps::add);
         }
         return steps;
     }
 
-    private Optional<Step> step(Keys keys, Optional<Integer> number, HoldRules holds) {
+    private Optional<Step> step(TableKeys keys, Optional<Integer> number, HoldRules holds) {
         Optional<Integer> operation = keys.whole("operation");
         order.judge(keys, number, operation);
         soFar.in(operation);
@@ -69,7 +69,7 @@ final class StepRules {
                                     n,
                                     NearestWord.to(n, kinds.names())
                                             .map("did you mean \"%s\"?"::formatted)
-                                            .orElse("it is one of " + Keys.listed(kinds.names())))));
+                                            .orElse("it is one of " + TableKeys.listed(kinds.names())))));
             number.ifPresent(n -> soFar.add(
                     n, new PlanSoFar.Known(kindName.orElse(""), keys.spot().line(), Optional.empty())));
             return Optional.empty();
@@ -100,7 +100,7 @@ final class StepRules {
                 .flatMap(step -> step);
     }
 
-    private static Optional<Clamping> clamping(Keys keys, String kind) {
+    private static Optional<Clamping> clamping(TableKeys keys, String kind) {
         Optional<Clamping> clamping = keys.ifAny(CLAMPING, keys::text).flatMap(word -> {
             Optional<Clamping> meant = Clamping.ofKey(word);
             if (meant.isEmpty()) { // the nearest word to "unclamped" is the wrong one

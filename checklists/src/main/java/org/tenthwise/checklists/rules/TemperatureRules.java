@@ -20,7 +20,7 @@ final class TemperatureRules {
      *
      * @param check absent where it has problems
      */
-    static TemperatureAsked read(Keys keys, boolean plannedFor, Optional<Check> check) {
+    static TemperatureAsked read(TableKeys keys, boolean plannedFor, Optional<Check> check) {
         Optional<TemperatureAsked> written = keys.ifAny(
                         ClimateRules.KEY, key -> keys.word(key, List.of("ask", "not-asked"), word -> word))
                 .map(WORDS::get);

@@ -22,11 +22,11 @@ final class UncertaintyRules {
     private UncertaintyRules() {}
 
     /** By name; absent behind a name where a problem was noted. */
-    static Map<String, Optional<Uncertainty>> read(Keys plan, Unit unit) {
+    static Map<String, Optional<Uncertainty>> read(TableKeys plan, Unit unit) {
         Map<String, Optional<Uncertainty>> byName = new LinkedHashMap<>();
         for (RawTable table :
                 plan.ifAny(KEY, key -> Optional.of(plan.tables(key))).orElse(List.of())) {
-            Keys keys = plan.inside(KEY, table);
+            TableKeys keys = plan.inside(KEY, table);
             Optional<String> name = keys.text("name");
             Optional<Uncertainty> found = read(keys, name, unit);
             name.filter(known -> byName.putIfAbsent(known, found) != null)
@@ -36,7 +36,7 @@ final class UncertaintyRules {
     }
 
     /** The one a step names. */
-    static Optional<Uncertainty> named(Keys keys, Map<String, Optional<Uncertainty>> known) {
+    static Optional<Uncertainty> named(TableKeys keys, Map<String, Optional<Uncertainty>> known) {
         return keys.ifAny(KEY, key -> {
             if (!known.isEmpty()) {
                 return keys.word(key, List.copyOf(known.keySet()), name -> name).flatMap(known::get);
@@ -48,14 +48,14 @@ final class UncertaintyRules {
         });
     }
 
-    private static Optional<Uncertainty> read(Keys keys, Optional<String> name, Unit unit) {
+    private static Optional<Uncertainty> read(TableKeys keys, Optional<String> name, Unit unit) {
         Optional<Uncertainty> found =
                 keys.has(BudgetRules.COMPONENTS) ? worked(keys, name, unit) : given(keys, name, unit);
         keys.finish();
         return keys.built(found::orElseThrow);
     }
 
-    private static Optional<Uncertainty> given(Keys keys, Optional<String> name, Unit unit) {
+    private static Optional<Uncertainty> given(TableKeys keys, Optional<String> name, Unit unit) {
         if (!keys.has(EXPANDED)) {
             keys.problem(
                     keys.spot(), "\"%s\" is missing; give it, or \"%s\"".formatted(EXPANDED, BudgetRules.COMPONENTS));
@@ -70,7 +70,7 @@ final class UncertaintyRules {
         return keys.built(() -> new Uncertainty(name.orElseThrow(), expanded.orElseThrow(), factor));
     }
 
-    private static Optional<Uncertainty> worked(Keys keys, Optional<String> name, Unit unit) {
+    private static Optional<Uncertainty> worked(TableKeys keys, Optional<String> name, Unit unit) {
         for (String both : List.of(EXPANDED, COVERAGE_FACTOR)) {
             keys.ifAny(both, key -> {
                 keys.problem(

@@ -24,11 +24,11 @@ final class ZoneRules {
 
     private ZoneRules() {}
 
-    static boolean given(Keys keys) {
+    static boolean given(TableKeys keys) {
         return keys.has(ZONE) || keys.has(NOMINAL);
     }
 
-    static Optional<Limits> read(Keys keys, Unit unit, Feature feature) {
+    static Optional<Limits> read(TableKeys keys, Unit unit, Feature feature) {
         List.of("lower", "upper")
                 .forEach(key -> keys.ifAny(key, there -> {
                     keys.problem(
@@ -45,7 +45,7 @@ final class ZoneRules {
                 .flatMap(read -> nominal.flatMap(size -> keys.sensible(ZONE, () -> limits(feature, size, read))));
     }
 
-    private static void judge(Keys keys, Unit unit, Feature feature, ToleranceZone zone) {
+    private static void judge(TableKeys keys, Unit unit, Feature feature, ToleranceZone zone) {
         if (unit != Unit.MILLIMETRE) {
             keys.problem(
                     ZONE,

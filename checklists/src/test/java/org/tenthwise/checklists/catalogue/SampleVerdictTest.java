@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Plan;
@@ -28,7 +28,7 @@ import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Runs the samples of the demo parts through the sheet. The verdicts expected stand in the samples, judged by hand. */
 class SampleVerdictTest {
@@ -38,9 +38,9 @@ class SampleVerdictTest {
     @ParameterizedTest
     @EnumSource(DemoPart.class)
     void everythingPassesOnThePassingSample(DemoPart part) {
-        Sample sample = read(part, DemoPart::passingReadings);
+        ReadingsFile sample = read(part, DemoPart::passingReadings);
         compare(part.plan(), sample);
-        assertEquals(Set.of(Standing.PASS), Set.copyOf(sample.expected().values()));
+        assertEquals(Set.of(VerdictKind.PASS), Set.copyOf(sample.expected().values()));
     }
 
     @ParameterizedTest
@@ -63,7 +63,7 @@ class SampleVerdictTest {
     @Test
     void betweenThemTheFailingSamplesEndInEveryWord() {
         assertEquals(
-                Set.of(Standing.values()),
+                Set.of(VerdictKind.values()),
                 Stream.of(DemoPart.values())
                         .flatMap(part -> read(part, DemoPart::failingReadings).expected().values().stream())
                         .collect(Collectors.toSet()));
@@ -96,12 +96,12 @@ class SampleVerdictTest {
         assertTrue(!bigger.bottoms());
     }
 
-    private static void compare(Plan plan, Sample sample) {
+    private static void compare(Plan plan, ReadingsFile sample) {
         Sheet sheet = sheet(plan, sample);
         assertEquals(
                 plan.steps().stream().map(Step::number).collect(Collectors.toSet()),
                 sample.expected().keySet());
-        Map<Integer, Standing> found = sheet.lines().stream()
+        Map<Integer, VerdictKind> found = sheet.lines().stream()
                 .collect(Collectors.toMap(
                         line -> line.step().number(),
                         line -> line.finding().verdict().standing()));
@@ -111,12 +111,12 @@ class SampleVerdictTest {
         assertEquals(sample.outcome(), Optional.of(sheet.outcome()));
     }
 
-    private static Sample read(DemoPart part, Function<DemoPart, String> readings) {
+    private static ReadingsFile read(DemoPart part, Function<DemoPart, String> readings) {
         return assertInstanceOf(SampleReading.Good.class, new SampleReader().read(readings.apply(part), part.plan()))
                 .sample();
     }
 
-    private static Sheet sheet(Plan plan, Sample sample) {
+    private static Sheet sheet(Plan plan, ReadingsFile sample) {
         List<Entry> entries = new ArrayList<>();
         entries.add(new Entry(1, "r", AT, sample.by(), sample.begun()));
         for (Event event : sample.events()) {

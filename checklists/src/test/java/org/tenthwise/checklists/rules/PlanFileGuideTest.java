@@ -13,7 +13,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** The examples of {@code plan-file.md} are sound, and it names every kind of step. */
 class PlanFileGuideTest {
@@ -29,14 +29,15 @@ class PlanFileGuideTest {
         assertEquals(4, examples.size());
         Plan plan = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(examples.get(0)))
                 .plan();
-        Sample sample = assertInstanceOf(SampleReading.Good.class, new SampleReader().read(examples.get(1), plan))
+        ReadingsFile sample = assertInstanceOf(SampleReading.Good.class, new SampleReader().read(examples.get(1), plan))
                 .sample();
-        assertEquals(Map.of(1, Standing.PASS), sample.expected());
+        assertEquals(Map.of(1, VerdictKind.PASS), sample.expected());
         Plan further = assertInstanceOf(PlanReading.Good.class, new PlanReader().read(examples.get(2)))
                 .plan();
-        Sample more = assertInstanceOf(SampleReading.Good.class, new SampleReader().read(examples.get(3), further))
+        ReadingsFile more = assertInstanceOf(
+                        SampleReading.Good.class, new SampleReader().read(examples.get(3), further))
                 .sample();
-        assertEquals(Map.of(1, Standing.FAIL, 3, Standing.PASS), more.expected());
+        assertEquals(Map.of(1, VerdictKind.FAIL, 3, VerdictKind.PASS), more.expected());
     }
 
     @Test

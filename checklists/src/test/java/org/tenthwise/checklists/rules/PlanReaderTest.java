@@ -17,7 +17,6 @@ import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Uncertainty;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Mark;
@@ -26,6 +25,7 @@ import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.SizeModifier;
 import org.tenthwise.model.plan.TemperatureAsked;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
@@ -229,7 +229,7 @@ class PlanReaderTest {
      */
     @Test
     void aPlanSaysHowPartAndGaugeGrowAndHowWarmTheShopGets() {
-        Climate climate = heated("part_material = \"aluminium bronze CuAl10Ni5Fe4\"", "")
+        ThermalData climate = heated("part_material = \"aluminium bronze CuAl10Ni5Fe4\"", "")
                 .climate()
                 .orElseThrow();
         assertEquals(Expansion.of("16.2"), climate.part().expansion());
@@ -237,7 +237,7 @@ class PlanReaderTest {
         assertEquals("steel, as the plan says nothing else", climate.gauge().source());
         assertEquals(new TemperatureRange(Celsius.of("18"), Celsius.of("23.5")), climate.shop());
         assertEquals(
-                new Climate.Growth(Expansion.of("13.0"), "the plan"),
+                new ThermalData.Growth(Expansion.of("13.0"), "the plan"),
                 heated("part_expansion = 13.0", "").climate().orElseThrow().part());
     }
 
@@ -246,7 +246,7 @@ class PlanReaderTest {
     void aPlanInInchesMayHaveItsTemperaturesInDegreesFahrenheit() {
         String table = "[temperature]\ndegrees = \"F\"\npart_expansion = 9.0\nshop_least = 64.4\nshop_greatest = "
                 + "77\n\n[[step]]";
-        Climate climate = assertInstanceOf(
+        ThermalData climate = assertInstanceOf(
                         PlanReading.Good.class, new PlanReader().read(HEAD.replace("[[step]]", table) + DEPTH))
                 .plan()
                 .climate()

@@ -100,7 +100,7 @@ class RunOutReadingsTest {
     }
 
     private static List<String> read(String sections, String readings) throws IOException {
-        Sample sample = assertInstanceOf(
+        ReadingsFile sample = assertInstanceOf(
                         SampleReading.Good.class, new SampleReader().read(HEAD + readings, spindle(sections)))
                 .sample();
         return sample.events().stream()

@@ -8,7 +8,7 @@ import java.util.Optional;
  * @param id what is engraved on it, not blank
  * @param sense present for a kind that compares with a master, absent for any other
  */
-public record Gauge(String id, GaugeKind kind, Optional<Sense> sense) {
+public record Gauge(String id, GaugeKind kind, Optional<ReadingDirection> sense) {
 
     public Gauge {
         if (id.isBlank()) {

@@ -286,7 +286,7 @@ public sealed interface Check {
      * @param places where the plug is measured
      * @param feel what the hand must find
      */
-    record PlugFit(int boreStep, Limits clearance, List<Place> places, Feel feel, Means with) implements Check {
+    record PlugFit(int boreStep, Limits clearance, List<Place> places, PlugFeel feel, Means with) implements Check {
 
         public PlugFit {
             places = List.copyOf(places);

@@ -34,7 +34,7 @@ public record Plan(
         List<Step> steps,
         Optional<Outline> outline,
         PlanSource source,
-        Optional<Climate> climate,
+        Optional<ThermalData> climate,
         boolean lotAsked) {
 
     public Plan {
@@ -64,7 +64,7 @@ public record Plan(
             List<Step> steps,
             Optional<Outline> outline,
             PlanSource source,
-            Optional<Climate> climate) {
+            Optional<ThermalData> climate) {
         this(part, issue, name, material, drawing, unit, remark, operations, steps, outline, source, climate, false);
     }
 

@@ -14,8 +14,8 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Works out the findings of a run, one step after the other, each from its own pass and from the steps it leans on. */
 final class Assessment {
@@ -127,7 +127,7 @@ final class Assessment {
             wrong |= answer.isPresent() && answer.get() != question.answers().get(0);
         }
         int missing = step.check().questions().size() - answers.size();
-        Standing standing = wrong ? Standing.FAIL : missing > 0 ? Standing.OPEN : Standing.PASS;
+        VerdictKind standing = wrong ? VerdictKind.FAIL : missing > 0 ? VerdictKind.OPEN : VerdictKind.PASS;
         return new AnswerFinding(step, answers, Verdict.plain(standing), missing);
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.CircleFit;
-import org.tenthwise.model.compute.roundness.Refusal;
+import org.tenthwise.model.compute.roundness.UnfitAngles;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Length;
 
@@ -27,7 +27,7 @@ public record AtSection(
         Optional<Length> sweptMovement,
         Optional<Length> pointsMovement,
         Optional<CircleFit> fit,
-        Optional<Refusal> refusal) {
+        Optional<UnfitAngles> refusal) {
 
     private static final int FEWEST_THAT_SHOW_FORM = 4;
 

@@ -3,8 +3,8 @@ package org.tenthwise.model.record;
 import java.util.Optional;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** One reading judged by itself, where every reading must be inside. */
 final class ByItself {
@@ -22,10 +22,10 @@ final class ByItself {
             return Optional.empty();
         }
         if (open || untrusted) {
-            return Optional.of(Verdict.plain(open ? Standing.OPEN : Standing.UNPROVEN));
+            return Optional.of(Verdict.plain(open ? VerdictKind.OPEN : VerdictKind.UNPROVEN));
         }
         Verdict verdict = Combined.judge(asked).of(measured.value());
-        boolean shown = verdict.passed() || verdict.standing() == Standing.CUT_AGAIN;
-        return Optional.of(farOff && shown ? Verdict.plain(Standing.UNPROVEN) : verdict);
+        boolean shown = verdict.passed() || verdict.standing() == VerdictKind.CUT_AGAIN;
+        return Optional.of(farOff && shown ? Verdict.plain(VerdictKind.UNPROVEN) : verdict);
     }
 }

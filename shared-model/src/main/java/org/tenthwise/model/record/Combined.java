@@ -7,8 +7,8 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.Judge;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * Several readings of one size, combined and judged.
@@ -39,7 +39,7 @@ record Combined(
         Judge judge = judge(asked);
         if (measured.isEmpty()) {
             return new Combined(
-                    Optional.empty(), Optional.empty(), Verdict.plain(Standing.OPEN), Optional.empty(), false);
+                    Optional.empty(), Optional.empty(), Verdict.plain(VerdictKind.OPEN), Optional.empty(), false);
         }
         Comparator<Measured> bySize = Comparator.comparing(Measured::value);
         Optional<Measured> deciding =
@@ -57,7 +57,7 @@ record Combined(
                     case EACH, LARGEST, SMALLEST -> deciding.orElseThrow().value();
                 };
         Verdict judged = judge.of(value);
-        Optional<Measured> past = judged.standing() == Standing.CUT_AGAIN && !asked.isOne()
+        Optional<Measured> past = judged.standing() == VerdictKind.CUT_AGAIN && !asked.isOne()
                 ? furthestPast(measured, judge)
                 : Optional.empty();
         Verdict verdict = past.map(place -> new Verdict(judge.of(place.value()).standing(), judged.margin()))
@@ -92,13 +92,13 @@ record Combined(
         return judge.isUnprovenWithMetalLeft(value)
                 && bound.stream()
                         .allMatch(size -> judge.of(size).passed()
-                                || judge.of(size).standing() == Standing.CUT_AGAIN
+                                || judge.of(size).standing() == VerdictKind.CUT_AGAIN
                                 || judge.isUnprovenWithMetalLeft(size));
     }
 
     /** The same without a verdict, where what the readings stand for is not known yet. */
     Combined stillOpen() {
-        return new Combined(value, deciding, Verdict.plain(Standing.OPEN), Optional.empty(), false);
+        return new Combined(value, deciding, Verdict.plain(VerdictKind.OPEN), Optional.empty(), false);
     }
 
     /**
@@ -106,14 +106,14 @@ record Combined(
      * stays so.
      */
     Combined provingNothingIf(boolean spoilt) {
-        boolean shown = verdict.standing() == Standing.PASS || verdict.standing() == Standing.CUT_AGAIN;
+        boolean shown = verdict.standing() == VerdictKind.PASS || verdict.standing() == VerdictKind.CUT_AGAIN;
         return spoilt
-                ? new Combined(value, deciding, shown ? Verdict.plain(Standing.UNPROVEN) : verdict, past, false)
+                ? new Combined(value, deciding, shown ? Verdict.plain(VerdictKind.UNPROVEN) : verdict, past, false)
                 : this;
     }
 
     private static boolean isOut(Verdict verdict) {
-        return verdict.standing() == Standing.FAIL || verdict.standing() == Standing.CUT_AGAIN;
+        return verdict.standing() == VerdictKind.FAIL || verdict.standing() == VerdictKind.CUT_AGAIN;
     }
 
     /** Past size before all else, then the least room: still to cut, unproven and passed follow each other by it. */

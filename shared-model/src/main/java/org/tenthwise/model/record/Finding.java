@@ -34,7 +34,7 @@ public sealed interface Finding permits AnswerFinding, RunOutFinding, SizeFindin
     }
 
     /** What heat means to it; absent where the plan says nothing of heat, and for what it does not touch. */
-    default Optional<Warmth> warmth() {
+    default Optional<TemperatureEffect> warmth() {
         return Optional.empty();
     }
 }

@@ -8,7 +8,7 @@ import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * One step of the plan and all that was done about it.
@@ -67,7 +67,7 @@ public record Line(
     }
 
     /** The disposition in force. */
-    public Optional<Event.Disposed> disposed() {
+    public Optional<Event.DispositionSigned> disposed() {
         return dispositions.stream()
                 .filter(Disposing::inForce)
                 .map(Disposing::disposed)
@@ -112,7 +112,7 @@ public record Line(
 
     /** What is not found out yet cannot be signed for. */
     private boolean isDisposed(Disposition wanted) {
-        return finding.verdict().standing() != Standing.OPEN
+        return finding.verdict().standing() != VerdictKind.OPEN
                 && disposed().filter(d -> d.disposition() == wanted).isPresent();
     }
 }

@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Contact;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -122,7 +122,7 @@ public final class Plausible {
 
     private static Expected overWires(Check.OverWires wires, Optional<Setting> setting) {
         Length nominal = setting.flatMap(Setting::certified)
-                .map(wire -> new OverWires(wires.thread(), wire.length())
+                .map(wire -> new MeasurementOverWires(wires.thread(), wire.length())
                         .overWires(wires.pitchDiameter().middle()))
                 .orElse(wires.thread().diameter());
         return new Expected(nominal, nominal.times(QUARTER));
@@ -160,7 +160,7 @@ public final class Plausible {
     }
 
     /** Whether it can be as warm as that where {@code climate} is. */
-    public static boolean temperature(Climate climate, Degrees read) {
+    public static boolean temperature(ThermalData climate, Degrees read) {
         BigDecimal degrees = read.celsius().degrees();
         BigDecimal coldest = COLDEST.max(climate.shop().least().degrees().subtract(BELOW_THE_SHOP));
         return degrees.compareTo(coldest) >= 0
@@ -201,12 +201,12 @@ public final class Plausible {
     }
 
     /** The same before there is a finding. */
-    static boolean spoils(Check check, List<Measured> measured, Optional<Warmth> warmth) {
+    static boolean spoils(Check check, List<Measured> measured, Optional<TemperatureEffect> warmth) {
         return !farOff(check, measured).isEmpty()
                 || !warmth.map(Plausible::farOff).orElse(List.of()).isEmpty();
     }
 
-    private static List<Degrees> farOff(Warmth warmth) {
+    private static List<Degrees> farOff(TemperatureEffect warmth) {
         return Stream.of(warmth.part(), warmth.gauge())
                 .flatMap(Optional::stream)
                 .filter(read -> !temperature(warmth.climate(), read))

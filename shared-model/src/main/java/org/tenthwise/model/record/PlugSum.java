@@ -13,8 +13,8 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.PlugFinding.Contradiction;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Judge;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * A plug fit: the clearance by the gauges beside what the hand found. The worse of the two is the verdict. Where they
@@ -48,7 +48,7 @@ final class PlugSum {
                 clearance,
                 feel,
                 contradiction,
-                unproven ? new Verdict(Standing.UNPROVEN, verdict.margin()) : verdict,
+                unproven ? new Verdict(VerdictKind.UNPROVEN, verdict.margin()) : verdict,
                 missing);
     }
 
@@ -56,9 +56,9 @@ final class PlugSum {
         Optional<Verdict> byGauge = clearance.map(found -> nearer(check, found));
         boolean feltWrong = feel.isPresent() && feel.get() != check.feel().answer();
         if (feltWrong) {
-            return new Verdict(Standing.FAIL, byGauge.flatMap(Verdict::margin));
+            return new Verdict(VerdictKind.FAIL, byGauge.flatMap(Verdict::margin));
         }
-        return byGauge.filter(verdict -> feel.isPresent() || !verdict.passed()).orElse(Verdict.plain(Standing.OPEN));
+        return byGauge.filter(verdict -> feel.isPresent() || !verdict.passed()).orElse(Verdict.plain(VerdictKind.OPEN));
     }
 
     /** The verdict on the clearance that lies nearer to a limit, or further out. */

@@ -12,7 +12,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limit;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What may be cut next on the strength of what was read. */
 final class ProposalSum {
@@ -30,7 +30,7 @@ final class ProposalSum {
         List<Slot> taken = measured.stream().map(Measured::slot).toList();
         List<Slot> unread =
                 asked.slots().stream().filter(slot -> !taken.contains(slot)).toList();
-        boolean metalLeft = read.verdict().standing() == Standing.CUT_AGAIN || read.lightCut();
+        boolean metalLeft = read.verdict().standing() == VerdictKind.CUT_AGAIN || read.lightCut();
         if (!metalLeft
                 || asked.combine() == Combine.RANGE
                 || !unread.isEmpty() && pass.onThese().isEmpty()) {

@@ -117,8 +117,8 @@ final class RootCutSince {
      * root.
      */
     private Map<Slot, Length> telling(Run.Pass pass, Length root) {
-        Optional<Warmth> warmth = Warmth.of(plan, step, pass);
-        List<OverWiresReading> readings = WiresSum.readings(check, pass, warmth.flatMap(Warmth::correction));
+        Optional<TemperatureEffect> warmth = TemperatureEffect.of(plan, step, pass);
+        List<OverWiresReading> readings = WiresSum.readings(check, pass, warmth.flatMap(TemperatureEffect::correction));
         List<Measured> measured =
                 readings.stream().map(OverWiresReading::measured).toList();
         boolean telling = warmth.filter(heat -> heat.missing() > 0).isEmpty()

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.roundness.CircleFit;
 import org.tenthwise.model.compute.roundness.FullIndicatorMovement;
-import org.tenthwise.model.compute.roundness.Refusal;
+import org.tenthwise.model.compute.roundness.UnfitAngles;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.SectionSlots;
@@ -17,8 +17,8 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Judge;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * Run-out: the movement against its limit, and where the readings allow it the circle.
@@ -69,7 +69,7 @@ final class RunOutSum {
         List<Measured> swept = read(slots.sweep()).toList();
         List<Measured> byAngle = read(slots.byAngle()).toList();
         boolean whole = byAngle.size() == check.angles().size() && sound;
-        Optional<Refusal> refusal = whole ? CircleFit.refusal(check.angles()) : Optional.empty();
+        Optional<UnfitAngles> refusal = whole ? CircleFit.refusal(check.angles()) : Optional.empty();
         Optional<CircleFit> fit = whole && refusal.isEmpty()
                 ? Optional.of(CircleFit.of(
                         check.angles(), byAngle.stream().map(Measured::value).toList()))
@@ -114,23 +114,23 @@ final class RunOutSum {
 
     /** A movement over the limit settles the check before the last reading: further readings can only add to it. */
     private Verdict verdict(List<AtSection> sections, Optional<Length> movement) {
-        List<Standing> standings = sections.stream().map(this::standing).toList();
-        if (standings.contains(Standing.FAIL) || standings.stream().allMatch(Standing.PASS::equals)) {
+        List<VerdictKind> standings = sections.stream().map(this::standing).toList();
+        if (standings.contains(VerdictKind.FAIL) || standings.stream().allMatch(VerdictKind.PASS::equals)) {
             return judge.of(movement.orElseThrow());
         }
-        return Verdict.plain(standings.contains(Standing.OPEN) ? Standing.OPEN : Standing.UNPROVEN);
+        return Verdict.plain(standings.contains(VerdictKind.OPEN) ? VerdictKind.OPEN : VerdictKind.UNPROVEN);
     }
 
-    private Standing standing(AtSection at) {
+    private VerdictKind standing(AtSection at) {
         if (at.movement().filter(this::isOver).isPresent()) {
-            return Standing.FAIL;
+            return VerdictKind.FAIL;
         }
         if (missing(at) > 0) {
-            return Standing.OPEN;
+            return VerdictKind.OPEN;
         }
         boolean proven =
                 at.isSwept() || at.wholeTurn().filter(turn -> !isOver(turn)).isPresent();
-        return proven && sound ? Standing.PASS : Standing.UNPROVEN;
+        return proven && sound ? VerdictKind.PASS : VerdictKind.UNPROVEN;
     }
 
     private boolean isOver(Length movement) {

@@ -14,7 +14,7 @@ import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.Signature;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * The whole of a run against its plan: a line for every step, measured or not.
@@ -68,7 +68,7 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
     }
 
     /** How many characteristics stand so, repaired or not. */
-    public long count(Standing standing) {
+    public long count(VerdictKind standing) {
         return characteristics().stream()
                 .filter(line -> line.finding().verdict().standing() == standing)
                 .count();
@@ -128,10 +128,10 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
 
     /** Out, with no concession; what could still have been cut is out once nothing more will be cut. */
     public boolean isOut(Line line) {
-        Standing standing = line.finding().verdict().standing();
+        VerdictKind standing = line.finding().verdict().standing();
         return !line.conceded()
-                && (standing == Standing.FAIL
-                        || standing == Standing.CUT_AGAIN && run.closed().isPresent());
+                && (standing == VerdictKind.FAIL
+                        || standing == VerdictKind.CUT_AGAIN && run.closed().isPresent());
     }
 
     /** The signatures that speak against the part, in the order they were given. */

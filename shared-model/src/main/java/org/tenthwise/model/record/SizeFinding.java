@@ -32,7 +32,7 @@ public record SizeFinding(
         WallForm form,
         Verdict verdict,
         int missing,
-        Optional<Warmth> warmth)
+        Optional<TemperatureEffect> warmth)
         implements Finding {
 
     public SizeFinding {

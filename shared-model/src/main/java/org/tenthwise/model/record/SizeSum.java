@@ -30,14 +30,14 @@ final class SizeSum {
     private SizeSum() {}
 
     static SizeFinding of(Plan plan, Step step, Check.Size check, Run.Pass pass, Run run) {
-        Optional<Warmth> warmth = Warmth.of(plan, step, pass);
-        Optional<AtTwenty> toTwenty = warmth.flatMap(Warmth::correction);
+        Optional<TemperatureEffect> warmth = TemperatureEffect.of(plan, step, pass);
+        Optional<AtTwenty> toTwenty = warmth.flatMap(TemperatureEffect::correction);
         Touch touch = Touch.of(check, pass);
         List<Measured> measured = measure(check.slots(), pass).stream()
                 .map(read -> toTwenty.map(read::corrected).orElse(read))
                 .map(read -> read.corrected(touch))
                 .toList();
-        int unsaid = warmth.map(Warmth::missing).orElse(0) + touch.missing();
+        int unsaid = warmth.map(TemperatureEffect::missing).orElse(0) + touch.missing();
         int missing = check.slots().size() - measured.size() + unsaid;
         boolean spoilt = Plausible.spoils(check, measured, warmth);
         Combined read = Combined.of(check, measured);

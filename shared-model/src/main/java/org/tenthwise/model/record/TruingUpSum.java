@@ -9,7 +9,7 @@ import org.tenthwise.model.compute.roundness.Indicated;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What to do about a run-out that is over its limit, as far as its readings by angle tell. */
 final class TruingUpSum {
@@ -17,7 +17,7 @@ final class TruingUpSum {
     private TruingUpSum() {}
 
     static Optional<TruingUp> of(RunOutFinding finding) {
-        if (finding.verdict().standing() != Standing.FAIL || Plausible.spoils(finding)) {
+        if (finding.verdict().standing() != VerdictKind.FAIL || Plausible.spoils(finding)) {
             return Optional.empty();
         }
         Optional<Indicated> far =

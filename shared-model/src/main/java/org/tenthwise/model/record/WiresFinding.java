@@ -50,7 +50,7 @@ public record WiresFinding(
         boolean rootStale,
         Verdict verdict,
         int missing,
-        Optional<Warmth> warmth)
+        Optional<TemperatureEffect> warmth)
         implements Finding {
 
     /**

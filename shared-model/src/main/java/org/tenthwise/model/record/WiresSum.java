@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.compute.thread.LeadAngle;
-import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.compute.thread.RootClearance;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.gauge.Setting;
@@ -17,8 +17,8 @@ import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.WiresFinding.OverWiresReading;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * Pitch diameter over wires, and whether the wires can be trusted on this thread: with a wire on the root no size is
@@ -44,12 +44,13 @@ final class WiresSum {
             Optional<Length> leastRoot,
             Run run) {
         Optional<Length> measuredMinor = roots.stream().map(Measured::value).max(Length::compareTo);
-        Optional<Warmth> warmth = Warmth.of(plan, step, pass);
-        List<OverWiresReading> readings =
-                pass.standing().isEmpty() ? List.of() : readings(check, pass, warmth.flatMap(Warmth::correction));
+        Optional<TemperatureEffect> warmth = TemperatureEffect.of(plan, step, pass);
+        List<OverWiresReading> readings = pass.standing().isEmpty()
+                ? List.of()
+                : readings(check, pass, warmth.flatMap(TemperatureEffect::correction));
         List<Measured> measured =
                 readings.stream().map(OverWiresReading::measured).toList();
-        int temperatures = warmth.map(Warmth::missing).orElse(0);
+        int temperatures = warmth.map(TemperatureEffect::missing).orElse(0);
         int missing = check.slots().size() - measured.size() + temperatures;
         Optional<Length> wire = readings.isEmpty()
                 ? run.setting(step.number()).flatMap(Setting::certified).map(Written::length)
@@ -76,8 +77,8 @@ final class WiresSum {
         boolean settled = temperatures == 0 && !rootAwaited;
         Combined read = Combined.of(check, measured);
         Combined combined = (settled ? read.with(missing, check.combine()) : read.stillOpen()).provingNothingIf(spoilt);
-        Verdict verdict = untrusted && combined.verdict().standing() != Standing.OPEN
-                ? Verdict.plain(Standing.UNPROVEN)
+        Verdict verdict = untrusted && combined.verdict().standing() != VerdictKind.OPEN
+                ? Verdict.plain(VerdictKind.UNPROVEN)
                 : combined.verdict();
         Optional<Proposal> proposal =
                 settled && !untrusted && !spoilt ? ProposalSum.of(check, measured, read, pass, run) : Optional.empty();
@@ -126,10 +127,10 @@ final class WiresSum {
     static List<OverWiresReading> readings(Check.OverWires check, Run.Pass pass, Optional<AtTwenty> toTwenty) {
         return SizeSum.measure(check.slots(), pass).stream()
                 .map(raw -> {
-                    OverWires asRead = new OverWires(check.thread(), certified(raw));
+                    MeasurementOverWires asRead = new MeasurementOverWires(check.thread(), certified(raw));
                     Length wire = toTwenty.map(at -> Nanometres.round(at.size(certified(raw))))
                             .orElse(certified(raw));
-                    OverWires sum = toTwenty.map(at -> new OverWires(check.thread(), wire))
+                    MeasurementOverWires sum = toTwenty.map(at -> new MeasurementOverWires(check.thread(), wire))
                             .orElse(asRead);
                     Length over = toTwenty.map(at -> Nanometres.round(at.size(raw.raw())))
                             .orElse(raw.raw());

@@ -32,7 +32,7 @@ final class Changes {
     private static boolean changes(Event event) {
         return event instanceof Event.Taken
                 || event instanceof Event.PassBegun
-                || event instanceof Event.Disposed disposed
+                || event instanceof Event.DispositionSigned disposed
                         && disposed.disposition().changesTheWork();
     }
 }

@@ -12,7 +12,7 @@ import org.tenthwise.model.plan.Step;
  * @param entry that holds it
  * @param lapsed the entry it lapsed with; absent while it is in force
  */
-public record Disposing(Entry entry, Event.Disposed disposed, Optional<Entry> lapsed) {
+public record Disposing(Entry entry, Event.DispositionSigned disposed, Optional<Entry> lapsed) {
 
     public boolean inForce() {
         return lapsed.isEmpty();
@@ -23,9 +23,10 @@ public record Disposing(Entry entry, Event.Disposed disposed, Optional<Entry> la
         Changes changes = new Changes(entries);
         List<Disposing> signed = new ArrayList<>();
         for (Entry entry : entries) {
-            Optional<Event.Disposed> disposed = entry.event() instanceof Event.Disposed by && by.step() == step.number()
-                    ? Optional.of(by)
-                    : Optional.empty();
+            Optional<Event.DispositionSigned> disposed =
+                    entry.event() instanceof Event.DispositionSigned by && by.step() == step.number()
+                            ? Optional.of(by)
+                            : Optional.empty();
             boolean changed = disposed.isPresent()
                     || changes.step(entry)
                             .filter(number -> number == step.number()

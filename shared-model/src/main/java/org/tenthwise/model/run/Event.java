@@ -5,7 +5,7 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
@@ -103,7 +103,7 @@ public sealed interface Event {
      * A temperature as read, of the pass in hand: one for all its readings. A later one of the same body in the same
      * pass takes its place.
      */
-    record TemperatureTaken(int step, Body of, Degrees read) implements Taken {}
+    record TemperatureTaken(int step, MeasuredBody of, Degrees read) implements Taken {}
 
     /**
      * An entry of the run, a reading, a temperature, an answer or the setting of a gauge, no longer counts, and why. It
@@ -155,16 +155,17 @@ public sealed interface Event {
      * @param document number of the concession, of the approval or of the nonconformance, or the words said in its
      *     place; absent where none was given
      */
-    record Disposed(int step, Disposition disposition, String reason, String signedBy, Optional<String> document)
+    record DispositionSigned(
+            int step, Disposition disposition, String reason, String signedBy, Optional<String> document)
             implements AtStep {
 
-        public Disposed {
+        public DispositionSigned {
             if (document.filter(String::isBlank).isPresent()) {
                 throw new IllegalArgumentException("A number of a document is given or is absent");
             }
         }
 
-        public Disposed(int step, Disposition disposition, String reason, String signedBy) {
+        public DispositionSigned(int step, Disposition disposition, String reason, String signedBy) {
             this(step, disposition, reason, signedBy, Optional.empty());
         }
     }

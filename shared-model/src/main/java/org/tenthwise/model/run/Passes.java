@@ -84,7 +84,7 @@ final class Passes {
         Event event = entry.event();
         return event instanceof Event.GaugeSet set && set.step() == step
                 || event instanceof Event.GaugeChosen chosen && chosen.step() == step
-                || event instanceof Event.Disposed disposed && disposed.step() == step
+                || event instanceof Event.DispositionSigned disposed && disposed.step() == step
                 || !(event instanceof Event.PassBegun)
                         && changes.step(entry)
                                 .filter(changed -> changed == step)
@@ -99,7 +99,7 @@ final class Passes {
         }
         if (restsOn.contains(changed.get())) {
             end(entry, Why.RESTED_ON_CHANGED, changed.get());
-        } else if (changed.get() == step && entry.event() instanceof Event.Disposed disposed) {
+        } else if (changed.get() == step && entry.event() instanceof Event.DispositionSigned disposed) {
             end(entry, disposed.disposition() == Disposition.REPAIR ? Why.REPAIRED : Why.REWORKED, step);
         }
     }

@@ -12,7 +12,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.plan.Step;
@@ -34,7 +34,7 @@ public record Run(List<Entry> entries) {
     public record Answering(Entry entry, Question question, Answer answer, Optional<Struck> struck) {}
 
     /** A temperature with the entry that holds it. */
-    public record Temperature(Entry entry, Body of, Degrees read, Optional<Struck> struck) {}
+    public record Temperature(Entry entry, MeasuredBody of, Degrees read, Optional<Struck> struck) {}
 
     /** Why and by whom an entry was struck out. */
     public record Struck(Entry entry, String reason) {}
@@ -106,12 +106,12 @@ public record Run(List<Entry> entries) {
         /**
          * The temperature that counts: the latest, unless it was struck out. One that was replaced never comes back.
          */
-        public Optional<Degrees> temperature(Body of) {
+        public Optional<Degrees> temperature(MeasuredBody of) {
             return taking(of).map(Temperature::read);
         }
 
         /** The same, with its entry. */
-        public Optional<Temperature> taking(Body of) {
+        public Optional<Temperature> taking(MeasuredBody of) {
             return temperatures.stream()
                     .filter(taken -> taken.of() == of)
                     .reduce((earlier, later) -> later)

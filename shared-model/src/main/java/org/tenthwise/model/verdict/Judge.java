@@ -47,14 +47,14 @@ public final class Judge {
         return new Verdict.Margin(room.abs(), lowerIsNearer ? Limit.LOWER : Limit.UPPER, room.signum() >= 0);
     }
 
-    private Standing standing(Verdict.Margin margin) {
+    private VerdictKind standing(Verdict.Margin margin) {
         if (margin.inside()) {
-            return margin.distance().isBelow(guardBand) ? Standing.UNPROVEN : Standing.PASS;
+            return margin.distance().isBelow(guardBand) ? VerdictKind.UNPROVEN : VerdictKind.PASS;
         }
         if (!margin.distance().isAbove(guardBand)) {
-            return Standing.UNPROVEN;
+            return VerdictKind.UNPROVEN;
         }
-        return isMetalSide(margin.limit()) ? Standing.CUT_AGAIN : Standing.FAIL;
+        return isMetalSide(margin.limit()) ? VerdictKind.CUT_AGAIN : VerdictKind.FAIL;
     }
 
     /** Whether a size lies outside on a side where nothing is left to cut, proven or not. */
@@ -66,7 +66,7 @@ public final class Judge {
     /** Whether a size is unproven at the limit beyond which there is metal left. */
     public boolean isUnprovenWithMetalLeft(Length size) {
         Verdict.Margin margin = margin(size);
-        return standing(margin) == Standing.UNPROVEN && isMetalSide(margin.limit());
+        return standing(margin) == VerdictKind.UNPROVEN && isMetalSide(margin.limit());
     }
 
     private boolean isMetalSide(Limit limit) {

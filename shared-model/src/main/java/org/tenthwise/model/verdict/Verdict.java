@@ -10,7 +10,7 @@ import org.tenthwise.model.tolerance.Limit;
  * @param margin how far the deciding size lies from the nearer limit; absent where nothing was measured or readings are
  *     missing
  */
-public record Verdict(Standing standing, Optional<Margin> margin) {
+public record Verdict(VerdictKind standing, Optional<Margin> margin) {
 
     /**
      * @param distance nought or more
@@ -19,11 +19,11 @@ public record Verdict(Standing standing, Optional<Margin> margin) {
      */
     public record Margin(Length distance, Limit limit, boolean inside) {}
 
-    public static Verdict plain(Standing standing) {
+    public static Verdict plain(VerdictKind standing) {
         return new Verdict(standing, Optional.empty());
     }
 
     public boolean passed() {
-        return standing == Standing.PASS;
+        return standing == VerdictKind.PASS;
     }
 }

@@ -11,12 +11,11 @@ import java.util.stream.IntStream;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
-import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Place;
@@ -24,6 +23,7 @@ import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.TemperatureAsked;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
@@ -42,9 +42,9 @@ import org.tenthwise.model.tolerance.Limits;
 final class Bench {
 
     /** A shop of 18 to 25 °C, a part of bronze and gauges of steel. */
-    static final Climate BRONZE = new Climate(
-            new Climate.Growth(Expansion.of("16.2"), "the plan"),
-            new Climate.Growth(Expansion.of("11.5"), "the plan"),
+    static final ThermalData BRONZE = new ThermalData(
+            new ThermalData.Growth(Expansion.of("16.2"), "the plan"),
+            new ThermalData.Growth(Expansion.of("11.5"), "the plan"),
             new TemperatureRange(Celsius.of("18"), Celsius.of("25")),
             TemperatureScale.CELSIUS);
 
@@ -52,14 +52,14 @@ final class Bench {
 
     private final List<Step> steps = new ArrayList<>();
     private final List<Entry> entries = new ArrayList<>();
-    private Optional<Climate> climate = Optional.empty();
+    private Optional<ThermalData> climate = Optional.empty();
 
     Bench() {
         did(new Event.Begun(new PartId("X-1", "A"), "1", "", "", new PlanSource("", "")));
     }
 
     /** In a shop like that; every step put down after it asks for temperatures. */
-    Bench in(Climate shop) {
+    Bench in(ThermalData shop) {
         climate = Optional.of(shop);
         return this;
     }
@@ -103,8 +103,8 @@ final class Bench {
 
     /** Temperatures of part and gauge at a step. */
     Bench at(int step, String part, String gauge) {
-        return did(new Event.TemperatureTaken(step, Body.PART, Degrees.of(part, CELSIUS)))
-                .did(new Event.TemperatureTaken(step, Body.GAUGE, Degrees.of(gauge, CELSIUS)));
+        return did(new Event.TemperatureTaken(step, MeasuredBody.PART, Degrees.of(part, CELSIUS)))
+                .did(new Event.TemperatureTaken(step, MeasuredBody.GAUGE, Degrees.of(gauge, CELSIUS)));
     }
 
     Bench did(Event event) {

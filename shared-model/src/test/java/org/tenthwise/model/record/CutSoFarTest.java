@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
@@ -134,7 +134,8 @@ class CutSoFarTest {
                 Optional.of(length("-0.060")),
                 CutSoFar.last(bench.did(AGAIN).read(1, "29.800").sheet().line(1))
                         .map(CutSoFar::cameOff));
-        bench.did(new Event.Disposed(1, Disposition.REWORK, "bored with a new bar", "Foreman 1", Optional.empty()))
+        bench.did(new Event.DispositionSigned(
+                        1, Disposition.REWORK, "bored with a new bar", "Foreman 1", Optional.empty()))
                 .read(1, "29.990");
         assertEquals(
                 List.of(length("-0.060")),
@@ -450,7 +451,7 @@ class CutSoFarTest {
     }
 
     private static String over(String pitchDiameter) {
-        return new OverWires(VEE, length("1.443"))
+        return new MeasurementOverWires(VEE, length("1.443"))
                 .overWires(length(pitchDiameter))
                 .millimetres()
                 .toPlainString();

@@ -21,14 +21,14 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.plan.Feel;
+import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What was signed for one finding says nothing of another. */
 class DispositionTest {
@@ -69,7 +69,7 @@ class DispositionTest {
         bench.did(new Event.StruckOut(2, "misread"));
         assertLapsed();
         bench.read(BORE, "22.000");
-        assertEquals(Standing.FAIL, line().finding().verdict().standing());
+        assertEquals(VerdictKind.FAIL, line().finding().verdict().standing());
         assertLapsed();
         Disposing signed = line().lapsed().orElseThrow();
         assertEquals(3, signed.entry().seq());
@@ -103,7 +103,7 @@ class DispositionTest {
                 .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
                 .did(new Event.GaugeSet(BORE, Setting.direct(new Gauge("M-1", GaugeKind.MICROMETER, Optional.empty()))))
                 .read(BORE, "20.023")
-                .did(new Event.Disposed(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"))
+                .did(new Event.DispositionSigned(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"))
                 .did(new Event.StruckOut(2, "set wrongly"));
         assertFalse(set.sheet().line(BORE).settled());
     }
@@ -144,28 +144,28 @@ class DispositionTest {
     @Test
     void afterReworkTheCheckIsOpenUntilItIsMeasuredAnew() {
         sign(Disposition.REWORK);
-        assertEquals(Standing.OPEN, line().finding().verdict().standing());
+        assertEquals(VerdictKind.OPEN, line().finding().verdict().standing());
         assertEquals(1, line().finding().missing());
         assertEquals(Optional.of(Why.REWORKED), line().pass().why());
-        assertEquals(Standing.FAIL, line().earlier().get(0).verdict().standing());
+        assertEquals(VerdictKind.FAIL, line().earlier().get(0).verdict().standing());
         assertEquals(Disposition.REWORK, line().disposed().orElseThrow().disposition());
         assertFalse(line().settled());
 
         bench.read(BORE, "20.010");
-        assertEquals(Standing.PASS, line().finding().verdict().standing());
+        assertEquals(VerdictKind.PASS, line().finding().verdict().standing());
         assertEquals(Optional.empty(), line().disposed());
     }
 
     @Test
     void whatPassesAfterARepairIsSettledAndCountsAmongTheConcessions() {
         sign(Disposition.REPAIR);
-        assertEquals(Standing.OPEN, line().finding().verdict().standing());
+        assertEquals(VerdictKind.OPEN, line().finding().verdict().standing());
         assertEquals(Optional.of(Why.REPAIRED), line().pass().why());
         assertTrue(bench.sheet().line(AFTER).held());
         assertEquals(0, bench.sheet().concessions());
 
         bench.read(BORE, "20.010").did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
-        assertEquals(Standing.PASS, line().finding().verdict().standing());
+        assertEquals(VerdictKind.PASS, line().finding().verdict().standing());
         assertTrue(line().settled());
         assertFalse(bench.sheet().line(AFTER).held());
         assertEquals(1, bench.sheet().repaired());
@@ -180,7 +180,7 @@ class DispositionTest {
         bench.read(BORE, "20.010").did(new Event.Answered(AFTER, Question.CONFIRMED, Answer.YES));
         sign(Disposition.REWORK);
         bench.read(BORE, "20.011").did(new Event.PassBegun(BORE, Why.CUT)).read(BORE, "20.012");
-        assertEquals(Standing.PASS, line().finding().verdict().standing());
+        assertEquals(VerdictKind.PASS, line().finding().verdict().standing());
         assertTrue(line().repaired());
         assertEquals(Outcome.CONFORMS_WITH_CONCESSIONS, bench.sheet().outcome());
     }
@@ -202,12 +202,13 @@ class DispositionTest {
         Bench plug = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
                 .step(new Check.PlugFit(
-                        BORE, Limits.atMost(mm("0.020")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
+                        BORE, Limits.atMost(mm("0.020")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .read(BORE, "20.019")
                 .read(2, "20.000")
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
-                .did(new Event.Disposed(BORE, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-1")));
-        assertEquals(Standing.OPEN, plug.sheet().line(2).finding().verdict().standing());
+                .did(new Event.DispositionSigned(
+                        BORE, Disposition.REPAIR, "sleeved", "Design office", Optional.of("A-1")));
+        assertEquals(VerdictKind.OPEN, plug.sheet().line(2).finding().verdict().standing());
         plug.read(BORE, "20.019").read(2, "20.000").did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
         assertFalse(plug.sheet().line(2).byConcession());
         assertEquals(1, plug.sheet().concessions());
@@ -218,7 +219,7 @@ class DispositionTest {
         Bench open = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1), BORE)
                 .step(new Check.Confirm("b"))
-                .did(new Event.Disposed(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+                .did(new Event.DispositionSigned(BORE, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertFalse(open.sheet().line(BORE).settled());
         assertTrue(open.sheet().line(AFTER).held());
         assertEquals(0, open.sheet().concessions());
@@ -229,11 +230,11 @@ class DispositionTest {
         Bench plug = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.021", Combine.EACH, 1))
                 .step(new Check.PlugFit(
-                        BORE, Limits.atMost(mm("0.020")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
+                        BORE, Limits.atMost(mm("0.020")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .read(BORE, "20.021")
                 .read(2, "20.000")
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
-                .did(new Event.Disposed(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+                .did(new Event.DispositionSigned(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertTrue(plug.sheet().line(2).settled());
         plug.did(new Event.PassBegun(BORE, Why.CUT));
         assertFalse(plug.sheet().line(2).settled());
@@ -241,7 +242,7 @@ class DispositionTest {
     }
 
     private void sign(Disposition disposition) {
-        bench.did(new Event.Disposed(BORE, disposition, "will do", "Inspector 1"));
+        bench.did(new Event.DispositionSigned(BORE, disposition, "will do", "Inspector 1"));
     }
 
     private void assertLapsed() {

@@ -15,14 +15,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
@@ -204,7 +204,7 @@ class FarOffTest {
         18,          20.010, false
         """)
     void aTemperatureIsOneOfThatShopAndOfAThermometer(String least, String read, boolean plausible) {
-        Climate climate = new Climate(
+        ThermalData climate = new ThermalData(
                 growth(),
                 growth(),
                 new TemperatureRange(Celsius.of(least), Celsius.of("35")),
@@ -215,7 +215,7 @@ class FarOffTest {
     @ParameterizedTest
     @CsvSource({"270, 20, 270", "20, 270, 270", "20, 20.5, "})
     void aTemperatureThatIsFarOffIsToldWhetherOfThePartOrOfTheGauge(String part, String gauge, String told) {
-        Climate climate = new Climate(
+        ThermalData climate = new ThermalData(
                 growth(), growth(), new TemperatureRange(Celsius.of("18"), Celsius.of("35")), TemperatureScale.CELSIUS);
         Finding finding = new Bench()
                 .in(climate)
@@ -245,13 +245,13 @@ class FarOffTest {
 
     private static Setting onMaster(String certified, String zero) {
         return Setting.onMaster(
-                new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)),
+                new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.RISES_WITH_SIZE)),
                 "M",
                 mm(certified),
                 mm(zero));
     }
 
-    private static Climate.Growth growth() {
-        return new Climate.Growth(Expansion.of("16.2"), "by hand");
+    private static ThermalData.Growth growth() {
+        return new ThermalData.Growth(Expansion.of("16.2"), "by hand");
     }
 }

@@ -18,7 +18,7 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Figures by hand from the limits beside them. */
 class FindingTest {
@@ -41,7 +41,7 @@ class FindingTest {
         SMALLEST,  29.980, 30.022, FAIL,      29.980
         """)
     void twoReadingsBecomeTheSizeThatIsJudged(
-            Combine combine, String first, String second, Standing standing, String value) {
+            Combine combine, String first, String second, VerdictKind standing, String value) {
         SizeFinding found = (SizeFinding) new Bench()
                 .step(size(Feature.BORE, "30.000", "30.021", combine, 2))
                 .read(1, first, second)
@@ -57,7 +57,7 @@ class FindingTest {
                 .read(1, "12.010", "12.021", "12.015")
                 .finding(1);
         assertEquals(Optional.of(length("0.011")), found.value());
-        assertEquals(Standing.FAIL, found.verdict().standing());
+        assertEquals(VerdictKind.FAIL, found.verdict().standing());
     }
 
     @Test
@@ -65,7 +65,7 @@ class FindingTest {
         Bench bench = new Bench()
                 .step(size(Feature.BORE, "30.000", "30.021", Combine.EACH, 4))
                 .read(1, "30.022");
-        assertEquals(Standing.FAIL, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.FAIL, bench.finding(1).verdict().standing());
         assertEquals(3, bench.finding(1).missing());
     }
 
@@ -75,25 +75,27 @@ class FindingTest {
             Bench bench = new Bench()
                     .step(size(Feature.BORE, "30.000", "30.021", combine, 2))
                     .read(1, "30.010");
-            assertEquals(Standing.OPEN, bench.finding(1).verdict().standing(), combine.toString());
+            assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing(), combine.toString());
         }
     }
 
     @Test
     void yesIsTheGoodAnswerAtBothEndsOfALimitGauge() {
         Check check = new Check.GoNotGo("goes", "does not", Optional.empty());
-        assertEquals(Standing.OPEN, answered(check, Answer.YES).verdict().standing());
-        assertEquals(Standing.FAIL, answered(check, Answer.NO).verdict().standing());
+        assertEquals(VerdictKind.OPEN, answered(check, Answer.YES).verdict().standing());
+        assertEquals(VerdictKind.FAIL, answered(check, Answer.NO).verdict().standing());
         assertEquals(
-                Standing.PASS, answered(check, Answer.YES, Answer.YES).verdict().standing());
+                VerdictKind.PASS,
+                answered(check, Answer.YES, Answer.YES).verdict().standing());
         assertEquals(
-                Standing.FAIL, answered(check, Answer.YES, Answer.NO).verdict().standing());
+                VerdictKind.FAIL,
+                answered(check, Answer.YES, Answer.NO).verdict().standing());
     }
 
     @Test
     void whatAnOlderRunAnsweredOfTheNotGoEndKeepsItsMeaning() {
-        assertEquals(Standing.PASS, before(Answer.NO).finding(1).verdict().standing());
-        assertEquals(Standing.FAIL, before(Answer.YES).finding(1).verdict().standing());
+        assertEquals(VerdictKind.PASS, before(Answer.NO).finding(1).verdict().standing());
+        assertEquals(VerdictKind.FAIL, before(Answer.YES).finding(1).verdict().standing());
         assertEquals(
                 Answer.YES,
                 ((AnswerFinding) before(Answer.NO).finding(1)).answers().get(Question.NOT_GO_STAYS_OUT));
@@ -103,23 +105,23 @@ class FindingTest {
     @Test
     void anOlderAnswerOfTheNotGoEndThatWasReplacedOrStruckOutCountsNoMore() {
         assertEquals(
-                Standing.FAIL,
+                VerdictKind.FAIL,
                 before(Answer.NO)
                         .did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.NO))
                         .finding(1)
                         .verdict()
                         .standing());
         assertEquals(
-                Standing.PASS,
+                VerdictKind.PASS,
                 before(Answer.YES)
                         .did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES))
                         .finding(1)
                         .verdict()
                         .standing());
         Bench struck = before(Answer.YES).did(new Event.StruckOut(3, "wrong key"));
-        assertEquals(Standing.OPEN, struck.finding(1).verdict().standing());
+        assertEquals(VerdictKind.OPEN, struck.finding(1).verdict().standing());
         assertEquals(
-                Standing.PASS,
+                VerdictKind.PASS,
                 struck.did(new Event.Answered(1, Question.NOT_GO_STAYS_OUT, Answer.YES))
                         .finding(1)
                         .verdict()
@@ -150,8 +152,8 @@ class FindingTest {
         bench.did(new Event.PassBegun(1, Event.PassBegun.Why.CUT)).read(1, "47.99");
         bench.did(new Event.StruckOut(4, "wrong gauge"));
         Line line = bench.sheet().line(1);
-        assertEquals(Standing.OPEN, line.finding().verdict().standing());
-        assertEquals(Standing.CUT_AGAIN, line.earlier().get(0).verdict().standing());
+        assertEquals(VerdictKind.OPEN, line.finding().verdict().standing());
+        assertEquals(VerdictKind.CUT_AGAIN, line.earlier().get(0).verdict().standing());
         assertEquals(1, line.passes().get(1).readings().size());
     }
 
@@ -189,7 +191,7 @@ class FindingTest {
         bench.did(new Event.Answered(1, Question.CONFIRMED, Answer.YES));
         bench.did(new Event.Answered(2, Question.CONFIRMED, Answer.NO));
         assertEquals(List.of(2), bench.sheet().line(3).waitingFor());
-        bench.did(new Event.Disposed(2, Disposition.CARRY_ON, "will do", "Foreman 1"));
+        bench.did(new Event.DispositionSigned(2, Disposition.CARRY_ON, "will do", "Foreman 1"));
         assertFalse(bench.sheet().line(3).held());
         bench.did(new Event.PassBegun(2, Event.PassBegun.Why.MEASURED_AGAIN));
         assertTrue(bench.sheet().line(3).held());

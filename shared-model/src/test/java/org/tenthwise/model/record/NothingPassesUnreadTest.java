@@ -13,11 +13,11 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.plan.Feel;
+import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Whatever kind of check there is or will be: while nothing is read or answered it is open. */
 class NothingPassesUnreadTest {
@@ -35,7 +35,7 @@ class NothingPassesUnreadTest {
                         1,
                         Limits.atMost(Bench.mm("0.030")),
                         Bench.places(1),
-                        Feel.FREELY,
+                        PlugFeel.FREELY,
                         Bench.with(GaugeKind.MICROMETER)),
                 new Check.OverWires(
                         new ScrewThread(ThreadForm.METRIC, Bench.length("20"), Bench.length("2.5"), 1),
@@ -54,7 +54,7 @@ class NothingPassesUnreadTest {
     @MethodSource("oneOfEachKind")
     void aCheckAtWhichNothingWasDoneIsOpen(Check check) {
         assertEquals(
-                Standing.OPEN,
+                VerdictKind.OPEN,
                 new Bench().step(BORE).step(check).finding(2).verdict().standing());
     }
 

@@ -37,7 +37,7 @@ class OutcomeTest {
     }
 
     private void disposed(int step, Disposition disposition) {
-        bench.did(new Event.Disposed(step, disposition, "will do", "Design office"));
+        bench.did(new Event.DispositionSigned(step, disposition, "will do", "Design office"));
     }
 
     private void closed() {
@@ -133,7 +133,7 @@ class OutcomeTest {
     void onlyCharacteristicsAreCounted() {
         confirmed(Answer.YES).measured("47.990");
         assertEquals(1, bench.sheet().characteristics().size());
-        assertEquals(1, bench.sheet().count(org.tenthwise.model.verdict.Standing.PASS));
+        assertEquals(1, bench.sheet().count(org.tenthwise.model.verdict.VerdictKind.PASS));
     }
 
     @Test

@@ -17,12 +17,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.model.compute.roundness.Move;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Expansion;
@@ -30,7 +30,7 @@ import org.tenthwise.model.quantity.TemperatureRange;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What is far off, and that nothing is advised from it. Figures are reckoned by hand from the limits beside them. */
 class PlausibleTest {
@@ -94,7 +94,8 @@ class PlausibleTest {
             RISES_WITH_SIZE, 0.0405,  1.0405,  1.0406
             FALLS_WITH_SIZE, 0.0195, -0.9805, -0.9806
             """)
-    void aComparingGaugeIsFarOffATurnFromWhereTheNominalPutsIt(Sense sense, String about, String last, String beyond) {
+    void aComparingGaugeIsFarOffATurnFromWhereTheNominalPutsIt(
+            ReadingDirection sense, String about, String last, String beyond) {
         Plausible.Expected expected = Plausible.reading(
                         null, BORE, Optional.of(set(sense, "30.000", "0.030")), List.of())
                 .orElseThrow();
@@ -138,7 +139,7 @@ class PlausibleTest {
     void noCutIsAdvisedFromAJournalReadWithoutItsPoint() {
         SizeFinding finding =
                 (SizeFinding) new Bench().step(JOURNAL).read(1, "39991").finding(1);
-        assertEquals(Standing.UNPROVEN, finding.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, finding.verdict().standing());
         assertEquals(Optional.empty(), finding.verdict().margin());
         assertEquals(Optional.empty(), finding.proposal());
         assertEquals(finding.measured(), Plausible.farOff(finding));
@@ -164,13 +165,13 @@ class PlausibleTest {
         Check.Size mean = Bench.size(Feature.DIAMETER, "39.984", "40.000", Combine.MEAN, 2);
         // the mean of 20.000 and 59.984 is 39.992
         Finding finding = new Bench().step(mean).read(1, "20.000", "59.984").finding(1);
-        assertEquals(Standing.UNPROVEN, finding.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, finding.verdict().standing());
     }
 
     @Test
     void whatIsPastSizeStaysSo() {
         Finding finding = new Bench().step(JOURNAL).read(1, "3.999").finding(1);
-        assertEquals(Standing.FAIL, finding.verdict().standing());
+        assertEquals(VerdictKind.FAIL, finding.verdict().standing());
         assertTrue(Plausible.spoils(finding));
     }
 
@@ -179,7 +180,7 @@ class PlausibleTest {
     void noCutIsAdvisedFromAGaugeSetOnAnotherMaster(String certified) {
         Bench bench = new Bench()
                 .step(BORE)
-                .did(new Event.GaugeSet(1, set(Sense.RISES_WITH_SIZE, certified, "0")))
+                .did(new Event.GaugeSet(1, set(ReadingDirection.RISES_WITH_SIZE, certified, "0")))
                 .read(1, "-0.100", "-0.100");
         SizeFinding finding = (SizeFinding) bench.finding(1);
         assertEquals(Optional.empty(), finding.proposal());
@@ -190,7 +191,7 @@ class PlausibleTest {
     void aSizeOfLessThanNothingIsFarOff() {
         Bench bench = new Bench()
                 .step(BORE)
-                .did(new Event.GaugeSet(1, set(Sense.FALLS_WITH_SIZE, "30.000", "0")))
+                .did(new Event.GaugeSet(1, set(ReadingDirection.FALLS_WITH_SIZE, "30.000", "0")))
                 .read(1, "979999.979");
         SizeFinding finding = (SizeFinding) bench.finding(1);
         assertEquals(length("-979969.979"), finding.value().orElseThrow());
@@ -214,7 +215,7 @@ class PlausibleTest {
                         .millimetres()
                         .setScale(3, RoundingMode.DOWN)
                         .toPlainString());
-        assertEquals(Standing.UNPROVEN, finding.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, finding.verdict().standing());
         assertEquals(List.of(Degrees.of("270", CELSIUS)), Plausible.farOffTemperatures(finding));
     }
 
@@ -230,7 +231,7 @@ class PlausibleTest {
                 new Bench().step(check).read(1, "0.00", "0.05", "2.10", "0.05").finding(1);
         assertEquals(Optional.empty(), spoilt.truingUp());
         assertEquals(Optional.empty(), spoilt.near().fit());
-        assertEquals(Standing.FAIL, spoilt.verdict().standing());
+        assertEquals(VerdictKind.FAIL, spoilt.verdict().standing());
     }
 
     @Test
@@ -239,11 +240,11 @@ class PlausibleTest {
                 .step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))
                 .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("29991")))
                 .did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("29991")));
-        assertEquals(Standing.UNPROVEN, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, bench.finding(1).verdict().standing());
         Bench points = new Bench()
                 .step(Bench.runOut("0.02", 4, "0", "90", "180", "270"))
                 .read(1, "29991", "29991", "29991", "29991");
-        assertEquals(Standing.UNPROVEN, points.finding(1).verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, points.finding(1).verdict().standing());
     }
 
     private static Plausible.Expected expected(Check check) {
@@ -262,20 +263,20 @@ class PlausibleTest {
                 Bench.with(GaugeKind.INSIDE_MICROMETER));
     }
 
-    private static Setting set(Sense sense, String certified, String zero) {
+    private static Setting set(ReadingDirection sense, String certified, String zero) {
         return Setting.onMaster(
                 new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(sense)), "M", mm(certified), mm(zero));
     }
 
-    private static Climate shop() {
-        return new Climate(
+    private static ThermalData shop() {
+        return new ThermalData(
                 growth("16.2"),
                 growth("11.5"),
                 new TemperatureRange(Celsius.of("18"), Celsius.of("35")),
                 TemperatureScale.CELSIUS);
     }
 
-    private static Climate.Growth growth(String millionths) {
-        return new Climate.Growth(Expansion.of(millionths), "by hand");
+    private static ThermalData.Growth growth(String millionths) {
+        return new ThermalData.Growth(Expansion.of(millionths), "by hand");
     }
 }

@@ -16,14 +16,14 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.plan.Feel;
+import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.record.PlugFinding.Contradiction;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * A plug measured and felt, in a bore measured before. Wanted is a clearance of 0.005 to 0.035 and a plug that goes in
@@ -46,7 +46,8 @@ class PlugFindingTest {
         30.020,  NOT_AT_ALL, FAIL,
         29.970,  FREELY,     FAIL,
         """)
-    void handAndGaugesAreSetAgainstEachOther(String plug, Answer felt, Standing standing, Contradiction contradiction) {
+    void handAndGaugesAreSetAgainstEachOther(
+            String plug, Answer felt, VerdictKind standing, Contradiction contradiction) {
         PlugFinding found = found("30.010", "30.014", felt, plug);
         assertEquals(standing, found.verdict().standing());
         assertEquals(Optional.ofNullable(contradiction), found.contradiction());
@@ -68,7 +69,7 @@ class PlugFindingTest {
                 .read(2, "20.018")
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .finding(2);
-        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
         assertEquals(Optional.of(Contradiction.ENTERS_YET_MEASURES_TIGHT), found.contradiction());
     }
 
@@ -82,7 +83,7 @@ class PlugFindingTest {
                 .read(2, "20.016")
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .finding(2);
-        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
         assertEquals(Optional.of(Contradiction.ENTERS_YET_MEASURES_TIGHT), found.contradiction());
     }
 
@@ -99,9 +100,9 @@ class PlugFindingTest {
     @Test
     void withoutTheFeelNothingPassesAndWhatIsOutFails() {
         assertEquals(
-                Standing.OPEN, unfelt("30.010", "30.014", "29.990").verdict().standing());
+                VerdictKind.OPEN, unfelt("30.010", "30.014", "29.990").verdict().standing());
         assertEquals(
-                Standing.FAIL, unfelt("30.010", "30.014", "30.009").verdict().standing());
+                VerdictKind.FAIL, unfelt("30.010", "30.014", "30.009").verdict().standing());
     }
 
     @ParameterizedTest
@@ -118,7 +119,7 @@ class PlugFindingTest {
         29.980, 29.990, FAIL, 0.015, LOWER, false
         """)
     void theWorseEndOfTheClearanceDecides(
-            String least, String greatest, Standing standing, String distance, Limit limit, boolean inside) {
+            String least, String greatest, VerdictKind standing, String distance, Limit limit, boolean inside) {
         Verdict verdict = found(least, greatest, Answer.FREELY, "29.990").verdict();
         assertEquals(standing, verdict.standing());
         assertEquals(Optional.of(new Verdict.Margin(length(distance), limit, inside)), verdict.margin());
@@ -149,7 +150,7 @@ class PlugFindingTest {
                 .read(2, "29.990")
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .finding(2);
-        assertEquals(Standing.OPEN, found.verdict().standing());
+        assertEquals(VerdictKind.OPEN, found.verdict().standing());
     }
 
     /**
@@ -164,7 +165,7 @@ class PlugFindingTest {
                 .read(2, "2.999")
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY))
                 .finding(2);
-        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
         assertEquals(1, Plausible.farOff(found).size());
     }
 
@@ -176,9 +177,9 @@ class PlugFindingTest {
                 .read(1, "300.10")
                 .read(2, "29.990")
                 .did(new Event.Answered(2, Question.PLUG_FEELS, Answer.FREELY));
-        assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
+        assertEquals(VerdictKind.OPEN, bench.finding(2).verdict().standing());
         assertEquals(
-                Standing.PASS,
+                VerdictKind.PASS,
                 bench.did(new Event.StruckOut(2, "point missed"))
                         .read(1, "30.010")
                         .read(2, "29.990")
@@ -207,6 +208,6 @@ class PlugFindingTest {
     }
 
     private static Check.PlugFit plug(Limits clearance, int places) {
-        return new Check.PlugFit(1, clearance, places(places), Feel.FREELY, with(GaugeKind.MICROMETER));
+        return new Check.PlugFit(1, clearance, places(places), PlugFeel.FREELY, with(GaugeKind.MICROMETER));
     }
 }

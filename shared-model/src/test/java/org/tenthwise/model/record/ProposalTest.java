@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.model.compute.cutting.EvenCut;
-import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
@@ -33,7 +33,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** When a cut is proposed, how large, and in whose figures. By hand from the limits beside it. */
 class ProposalTest {
@@ -48,7 +48,7 @@ class ProposalTest {
         for (int read = 1; read < 4; read++) {
             String[] figures = Arrays.copyOf(new String[] {"29.854", "29.900", "29.950"}, read);
             Finding found = new Bench().step(bore).read(1, figures).finding(1);
-            assertEquals(Standing.CUT_AGAIN, found.verdict().standing());
+            assertEquals(VerdictKind.CUT_AGAIN, found.verdict().standing());
             assertEquals(Optional.empty(), found.proposal());
         }
         assertEquals(
@@ -109,7 +109,7 @@ class ProposalTest {
         Bench bench = new Bench()
                 .step(size(Feature.BORE, "30.000", "30.021", "0.003", 1, Combine.EACH))
                 .read(1, "30.001");
-        assertEquals(Standing.UNPROVEN, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, bench.finding(1).verdict().standing());
         assertEquals(new EvenCut.Offered(length("30.0105"), length("0.009")), cut(bench));
     }
 
@@ -187,14 +187,14 @@ class ProposalTest {
         LARGEST,   SX,   29.900, 30.010, PASS
         """)
     void onePlacePastSizeIsAFailUnlessTheDrawingMakesOneSizeOfAll(
-            Combine combine, SizeModifier says, String first, String second, Standing standing) {
+            Combine combine, SizeModifier says, String first, String second, VerdictKind standing) {
         SizeFinding found = (SizeFinding) new Bench()
                 .step(bore(2, combine, Optional.ofNullable(says)))
                 .read(1, first, second)
                 .finding(1);
         assertEquals(standing, found.verdict().standing());
-        assertEquals(standing == Standing.CUT_AGAIN, found.proposal().isPresent());
-        assertEquals(standing == Standing.FAIL, found.past().isPresent());
+        assertEquals(standing == VerdictKind.CUT_AGAIN, found.proposal().isPresent());
+        assertEquals(standing == VerdictKind.FAIL, found.past().isPresent());
     }
 
     /** Smallest 29.980: + 0.0305 to the middle, by steps of 0.001; 30.010 would go to 30.040, and nothing binds it. */
@@ -244,7 +244,7 @@ class ProposalTest {
         Bench bench = new Bench()
                 .step(size(Feature.DEPTH, "0.010", "0.020", "0", 2, Combine.RANGE))
                 .read(1, "5.000", "5.004");
-        assertEquals(Standing.FAIL, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.FAIL, bench.finding(1).verdict().standing());
         assertEquals(Optional.empty(), bench.finding(1).proposal());
     }
 
@@ -388,7 +388,7 @@ class ProposalTest {
                 .read(1, "29.900", "29.910");
         assertEquals(Optional.empty(), bench.finding(1).proposal());
         assertEquals(new EvenCut.Offered(length("30.0105"), length("0.105")), cut(bench.did(SIGNED)));
-        assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
     }
 
     @ParameterizedTest
@@ -411,11 +411,11 @@ class ProposalTest {
         SETTING(
                 new Event.GaugeSet(1, Setting.direct(new Gauge("MC-2", GaugeKind.INSIDE_MICROMETER, Optional.empty()))),
                 true),
-        DISPOSED(new Event.Disposed(1, Disposition.SCRAP, "thin", "Inspector 1"), true),
+        DISPOSED(new Event.DispositionSigned(1, Disposition.SCRAP, "thin", "Inspector 1"), true),
         NOTE(new Event.NoteMade(1, "cool"), false),
         ELSEWHERE(new Event.ReadingTaken(2, "1.1", mm("29.901")), false),
         GAUGE_ELSEWHERE(new Event.GaugeChosen(2, "MC-2", Optional.empty()), false),
-        DISPOSED_ELSEWHERE(new Event.Disposed(2, Disposition.SCRAP, "thin", "Inspector 1"), false);
+        DISPOSED_ELSEWHERE(new Event.DispositionSigned(2, Disposition.SCRAP, "thin", "Inspector 1"), false);
 
         private final Event event;
         private final boolean lapses;
@@ -447,9 +447,9 @@ class ProposalTest {
         Bench bench = new Bench()
                 .step(Bench.wires(vee, "18.164", "18.334", Optional.empty(), 2))
                 .did(new Event.GaugeSet(1, Bench.wires("1.443")));
-        OverWires over = new OverWires(vee, length("1.443"));
+        MeasurementOverWires over = new MeasurementOverWires(vee, length("1.443"));
         bench.read(1, over.overWires(length("18.634")).millimetres().toPlainString());
-        assertEquals(Standing.CUT_AGAIN, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.CUT_AGAIN, bench.finding(1).verdict().standing());
         assertEquals(Optional.empty(), bench.finding(1).proposal());
         bench.did(new Event.ReadingTaken(
                 1, "2.1", mm(over.overWires(length("18.3295")).millimetres().toPlainString())));

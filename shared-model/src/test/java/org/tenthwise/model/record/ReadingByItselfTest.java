@@ -14,10 +14,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.Celsius;
 import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.TemperatureRange;
@@ -26,8 +26,8 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What is said of one place beside the verdict of its check. Bores of 20.000 to 20.021, guard band 0.002. By hand. */
 class ReadingByItselfTest {
@@ -38,7 +38,9 @@ class ReadingByItselfTest {
                 .step(bore(Combine.EACH))
                 .read(1, "20.010", "19.990", "20.020", "20.024")
                 .finding(1);
-        assertEquals(List.of(Standing.PASS, Standing.CUT_AGAIN, Standing.UNPROVEN, Standing.FAIL), alone(finding));
+        assertEquals(
+                List.of(VerdictKind.PASS, VerdictKind.CUT_AGAIN, VerdictKind.UNPROVEN, VerdictKind.FAIL),
+                alone(finding));
     }
 
     @Test
@@ -50,13 +52,13 @@ class ReadingByItselfTest {
 
     @Test
     void whatHasNoSizeForWantOfATemperatureIsOpenAtEveryPlace() {
-        Climate.Growth growth = new Climate.Growth(Expansion.of("16.2"), "by hand");
-        Climate shop = new Climate(
+        ThermalData.Growth growth = new ThermalData.Growth(Expansion.of("16.2"), "by hand");
+        ThermalData shop = new ThermalData(
                 growth, growth, new TemperatureRange(Celsius.of("18"), Celsius.of("35")), TemperatureScale.CELSIUS);
         Bench bench = new Bench().in(shop).step(bore(Combine.EACH)).read(1, "20.010", "20.050");
-        assertEquals(List.of(Standing.OPEN, Standing.OPEN), alone(bench.finding(1)));
+        assertEquals(List.of(VerdictKind.OPEN, VerdictKind.OPEN), alone(bench.finding(1)));
         bench.at(1, "20", "20");
-        assertEquals(List.of(Standing.PASS, Standing.FAIL), alone(bench.finding(1)));
+        assertEquals(List.of(VerdictKind.PASS, VerdictKind.FAIL), alone(bench.finding(1)));
     }
 
     @Test
@@ -65,13 +67,15 @@ class ReadingByItselfTest {
                 .step(bore(Combine.EACH))
                 .read(1, "20.010", "19.990", "20.024", "2.001")
                 .finding(1);
-        assertEquals(List.of(Standing.UNPROVEN, Standing.UNPROVEN, Standing.FAIL, Standing.UNPROVEN), alone(finding));
+        assertEquals(
+                List.of(VerdictKind.UNPROVEN, VerdictKind.UNPROVEN, VerdictKind.FAIL, VerdictKind.UNPROVEN),
+                alone(finding));
     }
 
     /** 18.236 over 20.400; the wire of 1.443 has its bottom at 20.400 − 2 · 1.443 = 17.514. */
     @ParameterizedTest
     @CsvSource({"17.514, UNPROVEN", "17.513, PASS"})
-    void aReadingWithItsWireOnTheRootProvesNothing(String root, Standing standing) {
+    void aReadingWithItsWireOnTheRootProvesNothing(String root, VerdictKind standing) {
         Finding finding = new Bench()
                 .step(thread(Optional.of(root), Optional.empty()))
                 .did(new Event.GaugeSet(1, Bench.wires("1.443")))
@@ -94,7 +98,7 @@ class ReadingByItselfTest {
         assertEquals(length("20.010"), other.value());
     }
 
-    private static List<Standing> alone(Finding finding) {
+    private static List<VerdictKind> alone(Finding finding) {
         List<Measured> measured =
                 finding instanceof SizeFinding size ? size.measured() : ((WiresFinding) finding).measured();
         return measured.stream()
@@ -124,10 +128,10 @@ class ReadingByItselfTest {
                 .step(thread(Optional.of("17.000"), Optional.of(1)))
                 .did(new Event.GaugeSet(2, Bench.wires("1.443")))
                 .read(2, "20.400");
-        assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
-        assertEquals(List.of(Standing.OPEN), alone(bench.finding(2)));
+        assertEquals(VerdictKind.OPEN, bench.finding(2).verdict().standing());
+        assertEquals(List.of(VerdictKind.OPEN), alone(bench.finding(2)));
         bench.read(1, "17.514").read(2, "20.400");
-        assertEquals(List.of(Standing.UNPROVEN), alone(bench.finding(2)));
+        assertEquals(List.of(VerdictKind.UNPROVEN), alone(bench.finding(2)));
     }
 
     private static Check thread(Optional<String> root, Optional<Integer> rootStep) {

@@ -20,7 +20,7 @@ import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.plan.Feel;
+import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Event.PassBegun.Why;
@@ -28,7 +28,7 @@ import org.tenthwise.model.run.Run;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * A plug was tried in the bore as it was, a wire lay on the root as it was: neither says anything of the one cut since.
@@ -47,12 +47,12 @@ class RestsOnTest {
                         BORE,
                         Limits.between(mm("0.000"), mm("0.030")),
                         places(1),
-                        Feel.WITH_DRAG,
+                        PlugFeel.WITH_DRAG,
                         with(GaugeKind.MICROMETER)))
                 .read(BORE, "20.002")
                 .read(PLUG, "19.998")
                 .did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.WITH_DRAG));
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
     }
 
     @Test
@@ -64,7 +64,7 @@ class RestsOnTest {
         assertEquals(2, line().passes().size(), "one cut and its reading begin one pass");
 
         bench.read(PLUG, "19.998").did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.FREELY));
-        assertEquals(Standing.FAIL, standing());
+        assertEquals(VerdictKind.FAIL, standing());
     }
 
     @Test
@@ -72,7 +72,7 @@ class RestsOnTest {
         bench.did(new Event.PassBegun(BORE, Why.CUT)).read(BORE, "20.028");
         PlugFinding before = (PlugFinding) line().earlier().get(0);
         assertEquals(length("0.004"), before.clearance().orElseThrow().least());
-        assertEquals(Standing.PASS, before.verdict().standing());
+        assertEquals(VerdictKind.PASS, before.verdict().standing());
 
         Run.Ended ended = line().passes().get(0).ended().orElseThrow();
         assertEquals(Why.RESTED_ON_CHANGED, ended.why());
@@ -94,7 +94,7 @@ class RestsOnTest {
         Bench set = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
                 .step(new Check.PlugFit(
-                        BORE, Limits.atMost(mm("0.030")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
+                        BORE, Limits.atMost(mm("0.030")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .did(new Event.GaugeSet(BORE, direct))
                 .read(BORE, "20.002")
                 .read(PLUG, "19.998");
@@ -107,14 +107,14 @@ class RestsOnTest {
         Bench early = new Bench()
                 .step(size(Feature.BORE, "20.000", "20.030", Combine.EACH, 1))
                 .step(new Check.PlugFit(
-                        BORE, Limits.atMost(mm("0.030")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER)))
+                        BORE, Limits.atMost(mm("0.030")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER)))
                 .read(PLUG, "19.998")
                 .did(new Event.Answered(PLUG, Question.PLUG_FEELS, Answer.FREELY))
                 .read(BORE, "20.002");
-        assertEquals(Standing.OPEN, early.finding(PLUG).verdict().standing());
+        assertEquals(VerdictKind.OPEN, early.finding(PLUG).verdict().standing());
         assertTrue(early.sheet().line(PLUG).pass().isEmpty());
         assertEquals(
-                Standing.OPEN,
+                VerdictKind.OPEN,
                 early.sheet().line(PLUG).earlier().get(0).verdict().standing());
     }
 
@@ -126,14 +126,14 @@ class RestsOnTest {
                 .did(new Event.DoubtFlagged(BORE, "a score?"))
                 .did(new Event.GaugeSet(
                         BORE, Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()))));
-        assertEquals(Standing.PASS, standing());
+        assertEquals(VerdictKind.PASS, standing());
         assertEquals(1, line().passes().size());
     }
 
     @Test
     void anAnswerOfAnEarlierPassDoesNotCountInTheNext() {
         bench.did(new Event.PassBegun(PLUG, Why.MEASURED_AGAIN)).read(PLUG, "19.998");
-        assertEquals(Standing.OPEN, standing());
+        assertEquals(VerdictKind.OPEN, standing());
         assertEquals(Optional.empty(), ((PlugFinding) bench.finding(PLUG)).feel());
         assertEquals(
                 Optional.of(Answer.WITH_DRAG), ((PlugFinding) line().earlier().get(0)).feel());
@@ -162,16 +162,16 @@ class RestsOnTest {
         threaded.did(new Event.PassBegun(1, Why.CUT)).read(1, "31.4");
         assertTrue(threaded.sheet().line(2).pass().isEmpty());
         assertEquals(
-                List.of(Standing.OPEN), List.of(threaded.finding(2).verdict().standing()));
+                List.of(VerdictKind.OPEN), List.of(threaded.finding(2).verdict().standing()));
     }
 
     private void assertAskedAnew() {
-        assertEquals(Standing.OPEN, standing());
+        assertEquals(VerdictKind.OPEN, standing());
         assertTrue(line().pass().isEmpty());
         assertEquals(2, bench.finding(PLUG).missing(), "size and feel");
     }
 
-    private Standing standing() {
+    private VerdictKind standing() {
         return bench.finding(PLUG).verdict().standing();
     }
 

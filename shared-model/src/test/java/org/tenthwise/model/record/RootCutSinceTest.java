@@ -23,7 +23,7 @@ import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * M20 over wires of 1.443, pitch diameter 18.2 to 18.3, on a root of 16.5 at the least. Over 20.600 the flanks stand
@@ -99,7 +99,9 @@ class RootCutSinceTest {
     @CsvSource({"false, false", "true, true"})
     void whereNobodyCanTellTheRootIsToBeMeasuredAgain(boolean struckOut, boolean stale) {
         bench.read(ROOT, "17.100");
-        over("20.600").did(new Event.Disposed(WIRES, Disposition.REWORK, "Chase it", "Inspector 1", Optional.empty()));
+        over("20.600")
+                .did(new Event.DispositionSigned(
+                        WIRES, Disposition.REWORK, "Chase it", "Inspector 1", Optional.empty()));
         if (struckOut) {
             bench.did(new Event.StruckOut(4, "chip under the wire"));
         }
@@ -107,7 +109,7 @@ class RootCutSinceTest {
         assertEquals(stale, found().rootStale());
         assertEquals(Optional.empty(), found().rootUnder());
         assertEquals(!stale, found().proposal().isPresent());
-        assertEquals(Standing.CUT_AGAIN, found().verdict().standing());
+        assertEquals(VerdictKind.CUT_AGAIN, found().verdict().standing());
     }
 
     /** What may come off at the most takes the root down as well: 0.1 between the places, 18.2 at the least. */

@@ -17,9 +17,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.compute.roundness.Eccentricity;
 import org.tenthwise.model.compute.roundness.Move;
-import org.tenthwise.model.compute.roundness.Refusal;
 import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.compute.roundness.TruingUp;
+import org.tenthwise.model.compute.roundness.UnfitAngles;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
@@ -29,7 +29,7 @@ import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Full indicator movement by points and over a turn. Figures by hand. */
 class RunOutFindingTest {
@@ -39,22 +39,22 @@ class RunOutFindingTest {
         Finding found =
                 new Bench().step(runOut("0.020", 0, "0")).read(1, "0.005").finding(1);
         assertEquals(0, found.missing());
-        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
     }
 
     @Test
     void aMovementOverTheLimitFailsBeforeTheLastReading() {
-        assertEquals(Standing.FAIL, allRound("0", "0.021").verdict().standing());
+        assertEquals(VerdictKind.FAIL, allRound("0", "0.021").verdict().standing());
     }
 
     @Test
     void oneWithinItIsOpenUntilTheLastReading() {
-        assertEquals(Standing.OPEN, allRound("0").verdict().standing());
+        assertEquals(VerdictKind.OPEN, allRound("0").verdict().standing());
         RunOutFinding three = allRound("0", "0.010", "0.020");
-        assertEquals(Standing.OPEN, three.verdict().standing());
+        assertEquals(VerdictKind.OPEN, three.verdict().standing());
         assertEquals(1, three.missing());
         assertEquals(
-                Standing.PASS,
+                VerdictKind.PASS,
                 allRound("0", "0.010", "0.020", "0.010").verdict().standing());
     }
 
@@ -70,9 +70,9 @@ class RunOutFindingTest {
         0 30 60 90,        GAP_OF_HALF_A_TURN
         0 90 180,          GAP_OF_HALF_A_TURN
         """)
-    void pointsThatDoNotGoAllRoundNeverPass(String angles, Refusal why) {
+    void pointsThatDoNotGoAllRoundNeverPass(String angles, UnfitAngles why) {
         RunOutFinding found = found(4, angles.split(" "), "0", "0", "0", "0");
-        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
         assertEquals(Optional.of(why), found.near().refusal());
         assertEquals(Optional.empty(), found.near().fit());
     }
@@ -80,7 +80,7 @@ class RunOutFindingTest {
     @Test
     void pointsThatDoNotGoAllRoundCanStillFail() {
         assertEquals(
-                Standing.FAIL,
+                VerdictKind.FAIL,
                 found(4, new String[] {"0", "180"}, "0", "0.021").verdict().standing());
     }
 
@@ -89,9 +89,9 @@ class RunOutFindingTest {
         Bench bench = new Bench()
                 .step(runOut("0.020", 4, "0", "180"))
                 .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.014")));
-        assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
         bench.did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("-0.006")));
-        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
     }
 
     @Test
@@ -103,7 +103,7 @@ class RunOutFindingTest {
                 .finding(1);
         assertTrue(found.swept());
         assertEquals(Optional.of(length("0.022")), found.movement());
-        assertEquals(Standing.FAIL, found.verdict().standing());
+        assertEquals(VerdictKind.FAIL, found.verdict().standing());
     }
 
     @ParameterizedTest
@@ -123,7 +123,7 @@ class RunOutFindingTest {
         0 60 120 180 240 300, 0.0003 0.0001 -0.0001 -0.0002 -0.0001 0.0001, UNPROVEN
         """)
     void pointsPassOnlyWhereTwiceTheEccentricityAndWhatItLeavesAreInside(
-            String angles, String read, Standing standing) {
+            String angles, String read, VerdictKind standing) {
         Check.RunOut check = new Check.RunOut(
                 inch("0.0005"),
                 figures(angles),
@@ -143,14 +143,14 @@ class RunOutFindingTest {
                 .isAbove(check.limit().length()));
         // a full turn settles it
         sweep(bench, "", "0.010", "0");
-        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
     }
 
     @Test
     void threePointsShowNothingOfTheForm() {
         // a part with three lobes reads alike at all of them
         assertEquals(
-                Standing.UNPROVEN,
+                VerdictKind.UNPROVEN,
                 found(3, new String[] {"0", "120", "240"}, "0", "0", "0")
                         .verdict()
                         .standing());
@@ -161,7 +161,7 @@ class RunOutFindingTest {
         Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.010", "0")
                 .read(1, "0", "0.021");
         RunOutFinding found = (RunOutFinding) bench.finding(1);
-        assertEquals(Standing.FAIL, found.verdict().standing());
+        assertEquals(VerdictKind.FAIL, found.verdict().standing());
         assertEquals(Optional.of(length("0.021")), found.movement());
         assertEquals(Optional.of(length("0.010")), found.near().sweptMovement());
     }
@@ -177,7 +177,7 @@ class RunOutFindingTest {
     void readingsByAngleBesideASweepAreNotWaitedFor() {
         Bench bench = sweep(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "", "0.010", "0")
                 .read(1, "0", "0.010");
-        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
         assertEquals(0, bench.finding(1).missing());
     }
 
@@ -185,9 +185,9 @@ class RunOutFindingTest {
     void aHalfDoneSweepIsOpenWhateverThePointsShow() {
         Bench bench =
                 new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")).read(1, "0", "0", "0", "0");
-        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
         bench.did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.001")));
-        assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
         assertEquals(1, bench.finding(1).missing());
     }
 
@@ -196,10 +196,10 @@ class RunOutFindingTest {
     @Test
     void bothSectionsMustBeProven() {
         Bench bench = sweep(atTwoSections(), "", "0.010", "0");
-        assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
         assertEquals(2, bench.finding(1).missing());
         sweep(bench, "far:", "0.020", "0");
-        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
         assertEquals(Optional.of(length("0.020")), ((RunOutFinding) bench.finding(1)).movement());
     }
 
@@ -207,11 +207,11 @@ class RunOutFindingTest {
     void oneSectionOverFailsBeforeTheOtherIsRead() {
         RunOutFinding far =
                 (RunOutFinding) sweep(atTwoSections(), "far:", "0.021", "0").finding(1);
-        assertEquals(Standing.FAIL, far.verdict().standing());
+        assertEquals(VerdictKind.FAIL, far.verdict().standing());
         assertEquals(Optional.of(length("0.021")), far.sections().get(1).movement());
         assertEquals(Optional.empty(), far.near().movement());
         assertEquals(
-                Standing.FAIL,
+                VerdictKind.FAIL,
                 sweep(atTwoSections(), "", "0.021", "0").finding(1).verdict().standing());
     }
 
@@ -219,16 +219,16 @@ class RunOutFindingTest {
     void aSectionSweptAndOneProvenByPointsPass() {
         Bench bench = sweep(atTwoSections(), "", "0.010", "0");
         for (String slot : List.of("far:1.1", "far:2.1", "far:3.1", "far:4.1")) {
-            assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+            assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
             bench.did(new Event.ReadingTaken(1, slot, mm("0.001")));
         }
-        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
     }
 
     @Test
     void figuresOfTwoSectionsAreNeverSetAgainstEachOther() {
         Bench bench = sweep(sweep(atTwoSections(), "", "0.010", "0"), "far:", "0.110", "0.100");
-        assertEquals(Standing.PASS, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.PASS, bench.finding(1).verdict().standing());
     }
 
     /** 0.030 off towards 0° near the jaws, 0.050 towards 90° far out: twice 0.050. */
@@ -266,13 +266,13 @@ class RunOutFindingTest {
                 .did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.500")));
         gauge(bench, "IN-2").did(new Event.ReadingTaken(1, Check.RunOut.LOWEST, mm("0.490")));
         RunOutFinding found = (RunOutFinding) bench.finding(1);
-        assertEquals(Standing.OPEN, found.verdict().standing());
+        assertEquals(VerdictKind.OPEN, found.verdict().standing());
         assertEquals(1, found.missing());
         assertEquals(
                 List.of(mm("0.490")),
                 found.measured().stream().map(read -> read.reading().typed()).toList());
         bench.did(new Event.ReadingTaken(1, Check.RunOut.HIGHEST, mm("0.515")));
-        assertEquals(Standing.FAIL, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.FAIL, bench.finding(1).verdict().standing());
     }
 
     @Test
@@ -280,7 +280,7 @@ class RunOutFindingTest {
         Bench bench = gauge(new Bench().step(runOut("0.020", 4, "0", "90", "180", "270")), "IN-1");
         gauge(sweep(bench, "", "0.030", "0"), "IN-2").read(1, "0.115", "0.100", "0.085", "0.100");
         RunOutFinding found = (RunOutFinding) bench.finding(1);
-        assertEquals(Standing.FAIL, found.verdict().standing());
+        assertEquals(VerdictKind.FAIL, found.verdict().standing());
         assertEquals(length("0.030"), found.movement().orElseThrow());
         assertEquals(
                 Optional.of(List.of(new Move.Jaw(3, 1, length("0.015")))),

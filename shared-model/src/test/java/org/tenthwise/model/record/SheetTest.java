@@ -15,7 +15,7 @@ import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Three looks, the second of them a hold point. */
 class SheetTest {
@@ -34,7 +34,7 @@ class SheetTest {
         assertEquals(Optional.of(2), firstOpen());
         answer(2, Answer.NO);
         assertEquals(Optional.of(2), firstOpen(), "what failed is not settled");
-        bench.did(new Event.Disposed(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+        bench.did(new Event.DispositionSigned(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertEquals(Optional.of(3), firstOpen());
         answer(3, Answer.YES);
         assertEquals(Optional.empty(), firstOpen());
@@ -53,19 +53,19 @@ class SheetTest {
         answer(1, Answer.YES);
         answer(2, Answer.NO);
         Sheet sheet = bench.sheet();
-        assertEquals(1, sheet.count(Standing.PASS));
-        assertEquals(1, sheet.count(Standing.FAIL));
-        assertEquals(1, sheet.count(Standing.OPEN));
-        assertEquals(0, sheet.count(Standing.UNPROVEN));
+        assertEquals(1, sheet.count(VerdictKind.PASS));
+        assertEquals(1, sheet.count(VerdictKind.FAIL));
+        assertEquals(1, sheet.count(VerdictKind.OPEN));
+        assertEquals(0, sheet.count(VerdictKind.UNPROVEN));
     }
 
     @Test
     void onlyWhatDidNotPassIsCountedAsConceded() {
         answer(1, Answer.YES);
-        bench.did(new Event.Disposed(1, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+        bench.did(new Event.DispositionSigned(1, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertEquals(0, bench.sheet().concessions());
         answer(2, Answer.NO);
-        bench.did(new Event.Disposed(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
+        bench.did(new Event.DispositionSigned(2, Disposition.USE_AS_IS, "will do", "Inspector 1"));
         assertEquals(1, bench.sheet().concessions());
     }
 
@@ -73,7 +73,7 @@ class SheetTest {
     void aPartIsScrappedByOneSignatureThatHolds() {
         assertFalse(bench.sheet().scrapped());
         answer(1, Answer.NO);
-        bench.did(new Event.Disposed(1, Disposition.SCRAP, "past size", "Inspector 1"));
+        bench.did(new Event.DispositionSigned(1, Disposition.SCRAP, "past size", "Inspector 1"));
         assertTrue(bench.sheet().scrapped());
         answer(1, Answer.YES);
         assertFalse(bench.sheet().scrapped(), "it was signed for another finding");

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.model.compute.form.Shape;
+import org.tenthwise.model.compute.form.WallShape;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
@@ -21,7 +21,7 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Bores of 20.000 to 20.021 with a guard band of 0.002, read at two places; too small can be cut again. By hand. */
 class SizeFindingTest {
@@ -46,7 +46,7 @@ class SizeFindingTest {
         LARGEST,   19.990,  19.980,  CUT_AGAIN, ,        false
         """)
     void noCutIsAskedForWhileOnePlaceIsPastSize(
-            Combine combine, String first, String second, Standing standing, String past, boolean lightCut) {
+            Combine combine, String first, String second, VerdictKind standing, String past, boolean lightCut) {
         SizeFinding found = (SizeFinding) new Bench()
                 .step(bore(places(2), combine, "0.002"))
                 .read(1, first, second)
@@ -54,7 +54,7 @@ class SizeFindingTest {
         assertEquals(standing, found.verdict().standing());
         assertEquals(Optional.ofNullable(past).map(Bench::length), found.past().map(Measured::value));
         assertEquals(
-                standing == Standing.CUT_AGAIN || lightCut, found.proposal().isPresent());
+                standing == VerdictKind.CUT_AGAIN || lightCut, found.proposal().isPresent());
     }
 
     /** The mean, 59.880/3 = 19.960, still has metal left; 20.050 is further past 20.021 than 20.030 is. */
@@ -65,7 +65,7 @@ class SizeFindingTest {
                 .step(bore(places(3), Combine.MEAN, "0.002"))
                 .read(1, first, second, third)
                 .finding(1);
-        assertEquals(Standing.FAIL, found.verdict().standing());
+        assertEquals(VerdictKind.FAIL, found.verdict().standing());
         assertEquals(Optional.of(length("20.050")), found.past().map(Measured::value));
     }
 
@@ -97,9 +97,9 @@ class SizeFindingTest {
 
     @Test
     void aWallIsNamedFromATenthOfTheToleranceOn() {
-        assertEquals(Optional.of(Shape.TAPER_IN), wall("20.012", "20.009"));
-        assertEquals(Optional.of(Shape.TAPER_OUT), wall("20.009", "20.012"));
-        assertEquals(Optional.of(Shape.EVEN), wall("20.010", "20.009"));
+        assertEquals(Optional.of(WallShape.TAPER_IN), wall("20.012", "20.009"));
+        assertEquals(Optional.of(WallShape.TAPER_OUT), wall("20.009", "20.012"));
+        assertEquals(Optional.of(WallShape.EVEN), wall("20.010", "20.009"));
     }
 
     @Test
@@ -114,7 +114,7 @@ class SizeFindingTest {
         assertEquals(Optional.of(length("0.003")), found.form().outOfRound());
     }
 
-    private static Optional<Shape> wall(String mouth, String floor) {
+    private static Optional<WallShape> wall(String mouth, String floor) {
         List<Place> deep = List.of(
                 new Place("mouth", Optional.of(mm("5")), Optional.empty()),
                 new Place("floor", Optional.of(mm("25")), Optional.empty()));

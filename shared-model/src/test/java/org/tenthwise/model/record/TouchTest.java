@@ -25,7 +25,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * The root of an invented Tr 40×7, at most 32.500, and a hole drilled Ø8 118°. A reading of 32.688 across opposite
@@ -64,10 +64,10 @@ class TouchTest {
     @Test
     void isOpenUntilSomebodySaysHowItTouched() {
         SizeFinding unsaid = found(root(1).read(1, "32.000"));
-        assertEquals(Standing.OPEN, unsaid.verdict().standing());
+        assertEquals(VerdictKind.OPEN, unsaid.verdict().standing());
         assertEquals(1, unsaid.missing());
         assertEquals(
-                Optional.of(Standing.OPEN),
+                Optional.of(VerdictKind.OPEN),
                 unsaid.alone(unsaid.measured().get(0)).map(verdict -> verdict.standing()));
         assertEquals(Optional.of(length("32")), unsaid.value());
         assertEquals(Optional.empty(), unsaid.measured().get(0).forContact());
@@ -75,16 +75,17 @@ class TouchTest {
 
     @Test
     void isOpenHoweverFarOutItReads() {
-        assertEquals(Standing.OPEN, found(root(1).read(1, "33.000")).verdict().standing());
         assertEquals(
-                Standing.CUT_AGAIN,
+                VerdictKind.OPEN, found(root(1).read(1, "33.000")).verdict().standing());
+        assertEquals(
+                VerdictKind.CUT_AGAIN,
                 found(root(1).read(1, "33.000").did(SQUARE)).verdict().standing());
     }
 
     @Test
     void pointsInOppositeGroovesReadTooBig() {
         SizeFinding found = found(root(2).read(1, "32.6875", "32.000").did(OPPOSITE));
-        assertEquals(Standing.PASS, found.verdict().standing());
+        assertEquals(VerdictKind.PASS, found.verdict().standing());
         Measured worst = found.deciding().orElseThrow();
         assertEquals(length("32.6875"), worst.raw());
         assertEquals(length("32.499579"), worst.value());
@@ -92,14 +93,14 @@ class TouchTest {
         assertEquals(length("-0.187921"), worst.correction());
         assertEquals(Optional.empty(), worst.forTemperature());
         assertEquals(
-                Standing.CUT_AGAIN,
+                VerdictKind.CUT_AGAIN,
                 found(root(1).read(1, "32.688").did(OPPOSITE)).verdict().standing());
     }
 
     @Test
     void squareAcrossTheReadingIsTheSize() {
         SizeFinding found = found(root(1).read(1, "32.688").did(SQUARE));
-        assertEquals(Standing.CUT_AGAIN, found.verdict().standing());
+        assertEquals(VerdictKind.CUT_AGAIN, found.verdict().standing());
         assertEquals(Optional.of(length("32.688")), found.value());
         assertEquals(Optional.of(length("0")), found.measured().get(0).forContact());
     }
@@ -109,7 +110,7 @@ class TouchTest {
         Check two = size(Feature.DIAMETER, "31.500", "32.500", 1, new Contact.AcrossGrooves(length("7"), 2));
         assertEquals(List.of(), two.questions());
         assertEquals(
-                Standing.PASS,
+                VerdictKind.PASS,
                 new Bench().step(two).read(1, "32.500").finding(1).verdict().standing());
         assertEquals(
                 List.of(Question.GROOVES_TOUCHED),
@@ -123,15 +124,15 @@ class TouchTest {
         Bench bench =
                 root(2).read(1, "32.6875", "32.000").did(OPPOSITE).did(new Event.StruckOut(2, "dirt in the groove"));
         bench.did(new Event.ReadingTaken(1, "1.1", mm("32.400")));
-        assertEquals(Standing.OPEN, bench.finding(1).verdict().standing());
+        assertEquals(VerdictKind.OPEN, bench.finding(1).verdict().standing());
         assertEquals(1, bench.finding(1).missing());
-        assertEquals(Standing.PASS, bench.did(SQUARE).finding(1).verdict().standing());
+        assertEquals(VerdictKind.PASS, bench.did(SQUARE).finding(1).verdict().standing());
     }
 
     @Test
     void anAnswerThatIsStruckOutLeavesItOpen() {
         assertEquals(
-                Standing.OPEN,
+                VerdictKind.OPEN,
                 root(1).read(1, "32.000")
                         .did(SQUARE)
                         .did(new Event.StruckOut(3, "wrong key"))
@@ -186,7 +187,7 @@ class TouchTest {
         assertEquals(length("32.497419"), measured.value());
         assertEquals(length("-0.190581"), measured.correction());
         assertEquals(measured.raw(), measured.uncorrected());
-        assertEquals(Standing.PASS, found.verdict().standing());
+        assertEquals(VerdictKind.PASS, found.verdict().standing());
     }
 
     /** √(5² − 3.5²) = 3.570714: between half a pitch and a pitch it is a small root, and none that cannot be. */
@@ -204,7 +205,7 @@ class TouchTest {
         SizeFinding found = found(root(1).read(1, "3.5").did(OPPOSITE));
         assertEquals(length("0"), found.measured().get(0).value());
         assertEquals(1, Plausible.farOff(found).size());
-        assertEquals(Standing.FAIL, found.verdict().standing());
+        assertEquals(VerdictKind.FAIL, found.verdict().standing());
     }
 
     private static Bench hole(ReadTo readTo, String lower, String upper) {
@@ -220,11 +221,11 @@ class TouchTest {
     @Test
     void theLengthOfTheDrillPointIsTakenOffWhereTheRodFindsThePoint() {
         SizeFinding found = found(hole(ReadTo.POINT, "24.5", "25.5").read(1, "27.3"));
-        assertEquals(Standing.PASS, found.verdict().standing());
+        assertEquals(VerdictKind.PASS, found.verdict().standing());
         assertEquals(length("24.896558"), found.measured().get(0).value());
         assertEquals(Optional.of(length("-2.403442")), found.measured().get(0).forContact());
         assertEquals(
-                Standing.CUT_AGAIN,
+                VerdictKind.CUT_AGAIN,
                 found(hole(ReadTo.POINT, "24.5", "25.5").read(1, "25.0"))
                         .verdict()
                         .standing());
@@ -233,7 +234,7 @@ class TouchTest {
     @Test
     void nothingIsTakenOffAtTheEndOfTheFullDiameter() {
         SizeFinding found = found(hole(ReadTo.FULL_DIAMETER, "24.5", "25.5").read(1, "25.0"));
-        assertEquals(Standing.PASS, found.verdict().standing());
+        assertEquals(VerdictKind.PASS, found.verdict().standing());
         assertEquals(Optional.empty(), found.measured().get(0).forContact());
     }
 

@@ -15,16 +15,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Combine;
 import org.tenthwise.model.plan.Feature;
-import org.tenthwise.model.plan.Feel;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.plan.PlugFeel;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.thread.ScrewThread;
@@ -54,7 +54,7 @@ class UnaskedReadingTest {
     void aComparingGaugeOpensItsCheckAroundWhereItStandsAtTheMiddle() {
         // set on 30.005 at 0.030, falling: the middle, 0.005 above the master, stands at 0.025
         Setting set = Setting.onMaster(
-                new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)),
+                new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE)),
                 "M",
                 mm("30.005"),
                 mm("0.030"));
@@ -77,7 +77,7 @@ class UnaskedReadingTest {
     @CsvSource({"30.110, true", "30.111, false"})
     void aPlugOpensItsCheckWithinFiveTolerancesOfItsBore(String read, boolean opens) {
         Check plug = new Check.PlugFit(
-                1, Limits.between(mm("0.005"), mm("0.035")), places(1), Feel.FREELY, with(GaugeKind.MICROMETER));
+                1, Limits.between(mm("0.005"), mm("0.035")), places(1), PlugFeel.FREELY, with(GaugeKind.MICROMETER));
         assertEquals(opens, opening(plug, Optional.empty()).orElseThrow().fits(length(read)));
     }
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.compute.thread.RootClearance;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
@@ -26,7 +26,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.tolerance.Limits;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * A thread over wires, and whether the wires lie on its flanks.
@@ -52,9 +52,9 @@ class WiresFindingTest {
         WiresFinding found = stub(Optional.of(root));
         assertEquals(Optional.of(length(room)), found.rootClearance());
         assertEquals(bottoms, found.bottoms());
-        assertEquals(bottoms, found.verdict().standing() == Standing.UNPROVEN);
+        assertEquals(bottoms, found.verdict().standing() == VerdictKind.UNPROVEN);
         assertEquals(
-                !bottoms && found.verdict().standing() == Standing.CUT_AGAIN,
+                !bottoms && found.verdict().standing() == VerdictKind.CUT_AGAIN,
                 found.proposal().isPresent());
     }
 
@@ -62,7 +62,7 @@ class WiresFindingTest {
     void whatIsAdvisedIsAThickerWireThatClearsTheRootInTheMiddleOfTheLimits() {
         WiresFinding found = stub(Optional.of("33.720"));
         Length advised = found.clearingWire().orElseThrow();
-        Length over = new OverWires(STUB, advised)
+        Length over = new MeasurementOverWires(STUB, advised)
                 .overWires(found.check().pitchDiameter().middle());
         assertTrue(advised.isAbove(length("3.280")), advised::toString);
         assertTrue(RootClearance.of(over, advised, length("33.720")).signum() > 0, advised::toString);
@@ -124,7 +124,7 @@ class WiresFindingTest {
         assertTrue(found.mayBottom());
         assertFalse(found.bottoms());
         assertEquals(Optional.empty(), found.rootClearance());
-        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
         assertEquals(Optional.empty(), found.proposal());
     }
 
@@ -147,11 +147,11 @@ class WiresFindingTest {
                 .step(Bench.wires(VEE, "18.2", "18.3", Optional.of("17.0"), 1), TemperatureAsked.ALWAYS)
                 .did(new Event.GaugeSet(1, Bench.wires("1.443")))
                 .read(1, "20.400");
-        assertEquals(Standing.OPEN, alone(bench));
-        assertEquals(Standing.PASS, alone(bench.at(1, "20", "20")));
+        assertEquals(VerdictKind.OPEN, alone(bench));
+        assertEquals(VerdictKind.PASS, alone(bench.at(1, "20", "20")));
     }
 
-    private static Standing alone(Bench bench) {
+    private static VerdictKind alone(Bench bench) {
         WiresFinding found = (WiresFinding) bench.finding(1);
         return found.alone(found.measured().get(0)).orElseThrow().standing();
     }
@@ -161,7 +161,7 @@ class WiresFindingTest {
         WiresFinding found = (WiresFinding) vee(true).read(1, "20.400").finding(1);
         assertTrue(found.basicClearance().orElseThrow().signum() > 0);
         assertFalse(found.mayBottom());
-        assertEquals(Standing.PASS, found.verdict().standing());
+        assertEquals(VerdictKind.PASS, found.verdict().standing());
     }
 
     @ParameterizedTest
@@ -173,7 +173,7 @@ class WiresFindingTest {
                 .read(2, "40.280")
                 .finding(2);
         assertEquals(Optional.of(length("0")), found.rootClearance());
-        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
     }
 
     @Test
@@ -196,14 +196,14 @@ class WiresFindingTest {
                 .read(1, "33.000")
                 .did(new Event.GaugeSet(2, Bench.wires("3.280")))
                 .read(2, "40.280");
-        assertEquals(Standing.OPEN, bench.finding(2).verdict().standing());
+        assertEquals(VerdictKind.OPEN, bench.finding(2).verdict().standing());
         assertEquals(0, bench.finding(2).missing());
     }
 
     /** 3.300 for 33.000: a root so thin would leave any wire room. */
     @Test
     void aRootThatIsFarOffIsWaitedForToo() {
-        assertEquals(Standing.OPEN, root("3.300", "30.000").verdict().standing());
+        assertEquals(VerdictKind.OPEN, root("3.300", "30.000").verdict().standing());
     }
 
     /** d2 = M + 0.866 · 2.5 − 3 · 1.443 to first order: 18.236 over 20.400, in limits of 18.2 to 18.3. */
@@ -217,10 +217,10 @@ class WiresFindingTest {
         20.200, true,  FAIL
         """)
     void aThreadTooBigIsCutAgainWhereThePlanLetsItBeAndOneTooSmallNever(
-            String over, boolean cutAgain, Standing standing) {
+            String over, boolean cutAgain, VerdictKind standing) {
         WiresFinding found = (WiresFinding) vee(cutAgain).read(1, over).finding(1);
         assertEquals(standing, found.verdict().standing());
-        assertEquals(standing == Standing.CUT_AGAIN, found.proposal().isPresent());
+        assertEquals(standing == VerdictKind.CUT_AGAIN, found.proposal().isPresent());
     }
 
     /**
@@ -245,7 +245,7 @@ class WiresFindingTest {
                 .did(new Event.GaugeSet(1, Bench.wires("1.443")))
                 .read(1, "20.475")
                 .finding(1);
-        assertEquals(Standing.UNPROVEN, found.verdict().standing());
+        assertEquals(VerdictKind.UNPROVEN, found.verdict().standing());
         assertEquals(lightCut, found.proposal().isPresent());
     }
 
@@ -262,7 +262,7 @@ class WiresFindingTest {
         WiresFinding deep = overRoot("16.600");
         assertEquals(Optional.empty(), deep.proposal());
         assertEquals(Optional.of(length("16.5").minus(length("16.600").minus(change))), deep.rootUnder());
-        assertEquals(Standing.CUT_AGAIN, deep.verdict().standing());
+        assertEquals(VerdictKind.CUT_AGAIN, deep.verdict().standing());
     }
 
     private static WiresFinding overRoot(String root) {

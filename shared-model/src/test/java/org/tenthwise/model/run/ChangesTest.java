@@ -16,7 +16,7 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
@@ -40,13 +40,13 @@ class ChangesTest {
     static List<Event> thoseThatDo() {
         return List.of(
                 READ.event(),
-                new Event.TemperatureTaken(7, Body.PART, Degrees.of("21", CELSIUS)),
+                new Event.TemperatureTaken(7, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
                 new Event.Answered(7, Question.CONFIRMED, Answer.YES),
                 new Event.StruckOut(READ.seq(), "slipped"),
                 new Event.StruckOut(SET.seq(), "wrong ring"),
                 new Event.PassBegun(7, Event.PassBegun.Why.CUT),
-                new Event.Disposed(7, Disposition.REWORK, "burr", "Inspector 1"),
-                new Event.Disposed(7, Disposition.REPAIR, "sleeved", "Design office"));
+                new Event.DispositionSigned(7, Disposition.REWORK, "burr", "Inspector 1"),
+                new Event.DispositionSigned(7, Disposition.REPAIR, "sleeved", "Design office"));
     }
 
     /** What a newer release means by its entries nobody knows: such a run never conforms, whatever they change. */
@@ -61,8 +61,8 @@ class ChangesTest {
                 new Event.DoubtFlagged(7, "chatter"),
                 NOTED.event(),
                 new Event.StruckOut(NOTED.seq(), "said of another part"),
-                new Event.Disposed(7, Disposition.USE_AS_IS, "will do", "Inspector 1"),
-                new Event.Disposed(7, Disposition.SCRAP, "thin", "Inspector 1"),
+                new Event.DispositionSigned(7, Disposition.USE_AS_IS, "will do", "Inspector 1"),
+                new Event.DispositionSigned(7, Disposition.SCRAP, "thin", "Inspector 1"),
                 new Event.HandedOver("Setter 2"),
                 new Event.Signed("Inspector 1", SignedAs.ACCEPTED),
                 new Event.Closed("Inspector 1", SignedAs.ACCEPTED),

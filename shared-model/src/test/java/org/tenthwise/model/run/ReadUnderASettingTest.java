@@ -11,7 +11,7 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Degrees;
 
@@ -42,7 +42,7 @@ class ReadUnderASettingTest {
         Entry go = happened.did(new Event.Answered(BORE, Question.GO_ENTERS, Answer.YES));
         happened.did(new Event.Answered(OTHER, Question.GO_ENTERS, Answer.YES));
         happened.did(new Event.Answered(BORE, Question.PLUG_FEELS, Answer.FREELY));
-        happened.did(new Event.TemperatureTaken(BORE, Body.PART, Degrees.of("21", CELSIUS)));
+        happened.did(new Event.TemperatureTaken(BORE, MeasuredBody.PART, Degrees.of("21", CELSIUS)));
         happened.did(new Event.NoteMade(BORE, "looks well"));
         assertEquals(List.of(go), happened.run().under(set));
     }

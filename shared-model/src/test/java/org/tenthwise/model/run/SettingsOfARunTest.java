@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
@@ -29,12 +29,12 @@ class SettingsOfARunTest {
     private static final Step STEP = new Step(
             BORE, 10, "Bore", "", "", Optional.empty(), List.of(), Optional.empty(), new Check.Confirm("bored"));
     private static final Setting WITH_FIRST = Setting.onMaster(
-            new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(Sense.FALLS_WITH_SIZE)),
+            new Gauge("BG-1", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.FALLS_WITH_SIZE)),
             "R-20",
             mm("20.001"),
             mm("0.000"));
     private static final Setting WITH_SECOND = Setting.onMaster(
-            new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(Sense.RISES_WITH_SIZE)),
+            new Gauge("BG-2", GaugeKind.BORE_GAUGE, Optional.of(ReadingDirection.RISES_WITH_SIZE)),
             "R-20",
             mm("20.001"),
             mm("0.030"));

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.PlanSource;
 import org.tenthwise.model.plan.Question;
@@ -79,11 +79,11 @@ class SignatureTest {
     static List<Event> whatChangesAFinding() {
         return List.of(
                 reading(),
-                new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS)),
+                new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
                 new Event.Answered(1, Question.CONFIRMED, Answer.YES),
                 new Event.StruckOut(2, "slipped"),
                 new Event.PassBegun(1, Event.PassBegun.Why.CUT),
-                new Event.Disposed(1, Disposition.USE_AS_IS, "will do", "Design office"));
+                new Event.DispositionSigned(1, Disposition.USE_AS_IS, "will do", "Design office"));
     }
 
     @ParameterizedTest

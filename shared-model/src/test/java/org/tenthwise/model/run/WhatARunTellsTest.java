@@ -16,8 +16,8 @@ import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Degrees;
@@ -59,11 +59,11 @@ class WhatARunTellsTest {
                 new Event.GaugeSet(2, Setting.direct(new Gauge("M-2", GaugeKind.MICROMETER, Optional.empty()))),
                 new Event.GaugeChosen(2, "M-3", Optional.empty()),
                 new Event.ReadingTaken(2, "1.1", Happened.mm("30.020")),
-                new Event.TemperatureTaken(2, Body.PART, Degrees.of("21", CELSIUS)),
+                new Event.TemperatureTaken(2, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
                 new Event.Answered(2, Question.GO_ENTERS, Answer.YES),
                 new Event.CutOnThese(2, "cannot be reached"),
                 new Event.PassBegun(2, Event.PassBegun.Why.CUT),
-                new Event.Disposed(2, Disposition.REWORK, "burr", "Inspector 1"));
+                new Event.DispositionSigned(2, Disposition.REWORK, "burr", "Inspector 1"));
     }
 
     @ParameterizedTest
@@ -85,7 +85,7 @@ class WhatARunTellsTest {
     static List<Event> whatMeasures() {
         return List.of(
                 new Event.ReadingTaken(1, "1.1", Happened.mm("30.010")),
-                new Event.TemperatureTaken(1, Body.PART, Degrees.of("21", CELSIUS)),
+                new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("21", CELSIUS)),
                 new Event.Answered(1, Question.GO_ENTERS, Answer.YES));
     }
 
@@ -117,9 +117,9 @@ class WhatARunTellsTest {
 
     @Test
     void everyTemperatureIsToldWhateverTheStepAndWhetherItStillCounts() {
-        Entry part = happened.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("23.5", CELSIUS)));
+        Entry part = happened.did(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("23.5", CELSIUS)));
         happened.read(1, "30.010");
-        Entry gauge = happened.did(new Event.TemperatureTaken(2, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
+        Entry gauge = happened.did(new Event.TemperatureTaken(2, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)));
         assertEquals(
                 List.of(part, gauge),
                 happened.run().temperatures().map(Run.Temperature::entry).toList());
@@ -129,28 +129,28 @@ class WhatARunTellsTest {
         assertEquals(
                 new Run.Temperature(
                         part,
-                        Body.PART,
+                        MeasuredBody.PART,
                         Degrees.of("23.5", CELSIUS),
                         Optional.of(new Run.Struck(out, "thermometer lay on the chips"))),
                 temperatures.get(0));
         assertEquals(
-                new Run.Temperature(gauge, Body.GAUGE, Degrees.of("20.5", CELSIUS), Optional.empty()),
+                new Run.Temperature(gauge, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS), Optional.empty()),
                 temperatures.get(1));
     }
 
     @Test
     void theTemperatureThatCountsIsTheLatestOfThatBodyAndNoneOnceThatIsStruckOut() {
-        happened.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("23.5", CELSIUS)));
-        happened.did(new Event.TemperatureTaken(1, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
-        Entry later = happened.did(new Event.TemperatureTaken(1, Body.PART, Degrees.of("24.0", CELSIUS)));
+        happened.did(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("23.5", CELSIUS)));
+        happened.did(new Event.TemperatureTaken(1, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)));
+        Entry later = happened.did(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("24.0", CELSIUS)));
         assertEquals(
                 Optional.of(Degrees.of("24.0", CELSIUS)),
-                happened.run().pass(STEP).temperature(Body.PART));
+                happened.run().pass(STEP).temperature(MeasuredBody.PART));
         happened.struckOut(later, "read too soon");
-        assertEquals(Optional.empty(), happened.run().pass(STEP).temperature(Body.PART));
+        assertEquals(Optional.empty(), happened.run().pass(STEP).temperature(MeasuredBody.PART));
         assertEquals(
                 Optional.of(Degrees.of("20.5", CELSIUS)),
-                happened.run().pass(STEP).temperature(Body.GAUGE));
+                happened.run().pass(STEP).temperature(MeasuredBody.GAUGE));
     }
 
     @Test
@@ -185,7 +185,7 @@ class WhatARunTellsTest {
     void aDispositionIsInForceUntilWhatItWasSignedForChanges() {
         happened.did(new Event.Answered(1, Question.CONFIRMED, Answer.NO));
         assertEquals(Optional.empty(), inForce());
-        Event.Disposed carryOn = new Event.Disposed(1, Disposition.CARRY_ON, "tip held", "Foreman");
+        Event.DispositionSigned carryOn = new Event.DispositionSigned(1, Disposition.CARRY_ON, "tip held", "Foreman");
         happened.did(carryOn);
         assertEquals(Optional.of(carryOn), inForce());
         happened.did(new Event.Answered(1, Question.CONFIRMED, Answer.NO));
@@ -193,7 +193,7 @@ class WhatARunTellsTest {
         assertEquals(1, happened.run().dispositions(STEP).size(), "what lapsed is told all the same");
     }
 
-    private Optional<Event.Disposed> inForce() {
+    private Optional<Event.DispositionSigned> inForce() {
         return happened.run().dispositions(STEP).stream()
                 .filter(Disposing::inForce)
                 .map(Disposing::disposed)

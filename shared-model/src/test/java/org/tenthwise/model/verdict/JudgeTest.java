@@ -42,7 +42,7 @@ class JudgeTest {
         20.0211,      FAIL
         20.0210000001, FAIL
         """)
-    void sizeOnALimitIsInsideAndOneLastDigitBeyondIsOut(String size, Standing standing) {
+    void sizeOnALimitIsInsideAndOneLastDigitBeyondIsOut(String size, VerdictKind standing) {
         assertEquals(
                 standing,
                 new Judge(LIMITS, Length.ZERO, Optional.empty()).of(mm(size)).standing());
@@ -64,7 +64,7 @@ class JudgeTest {
         20.023,  UNPROVEN
         20.0231, FAIL
         """)
-    void guardBandLeavesSizesUnprovenOnBothSidesOfALimit(String size, Standing standing) {
+    void guardBandLeavesSizesUnprovenOnBothSidesOfALimit(String size, VerdictKind standing) {
         assertEquals(
                 standing,
                 new Judge(LIMITS, mm("0.002"), Optional.empty()).of(mm(size)).standing());
@@ -82,7 +82,7 @@ class JudgeTest {
         UPPER, 20.021, PASS
         UPPER, 19.999, FAIL
         """)
-    void outOnTheSideWithMetalLeftIsCutAgain(Limit stillCutBeyond, String size, Standing standing) {
+    void outOnTheSideWithMetalLeftIsCutAgain(Limit stillCutBeyond, String size, VerdictKind standing) {
         assertEquals(
                 standing,
                 new Judge(LIMITS, Length.ZERO, Optional.of(stillCutBeyond))
@@ -101,7 +101,7 @@ class JudgeTest {
         20.022, UNPROVEN
         20.024, FAIL
         """)
-    void withinTheGuardBandASizeIsUnprovenAtEitherLimitWhetherMetalIsLeftOrNot(String size, Standing standing) {
+    void withinTheGuardBandASizeIsUnprovenAtEitherLimitWhetherMetalIsLeftOrNot(String size, VerdictKind standing) {
         assertEquals(
                 standing,
                 new Judge(LIMITS, mm("0.002"), Optional.of(Limit.LOWER))
@@ -135,7 +135,7 @@ class JudgeTest {
         0.0101, FAIL, 0.0001, false
         -5,     PASS, 5.01,   true
         """)
-    void oneUpperLimitLeavesTheOtherSideOpen(String size, Standing standing, String distance, boolean inside) {
+    void oneUpperLimitLeavesTheOtherSideOpen(String size, VerdictKind standing, String distance, boolean inside) {
         Verdict verdict = new Judge(Limits.atMost(new Written("0.01", Unit.MILLIMETRE)), Length.ZERO, Optional.empty())
                 .of(mm(size));
         assertEquals(standing, verdict.standing());
@@ -148,9 +148,9 @@ class JudgeTest {
                 new Limits(Optional.of(new Written("1.5", Unit.INCH)), Optional.empty()),
                 Length.ZERO,
                 Optional.of(Limit.LOWER));
-        assertEquals(Standing.PASS, judge.of(mm("38.1")).standing());
-        assertEquals(Standing.PASS, judge.of(mm("1000")).standing());
-        assertEquals(Standing.CUT_AGAIN, judge.of(mm("38.0999")).standing());
+        assertEquals(VerdictKind.PASS, judge.of(mm("38.1")).standing());
+        assertEquals(VerdictKind.PASS, judge.of(mm("1000")).standing());
+        assertEquals(VerdictKind.CUT_AGAIN, judge.of(mm("38.0999")).standing());
     }
 
     @Test
@@ -160,10 +160,10 @@ class JudgeTest {
 
     @Test
     void onlyAPassHasPassed() {
-        for (Standing standing : Standing.values()) {
-            assertEquals(standing == Standing.PASS, Verdict.plain(standing).passed());
+        for (VerdictKind standing : VerdictKind.values()) {
+            assertEquals(standing == VerdictKind.PASS, Verdict.plain(standing).passed());
         }
-        assertTrue(Verdict.plain(Standing.PASS).margin().isEmpty());
-        assertFalse(Verdict.plain(Standing.OPEN).passed());
+        assertTrue(Verdict.plain(VerdictKind.PASS).margin().isEmpty());
+        assertFalse(Verdict.plain(VerdictKind.OPEN).passed());
     }
 }

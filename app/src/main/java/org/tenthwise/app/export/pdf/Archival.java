@@ -38,7 +38,7 @@ final class Archival {
 
     Archival(Evidence evidence, Words words) {
         this.evidence = evidence;
-        Matter matter = new Matter(evidence, words);
+        RecordContext matter = new RecordContext(evidence, words);
         this.title = PrintableText.of(matter.say(
                 "record.running", matter.part(), evidence.sheet().run().begun().serial()));
     }

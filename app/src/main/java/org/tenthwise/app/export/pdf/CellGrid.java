@@ -13,12 +13,12 @@ final class CellGrid {
 
     private record Cell(String name, List<String> lines) {}
 
-    private final Flow flow;
+    private final PageFlow flow;
     private final double[] widths;
     private final List<Cell> cells = new ArrayList<>();
 
     /** @param widths of the cells, in pixels; together the width of the page */
-    CellGrid(Flow flow, double... widths) {
+    CellGrid(PageFlow flow, double... widths) {
         this.flow = flow;
         this.widths = widths;
     }
@@ -37,7 +37,7 @@ final class CellGrid {
         double height = 2 * PADDING + Style.SMALL.leading() + most * Style.STRONG.leading();
         flow.need(height);
         double top = flow.y();
-        double left = Flow.LEFT;
+        double left = PageFlow.LEFT;
         for (int i = 0; i < cells.size(); i++) {
             double edge = left;
             double text = left + (i == 0 ? 0 : GAP);

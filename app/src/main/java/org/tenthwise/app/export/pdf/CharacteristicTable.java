@@ -17,12 +17,12 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.PlugFinding;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** One row for every characteristic of the plan, measured or not. */
 final class CharacteristicTable {
 
-    private static final Column NUMBER = Column.words(Flow.LEFT, 30);
+    private static final Column NUMBER = Column.words(PageFlow.LEFT, 30);
     private static final Column NAME = Column.words(80, 152);
     private static final Column LIMITS = Column.figures(300, 66);
     private static final Column READ = Column.figures(362, 58);
@@ -35,17 +35,17 @@ final class CharacteristicTable {
     private static final Column MARK = Column.words(556, 88);
     private static final double MARK_HEIGHT = 24;
     private static final double SHAPE = 656;
-    private static final Column VERDICT = Column.words(668, Flow.RIGHT - 668);
+    private static final Column VERDICT = Column.words(668, PageFlow.RIGHT - 668);
 
-    private final Matter matter;
-    private final Flow flow;
-    private final Figure figure;
+    private final RecordContext matter;
+    private final PageFlow flow;
+    private final FigureText figure;
     private final Pictures pictures;
 
-    CharacteristicTable(Matter matter, Flow flow) {
+    CharacteristicTable(RecordContext matter, PageFlow flow) {
         this.matter = matter;
         this.flow = flow;
-        this.figure = new Figure(matter.words());
+        this.figure = new FigureText(matter.words());
         this.pictures = new Pictures(matter.words());
     }
 
@@ -72,7 +72,7 @@ final class CharacteristicTable {
 
     private Row row(Line line) {
         Finding finding = line.finding();
-        Standing standing = finding.verdict().standing();
+        VerdictKind standing = finding.verdict().standing();
         Row row = new Row(flow.wrapping())
                 .text(NUMBER, String.valueOf(line.step().number()), Style.BOLD)
                 .text(NAME, line.step().name(), Style.BOLD)
@@ -114,7 +114,7 @@ final class CharacteristicTable {
                                             Style.TEXT)
                                     .text(
                                             CORRECTION,
-                                            Figure.sum(finding, measured).correction(),
+                                            FigureText.sum(finding, measured).correction(),
                                             Style.TEXT)
                                     .text(SIZE, value(finding, measured), Style.BOLD),
                             () -> several(finding, value, row));
@@ -122,8 +122,8 @@ final class CharacteristicTable {
     }
 
     private String value(Finding finding, Measured measured) {
-        String value = Figure.sum(finding, measured).value();
-        return finding.verdict().standing() == Standing.OPEN ? matter.say("value.so-far", value) : value;
+        String value = FigureText.sum(finding, measured).value();
+        return finding.verdict().standing() == VerdictKind.OPEN ? matter.say("value.so-far", value) : value;
     }
 
     private void several(Finding finding, String value, Row row) {
@@ -168,7 +168,7 @@ final class CharacteristicTable {
                 : "";
     }
 
-    static Role role(Standing standing) {
+    static Role role(VerdictKind standing) {
         return switch (standing) {
             case PASS -> Role.PASSC;
             case FAIL -> Role.FAIL;

@@ -9,15 +9,15 @@ import org.tenthwise.model.run.Event;
 /** The run from its beginning to its end, all but readings and answers, in the order it happened. */
 final class CourseSection {
 
-    private static final Column ENTRY = Column.words(Flow.LEFT, 38);
+    private static final Column ENTRY = Column.words(PageFlow.LEFT, 38);
     private static final Column WHAT = Column.words(90, 394);
     private static final Column BY = Column.words(494, 100);
-    private static final Column WHEN = Column.words(600, Flow.RIGHT - 600);
+    private static final Column WHEN = Column.words(600, PageFlow.RIGHT - 600);
 
-    private final Matter matter;
-    private final Flow flow;
+    private final RecordContext matter;
+    private final PageFlow flow;
 
-    CourseSection(Matter matter, Flow flow) {
+    CourseSection(RecordContext matter, PageFlow flow) {
         this.matter = matter;
         this.flow = flow;
     }
@@ -27,7 +27,7 @@ final class CourseSection {
         flow.down(14);
         flow.rule(Strokes.THICK, Role.INK);
         flow.down(5);
-        flow.text(matter.say("record.course"), Style.NAME, Flow.LEFT, Flow.WIDTH);
+        flow.text(matter.say("record.course"), Style.NAME, PageFlow.LEFT, PageFlow.WIDTH);
         flow.down(4);
         head();
         for (Entry entry : matter.sheet().run().entries()) {
@@ -35,7 +35,7 @@ final class CourseSection {
                     .text(ENTRY, String.valueOf(entry.seq()), Style.SMALL)
                     .text(WHAT, words, Style.TEXT)
                     .text(BY, entry.by(), Style.SMALL)
-                    .text(WHEN, Matter.time(entry.at()), Style.SMALL)
+                    .text(WHEN, RecordContext.time(entry.at()), Style.SMALL)
                     .into(flow, this::head));
         }
     }
@@ -77,7 +77,7 @@ final class CourseSection {
         if (event instanceof Event.NoteMade note) {
             return Optional.of(matter.say("record.course.note", step(note.step()), note.words()));
         }
-        if (event instanceof Event.Disposed disposed) {
+        if (event instanceof Event.DispositionSigned disposed) {
             return Optional.of((matter.say(
                                     "record.course.disposed",
                                     step(disposed.step()),

@@ -19,17 +19,17 @@ final class DetailSection {
     /** For the part alone. */
     private static final double LOW_PICTURE_HEIGHT = 132;
 
-    private static final double FACTS_WIDTH = Flow.WIDTH - PICTURE_WIDTH - 16;
+    private static final double FACTS_WIDTH = PageFlow.WIDTH - PICTURE_WIDTH - 16;
     private static final double NAME_WIDTH = 92;
     private static final double LEAST_AT_A_FOOT = 150;
 
     /** The heading over a picture, its verdict on two lines. */
     private static final double HEADING = 86;
 
-    private final Matter matter;
-    private final Flow flow;
+    private final RecordContext matter;
+    private final PageFlow flow;
 
-    DetailSection(Matter matter, Flow flow) {
+    DetailSection(RecordContext matter, PageFlow flow) {
         this.matter = matter;
         this.flow = flow;
     }
@@ -37,7 +37,7 @@ final class DetailSection {
     void add(Line line) {
         flow.need(picture(line).isPresent() ? HEADING + height(line) : LEAST_AT_A_FOOT);
         flow.down(14);
-        Leaf begun = flow.leaf();
+        Page begun = flow.leaf();
         heading(line);
         facts(line);
         new PassTable(matter, flow, line, begun).add();
@@ -46,15 +46,15 @@ final class DetailSection {
     private void heading(Line line) {
         flow.rule(Strokes.THICK, Role.INK);
         flow.down(5);
-        double left = Flow.LEFT + 34;
-        flow.write(String.valueOf(line.step().number()), Style.NAME, Flow.LEFT, flow.y());
-        flow.text(line.step().name(), Style.NAME, left, Flow.RIGHT - left);
+        double left = PageFlow.LEFT + 34;
+        flow.write(String.valueOf(line.step().number()), Style.NAME, PageFlow.LEFT, flow.y());
+        flow.text(line.step().name(), Style.NAME, left, PageFlow.RIGHT - left);
         flow.down(2);
         double middle = flow.y() + Style.STRONG.leading() / 2;
         flow.leaf()
                 .add(drawing -> VerdictShape.draw(
-                        drawing, line.finding().verdict().standing(), new Point(Flow.LEFT + 9, middle), 7));
-        flow.text(verdict(line), Style.STRONG, left, Flow.RIGHT - left);
+                        drawing, line.finding().verdict().standing(), new Point(PageFlow.LEFT + 9, middle), 7));
+        flow.text(verdict(line), Style.STRONG, left, PageFlow.RIGHT - left);
         flow.down(5);
         flow.rule(Strokes.THIN, Role.INK);
         flow.down(6);
@@ -82,15 +82,15 @@ final class DetailSection {
             flow.need(height);
         }
         double top = flow.y();
-        Leaf leaf = flow.leaf();
+        Page leaf = flow.leaf();
         picture.ifPresent(drawn -> leaf.add(drawing -> drawn.draw(
-                drawing.inset(new Point(Flow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, height)))));
+                drawing.inset(new Point(PageFlow.RIGHT - PICTURE_WIDTH, top), Frame.print(PICTURE_WIDTH, height)))));
         new Facts(matter).of(line).forEach(fact -> {
             flow.need(Style.TEXT.leading());
             boolean beside = picture.isPresent() && leaf == flow.leaf() && flow.y() < top + height;
-            double width = beside ? FACTS_WIDTH : Flow.WIDTH;
-            flow.write(fact.name(), Style.SMALL, Flow.LEFT, flow.y());
-            flow.text(fact.words(), Style.TEXT, Flow.LEFT + NAME_WIDTH, width - NAME_WIDTH);
+            double width = beside ? FACTS_WIDTH : PageFlow.WIDTH;
+            flow.write(fact.name(), Style.SMALL, PageFlow.LEFT, flow.y());
+            flow.text(fact.words(), Style.TEXT, PageFlow.LEFT + NAME_WIDTH, width - NAME_WIDTH);
             flow.down(3);
         });
         if (picture.isPresent() && leaf == flow.leaf()) {

@@ -13,7 +13,7 @@ import org.tenthwise.model.run.Disposing;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Signature;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What was signed for characteristics that did not pass, in force or lapsed, and who signed the whole. */
 final class DispositionSection {
@@ -23,10 +23,10 @@ final class DispositionSection {
     /** Under a signature. */
     private static final double APART = 4;
 
-    private final Matter matter;
-    private final Flow flow;
+    private final RecordContext matter;
+    private final PageFlow flow;
 
-    DispositionSection(Matter matter, Flow flow) {
+    DispositionSection(RecordContext matter, PageFlow flow) {
         this.matter = matter;
         this.flow = flow;
     }
@@ -38,13 +38,13 @@ final class DispositionSection {
     }
 
     private void add(Line line, Disposing signed) {
-        Event.Disposed disposed = signed.disposed();
+        Event.DispositionSigned disposed = signed.disposed();
         flow.need(3 * Style.TEXT.leading());
         double middle = flow.y() + Style.BOLD.leading() / 2;
         if (signed.inForce()) {
             flow.leaf()
                     .add(drawing -> VerdictShape.draw(
-                            drawing, line.finding().verdict().standing(), new Point(Flow.LEFT + 8, middle), 6.5));
+                            drawing, line.finding().verdict().standing(), new Point(PageFlow.LEFT + 8, middle), 6.5));
         }
         String what = matter.words().say("disposition", disposed.disposition());
         String lapsed = disposed.disposition().changesTheWork() ? "record.disposed-done" : "record.disposed-lapsed";
@@ -59,7 +59,7 @@ final class DispositionSection {
                                 what)),
                 Style.BOLD,
                 TEXT,
-                Flow.RIGHT - TEXT);
+                PageFlow.RIGHT - TEXT);
         flow.text(
                 Stream.of(
                                 Sentences.ended(disposed.reason()),
@@ -71,8 +71,8 @@ final class DispositionSection {
                         .collect(Collectors.joining(" ")),
                 Style.TEXT,
                 TEXT,
-                Flow.RIGHT - TEXT);
-        flow.text(matter.signed(disposed.signedBy(), signed.entry()), Style.SMALL, TEXT, Flow.RIGHT - TEXT);
+                PageFlow.RIGHT - TEXT);
+        flow.text(matter.signed(disposed.signedBy(), signed.entry()), Style.SMALL, TEXT, PageFlow.RIGHT - TEXT);
         flow.down(6);
     }
 
@@ -90,13 +90,13 @@ final class DispositionSection {
                 .cell(
                         matter.say("record.closed-by"),
                         matter.last(Event.Closed.class::isInstance)
-                                .map(entry -> matter.say("record.closed", Matter.time(entry.at())))
+                                .map(entry -> matter.say("record.closed", RecordContext.time(entry.at())))
                                 .orElse(matter.say("record.not-closed")))
                 .end();
         flow.down(6);
         all.forEach(signature -> add(signature, signature.standsAgainst(all)));
         if (all.isEmpty()) {
-            flow.text(matter.say("signed.nobody"), Style.BOLD, TEXT, Flow.RIGHT - TEXT);
+            flow.text(matter.say("signed.nobody"), Style.BOLD, TEXT, PageFlow.RIGHT - TEXT);
         }
     }
 
@@ -106,21 +106,22 @@ final class DispositionSection {
         double middle = flow.y() + Style.BOLD.leading() / 2;
         if (against) {
             flow.leaf()
-                    .add(drawing -> VerdictShape.draw(drawing, Standing.FAIL, new Point(Flow.LEFT + 8, middle), 6.5));
+                    .add(drawing ->
+                            VerdictShape.draw(drawing, VerdictKind.FAIL, new Point(PageFlow.LEFT + 8, middle), 6.5));
         }
         flow.text(
                 new OutcomeWords(matter.words()).signature(signature, matter.sheet()),
                 Style.BOLD,
                 TEXT,
-                Flow.RIGHT - TEXT);
+                PageFlow.RIGHT - TEXT);
         flow.text(
                 matter.say(
                         signature.closed() ? "record.signature-closed" : "record.signature-when",
-                        Matter.time(signature.entry().at()),
+                        RecordContext.time(signature.entry().at()),
                         signature.entry().seq()),
                 Style.SMALL,
                 TEXT,
-                Flow.RIGHT - TEXT);
+                PageFlow.RIGHT - TEXT);
         flow.down(APART);
     }
 }

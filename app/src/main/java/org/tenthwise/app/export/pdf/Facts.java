@@ -25,9 +25,9 @@ final class Facts {
     /** A named line; {@code words} are not blank. */
     record Fact(String name, String words) {}
 
-    private final Matter matter;
+    private final RecordContext matter;
 
-    Facts(Matter matter) {
+    Facts(RecordContext matter) {
         this.matter = matter;
     }
 
@@ -121,8 +121,8 @@ final class Facts {
                                 .map(reference -> matter.say(
                                         setting.zero().isPresent() ? "record.master" : "record.wires",
                                         reference,
-                                        Figure.written(setting.certified().orElseThrow()))),
-                        setting.zero().map(zero -> matter.say("record.zero", Figure.written(zero))),
+                                        FigureText.written(setting.certified().orElseThrow()))),
+                        setting.zero().map(zero -> matter.say("record.zero", FigureText.written(zero))),
                         setting.gauge().sense().map(sense -> matter.words().say("record.sense", sense)))
                 .flatMap(Optional::stream)
                 .reduce((a, b) -> a + ", " + b)
@@ -142,7 +142,7 @@ final class Facts {
                 said.add(new Fact("record.fact.doubt", noted(doubt.words(), entry)));
             } else if (entry.event() instanceof Event.NoteMade note && note.step() == step) {
                 said.add(new Fact("record.fact.note", noted(note.words(), entry)));
-            } else if (entry.event() instanceof Event.Disposed disposed && disposed.step() == step) {
+            } else if (entry.event() instanceof Event.DispositionSigned disposed && disposed.step() == step) {
                 said.add(new Fact(
                         "record.fact.disposition",
                         (matter.say(

@@ -7,13 +7,13 @@ import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictShape;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What stands at the head and at the foot of every page, as high as its words need. */
 final class Margins {
 
     private static final double TOP = 26;
-    private static final double BOTTOM = Leaf.HEIGHT - 34;
+    private static final double BOTTOM = Page.HEIGHT - 34;
     private static final double GAP = 12;
     private static final double PAGE_WIDTH = 96;
     private static final double HALF = 340;
@@ -26,9 +26,9 @@ final class Margins {
     private final List<String> outcome;
     private final List<String> foot;
     private final boolean unfinished;
-    private final Matter matter;
+    private final RecordContext matter;
 
-    Margins(Matter matter, Wrapping wrapping) {
+    Margins(RecordContext matter, Wrapping wrapping) {
         this.matter = matter;
         Evidence evidence = matter.evidence();
         this.unfinished = matter.sheet().run().closed().isEmpty();
@@ -40,7 +40,7 @@ final class Margins {
                         matter.sheet().run().begun().serial()),
                 Style.SMALL,
                 HALF);
-        double beside = Flow.WIDTH
+        double beside = PageFlow.WIDTH
                 - name.stream()
                         .mapToDouble(line -> wrapping.width(line, Style.SMALL))
                         .max()
@@ -54,8 +54,8 @@ final class Margins {
                 evidence.head().seq(),
                 evidence.head().hash());
         String remark = matter.plan().remark();
-        this.foot =
-                wrapping.lines(remark.isBlank() ? proof : proof + "\n" + remark, Style.SMALL, Flow.WIDTH - PAGE_WIDTH);
+        this.foot = wrapping.lines(
+                remark.isBlank() ? proof : proof + "\n" + remark, Style.SMALL, PageFlow.WIDTH - PAGE_WIDTH);
     }
 
     private Style style() {
@@ -74,28 +74,31 @@ final class Margins {
 
     void draw(Drawing drawing, int page, int pages) {
         if (page > 1) {
-            lines(drawing, name, Style.SMALL, Flow.LEFT, TOP, false);
+            lines(drawing, name, Style.SMALL, PageFlow.LEFT, TOP, false);
         }
         if (page > 1 || unfinished) {
             head(drawing);
         }
         double foot = BOTTOM - footHeight();
-        Flow.rule(drawing, foot - 4, Strokes.THIN, Role.INK);
-        lines(drawing, this.foot, Style.SMALL, Flow.LEFT, foot, false);
-        lines(drawing, List.of(matter.say("record.page", page, pages)), Style.SMALL_BOLD, Flow.RIGHT, foot, true);
+        PageFlow.rule(drawing, foot - 4, Strokes.THIN, Role.INK);
+        lines(drawing, this.foot, Style.SMALL, PageFlow.LEFT, foot, false);
+        lines(drawing, List.of(matter.say("record.page", page, pages)), Style.SMALL_BOLD, PageFlow.RIGHT, foot, true);
     }
 
     private void head(Drawing drawing) {
-        lines(drawing, outcome, style(), Flow.RIGHT, TOP, true);
+        lines(drawing, outcome, style(), PageFlow.RIGHT, TOP, true);
         if (unfinished) {
             double widest = outcome.stream()
                     .mapToDouble(line -> drawing.width(style().label(line)))
                     .max()
                     .orElse(0);
             VerdictShape.draw(
-                    drawing, Standing.OPEN, new Point(Flow.RIGHT - widest - 14, TOP + style().leading() / 2), 6.5);
+                    drawing,
+                    VerdictKind.OPEN,
+                    new Point(PageFlow.RIGHT - widest - 14, TOP + style().leading() / 2),
+                    6.5);
         }
-        Flow.rule(drawing, TOP + headHeight() + 3, unfinished ? Strokes.THICK : Strokes.THIN, Role.INK);
+        PageFlow.rule(drawing, TOP + headHeight() + 3, unfinished ? Strokes.THICK : Strokes.THIN, Role.INK);
     }
 
     private double headHeight() {
@@ -107,7 +110,7 @@ final class Margins {
     }
 
     private static void lines(Drawing drawing, List<String> lines, Style style, double x, double top, boolean toRight) {
-        double at = top + Flow.gap(style);
+        double at = top + PageFlow.gap(style);
         for (String line : lines) {
             drawing.text(style.label(line), new Point(x, at), toRight ? Anchor.RIGHT_BELOW : Anchor.LEFT_BELOW);
             at += style.leading();

@@ -12,10 +12,10 @@ final class OutlineSection {
     private static final double HEIGHT = 290;
     private static final double GAP = 8;
 
-    private final Matter matter;
-    private final Flow flow;
+    private final RecordContext matter;
+    private final PageFlow flow;
 
-    OutlineSection(Matter matter, Flow flow) {
+    OutlineSection(RecordContext matter, PageFlow flow) {
         this.matter = matter;
         this.flow = flow;
     }
@@ -26,8 +26,8 @@ final class OutlineSection {
 
     private void add(Picture picture) {
         flow.need(HEIGHT + 2 * GAP);
-        Point corner = new Point(Flow.LEFT, flow.y() + GAP);
-        flow.leaf().add(drawing -> picture.draw(drawing.inset(corner, Frame.print(Flow.WIDTH, HEIGHT))));
+        Point corner = new Point(PageFlow.LEFT, flow.y() + GAP);
+        flow.leaf().add(drawing -> picture.draw(drawing.inset(corner, Frame.print(PageFlow.WIDTH, HEIGHT))));
         flow.down(HEIGHT + 2 * GAP);
         flow.rule(Strokes.MEDIUM, Role.INK);
     }

@@ -29,7 +29,7 @@ final class PassTable {
     /** Its head and a row. */
     private static final double LEAST = 80;
 
-    private static final Column ENTRY = Column.words(Flow.LEFT, 36);
+    private static final Column ENTRY = Column.words(PageFlow.LEFT, 36);
     private static final Column PLACE = Column.words(88, 106);
     private static final Column READ = Column.figures(250, 54);
     private static final Column SET_ON = Column.words(258, 66);
@@ -42,21 +42,21 @@ final class PassTable {
     private static final Column SAID = Column.words(88, 369);
     private static final Column GAUGE = Column.words(465, 54);
     private static final Column BY = Column.words(523, 72);
-    private static final Column WHEN = Column.words(600, Flow.RIGHT - 600);
-    private static final Column NOTE = Column.words(90, Flow.RIGHT - 90);
+    private static final Column WHEN = Column.words(600, PageFlow.RIGHT - 600);
+    private static final Column NOTE = Column.words(90, PageFlow.RIGHT - 90);
 
-    private final Matter matter;
-    private final Flow flow;
+    private final RecordContext matter;
+    private final PageFlow flow;
     private final Line line;
-    private final Leaf begun;
+    private final Page begun;
     private final List<Attempt> attempts;
-    private final Figure figure;
+    private final FigureText figure;
     private final CutsTold cuts;
     /** What the reading in the row above was read with. */
     private Optional<Setting> above = Optional.empty();
 
     /** @param begun the leaf that the heading of the characteristic stands on; on any other the table names it again */
-    PassTable(Matter matter, Flow flow, Line line, Leaf begun) {
+    PassTable(RecordContext matter, PageFlow flow, Line line, Page begun) {
         this.matter = matter;
         this.flow = flow;
         this.line = line;
@@ -64,13 +64,13 @@ final class PassTable {
         this.attempts = Attempt.of(matter.sheet().run(), line).stream()
                 .filter(attempt -> !attempt.pass().isEmpty())
                 .toList();
-        this.figure = new Figure(matter.words());
+        this.figure = new FigureText(matter.words());
         this.cuts = new CutsTold(matter.words());
     }
 
     void add() {
         if (attempts.isEmpty()) {
-            flow.text(matter.say("record.nothing-taken"), Style.TEXT, Flow.LEFT, Flow.WIDTH);
+            flow.text(matter.say("record.nothing-taken"), Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH);
             return;
         }
         flow.need(LEAST);
@@ -104,8 +104,8 @@ final class PassTable {
                             line.step().number(),
                             line.step().name()),
                     Style.SMALL_BOLD,
-                    Flow.LEFT,
-                    Flow.WIDTH);
+                    PageFlow.LEFT,
+                    PageFlow.WIDTH);
             flow.down(2);
         }
         flow.head(ENTRY, matter.say("record.column.entry"));
@@ -220,7 +220,7 @@ final class PassTable {
                                 StepFigures.of(wires, measured).overWires(measured)),
                         Style.SMALL)));
         attempt.measured(reading).ifPresent(measured -> {
-            StepFigures.Sum sum = Figure.sum(attempt.finding().orElseThrow(), measured);
+            StepFigures.Sum sum = FigureText.sum(attempt.finding().orElseThrow(), measured);
             cell(row, CORRECTION, sum.correction(), Style.TEXT, counts);
             figure.parts(attempt.finding().orElseThrow(), measured)
                     .forEach(part -> row.text(CORRECTION, part, Style.SMALL));
@@ -272,7 +272,7 @@ final class PassTable {
         return new Row(flow.wrapping())
                 .text(ENTRY, String.valueOf(entry.seq()), Style.SMALL)
                 .text(BY, entry.by(), Style.SMALL)
-                .text(WHEN, Matter.time(entry.at()), Style.SMALL);
+                .text(WHEN, RecordContext.time(entry.at()), Style.SMALL);
     }
 
     /** Why an entry does not count, in a row of its own under it. */

@@ -11,14 +11,14 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.picture.Drawing;
-import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.text.Words;
 
 /** The record to print and to file: PDF/A-2b (ISO 19005-2), A4. */
 public final class PdfRecord implements RecordFormat {
 
-    private static final float WIDTH = (float) Leaf.WIDTH * PdfPen.POINTS_PER_PIXEL;
-    private static final float HEIGHT = (float) Leaf.HEIGHT * PdfPen.POINTS_PER_PIXEL;
+    private static final float WIDTH = (float) Page.WIDTH * PdfPen.POINTS_PER_PIXEL;
+    private static final float HEIGHT = (float) Page.HEIGHT * PdfPen.POINTS_PER_PIXEL;
 
     private final Words words;
 
@@ -33,16 +33,16 @@ public final class PdfRecord implements RecordFormat {
 
     @Override
     public void write(Evidence evidence, OutputStream out) throws IOException {
-        Lettering lettering = new Lettering();
+        TextMetrics lettering = new TextMetrics();
         ByteArrayOutputStream whole = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument()) {
             new Archival(evidence, words).prepare(document);
             PdfFaces faces = new PdfFaces(document);
-            for (Leaf leaf : new RecordPages(words, lettering).of(evidence)) {
+            for (Page leaf : new RecordPages(words, lettering).of(evidence)) {
                 PDPage page = new PDPage(new PDRectangle(WIDTH, HEIGHT));
                 document.addPage(page);
                 try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-                    leaf.draw(new Drawing(new PdfPen(content, faces, 0, HEIGHT), lettering, Leaf.FRAME));
+                    leaf.draw(new Drawing(new PdfPen(content, faces, 0, HEIGHT), lettering, Page.FRAME));
                 }
             }
             document.save(whole);

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.picture.Role;
-import org.tenthwise.model.plan.Climate;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.ThermalData;
 import org.tenthwise.model.quantity.TemperatureScale;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.Finding;
@@ -16,10 +16,10 @@ final class ProofSection {
 
     private static final double NAME_WIDTH = 150;
 
-    private final Matter matter;
-    private final Flow flow;
+    private final RecordContext matter;
+    private final PageFlow flow;
 
-    ProofSection(Matter matter, Flow flow) {
+    ProofSection(RecordContext matter, PageFlow flow) {
         this.matter = matter;
         this.flow = flow;
     }
@@ -31,7 +31,7 @@ final class ProofSection {
         flow.down(14);
         flow.rule(Strokes.THICK, Role.INK);
         flow.down(5);
-        flow.text(matter.say("record.proof"), Style.NAME, Flow.LEFT, Flow.WIDTH);
+        flow.text(matter.say("record.proof"), Style.NAME, PageFlow.LEFT, PageFlow.WIDTH);
         flow.down(4);
         fact("record.proof.run", matter.sheet().run().id());
         fact("record.proof.plan", matter.say("record.plan-issue", matter.part(), plan.issue()));
@@ -55,12 +55,12 @@ final class ProofSection {
                         "record.run-head",
                         evidence.head().place(),
                         evidence.head().hash()));
-        fact("record.proof.stands", Matter.time(evidence.stands()));
+        fact("record.proof.stands", RecordContext.time(evidence.stands()));
         fact("record.proof.tool", evidence.tool());
         flow.down(6);
-        flow.text(matter.say("record.proof.how"), Style.TEXT, Flow.LEFT, Flow.WIDTH);
+        flow.text(matter.say("record.proof.how"), Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH);
         flow.down(6);
-        flow.text(temperature(plan), Style.TEXT, Flow.LEFT, Flow.WIDTH);
+        flow.text(temperature(plan), Style.TEXT, PageFlow.LEFT, PageFlow.WIDTH);
     }
 
     /** Which sizes were corrected for temperature, in whatever pass. */
@@ -68,7 +68,9 @@ final class ProofSection {
         String unit = plan.unit().symbol();
         TemperatureScale usual = plan.unit() == Unit.INCH ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
         String reference = matter.words()
-                .say("record.temperature-in", plan.climate().map(Climate::scale).orElse(usual));
+                .say(
+                        "record.temperature-in",
+                        plan.climate().map(ThermalData::scale).orElse(usual));
         List<String> corrected = matter.sheet().lines().stream()
                 .filter(line -> Stream.concat(line.earlier().stream(), Stream.of(line.finding()))
                         .map(Finding::warmth)
@@ -83,8 +85,8 @@ final class ProofSection {
 
     private void fact(String key, String words) {
         flow.need(Style.TEXT.leading());
-        flow.write(matter.say(key), Style.SMALL, Flow.LEFT, flow.y());
-        flow.text(words, Style.TEXT, Flow.LEFT + NAME_WIDTH, Flow.WIDTH - NAME_WIDTH);
+        flow.write(matter.say(key), Style.SMALL, PageFlow.LEFT, flow.y());
+        flow.text(words, Style.TEXT, PageFlow.LEFT + NAME_WIDTH, PageFlow.WIDTH - NAME_WIDTH);
         flow.down(3);
     }
 }

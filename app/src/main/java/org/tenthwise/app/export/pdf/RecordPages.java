@@ -2,25 +2,25 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.List;
 import org.tenthwise.app.export.Evidence;
-import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.text.Words;
 
 /** The record laid out page by page, before it is a file. */
 final class RecordPages {
 
     private final Words words;
-    private final Lettering lettering;
+    private final TextMetrics lettering;
 
-    RecordPages(Words words, Lettering lettering) {
+    RecordPages(Words words, TextMetrics lettering) {
         this.words = words;
         this.lettering = lettering;
     }
 
-    List<Leaf> of(Evidence evidence) {
-        Matter matter = new Matter(evidence, words);
+    List<Page> of(Evidence evidence) {
+        RecordContext matter = new RecordContext(evidence, words);
         Wrapping wrapping = new Wrapping(lettering);
         Margins margins = new Margins(matter, wrapping);
-        Flow flow = new Flow(wrapping, margins.top(), margins.bottom());
+        PageFlow flow = new PageFlow(wrapping, margins.top(), margins.bottom());
         new TitleSection(matter, flow).add();
         new OutlineSection(matter, flow).add();
         new CharacteristicTable(matter, flow).add();
@@ -29,7 +29,7 @@ final class RecordPages {
         evidence.sheet().lines().forEach(detail::add);
         new CourseSection(matter, flow).add();
         new ProofSection(matter, flow).add();
-        List<Leaf> leaves = flow.leaves();
+        List<Page> leaves = flow.leaves();
         for (int i = 0; i < leaves.size(); i++) {
             int page = i + 1;
             leaves.get(i).add(drawing -> margins.draw(drawing, page, leaves.size()));

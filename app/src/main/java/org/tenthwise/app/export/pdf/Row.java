@@ -69,7 +69,7 @@ final class Row {
     }
 
     /** Puts the row down, with a thin rule under it. */
-    void into(Flow flow, Runnable head) {
+    void into(PageFlow flow, Runnable head) {
         if (height() <= flow.room()) {
             slice(flow, 0, lines());
             return;
@@ -94,7 +94,7 @@ final class Row {
         }
     }
 
-    private void slice(Flow flow, int from, int count) {
+    private void slice(PageFlow flow, int from, int count) {
         double top = flow.y() + PADDING;
         boolean whole = from == 0 && count == lines();
         for (Cell cell : cells) {

@@ -8,7 +8,7 @@ import org.tenthwise.app.picture.VerdictShape;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What the record is of, and what it says in one sentence. */
 final class TitleSection {
@@ -19,10 +19,10 @@ final class TitleSection {
     private static final double COUNT_WIDTH = 84;
     private static final double SHAPE_ROOM = 24;
 
-    private final Matter matter;
-    private final Flow flow;
+    private final RecordContext matter;
+    private final PageFlow flow;
 
-    TitleSection(Matter matter, Flow flow) {
+    TitleSection(RecordContext matter, PageFlow flow) {
         this.matter = matter;
         this.flow = flow;
     }
@@ -35,10 +35,10 @@ final class TitleSection {
 
     private void title() {
         List<String> part = flow.wrapping().lines(matter.part(), Style.HEADING, PART_WIDTH);
-        flow.write(matter.say("record.title"), Style.TITLE, Flow.LEFT, flow.y());
+        flow.write(matter.say("record.title"), Style.TITLE, PageFlow.LEFT, flow.y());
         double at = flow.y() + Style.TITLE.leading() - Style.HEADING.leading();
         for (String line : part) {
-            flow.writeToRight(line, Style.HEADING, Flow.RIGHT, at);
+            flow.writeToRight(line, Style.HEADING, PageFlow.RIGHT, at);
             at += Style.HEADING.leading();
         }
         flow.down(Style.TITLE.leading() + (part.size() - 1) * Style.HEADING.leading() + 6);
@@ -61,11 +61,11 @@ final class TitleSection {
                 .cell(matter.say("record.cell.machine"), begun.machine())
                 .cell(
                         matter.say("record.cell.begun"),
-                        Matter.time(matter.sheet().run().entries().get(0).at()))
+                        RecordContext.time(matter.sheet().run().entries().get(0).at()))
                 .cell(
                         matter.say("record.cell.ended"),
                         matter.last(Event.Closed.class::isInstance)
-                                .map(entry -> Matter.time(entry.at()))
+                                .map(entry -> RecordContext.time(entry.at()))
                                 .orElse(matter.say("record.not-ended")))
                 .end();
     }
@@ -73,21 +73,21 @@ final class TitleSection {
     private void outcome() {
         flow.down(16);
         double top = flow.y();
-        Optional<Standing> shape = OutcomeWords.shape(matter.sheet());
+        Optional<VerdictKind> shape = OutcomeWords.shape(matter.sheet());
         double indent = shape.isPresent() ? SHAPE_ROOM : 0;
-        double width = COUNTS_LEFT - Flow.LEFT - 16;
+        double width = COUNTS_LEFT - PageFlow.LEFT - 16;
         shape.ifPresent(standing -> flow.leaf()
                 .add(drawing -> VerdictShape.draw(
-                        drawing, standing, new Point(Flow.LEFT + 9, top + Style.HEADING.leading() / 2), 8)));
-        flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, Flow.LEFT + indent, width - indent);
+                        drawing, standing, new Point(PageFlow.LEFT + 9, top + Style.HEADING.leading() / 2), 8)));
+        flow.text(matter.sentences().outcome(matter.sheet()), Style.HEADING, PageFlow.LEFT + indent, width - indent);
         flow.down(2);
         flow.text(
                 matter.say("record.accounted", new OutcomeWords(matter.words()).counts(matter.sheet())),
                 Style.STRONG.in(Role.INK2).regular(),
-                Flow.LEFT,
+                PageFlow.LEFT,
                 width);
         double at = top;
-        for (Standing standing : Standing.values()) {
+        for (VerdictKind standing : VerdictKind.values()) {
             double left = COUNTS_LEFT + standing.ordinal() % 2 * (COUNT_WIDTH + 40);
             count(standing, left, at);
             at += standing.ordinal() % 2 == 1 ? 19 : 0;
@@ -96,7 +96,7 @@ final class TitleSection {
         flow.rule(Strokes.MEDIUM, Role.INK);
     }
 
-    private void count(Standing standing, double left, double top) {
+    private void count(VerdictKind standing, double left, double top) {
         flow.leaf().add(drawing -> VerdictShape.draw(drawing, standing, new Point(left + 7, top + 9), 6.5));
         flow.write(
                 matter.say(

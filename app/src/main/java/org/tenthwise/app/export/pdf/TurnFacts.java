@@ -10,9 +10,9 @@ import org.tenthwise.model.record.RunOutFinding;
 /** The movement of a run-out, section by section: over a full turn, by which it is judged, and by angle. */
 final class TurnFacts {
 
-    private final Matter matter;
+    private final RecordContext matter;
 
-    TurnFacts(Matter matter) {
+    TurnFacts(RecordContext matter) {
         this.matter = matter;
     }
 
@@ -24,8 +24,8 @@ final class TurnFacts {
             String movement = movement(at, figures);
             if (!movement.isEmpty()) {
                 said.add(at.section()
-                        .map(section ->
-                                matter.say("record.turn.at", section.name(), Figure.written(section.at()), movement))
+                        .map(section -> matter.say(
+                                "record.turn.at", section.name(), FigureText.written(section.at()), movement))
                         .orElse(movement));
             }
         }

@@ -2,14 +2,14 @@ package org.tenthwise.app.export.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tenthwise.app.picture.Lettering;
+import org.tenthwise.app.picture.TextMetrics;
 
 /** Breaks text into lines that fit: at blanks, and inside a word only where it is wider than a line. */
 final class Wrapping {
 
-    private final Lettering lettering;
+    private final TextMetrics lettering;
 
-    Wrapping(Lettering lettering) {
+    Wrapping(TextMetrics lettering) {
         this.lettering = lettering;
     }
 

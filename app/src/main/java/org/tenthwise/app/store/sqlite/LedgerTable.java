@@ -149,7 +149,7 @@ final class LedgerTable {
             new SchemaCheck(connection).fault().ifPresent(check::broken);
             lookIntoTheFile(check);
         } catch (SQLException e) {
-            if (Trouble.code(e) != SQLiteErrorCode.SQLITE_CORRUPT.code) {
+            if (StoreErrors.code(e) != SQLiteErrorCode.SQLITE_CORRUPT.code) {
                 throw e;
             }
             long next = check.head().seq() + 1;

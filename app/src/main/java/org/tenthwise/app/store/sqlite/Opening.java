@@ -11,11 +11,11 @@ import org.tenthwise.app.store.CouldNotOpen;
 final class Opening {
 
     private final StoreFile file;
-    private final Trouble trouble;
+    private final StoreErrors trouble;
 
     private Opening(StoreFile file) {
         this.file = file;
-        this.trouble = new Trouble(file);
+        this.trouble = new StoreErrors(file);
     }
 
     /** @param file a store, or nothing yet, in a folder that is there */

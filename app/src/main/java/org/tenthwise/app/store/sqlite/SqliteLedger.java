@@ -19,7 +19,7 @@ import org.tenthwise.model.run.Entry;
 /** A ledger in a SQLite file. Used from one worker thread; one process at a time can have it open. */
 public final class SqliteLedger implements Ledger {
 
-    private final Trouble trouble;
+    private final StoreErrors trouble;
     private final StoreLock lock;
     private final Connection connection;
     private final LedgerTable table;
@@ -30,7 +30,7 @@ public final class SqliteLedger implements Ledger {
      * @param connection to write with
      */
     SqliteLedger(StoreFile file, StoreLock lock, Connection connection) {
-        this.trouble = new Trouble(file);
+        this.trouble = new StoreErrors(file);
         this.lock = lock;
         this.connection = connection;
         this.table = new LedgerTable(connection);
@@ -46,7 +46,7 @@ public final class SqliteLedger implements Ledger {
         try {
             Durable.folders(file.path().getParent());
         } catch (IOException e) {
-            throw new Trouble(file).readOnly(e);
+            throw new StoreErrors(file).readOnly(e);
         }
         return Opening.of(file(path));
     }
@@ -60,10 +60,10 @@ public final class SqliteLedger implements Ledger {
         try (KeptEntries kept = SqliteReading.open(file)) {
             Verification found = kept.verify();
             if (found.fault().isPresent()) {
-                throw new Trouble(file).notWhole(found.fault().get());
+                throw new StoreErrors(file).notWhole(found.fault().get());
             }
             if (found.madeByNewer().isPresent()) {
-                throw new Trouble(file).newer(found.madeByNewer().get());
+                throw new StoreErrors(file).newer(found.madeByNewer().get());
             }
         }
         return Opening.of(file);
@@ -150,7 +150,7 @@ public final class SqliteLedger implements Ledger {
         try {
             return StoreFile.of(path);
         } catch (IOException e) {
-            throw new Trouble(new StoreFile(path.toAbsolutePath())).unreadable(e);
+            throw new StoreErrors(new StoreFile(path.toAbsolutePath())).unreadable(e);
         }
     }
 }

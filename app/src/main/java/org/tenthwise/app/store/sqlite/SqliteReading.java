@@ -21,17 +21,17 @@ import org.tenthwise.model.run.Entry;
 final class SqliteReading implements KeptEntries {
 
     private final StoreFile file;
-    private final Trouble trouble;
+    private final StoreErrors trouble;
 
     private SqliteReading(StoreFile file) {
         this.file = file;
-        this.trouble = new Trouble(file);
+        this.trouble = new StoreErrors(file);
     }
 
     /** Makes sure that there is a store of a kind this release knows; changes nothing. */
     static SqliteReading open(StoreFile file) throws CouldNotOpen {
         SqliteReading reading = new SqliteReading(file);
-        Trouble trouble = reading.trouble;
+        StoreErrors trouble = reading.trouble;
         if (!file.exists()) {
             throw trouble.notFound();
         }
@@ -130,7 +130,7 @@ final class SqliteReading implements KeptEntries {
         try (Connection connection = Connections.toRead(file.urlToShare())) {
             return ofACopy(connection, question);
         } catch (SQLException e) {
-            if (!Trouble.isUnfinished(e)) {
+            if (!StoreErrors.isUnfinished(e)) {
                 throw e;
             }
         }

@@ -10,7 +10,7 @@ import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.fit.Clearance;
-import org.tenthwise.model.compute.fit.Warmth;
+import org.tenthwise.model.compute.fit.SizeAtTemperature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -69,13 +69,13 @@ final class Fit implements Sum {
                 .length("clearance_greatest", clearance.greatest())
                 .length("clearance_least", clearance.least())
                 .word("kind", clearance.kind().name().toLowerCase(Locale.ROOT));
-        Optional<Warmth> ofBore = warmth(given, BORE);
-        Optional<Warmth> ofPlug = warmth(given, PLUG);
+        Optional<SizeAtTemperature> ofBore = warmth(given, BORE);
+        Optional<SizeAtTemperature> ofPlug = warmth(given, PLUG);
         if (ofBore.isPresent() || ofPlug.isPresent()) {
-            Clearance now =
-                    bore.at(ofBore.orElseGet(Warmth::atReference)).with(plug.at(ofPlug.orElseGet(Warmth::atReference)));
+            Clearance now = bore.at(ofBore.orElseGet(SizeAtTemperature::atReference))
+                    .with(plug.at(ofPlug.orElseGet(SizeAtTemperature::atReference)));
             writeNow(answer, clearance, now);
-            if (Stream.of(ofBore, ofPlug).flatMap(Optional::stream).anyMatch(Warmth::burns)) {
+            if (Stream.of(ofBore, ofPlug).flatMap(Optional::stream).anyMatch(SizeAtTemperature::burns)) {
                 answer.note("A part this hot or this cold burns the skin: gloves for it and a clear place, and your "
                         + "local rules for fitting hot or chilled parts");
             }
@@ -100,12 +100,12 @@ final class Fit implements Sum {
     }
 
     /** A temperature and a coefficient belong together. */
-    private static Optional<Warmth> warmth(Given given, String part) {
+    private static Optional<SizeAtTemperature> warmth(Given given, String part) {
         String temperature = part + "_temp";
         String coefficient = part + "_alpha";
         if (!given.has(temperature) && !given.has(coefficient)) {
             return Optional.empty();
         }
-        return Optional.of(new Warmth(given.figure(temperature), given.figure(coefficient)));
+        return Optional.of(new SizeAtTemperature(given.figure(temperature), given.figure(coefficient)));
     }
 }

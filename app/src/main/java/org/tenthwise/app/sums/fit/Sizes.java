@@ -5,7 +5,7 @@ import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.model.compute.fit.Clearance;
-import org.tenthwise.model.compute.fit.Warmth;
+import org.tenthwise.model.compute.fit.SizeAtTemperature;
 import org.tenthwise.model.compute.zone.ZoneLimits;
 import org.tenthwise.model.quantity.Length;
 
@@ -30,7 +30,7 @@ record Sizes(Length greatest, Length least) {
         return sizes;
     }
 
-    Sizes at(Warmth warmth) {
+    Sizes at(SizeAtTemperature warmth) {
         return new Sizes(warmth.now(greatest), warmth.now(least));
     }
 

@@ -8,7 +8,7 @@ import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.zone.Delta;
 import org.tenthwise.model.compute.zone.Grade;
 import org.tenthwise.model.compute.zone.StandardTolerance;
-import org.tenthwise.model.compute.zone.ToleranceFactor;
+import org.tenthwise.model.compute.zone.StandardToleranceFactor;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -38,7 +38,7 @@ final class StandardToleranceSum implements Sum {
                 .length("tolerance", given.about(GRADE, () -> StandardTolerance.of(grade, diameter)))
                 .length("step_over", StandardTolerance.stepOver(diameter))
                 .length("step_up_to", StandardTolerance.stepUpTo(diameter))
-                .length("factor", ToleranceFactor.at(diameter));
+                .length("factor", StandardToleranceFactor.at(diameter));
         if (Delta.isFor(grade)) {
             answer.length("delta", Delta.of(grade, diameter));
         }

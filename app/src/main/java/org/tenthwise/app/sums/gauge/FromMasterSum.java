@@ -6,14 +6,19 @@ import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
 import org.tenthwise.model.compute.comparison.FromMaster;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.quantity.Length;
 
 /** A size by comparison with a master. */
 final class FromMasterSum implements Sum {
 
-    static final Map<String, Sense> SENSES =
-            Map.of("1", Sense.RISES_WITH_SIZE, "+1", Sense.RISES_WITH_SIZE, "-1", Sense.FALLS_WITH_SIZE);
+    static final Map<String, ReadingDirection> SENSES = Map.of(
+            "1",
+            ReadingDirection.RISES_WITH_SIZE,
+            "+1",
+            ReadingDirection.RISES_WITH_SIZE,
+            "-1",
+            ReadingDirection.FALLS_WITH_SIZE);
 
     @Override
     public String name() {

@@ -14,7 +14,7 @@ import org.tenthwise.model.compute.roundness.JawMove;
 import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.compute.roundness.Opposites;
 import org.tenthwise.model.compute.roundness.Rechucking;
-import org.tenthwise.model.compute.roundness.Refusal;
+import org.tenthwise.model.compute.roundness.UnfitAngles;
 import org.tenthwise.model.quantity.Length;
 
 /** Run-out, how far off centre the work sits, and what to do at the jaws. */
@@ -94,7 +94,7 @@ final class RunOutFromReadings implements Sum {
         }
     }
 
-    private static String words(Refusal refusal) {
+    private static String words(UnfitAngles refusal) {
         return switch (refusal) {
             case FEWER_THAN_THREE_ANGLES ->
                 "angles has fewer than three different directions: any of many circles would go through the readings";

@@ -6,8 +6,8 @@ import java.util.TreeSet;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.compute.thread.OneWire;
-import org.tenthwise.model.compute.thread.OverWires;
 import org.tenthwise.model.quantity.Length;
 
 /** Pitch diameter from a measurement over one wire and the crest. */
@@ -35,7 +35,7 @@ final class OneWireSum implements Sum {
         Optional<Length> basic = given.ifGiven("diameter", given::positiveLength);
         Length ofTheLead = basic.orElse(major)
                 .minus(thread.form().majorLessPitchDiameter(thread.groove().pitch()));
-        OverWires sum = new OverWires(thread.groove(), wire, ofTheLead);
+        MeasurementOverWires sum = new MeasurementOverWires(thread.groove(), wire, ofTheLead);
         Length pitchDiameter = given.about(
                 "over_one_wire",
                 "with that wire and crest it leaves no room for a thread",

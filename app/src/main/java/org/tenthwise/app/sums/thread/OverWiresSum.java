@@ -7,7 +7,7 @@ import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
-import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.thread.ScrewThread;
 
@@ -49,7 +49,7 @@ final class OverWiresSum implements Sum {
         Length ofTheLead = diameter.map(crest -> basicPitchDiameter(given, thread, crest))
                 .or(() -> wantedOver)
                 .orElseThrow();
-        OverWires sum = new OverWires(thread.groove(), wire, ofTheLead);
+        MeasurementOverWires sum = new MeasurementOverWires(thread.groove(), wire, ofTheLead);
         Length pitchDiameter = wantedOver.orElseGet(() -> given.about(
                 "over_wires",
                 "with that wire it leaves no room for a thread",

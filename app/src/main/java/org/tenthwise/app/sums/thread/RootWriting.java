@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
-import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.compute.thread.RootClearance;
 import org.tenthwise.model.quantity.Length;
 
@@ -30,7 +30,7 @@ final class RootWriting {
     }
 
     /** @throws CannotAnswer if the root lies above the pitch line, or the wire is lost in it */
-    void write(OverWires sum, Length pitchDiameter, Length over, Length crest) {
+    void write(MeasurementOverWires sum, Length pitchDiameter, Length over, Length crest) {
         Optional<Length> minor = given.ifGiven("minor_diameter", given::positiveLength);
         if (minor.isPresent()) {
             measured(minor.get(), pitchDiameter, over);

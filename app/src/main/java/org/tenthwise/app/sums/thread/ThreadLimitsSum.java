@@ -5,7 +5,7 @@ import java.util.Set;
 import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
-import org.tenthwise.model.compute.thread.limits.Remark;
+import org.tenthwise.model.compute.thread.limits.LimitsRemark;
 import org.tenthwise.model.compute.thread.limits.ThreadLimits;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -82,7 +82,7 @@ final class ThreadLimitsSum implements Sum {
         };
     }
 
-    private static String sentence(Remark remark, ThreadForm form) {
+    private static String sentence(LimitsRemark remark, ThreadForm form) {
         return switch (remark) {
             case NOT_IN_SERIES ->
                 ("%s does not list this diameter with this pitch: the limits are a proposal; confirm them from the "

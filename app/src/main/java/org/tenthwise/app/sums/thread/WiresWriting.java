@@ -9,7 +9,7 @@ import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Given;
 import org.tenthwise.model.compute.thread.LeadAngle;
 import org.tenthwise.model.compute.thread.LeadCorrection;
-import org.tenthwise.model.compute.thread.OverWires;
+import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.compute.thread.WireSeat;
 import org.tenthwise.model.compute.thread.WireSizes;
 import org.tenthwise.model.quantity.Length;
@@ -55,7 +55,8 @@ final class WiresWriting {
      * @param ofTheLead pitch diameter the lead angle is taken at
      * @throws CannotAnswer if the sizes do not go together
      */
-    void write(OverWires sum, Length pitchDiameter, Length over, Optional<Length> diameter, Length ofTheLead) {
+    void write(
+            MeasurementOverWires sum, Length pitchDiameter, Length over, Optional<Length> diameter, Length ofTheLead) {
         Length crest = diameter.orElseGet(() -> pitchDiameter.plus(
                 thread.form().majorLessPitchDiameter(thread.groove().pitch())));
         if (!pitchDiameter.isBelow(crest)) {
@@ -75,7 +76,7 @@ final class WiresWriting {
         lead(sum.leadCorrection(), leadAngle);
     }
 
-    private void seat(WireSeat seat, OverWires sum, Length pitchDiameter, Length crest, Length over) {
+    private void seat(WireSeat seat, MeasurementOverWires sum, Length pitchDiameter, Length crest, Length over) {
         if (seat == WireSeat.BELOW_THE_CREST) {
             answer.note(("The wire stands below the crest: %s over wires on a major diameter of %s. Anvils wider than "
                             + "the groove rest on the crests; take a thicker wire.")

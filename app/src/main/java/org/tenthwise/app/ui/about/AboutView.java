@@ -13,7 +13,7 @@ import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Arrangement;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
 
@@ -29,7 +29,7 @@ public final class AboutView extends BorderPane implements Screen {
     private final BorderPane body = new BorderPane();
     private final Subscription following;
 
-    public AboutView(AboutViewModel model, Words words, Journey journey) {
+    public AboutView(AboutViewModel model, Words words, Navigator journey) {
         this.model = model;
         this.words = words;
         PagedRows first = new PagedRows(words, GAP);

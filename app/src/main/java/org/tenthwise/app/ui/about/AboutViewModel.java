@@ -6,8 +6,8 @@ import java.util.concurrent.Callable;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.form.Known;
-import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.rules.PlanProblem;
 
@@ -23,12 +23,12 @@ public final class AboutViewModel {
 
     private final AboutFacts facts;
     private final Callable<Catalogue> plans;
-    private final Errands errands;
+    private final LedgerTasks errands;
     private final Words words;
     private final ReadOnlyObjectWrapper<List<Section>> sections;
 
     /** @param plans looks up the plans there are, away from the screen */
-    public AboutViewModel(AboutFacts facts, Callable<Catalogue> plans, Errands errands, Words words) {
+    public AboutViewModel(AboutFacts facts, Callable<Catalogue> plans, LedgerTasks errands, Words words) {
         this.facts = facts;
         this.plans = plans;
         this.errands = errands;
@@ -38,7 +38,7 @@ public final class AboutViewModel {
 
     /** What can hurt, first of all. */
     public Section cautions() {
-        return new Section(words.say("about.cautions"), Known.ready(words, "about.cautions.all"));
+        return new Section(words.say("about.cautions"), Suggestions.ready(words, "about.cautions.all"));
     }
 
     public ReadOnlyObjectProperty<List<Section>> sectionsProperty() {

@@ -13,8 +13,8 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.PagedRows;
-import org.tenthwise.app.ui.shell.Journey;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** The form to begin a run, beside the part it is for. */
 public final class BeginView extends FormView {
@@ -22,7 +22,7 @@ public final class BeginView extends FormView {
     private static final double WIDTH = 400;
     private static final double HEIGHT = 150;
 
-    public BeginView(BeginViewModel model, Words words, Pictures pictures, Journey journey) {
+    public BeginView(BeginViewModel model, Words words, PictureFrames pictures, Navigator journey) {
         super(
                 words.say("begin.title"),
                 model.form(),
@@ -32,7 +32,7 @@ public final class BeginView extends FormView {
                 model::load);
     }
 
-    private static Region part(BeginViewModel model, Words words, Pictures pictures) {
+    private static Region part(BeginViewModel model, Words words, PictureFrames pictures) {
         List<Region> rows = new ArrayList<>(
                 List.of(label(model.part(), "title"), label(model.plan().name(), "middling")));
         model.plan()

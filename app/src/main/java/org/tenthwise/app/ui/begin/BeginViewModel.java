@@ -5,16 +5,16 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSummary;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.Known;
-import org.tenthwise.app.ui.shell.Errands;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
 
@@ -24,10 +24,10 @@ public final class BeginViewModel {
     private static final int MOST = 40;
 
     private final Plan plan;
-    private final Shop shop;
-    private final Errands errands;
+    private final Runs shop;
+    private final LedgerTasks errands;
     private final Words words;
-    private final Journey journey;
+    private final Navigator journey;
     private final Field<String> serial;
     private final Field<String> lot;
     private final Field<String> machine;
@@ -37,7 +37,7 @@ public final class BeginViewModel {
     private List<RunSummary> runs = List.of();
     private Optional<String> withOtherText = Optional.empty();
 
-    public BeginViewModel(Plan plan, Shop shop, Errands errands, Words words, Journey journey) {
+    public BeginViewModel(Plan plan, Runs shop, LedgerTasks errands, Words words, Navigator journey) {
         this.plan = plan;
         this.shop = shop;
         this.errands = errands;
@@ -92,7 +92,7 @@ public final class BeginViewModel {
         List<RunSummary> known = loaded.runs();
         runs = known;
         withOtherText = loaded.withOtherText();
-        Known ready = new Known(known);
+        Suggestions ready = new Suggestions(known);
         offerLots(ready.lots(plan.part()));
         machine.offer(ready.machines());
         person.offer(ready.people());
@@ -155,8 +155,8 @@ public final class BeginViewModel {
                                 plan.part().revision(),
                                 plan.issue()),
                         List.of(
-                                new Message.Reply(words.say("begin.other-text.go-on"), this::beginOrGoOn),
-                                new Message.Reply(words.say("begin.other-text.leave"), () -> {})))),
+                                new Message.MessageKey(words.say("begin.other-text.go-on"), this::beginOrGoOn),
+                                new Message.MessageKey(words.say("begin.other-text.leave"), () -> {})))),
                 this::beginOrGoOn);
     }
 
@@ -167,15 +167,15 @@ public final class BeginViewModel {
                                 words.say("begin.already.title", serial.reads()),
                                 notice.get() + " " + words.say("begin.already.ask"),
                                 List.of(
-                                        new Message.Reply(words.say("begin.anew"), this::beginAnew),
-                                        new Message.Reply(words.say("begin.go-on"), () -> goOn(run))))),
+                                        new Message.MessageKey(words.say("begin.anew"), this::beginAnew),
+                                        new Message.MessageKey(words.say("begin.go-on"), () -> goOn(run))))),
                         this::beginAnew);
     }
 
     private void beginAnew() {
         boolean noLot = plan.lotAsked() && lot.reads().equals(words.say("begin.no-lot"));
-        Beginning beginning =
-                new Beginning(plan, serial.reads(), noLot ? "" : lot.reads(), machine.reads(), person.reads(), noLot);
+        RunHeader beginning =
+                new RunHeader(plan, serial.reads(), noLot ? "" : lot.reads(), machine.reads(), person.reads(), noLot);
         form.busy(true);
         errands.run(() -> shop.begin(beginning), journey::run, () -> form.busy(false));
     }

@@ -16,16 +16,16 @@ import org.tenthwise.app.ui.bench.BenchViewModel.Tile;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.shell.Arrangement;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** The sums of the bench, a large key each with its sign, its name and what it is for. */
 final class BenchTiles extends GridPane {
 
     private final BenchViewModel model;
-    private final Pictures pictures;
+    private final PictureFrames pictures;
     private final Words words;
 
-    BenchTiles(BenchViewModel model, Pictures pictures, Words words) {
+    BenchTiles(BenchViewModel model, PictureFrames pictures, Words words) {
         this.model = model;
         this.pictures = pictures;
         this.words = words;

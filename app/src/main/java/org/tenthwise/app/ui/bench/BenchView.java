@@ -13,20 +13,20 @@ import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Screen;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** The bench: the list of sums, or the one in hand. */
 public final class BenchView extends BorderPane implements Screen {
 
     private final BenchViewModel model;
-    private final Pictures pictures;
+    private final PictureFrames pictures;
     private final Words words;
     private final List<Subscription> following = new ArrayList<>();
     private Optional<SumView> sum = Optional.empty();
     private final BenchTiles tiles;
     private Arrangement arrangement = Arrangement.LANDSCAPE;
 
-    public BenchView(BenchViewModel model, Pictures pictures, Words words) {
+    public BenchView(BenchViewModel model, PictureFrames pictures, Words words) {
         this.model = model;
         this.pictures = pictures;
         this.words = words;

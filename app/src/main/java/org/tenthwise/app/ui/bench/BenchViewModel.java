@@ -14,8 +14,8 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Typing;
-import org.tenthwise.app.ui.shell.Errands;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.app.ui.shell.Navigator;
 
 /** The bench: which sum is in hand, or the list of them. A sum left keeps its figures as long as the bench is open. */
 public final class BenchViewModel implements Typing {
@@ -27,14 +27,14 @@ public final class BenchViewModel implements Typing {
     private final Optional<State> run;
     private final Prefill prefill;
     private final Words words;
-    private final Journey journey;
+    private final Navigator journey;
     private final Optional<SumViewModel.NoteBook> book;
     private final Map<BenchKind, SumViewModel> begun = new EnumMap<>(BenchKind.class);
     private final ReadOnlyObjectWrapper<Optional<SumViewModel>> inHand = new ReadOnlyObjectWrapper<>(Optional.empty());
     private boolean fromList;
 
     private BenchViewModel(
-            Bench bench, Optional<State> run, Words words, Journey journey, Optional<SumViewModel.NoteBook> book) {
+            Bench bench, Optional<State> run, Words words, Navigator journey, Optional<SumViewModel.NoteBook> book) {
         this.bench = bench;
         this.run = run;
         this.prefill = run.map(Prefill::of).orElseGet(Prefill::nothing);
@@ -45,7 +45,7 @@ public final class BenchViewModel implements Typing {
     }
 
     /** Without a run. */
-    public static BenchViewModel alone(Bench bench, Words words, Journey journey) {
+    public static BenchViewModel alone(Bench bench, Words words, Navigator journey) {
         return new BenchViewModel(bench, Optional.empty(), words, journey, Optional.empty());
     }
 
@@ -55,7 +55,7 @@ public final class BenchViewModel implements Typing {
      * @param state of {@code session} now
      */
     public static BenchViewModel beside(
-            RunSession session, State state, Bench bench, Words words, Journey journey, Errands errands) {
+            RunSession session, State state, Bench bench, Words words, Navigator journey, LedgerTasks errands) {
         return new BenchViewModel(
                 bench,
                 Optional.of(state),

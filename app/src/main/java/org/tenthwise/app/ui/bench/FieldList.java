@@ -10,7 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.bench.SumShown.FieldShown;
+import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
 

@@ -13,11 +13,11 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.bench.Results;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.bench.SumShown.Found;
+import org.tenthwise.app.ui.bench.BenchFormState.Found;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.shell.Arrangement;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /**
  * What comes of a bench sum: its formula, the picture drawn from the numbers, the headline, every other result, notes
@@ -42,13 +42,13 @@ final class FoundSheet extends VBox {
     private List<Results.Row> others = List.of();
     private Found last = new Found("", false, List.of(), List.of(), "");
 
-    FoundSheet(SumViewModel model, Pictures pictures, Words words) {
+    FoundSheet(SumViewModel model, PictureFrames pictures, Words words) {
         getStyleClass().addAll("step-sheet", "on-sheet");
         Label title = label("", "title");
-        title.textProperty().bind(model.shownProperty().map(SumShown::title));
+        title.textProperty().bind(model.shownProperty().map(BenchFormState::title));
         Label formula = label("", "body", "second");
         formula.setId("formula");
-        formula.textProperty().bind(model.shownProperty().map(SumShown::formula));
+        formula.textProperty().bind(model.shownProperty().map(BenchFormState::formula));
         VBox top = new VBox(2, title, formula);
         top.getStyleClass().add("sheet-top");
         top.setMinHeight(Region.USE_PREF_SIZE);

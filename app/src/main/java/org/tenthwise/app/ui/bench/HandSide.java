@@ -11,9 +11,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.bench.SumShown.Hand;
-import org.tenthwise.app.ui.bench.SumShown.KeyShown;
-import org.tenthwise.app.ui.bench.SumShown.Option;
+import org.tenthwise.app.ui.bench.BenchFormState.Hand;
+import org.tenthwise.app.ui.bench.BenchFormState.KeyShown;
+import org.tenthwise.app.ui.bench.BenchFormState.Option;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Keypad;
 import org.tenthwise.app.ui.keys.PagedRows;
@@ -117,7 +117,7 @@ final class HandSide extends StackPane {
     }
 
     private Key lead(String id) {
-        ObservableValue<KeyShown> next = model.shownProperty().map(SumShown::next);
+        ObservableValue<KeyShown> next = model.shownProperty().map(BenchFormState::next);
         Key key = new Key(Key.Kind.COMMIT, next.map(KeyShown::word), next.map(KeyShown::line), model::next);
         key.setId(id);
         return key;

@@ -10,10 +10,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.bench.SumShown.KeyShown;
+import org.tenthwise.app.ui.bench.BenchFormState.KeyShown;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.shell.Arrangement;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /**
  * The form of a bench sum, in the grid of the run: fields, what comes of them, the panel under the hand; upright with
@@ -32,7 +32,7 @@ final class SumView extends BorderPane {
     private final HandSide hand;
     private final GridPane keys = new GridPane();
 
-    SumView(SumViewModel model, Runnable list, Pictures pictures, Words words) {
+    SumView(SumViewModel model, Runnable list, PictureFrames pictures, Words words) {
         getStyleClass().add("bench");
         fields = new FieldList(model, words);
         found = new FoundSheet(model, pictures, words);
@@ -41,11 +41,11 @@ final class SumView extends BorderPane {
         others.setId("others");
         keys(
                 others,
-                told("unit", model, SumShown::unit, model::changeUnit),
-                told("note-sum", model, SumShown::note, model::note));
+                told("unit", model, BenchFormState::unit, model::changeUnit),
+                told("note-sum", model, BenchFormState::note, model::note));
     }
 
-    private static Key told(String id, SumViewModel model, Function<SumShown, KeyShown> which, Runnable press) {
+    private static Key told(String id, SumViewModel model, Function<BenchFormState, KeyShown> which, Runnable press) {
         ObservableValue<KeyShown> shown = model.shownProperty().map(which);
         Key key = new Key(Key.Kind.PLAIN, shown.map(KeyShown::word), shown.map(KeyShown::line), press);
         key.setId(id);

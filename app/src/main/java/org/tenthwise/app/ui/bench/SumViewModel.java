@@ -16,7 +16,7 @@ import org.tenthwise.app.bench.BenchSum;
 import org.tenthwise.app.bench.Filled;
 import org.tenthwise.app.bench.Noted;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.bench.SumShown.KeyShown;
+import org.tenthwise.app.ui.bench.BenchFormState.KeyShown;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.model.quantity.Unit;
@@ -41,9 +41,9 @@ public final class SumViewModel implements Typing {
     private final Bench bench;
     private final Words words;
     private final Optional<NoteBook> book;
-    private final SumShowing showing;
+    private final BenchFormPresenter showing;
     private final KeypadViewModel pad = new KeypadViewModel(text -> {});
-    private final ReadOnlyObjectWrapper<SumShown> shown = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<BenchFormState> shown = new ReadOnlyObjectWrapper<>();
     private final List<String> before = new ArrayList<>();
     private Filled filled;
     private Ask inHand;
@@ -60,7 +60,7 @@ public final class SumViewModel implements Typing {
         this.bench = bench;
         this.words = words;
         this.book = book;
-        this.showing = new SumShowing(sum, bench, words);
+        this.showing = new BenchFormPresenter(sum, bench, words);
         this.filled = sum.settled(start);
         this.inHand = missing()
                 .findFirst()
@@ -76,7 +76,7 @@ public final class SumViewModel implements Typing {
         return sum.kind();
     }
 
-    public ReadOnlyObjectProperty<SumShown> shownProperty() {
+    public ReadOnlyObjectProperty<BenchFormState> shownProperty() {
         return shown.getReadOnlyProperty();
     }
 

@@ -6,12 +6,12 @@ import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.CutOnTheseWords;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Navigator;
 
 /** Why a cut is taken on what is read so far, with the places that nobody read before one's eyes. */
 public final class CutOnTheseViewModel {
@@ -22,10 +22,10 @@ public final class CutOnTheseViewModel {
     private final Field<String> why;
     private final StepForm step;
 
-    public CutOnTheseViewModel(InHand inHand, Words words, Journey journey) {
+    public CutOnTheseViewModel(CurrentRun inHand, Words words, Navigator journey) {
         this.words = words;
         why = Field.words("why", words.say("on-these.why"), words.say("on-these.why.question"), true, MOST);
-        why.offer(Known.ready(words, "on-these.why.ready"));
+        why.offer(Suggestions.ready(words, "on-these.why.ready"));
         FormViewModel form = new FormViewModel(List.of(why), words, words.say("on-these.act"), this::sign);
         step = new StepForm(
                 words.say("on-these.title"), form, inHand, inHand.card(words, this::notes), this::offer, journey);
@@ -35,7 +35,7 @@ public final class CutOnTheseViewModel {
         return step;
     }
 
-    private void offer(State state, Known known) {
+    private void offer(State state, Suggestions known) {
         step.form().aboutProperty().set(words.say("words.about", state.inHand().number()));
     }
 

@@ -3,12 +3,12 @@ package org.tenthwise.app.ui.cut;
 import java.util.List;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 
@@ -19,7 +19,7 @@ public final class MachineViewModel {
     private final Field<Aim.ByLimits> aim;
     private final StepForm step;
 
-    public MachineViewModel(InHand inHand, Words words, Journey journey) {
+    public MachineViewModel(CurrentRun inHand, Words words, Navigator journey) {
         register = Field.choice(
                 "register",
                 words.say("machine.register"),
@@ -46,7 +46,7 @@ public final class MachineViewModel {
         return step;
     }
 
-    private void offer(State state, Known known) {
+    private void offer(State state, Suggestions known) {
         step.form().aboutProperty().set(state.sheet().run().begun().machine());
         state.sheet().run().register().ifPresent(register.choice()::choose);
         aim.choice().choose(state.sheet().run().usualAim().orElse(Aim.ByLimits.MIDDLE));

@@ -9,12 +9,12 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -35,7 +35,7 @@ public final class DisposeViewModel {
     private final Field<String> who;
     private final StepForm step;
 
-    public DisposeViewModel(InHand inHand, Words words, Journey journey) {
+    public DisposeViewModel(CurrentRun inHand, Words words, Navigator journey) {
         this.words = words;
         what = Field.choice(
                 "what",
@@ -82,7 +82,7 @@ public final class DisposeViewModel {
     }
 
     private void chosen(Disposition disposition) {
-        why.offer(Known.ready(words, words.key("dispose.why.ready", disposition)));
+        why.offer(Suggestions.ready(words, words.key("dispose.why.ready", disposition)));
         numbers().forEach(number -> number.askedProperty()
                 .set(number(disposition).filter(number::equals).isPresent()));
     }
@@ -92,9 +92,10 @@ public final class DisposeViewModel {
      * where one is needed.
      */
     private void offerNumbers(Run run) {
-        List<Event.Disposed> before = run.entries().stream()
+        List<Event.DispositionSigned> before = run.entries().stream()
                 .map(Entry::event)
-                .flatMap(event -> event instanceof Event.Disposed disposed ? Stream.of(disposed) : Stream.empty())
+                .flatMap(event ->
+                        event instanceof Event.DispositionSigned disposed ? Stream.of(disposed) : Stream.empty())
                 .toList();
         numbers()
                 .forEach(field -> field.offer(Stream.concat(
@@ -112,7 +113,7 @@ public final class DisposeViewModel {
         return step;
     }
 
-    private void offer(State state, Known known) {
+    private void offer(State state, Suggestions known) {
         what.offer(Dispositions.offeredTo(state.inHand().stepClass()));
         if (what.choice().offeredProperty().get().size() == 1) {
             what.choice().choose(what.choice().offeredProperty().get().get(0));

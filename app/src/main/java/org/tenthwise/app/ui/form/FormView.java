@@ -20,7 +20,7 @@ import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** A form under a heading: what it is about and its fields on the one side, the field in hand on the other. */
 public class FormView extends BorderPane implements Screen {
@@ -66,7 +66,7 @@ public class FormView extends BorderPane implements Screen {
     }
 
     /** A form about the step in hand, beside the card of the step. */
-    public static FormView of(StepForm step, Words words, Pictures pictures) {
+    public static FormView of(StepForm step, Words words, PictureFrames pictures) {
         return new FormView(
                 step.title(),
                 step.form(),

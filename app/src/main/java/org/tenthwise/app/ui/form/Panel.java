@@ -9,7 +9,7 @@ import javafx.scene.layout.VBox;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Choice;
 import org.tenthwise.app.ui.keys.Key;
-import org.tenthwise.app.ui.keys.Letters;
+import org.tenthwise.app.ui.keys.LetterPad;
 import org.tenthwise.app.ui.keys.TextEntryViewModel;
 
 /**
@@ -77,7 +77,7 @@ final class Panel<T> extends StackPane {
                 top.getChildren().add(back);
             }
         });
-        Letters letters = new Letters(typing, words, lead());
+        LetterPad letters = new LetterPad(typing, words, lead());
         letters.setMinHeight(USE_PREF_SIZE);
         return new VBox(GAP, question(), top, letters);
     }

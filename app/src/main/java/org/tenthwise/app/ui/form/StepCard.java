@@ -7,7 +7,7 @@ import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.record.Line;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * The step a form is about, in words.
@@ -22,7 +22,7 @@ public record StepCard(
         String number,
         String name,
         String place,
-        Standing standing,
+        VerdictKind standing,
         String verdict,
         String sentence,
         List<String> notes) {

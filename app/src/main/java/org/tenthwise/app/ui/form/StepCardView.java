@@ -16,7 +16,7 @@ import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.PagedRows;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** Lays a step card out, a page at a time where there is little room; empty until the step is known. */
 public final class StepCardView extends StackPane {
@@ -25,9 +25,9 @@ public final class StepCardView extends StackPane {
     private static final double GAP = 12;
 
     private final PagedRows rows;
-    private final Pictures pictures;
+    private final PictureFrames pictures;
 
-    public StepCardView(ObservableValue<Optional<StepCard>> card, Words words, Pictures pictures) {
+    public StepCardView(ObservableValue<Optional<StepCard>> card, Words words, PictureFrames pictures) {
         this.rows = new PagedRows(words, GAP);
         this.pictures = pictures;
         getChildren().add(rows);

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Navigator;
 
 /**
  * A form about the step in hand, beside the card of the step. What it asks of the run leads back once it is on the
@@ -16,16 +16,16 @@ import org.tenthwise.app.ui.shell.Journey;
 public record StepForm(
         String title,
         FormViewModel form,
-        InHand inHand,
+        CurrentRun inHand,
         ObservableValue<Optional<StepCard>> card,
-        BiConsumer<State, Known> offer,
-        Journey journey) {
+        BiConsumer<State, Suggestions> offer,
+        Navigator journey) {
 
     public void load() {
         inHand.load(offer);
     }
 
-    public void ask(InHand.Verb verb) {
+    public void ask(CurrentRun.Verb verb) {
         inHand.ask(form, verb, state -> journey.back());
     }
 }

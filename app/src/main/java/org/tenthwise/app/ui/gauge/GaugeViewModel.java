@@ -4,23 +4,23 @@ import java.util.List;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Navigator;
 
 /** How the gauge of the step in hand is set, and what is to be done about it. */
 public final class GaugeViewModel {
 
-    private final InHand inHand;
+    private final CurrentRun inHand;
     private final Words words;
-    private final Journey journey;
+    private final Navigator journey;
     private final Field<Remedy> what;
     private final StepForm step;
 
-    public GaugeViewModel(InHand inHand, Words words, Journey journey) {
+    public GaugeViewModel(CurrentRun inHand, Words words, Navigator journey) {
         this.inHand = inHand;
         this.words = words;
         this.journey = journey;
@@ -34,7 +34,7 @@ public final class GaugeViewModel {
         return step;
     }
 
-    private void offer(State state, Known known) {
+    private void offer(State state, Suggestions known) {
         what.offer(Remedy.of(state, words));
     }
 

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Check;
 
 /** Which gauge the step in hand is measured with from now on. */
@@ -21,7 +21,7 @@ public final class OtherGaugeViewModel {
     private final Field<String> mark;
     private final StepForm step;
 
-    public OtherGaugeViewModel(InHand inHand, Words words, Journey journey) {
+    public OtherGaugeViewModel(CurrentRun inHand, Words words, Navigator journey) {
         this.words = words;
         mark = Field.words("mark", words.say("gauge.mark"), words.say("gauge.mark.question"), true, MOST);
         FormViewModel form = new FormViewModel(List.of(mark), words, words.say("gauge.act"), this::choose);
@@ -34,7 +34,7 @@ public final class OtherGaugeViewModel {
         return step;
     }
 
-    private void offer(State state, Known known) {
+    private void offer(State state, Suggestions known) {
         state.inHand()
                 .check()
                 .means()

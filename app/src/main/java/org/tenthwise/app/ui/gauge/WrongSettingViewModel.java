@@ -10,13 +10,13 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.session.Withdrawn;
 import org.tenthwise.app.text.GaugeWords;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepCard;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
@@ -28,7 +28,7 @@ public final class WrongSettingViewModel {
 
     private static final int MOST = 120;
 
-    private final InHand inHand;
+    private final CurrentRun inHand;
     private final Entry setting;
     private final SettingFault fault;
     private final Words words;
@@ -38,13 +38,13 @@ public final class WrongSettingViewModel {
     private final ObjectProperty<Optional<StepCard>> card = new SimpleObjectProperty<>(Optional.empty());
 
     /** @param setting entry of the run in hand that holds it */
-    public WrongSettingViewModel(InHand inHand, Entry setting, SettingFault fault, Words words, Journey journey) {
+    public WrongSettingViewModel(CurrentRun inHand, Entry setting, SettingFault fault, Words words, Navigator journey) {
         this.inHand = inHand;
         this.setting = setting;
         this.fault = fault;
         this.words = words;
         why = Field.words("why", words.say("strike.why"), words.say("strike.why.question"), true, MOST);
-        why.offer(Known.ready(words, words.key("wrong.why", fault)));
+        why.offer(Suggestions.ready(words, words.key("wrong.why", fault)));
         FormViewModel form = new FormViewModel(List.of(why), words, words.say("strike.act"), this::strike);
         form.busy(true);
         step = new StepForm(words.say("wrong.title"), form, inHand, card, this::offer, journey);
@@ -54,7 +54,7 @@ public final class WrongSettingViewModel {
         return step;
     }
 
-    private void offer(State state, Known known) {
+    private void offer(State state, Suggestions known) {
         inHand.errands().run(() -> inHand.session().gauge().sharing(setting, fault), all -> {
             card.set(Optional.of(StepCard.of(state, words, notes(all))));
             step.form()

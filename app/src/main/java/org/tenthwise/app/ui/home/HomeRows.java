@@ -15,7 +15,7 @@ import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.picture.PictureView;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Sheet;
 
@@ -30,10 +30,10 @@ final class HomeRows {
 
     private final HomeViewModel model;
     private final Words words;
-    private final Pictures pictures;
+    private final PictureFrames pictures;
     private final org.tenthwise.app.picture.Pictures drawn;
 
-    HomeRows(HomeViewModel model, Words words, Pictures pictures) {
+    HomeRows(HomeViewModel model, Words words, PictureFrames pictures) {
         this.model = model;
         this.words = words;
         this.pictures = pictures;

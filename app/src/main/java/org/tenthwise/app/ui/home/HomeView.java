@@ -21,7 +21,7 @@ import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.Look;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** Runs begun on the one side, parts to begin one on beside or below them, the settings of the look at the foot. */
 public final class HomeView extends BorderPane implements Screen {
@@ -42,7 +42,7 @@ public final class HomeView extends BorderPane implements Screen {
     private final List<Subscription> following = new ArrayList<>();
     private boolean wide = true;
 
-    public HomeView(HomeViewModel model, Words words, Pictures pictures) {
+    public HomeView(HomeViewModel model, Words words, PictureFrames pictures) {
         this.model = model;
         this.words = words;
         Look look = pictures.look();

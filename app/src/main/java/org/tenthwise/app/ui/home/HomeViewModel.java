@@ -13,21 +13,21 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.tenthwise.app.session.RunSummary;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.shell.Errands;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.plan.Plan;
 
 /** Runs begun and parts to begin one on. Both are looked up anew each time the screen is shown. */
 public final class HomeViewModel {
 
-    private final Shop shop;
+    private final Runs shop;
     private final Callable<Catalogue> plans;
-    private final Errands errands;
+    private final LedgerTasks errands;
     private final Words words;
-    private final Journey journey;
+    private final Navigator journey;
     private final Clock clock;
     private final ReadOnlyObjectWrapper<List<RunRow>> runs = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<List<PartRow>> parts = new ReadOnlyObjectWrapper<>(List.of());
@@ -40,7 +40,7 @@ public final class HomeViewModel {
 
     /** @param plans looks up the plans there are, away from the screen */
     public HomeViewModel(
-            Shop shop, Callable<Catalogue> plans, Errands errands, Words words, Journey journey, Clock clock) {
+            Runs shop, Callable<Catalogue> plans, LedgerTasks errands, Words words, Navigator journey, Clock clock) {
         this.shop = shop;
         this.plans = plans;
         this.errands = errands;

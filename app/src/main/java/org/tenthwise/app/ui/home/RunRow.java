@@ -12,7 +12,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * A run begun, in words.
@@ -30,7 +30,7 @@ public record RunRow(
         String revision,
         String serial,
         String place,
-        Optional<Standing> standing,
+        Optional<VerdictKind> standing,
         String where,
         String when,
         boolean closed,

@@ -8,10 +8,10 @@ import javafx.scene.layout.Region;
 import javafx.scene.transform.Scale;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Frame;
-import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.TextMetrics;
 
 /**
  * Shows one picture as large as the region is. Drawn anew when the picture, the size, the theme or the text size
@@ -22,7 +22,7 @@ public final class PictureView extends Region {
     private final Canvas canvas = new Canvas();
     private final Scale toUnits = new Scale(1, 1, 0, 0);
     private final ScreenFaces faces;
-    private final Lettering lettering;
+    private final TextMetrics lettering;
 
     private Optional<Picture> picture = Optional.empty();
     private Palette palette = Palette.DAY;
@@ -30,7 +30,7 @@ public final class PictureView extends Region {
     private double lineScale = 1;
     private Role ground = Role.SHEET;
 
-    public PictureView(ScreenFaces faces, Lettering lettering) {
+    public PictureView(ScreenFaces faces, TextMetrics lettering) {
         this.faces = faces;
         this.lettering = lettering;
         getChildren().add(canvas);

@@ -13,7 +13,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * A characteristic of the record.
@@ -31,7 +31,7 @@ public record RecordRow(
         String limits,
         String value,
         Optional<Picture> mark,
-        Standing standing,
+        VerdictKind standing,
         String verdict,
         String distance,
         String after) {

@@ -11,7 +11,7 @@ import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.ui.picture.PictureView;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** The rows of the record: number, name and limits, the size, where it lies, the verdict. */
 final class RecordRows {
@@ -20,9 +20,9 @@ final class RecordRows {
     private static final double LIE_HEIGHT = 24;
     private static final double MARK = 22;
 
-    private final Pictures pictures;
+    private final PictureFrames pictures;
 
-    RecordRows(Pictures pictures) {
+    RecordRows(PictureFrames pictures) {
         this.pictures = pictures;
     }
 

@@ -21,10 +21,10 @@ import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Heading;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.record.Sheet;
 
 /** What the record says and the part on the one side, every characteristic on the other, the ways out at the foot. */
@@ -41,7 +41,7 @@ public final class RecordView extends BorderPane implements Screen {
 
     private final RecordViewModel model;
     private final Words words;
-    private final Pictures pictures;
+    private final PictureFrames pictures;
     private final RecordRows rows;
     private final PagedRows side;
     private final PagedRows table;
@@ -50,7 +50,7 @@ public final class RecordView extends BorderPane implements Screen {
     private final BorderPane body = new BorderPane();
     private boolean wide = true;
 
-    public RecordView(RecordViewModel model, Words words, Pictures pictures, Journey journey) {
+    public RecordView(RecordViewModel model, Words words, PictureFrames pictures, Navigator journey) {
         this.model = model;
         this.words = words;
         this.pictures = pictures;
@@ -97,7 +97,7 @@ public final class RecordView extends BorderPane implements Screen {
         show();
     }
 
-    private Heading heading(Journey journey) {
+    private Heading heading(Navigator journey) {
         return RunHeading.titled(words.say("sheet.title"), words, journey::back)
                 .cell(
                         words.say("ask.part"),

@@ -15,32 +15,33 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.shell.Errands;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** The record of one run, looked up anew each time it is shown, and what came of handing it out. */
 public final class RecordViewModel {
 
     private final String run;
-    private final Shop shop;
+    private final Runs shop;
     private final Handout handout;
-    private final Errands errands;
+    private final LedgerTasks errands;
     private final Words words;
-    private final Journey journey;
+    private final Navigator journey;
     private final ReadOnlyObjectWrapper<Optional<Sheet>> sheet = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper written = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
 
-    public RecordViewModel(String run, Shop shop, Handout handout, Errands errands, Words words, Journey journey) {
+    public RecordViewModel(
+            String run, Runs shop, Handout handout, LedgerTasks errands, Words words, Navigator journey) {
         this.run = run;
         this.shop = shop;
         this.handout = handout;
@@ -76,11 +77,11 @@ public final class RecordViewModel {
     }
 
     /** Characteristics that stand alike. */
-    public record Count(Standing standing, String words) {}
+    public record Count(VerdictKind standing, String words) {}
 
     private List<Count> counts(Sheet kept) {
         List<Count> counts = new ArrayList<>();
-        for (Standing standing : Standing.values()) {
+        for (VerdictKind standing : VerdictKind.values()) {
             long count = kept.count(standing);
             if (count > 0) {
                 counts.add(new Count(standing, words.say("sheet.count", count, words.say("verdict", standing))));
@@ -163,7 +164,7 @@ public final class RecordViewModel {
     }
 
     public void handOver() {
-        open(session -> journey.say(Journey.Saying.HAND_OVER, session));
+        open(session -> journey.say(Navigator.Saying.HAND_OVER, session));
     }
 
     public void sign() {

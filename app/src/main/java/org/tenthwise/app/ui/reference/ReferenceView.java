@@ -15,7 +15,7 @@ import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.LongRows;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Arrangement;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
 import org.tenthwise.app.ui.theme.Look;
@@ -40,7 +40,7 @@ public final class ReferenceView extends BorderPane implements Screen {
     private final boolean large;
     private boolean wide = true;
 
-    public ReferenceView(ReferenceViewModel model, Words words, Look look, Journey journey) {
+    public ReferenceView(ReferenceViewModel model, Words words, Look look, Navigator journey) {
         this.model = model;
         this.words = words;
         this.large = look.largeTextProperty().get();

@@ -19,7 +19,7 @@ import org.tenthwise.app.reference.Row;
 import org.tenthwise.app.reference.Standing;
 import org.tenthwise.app.reference.Topic;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 
 /** Which list of published cases is in hand, and what stands in it. The cases are run on the worker. */
 public final class ReferenceViewModel {
@@ -48,12 +48,12 @@ public final class ReferenceViewModel {
     private record Ran(List<Finding> findings, List<LeftOut> leftOut) {}
 
     private final Comparison comparison;
-    private final Errands errands;
+    private final LedgerTasks errands;
     private final Words words;
     private final ReadOnlyObjectWrapper<Ran> ran = new ReadOnlyObjectWrapper<>(new Ran(List.of(), List.of()));
     private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>(NOTHING);
 
-    public ReferenceViewModel(Comparison comparison, Errands errands, Words words) {
+    public ReferenceViewModel(Comparison comparison, LedgerTasks errands, Words words) {
         this.comparison = comparison;
         this.errands = errands;
         this.words = words;

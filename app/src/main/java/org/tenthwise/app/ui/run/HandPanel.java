@@ -15,10 +15,10 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Keypad;
 import org.tenthwise.app.ui.keys.Readout;
-import org.tenthwise.app.ui.run.RunShown.Act;
-import org.tenthwise.app.ui.run.RunShown.Commit;
-import org.tenthwise.app.ui.run.RunShown.Panel;
-import org.tenthwise.app.ui.run.RunShown.Reply;
+import org.tenthwise.app.ui.run.RunScreenState.Act;
+import org.tenthwise.app.ui.run.RunScreenState.Commit;
+import org.tenthwise.app.ui.run.RunScreenState.Panel;
+import org.tenthwise.app.ui.run.RunScreenState.Reply;
 
 /**
  * What lies under the hand: the number pad with its readout, or a question with its answers; the commit key at the same

@@ -8,8 +8,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
-import org.tenthwise.app.ui.run.RunShown.Allowed;
-import org.tenthwise.app.ui.run.RunShown.OtherWay;
+import org.tenthwise.app.ui.run.RunScreenState.Allowed;
+import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
 
 /** The lesser keys of the run, in two groups of rows: about the measuring, and about the record. */
 final class RunKeys {

@@ -16,13 +16,13 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.picture.PictureView;
-import org.tenthwise.app.ui.run.RunShown.Heads;
+import org.tenthwise.app.ui.run.RunScreenState.Heads;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.Look;
-import org.tenthwise.app.ui.theme.Pictures;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * The run: heading, step list, the step in hand, the panel under the hand, lesser keys.
@@ -52,7 +52,7 @@ public final class RunScreen implements Screen {
     private final List<Subscription> following = new ArrayList<>();
     private Arrangement arrangement = Arrangement.LANDSCAPE;
 
-    public RunScreen(RunViewModel model, Pictures pictures, Words words) {
+    public RunScreen(RunViewModel model, PictureFrames pictures, Words words) {
         this.model = model;
         this.words = words;
         this.look = pictures.look();
@@ -67,12 +67,12 @@ public final class RunScreen implements Screen {
         following.add(look.glovesProperty().subscribe(gloves -> arrange()));
     }
 
-    private void show(RunShown shown) {
+    private void show(RunScreenState shown) {
         list.show(shown.steps());
         sheet.show(shown.inHand(), shown.found(), shown.picture());
     }
 
-    private Heading heading(Pictures pictures) {
+    private Heading heading(PictureFrames pictures) {
         Heading heading = new Heading()
                 .back(words, model::back)
                 .cell(words.say("run.head.part"), model.shownProperty().map(shown -> shown.heads()
@@ -95,7 +95,7 @@ public final class RunScreen implements Screen {
                 .bind(model.shownProperty().map(shown -> shown.heads().open()));
         PictureView ring = pictures.empty(22, 22);
         ring.lookSmall(1, Role.PAPER);
-        ring.show(new VerdictMark(Standing.OPEN, ""));
+        ring.show(new VerdictMark(VerdictKind.OPEN, ""));
         HBox cell = new HBox(10, ring, open);
         cell.setAlignment(Pos.CENTER_LEFT);
         Key doubt = new Key(Key.Kind.STOP, words.say("run.doubt"), model::doubt);

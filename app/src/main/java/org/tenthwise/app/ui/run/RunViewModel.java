@@ -16,12 +16,12 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.Typing;
-import org.tenthwise.app.ui.run.RunShown.Act;
-import org.tenthwise.app.ui.run.RunShown.Commit;
-import org.tenthwise.app.ui.run.RunShown.Meaning;
-import org.tenthwise.app.ui.run.RunShown.Panel;
-import org.tenthwise.app.ui.shell.Errands;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.run.RunScreenState.Act;
+import org.tenthwise.app.ui.run.RunScreenState.Commit;
+import org.tenthwise.app.ui.run.RunScreenState.Meaning;
+import org.tenthwise.app.ui.run.RunScreenState.Panel;
+import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 
@@ -35,17 +35,17 @@ import org.tenthwise.model.run.Event.PassBegun.Why;
 public final class RunViewModel implements Typing {
 
     private final RunSession session;
-    private final Errands errands;
-    private final Journey journey;
+    private final LedgerTasks errands;
+    private final Navigator journey;
     private final Words words;
-    private final Showing showing;
+    private final RunPresenter showing;
     private final TypedFigures figures;
     private final Settling committing;
     private final Settling replying;
     private final Settling keepingOrAgain;
     private boolean asking;
     private final ReadOnlyObjectWrapper<State> state;
-    private final ReadOnlyObjectWrapper<RunShown> shown;
+    private final ReadOnlyObjectWrapper<RunScreenState> shown;
     private final ReadOnlyObjectWrapper<Commit> commit = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper takesFigures = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper prompt = new ReadOnlyStringWrapper("");
@@ -55,12 +55,13 @@ public final class RunViewModel implements Typing {
      * @param start state of {@code session} when the screen is made
      * @param clock tells what comes too soon
      */
-    public RunViewModel(RunSession session, State start, Errands errands, Journey journey, Words words, Clock clock) {
+    public RunViewModel(
+            RunSession session, State start, LedgerTasks errands, Navigator journey, Words words, Clock clock) {
         this.session = session;
         this.errands = errands;
         this.journey = journey;
         this.words = words;
-        this.showing = new Showing(words);
+        this.showing = new RunPresenter(words);
         this.state = new ReadOnlyObjectWrapper<>(start);
         this.shown = new ReadOnlyObjectWrapper<>(showing.of(start));
         this.figures = new TypedFigures(session, errands, journey, words, clock, state::get, this::show);
@@ -84,7 +85,7 @@ public final class RunViewModel implements Typing {
         return state.getReadOnlyProperty();
     }
 
-    public ReadOnlyObjectProperty<RunShown> shownProperty() {
+    public ReadOnlyObjectProperty<RunScreenState> shownProperty() {
         return shown.getReadOnlyProperty();
     }
 
@@ -224,7 +225,7 @@ public final class RunViewModel implements Typing {
     }
 
     public void note() {
-        journey.say(Journey.Saying.NOTE, session);
+        journey.say(Navigator.Saying.NOTE, session);
     }
 
     /** The sums of the bench with the figures of the step in hand. */
@@ -238,7 +239,7 @@ public final class RunViewModel implements Typing {
     }
 
     public void doubt() {
-        journey.say(Journey.Saying.DOUBT, session);
+        journey.say(Navigator.Saying.DOUBT, session);
     }
 
     public void back() {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Objection;
+import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
@@ -16,7 +16,7 @@ import org.tenthwise.app.text.Objections;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.TypedFigure;
-import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 
 /**
  * Figures on their way to the disk, each in its order, and what becomes of them. One that is not taken goes back to
@@ -29,7 +29,7 @@ final class SentFigures {
 
     private final TypedFigures typed;
     private final RunSession session;
-    private final Errands errands;
+    private final LedgerTasks errands;
     private final Words words;
     private final Objections objections;
     private final Untaken untaken;
@@ -42,7 +42,7 @@ final class SentFigures {
     SentFigures(
             TypedFigures typed,
             RunSession session,
-            Errands errands,
+            LedgerTasks errands,
             Words words,
             Untaken untaken,
             Clock clock,
@@ -117,7 +117,7 @@ final class SentFigures {
 
     private void send(String figure) {
         int step = state.get().inHand().number();
-        work(() -> session.enter(step, figure), figure, state.get().asked() instanceof Asked.Reading);
+        work(() -> session.enter(step, figure), figure, state.get().asked() instanceof Prompt.Reading);
     }
 
     private void work(Callable<Reply> verb, String figure, boolean reading) {
@@ -133,7 +133,7 @@ final class SentFigures {
         show.accept(reply.state());
         if (queue.waiting() == 0) {
             queue.stop();
-        } else if (reading && reply.state().asked() instanceof Asked.Reading next && next.taken() > 0) {
+        } else if (reading && reply.state().asked() instanceof Prompt.Reading next && next.taken() > 0) {
             sendNext();
         } else {
             List<String> left = queue.stop();

@@ -9,9 +9,9 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.PagedRows;
-import org.tenthwise.app.ui.run.RunShown.Hold;
-import org.tenthwise.app.ui.run.RunShown.StepLine;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.run.RunScreenState.Hold;
+import org.tenthwise.app.ui.run.RunScreenState.StepLine;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** The plan, step by step, a page at a time, with its hold points as bars between the steps. */
 final class StepList extends StackPane {
@@ -25,7 +25,7 @@ final class StepList extends StackPane {
     private int revealed = -1;
 
     /** @param lines as they are when the list is made; steps and hold points stay the same for a run */
-    StepList(List<StepLine> lines, Pictures pictures, Words words, IntConsumer goTo) {
+    StepList(List<StepLine> lines, PictureFrames pictures, Words words, IntConsumer goTo) {
         getStyleClass().add("step-list");
         rows = new PagedRows(words, BETWEEN);
         rows.keepKeys();

@@ -10,9 +10,9 @@ import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.picture.PictureView;
-import org.tenthwise.app.ui.run.RunShown.StepLine;
-import org.tenthwise.app.ui.theme.Pictures;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.app.ui.run.RunScreenState.StepLine;
+import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** A row of the step list: verdict shape, number, name and value. Built once, filled again and again. */
 final class StepRow {
@@ -25,9 +25,9 @@ final class StepRow {
     private final Label name = new Label();
     private final Label under = new Label();
     private final Key key;
-    private Standing drawn = Standing.OPEN;
+    private VerdictKind drawn = VerdictKind.OPEN;
 
-    StepRow(int step, Pictures pictures, Runnable press) {
+    StepRow(int step, PictureFrames pictures, Runnable press) {
         mark = pictures.empty(MARK, MARK);
         number.getStyleClass().addAll("body", "step-number");
         number.setMinWidth(Region.USE_PREF_SIZE);

@@ -16,9 +16,9 @@ import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.picture.PictureView;
-import org.tenthwise.app.ui.run.RunShown.Found;
-import org.tenthwise.app.ui.run.RunShown.InHand;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.run.RunScreenState.Found;
+import org.tenthwise.app.ui.run.RunScreenState.InHand;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** The step in hand: what is checked, how, the drawn picture, the verdict and what to do next. */
 final class StepSheet extends VBox {
@@ -52,7 +52,7 @@ final class StepSheet extends VBox {
     private boolean methodGivesWay;
     private String verdictStyle = "open";
 
-    StepSheet(Pictures pictures, Words words) {
+    StepSheet(PictureFrames pictures, Words words) {
         cautionWord.setText(words.say("run.caution") + " ");
         getStyleClass().addAll("step-sheet", "on-sheet");
         number.setMinWidth(Region.USE_PREF_SIZE);

@@ -19,8 +19,8 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.TypedFigure;
 import org.tenthwise.app.ui.keys.Typing;
-import org.tenthwise.app.ui.shell.Errands;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.app.ui.shell.Navigator;
 
 /**
  * Figures typed into the run, by fingers or by a gauge that sends as fast as it likes. Each with its Enter is an entry
@@ -38,7 +38,7 @@ final class TypedFigures implements Typing {
     private final Supplier<State> state;
     private final KeypadViewModel pad = new KeypadViewModel(this::entered);
     private final SentFigures sent;
-    private final Refusal refusal;
+    private final RefusedFigure refusal;
     private final Unheard unheard;
     private final ReadOnlyStringWrapper objection = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<String>> keepable = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -49,8 +49,8 @@ final class TypedFigures implements Typing {
 
     TypedFigures(
             RunSession session,
-            Errands errands,
-            Journey journey,
+            LedgerTasks errands,
+            Navigator journey,
             Words words,
             Clock clock,
             Supplier<State> state,
@@ -61,7 +61,7 @@ final class TypedFigures implements Typing {
         this.clock = clock;
         this.state = state;
         this.sent = new SentFigures(this, session, errands, words, untaken, clock, state, show);
-        this.refusal = new Refusal(clock);
+        this.refusal = new RefusedFigure(clock);
         this.unheard = new Unheard(clock);
     }
 

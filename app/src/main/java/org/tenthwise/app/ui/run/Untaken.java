@@ -3,16 +3,16 @@ package org.tenthwise.app.ui.run;
 import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Navigator;
 
 /** Tells of figures that were sent and not taken. */
 final class Untaken {
 
-    private final Journey journey;
+    private final Navigator journey;
     private final Words words;
 
-    Untaken(Journey journey, Words words) {
+    Untaken(Navigator journey, Words words) {
         this.journey = journey;
         this.words = words;
     }
@@ -40,7 +40,7 @@ final class Untaken {
                 words.say("run.opens", next),
                 words.say("run.opens.line", figure, here, next),
                 List.of(
-                        new Message.Reply(words.say("run.opens.yes", next), opens),
-                        new Message.Reply(words.say("run.opens.no"), () -> {}))));
+                        new Message.MessageKey(words.say("run.opens.yes", next), opens),
+                        new Message.MessageKey(words.say("run.opens.no"), () -> {}))));
     }
 }

@@ -1,8 +1,8 @@
 /**
  * The run screen: one check at a time, large, with its place in the plan beside it and a keypad under the hand.
  *
- * <p>A {@link org.tenthwise.app.session.State} comes in; {@link org.tenthwise.app.ui.run.Showing} puts it into words as
- * a {@link org.tenthwise.app.ui.run.RunShown}; the views lay that out. What is typed and tapped goes to the session on
- * the thread of the ledger. Null is not passed and not returned.
+ * <p>A {@link org.tenthwise.app.session.State} comes in; {@link org.tenthwise.app.ui.run.RunPresenter} puts it into
+ * words as a {@link org.tenthwise.app.ui.run.RunScreenState}; the views lay that out. What is typed and tapped goes to
+ * the session on the thread of the ledger. Null is not passed and not returned.
  */
 package org.tenthwise.app.ui.run;

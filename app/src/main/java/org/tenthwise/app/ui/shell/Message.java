@@ -9,10 +9,10 @@ import java.util.List;
  * @param words what is safe, and what to do next
  * @param replies one or more, the plain one last
  */
-public record Message(String title, String words, List<Reply> replies) {
+public record Message(String title, String words, List<MessageKey> replies) {
 
     /** @param then what the reply sets going, once the message is gone */
-    public record Reply(String label, Runnable then) {}
+    public record MessageKey(String label, Runnable then) {}
 
     public Message {
         replies = List.copyOf(replies);
@@ -23,6 +23,6 @@ public record Message(String title, String words, List<Reply> replies) {
 
     /** A message with nothing to decide. */
     public static Message plain(String title, String words, String reply) {
-        return new Message(title, words, List.of(new Reply(reply, () -> {})));
+        return new Message(title, words, List.of(new MessageKey(reply, () -> {})));
     }
 }

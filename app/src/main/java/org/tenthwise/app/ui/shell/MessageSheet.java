@@ -24,13 +24,13 @@ final class MessageSheet extends StackPane {
 
     private final List<Key> keys = new ArrayList<>();
 
-    MessageSheet(Message message, Consumer<Message.Reply> answered) {
+    MessageSheet(Message message, Consumer<Message.MessageKey> answered) {
         getStyleClass().add("message-ground");
         Label title = label(message.title(), "heading");
         Label words = label(message.words(), "middling");
         HBox replies = new HBox(8);
         replies.setAlignment(Pos.CENTER_RIGHT);
-        for (Message.Reply reply : message.replies()) {
+        for (Message.MessageKey reply : message.replies()) {
             boolean last = keys.size() == message.replies().size() - 1;
             Key key = new Key(last ? Key.Kind.COMMIT : Key.Kind.PLAIN, reply.label(), () -> answered.accept(reply));
             key.setPrefHeight(96);

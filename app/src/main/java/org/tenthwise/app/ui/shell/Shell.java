@@ -114,7 +114,7 @@ public final class Shell {
         sheet.shown();
     }
 
-    private void answered(Message.Reply reply) {
+    private void answered(Message.MessageKey reply) {
         told.ifPresent(desk.getChildren()::remove);
         told = Optional.empty();
         waiting.remove();

@@ -3,7 +3,7 @@
  * the display, and lays messages over it that stay until answered.
  *
  * <p>Screens come in as {@link org.tenthwise.app.ui.shell.Screen}; the shell knows none of them by name. A screen goes
- * elsewhere by its {@link org.tenthwise.app.ui.shell.Journey} and reaches the ledger by
- * {@link org.tenthwise.app.ui.shell.Errands}. Null is not passed and not returned.
+ * elsewhere by its {@link org.tenthwise.app.ui.shell.Navigator} and reaches the ledger by
+ * {@link org.tenthwise.app.ui.shell.LedgerTasks}. Null is not passed and not returned.
  */
 package org.tenthwise.app.ui.shell;

@@ -17,15 +17,15 @@ import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.PagedRows;
-import org.tenthwise.app.ui.shell.Journey;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.app.ui.theme.PictureFrames;
 
 /** The form to sign, and to close where the run is open, beside what did not pass. */
 public final class SignView extends FormView {
 
     private static final double MARK = 24;
 
-    public SignView(SignViewModel model, Words words, Pictures pictures, Journey journey) {
+    public SignView(SignViewModel model, Words words, PictureFrames pictures, Navigator journey) {
         super(
                 words.say("sign.title"),
                 model.form(),
@@ -36,11 +36,11 @@ public final class SignView extends FormView {
     }
 
     /** What it will be called, who signed so far, and what did not pass: a page at a time where room is short. */
-    private static Region matters(SignViewModel model, Words words, Pictures pictures) {
+    private static Region matters(SignViewModel model, Words words, PictureFrames pictures) {
         PagedRows rows = new PagedRows(words, 0);
         rows.setMinHeight(0);
         VBox.setVgrow(rows, Priority.ALWAYS);
-        ObservableValue<List<Matter>> matters = model.mattersValue();
+        ObservableValue<List<OpenIssue>> matters = model.mattersValue();
         matters.subscribe(all -> rows.show(Stream.concat(
                         Stream.of(
                                 said("will-be", model.willBeValue(), "body", "bold"),
@@ -61,7 +61,7 @@ public final class SignView extends FormView {
         return label;
     }
 
-    private static Region row(Matter matter, Pictures pictures) {
+    private static Region row(OpenIssue matter, PictureFrames pictures) {
         Label name = label("body", "bold");
         name.setText(matter.number() + "  " + matter.name());
         Label said = label("body");

@@ -10,18 +10,18 @@ import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.shell.Journey;
 import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.SignedAs;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Who signs the run, with which meaning, whether that closes it, and what the record will then be called. */
 public final class SignViewModel {
@@ -32,9 +32,9 @@ public final class SignViewModel {
 
     private static final int MOST = 40;
 
-    private final InHand inHand;
+    private final CurrentRun inHand;
     private final Words words;
-    private final Journey journey;
+    private final Navigator journey;
     private final Clock clock;
     private final boolean closed;
     private final Field<String> who;
@@ -49,7 +49,7 @@ public final class SignViewModel {
     }
 
     /** @param closed whether the run is closed already, so that only a further signature can be given */
-    public SignViewModel(InHand inHand, boolean closed, Words words, Journey journey, Clock clock) {
+    public SignViewModel(CurrentRun inHand, boolean closed, Words words, Navigator journey, Clock clock) {
         this.inHand = inHand;
         this.closed = closed;
         this.words = words;
@@ -74,7 +74,7 @@ public final class SignViewModel {
         return form;
     }
 
-    public InHand inHand() {
+    public CurrentRun inHand() {
         return inHand;
     }
 
@@ -106,12 +106,12 @@ public final class SignViewModel {
     }
 
     /** The steps that did not pass: those that are out first, the open ones last, each in plan order. */
-    public ObservableValue<List<Matter>> mattersValue() {
+    public ObservableValue<List<OpenIssue>> mattersValue() {
         return inHand.stateProperty().map(state -> state.map(there -> there.sheet().lines().stream()
                         .filter(line -> !line.finding().verdict().passed())
                         .sorted(Comparator.comparing(
-                                line -> line.finding().verdict().standing() == Standing.OPEN))
-                        .map(line -> Matter.of(line, words))
+                                line -> line.finding().verdict().standing() == VerdictKind.OPEN))
+                        .map(line -> OpenIssue.of(line, words))
                         .toList())
                 .orElse(List.of()));
     }
@@ -141,8 +141,8 @@ public final class SignViewModel {
                     words.say("sign.unfinished"),
                     willBeValue().getValue() + " " + words.say("sign.unfinished.next"),
                     List.of(
-                            new Message.Reply(words.say("sign.all-the-same"), () -> sign(true)),
-                            new Message.Reply(words.say("sign.leave-open"), () -> {}))));
+                            new Message.MessageKey(words.say("sign.all-the-same"), () -> sign(true)),
+                            new Message.MessageKey(words.say("sign.leave-open"), () -> {}))));
         } else {
             sign(ends);
         }

@@ -5,12 +5,12 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.Measured;
 
@@ -29,7 +29,7 @@ public final class StoodViewModel {
     private final Field<Place> where;
     private final StepForm step;
 
-    public StoodViewModel(InHand inHand, Words words, Journey journey) {
+    public StoodViewModel(CurrentRun inHand, Words words, Navigator journey) {
         this.words = words;
         this.jaws = new JawWords(words);
         where = Field.choice("where", words.say("stood.where"), words.say("stood.where.question"), Place::reads);
@@ -44,7 +44,7 @@ public final class StoodViewModel {
         return step;
     }
 
-    private void offer(State state, Known known) {
+    private void offer(State state, Suggestions known) {
         where.offer(state.otherPlaces().stream()
                 .map(slot -> new Place(
                         slot,

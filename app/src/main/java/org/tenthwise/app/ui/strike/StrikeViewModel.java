@@ -3,12 +3,12 @@ package org.tenthwise.app.ui.strike;
 import java.util.List;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Navigator;
 
 /** Which reading or answer of the step in hand is struck out, and why. */
 public final class StrikeViewModel {
@@ -20,11 +20,11 @@ public final class StrikeViewModel {
     private final Field<String> why;
     private final StepForm step;
 
-    public StrikeViewModel(InHand inHand, Words words, Journey journey) {
+    public StrikeViewModel(CurrentRun inHand, Words words, Navigator journey) {
         this.words = words;
         which = Field.choice("which", words.say("strike.which"), words.say("strike.which.question"), Strikable::reads);
         why = Field.words("why", words.say("strike.why"), words.say("strike.why.question"), true, MOST);
-        why.offer(Known.ready(words, "strike.why.ready"));
+        why.offer(Suggestions.ready(words, "strike.why.ready"));
         FormViewModel form = new FormViewModel(List.of(which, why), words, words.say("strike.act"), this::strike);
         form.about(which);
         step = new StepForm(
@@ -35,7 +35,7 @@ public final class StrikeViewModel {
         return step;
     }
 
-    private void offer(State state, Known known) {
+    private void offer(State state, Suggestions known) {
         which.offer(Strikable.of(state, words));
     }
 

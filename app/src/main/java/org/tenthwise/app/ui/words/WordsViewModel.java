@@ -3,12 +3,12 @@ package org.tenthwise.app.ui.words;
 import java.util.List;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.form.InHand;
-import org.tenthwise.app.ui.form.Known;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.shell.Journey;
+import org.tenthwise.app.ui.form.Suggestions;
+import org.tenthwise.app.ui.shell.Navigator;
 
 /** One line of words about the run in hand. */
 public final class WordsViewModel {
@@ -16,12 +16,12 @@ public final class WordsViewModel {
     private static final int MOST = 160;
     private static final int MOST_NAME = 40;
 
-    private final Journey.Saying saying;
+    private final Navigator.Saying saying;
     private final Words words;
     private final Field<String> said;
     private final StepForm step;
 
-    public WordsViewModel(Journey.Saying saying, InHand inHand, Words words, Journey journey) {
+    public WordsViewModel(Navigator.Saying saying, CurrentRun inHand, Words words, Navigator journey) {
         this.saying = saying;
         this.words = words;
         said = Field.words(
@@ -29,9 +29,9 @@ public final class WordsViewModel {
                 words.say("words.name", saying),
                 words.say("words.question", saying),
                 true,
-                saying == Journey.Saying.HAND_OVER ? MOST_NAME : MOST);
-        if (saying == Journey.Saying.DOUBT) {
-            said.offer(Known.ready(words, "words.doubts"));
+                saying == Navigator.Saying.HAND_OVER ? MOST_NAME : MOST);
+        if (saying == Navigator.Saying.DOUBT) {
+            said.offer(Suggestions.ready(words, "words.doubts"));
         }
         FormViewModel form = new FormViewModel(List.of(said), words, words.say("words.act", saying), this::say);
         step = new StepForm(
@@ -47,9 +47,9 @@ public final class WordsViewModel {
         return step;
     }
 
-    private void offer(State state, Known known) {
+    private void offer(State state, Suggestions known) {
         step.form().aboutProperty().set(words.say("words.about", state.inHand().number()));
-        if (saying == Journey.Saying.HAND_OVER) {
+        if (saying == Navigator.Saying.HAND_OVER) {
             step.form().aboutProperty().set(state.sheet().run().begun().serial());
             String now = state.sheet().run().by();
             said.offer(known.people().stream()

@@ -82,7 +82,7 @@ class PdfRecordTest {
     void aReasonTypedWithoutAFullStopRunsIntoNothingBehindIt() throws IOException {
         DemoPart carrier = DemoPart.SCREW_CARRIER;
         String text = text(Records.walk(carrier, Records.failing(carrier), 0)
-                        .add(new Event.Disposed(
+                        .add(new Event.DispositionSigned(
                                 1,
                                 Disposition.USE_AS_IS,
                                 "Over by 0.003 at the mouth",

@@ -17,12 +17,12 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.app.picture.Drawing;
-import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.RecordingPen;
+import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
@@ -34,11 +34,11 @@ class RecordPagesTest {
     /** 8¼ pt. */
     private static final double LEAST_LETTERING = 11;
 
-    private final RecordPages pages = new RecordPages(Words.of(Locale.ENGLISH), new Lettering());
+    private final RecordPages pages = new RecordPages(Words.of(Locale.ENGLISH), new TextMetrics());
     private final Map<Scene, List<RecordingPen>> kept = new EnumMap<>(Scene.class);
 
     /** A leaf as a picture, to be looked at by a pen that keeps what it draws. */
-    private record Page(Leaf leaf) implements Picture {
+    private record Printed(Page leaf) implements Picture {
 
         @Override
         public void draw(Drawing drawing) {
@@ -58,7 +58,7 @@ class RecordPagesTest {
         List<RecordingPen> drawn = drawn(scene);
         for (int i = 0; i < drawn.size(); i++) {
             int page = i + 1;
-            drawn.get(i).faults(Leaf.FRAME).forEach(fault -> faults.add("page " + page + ": " + fault));
+            drawn.get(i).faults(Page.FRAME).forEach(fault -> faults.add("page " + page + ": " + fault));
         }
         assertEquals(List.of(), faults);
     }
@@ -131,7 +131,7 @@ class RecordPagesTest {
 
     @Test
     void whatIsSignedAgainstSaysSoOnEveryPage() {
-        Sample sample = Records.passing(DemoPart.SCREW_CARRIER);
+        ReadingsFile sample = Records.passing(DemoPart.SCREW_CARRIER);
         Evidence against = Records.walk(
                         DemoPart.SCREW_CARRIER, sample, sample.events().size() - 1)
                 .add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
@@ -342,7 +342,7 @@ class RecordPagesTest {
 
     private List<RecordingPen> drawn(Evidence evidence) {
         return pages.of(evidence).stream()
-                .map(leaf -> RecordingPen.of(new Page(leaf), Leaf.FRAME))
+                .map(leaf -> RecordingPen.of(new Printed(leaf), Page.FRAME))
                 .toList();
     }
 }

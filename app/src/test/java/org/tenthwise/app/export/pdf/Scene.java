@@ -12,10 +12,10 @@ import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.Records;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
@@ -62,7 +62,7 @@ enum Scene {
 
     /** Stops after a while, with a reading struck out, one taken again, a doubt, notes and another person. */
     private static Evidence unfinished() {
-        Sample passed = Records.passing(DemoPart.SCREW_CARRIER);
+        ReadingsFile passed = Records.passing(DemoPart.SCREW_CARRIER);
         Records.Walk walk = Records.walk(
                 DemoPart.SCREW_CARRIER,
                 passed,
@@ -86,7 +86,7 @@ enum Scene {
                     && taken.step() == 26
                     && taken.slot().equals("3.1");
             if (event instanceof Event.Closed) {
-                events.add(new Event.Disposed(
+                events.add(new Event.DispositionSigned(
                         26,
                         Disposition.USE_AS_IS,
                         "Over by 0.003 at one of six places; key fitted by hand.",
@@ -114,7 +114,8 @@ enum Scene {
                     && taken.slot().equals("3.1");
             walk.add(
                     event instanceof Event.Closed
-                            ? new Event.Disposed(26, Disposition.USE_AS_IS, "Key fitted by hand.", "Design office")
+                            ? new Event.DispositionSigned(
+                                    26, Disposition.USE_AS_IS, "Key fitted by hand.", "Design office")
                             : pocket ? new Event.ReadingTaken(26, "3.1", mm("12.046")) : event);
         }
         walk.add(new Event.Closed("Setter 2", SignedAs.MACHINED_AND_MEASURED))
@@ -123,8 +124,8 @@ enum Scene {
                 .add(new Event.HandedOver("Setter 1"))
                 .add(new Event.ReadingTaken(26, "3.1", mm("12.047")))
                 .add(new Event.PassBegun(13, Event.PassBegun.Why.CUT))
-                .add(new Event.TemperatureTaken(13, Body.PART, Degrees.of("21.0", CELSIUS)))
-                .add(new Event.TemperatureTaken(13, Body.GAUGE, Degrees.of("20.5", CELSIUS)));
+                .add(new Event.TemperatureTaken(13, MeasuredBody.PART, Degrees.of("21.0", CELSIUS)))
+                .add(new Event.TemperatureTaken(13, MeasuredBody.GAUGE, Degrees.of("20.5", CELSIUS)));
         List.of("1.1", "2.1", "3.1", "4.1").forEach(place -> walk.add(new Event.ReadingTaken(13, place, mm("0.018"))));
         return walk.add(new Event.ReadingTaken(12, "1.1", mm("4.60")))
                 .add(new Event.ReadingTaken(18, "1.1", mm("1065")))
@@ -159,7 +160,7 @@ enum Scene {
                 .add(new Event.Begun(plan.part(), "1", "L-1", "Lathe 4", plan.source()));
         readWarm(walk, "32.692");
         readWarm(
-                walk.add(new Event.Disposed(
+                walk.add(new Event.DispositionSigned(
                         1, Disposition.REPAIR, "Dressed and sprayed.", "Design office", Optional.of("A-7"))),
                 "32.688");
         return walk.add(new Event.Closed("Setter 1", SignedAs.MACHINED_AND_MEASURED))
@@ -167,8 +168,8 @@ enum Scene {
     }
 
     private static void readWarm(Records.Walk walk, String figure) {
-        walk.add(new Event.TemperatureTaken(1, Body.PART, Degrees.of("25", CELSIUS)))
-                .add(new Event.TemperatureTaken(1, Body.GAUGE, Degrees.of("20", CELSIUS)))
+        walk.add(new Event.TemperatureTaken(1, MeasuredBody.PART, Degrees.of("25", CELSIUS)))
+                .add(new Event.TemperatureTaken(1, MeasuredBody.GAUGE, Degrees.of("20", CELSIUS)))
                 .add(new Event.ReadingTaken(1, "1.1", mm(figure)))
                 .add(new Event.Answered(1, Question.GROOVES_TOUCHED, Answer.OPPOSITE_GROOVES));
     }
@@ -211,7 +212,7 @@ enum Scene {
                 .add(new Event.NoteMade(101, ANY_SIGN))
                 .add(new Event.NoteMade(0, String.join(" ", Collections.nCopies(120, SIXTY))))
                 .add(new Event.DoubtFlagged(202, String.join("", Collections.nCopies(40, unbroken))))
-                .add(new Event.Disposed(303, Disposition.SCRAP, ANY_SIGN + SIXTY + unbroken, unbroken))
+                .add(new Event.DispositionSigned(303, Disposition.SCRAP, ANY_SIGN + SIXTY + unbroken, unbroken))
                 .evidence();
     }
 

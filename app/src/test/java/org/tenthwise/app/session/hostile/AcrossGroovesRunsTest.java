@@ -17,10 +17,10 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.session.Asked;
-import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.Prompt;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
@@ -73,7 +73,7 @@ class AcrossGroovesRunsTest {
     private void run(long seed) throws Exception {
         Random random = new Random(seed);
         RunSession session =
-                new Shop(new MemoryLedger(), CLOCK).begin(new Beginning(PLAN, "1", "L-1", "Lathe 4", "Setter 1"));
+                new Runs(new MemoryLedger(), CLOCK).begin(new RunHeader(PLAN, "1", "L-1", "Lathe 4", "Setter 1"));
         for (int deed = 0; deed < DEEDS; deed++) {
             deed(session, random);
             List<Entry> entries = session.state().sheet().run().entries();
@@ -101,9 +101,9 @@ class AcrossGroovesRunsTest {
                 }
             }
             default -> {
-                if (session.state().asked() instanceof Asked.WhichGauge) {
+                if (session.state().asked() instanceof Prompt.WhichGauge) {
                     session.gauge().choose("G-1", Optional.empty());
-                } else if (session.state().asked() instanceof Asked.Answering) {
+                } else if (session.state().asked() instanceof Prompt.Answering) {
                     session.answer(random.nextBoolean() ? Answer.OPPOSITE_GROOVES : Answer.SQUARE_ACROSS);
                 } else {
                     session.enter(BigDecimal.valueOf(31_600 + random.nextInt(1_150), 3)

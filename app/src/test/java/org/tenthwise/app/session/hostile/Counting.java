@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -43,7 +43,7 @@ final class Counting {
                 || event instanceof Event.TemperatureTaken taken && taken.step() == step
                 || event instanceof Event.Answered answered && answered.step() == step
                 || event instanceof Event.PassBegun begun && begun.step() == step
-                || event instanceof Event.Disposed disposed
+                || event instanceof Event.DispositionSigned disposed
                         && disposed.step() == step
                         && CHANGING.contains(disposed.disposition())
                 || event instanceof Event.StruckOut out && stepOf(out.entry()) == step;
@@ -75,7 +75,7 @@ final class Counting {
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
             boolean anew = entry.event() instanceof Event.PassBegun begun && begun.step() == step.number()
-                    || entry.event() instanceof Event.Disposed disposed
+                    || entry.event() instanceof Event.DispositionSigned disposed
                             && disposed.step() == step.number()
                             && CHANGING.contains(disposed.disposition())
                     || step.restsOn().stream().anyMatch(on -> changes(entry, on));
@@ -122,7 +122,7 @@ final class Counting {
                 return figure;
             }
             BigDecimal moved = figure.subtract(millimetres(setting.zero().get()));
-            boolean falls = setting.gauge().sense().orElseThrow() == Sense.FALLS_WITH_SIZE;
+            boolean falls = setting.gauge().sense().orElseThrow() == ReadingDirection.FALLS_WITH_SIZE;
             return millimetres(setting.certified().orElseThrow()).add(falls ? moved.negate() : moved);
         }
     }
@@ -143,8 +143,8 @@ final class Counting {
         return answers;
     }
 
-    Map<Body, BigDecimal> temperatures(Facts step) {
-        Map<Body, BigDecimal> temperatures = new EnumMap<>(Body.class);
+    Map<MeasuredBody, BigDecimal> temperatures(Facts step) {
+        Map<MeasuredBody, BigDecimal> temperatures = new EnumMap<>(MeasuredBody.class);
         for (Entry entry : counting(step)) {
             if (entry.event() instanceof Event.TemperatureTaken taken && taken.step() == step.number()) {
                 temperatures.put(taken.of(), taken.read().celsius().degrees());

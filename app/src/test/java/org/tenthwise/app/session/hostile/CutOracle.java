@@ -199,7 +199,7 @@ final class CutOracle {
             } else if (counting.changes(entry, step.number())
                     || event instanceof Event.GaugeSet set && set.step() == step.number()
                     || event instanceof Event.GaugeChosen chosen && chosen.step() == step.number()
-                    || event instanceof Event.Disposed disposed && disposed.step() == step.number()) {
+                    || event instanceof Event.DispositionSigned disposed && disposed.step() == step.number()) {
                 signed = false;
             }
         }

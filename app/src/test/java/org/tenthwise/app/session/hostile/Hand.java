@@ -5,17 +5,17 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.tenthwise.app.session.Asked;
 import org.tenthwise.app.session.Objection;
+import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.CouldNotSave;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
@@ -32,11 +32,11 @@ final class Hand {
     private static final List<String> PERSONS = List.of("Setter 1", "Setter 2", "Inspector 1");
 
     private final RandomPlan plan;
-    private final Shop shop;
+    private final Runs shop;
     private final Random random;
     private RunSession session;
 
-    Hand(RandomPlan plan, Shop shop, RunSession session, Random random) {
+    Hand(RandomPlan plan, Runs shop, RunSession session, Random random) {
         this.plan = plan;
         this.shop = shop;
         this.session = session;
@@ -82,7 +82,7 @@ final class Hand {
             case 8 -> session.readingsFirst(random.nextBoolean());
             case 9, 10 -> session.cutOnThese(random.nextInt(9) == 0 ? " " : "The rest is behind the live centre");
             case 11 -> machine();
-            default -> session.temperature(random.nextBoolean() ? Body.PART : Body.GAUGE, degrees());
+            default -> session.temperature(random.nextBoolean() ? MeasuredBody.PART : MeasuredBody.GAUGE, degrees());
         }
     }
 
@@ -112,28 +112,28 @@ final class Hand {
     // what is asked
 
     private void whatIsAsked() throws CouldNotSave {
-        Asked asked = session.state().asked();
-        if (asked instanceof Asked.WhichGauge) {
+        Prompt asked = session.state().asked();
+        if (asked instanceof Prompt.WhichGauge) {
             session.gauge().choose("G-1", Optional.empty());
-        } else if (asked instanceof Asked.WhichSense) {
+        } else if (asked instanceof Prompt.WhichSense) {
             session.gauge().tellSense(random.nextBoolean());
-        } else if (asked instanceof Asked.SenseInFigures) {
+        } else if (asked instanceof Prompt.SenseInFigures) {
             session.gauge().confirmSense(random.nextInt(5) > 0);
-        } else if (asked instanceof Asked.Certified certified) {
+        } else if (asked instanceof Prompt.Certified certified) {
             enter(new BigDecimal(certified.nominal().text()).add(thousandths(3)).toPlainString());
-        } else if (asked instanceof Asked.Zero) {
+        } else if (asked instanceof Prompt.Zero) {
             enter(thousandths(5).toPlainString());
-        } else if (asked instanceof Asked.Reading reading
+        } else if (asked instanceof Prompt.Reading reading
                 && here().what() instanceof Facts.RunOut
                 && random.nextInt(6) == 0) {
             turn(reading);
-        } else if (asked instanceof Asked.Reading reading) {
+        } else if (asked instanceof Prompt.Reading reading) {
             enter(figure(reading.slot().key()));
-        } else if (asked instanceof Asked.Temperature) {
+        } else if (asked instanceof Prompt.Temperature) {
             enter(degrees());
-        } else if (asked instanceof Asked.Answering answering) {
+        } else if (asked instanceof Prompt.Answering answering) {
             session.answer(answer(answering.question()));
-        } else if (asked instanceof Asked.WhichRegister) {
+        } else if (asked instanceof Prompt.WhichRegister) {
             machine();
         } else {
             session.goOn();
@@ -141,7 +141,7 @@ final class Hand {
     }
 
     /** By angle first, or a first reading put to another place, often one that is none. */
-    private void turn(Asked.Reading reading) throws CouldNotSave {
+    private void turn(Prompt.Reading reading) throws CouldNotSave {
         if (reading.taken() == 0) {
             session.turn().sweep(random.nextInt(3) == 0);
         } else {
@@ -239,7 +239,7 @@ final class Hand {
         }
         BigDecimal over = size.subtract(
                 new BigDecimal(setting.get().certified().orElseThrow().text()));
-        boolean falls = setting.get().gauge().sense().orElseThrow() == Sense.FALLS_WITH_SIZE;
+        boolean falls = setting.get().gauge().sense().orElseThrow() == ReadingDirection.FALLS_WITH_SIZE;
         return new BigDecimal(setting.get().zero().get().text()).add(falls ? over.negate() : over);
     }
 

@@ -17,9 +17,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Line;
@@ -83,8 +83,8 @@ class HostileRunsTest {
         Random random = new Random(seed);
         RandomPlan plan = RandomPlan.of(random);
         MemoryLedger ledger = new MemoryLedger();
-        Shop shop = new Shop(ledger, CLOCK);
-        RunSession session = shop.begin(new Beginning(plan.plan(), "1", "L-1", "Lathe 4", "Setter 1"));
+        Runs shop = new Runs(ledger, CLOCK);
+        RunSession session = shop.begin(new RunHeader(plan.plan(), "1", "L-1", "Lathe 4", "Setter 1"));
         Hand hand = new Hand(plan, shop, session, random);
         Set<Long> looked = new HashSet<>();
         Map<String, Optional<Proposal>> proposed = new HashMap<>();
@@ -211,7 +211,7 @@ class HostileRunsTest {
                                             ? begun.step()
                                             : entry.event() instanceof Event.CutOnThese signed
                                                     ? signed.step()
-                                                    : entry.event() instanceof Event.Disposed disposed
+                                                    : entry.event() instanceof Event.DispositionSigned disposed
                                                             ? disposed.step()
                                                             : 0;
             if (step > 0 && !oracle.waitingFor(plan.facts(step)).isEmpty()) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.plan.Answer;
-import org.tenthwise.model.plan.Body;
+import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
@@ -106,7 +106,7 @@ final class Oracle {
 
     private boolean repaired(Facts step) {
         return entries.stream()
-                .anyMatch(entry -> entry.event() instanceof Event.Disposed disposed
+                .anyMatch(entry -> entry.event() instanceof Event.DispositionSigned disposed
                         && disposed.step() == step.number()
                         && disposed.disposition() == Disposition.REPAIR);
     }
@@ -114,7 +114,7 @@ final class Oracle {
     private Optional<Disposition> disposition(Facts step) {
         Optional<Disposition> inForce = Optional.empty();
         for (Entry entry : entries) {
-            if (entry.event() instanceof Event.Disposed disposed && disposed.step() == step.number()) {
+            if (entry.event() instanceof Event.DispositionSigned disposed && disposed.step() == step.number()) {
                 inForce = Optional.of(disposed.disposition());
             } else if (counting.changes(entry, step.number())
                     || step.restsOn().stream().anyMatch(on -> counting.changes(entry, on))) {
@@ -146,7 +146,7 @@ final class Oracle {
     /** The sizes at 20 °C, in the order of the slots; absent while a reading or a temperature is missing. */
     private Optional<List<BigDecimal>> sizes(Facts step, Facts.Size demanded) {
         Map<String, Counting.Read> read = counting.readings(step);
-        Map<Body, BigDecimal> warm = counting.temperatures(step);
+        Map<MeasuredBody, BigDecimal> warm = counting.temperatures(step);
         if (demanded.warm() && warm.size() < 2) {
             return Optional.empty();
         }
@@ -165,7 +165,7 @@ final class Oracle {
 
     /** The sizes that are read, at 20 °C where the temperatures are taken. */
     List<BigDecimal> read(Facts step, Facts.Size demanded) {
-        Map<Body, BigDecimal> warm = counting.temperatures(step);
+        Map<MeasuredBody, BigDecimal> warm = counting.temperatures(step);
         return counting.readings(step).values().stream()
                 .map(Counting.Read::size)
                 .map(size -> demanded.warm() && warm.size() == 2 ? atTwenty(size, warm) : size)
@@ -173,12 +173,13 @@ final class Oracle {
     }
 
     /** A gauge that has grown shows too little, a part that has grown is too big. */
-    private static BigDecimal atTwenty(BigDecimal size, Map<Body, BigDecimal> warm) {
-        BigDecimal part = BigDecimal.ONE.add(
-                PART_EXPANSION.multiply(PER_DEGREE).multiply(warm.get(Body.PART).subtract(TWENTY)));
+    private static BigDecimal atTwenty(BigDecimal size, Map<MeasuredBody, BigDecimal> warm) {
+        BigDecimal part = BigDecimal.ONE.add(PART_EXPANSION
+                .multiply(PER_DEGREE)
+                .multiply(warm.get(MeasuredBody.PART).subtract(TWENTY)));
         BigDecimal gauge = BigDecimal.ONE.add(GAUGE_EXPANSION
                 .multiply(PER_DEGREE)
-                .multiply(warm.get(Body.GAUGE).subtract(TWENTY)));
+                .multiply(warm.get(MeasuredBody.GAUGE).subtract(TWENTY)));
         return size.multiply(gauge).divide(part, EXACT);
     }
 

@@ -126,7 +126,7 @@ class CopiedTest {
                         + "It was left as it is. Allow writing to it, or copy it to where it can be written to, "
                         + "store.db-journal with it, and "
                         + "open the copy.",
-                new Trouble(StoreFile.of(store))
+                new StoreErrors(StoreFile.of(store))
                         .opening(new SQLiteException("", SQLiteErrorCode.SQLITE_READONLY_ROLLBACK))
                         .getMessage());
     }

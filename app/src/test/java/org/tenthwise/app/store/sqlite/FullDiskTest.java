@@ -95,7 +95,7 @@ class FullDiskTest {
         SQLITE_BUSY_SNAPSHOT, BUSY
         """)
     void whatStoodInTheWayIsTold(SQLiteErrorCode said, CouldNotSave.Reason reason) {
-        Trouble trouble = new Trouble(new StoreFile(folder.resolve("store.db")));
+        StoreErrors trouble = new StoreErrors(new StoreFile(folder.resolve("store.db")));
 
         CouldNotSave refusal = trouble.saving(new SQLiteException("", said));
 
@@ -109,13 +109,13 @@ class FullDiskTest {
         SQLiteException full = new SQLiteException("", SQLiteErrorCode.SQLITE_FULL);
         assertEquals(
                 "store.db was not made: the disk is full. Nothing is kept yet. Free some space, then open it again.",
-                new Trouble(StoreFile.of(store)).opening(full).getMessage());
+                new StoreErrors(StoreFile.of(store)).opening(full).getMessage());
 
         SqliteLedger.open(store).close();
         assertEquals(
                 "store.db was not opened: the disk is full. What is in it is safe. Free some space, then open it "
                         + "again.",
-                new Trouble(StoreFile.of(store)).opening(full).getMessage());
+                new StoreErrors(StoreFile.of(store)).opening(full).getMessage());
     }
 
     private static void pages(Connection connection, int most) throws SQLException {

@@ -12,7 +12,7 @@ import org.tenthwise.app.bench.BenchKind;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.Workshop;
-import org.tenthwise.app.ui.bench.SumShown.FieldShown;
+import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.run.Event;
 
@@ -80,7 +80,7 @@ class SumViewModelTest {
         assertTrue(sum.shownProperty().get().found().refused());
         assertEquals(
                 sum.shownProperty().get().found().sentence(),
-                ((SumShown.Hand.Pad) sum.shownProperty().get().hand()).line());
+                ((BenchFormState.Hand.Pad) sum.shownProperty().get().hand()).line());
         sum.sign();
         assertFalse(field(sum, "u_temp").refused());
         assertTrue(sum.shownProperty().get().found().sentence().isEmpty());
@@ -119,7 +119,7 @@ class SumViewModelTest {
         enter(sum, "0.004", "0.001");
         assertEquals(
                 "Readings at 180°, 3 of 4",
-                ((SumShown.Hand.Pad) sum.shownProperty().get().hand()).asked());
+                ((BenchFormState.Hand.Pad) sum.shownProperty().get().hand()).asked());
         type(sum, "9");
         sum.takeBack();
         sum.takeBack();

@@ -70,7 +70,7 @@ class DisposeViewModelTest {
         type("Design office");
         model.form().goOn();
         assertEquals(
-                Optional.of(new Event.Disposed(
+                Optional.of(new Event.DispositionSigned(
                         13, Disposition.USE_AS_IS, "Key is fitted to it", "Design office", Optional.of("C-117"))),
                 session.state().line().disposed());
         assertTrue(session.state().line().settled());
@@ -111,7 +111,7 @@ class DisposeViewModelTest {
         type("Inspector 1");
         model.form().goOn();
         assertEquals(
-                Optional.of(new Event.Disposed(13, Disposition.SCRAP, "Past size", "Inspector 1")),
+                Optional.of(new Event.DispositionSigned(13, Disposition.SCRAP, "Past size", "Inspector 1")),
                 session.state().line().disposed());
     }
 

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.text.GaugeWords;
@@ -82,7 +82,7 @@ class GaugeViewModelTest {
         RunSession session = workshop.atTheBore("014", "0.013");
         choose(card(session), 0);
         assertEquals(List.of("back"), workshop.asked);
-        assertInstanceOf(Asked.Certified.class, session.state().asked());
+        assertInstanceOf(Prompt.Certified.class, session.state().asked());
     }
 
     @Test

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.StepForm;
@@ -24,7 +24,7 @@ class OtherGaugeViewModelTest {
         "BG-9".chars().mapToObj(Character::toString).forEach(model.form()::character);
         model.form().goOn();
         assertEquals(
-                new Asked.WhichSense("BG-9", GaugeKind.BORE_GAUGE),
+                new Prompt.WhichSense("BG-9", GaugeKind.BORE_GAUGE),
                 session.state().asked());
         assertEquals(List.of("back"), workshop.asked);
         assertEquals(

@@ -20,7 +20,7 @@ import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.Workshop;
-import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.run.SignedAs;
@@ -83,7 +83,7 @@ class HomeViewModelTest {
     @Test
     void nothingIsSaidAboutRunsAndPartsBeforeTheyWereLookedUp() {
         Deque<Runnable> toDo = new ArrayDeque<>();
-        Errands slow = new Errands(new Background(toDo::add, Runnable::run), workshop.words, workshop);
+        LedgerTasks slow = new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop);
         HomeViewModel model = new HomeViewModel(
                 workshop.shop, Catalogue::ofDemoParts, slow, workshop.words, workshop, Workshop.CLOCK);
         model.load();

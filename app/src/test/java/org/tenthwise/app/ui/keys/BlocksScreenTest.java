@@ -86,7 +86,7 @@ class BlocksScreenTest extends ScreenTest {
             line.setMaxWidth(Double.MAX_VALUE);
             line.textProperty().bind(model.typedProperty());
             VBox root =
-                    new VBox(16, line, new Letters(model, words, new Key(Key.Kind.COMMIT, "Take it", model::enter)));
+                    new VBox(16, line, new LetterPad(model, words, new Key(Key.Kind.COMMIT, "Take it", model::enter)));
             root.setPadding(new Insets(24));
             return new Shown(root, model);
         });
@@ -113,8 +113,8 @@ class BlocksScreenTest extends ScreenTest {
                             "Not saved",
                             "Your readings are still here. Free some space, then try again.",
                             List.of(
-                                    new Message.Reply("Leave it", () -> {}),
-                                    new Message.Reply("Try again", () -> {}))));
+                                    new Message.MessageKey("Leave it", () -> {}),
+                                    new Message.MessageKey("Try again", () -> {}))));
             return pad(window, new KeypadViewModel(entered::add));
         });
     }

@@ -11,11 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.tenthwise.app.picture.Anchor;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Label;
-import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Point;
 import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.TextMetrics;
 
 class PictureViewTest {
 
@@ -40,7 +40,7 @@ class PictureViewTest {
     @Test
     void thePictureIsDrawnAtTheSizeOfTheViewInTheColoursOfTheTheme() {
         List<Integer> colours = Toolkit.on(() -> {
-            PictureView view = new PictureView(new ScreenFaces(), new Lettering());
+            PictureView view = new PictureView(new ScreenFaces(), new TextMetrics());
             Scene scene = new Scene(new StackPane(view), 200, 100);
             view.show(HALF);
             int day = colour(scene);
@@ -53,7 +53,7 @@ class PictureViewTest {
     @Test
     void whatThePictureShowsIsSaid() {
         assertEquals("Half a room", Toolkit.on(() -> {
-            PictureView view = new PictureView(new ScreenFaces(), new Lettering());
+            PictureView view = new PictureView(new ScreenFaces(), new TextMetrics());
             view.show(HALF);
             return view.getAccessibleText();
         }));
@@ -62,7 +62,7 @@ class PictureViewTest {
     @Test
     void aClearedViewShowsNothing() {
         int colour = Toolkit.on(() -> {
-            PictureView view = new PictureView(new ScreenFaces(), new Lettering());
+            PictureView view = new PictureView(new ScreenFaces(), new TextMetrics());
             Scene scene = new Scene(new StackPane(view), 200, 100);
             view.show(HALF);
             colour(scene);

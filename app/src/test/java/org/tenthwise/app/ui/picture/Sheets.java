@@ -15,10 +15,10 @@ import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Frame;
-import org.tenthwise.app.picture.Lettering;
 import org.tenthwise.app.picture.Palette;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.picture.TextMetrics;
 
 /** Draws pictures on a canvas without a window and saves them, to be looked at. */
 public final class Sheets {
@@ -26,7 +26,7 @@ public final class Sheets {
     private static final Path TO = Path.of("target", "screens", "pictures");
 
     private final ScreenFaces faces = new ScreenFaces();
-    private final Lettering lettering = new Lettering();
+    private final TextMetrics lettering = new TextMetrics();
 
     /** Saves {@code name-day.png} or {@code name-night.png}. */
     public BufferedImage save(String name, Picture picture, Frame frame, Palette palette) {

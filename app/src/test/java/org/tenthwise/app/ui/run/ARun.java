@@ -6,9 +6,9 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.tenthwise.app.DemoPlans;
-import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
@@ -33,7 +33,7 @@ final class ARun implements AutoCloseable {
     ARun(Path store, Plan plan) throws Exception {
         ledger = SqliteLedger.open(store);
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
-        session = new Shop(ledger, clock).begin(new Beginning(plan, "014", "AB-7731", "Lathe 4", "Setter 2"));
+        session = new Runs(ledger, clock).begin(new RunHeader(plan, "014", "AB-7731", "Lathe 4", "Setter 2"));
     }
 
     /** The first operation passed, and the step {@code step} in hand. */

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.Prompt;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.run.SignedAs;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Answers, temperatures and passes on the run screen, and where what is found leads. */
 class AnswerHandlingTest extends RunAtHand {
@@ -30,7 +30,7 @@ class AnswerHandlingTest extends RunAtHand {
             press(scene, "commit");
             press(scene, "reply-0");
         });
-        assertTrue(run.session.state().asked() instanceof Asked.Temperature);
+        assertTrue(run.session.state().asked() instanceof Prompt.Temperature);
     }
 
     @Test
@@ -42,9 +42,9 @@ class AnswerHandlingTest extends RunAtHand {
             type(scene, "0.015\n0.014\n0.011\n0.013\n");
         });
         assertEquals(4, run.session.state().pass().readings().size());
-        assertTrue(run.session.state().asked() instanceof Asked.Temperature);
+        assertTrue(run.session.state().asked() instanceof Prompt.Temperature);
         assertEquals(
-                Standing.OPEN, run.session.state().line().finding().verdict().standing());
+                VerdictKind.OPEN, run.session.state().line().finding().verdict().standing());
     }
 
     @Test
@@ -61,7 +61,7 @@ class AnswerHandlingTest extends RunAtHand {
                 run.session.state().pass().temperatures().stream()
                         .map(taken -> taken.read().toString())
                         .toList());
-        assertTrue(run.session.state().asked() instanceof Asked.Reading);
+        assertTrue(run.session.state().asked() instanceof Prompt.Reading);
     }
 
     @Test
@@ -77,7 +77,7 @@ class AnswerHandlingTest extends RunAtHand {
         run(() -> {
             Scene scene = opened().scene();
             press(scene, "reply-1");
-            assertTrue(run.session.state().asked() instanceof Asked.Certified);
+            assertTrue(run.session.state().asked() instanceof Prompt.Certified);
             assertTrue(scene.lookup("#digit-0").getParent().getParent().isMouseTransparent());
         });
     }
@@ -108,7 +108,7 @@ class AnswerHandlingTest extends RunAtHand {
             type(scene, "0.015\n0.003\n0.012\n0.001\n");
         });
         assertEquals(
-                Standing.PASS, run.session.state().line().finding().verdict().standing());
+                VerdictKind.PASS, run.session.state().line().finding().verdict().standing());
     }
 
     @Test
@@ -153,19 +153,20 @@ class AnswerHandlingTest extends RunAtHand {
     }
 
     private String remarks() {
-        return new Showing(words).of(run.session.state()).found().remarks();
+        return new RunPresenter(words).of(run.session.state()).found().remarks();
     }
 
     private String next() {
-        return new Showing(words).of(run.session.state()).found().next();
+        return new RunPresenter(words).of(run.session.state()).found().next();
     }
 
     @Test
     void aPlugThatWaitsForItsBoreLeadsThere() throws Exception {
         run.setUpAndGoTo(ARun.PLUG).enter("29.990", "29.990");
         run.session.answer(Answer.FREELY);
-        RunShown.Commit commit = new Showing(words).of(run.session.state()).first();
-        assertEquals(RunShown.Act.GO_TO, commit.act());
+        RunScreenState.Commit commit =
+                new RunPresenter(words).of(run.session.state()).first();
+        assertEquals(RunScreenState.Act.GO_TO, commit.act());
         assertEquals(ARun.BORE, commit.step());
     }
 
@@ -186,7 +187,7 @@ class AnswerHandlingTest extends RunAtHand {
         run.session.strikeOut(
                 run.session.state().pass().readings().get(0).entry().seq(), "Chip under the anvil");
         run.session.flagDoubt("Anvil worn?");
-        String remarks = new Showing(words).of(run.session.state()).found().remarks();
+        String remarks = new RunPresenter(words).of(run.session.state()).found().remarks();
         assertTrue(remarks.startsWith("Doubt: “Anvil worn?”. 1 struck out."), remarks);
     }
 
@@ -195,6 +196,6 @@ class AnswerHandlingTest extends RunAtHand {
         run.setUpAndGoTo(8);
         assertEquals(
                 "48.30 to 48.60 mm",
-                new Showing(words).of(run.session.state()).inHand().drawing());
+                new RunPresenter(words).of(run.session.state()).inHand().drawing());
     }
 }

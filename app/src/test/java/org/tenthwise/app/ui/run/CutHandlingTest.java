@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.ui.run.RunShown.Act;
-import org.tenthwise.app.ui.run.RunShown.Meaning;
+import org.tenthwise.app.ui.run.RunScreenState.Act;
+import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event.PassBegun.Why;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * The keys of cutting, under a double tap and a gauge that types fast. Outside Ø48, 47.980 to 48.000, guard band 0.003,
@@ -86,8 +86,8 @@ class CutHandlingTest extends RunAtHand {
         run.session.again(Why.CUT);
         assertFalse(atOnce().shownProperty().get().found().remarks().contains("Cut 1"));
         run.enter("47.992", "47.992", "47.992", "47.992");
-        RunShown.Found found = atOnce().shownProperty().get().found();
-        assertEquals(Standing.PASS, found.standing());
+        RunScreenState.Found found = atOnce().shownProperty().get().found();
+        assertEquals(VerdictKind.PASS, found.standing());
         assertTrue(found.remarks().contains("Cut 1: asked 0.110, came off 0.108."), found::remarks);
     }
 
@@ -131,12 +131,12 @@ class CutHandlingTest extends RunAtHand {
         clock.hold();
         RunViewModel model = atOnce();
         sends(model, "48.032\n48.030\n48.031\n48.032\n");
-        RunShown.Panel.Ask asked =
-                (RunShown.Panel.Ask) model.shownProperty().get().panel();
+        RunScreenState.Panel.Ask asked =
+                (RunScreenState.Panel.Ask) model.shownProperty().get().panel();
         assertEquals("Lathe 4: does its X offset count in diameters or in radii?", asked.words());
         assertEquals(
                 List.of("In diameters", "In radii"),
-                asked.replies().stream().map(RunShown.Reply::label).toList());
+                asked.replies().stream().map(RunScreenState.Reply::label).toList());
         assertEquals(Act.WAIT, big(model));
         model.reply(new Meaning.Counts(Register.RADIUS));
         assertEquals(null, counts(), "the answer lay under the finger that typed");

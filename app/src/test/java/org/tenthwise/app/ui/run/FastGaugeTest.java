@@ -20,16 +20,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.Background;
-import org.tenthwise.app.session.Beginning;
+import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
 import org.tenthwise.app.ui.Ways;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
-import org.tenthwise.app.ui.shell.Errands;
+import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
@@ -79,8 +79,8 @@ class FastGaugeTest extends ScreenTest {
                 .mapToObj("47.9%04d"::formatted)
                 .toList();
         try (SqliteLedger ledger = SqliteLedger.open(dir.resolve(first + ".db"))) {
-            RunSession session = new Shop(ledger, watch)
-                    .begin(new Beginning(plan((figures + PLACES - 1) / PLACES), "1", "L", "", "Setter 2"));
+            RunSession session = new Runs(ledger, watch)
+                    .begin(new RunHeader(plan((figures + PLACES - 1) / PLACES), "1", "L", "", "Setter 2"));
             watch.hold();
             run(() -> {
                 Window window = window(Display.DAY);
@@ -140,7 +140,7 @@ class FastGaugeTest extends ScreenTest {
     private RunViewModel model(Window window, RunSession session) {
         Ways ways = new Ways();
         ways.passedOn = window.shell()::tell;
-        Errands errands = new Errands(new Background(work::add, Runnable::run), words, ways);
+        LedgerTasks errands = new LedgerTasks(new Background(work::add, Runnable::run), words, ways);
         return new RunViewModel(session, session.state(), errands, ways, words, watch);
     }
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.ui.shell.Message;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** Figures on the run screen: by its keys, by a keyboard and by a gauge that types. */
 class FigureHandlingTest extends RunAtHand {
@@ -63,7 +63,7 @@ class FigureHandlingTest extends RunAtHand {
             Scene scene = opened().scene();
             type(scene, "48.310\n");
             assertEquals(
-                    Standing.PASS,
+                    VerdictKind.PASS,
                     run.session.state().line().finding().verdict().standing());
             type(scene, "47.990\n47.991\n");
         });

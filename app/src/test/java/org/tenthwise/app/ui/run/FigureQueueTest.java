@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.Prompt;
 import org.tenthwise.model.plan.Answer;
 
 /**
@@ -198,10 +198,10 @@ class FigureQueueTest extends RunAtHand {
         model.press();
         clock.pass(399);
         model.press();
-        assertTrue(run.session.state().asked() instanceof Asked.Zero);
+        assertTrue(run.session.state().asked() instanceof Prompt.Zero);
         clock.pass(1);
         model.press();
-        assertTrue(run.session.state().asked() instanceof Asked.SenseInFigures);
+        assertTrue(run.session.state().asked() instanceof Prompt.SenseInFigures);
     }
 
     @Test

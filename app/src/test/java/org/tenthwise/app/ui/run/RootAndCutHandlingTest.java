@@ -9,12 +9,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.ui.run.RunShown.Act;
+import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * What is said of a cut over wires, and by which key it is taken, where the root of the thread goes down with it: 16.5
@@ -61,8 +61,8 @@ class RootAndCutHandlingTest extends RunAtHand {
         assertTrue(next.endsWith("The root goes down with it: after the cut measure check 1 again too."), next);
         run.session.again(Why.CUT);
         run.enter("20.400");
-        RunShown.Found found = atOnce().shownProperty().get().found();
-        assertEquals(Standing.PASS, found.standing());
+        RunScreenState.Found found = atOnce().shownProperty().get().found();
+        assertEquals(VerdictKind.PASS, found.standing());
         String stale = "The root was measured before the last cut, which can take it down too: measure check 1 again.";
         assertTrue(found.remarks().startsWith(stale), found.remarks());
         run.session.goTo(1);

@@ -308,7 +308,7 @@ class RunScreenTest extends RunAtHand {
                         "Not taken",
                         "Something else is asked now. Look at it, then read again. Not taken: 47.990, 47.991, "
                                 + "47.992, 47.993, 47.994.",
-                        List.of(new Message.Reply("Understood", () -> {})))));
+                        List.of(new Message.MessageKey("Understood", () -> {})))));
     }
 
     @Test

@@ -7,13 +7,13 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
-import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.ui.run.RunShown.Meaning;
+import org.tenthwise.app.ui.run.RunScreenState.Meaning;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** A second tap that comes before the first is on the disk, where yes is the good answer to both of two questions. */
 class SecondTapTest extends RunAtHand {
@@ -65,9 +65,9 @@ class SecondTapTest extends RunAtHand {
     void itDoesNotSpeakForTheEndThatNobodyTried() {
         model.reply(new Meaning.Answered(Answer.YES));
         model.reply(new Meaning.Answered(Answer.YES));
-        assertEquals(new Asked.Answering(Question.NOT_GO_STAYS_OUT), kept().asked());
+        assertEquals(new Prompt.Answering(Question.NOT_GO_STAYS_OUT), kept().asked());
         model.reply(new Meaning.Answered(Answer.NO));
-        assertEquals(Standing.FAIL, kept().line().finding().verdict().standing());
+        assertEquals(VerdictKind.FAIL, kept().line().finding().verdict().standing());
     }
 
     @Test
@@ -75,7 +75,7 @@ class SecondTapTest extends RunAtHand {
         model.reply(new Meaning.Answered(Answer.YES));
         kept();
         model.reply(new Meaning.Answered(Answer.YES));
-        assertEquals(Standing.PASS, kept().line().finding().verdict().standing());
+        assertEquals(VerdictKind.PASS, kept().line().finding().verdict().standing());
         model.press();
         model.press();
         assertEquals(2, kept().inHand().number());

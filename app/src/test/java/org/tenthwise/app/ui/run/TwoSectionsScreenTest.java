@@ -71,9 +71,10 @@ class TwoSectionsScreenTest extends RunAtHand {
     }
 
     private List<String> keys() {
-        RunShown shown = atOnce().shownProperty().get();
+        RunScreenState shown = atOnce().shownProperty().get();
         return List.of(
-                big(), shown.allowed().otherWay().map(RunShown.OtherWay::label).orElse("Read again"));
+                big(),
+                shown.allowed().otherWay().map(RunScreenState.OtherWay::label).orElse("Read again"));
     }
 
     private void swept(Holding holding) throws Exception {

@@ -13,29 +13,29 @@ import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.picture.Lettering;
-import org.tenthwise.app.session.Asked;
+import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Background;
-import org.tenthwise.app.session.Shop;
+import org.tenthwise.app.session.Prompt;
+import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
 import org.tenthwise.app.ui.Ways;
 import org.tenthwise.app.ui.picture.ScreenFaces;
-import org.tenthwise.app.ui.shell.Errands;
-import org.tenthwise.app.ui.theme.Pictures;
+import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.checklists.catalogue.DemoPart;
-import org.tenthwise.checklists.rules.Sample;
+import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
-import org.tenthwise.model.verdict.Standing;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /**
  * The demo's screw carrier from its first check to its last on the run screen: by its keys, by keyboard, by a gauge
@@ -149,7 +149,7 @@ class WholePartTest extends ScreenTest {
 
     /** @param kept what the ledger should hold of a figure */
     private void walk(Hand hand, UnaryOperator<String> kept) throws Exception {
-        Sample sample =
+        ReadingsFile sample =
                 ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), PLAN)).sample();
         Path store = dir.resolve("s.db");
         try (ARun run = new ARun(store, PLAN)) {
@@ -166,11 +166,11 @@ class WholePartTest extends ScreenTest {
             assertEquals(
                     done(sample.events(), kept),
                     done(ledger.entries(id).stream().map(Entry::event).toList(), text -> text));
-            Sheet sheet = Shop.sheet(ledger, id);
+            Sheet sheet = Runs.sheet(ledger, id);
             assertEquals(PLAN.steps().size(), sheet.lines().size());
             sheet.lines()
                     .forEach(line -> assertEquals(
-                            Standing.PASS,
+                            VerdictKind.PASS,
                             line.finding().verdict().standing(),
                             line.step().name()));
         }
@@ -178,10 +178,11 @@ class WholePartTest extends ScreenTest {
 
     private Scene opened(ARun run) {
         Window window = window(Display.DAY);
-        Errands errands = new Errands(new Background(Runnable::run, Runnable::run), words, ways);
+        LedgerTasks errands = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, ways);
         RunViewModel model = new RunViewModel(run.session, run.session.state(), errands, ways, words, new Watch());
         window.shell()
-                .show(new RunScreen(model, new Pictures(new ScreenFaces(), new Lettering(), window.look()), words));
+                .show(new RunScreen(
+                        model, new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()), words));
         settle(window.scene());
         return window.scene();
     }
@@ -201,7 +202,7 @@ class WholePartTest extends ScreenTest {
             goTo(hand, scene, run, answered.step());
             hand.press(scene, "reply-" + answered.question().answers().indexOf(answered.answer()));
         } else if (event instanceof Event.PassBegun) {
-            if (run.session.state().asked() instanceof Asked.WhichRegister) {
+            if (run.session.state().asked() instanceof Prompt.WhichRegister) {
                 hand.press(scene, "reply-" + Register.DIAMETER.ordinal());
             }
             goOn(hand, scene);
@@ -217,15 +218,16 @@ class WholePartTest extends ScreenTest {
         if (setting.gauge().sense().isPresent() || setting.certified().isPresent()) {
             goTo(hand, scene, run, set.step());
         }
-        if (run.session.state().asked() instanceof Asked.WhichSense) {
+        if (run.session.state().asked() instanceof Prompt.WhichSense) {
             setting.gauge()
                     .sense()
-                    .ifPresent(sense -> hand.press(scene, sense == Sense.FALLS_WITH_SIZE ? "reply-0" : "reply-1"));
+                    .ifPresent(sense ->
+                            hand.press(scene, sense == ReadingDirection.FALLS_WITH_SIZE ? "reply-0" : "reply-1"));
         }
         setting.certified().ifPresent(certified -> hand.enter(scene, certified.text()));
         setting.zero().ifPresent(zero -> {
             hand.enter(scene, zero.text());
-            if (run.session.state().asked() instanceof Asked.SenseInFigures) {
+            if (run.session.state().asked() instanceof Prompt.SenseInFigures) {
                 hand.press(scene, "reply-0");
             }
         });

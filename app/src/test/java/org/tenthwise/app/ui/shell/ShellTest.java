@@ -129,8 +129,8 @@ class ShellTest extends ScreenTest {
                     "First",
                     "It stays.",
                     List.of(
-                            new Message.Reply("No", () -> happened.add("no")),
-                            new Message.Reply("Yes", () -> happened.add("yes")))));
+                            new Message.MessageKey("No", () -> happened.add("no")),
+                            new Message.MessageKey("Yes", () -> happened.add("yes")))));
             shell.trouble();
             shell.show(new Plain("run"));
             assertEquals(List.of("No", "Yes"), keys(shell.scene()));

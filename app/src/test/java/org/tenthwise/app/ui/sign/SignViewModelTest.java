@@ -64,7 +64,7 @@ class SignViewModelTest {
     @Test
     void whatFailedStandsBeforeWhatIsOnlyOpen() {
         List<String> numbers =
-                model.mattersValue().getValue().stream().map(Matter::number).toList();
+                model.mattersValue().getValue().stream().map(OpenIssue::number).toList();
         assertEquals(List.of("13", "6", "7"), numbers.subList(0, 3));
     }
 

@@ -11,7 +11,7 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.StepForm;
-import org.tenthwise.app.ui.shell.Journey.Saying;
+import org.tenthwise.app.ui.shell.Navigator.Saying;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 

@@ -1,7 +1,7 @@
 package org.tenthwise.model.compute.comparison;
 
 import java.math.BigDecimal;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.quantity.Length;
 
 /**
@@ -25,12 +25,12 @@ public final class FromMaster {
      * @param reading on the work
      * @param zero reading on the master
      */
-    public static Length size(Length certified, Sense sense, Length reading, Length zero) {
+    public static Length size(Length certified, ReadingDirection sense, Length reading, Length zero) {
         return certified.plus(correction(sense, reading, zero));
     }
 
     /** How much larger than the master the work is. */
-    public static Length correction(Sense sense, Length reading, Length zero) {
+    public static Length correction(ReadingDirection sense, Length reading, Length zero) {
         return reading.minus(zero).times(BigDecimal.valueOf(sense.sign()));
     }
 }

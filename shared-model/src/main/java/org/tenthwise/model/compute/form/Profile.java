@@ -16,39 +16,39 @@ record Profile(List<Length> sizes) {
     }
 
     /** Named by the rule in {@link WallForm#of}. */
-    Shape shape(Length noticeable) {
+    WallShape shape(Length noticeable) {
         if (!differ(sizes, noticeable)) {
-            return Shape.EVEN;
+            return WallShape.EVEN;
         }
         return threeDepthsOrMore(noticeable).orElseGet(() -> betweenTheEnds(noticeable));
     }
 
-    private Optional<Shape> threeDepthsOrMore(Length noticeable) {
+    private Optional<WallShape> threeDepthsOrMore(Length noticeable) {
         if (sizes.size() < 3) {
             return Optional.empty();
         }
         List<Length> rest = sizes.subList(1, sizes.size());
         if (first().minus(Length.greatest(rest)).isAbove(noticeable) && !differ(rest, noticeable)) {
-            return Optional.of(Shape.BELL_MOUTH);
+            return Optional.of(WallShape.BELL_MOUTH);
         }
         List<Length> inner = sizes.subList(1, sizes.size() - 1);
         List<Length> ends = List.of(first(), last());
         boolean waist = Length.least(ends).minus(Length.least(inner)).isAbove(noticeable);
         boolean barrel = Length.greatest(inner).minus(Length.greatest(ends)).isAbove(noticeable);
         if (waist && barrel) {
-            return Optional.of(Shape.UNEVEN);
+            return Optional.of(WallShape.UNEVEN);
         }
         if (waist) {
-            return Optional.of(Shape.WAIST);
+            return Optional.of(WallShape.WAIST);
         }
-        return barrel ? Optional.of(Shape.BARREL) : Optional.empty();
+        return barrel ? Optional.of(WallShape.BARREL) : Optional.empty();
     }
 
-    private Shape betweenTheEnds(Length noticeable) {
+    private WallShape betweenTheEnds(Length noticeable) {
         if (!taper().abs().isAbove(noticeable)) {
-            return Shape.UNEVEN;
+            return WallShape.UNEVEN;
         }
-        return taper().signum() < 0 ? Shape.TAPER_IN : Shape.TAPER_OUT;
+        return taper().signum() < 0 ? WallShape.TAPER_IN : WallShape.TAPER_OUT;
     }
 
     private Length first() {

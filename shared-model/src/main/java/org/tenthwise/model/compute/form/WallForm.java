@@ -26,7 +26,7 @@ import org.tenthwise.model.quantity.Length;
  * at the machine, and so is the naming of shapes; no standard fixes it. Two-point diameters do not see an odd number of
  * lobes.
  */
-public record WallForm(Optional<Length> taper, Optional<Length> outOfRound, Optional<Shape> shape) {
+public record WallForm(Optional<Length> taper, Optional<Length> outOfRound, Optional<WallShape> shape) {
 
     /**
      * The shape is named by the first that holds, of mean sizes from the least depth to the greatest, where "more" and

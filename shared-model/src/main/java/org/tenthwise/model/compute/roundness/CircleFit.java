@@ -50,16 +50,16 @@ public record CircleFit(
     }
 
     /** Why there is no fit for readings at these angles; absent if there is one. */
-    public static Optional<Refusal> refusal(List<BigDecimal> anglesDegrees) {
+    public static Optional<UnfitAngles> refusal(List<BigDecimal> anglesDegrees) {
         TreeSet<BigDecimal> directions = new TreeSet<>();
         anglesDegrees.forEach(angle -> directions.add(Angle.inOneTurn(angle)));
         if (directions.size() < 3) {
-            return Optional.of(Refusal.FEWER_THAN_THREE_ANGLES);
+            return Optional.of(UnfitAngles.FEWER_THAN_THREE_ANGLES);
         }
         BigDecimal before = directions.last().subtract(Angle.FULL_TURN);
         for (BigDecimal direction : directions) {
             if (direction.subtract(before).compareTo(Angle.HALF_TURN) >= 0) {
-                return Optional.of(Refusal.GAP_OF_HALF_A_TURN);
+                return Optional.of(UnfitAngles.GAP_OF_HALF_A_TURN);
             }
             before = direction;
         }

@@ -10,8 +10,8 @@ import org.tenthwise.model.thread.ScrewThread;
 /**
  * The least wire that clears the root of a thread and lies on its flanks.
  *
- * <p>The wire w with {@link RootClearance} = M(w) / 2 − w − root / 2 = 0, M by {@link OverWires} at a given pitch
- * diameter. A larger wire lies higher, so the room grows with w, and halving between least and greatest wire of
+ * <p>The wire w with {@link RootClearance} = M(w) / 2 − w − root / 2 = 0, M by {@link MeasurementOverWires} at a given
+ * pitch diameter. A larger wire lies higher, so the room grows with w, and halving between least and greatest wire of
  * {@link WireSizes} finds it.
  *
  * <p>A diameter, rounded up to 1 µm, or 0.0001 in where the thread is asked for in inches.
@@ -52,14 +52,14 @@ public final class ClearingWire {
 
     private static boolean restsOnTheRoot(ScrewThread thread, Length pitchDiameter, Length root, Length wire) {
         return liesOnTheFlanks(thread, pitchDiameter, wire)
-                && RootClearance.of(new OverWires(thread, wire).overWires(pitchDiameter), wire, root)
+                && RootClearance.of(new MeasurementOverWires(thread, wire).overWires(pitchDiameter), wire, root)
                                 .signum()
                         <= 0;
     }
 
     private static boolean liesOnTheFlanks(ScrewThread thread, Length pitchDiameter, Length wire) {
         try {
-            new OverWires(thread, wire).overWires(pitchDiameter);
+            new MeasurementOverWires(thread, wire).overWires(pitchDiameter);
             return true;
         } catch (IllegalArgumentException tooThick) {
             return false;

@@ -16,7 +16,8 @@ import org.tenthwise.model.thread.ThreadForm;
  * <p>Diameters, to 1 nm, each in proportion to the pitch.
  *
  * <p>Holds for a lead angle of nought and is what the handbooks list for every lead angle. At 5° of lead the wire that
- * touches at the pitch line is 0.4 % less: see {@link TouchingWire}; {@link OverWires} looks at the thread as it is.
+ * touches at the pitch line is 0.4 % less: see {@link TouchingWire}; {@link MeasurementOverWires} looks at the thread
+ * as it is.
  *
  * <p>Source: best wire, ASME B1.2 and Machinery's Handbook, 31st ed., p. 2127; least and greatest from the geometry of
  * the basic form. The stub form has a lower crest above its pitch line, so its least and greatest are less; and its

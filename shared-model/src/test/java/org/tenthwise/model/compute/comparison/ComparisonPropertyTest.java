@@ -9,7 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.BigRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 
@@ -40,7 +40,7 @@ class ComparisonPropertyTest {
             @ForAll @BigRange(min = "-1", max = "1") @Scale(4) BigDecimal reading,
             @ForAll @BigRange(min = "-1", max = "1") @Scale(4) BigDecimal zero,
             @ForAll @BigRange(min = "-1", max = "1") @Scale(4) BigDecimal more,
-            @ForAll Sense sense) {
+            @ForAll ReadingDirection sense) {
         Length certified = new Length(master);
         Length size = FromMaster.size(certified, sense, new Length(reading), new Length(zero));
         assertEquals(

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.model.gauge.Sense;
+import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -25,7 +25,7 @@ class FromMasterTest {
         MILLIMETRE, 40.0016, RISES_WITH_SIZE, 0.009,   0.002,  40.0086
         """)
     void sizeIsTheCertifiedSizeAndWhatTheGaugeShowsBesides(
-            Unit unit, String certified, Sense sense, String reading, String zero, String size) {
+            Unit unit, String certified, ReadingDirection sense, String reading, String zero, String size) {
         assertEquals(
                 Length.of(size, unit),
                 FromMaster.size(Length.of(certified, unit), sense, Length.of(reading, unit), Length.of(zero, unit)));
@@ -35,7 +35,7 @@ class FromMasterTest {
     void theReadingOnTheMasterGivesTheMaster() {
         Length certified = Length.of("35.0012", Unit.MILLIMETRE);
         Length zero = Length.of("-0.003", Unit.MILLIMETRE);
-        for (Sense sense : Sense.values()) {
+        for (ReadingDirection sense : ReadingDirection.values()) {
             assertEquals(certified, FromMaster.size(certified, sense, zero, zero));
         }
     }
@@ -44,7 +44,11 @@ class FromMasterTest {
     void correctionTurnsItsSignWithTheSense() {
         Length reading = Length.of("0.009", Unit.MILLIMETRE);
         Length zero = Length.of("0.002", Unit.MILLIMETRE);
-        assertEquals(Length.of("0.007", Unit.MILLIMETRE), FromMaster.correction(Sense.RISES_WITH_SIZE, reading, zero));
-        assertEquals(Length.of("-0.007", Unit.MILLIMETRE), FromMaster.correction(Sense.FALLS_WITH_SIZE, reading, zero));
+        assertEquals(
+                Length.of("0.007", Unit.MILLIMETRE),
+                FromMaster.correction(ReadingDirection.RISES_WITH_SIZE, reading, zero));
+        assertEquals(
+                Length.of("-0.007", Unit.MILLIMETRE),
+                FromMaster.correction(ReadingDirection.FALLS_WITH_SIZE, reading, zero));
     }
 }

@@ -58,7 +58,7 @@ class WallFormTest {
         30.010;30.0115;30.0125;30.0115, 0.0015, UNEVEN
         30.009;30.010;30.020,         0.011,  TAPER_OUT
         """)
-    void theWayTheSizeGoesHasAName(String sizes, String taper, Shape shape) {
+    void theWayTheSizeGoesHasAName(String sizes, String taper, WallShape shape) {
         WallForm form = WallForm.of(downTheWall(sizes), NOTICEABLE);
         assertEquals(Optional.of(mm(taper)), form.taper());
         assertEquals(Optional.of(shape), form.shape());
@@ -82,7 +82,7 @@ class WallFormTest {
                 NOTICEABLE);
         assertEquals(Optional.of(mm("-0.008")), form.taper());
         assertEquals(Optional.of(mm("0.006")), form.outOfRound());
-        assertEquals(Optional.of(Shape.TAPER_IN), form.shape());
+        assertEquals(Optional.of(WallShape.TAPER_IN), form.shape());
     }
 
     @Test

@@ -190,13 +190,13 @@ class CircleFitTest {
         0;120;240,       none
         300;60;540,      none
         """)
-    void anglesThatDoNotSettleTheCentreAreRefused(String angles, Refusal refusal) {
+    void anglesThatDoNotSettleTheCentreAreRefused(String angles, UnfitAngles refusal) {
         assertEquals(Optional.ofNullable(refusal), CircleFit.refusal(angles(angles)));
     }
 
     @Test
     void noAnglesAreRefused() {
-        assertEquals(Optional.of(Refusal.FEWER_THAN_THREE_ANGLES), CircleFit.refusal(List.of()));
+        assertEquals(Optional.of(UnfitAngles.FEWER_THAN_THREE_ANGLES), CircleFit.refusal(List.of()));
     }
 
     @Test

@@ -25,7 +25,7 @@ class ClearingWireTest {
     }
 
     private static Length room(ScrewThread thread, Length pitchDiameter, Length root, Length wire) {
-        return RootClearance.of(new OverWires(thread, wire).overWires(pitchDiameter), wire, root);
+        return RootClearance.of(new MeasurementOverWires(thread, wire).overWires(pitchDiameter), wire, root);
     }
 
     @ParameterizedTest
@@ -64,7 +64,7 @@ class ClearingWireTest {
     void aWireThatIsRoundedUpMustStillLieOnTheFlanks(String clearing, String wire) {
         ScrewThread thread = new ScrewThread(ThreadForm.TRAPEZOIDAL, millimetres("40"), millimetres("7"), 1);
         Length clears = millimetres(clearing);
-        Length root = new OverWires(thread, clears)
+        Length root = new MeasurementOverWires(thread, clears)
                 .overWires(thread.basicPitchDiameter())
                 .minus(clears.plus(clears));
         assertEquals(

@@ -42,7 +42,7 @@ class RootClearanceTest {
             double clearance) {
         ScrewThread thread = LeadAngleTest.inches(form, diameter, tpi, 1);
         Length wire = WireSizes.of(thread).best();
-        Length over = new OverWires(thread, wire).overWires(Length.of(pitchDiameter, Unit.INCH));
+        Length over = new MeasurementOverWires(thread, wire).overWires(Length.of(pitchDiameter, Unit.INCH));
         assertEquals(
                 clearance,
                 RootClearance.of(over, wire, Length.of(minorDiameter, Unit.INCH))

@@ -19,8 +19,8 @@ class WireSeatTest {
         return Length.of(figure, Unit.MILLIMETRE);
     }
 
-    private static OverWires over(String wire) {
-        return new OverWires(Groove.of(LARGE), mm(wire), LARGE.basicPitchDiameter());
+    private static MeasurementOverWires over(String wire) {
+        return new MeasurementOverWires(Groove.of(LARGE), mm(wire), LARGE.basicPitchDiameter());
     }
 
     @ParameterizedTest

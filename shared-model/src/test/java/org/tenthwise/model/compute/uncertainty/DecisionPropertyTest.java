@@ -16,8 +16,8 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Judge;
-import org.tenthwise.model.verdict.Standing;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
 
 /** What holds for every size, every limit and every uncertainty. */
 class DecisionPropertyTest {
@@ -73,9 +73,9 @@ class DecisionPropertyTest {
             @ForAll @BigRange(min = "9", max = "11") @Scale(4) BigDecimal size,
             @ForAll @BigRange(min = "0", max = "0.25") @Scale(4) BigDecimal one,
             @ForAll @BigRange(min = "0", max = "0.25") @Scale(4) BigDecimal other) {
-        Standing wide = judge(one.max(other)).of(new Length(size)).standing();
-        Standing narrow = judge(one.min(other)).of(new Length(size)).standing();
-        assertTrue(wide == narrow || wide == Standing.UNPROVEN, narrow + " became " + wide);
+        VerdictKind wide = judge(one.max(other)).of(new Length(size)).standing();
+        VerdictKind narrow = judge(one.min(other)).of(new Length(size)).standing();
+        assertTrue(wide == narrow || wide == VerdictKind.UNPROVEN, narrow + " became " + wide);
     }
 
     @Property
@@ -143,8 +143,8 @@ class DecisionPropertyTest {
     }
 
     private static int rank(Judge judge, Length size) {
-        Standing standing = judge.of(size).standing();
-        return standing == Standing.PASS ? 0 : standing == Standing.UNPROVEN ? 1 : 2;
+        VerdictKind standing = judge.of(size).standing();
+        return standing == VerdictKind.PASS ? 0 : standing == VerdictKind.UNPROVEN ? 1 : 2;
     }
 
     private static double within(double mean, double deviation, double from, double to) {

@@ -49,7 +49,7 @@ final class AcmeLimits {
     private final BigDecimal clearance;
     private final BigDecimal crest;
     private final BigDecimal tolerance;
-    private final Drafted drafted = new Drafted(Unit.INCH);
+    private final LimitsBuilder drafted = new LimitsBuilder(Unit.INCH);
 
     AcmeLimits(ThreadDesignation designation) {
         ScrewThread thread = designation.thread();
@@ -65,10 +65,10 @@ final class AcmeLimits {
                 : NARROW_CLEARANCE;
         this.crest = stub ? pitch.multiply(CREST) : pitch.multiply(CREST).max(LEAST_CREST);
         this.tolerance = tolerance(designation.threadClass().pitchGrade(), diameter.doubleValue(), pitch.doubleValue());
-        drafted.remark(!ThreadSeries.lists(thread), Remark.NOT_IN_SERIES)
-                .remark(stub && designation.threadClass().pitchGrade() > 2, Remark.CLASS_NOT_LISTED)
-                .remark(thread.starts() > 1, Remark.AS_FOR_ONE_START)
-                .remark(stub || designation.side().equals(Optional.of(ThreadSide.INTERNAL)), Remark.RECALLED);
+        drafted.remark(!ThreadSeries.lists(thread), LimitsRemark.NOT_IN_SERIES)
+                .remark(stub && designation.threadClass().pitchGrade() > 2, LimitsRemark.CLASS_NOT_LISTED)
+                .remark(thread.starts() > 1, LimitsRemark.AS_FOR_ONE_START)
+                .remark(stub || designation.side().equals(Optional.of(ThreadSide.INTERNAL)), LimitsRemark.RECALLED);
     }
 
     ThreadLimits on(ThreadSide side) {
@@ -83,7 +83,7 @@ final class AcmeLimits {
         BigDecimal minorTolerance = stub ? tolerance : tolerance.multiply(ROOT);
         return drafted.major(inch(diameter), inch(diameter.subtract(crest)))
                 .minor(minorMax, inch(minorMax.subtract(minorTolerance)))
-                .withPitch(pitchMax, inch(pitchMax.subtract(tolerance)), allowance, Standing.FORMULA);
+                .withPitch(pitchMax, inch(pitchMax.subtract(tolerance)), allowance, LimitsBasis.FORMULA);
     }
 
     private ThreadLimits internal() {
@@ -91,7 +91,7 @@ final class AcmeLimits {
         BigDecimal pitchMin = inch(basicPitch);
         return drafted.major(inch(majorMin.add(stub ? tolerance : clearance)), inch(majorMin))
                 .minor(inch(basicMinor.add(crest)), inch(basicMinor))
-                .withPitch(pitchMin.add(inch(tolerance)), pitchMin, BigDecimal.ZERO, Standing.FORMULA);
+                .withPitch(pitchMin.add(inch(tolerance)), pitchMin, BigDecimal.ZERO, LimitsBasis.FORMULA);
     }
 
     private static BigDecimal tolerance(int number, double diameter, double pitch) {

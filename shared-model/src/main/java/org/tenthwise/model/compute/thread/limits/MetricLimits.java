@@ -42,7 +42,7 @@ final class MetricLimits {
     private final ThreadClass threadClass;
     private final BigDecimal exactPitchDiameter;
     private final BigDecimal basicMinor;
-    private final Drafted drafted = new Drafted(Unit.MILLIMETRE);
+    private final LimitsBuilder drafted = new LimitsBuilder(Unit.MILLIMETRE);
 
     MetricLimits(ThreadDesignation designation) {
         this.diameter = designation.thread().diameter().in(Unit.MILLIMETRE);
@@ -50,8 +50,8 @@ final class MetricLimits {
         this.threadClass = designation.threadClass();
         this.exactPitchDiameter = diameter.subtract(PITCH_LINE.multiply(pitch));
         this.basicMinor = millimetre(diameter.subtract(DEPTH_OF_THREAD.multiply(pitch)));
-        drafted.remark(!ThreadSeries.lists(designation.thread()), Remark.NOT_IN_SERIES)
-                .remark(designation.thread().starts() > 1, Remark.AS_FOR_ONE_START);
+        drafted.remark(!ThreadSeries.lists(designation.thread()), LimitsRemark.NOT_IN_SERIES)
+                .remark(designation.thread().starts() > 1, LimitsRemark.AS_FOR_ONE_START);
     }
 
     ThreadLimits on(ThreadSide side) {
@@ -76,8 +76,8 @@ final class MetricLimits {
                 exactPitchDiameter.subtract(deviation).subtract(tolerance).subtract(ROUNDED_ROOT.multiply(pitch)));
         return drafted.major(major, major.subtract(majorTolerance))
                 .minor(basicMinor.subtract(deviation), roundedRoot)
-                .remark(true, Remark.MINOR_FLAT_AND_ROUNDED)
-                .withPitch(pitchMax, pitchMax.subtract(tolerance), deviation, Standing.TABLE);
+                .remark(true, LimitsRemark.MINOR_FLAT_AND_ROUNDED)
+                .withPitch(pitchMax, pitchMax.subtract(tolerance), deviation, LimitsBasis.TABLE);
     }
 
     private ThreadLimits internal(BigDecimal deviation) {
@@ -91,7 +91,7 @@ final class MetricLimits {
         BigDecimal pitchMin = millimetre(exactPitchDiameter).add(deviation);
         return drafted.majorLeast(millimetre(diameter.add(deviation)))
                 .minor(minor.add(minorTolerance), minor)
-                .withPitch(pitchMin.add(tolerance), pitchMin, deviation, Standing.TABLE);
+                .withPitch(pitchMin.add(tolerance), pitchMin, deviation, LimitsBasis.TABLE);
     }
 
     private String grade() {

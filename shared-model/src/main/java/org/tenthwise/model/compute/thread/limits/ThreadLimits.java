@@ -23,8 +23,8 @@ public record ThreadLimits(
         Optional<Length> minorMin,
         Length allowance,
         Unit unit,
-        Standing standing,
-        List<Remark> remarks) {
+        LimitsBasis standing,
+        List<LimitsRemark> remarks) {
 
     /**
      * @throws IllegalArgumentException if a least limit is not more than nought: the thread is too coarse for its

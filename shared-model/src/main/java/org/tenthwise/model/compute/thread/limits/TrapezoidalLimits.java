@@ -48,7 +48,7 @@ final class TrapezoidalLimits {
     private final BigDecimal basicPitch;
     private final BigDecimal basicMinor;
     private final BigDecimal bothClearances;
-    private final Drafted drafted = new Drafted(Unit.MILLIMETRE);
+    private final LimitsBuilder drafted = new LimitsBuilder(Unit.MILLIMETRE);
 
     TrapezoidalLimits(ThreadDesignation designation) {
         this.diameter = designation.thread().diameter().in(Unit.MILLIMETRE);
@@ -58,11 +58,11 @@ final class TrapezoidalLimits {
         this.basicPitch = millimetre(diameter.subtract(pitch.multiply(HALF)));
         this.basicMinor = millimetre(diameter.subtract(pitch));
         this.bothClearances = byPitch("ac", "clearance at the crest").multiply(TWO);
-        drafted.remark(!ThreadSeries.lists(designation.thread()), Remark.NOT_IN_SERIES)
-                .remark(designation.thread().starts() > 1, Remark.WIDENED_FOR_STARTS)
+        drafted.remark(!ThreadSeries.lists(designation.thread()), LimitsRemark.NOT_IN_SERIES)
+                .remark(designation.thread().starts() > 1, LimitsRemark.WIDENED_FOR_STARTS)
                 .remark(
                         !threadClass.text().equals(CHECKED_CLASS) || pitch.compareTo(COARSEST_CHECKED) > 0,
-                        Remark.RECALLED);
+                        LimitsRemark.RECALLED);
     }
 
     ThreadLimits on(ThreadSide side) {
@@ -81,14 +81,17 @@ final class TrapezoidalLimits {
                         minor,
                         minor.subtract(micrometre(oneStart.multiply(ROOT))).subtract(deviation))
                 .withPitch(
-                        pitchMax, pitchMax.subtract(micrometre(oneStart.multiply(factor))), deviation, Standing.TABLE);
+                        pitchMax,
+                        pitchMax.subtract(micrometre(oneStart.multiply(factor))),
+                        deviation,
+                        LimitsBasis.TABLE);
     }
 
     private ThreadLimits internal() {
         BigDecimal tolerance = micrometre(pitchTolerance(PITCH_INTERNAL).multiply(factor));
         return drafted.majorLeast(millimetre(diameter.add(bothClearances)))
                 .minor(basicMinor.add(byPitch("minor", "tolerance of the minor diameter")), basicMinor)
-                .withPitch(basicPitch.add(tolerance), basicPitch, BigDecimal.ZERO, Standing.TABLE);
+                .withPitch(basicPitch.add(tolerance), basicPitch, BigDecimal.ZERO, LimitsBasis.TABLE);
     }
 
     private BigDecimal pitchTolerance(RangeTable table) {

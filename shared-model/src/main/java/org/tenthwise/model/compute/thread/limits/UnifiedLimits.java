@@ -45,7 +45,7 @@ final class UnifiedLimits {
     private final BigDecimal diameter;
     private final BigDecimal pitch;
     private final ThreadClass threadClass;
-    private final Drafted drafted = new Drafted(Unit.INCH);
+    private final LimitsBuilder drafted = new LimitsBuilder(Unit.INCH);
     private final BigDecimal engagedTolerance;
 
     UnifiedLimits(ThreadDesignation designation) {
@@ -58,13 +58,13 @@ final class UnifiedLimits {
                 && designation.thread().threadsToTheInch().compareTo(BigDecimal.valueOf(COARSEST_SERIES)) <= 0;
         boolean oneDiameter = graded || coarse;
         this.engagedTolerance = tolerance(oneDiameter ? diameter : pitch.multiply(BigDecimal.valueOf(9)));
-        drafted.remark(series.isEmpty(), Remark.NOT_IN_SERIES)
+        drafted.remark(series.isEmpty(), LimitsRemark.NOT_IN_SERIES)
                 .remark(
                         threadClass.pitchGrade() == 1 && !(graded && diameter.compareTo(QUARTER_INCH) >= 0),
-                        Remark.CLASS_NOT_LISTED)
-                .remark(designation.thread().starts() > 1, Remark.AS_FOR_ONE_START)
-                .remark(oneDiameter, Remark.ENGAGED_ONE_DIAMETER)
-                .remark(!oneDiameter, Remark.ENGAGED_NINE_PITCHES);
+                        LimitsRemark.CLASS_NOT_LISTED)
+                .remark(designation.thread().starts() > 1, LimitsRemark.AS_FOR_ONE_START)
+                .remark(oneDiameter, LimitsRemark.ENGAGED_ONE_DIAMETER)
+                .remark(!oneDiameter, LimitsRemark.ENGAGED_NINE_PITCHES);
     }
 
     ThreadLimits on(ThreadSide side) {
@@ -85,15 +85,15 @@ final class UnifiedLimits {
         BigDecimal pitchMax = basicPitch.subtract(allowance);
         return drafted.major(major, major.subtract(majorTolerance))
                 .minorGreatest(inch(major.subtract(ROUNDED_ROOT.multiply(pitch))))
-                .remark(true, Remark.MINOR_FOR_REFERENCE)
-                .withPitch(pitchMax, pitchMax.subtract(tolerance), allowance, Standing.FORMULA);
+                .remark(true, LimitsRemark.MINOR_FOR_REFERENCE)
+                .withPitch(pitchMax, pitchMax.subtract(tolerance), allowance, LimitsBasis.FORMULA);
     }
 
     private ThreadLimits internal(BigDecimal basicPitch, BigDecimal tolerance) {
         UnifiedNutBore bore = UnifiedNutBore.of(diameter, pitch, threadClass.pitchGrade());
         return drafted.majorLeast(inch(diameter))
                 .minor(bore.greatest(), bore.least())
-                .withPitch(basicPitch.add(tolerance), basicPitch, BigDecimal.ZERO, Standing.FORMULA);
+                .withPitch(basicPitch.add(tolerance), basicPitch, BigDecimal.ZERO, LimitsBasis.FORMULA);
     }
 
     private BigDecimal tolerance(BigDecimal engaged) {

@@ -41,8 +41,8 @@ class ThreadLimitsPropertyTest {
         for (ThreadSide side : ThreadSide.values()) {
             for (String name : classes(thread, side)) {
                 ThreadLimits limits = limits(thread, name, side);
-                boolean doubtful = limits.remarks().contains(Remark.CLASS_NOT_LISTED);
-                assertEquals(doubtful, limits.standing() == Standing.PROPOSAL);
+                boolean doubtful = limits.remarks().contains(LimitsRemark.CLASS_NOT_LISTED);
+                assertEquals(doubtful, limits.standing() == LimitsBasis.PROPOSAL);
             }
         }
     }

@@ -95,7 +95,7 @@ class ThreadLimitsTest {
             BigDecimal minorMax,
             BigDecimal minorMin) {
         assertLimits(Unit.MILLIMETRE, limits(thread), majorMax, majorMin, pitchMax, pitchMin, minorMax, minorMin);
-        assertEquals(Standing.TABLE, limits(thread).standing());
+        assertEquals(LimitsBasis.TABLE, limits(thread).standing());
     }
 
     /**
@@ -143,7 +143,7 @@ class ThreadLimitsTest {
             BigDecimal minorMin) {
         ThreadLimits limits = ThreadLimits.of(ThreadDesignation.read(thread).on(side));
         assertLimits(Unit.INCH, limits, majorMax, majorMin, pitchMax, pitchMin, minorMax, minorMin);
-        assertEquals(Standing.FORMULA, limits.standing());
+        assertEquals(LimitsBasis.FORMULA, limits.standing());
     }
 
     /**
@@ -201,8 +201,8 @@ class ThreadLimitsTest {
     /** ASME B1.8 lists class 2G alone. */
     @Test
     void onlyTheCloserClassesOfStubAcmeAreNotListed() {
-        assertFalse(screw("3/8-12 STUB ACME-2G").remarks().contains(Remark.CLASS_NOT_LISTED));
-        assertTrue(screw("3/8-12 STUB ACME-3G").remarks().contains(Remark.CLASS_NOT_LISTED));
+        assertFalse(screw("3/8-12 STUB ACME-2G").remarks().contains(LimitsRemark.CLASS_NOT_LISTED));
+        assertTrue(screw("3/8-12 STUB ACME-3G").remarks().contains(LimitsRemark.CLASS_NOT_LISTED));
     }
 
     /** Machinery's Handbook, 27th ed., table 10, p. 1841. The upper end of a range belongs to it. */
@@ -251,7 +251,7 @@ class ThreadLimitsTest {
         ThreadLimits limits = limits(thread);
         assertEquals(Length.of(tolerance, Unit.MILLIMETRE), limits.pitchTolerance());
         assertEquals(limits("Tr 40x7-7e").minorMin(), limits.minorMin());
-        assertTrue(limits.remarks().contains(Remark.WIDENED_FOR_STARTS));
+        assertTrue(limits.remarks().contains(LimitsRemark.WIDENED_FOR_STARTS));
     }
 
     @ParameterizedTest
@@ -266,9 +266,9 @@ class ThreadLimitsTest {
         "Tr16x3-7e, NOT_IN_SERIES",
         "2.875-0.4P-0.8L-ACME-3G, AS_FOR_ONE_START"
     })
-    void whatTheStandardDoesNotListIsAProposal(String thread, Remark remark) {
+    void whatTheStandardDoesNotListIsAProposal(String thread, LimitsRemark remark) {
         ThreadLimits limits = screw(thread);
-        assertEquals(Standing.PROPOSAL, limits.standing());
+        assertEquals(LimitsBasis.PROPOSAL, limits.standing());
         assertTrue(limits.remarks().contains(remark), () -> limits.remarks().toString());
     }
 
@@ -281,7 +281,7 @@ class ThreadLimitsTest {
         "9/16-24 UNEF-2A, ENGAGED_NINE_PITCHES",
         "1-14 UNS-2A, ENGAGED_NINE_PITCHES"
     })
-    void theLengthOfEngagementGoesByTheSeries(String thread, Remark remark) {
+    void theLengthOfEngagementGoesByTheSeries(String thread, LimitsRemark remark) {
         assertTrue(limits(thread).remarks().contains(remark));
     }
 

@@ -1,0 +1,222 @@
+package org.tenthwise.app;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javafx.application.Platform;
+import org.tenthwise.app.command.Client;
+import org.tenthwise.app.demo.DemoWalk;
+import org.tenthwise.app.device.Display;
+import org.tenthwise.app.device.KeptLook;
+import org.tenthwise.app.device.Pauses;
+import org.tenthwise.app.device.Storage;
+import org.tenthwise.app.device.Windowing;
+import org.tenthwise.app.export.RecordName;
+import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.picture.ScreenFaces;
+import org.tenthwise.app.ui.shell.Shell;
+import org.tenthwise.app.ui.theme.Look;
+import org.tenthwise.app.ui.theme.LookStore;
+import org.tenthwise.app.ui.theme.Theme;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.checklists.rules.ReadingsFile;
+import org.tenthwise.checklists.rules.SampleReader;
+import org.tenthwise.checklists.rules.SampleReading;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.record.Sheet;
+
+/** The client in a window, or, for a walk by itself, in one nobody sees. */
+final class DesktopClient implements Client {
+
+    private static final int ROUNDS = 4;
+
+    private final Windowing windowing;
+    private final Storage storage;
+    private final Display display;
+    private final Pauses pauses;
+    private final LastResort lastResort;
+    private final Words words;
+    private final ScreensOf screens;
+
+    DesktopClient(
+            Windowing windowing,
+            Storage storage,
+            Display display,
+            Pauses pauses,
+            LastResort lastResort,
+            Words words,
+            ScreensOf screens) {
+        this.windowing = windowing;
+        this.storage = storage;
+        this.display = display;
+        this.pauses = pauses;
+        this.lastResort = lastResort;
+        this.words = words;
+        this.screens = screens;
+    }
+
+    /** What is started over an open ledger, for a shell, a look and the place where files lie. */
+    interface ScreensOf {
+        ClientSession.Screens of(Shell shell, Look look, ClientPaths place);
+    }
+
+    @Override
+    public boolean hasDisplay() {
+        return windowing.hasDisplay();
+    }
+
+    @Override
+    public void open(Optional<Path> store, Optional<Path> plans) throws Exception {
+        Path own = storage.folder();
+        LedgerThread thread = new LedgerThread();
+        ClientPaths place = new ClientPaths(
+                store.orElseGet(() -> own.resolve("tenthwise.db")),
+                Optional.of(plans.orElseGet(() -> own.resolve("plans"))),
+                storage.records());
+        show(place, new KeptLook(own.resolve("look.properties"), thread), thread);
+    }
+
+    @Override
+    public void openDemo(Path store, Path records) throws Exception {
+        show(
+                new ClientPaths(store, Optional.empty(), records),
+                LookStore.inMemory(LookStore.Kept.PLAIN),
+                new LedgerThread());
+    }
+
+    private void show(ClientPaths place, LookStore looks, LedgerThread thread) throws Exception {
+        Window window = new Window(display);
+        try {
+            ClientSession opened = open(window, place, looks, thread);
+            pauses.onPause(() -> finish(thread));
+            window.awaitClosed();
+            lastResort.leadNowhere();
+            opened.end();
+        } finally {
+            thread.end();
+            window.close();
+        }
+    }
+
+    /** From the background a tablet may take the client away without asking. */
+    private void finish(LedgerThread thread) {
+        try {
+            thread.rest();
+        } catch (Exception e) {
+            lastResort.uncaughtException(Thread.currentThread(), e);
+        }
+    }
+
+    private ClientSession open(Window window, ClientPaths place, LookStore looks, LedgerThread thread)
+            throws Exception {
+        ClientSession opened = window.open(
+                size -> {
+                    Look look = new Look(looks);
+                    Shell shell = new Shell(new Theme(look, new ScreenFaces()), words, size.width(), size.height());
+                    return new ClientSession(shell, look, words, place.store(), thread, screens.of(shell, look, place));
+                },
+                made -> made.shell().scene());
+        lastResort.leadTo(() -> Platform.runLater(opened.shell()::trouble));
+        Platform.runLater(opened::begin);
+        return opened;
+    }
+
+    @Override
+    public List<String> walkDemo(Path folder) throws Exception {
+        withoutDisplay();
+        Plan plan = DemoPart.SCREW_CARRIER.plan();
+        ReadingsFile sample =
+                ((SampleReading.Good) new SampleReader().read(DemoPart.SCREW_CARRIER.passingReadings(), plan)).sample();
+        Path store = free(folder);
+        Path pictures = Files.createDirectories(folder.resolve("pictures"));
+        LedgerThread thread = new LedgerThread();
+        Window window = new Window(Display.plain());
+        try {
+            ClientSession opened = open(
+                    window,
+                    new ClientPaths(store, Optional.empty(), folder),
+                    LookStore.inMemory(LookStore.Kept.PLAIN),
+                    thread);
+            List<Path> taken = new DemoWalk(
+                            opened.shell().scene(),
+                            opened.look().nightProperty(),
+                            () -> rest(thread, window),
+                            words,
+                            plan,
+                            sample,
+                            pictures)
+                    .walk();
+            Sheet sheet = thread.ask(() -> {
+                List<String> runs = opened.ledger().runs();
+                return Runs.sheet(opened.ledger(), runs.get(runs.size() - 1));
+            });
+            Path record = folder.resolve(thread.ask(() -> RecordName.of(
+                    sheet.run().id(), opened.ledger().runHead(sheet.run().id()))));
+            opened.end();
+            if (!sheet.conformsUncontested()) {
+                throw new IllegalStateException("The walk ended with: " + new Sentences(words).outcome(sheet));
+            }
+            return said(sheet, store, record, pictures, taken);
+        } finally {
+            thread.end();
+            window.close();
+        }
+    }
+
+    /** @param record the name of its files without their endings */
+    private List<String> said(Sheet sheet, Path store, Path record, Path pictures, List<Path> taken) {
+        return List.of(
+                "%s rev %s, serial %s: %d steps. %s"
+                        .formatted(
+                                sheet.plan().part().number(),
+                                sheet.plan().part().revision(),
+                                sheet.run().begun().serial(),
+                                sheet.lines().size(),
+                                new Sentences(words).outcome(sheet)),
+                "Store:    %s".formatted(store),
+                "Record:   %s"
+                        .formatted(String.join(
+                                ", ",
+                                Stream.of(".pdf", ".csv", ".json")
+                                        .map(ending -> record + ending)
+                                        .toList())),
+                "Pictures: %s (%d, by day and by night)".formatted(pictures, taken.size()));
+    }
+
+    /** A name nothing lies under yet, so that no walk gets into the store of another. */
+    private static Path free(Path folder) {
+        return IntStream.iterate(1, i -> i + 1)
+                .mapToObj(i -> folder.resolve(i == 1 ? "demo.db" : "demo-%d.db".formatted(i)))
+                .filter(path -> Files.notExists(path))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Has JavaFX draw into memory; before its first class is touched. */
+    private static void withoutDisplay() {
+        System.setProperty("glass.platform", "Monocle");
+        System.setProperty("monocle.platform", "Headless");
+        System.setProperty("prism.order", "sw");
+        System.setProperty("java.awt.headless", "true");
+    }
+
+    /** Several times, as what comes back from the one thread may give work to the other. */
+    private static void rest(LedgerThread thread, Window window) {
+        try {
+            for (int i = 0; i < ROUNDS; i++) {
+                thread.rest();
+                window.rest();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("The walk was broken off", e);
+        } catch (Exception e) {
+            throw new IllegalStateException("The ledger does not come to rest", e);
+        }
+    }
+}

@@ -1,0 +1,146 @@
+package org.tenthwise.app.export.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.gauge.ReadingDirection;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.Plausible;
+import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
+
+/** The figures and short words of one characteristic as the table has room for them. */
+final class FigureText {
+
+    private final Words words;
+
+    FigureText(Words words) {
+        this.words = words;
+    }
+
+    /** The limits one under the other, the greater on top; nothing where nothing is measured. */
+    List<String> limits(Step step) {
+        return StepFigures.limits(step).map(this::limits).orElse(List.of());
+    }
+
+    private List<String> limits(Limits limits) {
+        Optional<String> upper = limits.upper().map(Figures::written);
+        Optional<String> lower = limits.lower().map(Figures::written);
+        if (upper.isPresent() && lower.isPresent()) {
+            return List.of(upper.get(), lower.get());
+        }
+        return List.of(upper.map(u -> words.say("record.at-most", u))
+                .orElseGet(() -> words.say("record.at-least", lower.orElseThrow())));
+    }
+
+    /**
+     * What the gauge was set on, what it read there, and whether its number falls as the size grows, a line each;
+     * nothing for a gauge that reads the size itself.
+     */
+    List<String> setOn(Setting setting, Step step) {
+        List<String> said = new ArrayList<>();
+        Unit unit = StepFigures.limits(step).map(Limits::unit).orElseThrow();
+        setting.reference().ifPresent(said::add);
+        setting.certified()
+                .ifPresent(certified -> said.add(words.say("record.set-on.size", Figures.read(certified, unit))));
+        setting.zero().ifPresent(zero -> said.add(words.say("record.set-on.zero", Figures.read(zero, unit))));
+        setting.gauge()
+                .sense()
+                .filter(ReadingDirection.FALLS_WITH_SIZE::equals)
+                .ifPresent(falls -> said.add(words.say("record.set-on.falls")));
+        return said;
+    }
+
+    /**
+     * The same for a reading, with what wires make it bigger by: without that a reading over wires and its size do not
+     * add up.
+     */
+    List<String> setOn(Finding finding, Measured measured, Setting setting) {
+        List<String> said = setOn(setting, finding.step());
+        if (finding instanceof WiresFinding) {
+            said.add(words.say(
+                    "record.set-on.wires", StepFigures.of(finding, measured).overWires(measured)));
+        }
+        return said;
+    }
+
+    /** The parts of a correction that has two. */
+    List<String> parts(Finding finding, Measured measured) {
+        if (measured.forTemperature().isEmpty() || measured.forContact().isEmpty()) {
+            return List.of();
+        }
+        StepFigures figures = StepFigures.of(finding, measured);
+        return List.of(
+                words.say(
+                        "record.part.temperature",
+                        figures.signed(measured.forTemperature().get())),
+                words.say(
+                        "record.part.contact",
+                        figures.signed(measured.forContact().get())));
+    }
+
+    /** What the size was corrected by, and what that makes. */
+    static StepFigures.Sum sum(Finding finding, Measured measured) {
+        return StepFigures.of(finding, measured).sum(measured);
+    }
+
+    /** How far from which limit in two words; what is missing or held; what was signed. */
+    List<String> beside(Line line) {
+        List<String> said = new ArrayList<>();
+        Verdict verdict = line.finding().verdict();
+        if (verdict.standing() == VerdictKind.OPEN) {
+            said.add(open(line));
+        }
+        if (Plausible.spoils(line.finding())) {
+            said.add(words.say("record.far-off"));
+        }
+        verdict.margin().ifPresent(margin -> said.add(margin(line.finding(), margin)));
+        line.disposed().ifPresent(disposed -> said.add(words.say("record.short-disposition", disposed.disposition())));
+        if (line.repaired()
+                && line.disposed()
+                        .filter(disposed -> disposed.disposition() == Disposition.REPAIR)
+                        .isEmpty()) {
+            said.add(words.say("record.repaired"));
+        }
+        return said;
+    }
+
+    /** Why it is open: shut, readings to take, or another check that has to come first. */
+    private String open(Line line) {
+        if (line.held()) {
+            return words.say("record.held");
+        }
+        int missing = line.finding().missing();
+        return missing > 0
+                ? words.say("record.to-take", missing)
+                : words.say("record.waits-for", line.step().check().restsOn().get(0));
+    }
+
+    private String margin(Finding finding, Verdict.Margin margin) {
+        if (margin.distance().signum() == 0) {
+            return words.say("record.on-limit");
+        }
+        String distance = StepFigures.of(finding).distance(margin.distance());
+        if (margin.inside()) {
+            return words.say("record.inside", distance);
+        }
+        return words.say(words.key("record.outside", margin.limit()), distance);
+    }
+
+    /** A length as it was written, with its unit. */
+    static String written(Written written) {
+        return Figures.written(written) + " " + written.unit().symbol();
+    }
+}

@@ -1,0 +1,87 @@
+package org.tenthwise.app.export.pdf;
+
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.tenthwise.app.export.Evidence;
+import org.tenthwise.app.text.Sentences;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+
+/** What the sections of a record are written from, and in which words. */
+final class RecordContext {
+
+    /** Year first, so that no reader takes the day for the month (ISO 8601). */
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss xxx");
+
+    private final Evidence evidence;
+    private final Words words;
+    private final Sentences sentences;
+
+    RecordContext(Evidence evidence, Words words) {
+        this.evidence = evidence;
+        this.words = words;
+        this.sentences = new Sentences(words);
+    }
+
+    Evidence evidence() {
+        return evidence;
+    }
+
+    Sheet sheet() {
+        return evidence.sheet();
+    }
+
+    Plan plan() {
+        return evidence.sheet().plan();
+    }
+
+    Words words() {
+        return words;
+    }
+
+    Sentences sentences() {
+        return sentences;
+    }
+
+    String say(String key, Object... fillings) {
+        return words.say(key, fillings);
+    }
+
+    /** The part with its revision, as every page names it. */
+    String part() {
+        return say("record.part-rev", plan().part().number(), plan().part().revision());
+    }
+
+    static String time(OffsetDateTime at) {
+        return at.format(TIME);
+    }
+
+    String kind(GaugeKind kind) {
+        return words.say("gauge-kind", kind);
+    }
+
+    /** What a step is that is no characteristic; nothing for one that is. */
+    String aside(Step step) {
+        return step.stepClass() == StepClass.DRAWING ? "" : words.say("record.class", step.stepClass());
+    }
+
+    /** Who, when, and where in the ledger. */
+    String signed(String by, Entry entry) {
+        return say("record.signed", by, time(entry.at()), entry.seq());
+    }
+
+    /** The last entry of a kind. */
+    Optional<Entry> last(Predicate<Event> wanted) {
+        List<Entry> entries = sheet().run().entries();
+        return entries.stream().filter(entry -> wanted.test(entry.event())).reduce((earlier, later) -> later);
+    }
+}

@@ -1,0 +1,111 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.plan.Place;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.run.Run;
+
+/** Turns the readings of a characteristic, and the cuts before them, into columns of a strip. */
+final class ColumnsPictureFactory {
+
+    private static final int MOST_EARLIER = 3;
+
+    private final Words words;
+    private final StepFigures figures;
+
+    ColumnsPictureFactory(Words words, StepFigures figures) {
+        this.words = words;
+        this.figures = figures;
+    }
+
+    /** What the latest of the earlier passes came to, one column each, called by the cut they were read after. */
+    List<SizePicture.Column> earlier(Line line) {
+        List<SizePicture.Column> columns = new ArrayList<>();
+        for (Run.Pass pass : line.passes()) {
+            if (pass.ended().isPresent()) {
+                int cuts = line.cutsBefore(pass);
+                String after = cuts == 0 ? words.say("picture.before") : words.say("picture.cut", cuts);
+                line.found(pass)
+                        .flatMap(StepFigures::value)
+                        .map(size -> new SizePicture.Sized(size, figures.judged(size)))
+                        .ifPresent(size -> columns.add(new SizePicture.Column(
+                                SizePicture.Kind.EARLIER,
+                                size.figures(),
+                                after,
+                                Optional.of(size),
+                                false,
+                                Optional.empty(),
+                                Optional.empty())));
+            }
+        }
+        return columns.subList(Math.max(0, columns.size() - MOST_EARLIER), columns.size());
+    }
+
+    /**
+     * The slots of the pass in hand, each after the readings that no longer count there.
+     *
+     * @param sizeOf what a reading stands for that no longer counts
+     */
+    List<SizePicture.Column> slots(
+            Line line, Optional<Measured> deciding, BiFunction<Run.Reading, Slot, Length> sizeOf) {
+        Map<String, Measured> measured = new HashMap<>();
+        StepFigures.measured(line.finding())
+                .forEach(reading -> measured.put(reading.slot().key(), reading));
+        List<SizePicture.Column> columns = new ArrayList<>();
+        int number = 1;
+        for (Slot slot : line.step().check().slots()) {
+            columns.addAll(struckOut(line, slot, sizeOf));
+            columns.add(column(slot, Optional.ofNullable(measured.get(slot.key())), number++, deciding));
+        }
+        return columns;
+    }
+
+    private SizePicture.Column column(Slot slot, Optional<Measured> reading, int number, Optional<Measured> deciding) {
+        Place place = slot.place();
+        return new SizePicture.Column(
+                reading.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
+                place.angle().map(angle -> Figures.number(angle) + "°").orElse(String.valueOf(number)),
+                group(place),
+                reading.map(read -> sized(read.value())),
+                reading.isPresent() && reading.equals(deciding),
+                place.depth().map(SizePictureFactory::written),
+                place.angle());
+    }
+
+    private List<SizePicture.Column> struckOut(Line line, Slot slot, BiFunction<Run.Reading, Slot, Length> sizeOf) {
+        Run.Pass pass = line.passes().get(line.passes().size() - 1);
+        return pass.readings().stream()
+                .filter(reading ->
+                        reading.slot().equals(slot.key()) && reading.struck().isPresent())
+                .map(reading -> new SizePicture.Column(
+                        SizePicture.Kind.STRUCK_OUT,
+                        "",
+                        group(slot.place()),
+                        Optional.of(sized(sizeOf.apply(reading, slot))),
+                        false,
+                        Optional.empty(),
+                        Optional.empty()))
+                .toList();
+    }
+
+    private String group(Place place) {
+        return place.depth()
+                .map(depth -> words.say("picture.at", Figures.written(depth)))
+                .orElse("");
+    }
+
+    private SizePicture.Sized sized(Length size) {
+        return new SizePicture.Sized(size, figures.size(size));
+    }
+}

@@ -1,0 +1,136 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.compute.fit.Clearance;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.PlugFinding;
+import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.verdict.Verdict;
+
+/** Turns what was found about a plug in its bore into its picture. */
+final class PlugPictureFactory {
+
+    private static final Length LEAST_WIDEST = Length.of("0.001", Unit.MILLIMETRE);
+
+    private final Words words;
+
+    PlugPictureFactory(Words words) {
+        this.words = words;
+    }
+
+    PlugPicture picture(PlugFinding finding, String spoken) {
+        StepFigures figures = StepFigures.of(finding);
+        Check.PlugFit check = finding.check();
+        Length wanted = check.clearance().middle();
+        Length widest = check.clearance()
+                .at(Limit.UPPER)
+                .map(limit -> limit.length().abs())
+                .orElse(wanted.abs());
+        return new PlugPicture(
+                strip(finding, figures, spoken),
+                wanted,
+                Length.greatest(List.of(widest, LEAST_WIDEST)),
+                finding.bore().isEmpty()
+                        ? Length.ZERO
+                        : Length.greatest(finding.bore()).minus(Length.least(finding.bore())),
+                finding.feel().map(feel -> hand(finding, feel)),
+                notes(finding, figures),
+                spoken);
+    }
+
+    private PlugPicture.Hand hand(PlugFinding finding, Answer feel) {
+        return new PlugPicture.Hand(
+                feel,
+                words.say(words.key("answered", Question.PLUG_FEELS), feel),
+                feel != finding.check().feel().answer(),
+                finding.contradiction().map(how -> words.say("picture.contradiction")));
+    }
+
+    private SizePicture strip(PlugFinding finding, StepFigures figures, String spoken) {
+        Check.PlugFit check = finding.check();
+        Optional<Verdict.Margin> margin = finding.verdict().margin();
+        Optional<Limit> near = margin.map(Verdict.Margin::limit);
+        return new SizePicture(
+                Feature.BORE,
+                figures.unit(),
+                check.clearance().lower().map(SizePictureFactory::written),
+                check.clearance().upper().map(SizePictureFactory::written),
+                Length.ZERO,
+                List.of(
+                        column(
+                                finding,
+                                Clearance::least,
+                                "picture.least",
+                                near.filter(Limit.LOWER::equals).isPresent(),
+                                figures),
+                        column(
+                                finding,
+                                Clearance::greatest,
+                                "picture.most",
+                                near.filter(Limit.UPPER::equals).isPresent(),
+                                figures)),
+                near.flatMap(limit -> finding.clearance()
+                                .map(found -> limit == Limit.LOWER ? found.least() : found.greatest()))
+                        .map(size -> new SizePicture.Sized(size, figures.size(size))),
+                margin.map(found ->
+                        new SizePicture.Distance(found.distance(), found.limit(), figures.distance(found.distance()))),
+                Optional.empty(),
+                Optional.of(Length.ZERO),
+                new SizePicture.Said(
+                        words.say("picture.too-slack"),
+                        words.say("picture.too-tight"),
+                        "",
+                        step -> words.say("picture.scale", step)),
+                spoken);
+    }
+
+    private SizePicture.Column column(
+            PlugFinding finding,
+            Function<Clearance, Length> which,
+            String label,
+            boolean decides,
+            StepFigures figures) {
+        Optional<SizePicture.Sized> size = finding.clearance()
+                .map(which)
+                .map(clearance -> new SizePicture.Sized(clearance, figures.size(clearance)));
+        return new SizePicture.Column(
+                size.isPresent() ? SizePicture.Kind.TAKEN : SizePicture.Kind.MISSING,
+                words.say(label),
+                "",
+                size,
+                decides && size.isPresent(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private List<String> notes(PlugFinding finding, StepFigures figures) {
+        List<String> notes = new ArrayList<>();
+        if (!finding.bore().isEmpty()) {
+            notes.add(words.say("picture.bore", fromTo(finding.bore(), figures)));
+        }
+        if (!finding.plug().isEmpty()) {
+            notes.add(words.say(
+                    "picture.plug",
+                    fromTo(finding.plug().stream().map(Measured::value).toList(), figures)));
+        }
+        return notes;
+    }
+
+    private String fromTo(Collection<Length> sizes, StepFigures figures) {
+        String least = figures.plain(Length.least(sizes));
+        String greatest = figures.plain(Length.greatest(sizes));
+        return least.equals(greatest) ? least : words.say("picture.from-to", least, greatest);
+    }
+}

@@ -1,0 +1,188 @@
+package org.tenthwise.app.picture;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.JawWords;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.compute.roundness.Angle;
+import org.tenthwise.model.compute.roundness.JawMoves;
+import org.tenthwise.model.compute.roundness.Move;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.SectionSlots;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.record.AtSection;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.RunOutFinding;
+
+/** Turns what was found about a run-out into its picture. */
+final class RunOutPictureFactory {
+
+    private final Words words;
+    private final JawWords jaws;
+
+    RunOutPictureFactory(Words words) {
+        this.words = words;
+        this.jaws = new JawWords(words);
+    }
+
+    /** One ring, or two side by side where the plan names two sections. */
+    Picture picture(RunOutFinding finding, boolean advised, String spoken) {
+        List<RunOutPicture> rings = IntStream.range(0, finding.sections().size())
+                .mapToObj(which -> ring(finding, which, advised, spoken))
+                .toList();
+        if (rings.size() == 1) {
+            return rings.get(0);
+        }
+        return new RunOutSections(
+                IntStream.range(0, rings.size())
+                        .mapToObj(which -> new RunOutSections.Section(
+                                finding.sections()
+                                        .get(which)
+                                        .section()
+                                        .map(section -> words.say(
+                                                "picture.section", section.name(), Figures.written(section.at())))
+                                        .orElse(""),
+                                rings.get(which)))
+                        .toList(),
+                spoken);
+    }
+
+    private RunOutPicture ring(RunOutFinding finding, int which, boolean advised, String spoken) {
+        StepFigures figures = StepFigures.of(finding);
+        AtSection at = finding.sections().get(which);
+        SectionSlots slots = finding.check().bySection().get(which);
+        boolean farOut = which > 0;
+        List<Move> moves = finding.truingUp()
+                .filter(advice -> advised)
+                .map(advice -> farOut ? advice.far() : advice.near())
+                .orElse(List.of());
+        boolean sweptOnly = !at.swept().isEmpty() && at.byAngle().isEmpty();
+        return new RunOutPicture(
+                new RunOutPicture.Sized(
+                        finding.check().limit().length(),
+                        words.say(
+                                "picture.limit", Figures.written(finding.check().limit()))),
+                at.movement()
+                        .map(movement -> new RunOutPicture.Sized(
+                                movement, words.say("picture.movement", figures.size(movement)))),
+                sweptOnly ? List.of() : readings(finding.check(), at, slots, figures),
+                sweep(at, slots, figures),
+                at.fit()
+                        .map(fit -> new RunOutPicture.Fit(
+                                fit.mean(),
+                                fit.eccentricity(),
+                                fit.highAtDegrees(),
+                                List.of(words.say("picture.off-centre"), figures.plain(fit.eccentricity())))),
+                jaws(finding.check(), moves, figures),
+                new RunOutPicture.Hints(
+                        farOut,
+                        sweptOnly || finding.verdict().passed() ? Optional.empty() : way(finding.check(), moves),
+                        tap(moves, figures)),
+                notes(at, moves, figures),
+                spoken);
+    }
+
+    private List<RunOutPicture.Reading> readings(
+            Check.RunOut check, AtSection at, SectionSlots slots, StepFigures figures) {
+        List<Length> taken = at.byAngle().stream().map(Measured::value).toList();
+        List<RunOutPicture.Reading> readings = new ArrayList<>();
+        for (Slot slot : slots.byAngle()) {
+            Optional<Length> value = value(at.byAngle(), slot);
+            boolean extreme = value.filter(
+                            length -> length.equals(Length.greatest(taken)) || length.equals(Length.least(taken)))
+                    .isPresent();
+            BigDecimal angle = slot.place().angle().orElseThrow();
+            readings.add(new RunOutPicture.Reading(angle, jaws.brief(check, angle), sized(value, figures), extreme));
+        }
+        return readings;
+    }
+
+    private Optional<RunOutPicture.Sweep> sweep(AtSection at, SectionSlots slots, StepFigures figures) {
+        return at.swept().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new RunOutPicture.Sweep(
+                        sized(value(at.swept(), slots.highest()), figures),
+                        sized(value(at.swept(), slots.lowest()), figures),
+                        words.say("picture.highest"),
+                        words.say("picture.lowest")));
+    }
+
+    private static Optional<Length> value(List<Measured> measured, Slot slot) {
+        return measured.stream()
+                .filter(reading -> reading.slot().equals(slot))
+                .map(Measured::value)
+                .findFirst();
+    }
+
+    private static Optional<RunOutPicture.Sized> sized(Optional<Length> length, StepFigures figures) {
+        return length.map(read -> new RunOutPicture.Sized(read, figures.plain(read)));
+    }
+
+    private List<RunOutPicture.Jaw> jaws(Check.RunOut check, List<Move> moves, StepFigures figures) {
+        List<BigDecimal> at = jaws(check);
+        return IntStream.range(0, at.size())
+                .mapToObj(i -> jaw(i + 1, at.get(i), moves, figures))
+                .toList();
+    }
+
+    private static List<BigDecimal> jaws(Check.RunOut check) {
+        return check.jaws() == 0 ? List.of() : JawMoves.evenly(check.jaws(), check.firstJaw());
+    }
+
+    /** A jaw that stays says nothing. */
+    private RunOutPicture.Jaw jaw(int jaw, BigDecimal at, List<Move> moves, StepFigures figures) {
+        String number = String.valueOf(jaw);
+        for (Move move : moves) {
+            if (move instanceof Move.Jaw turned && turned.tighten() == jaw) {
+                String in = words.say("picture.jaw.in", figures.plain(turned.fall()));
+                return new RunOutPicture.Jaw(number, at, turned.fall(), in, words.say("picture.jaw.told", jaw, in));
+            }
+            if (move instanceof Move.Jaw turned && turned.loosen() == jaw) {
+                return new RunOutPicture.Jaw(number, at, turned.fall().negated(), words.say("picture.jaw.loosen"), "");
+            }
+        }
+        return new RunOutPicture.Jaw(number, at, Length.ZERO, "", "");
+    }
+
+    /** From jaw 1 to jaw 2, or from the first angle to the next; not beside a mallet. */
+    private Optional<RunOutPicture.Way> way(Check.RunOut check, List<Move> moves) {
+        if (moves.stream().anyMatch(Move.Tap.class::isInstance)) {
+            return Optional.empty();
+        }
+        List<BigDecimal> places = check.jaws() > 0 ? jaws(check) : check.angles();
+        BigDecimal from = places.get(0);
+        return places.stream()
+                .map(angle -> Angle.inOneTurn(angle.subtract(from)))
+                .filter(angle -> angle.signum() > 0)
+                .min(Comparator.naturalOrder())
+                .map(angle -> new RunOutPicture.Way(from, from.add(angle), words.say("picture.way")));
+    }
+
+    private Optional<RunOutPicture.Tap> tap(List<Move> moves, StepFigures figures) {
+        return moves.stream()
+                .filter(Move.Tap.class::isInstance)
+                .map(move -> ((Move.Tap) move).from())
+                .findFirst()
+                .map(from -> new RunOutPicture.Tap(
+                        from.highAtDegrees(), words.say("picture.mallet", figures.plain(from.amount()))));
+    }
+
+    private List<String> notes(AtSection at, List<Move> moves, StepFigures figures) {
+        List<String> notes = new ArrayList<>();
+        at.refusal().ifPresent(why -> notes.add(words.say("run-out.refusal", why)));
+        at.fit().filter(fit -> at.byAngle().size() > 3).ifPresent(fit -> {
+            notes.add(words.say("picture.out-of-round", figures.plain(fit.residual())));
+            if (!moves.isEmpty()) {
+                notes.add(words.say("picture.stays"));
+            }
+        });
+        return notes;
+    }
+}

@@ -1,0 +1,131 @@
+package org.tenthwise.app.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.text.Figures;
+import org.tenthwise.app.text.StepFigures;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.model.compute.cutting.EvenCut;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Clamping;
+import org.tenthwise.model.plan.Combine;
+import org.tenthwise.model.plan.Contact;
+import org.tenthwise.model.plan.Feature;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.CutSoFar;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.tolerance.Limit;
+
+/** Turns what was found about a size, and the cuts before it, into its picture. */
+final class SizePictureFactory {
+
+    private final Words words;
+
+    SizePictureFactory(Words words) {
+        this.words = words;
+    }
+
+    SizePicture picture(Plan plan, Line line, SizeFinding finding, boolean advised, String spoken) {
+        StepFigures figures = StepFigures.of(finding);
+        Check.Size check = finding.check();
+        return new SizePicture(
+                check.feature(),
+                figures.unit(),
+                check.limits().lower().map(SizePictureFactory::written),
+                check.limits().upper().map(SizePictureFactory::written),
+                check.guardBand().length(),
+                columns(line, finding, figures),
+                finding.value().map(size -> new SizePicture.Sized(size, figures.judged(size))),
+                finding.verdict()
+                        .margin()
+                        .map(margin -> new SizePicture.Distance(
+                                margin.distance(), margin.limit(), figures.distance(margin.distance()))),
+                advised ? cut(line, figures, words) : Optional.empty(),
+                Optional.empty(),
+                line.step().clamping().filter(Clamping.RELEASED::equals).isEmpty(),
+                beside(plan, line, check),
+                said(check),
+                spoken);
+    }
+
+    /**
+     * A depth is cut open down to a floor only where the plan says that there is one: a length over all and a shoulder
+     * are depths as well, and have none. Those are shown where they sit on the part.
+     */
+    private static SizePicture.Beside beside(Plan plan, Line line, Check.Size check) {
+        if (check.contact() instanceof Contact.DrilledHole hole) {
+            return new SizePicture.Beside.Drilled(hole.pointAngle());
+        }
+        if (check.feature() != Feature.DEPTH) {
+            return SizePicture.Beside.CUT_OPEN;
+        }
+        return plan.outline()
+                .flatMap(outline -> line.step()
+                        .mark()
+                        .map(mark -> OutlineFeature.isFloor(mark, outline)
+                                ? SizePicture.Beside.CUT_OPEN
+                                : new SizePicture.Beside.Part(OutlinePicture.small(outline, Optional.of(mark), ""))))
+                .orElse(SizePicture.Beside.NOTHING);
+    }
+
+    static SizePicture.Sized written(Written limit) {
+        return new SizePicture.Sized(limit.length(), Figures.written(limit));
+    }
+
+    private static SizePicture.Sized sized(Length size, StepFigures figures) {
+        return new SizePicture.Sized(size, figures.size(size));
+    }
+
+    /** The cut that is proposed, by the one figure it is typed with; without a register, by what comes off. */
+    static Optional<SizePicture.Cut> cut(Line line, StepFigures figures, Words words) {
+        return line.finding()
+                .proposal()
+                .filter(proposal -> !CutSoFar.contradicted(line))
+                .flatMap(proposal -> proposal.cut() instanceof EvenCut.Offered offered
+                        ? Optional.of(new SizePicture.Cut(
+                                new SizePicture.Sized(offered.aim(), figures.amount(offered.aim())),
+                                offered.change().abs(),
+                                proposal.offset()
+                                        .map(change -> words.say("picture.offset", figures.change(change)))
+                                        .orElseGet(() ->
+                                                figures.amount(offered.change().abs()))))
+                        : Optional.empty());
+    }
+
+    private SizePicture.Said said(Check.Size check) {
+        Limit beyond = check.feature().stillCutBeyond();
+        return new SizePicture.Said(
+                beyond(check, beyond == Limit.UPPER),
+                beyond(check, beyond == Limit.LOWER),
+                words.say("picture.next-cut"),
+                step -> words.say("picture.scale", step));
+    }
+
+    private String beyond(Check.Size check, boolean metalIsLeft) {
+        return !check.cutAgain() ? "" : words.say(metalIsLeft ? "picture.still-to-cut" : "picture.past-size");
+    }
+
+    private List<SizePicture.Column> columns(Line line, SizeFinding finding, StepFigures figures) {
+        ColumnsPictureFactory found = new ColumnsPictureFactory(words, figures);
+        List<SizePicture.Column> columns = new ArrayList<>(found.earlier(line));
+        if (finding.check().combine() == Combine.RANGE) {
+            columns.add(new SizePicture.Column(
+                    finding.value().isPresent() ? SizePicture.Kind.SPREAD : SizePicture.Kind.MISSING,
+                    "",
+                    "",
+                    finding.value().map(size -> sized(size, figures)),
+                    finding.value().isPresent(),
+                    Optional.empty(),
+                    Optional.empty()));
+        } else {
+            columns.addAll(found.slots(line, finding.deciding(), (reading, slot) -> Measured.of(reading, slot)
+                    .value()));
+        }
+        return columns;
+    }
+}

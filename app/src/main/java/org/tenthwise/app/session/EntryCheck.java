@@ -1,0 +1,212 @@
+package org.tenthwise.app.session;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.compute.comparison.FromMaster;
+import org.tenthwise.model.compute.thread.MeasurementOverWires;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Finding;
+import org.tenthwise.model.record.Plausible;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.record.Touch;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+import org.tenthwise.model.verdict.VerdictKind;
+
+/** What is said against a typed figure before it is kept. Nothing that no sum can be done with gets into the ledger. */
+final class EntryCheck {
+
+    private final Plan plan;
+
+    EntryCheck(Plan plan) {
+        this.plan = plan;
+    }
+
+    /** Against the certified size of a master or of wires whose nominal is {@code nominal}. */
+    Optional<Objection> certified(Step step, String text, Unit unit, Written nominal) {
+        if (!Written.isPlainDecimal(text)) {
+            return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
+        }
+        Length size = new Written(text, unit).length();
+        if (size.signum() <= 0) {
+            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
+        }
+        return unfitWires(step, size).or(() -> farOff(text, unit, List.of(Plausible.certified(nominal.length()))));
+    }
+
+    /** Against what a gauge reads on a master of that size. */
+    Optional<Objection> zero(String text, Unit unit, Written certified) {
+        return Written.isPlainDecimal(text)
+                ? farOff(text, unit, Plausible.zero(certified.length()))
+                : Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
+    }
+
+    /**
+     * Whether a figure nobody asked for is plainly the first reading of {@code step}: within a few tolerances of it.
+     */
+    boolean opens(Step step, String text, Optional<Setting> setting) {
+        return Written.isPlainDecimal(text)
+                && Plausible.opening(plan, step.check(), setting)
+                        .filter(expected -> expected.fits(new Written(text, plan.unit()).length()))
+                        .isPresent();
+    }
+
+    /** Where a figure fits none of what is expected, the last of them is named. */
+    private Optional<Objection> farOff(String text, Unit unit, List<Plausible.Expected> expected) {
+        Length figure = new Written(text, unit).length();
+        boolean fits = expected.isEmpty() || expected.stream().anyMatch(one -> one.fits(figure));
+        return fits
+                ? Optional.empty()
+                : Optional.of(new Objection(
+                        Objection.Kind.FAR_OFF,
+                        text,
+                        about(expected.get(expected.size() - 1).about())));
+    }
+
+    /** To the places a gauge shows. */
+    private String about(Length length) {
+        return length.in(plan.unit())
+                .setScale(plan.unit() == Unit.MILLIMETRE ? 3 : 4, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+
+    private static Optional<Objection> unfitWires(Step step, Length size) {
+        if (step.check() instanceof Check.OverWires wires) {
+            try {
+                new MeasurementOverWires(wires.thread(), size);
+            } catch (IllegalArgumentException e) {
+                return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Against a reading with a gauge set as {@code setting} says. */
+    Optional<Objection> reading(Step step, String text, Unit unit, Optional<Setting> setting, Run.Pass pass) {
+        if (!Written.isPlainDecimal(text)) {
+            return Optional.of(new Objection(Objection.Kind.NOT_A_NUMBER, text));
+        }
+        Length read = new Written(text, unit).length();
+        Optional<Length> zero = setting.flatMap(Setting::zero).map(Written::length);
+        boolean signed = zero.isPresent() || step.check() instanceof Check.RunOut;
+        if (!signed && read.signum() <= 0) {
+            return Optional.of(new Objection(Objection.Kind.NOT_ABOVE_NOUGHT, text));
+        }
+        if (zero.isPresent()
+                && FromMaster.size(
+                                        setting.get().certified().orElseThrow().length(),
+                                        setting.get().gauge().sense().orElseThrow(),
+                                        read,
+                                        zero.get())
+                                .signum()
+                        <= 0) {
+            return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
+        }
+        if (step.check() instanceof Check.Size size && !signed && !read.isAbove(Touch.most(size.contact()))) {
+            return Optional.of(new Objection(Objection.Kind.NO_SUCH_SIZE, text));
+        }
+        List<Length> before = pass.standing().values().stream()
+                .map(reading -> reading.typed().length())
+                .toList();
+        return farOff(
+                text,
+                unit,
+                Plausible.reading(plan, step.check(), setting, before).stream().toList());
+    }
+
+    /**
+     * Against a highest and a lowest over a turn that are the wrong way round. @param setting of the gauge it is taken
+     * with
+     */
+    static Optional<Objection> turn(Step step, Run.Pass pass, Optional<Setting> setting, Event.ReadingTaken taken) {
+        Length read = taken.typed().length();
+        return step.check() instanceof Check.RunOut runOut
+                        && runOut.bySection().stream()
+                                .anyMatch(at -> taken.slot().equals(at.lowest().key())
+                                                && length(pass, at.highest(), setting)
+                                                        .filter(read::isAbove)
+                                                        .isPresent()
+                                        || taken.slot().equals(at.highest().key())
+                                                && length(pass, at.lowest(), setting)
+                                                        .filter(read::isBelow)
+                                                        .isPresent())
+                ? Optional.of(new Objection(
+                        Objection.Kind.WRONG_WAY_ROUND, taken.typed().text()))
+                : Optional.empty();
+    }
+
+    /** Read with another gauge, it says nothing of one read with this. */
+    private static Optional<Length> length(Run.Pass pass, Slot slot, Optional<Setting> setting) {
+        return Optional.ofNullable(pass.standing().get(slot.key()))
+                .filter(reading -> reading.setting().equals(setting))
+                .map(reading -> reading.typed().length());
+    }
+
+    /**
+     * Against striking out an entry of a run: only what was read, answered or set can be, and once. What went with its
+     * setting is struck out already.
+     */
+    static Optional<Objection> strikingOut(Run run, long entry) {
+        boolean gone =
+                run.entries().stream().anyMatch(e -> e.event() instanceof Event.StruckOut out && out.entry() == entry)
+                        || run.settingsStruck().keySet().stream()
+                                .flatMap(setting -> run.under(setting).stream())
+                                .anyMatch(e -> e.seq() == entry);
+        if (gone) {
+            return Optional.of(Objection.of(Objection.Kind.ALREADY_STRUCK));
+        }
+        boolean strikable = run.entries().stream()
+                .anyMatch(e ->
+                        e.seq() == entry && (e.event() instanceof Event.Taken || e.event() instanceof Event.GaugeSet));
+        return strikable ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
+    }
+
+    /** Against a new pass: not where nothing was taken yet, nor for what follows by itself. */
+    static Optional<Objection> again(Run.Pass pass, Event.PassBegun.Why why) {
+        if (pass.isEmpty()) {
+            return Optional.of(Objection.of(Objection.Kind.NOTHING_ASKED));
+        }
+        return why.isSaid() ? Optional.empty() : Optional.of(Objection.of(Objection.Kind.NOT_ASKED_HERE));
+    }
+
+    /** Against signing for a finding: not before it is found out, and no concession where none is needed. */
+    static Optional<Objection> disposing(Finding finding, Disposition disposition) {
+        VerdictKind standing = finding.verdict().standing();
+        if (standing == VerdictKind.OPEN) {
+            return Optional.of(Objection.of(Objection.Kind.STILL_OPEN));
+        }
+        return standing == VerdictKind.PASS
+                        && (disposition == Disposition.USE_AS_IS || disposition == Disposition.CARRY_ON)
+                ? Optional.of(Objection.of(Objection.Kind.PASSED))
+                : Optional.empty();
+    }
+
+    /** Does the sums of a run as it would be with one more reading, and the setting that comes with it. */
+    Optional<Objection> sum(List<Entry> entries, Optional<Setting> setting, Event.ReadingTaken reading) {
+        List<Entry> next = new ArrayList<>(entries);
+        setting.ifPresent(s -> next.add(after(next, new Event.GaugeSet(reading.step(), s))));
+        next.add(after(next, reading));
+        try {
+            Sheet.of(plan, new Run(next));
+            return Optional.empty();
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
+        }
+    }
+
+    private static Entry after(List<Entry> entries, Event event) {
+        Entry last = entries.get(entries.size() - 1);
+        return new Entry(last.seq() + 1, last.run(), last.at(), last.by(), event);
+    }
+}

@@ -1,0 +1,56 @@
+package org.tenthwise.app.session;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tenthwise.model.plan.Question;
+import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Run;
+
+/**
+ * What a step that is not shut wants next: its gauge, its temperatures, its readings, its questions, how its cut is
+ * typed.
+ */
+final class NextPrompt {
+
+    private NextPrompt() {}
+
+    static Prompt next(Sheet sheet, Step step, WayOfReading way, GaugeAtHand gauge) {
+        Run.Pass pass = sheet.run().pass(step);
+        Optional<Prompt> reading = reading(sheet, step, way, pass);
+        Optional<Prompt> temperature = Thermometer.asked(sheet.line(step.number()), sheet.run())
+                .filter(wanted -> reading.isEmpty() || !way.readingsFirst(pass));
+        Optional<Question> question = step.check().questions().stream()
+                .filter(q -> pass.answer(q).isEmpty())
+                .findFirst();
+        Optional<Prompt> register = MachineAtHand.asked(sheet.line(step.number()), sheet.run());
+        if (register.isPresent()) {
+            return register.get();
+        }
+        if (reading.isEmpty() && question.isEmpty() && temperature.isEmpty()) {
+            return gauge.asked(step)
+                    .filter(any -> sheet.run().chosen(step.number()).isPresent())
+                    .orElseGet(Prompt.Nothing::new);
+        }
+        return gauge.asked(step)
+                .or(() -> temperature)
+                .or(() -> reading)
+                .orElseGet(() -> new Prompt.Answering(question.orElseThrow()));
+    }
+
+    private static Optional<Prompt> reading(Sheet sheet, Step step, WayOfReading way, Run.Pass pass) {
+        if (sheet.line(step.number()).finding() instanceof RunOutFinding runOut) {
+            return new RunOutOrder(runOut).next(way.sweep()).map(asked -> asked);
+        }
+        Map<String, Run.Reading> standing = pass.standing();
+        List<Slot> slots = step.check().slots();
+        List<Slot> missing =
+                slots.stream().filter(slot -> !standing.containsKey(slot.key())).toList();
+        return missing.stream()
+                .findFirst()
+                .map(next -> new Prompt.Reading(next, slots.size() - missing.size(), slots.size()));
+    }
+}

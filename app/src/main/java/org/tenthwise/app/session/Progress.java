@@ -1,0 +1,38 @@
+package org.tenthwise.app.session;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
+
+/** Where in the plan a run is, as its entries tell: nothing about it is kept anywhere else. */
+final class Progress {
+
+    private Progress() {}
+
+    /** The step of the last thing done, or what follows it once it is settled. */
+    static Step whereItStopped(Sheet sheet) {
+        Optional<Step> last = sheet.run().entries().stream()
+                .map(Entry::event)
+                .flatMap(event -> event.at().stream())
+                .reduce((earlier, later) -> later)
+                .map(sheet.plan()::step);
+        return last.filter(step -> !sheet.line(step.number()).settled())
+                .or(sheet::firstOpen)
+                .or(() -> last)
+                .orElse(sheet.plan().steps().get(0));
+    }
+
+    /** The next step after {@code here}, going round, that is neither settled nor held. */
+    static Optional<Step> next(Sheet sheet, Step here) {
+        int at = sheet.plan().steps().indexOf(here);
+        List<Line> lines = sheet.lines();
+        return Stream.concat(lines.stream().skip(at + 1L), lines.stream().limit(at))
+                .filter(line -> !line.settled() && !line.held())
+                .map(Line::step)
+                .findFirst();
+    }
+}

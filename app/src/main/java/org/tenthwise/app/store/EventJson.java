@@ -1,0 +1,111 @@
+package org.tenthwise.app.store;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.gauge.ReadingDirection;
+import org.tenthwise.model.gauge.Setting;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.quantity.Degrees;
+import org.tenthwise.model.quantity.TemperatureScale;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+
+/** What events are made of, as JSON objects: sizes, gauges, settings, parts. */
+final class EventJson {
+
+    private EventJson() {}
+
+    static void write(Written written, ObjectNode to) {
+        to.put("figure", written.text());
+        to.put("unit", written.unit().symbol());
+    }
+
+    static Written written(JsonFields from) throws UnreadableEntry {
+        String figure = from.text("figure");
+        String symbol = from.text("unit");
+        from.end();
+        Unit unit = Unit.ofSymbol(symbol)
+                .orElseThrow(() -> new UnreadableEntry("\"%s\" is no known unit".formatted(symbol)));
+        return new Written(figure, unit);
+    }
+
+    static void write(Degrees read, ObjectNode to) {
+        to.put(JsonFields.word(read.scale()), read.text());
+    }
+
+    /** Entries of the first releases are all in °C. */
+    static Degrees degrees(JsonFields from) throws UnreadableEntry {
+        Optional<String> fahrenheit = from.textIfAny(JsonFields.word(TemperatureScale.FAHRENHEIT));
+        return fahrenheit.isPresent()
+                ? degrees(fahrenheit.get(), TemperatureScale.FAHRENHEIT)
+                : degrees(from.text(JsonFields.word(TemperatureScale.CELSIUS)), TemperatureScale.CELSIUS);
+    }
+
+    private static Degrees degrees(String figure, TemperatureScale scale) throws UnreadableEntry {
+        if (!Written.isPlainDecimal(figure)) {
+            throw new UnreadableEntry("\"%s\" is no temperature".formatted(figure));
+        }
+        return Degrees.of(figure, scale);
+    }
+
+    static void write(Gauge gauge, ObjectNode to) {
+        to.put("id", gauge.id());
+        to.put("kind", gauge.kind().key());
+        gauge.sense().ifPresent(sense -> to.put("sense", JsonFields.word(sense)));
+    }
+
+    static Gauge gauge(JsonFields from) throws UnreadableEntry {
+        String id = from.text("id");
+        String key = from.text("kind");
+        Optional<ReadingDirection> sense = from.wordIfAny("sense", ReadingDirection.class);
+        from.end();
+        GaugeKind kind = GaugeKind.ofKey(key)
+                .orElseThrow(() -> new UnreadableEntry("\"%s\" is no known kind of gauge".formatted(key)));
+        return new Gauge(id, kind, sense);
+    }
+
+    static void write(Setting setting, ObjectNode to) {
+        write(setting.gauge(), to.putObject("gauge"));
+        setting.reference().ifPresent(reference -> to.put("reference", reference));
+        setting.certified().ifPresent(certified -> write(certified, to.putObject("certified")));
+        setting.zero().ifPresent(zero -> write(zero, to.putObject("zero")));
+    }
+
+    static Setting setting(JsonFields from) throws UnreadableEntry {
+        Gauge gauge = gauge(from.object("gauge"));
+        Optional<String> reference = from.textIfAny("reference");
+        Optional<Written> certified = writtenIfAny(from.objectIfAny("certified"));
+        Optional<Written> zero = writtenIfAny(from.objectIfAny("zero"));
+        from.end();
+        return new Setting(gauge, reference, certified, zero);
+    }
+
+    static void write(PartId part, ObjectNode to) {
+        to.put("number", part.number());
+        to.put("revision", part.revision());
+    }
+
+    static PartId part(JsonFields from) throws UnreadableEntry {
+        PartId part = new PartId(from.text("number"), from.text("revision"));
+        from.end();
+        return part;
+    }
+
+    static void write(PlanSource plan, ObjectNode to) {
+        to.put("text", plan.text());
+        to.put("sha256", plan.sha256());
+    }
+
+    static PlanSource plan(JsonFields from) throws UnreadableEntry {
+        PlanSource plan = new PlanSource(from.text("text"), from.text("sha256"));
+        from.end();
+        return plan;
+    }
+
+    private static Optional<Written> writtenIfAny(Optional<JsonFields> from) throws UnreadableEntry {
+        return from.isPresent() ? Optional.of(written(from.get())) : Optional.empty();
+    }
+}

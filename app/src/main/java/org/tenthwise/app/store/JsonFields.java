@@ -1,0 +1,111 @@
+package org.tenthwise.app.store;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** Takes the fields of a JSON object one by one and notices what is missing and what is left over. */
+final class JsonFields {
+
+    private final ObjectNode object;
+    private final Set<String> taken = new HashSet<>();
+
+    JsonFields(ObjectNode object) {
+        this.object = object;
+    }
+
+    String text(String key) throws UnreadableEntry {
+        JsonNode value = value(key);
+        if (!value.isTextual()) {
+            throw new UnreadableEntry("\"%s\" is no text".formatted(key));
+        }
+        return value.textValue();
+    }
+
+    Optional<String> textIfAny(String key) throws UnreadableEntry {
+        return object.has(key) ? Optional.of(text(key)) : Optional.empty();
+    }
+
+    /** Whether {@code key} is there and true; false is not written. */
+    boolean isSo(String key) throws UnreadableEntry {
+        if (!object.has(key)) {
+            return false;
+        }
+        JsonNode value = value(key);
+        if (!value.isBoolean() || !value.booleanValue()) {
+            throw new UnreadableEntry("\"%s\" is not true".formatted(key));
+        }
+        return true;
+    }
+
+    long whole(String key) throws UnreadableEntry {
+        JsonNode value = value(key);
+        if (!value.isIntegralNumber() || !value.canConvertToLong()) {
+            throw new UnreadableEntry("\"%s\" is no whole number".formatted(key));
+        }
+        return value.longValue();
+    }
+
+    int step(String key) throws UnreadableEntry {
+        try {
+            return Math.toIntExact(whole(key));
+        } catch (ArithmeticException e) {
+            throw new UnreadableEntry("\"%s\" is no number of a step".formatted(key), e);
+        }
+    }
+
+    JsonFields object(String key) throws UnreadableEntry {
+        if (value(key) instanceof ObjectNode inner) {
+            return new JsonFields(inner);
+        }
+        throw new UnreadableEntry("\"%s\" is no object".formatted(key));
+    }
+
+    Optional<JsonFields> objectIfAny(String key) throws UnreadableEntry {
+        return object.has(key) ? Optional.of(object(key)) : Optional.empty();
+    }
+
+    <E extends Enum<E>> E word(String key, Class<E> type) throws UnreadableEntry {
+        String word = text(key);
+        return Arrays.stream(type.getEnumConstants())
+                .filter(constant -> word(constant).equals(word))
+                .findFirst()
+                .orElseThrow(() -> new UnreadableEntry("\"%s\" is not known as \"%s\"".formatted(word, key)));
+    }
+
+    <E extends Enum<E>> Optional<E> wordIfAny(String key, Class<E> type) throws UnreadableEntry {
+        return object.has(key) ? Optional.of(word(key, type)) : Optional.empty();
+    }
+
+    /** How a constant is stored: {@code with-drag}. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** All of them, none understood. */
+    String asText() {
+        return object.toString();
+    }
+
+    /** Says that nothing more is expected. */
+    void end() throws UnreadableEntry {
+        for (var names = object.fieldNames(); names.hasNext(); ) {
+            String name = names.next();
+            if (!taken.contains(name)) {
+                throw new UnreadableEntry("\"%s\" is not known here".formatted(name));
+            }
+        }
+    }
+
+    private JsonNode value(String key) throws UnreadableEntry {
+        taken.add(key);
+        if (!object.has(key)) {
+            throw new UnreadableEntry("\"%s\" is missing".formatted(key));
+        }
+        return object.get(key);
+    }
+}

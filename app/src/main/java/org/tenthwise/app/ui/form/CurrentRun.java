@@ -1,0 +1,83 @@
+package org.tenthwise.app.ui.form;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
+import org.tenthwise.app.session.Reply;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.RunSummary;
+import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.session.State;
+import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.text.Words;
+import org.tenthwise.app.ui.shell.LedgerTasks;
+
+/** The run a form is about, as the ledger has it. */
+public final class CurrentRun {
+
+    /** What a form asks of the run. */
+    @FunctionalInterface
+    public interface Verb {
+
+        /** On the thread of the ledger. */
+        Reply of(RunSession session) throws CouldNotSave;
+    }
+
+    private record Loaded(State state, List<RunSummary> runs) {}
+
+    private final RunSession session;
+    private final Runs shop;
+    private final LedgerTasks errands;
+    private final ReadOnlyObjectWrapper<Optional<State>> state = new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    public CurrentRun(RunSession session, Runs shop, LedgerTasks errands) {
+        this.session = session;
+        this.shop = shop;
+        this.errands = errands;
+    }
+
+    public RunSession session() {
+        return session;
+    }
+
+    public LedgerTasks errands() {
+        return errands;
+    }
+
+    /** Absent until it was loaded. */
+    public ReadOnlyObjectProperty<Optional<State>> stateProperty() {
+        return state.getReadOnlyProperty();
+    }
+
+    /** @param there is given the run and the ready answers of the runs so far */
+    public void load(BiConsumer<State, Suggestions> there) {
+        errands.run(() -> new Loaded(session.state(), shop.runs()), loaded -> {
+            state.set(Optional.of(loaded.state()));
+            there.accept(loaded.state(), new Suggestions(loaded.runs()));
+        });
+    }
+
+    /**
+     * The card of the step in hand.
+     *
+     * @param notes what else it says of the run as it was loaded
+     */
+    public ObservableValue<Optional<StepCard>> card(Words words, Function<State, List<String>> notes) {
+        return state.map(run -> run.map(there -> StepCard.of(there, words, notes.apply(there))));
+    }
+
+    /**
+     * Asks something of the run. Meanwhile the form can ask nothing more.
+     *
+     * @param taken on the screen thread, when it is on the disk
+     */
+    public void ask(FormViewModel form, Verb verb, Consumer<State> taken) {
+        form.busy(true);
+        errands.ask(() -> verb.of(session), taken, () -> form.busy(false));
+    }
+}

@@ -1,0 +1,170 @@
+package org.tenthwise.app.ui.run;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.picture.Picture;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.verdict.VerdictKind;
+
+/**
+ * What the run screen shows at one moment, in words.
+ *
+ * @param steps the whole plan, in order
+ * @param picture drawn from the numbers of the step in hand; absent where there is nothing to draw
+ * @param first what is put on the commit key while nothing is typed
+ */
+public record RunScreenState(
+        Heads heads,
+        List<StepLine> steps,
+        InHand inHand,
+        Optional<Picture> picture,
+        Found found,
+        Panel panel,
+        Commit first,
+        Allowed allowed) {
+
+    public RunScreenState {
+        steps = List.copyOf(steps);
+    }
+
+    /** Values of the heading's cells; {@code lot} may be empty. */
+    public record Heads(String part, String serial, String lot, String operation, String by, String open) {}
+
+    /**
+     * A row of the step list.
+     *
+     * @param under the value, what was answered, or what the drawing says
+     * @param after the hold point that follows the step
+     */
+    public record StepLine(
+            int number,
+            String name,
+            String under,
+            VerdictKind standing,
+            boolean inHand,
+            boolean held,
+            String spoken,
+            Optional<Hold> after) {}
+
+    /** A hold point: its title, and whether what follows is shut or open. */
+    public record Hold(String title, String words) {}
+
+    /**
+     * The step in hand.
+     *
+     * @param drawing words of the drawing; may be empty
+     * @param gauge with what, and what it is set on; may be empty
+     * @param statement what is to be so, for a step that asks; empty for one that measures
+     */
+    public record InHand(
+            int number, String name, String drawing, String gauge, String method, String caution, String statement) {}
+
+    /**
+     * The verdict.
+     *
+     * @param word one of the five words
+     * @param distance the rest of the sentence; may be empty
+     * @param next what to do; may be empty
+     * @param remarks what else there is to say; may be empty
+     * @param ahead what there is to say beside it of what is still to be read, once nothing is read yet; empty
+     *     otherwise
+     */
+    public record Found(
+            VerdictKind standing, String word, String distance, String next, String remarks, String ahead) {}
+
+    /** What the right column is for. */
+    public sealed interface Panel {
+
+        /** The keypad. {@code last} is the figure shown while nothing is typed; may be empty. */
+        record Pad(String prompt, String unit, String comesTo, String last) implements Panel {}
+
+        /** A question with its answers; without answers a plain sentence. */
+        record Ask(String words, List<Reply> replies) implements Panel {
+            public Ask {
+                replies = List.copyOf(replies);
+            }
+        }
+    }
+
+    /** A key that answers. */
+    public record Reply(String label, Meaning meaning) {}
+
+    /** What an answering key means. */
+    public sealed interface Meaning {
+
+        record Answered(Answer answer) implements Meaning {}
+
+        /** Whether the number rises when the plunger is pressed in. */
+        record Sense(boolean rises) implements Meaning {}
+
+        /** Whether the gauge shows the figure that its sense was put into. */
+        record SenseInFigures(boolean so) implements Meaning {}
+
+        record Gauge(String mark) implements Meaning {}
+
+        /** How the register of the machine counts. */
+        record Counts(Register register) implements Meaning {}
+
+        /** A cut is to be signed for on what is read so far. */
+        record CutOnThese() implements Meaning {}
+
+        /** A cut was taken although none was offered: with another tool. */
+        record CutTaken() implements Meaning {}
+
+        /** A run-out is read as the highest and the lowest, or at the angles. */
+        record Sweep(boolean on) implements Meaning {}
+
+        /** Work was trued up before it was read by angle. */
+        record Moved() implements Meaning {}
+
+        /** The first reading of a turn was taken at another place. */
+        record StoodElsewhere() implements Meaning {}
+
+        /** The temperatures wait until everything is read, or come before the readings. */
+        record ReadingsFirst(boolean on) implements Meaning {}
+    }
+
+    /** What the commit key does. */
+    public enum Act {
+        /** Nothing yet: something must be typed or answered first. */
+        WAIT,
+        ENTER,
+        NEXT,
+        CUT_TAKEN,
+        JAWS_MOVED,
+        READ_AGAIN,
+        DISPOSE,
+        SIGN,
+        GO_TO,
+        OTHER_GAUGE,
+        RECORD
+    }
+
+    /**
+     * The commit key.
+     *
+     * @param line smaller, under the word; may be empty
+     * @param step where {@link Act#GO_TO} leads; 0 for any other
+     */
+    public record Commit(Act act, String word, String line, int step) {
+
+        static Commit of(Act act, String word, String line) {
+            return new Commit(act, word, line, 0);
+        }
+    }
+
+    /**
+     * Which of the lesser keys can be pressed.
+     *
+     * @param otherWay present where the pass can still be read in another way, trued up by the needle, a cut signed for
+     *     before all is read, or told that was taken against the advice
+     */
+    public record Allowed(boolean again, boolean gauge, boolean dispose, boolean strike, Optional<OtherWay> otherWay) {}
+
+    /**
+     * The key that leads to the other way of reading, to the place where the first was taken or to a cut, and what it
+     * means.
+     */
+    public record OtherWay(String label, Meaning meaning) {}
+}

@@ -1,0 +1,78 @@
+package org.tenthwise.app.ui.shell;
+
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.session.SettingFault;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.Entry;
+
+/**
+ * The ways through the client. A screen asks to go somewhere; what is built for it and what lies under it is not its
+ * business.
+ */
+public interface Navigator {
+
+    /** What a person can say about the run in hand in words of their own. */
+    enum Saying {
+        NOTE,
+        DOUBT,
+        HAND_OVER
+    }
+
+    /** Parts and runs begun; everything above it goes. */
+    void home();
+
+    /** What is asked before a run of {@code plan} begins. */
+    void begin(Plan plan);
+
+    /** The run in hand; back from it leads home. */
+    void run(RunSession session);
+
+    /** Strike out a reading or an answer of the step in hand. */
+    void strike(RunSession session);
+
+    /** Put the first reading of a turn to the place it was taken at. */
+    void stoodElsewhere(RunSession session);
+
+    /** What becomes of the step in hand, which did not pass. */
+    void dispose(RunSession session);
+
+    /** Close and sign the run. */
+    void sign(RunSession session);
+
+    /** The record of a run, finished or not; back from it leads home. */
+    void record(String run);
+
+    void about();
+
+    /** Published cases and what the sums make of them. */
+    void reference();
+
+    void say(Saying what, RunSession session);
+
+    /** The card of the gauge of the step in hand; where none was set yet, the form to take another. */
+    void gauge(RunSession session);
+
+    /** Choose another gauge for the step in hand. */
+    void otherGauge(RunSession session);
+
+    /** Strike out a setting that was wrong. */
+    void wrongSetting(RunSession session, Entry setting, SettingFault fault);
+
+    /** Sign for a cut on what is read so far of the step in hand. */
+    void cutOnThese(RunSession session);
+
+    /** How the register of the machine counts, and what is usually aimed at on it. */
+    void machine(RunSession session);
+
+    /** The sums of the bench, without a run. */
+    void bench();
+
+    /** The sums of the bench with the figures of the step in hand; what comes of them can be noted in the run. */
+    void bench(RunSession session);
+
+    /** The screen under the one in hand. */
+    void back();
+
+    /** Lays a message over the screen in hand until it is answered. */
+    void tell(Message message);
+}

@@ -1,0 +1,73 @@
+package org.tenthwise.checklists.rules;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.tenthwise.checklists.format.RawValue;
+import org.tenthwise.model.quantity.Degrees;
+import org.tenthwise.model.quantity.TemperatureScale;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+
+/**
+ * Figures kept as they were typed from a gauge: text in quotes, so that {@code +0.010} keeps its sign and its nought.
+ */
+final class QuotedFigures {
+
+    /** Sign, figures before a point or a comma, figures after it; either figures may be missing. */
+    private static final Pattern SLIP = Pattern.compile("([+-]?)(?=.*\\d)(\\d*)[.,]?(\\d*)");
+
+    private QuotedFigures() {}
+
+    static Optional<Written> figure(TableKeys keys, String key, Unit unit) {
+        return keys.any(key).flatMap(value -> figure(keys, value, unit));
+    }
+
+    static Optional<Written> figure(TableKeys keys, RawValue value, Unit unit) {
+        if (value instanceof RawValue.Text text && Written.isPlainDecimal(text.text())) {
+            return Optional.of(new Written(text.text(), unit));
+        }
+        notTyped(keys, value);
+        return Optional.empty();
+    }
+
+    /** The unit a table names for its figures; the plan's where it names none. */
+    static Unit unit(TableKeys keys, Unit ofThePlan) {
+        return keys.ifAny("unit", key -> keys.word(key, List.of(Unit.values()), Unit::symbol))
+                .orElse(ofThePlan);
+    }
+
+    /** A temperature as read from a thermometer. */
+    static Optional<Degrees> degrees(TableKeys keys, String key, RawValue value, TemperatureScale scale) {
+        if (!(value instanceof RawValue.Text text) || !Written.isPlainDecimal(text.text())) {
+            notTyped(keys, value);
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Degrees.of(text.text(), scale));
+        } catch (IllegalArgumentException e) {
+            keys.problem(value.spot(), "\"%s\": %s".formatted(key, e.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    /** How a figure with a bare point or a decimal comma is written. */
+    private static String rightly(String typed) {
+        Matcher slip = SLIP.matcher(typed.strip());
+        if (!slip.matches()) {
+            return "";
+        }
+        String before = slip.group(2).isEmpty() ? "0" : slip.group(2);
+        String figure = slip.group(1) + (slip.group(3).isEmpty() ? before : before + "." + slip.group(3));
+        return Written.isPlainDecimal(figure) ? "; write \"%s\"".formatted(figure) : "";
+    }
+
+    private static void notTyped(TableKeys keys, RawValue value) {
+        keys.problem(
+                value.spot(),
+                value instanceof RawValue.Text text
+                        ? "\"%s\" is not a plain decimal number%s".formatted(text.text(), rightly(text.text()))
+                        : "a figure from a gauge stands in quotes, as typed; here is %s".formatted(value.what()));
+    }
+}
