@@ -5,12 +5,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.Optional;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
 import org.tenthwise.app.sums.Problem;
-import org.tenthwise.app.sums.Reply;
+import org.tenthwise.app.sums.SumReply;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
-import org.tenthwise.app.sums.written.Unreadable;
+import org.tenthwise.app.sums.written.NotJson;
 
 /** Answers lines one after the other, and holds no more than one of them. */
 public final class Batch {
@@ -58,15 +58,15 @@ public final class Batch {
 
     /** The one place where whatever a line may bring about ends as a sentence. */
     private byte[] reply(long number, String line) {
-        Question question = new Question();
+        BatchRequest question = new BatchRequest();
         try {
             question.read(line);
             String calc = question.calc();
-            Reply reply = sums.ask(calc, question.given());
-            return reply instanceof Answer answer
+            SumReply reply = sums.ask(calc, question.given());
+            return reply instanceof SumResult answer
                     ? WrittenReply.answered(question.id(), calc, answer)
                     : WrittenReply.refused(question.id(), number, ((Problem) reply).words());
-        } catch (Unreadable | CannotAnswer e) {
+        } catch (NotJson | CannotAnswer e) {
             return WrittenReply.refused(question.id(), number, e.getMessage());
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             return WrittenReply.refused(

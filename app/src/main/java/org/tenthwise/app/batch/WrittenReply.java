@@ -6,8 +6,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Answer.Worked;
+import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.SumResult.OutputValue;
 
 /** An answer or a refusal as one line of JSON. Every figure is a text of plain digits, so that no reader rounds it. */
 final class WrittenReply {
@@ -16,7 +16,7 @@ final class WrittenReply {
 
     private WrittenReply() {}
 
-    static byte[] answered(Id id, String calc, Answer answer) {
+    static byte[] answered(Id id, String calc, SumResult answer) {
         return line(to -> {
             id(id, to);
             to.writeStringField("calc", calc);
@@ -46,23 +46,23 @@ final class WrittenReply {
         id.write(to);
     }
 
-    private static void worked(Worked worked, JsonGenerator to) throws IOException {
-        if (worked instanceof Worked.Plain plain) {
+    private static void worked(OutputValue worked, JsonGenerator to) throws IOException {
+        if (worked instanceof OutputValue.Plain plain) {
             to.writeString(plain.text());
-        } else if (worked instanceof Worked.Many many) {
+        } else if (worked instanceof OutputValue.Many many) {
             to.writeStartArray();
-            for (Worked value : many.values()) {
+            for (OutputValue value : many.values()) {
                 worked(value, to);
             }
             to.writeEndArray();
-        } else if (worked instanceof Worked.Table inner) {
+        } else if (worked instanceof OutputValue.Table inner) {
             table(inner.values(), to);
         }
     }
 
-    private static void table(List<Answer.Result> results, JsonGenerator to) throws IOException {
+    private static void table(List<SumResult.Result> results, JsonGenerator to) throws IOException {
         to.writeStartObject();
-        for (Answer.Result result : results) {
+        for (SumResult.Result result : results) {
             to.writeFieldName(result.key());
             worked(result.value(), to);
         }

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Problem;
-import org.tenthwise.app.sums.Reply;
+import org.tenthwise.app.sums.SumReply;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.text.Words;
 
@@ -14,10 +14,10 @@ import org.tenthwise.app.text.Words;
 public final class Bench {
 
     /** How far a bench sum has come. */
-    public sealed interface Outcome {
+    public sealed interface FormOutcome {
 
         /** Something is still to be typed. */
-        record Missing(List<Ask> asks) implements Outcome {
+        record Missing(List<FormField> asks) implements FormOutcome {
             public Missing {
                 asks = List.copyOf(asks);
             }
@@ -29,9 +29,9 @@ public final class Bench {
          * @param at what it is about; absent where it is about the whole
          * @param sentence in the names a person knows
          */
-        record Refused(Optional<Ask> at, String sentence) implements Outcome {}
+        record Refused(Optional<FormField> at, String sentence) implements FormOutcome {}
 
-        record Done(Answer answer) implements Outcome {}
+        record Done(SumResult answer) implements FormOutcome {}
     }
 
     private static final Pattern KEY = Pattern.compile("\\b[a-z]+(?:_[a-z0-9]+)+\\b");
@@ -45,56 +45,58 @@ public final class Bench {
     }
 
     /** In the order they are offered. */
-    public static List<BenchSum> all() {
+    public static List<BenchForm> all() {
         return List.of(
-                new OverWires(),
-                new NextCut(),
-                new RunOut(),
-                new PlugAndBore(),
-                new AtTwentyDegrees(),
-                new DrillSet(),
-                new ThreadLimits(),
-                new IsoZone());
+                new OverWiresForm(),
+                new NextCutForm(),
+                new RunOutForm(),
+                new FitForm(),
+                new AtTwentyForm(),
+                new DrillSetForm(),
+                new ThreadLimitsForm(),
+                new ZoneForm());
     }
 
-    public static BenchSum of(BenchKind kind) {
+    public static BenchForm of(BenchKind kind) {
         return all().stream().filter(sum -> sum.kind() == kind).findFirst().orElseThrow();
     }
 
     /** What is asked, by the name a person knows. */
-    public String name(Ask ask) {
+    public String name(FormField ask) {
         return words.say("bench.ask." + ask.id().replace('_', '-'));
     }
 
     /** What comes of {@code filled}, which is settled. */
-    public Outcome work(BenchSum sum, Filled filled) {
-        List<Ask> missing = sum.asks(filled).stream()
-                .filter(ask -> ask.kind() != Ask.Kind.CHOICE)
+    public FormOutcome work(BenchForm sum, FormValues filled) {
+        List<FormField> missing = sum.asks(filled).stream()
+                .filter(ask -> ask.kind() != FormField.FieldKind.CHOICE)
                 .filter(ask -> filled.text(ask.id()).isBlank() ? ask.needed() : !filled.isFinished(ask.id()))
                 .toList();
         if (!missing.isEmpty()) {
-            return new Outcome.Missing(missing);
+            return new FormOutcome.Missing(missing);
         }
-        Reply reply = sums.ask(sum.sum(), sum.given(filled));
-        return reply instanceof Problem problem ? refused(sum, filled, problem) : new Outcome.Done((Answer) reply);
+        SumReply reply = sums.ask(sum.sum(), sum.given(filled));
+        return reply instanceof Problem problem
+                ? refused(sum, filled, problem)
+                : new FormOutcome.Done((SumResult) reply);
     }
 
-    private Outcome refused(BenchSum sum, Filled filled, Problem problem) {
-        Optional<Ask> at = problem.key().flatMap(key -> sum.asks(filled).stream()
+    private FormOutcome refused(BenchForm sum, FormValues filled, Problem problem) {
+        Optional<FormField> at = problem.key().flatMap(key -> sum.asks(filled).stream()
                 .filter(ask -> ask.id().equals(key))
                 .findFirst());
         String first = at.filter(ask -> problem.words().startsWith(ask.id() + " "))
                 .map(ask -> name(ask) + problem.words().substring(ask.id().length()))
                 .orElse(problem.words());
-        for (Ask ask : sum.asks(filled)) {
+        for (FormField ask : sum.asks(filled)) {
             first = first.replaceAll("\\b" + ask.id() + "\\b(?= is |, which is)", Matcher.quoteReplacement(name(ask)));
         }
         String named =
                 KEY.matcher(first).replaceAll(found -> Matcher.quoteReplacement(named(sum, filled, found.group())));
-        return new Outcome.Refused(at, named.endsWith(".") ? named : named + ".");
+        return new FormOutcome.Refused(at, named.endsWith(".") ? named : named + ".");
     }
 
-    private String named(BenchSum sum, Filled filled, String key) {
+    private String named(BenchForm sum, FormValues filled, String key) {
         return sum.asks(filled).stream()
                 .filter(ask -> ask.id().equals(key))
                 .map(this::name)

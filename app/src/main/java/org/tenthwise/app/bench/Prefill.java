@@ -44,7 +44,7 @@ import org.tenthwise.model.tolerance.Origin;
  * @param fitting the sum the step is most likely looked at for; absent where none is
  * @param filled by sum
  */
-public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Filled> filled) {
+public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, FormValues> filled) {
 
     /** A size with a tolerance zone, as a drawing writes it. */
     private static final String ZONE = "(\\d+(?:\\.\\d+)?)\\s+([A-Za-z]{1,2})(\\d{1,2})\\b";
@@ -68,8 +68,8 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         Unit unit = StepFigures.limits(state.inHand())
                 .map(Limits::unit)
                 .orElse(state.sheet().plan().unit());
-        Map<BenchKind, Filled> filled = new EnumMap<>(BenchKind.class);
-        Filled empty = Filled.nothing(unit);
+        Map<BenchKind, FormValues> filled = new EnumMap<>(BenchKind.class);
+        FormValues empty = FormValues.nothing(unit);
         Check check = state.inHand().check();
         Optional<BenchKind> fitting = Optional.empty();
         if (check instanceof Check.Size size && size.cutAgain()) {
@@ -86,7 +86,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
             filled.put(BenchKind.THREAD_LIMITS, threadLimits(state, wires, empty));
             fitting = Optional.of(BenchKind.WIRES);
         }
-        Filled warm = warm(state, empty);
+        FormValues warm = warm(state, empty);
         if (!warm.texts().isEmpty()) {
             filled.put(BenchKind.TEMPERATURE, warm);
         }
@@ -94,34 +94,38 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
         return new Prefill(unit, fitting.or(() -> zone(state).map(zone -> BenchKind.ZONE)), filled);
     }
 
-    private static Filled size(State state, Check.Size size, Filled empty) {
-        Filled filled = empty.with(NextCut.SIDE, size.feature() == Feature.DIAMETER ? NextCut.OUTSIDE : NextCut.INSIDE);
+    private static FormValues size(State state, Check.Size size, FormValues empty) {
+        FormValues filled = empty.with(
+                NextCutForm.SIDE, size.feature() == Feature.DIAMETER ? NextCutForm.OUTSIDE : NextCutForm.INSIDE);
         filled = size.limits().lower().isPresent()
-                ? filled.with(NextCut.LOWER, size.limits().lower().get().text())
+                ? filled.with(NextCutForm.LOWER, size.limits().lower().get().text())
                 : filled;
         filled = size.limits().upper().isPresent()
-                ? filled.with(NextCut.UPPER, size.limits().upper().get().text())
+                ? filled.with(NextCutForm.UPPER, size.limits().upper().get().text())
                 : filled;
         filled = size.guardBand().length().signum() > 0
-                ? filled.with(NextCut.GUARD_BAND, text(size.guardBand(), filled.unit()))
+                ? filled.with(NextCutForm.GUARD_BAND, text(size.guardBand(), filled.unit()))
                 : filled;
         Combine bound = size.isOne() ? size.combine() : Combine.EACH;
-        filled = COMBINED.containsKey(bound) ? filled.with(NextCut.COMBINE, COMBINED.get(bound)) : filled;
+        filled = COMBINED.containsKey(bound) ? filled.with(NextCutForm.COMBINE, COMBINED.get(bound)) : filled;
         filled = aim(size.cutting().aim().or(state.sheet().run()::usualAim).orElse(Aim.ByLimits.MIDDLE), filled);
         Optional<Register> register = state.sheet().run().register().filter(any -> size.isTurned());
         filled = register.isPresent()
-                ? filled.with(NextCut.REGISTER, register.get() == Register.RADIUS ? NextCut.RADIUS : NextCut.DIAMETER)
+                ? filled.with(
+                        NextCutForm.REGISTER,
+                        register.get() == Register.RADIUS ? NextCutForm.RADIUS : NextCutForm.DIAMETER)
                 : filled;
         filled = size.cutting().leastCut().isPresent()
-                ? filled.with(NextCut.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit()))
+                ? filled.with(
+                        NextCutForm.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit()))
                 : filled;
         filled = filled.with(
-                NextCut.OFFSET_STEP,
+                NextCutForm.OFFSET_STEP,
                 text(size.cutting().stepToCount(size.limits().unit()), filled.unit()));
         SizeFinding finding = (SizeFinding) state.line().finding();
         return size.combine() == Combine.RANGE || isNotToBeCutBy(state, finding)
                 ? filled
-                : filled.with(NextCut.SIZES, sizes(finding, filled.unit()));
+                : filled.with(NextCutForm.SIZES, sizes(finding, filled.unit()));
     }
 
     /** Where the step itself names no cut, none comes out here without a hand typing the sizes. */
@@ -132,28 +136,29 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
                 || state.sheet().run().closed().isPresent();
     }
 
-    private static Filled aim(Aim aim, Filled filled) {
+    private static FormValues aim(Aim aim, FormValues filled) {
         if (aim instanceof Aim.Size size) {
-            return filled.with(NextCut.AIM_BY, NextCut.SIZE).with(NextCut.AIM, text(size.size(), filled.unit()));
+            return filled.with(NextCutForm.AIM_BY, NextCutForm.SIZE)
+                    .with(NextCutForm.AIM, text(size.size(), filled.unit()));
         }
-        return filled.with(NextCut.AIM_BY, ((Aim.ByLimits) aim).key());
+        return filled.with(NextCutForm.AIM_BY, ((Aim.ByLimits) aim).key());
     }
 
     /** All of them, as no cut is worked out from some. */
     private static String sizes(SizeFinding finding, Unit unit) {
         return finding.measured().stream()
-                .map(read -> Filled.typed(read.value(), unit))
+                .map(read -> FormValues.typed(read.value(), unit))
                 .collect(Collectors.joining(" "));
     }
 
     /** The last size before it was corrected for temperature and contact, and what plan and pass say of heat. */
-    private static Filled warm(State state, Filled empty) {
+    private static FormValues warm(State state, FormValues empty) {
         Map<String, String> texts = new HashMap<>();
         if (state.inHand().check() instanceof Check.Size) {
             last(state)
                     .ifPresent(read -> texts.put(
-                            AtTwentyDegrees.READING,
-                            Filled.typed(
+                            AtTwentyForm.READING,
+                            FormValues.typed(
                                     read.value()
                                             .minus(read.forTemperature().orElse(Length.ZERO))
                                             .minus(read.forContact().orElse(Length.ZERO)),
@@ -166,7 +171,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
             state.pass().temperature(MeasuredBody.PART).ifPresent(read -> texts.put("part_temp", celsius(read)));
             state.pass().temperature(MeasuredBody.GAUGE).ifPresent(read -> texts.put("gauge_temp", celsius(read)));
         }
-        return new Filled(empty.unit(), texts);
+        return new FormValues(empty.unit(), texts);
     }
 
     /** The sums of the bench are in °C. */
@@ -176,26 +181,26 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
                 : read.celsius().degrees().setScale(3, RoundingMode.HALF_EVEN).toPlainString();
     }
 
-    private static Filled runOut(State state, Check.RunOut check, Filled empty) {
+    private static FormValues runOut(State state, Check.RunOut check, FormValues empty) {
         List<BigDecimal> angles = check.angles();
         String number = String.valueOf(angles.size());
-        Filled even = empty.with(RunOut.PLACES, number)
-                .with(RunOut.LIMIT, check.limit().text())
-                .with(RunOut.JAWS, String.valueOf(check.jaws()));
+        FormValues even = empty.with(RunOutForm.PLACES, number)
+                .with(RunOutForm.LIMIT, check.limit().text())
+                .with(RunOutForm.JAWS, String.valueOf(check.jaws()));
         even = check.firstJaw().signum() == 0
                 ? even
-                : even.with(RunOut.FIRST_JAW, check.firstJaw().toPlainString());
-        boolean evenly = RunOut.EVEN.contains(number)
+                : even.with(RunOutForm.FIRST_JAW, check.firstJaw().toPlainString());
+        boolean evenly = RunOutForm.EVEN.contains(number)
                 && IntStream.range(0, angles.size())
-                        .allMatch(i -> RunOut.angles(empty.with(RunOut.PLACES, number))
+                        .allMatch(i -> RunOutForm.angles(empty.with(RunOutForm.PLACES, number))
                                         .get(i)
                                         .compareTo(angles.get(i))
                                 == 0);
-        Filled placed = evenly
+        FormValues placed = evenly
                 ? even
-                : even.with(RunOut.PLACES, RunOut.OTHER)
+                : even.with(RunOutForm.PLACES, RunOutForm.OTHER)
                         .with(
-                                RunOut.ANGLES,
+                                RunOutForm.ANGLES,
                                 String.join(
                                         " ",
                                         angles.stream()
@@ -207,28 +212,29 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
                 .toList();
         return read.isEmpty() || Plausible.spoils(state.line().finding())
                 ? placed
-                : placed.with(RunOut.READINGS, String.join(" ", read));
+                : placed.with(RunOutForm.READINGS, String.join(" ", read));
     }
 
-    private static Filled fit(PlugFinding finding, Filled empty) {
-        Filled filled = empty.with(PlugAndBore.BY, PlugAndBore.SIZES);
-        filled = leastAndGreatest(filled, finding.bore(), PlugAndBore.BORE_LEAST, PlugAndBore.BORE_GREATEST);
+    private static FormValues fit(PlugFinding finding, FormValues empty) {
+        FormValues filled = empty.with(FitForm.BY, FitForm.SIZES);
+        filled = leastAndGreatest(filled, finding.bore(), FitForm.BORE_LEAST, FitForm.BORE_GREATEST);
         return leastAndGreatest(
                 filled,
                 finding.plug().stream().map(Measured::value).toList(),
-                PlugAndBore.PLUG_LEAST,
-                PlugAndBore.PLUG_GREATEST);
+                FitForm.PLUG_LEAST,
+                FitForm.PLUG_GREATEST);
     }
 
-    private static Filled leastAndGreatest(Filled filled, Collection<Length> sizes, String least, String greatest) {
+    private static FormValues leastAndGreatest(
+            FormValues filled, Collection<Length> sizes, String least, String greatest) {
         return sizes.isEmpty()
                 ? filled
-                : filled.with(least, Filled.typed(Length.least(sizes), filled.unit()))
-                        .with(greatest, Filled.typed(Length.greatest(sizes), filled.unit()));
+                : filled.with(least, FormValues.typed(Length.least(sizes), filled.unit()))
+                        .with(greatest, FormValues.typed(Length.greatest(sizes), filled.unit()));
     }
 
-    private static Filled wires(State state, Check.OverWires check, Filled empty) {
-        Filled filled = ThreadAsks.fill(empty, check.thread());
+    private static FormValues wires(State state, Check.OverWires check, FormValues empty) {
+        FormValues filled = ThreadFields.fill(empty, check.thread());
         Optional<Written> wire = state.setting().flatMap(Setting::certified).or(() -> check.with()
                 .reference());
         filled = wire.isPresent() ? filled.with("wire", text(wire.get(), filled.unit())) : filled;
@@ -241,17 +247,17 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
                 : filled;
     }
 
-    private static Optional<Filled> zone(State state) {
+    private static Optional<FormValues> zone(State state) {
         Matcher zone = origin(state)
                 .map(NAMED::matcher)
                 .orElseGet(() -> ON_A_DIAMETER.matcher(
                         state.inHand().drawing() + " " + state.inHand().name()));
-        return zone.find() && ZoneAsks.isKnown(zone.group(2), zone.group(3))
-                ? Optional.of(Filled.nothing(Unit.MILLIMETRE)
-                        .with(IsoZone.DIAMETER, zone.group(1))
-                        .with(IsoZone.PART, ZoneAsks.isHole(zone.group(2)) ? IsoZone.HOLE : IsoZone.SHAFT)
-                        .with(IsoZone.LETTER, zone.group(2))
-                        .with(IsoZone.GRADE, zone.group(3)))
+        return zone.find() && ZoneFields.isKnown(zone.group(2), zone.group(3))
+                ? Optional.of(FormValues.nothing(Unit.MILLIMETRE)
+                        .with(ZoneForm.DIAMETER, zone.group(1))
+                        .with(ZoneForm.PART, ZoneFields.isHole(zone.group(2)) ? ZoneForm.HOLE : ZoneForm.SHAFT)
+                        .with(ZoneForm.LETTER, zone.group(2))
+                        .with(ZoneForm.GRADE, zone.group(3)))
                 : Optional.empty();
     }
 
@@ -261,8 +267,8 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
     }
 
     /** Form, diameter and pitch, and the class where the plan names it. */
-    private static Filled threadLimits(State state, Check.OverWires check, Filled empty) {
-        Filled thread = ThreadAsks.fill(empty, check.thread());
+    private static FormValues threadLimits(State state, Check.OverWires check, FormValues empty) {
+        FormValues thread = ThreadFields.fill(empty, check.thread());
         return origin(state)
                 .map(named -> thread.with(
                         "class", ThreadDesignation.read(named).threadClass().toString()))
@@ -279,6 +285,6 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, Fil
     }
 
     private static String text(Written written, Unit unit) {
-        return written.unit() == unit ? written.text() : Filled.typed(written.length(), unit);
+        return written.unit() == unit ? written.text() : FormValues.typed(written.length(), unit);
     }
 }

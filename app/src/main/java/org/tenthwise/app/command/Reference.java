@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.tenthwise.app.reference.Agreement;
-import org.tenthwise.app.reference.Cases;
 import org.tenthwise.app.reference.Comparison;
-import org.tenthwise.app.reference.Finding;
+import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
+import org.tenthwise.app.reference.TopicResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -48,7 +48,7 @@ final class Reference implements Callable<Integer> {
     @Override
     public Integer call() throws CouldNotRun {
         Comparison comparison = new Comparison(with.sums());
-        List<Finding> findings = topics().stream().map(comparison::of).toList();
+        List<TopicResult> findings = topics().stream().map(comparison::of).toList();
         ReferenceTable table = new ReferenceTable();
         if (!totals) {
             findings.forEach(table::topic);
@@ -58,7 +58,7 @@ final class Reference implements Callable<Integer> {
                 .reasons("set aside, and why", findings, Agreement.ASIDE)
                 .reasons("disagree", findings, Agreement.DISAGREES);
         if (topic.isEmpty()) {
-            table.leftOut(Cases.leftOut());
+            table.leftOut(PublishedCases.leftOut());
         }
         PrintWriter to = spec.commandLine().getOut();
         table.lines().forEach(to::println);

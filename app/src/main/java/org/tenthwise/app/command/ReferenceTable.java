@@ -8,10 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tenthwise.app.reference.Agreement;
-import org.tenthwise.app.reference.Finding;
+import org.tenthwise.app.reference.ComparedFigure;
 import org.tenthwise.app.reference.LeftOut;
-import org.tenthwise.app.reference.Row;
-import org.tenthwise.app.reference.Standing;
+import org.tenthwise.app.reference.SourceKind;
+import org.tenthwise.app.reference.TopicResult;
 
 /** Published figures beside those worked out, in lines of text: source by source, a line a figure, in columns. */
 final class ReferenceTable {
@@ -25,7 +25,7 @@ final class ReferenceTable {
     private final List<String> lines = new ArrayList<>();
 
     /** Every figure of a topic under its sources. */
-    ReferenceTable topic(Finding finding) {
+    ReferenceTable topic(TopicResult finding) {
         lines.add(title(finding.topic().word()));
         List<List<String>> cells =
                 new ArrayList<>(List.of(List.of("case", "result", "published", "computed", "agreement")));
@@ -52,16 +52,16 @@ final class ReferenceTable {
     }
 
     /** How many figures of each topic agree. */
-    ReferenceTable totals(List<Finding> findings) {
+    ReferenceTable totals(List<TopicResult> findings) {
         lines.add(title("totals"));
         List<List<String>> cells =
                 new ArrayList<>(List.of(List.of("topic", "cases", "figures", "agree", "set aside", "disagree")));
         findings.forEach(finding -> cells.add(counts(finding.topic().word(), List.of(finding))));
         cells.add(counts("all", findings));
         Columns.laid(cells).forEach(line -> lines.add(GAP + line));
-        List<Row> published = findings.stream()
+        List<ComparedFigure> published = findings.stream()
                 .flatMap(finding -> finding.rows().stream())
-                .filter(row -> row.of().standing() == Standing.PUBLISHED)
+                .filter(row -> row.of().standing() == SourceKind.PUBLISHED)
                 .toList();
         lines.add("");
         wrapped(
@@ -75,7 +75,9 @@ final class ReferenceTable {
                                 + "formula of the source, and say so behind it.")
                         .formatted(
                                 published.size(),
-                                published.stream().filter(Row::toTheLastDigit).count(),
+                                published.stream()
+                                        .filter(ComparedFigure::toTheLastDigit)
+                                        .count(),
                                 published.stream()
                                         .filter(row -> row.agreement() == Agreement.AGREES && !row.toTheLastDigit())
                                         .count(),
@@ -87,13 +89,13 @@ final class ReferenceTable {
     }
 
     /** Every figure that stands so, with what there is to say about it. */
-    ReferenceTable reasons(String title, List<Finding> findings, Agreement agreement) {
-        List<Row> rows = findings.stream()
+    ReferenceTable reasons(String title, List<TopicResult> findings, Agreement agreement) {
+        List<ComparedFigure> rows = findings.stream()
                 .flatMap(finding -> finding.rows(agreement).stream())
                 .toList();
         if (!rows.isEmpty()) {
             lines.add(title(title));
-            for (Row row : rows) {
+            for (ComparedFigure row : rows) {
                 wrapped(
                         GAP,
                         "%s: %s, %s: published %s, computed %s. %s"
@@ -112,7 +114,7 @@ final class ReferenceTable {
     }
 
     /** Where a source is looser than its last digit, reason by reason. */
-    ReferenceTable allowances(List<Finding> findings) {
+    ReferenceTable allowances(List<TopicResult> findings) {
         Map<String, Long> reasons = findings.stream()
                 .flatMap(finding -> finding.rows(Agreement.AGREES).stream())
                 .filter(row -> !row.toTheLastDigit())
@@ -154,10 +156,10 @@ final class ReferenceTable {
         return List.copyOf(lines);
     }
 
-    private static List<String> counts(String name, List<Finding> findings) {
+    private static List<String> counts(String name, List<TopicResult> findings) {
         List<String> cells = new ArrayList<>(List.of(
                 name,
-                String.valueOf(findings.stream().mapToInt(Finding::cases).sum()),
+                String.valueOf(findings.stream().mapToInt(TopicResult::cases).sum()),
                 String.valueOf(findings.stream()
                         .mapToInt(finding -> finding.rows().size())
                         .sum())));
@@ -168,14 +170,14 @@ final class ReferenceTable {
         return cells;
     }
 
-    private static String source(Row row) {
-        Standing standing = row.of().standing();
-        return standing == Standing.PUBLISHED
+    private static String source(ComparedFigure row) {
+        SourceKind standing = row.of().standing();
+        return standing == SourceKind.PUBLISHED
                 ? row.of().source()
                 : "%s (%s)".formatted(row.of().source(), standing.words());
     }
 
-    private static String word(Row row) {
+    private static String word(ComparedFigure row) {
         if (row.agreement() == Agreement.AGREES && !row.toTheLastDigit()) {
             return "agrees within " + row.of().within().get(row.key()).toPlainString();
         }

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.tenthwise.app.sums.Typed;
-import org.tenthwise.app.sums.written.Unreadable;
+import org.tenthwise.app.sums.SumValue;
+import org.tenthwise.app.sums.written.NotJson;
 import org.tenthwise.app.sums.written.WrittenObject;
 
 /**
@@ -20,12 +20,12 @@ final class CaseLine {
             Set.of("source", "standing", "case", "calc", "given", "published", "within", "why", "aside");
     private static final Set<String> OF_WHAT_IS_LEFT_OUT = Set.of("source", "case", "reason");
 
-    private final Map<String, Typed> keys;
+    private final Map<String, SumValue> keys;
 
     private CaseLine(String line, Set<String> allowed) {
         try {
             this.keys = WrittenObject.read(line);
-        } catch (Unreadable e) {
+        } catch (NotJson e) {
             throw new IllegalArgumentException(e.getMessage(), e);
         }
         Set<String> unknown = new TreeSet<>(keys.keySet());
@@ -35,14 +35,14 @@ final class CaseLine {
         }
     }
 
-    static Case published(String line) {
+    static PublishedCase published(String line) {
         CaseLine read = new CaseLine(line, OF_A_CASE);
         String standing = read.text("standing");
         Map<String, BigDecimal> within = new LinkedHashMap<>();
         read.texts("within").forEach((key, text) -> within.put(key, new BigDecimal(text)));
-        return new Case(
+        return new PublishedCase(
                 read.text("source"),
-                Standing.of(standing)
+                SourceKind.of(standing)
                         .orElseThrow(() -> new IllegalArgumentException("standing is \"%s\"".formatted(standing))),
                 read.text("case"),
                 read.text("calc"),
@@ -65,11 +65,11 @@ final class CaseLine {
                         .orElseThrow(() -> new IllegalArgumentException(key + " is missing")));
     }
 
-    private Map<String, Typed> table(String key) {
+    private Map<String, SumValue> table(String key) {
         if (!keys.containsKey(key)) {
             return Map.of();
         }
-        if (keys.get(key) instanceof Typed.Table table) {
+        if (keys.get(key) instanceof SumValue.Table table) {
             return table.values();
         }
         throw new IllegalArgumentException(key + " is no table");
@@ -81,8 +81,8 @@ final class CaseLine {
         return texts;
     }
 
-    private static String plain(String key, Typed value) {
-        if (value instanceof Typed.Plain plain && !plain.text().isBlank()) {
+    private static String plain(String key, SumValue value) {
+        if (value instanceof SumValue.Plain plain && !plain.text().isBlank()) {
             return plain.text();
         }
         throw new IllegalArgumentException(key + " is no text");

@@ -5,12 +5,12 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Answer.Worked;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Problem;
-import org.tenthwise.app.sums.Reply;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumReply;
+import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.SumResult.OutputValue;
 import org.tenthwise.app.sums.Sums;
 
 /** Runs published cases through the sums and sets what comes out beside what is printed. */
@@ -25,41 +25,42 @@ public final class Comparison {
     }
 
     /** All that is published on {@code topic}. */
-    public Finding of(Topic topic) {
-        List<Case> cases = Cases.of(topic);
-        return new Finding(
+    public TopicResult of(Topic topic) {
+        List<PublishedCase> cases = PublishedCases.of(topic);
+        return new TopicResult(
                 topic,
                 cases.size(),
                 cases.stream().flatMap(one -> of(one).stream()).toList());
     }
 
-    List<Row> of(Case one) {
-        Reply reply = reply(one);
+    List<ComparedFigure> of(PublishedCase one) {
+        SumReply reply = reply(one);
         return one.published().keySet().stream()
                 .map(key -> row(one, key, reply))
                 .toList();
     }
 
-    private Reply reply(Case one) {
+    private SumReply reply(PublishedCase one) {
         try {
-            return sums.ask(one.calc(), Given.written(one.given()));
+            return sums.ask(one.calc(), SumInput.written(one.given()));
         } catch (CannotAnswer e) {
             return new Problem(Optional.empty(), e.getMessage());
         }
     }
 
-    private static Row row(Case one, String key, Reply reply) {
+    private static ComparedFigure row(PublishedCase one, String key, SumReply reply) {
         String published = one.published().get(key);
-        Optional<String> worked = reply instanceof Answer answer ? Path.of(key).in(answer) : Optional.empty();
+        Optional<String> worked =
+                reply instanceof SumResult answer ? Path.of(key).in(answer) : Optional.empty();
         if (worked.isEmpty()) {
             String nothing = reply instanceof Problem problem ? "refused: " + problem.words() : "no " + key;
-            return new Row(one, key, published, nothing, Agreement.DISAGREES, "");
+            return new ComparedFigure(one, key, published, nothing, Agreement.DISAGREES, "");
         }
         boolean agrees = agrees(one, key, worked.get());
         String computed = agrees ? rounded(worked.get(), published) : told(worked.get(), published);
         Optional<String> aside = Optional.ofNullable(one.aside().get(key));
         if (aside.isPresent()) {
-            return new Row(
+            return new ComparedFigure(
                     one,
                     key,
                     published,
@@ -67,7 +68,7 @@ public final class Comparison {
                     agrees ? Agreement.DISAGREES : Agreement.ASIDE,
                     agrees ? "It is set aside, and yet it agrees." : aside.get());
         }
-        return new Row(
+        return new ComparedFigure(
                 one,
                 key,
                 published,
@@ -81,7 +82,7 @@ public final class Comparison {
                         : "");
     }
 
-    private static boolean agrees(Case one, String key, String worked) {
+    private static boolean agrees(PublishedCase one, String key, String worked) {
         String published = one.published().get(key);
         if (!isNumber(published) || !isNumber(worked)) {
             return published.equals(worked);
@@ -134,24 +135,24 @@ public final class Comparison {
             return new Path(List.of(key.split("\\.")));
         }
 
-        Optional<String> in(Answer answer) {
-            Optional<Worked> here = answer.at(parts.get(0));
+        Optional<String> in(SumResult answer) {
+            Optional<OutputValue> here = answer.at(parts.get(0));
             for (String part : parts.subList(1, parts.size())) {
                 here = here.flatMap(there -> within(there, part));
             }
-            return here.filter(Worked.Plain.class::isInstance).map(there -> ((Worked.Plain) there).text());
+            return here.filter(OutputValue.Plain.class::isInstance).map(there -> ((OutputValue.Plain) there).text());
         }
 
-        private static Optional<Worked> within(Worked there, String part) {
-            if (there instanceof Worked.Many many
+        private static Optional<OutputValue> within(OutputValue there, String part) {
+            if (there instanceof OutputValue.Many many
                     && part.matches("\\d{1,6}")
                     && Integer.parseInt(part) < many.values().size()) {
                 return Optional.of(many.values().get(Integer.parseInt(part)));
             }
-            return there instanceof Worked.Table table
+            return there instanceof OutputValue.Table table
                     ? table.values().stream()
                             .filter(result -> result.key().equals(part))
-                            .map(Answer.Result::value)
+                            .map(SumResult.Result::value)
                             .findFirst()
                     : Optional.empty();
         }

@@ -8,4 +8,4 @@ import java.util.Optional;
  * @param key what it is about; absent if it is about the whole
  * @param words one sentence with the key and the value
  */
-public record Problem(Optional<String> key, String words) implements Reply {}
+public record Problem(Optional<String> key, String words) implements SumReply {}

@@ -15,5 +15,5 @@ public interface Sum {
      * @throws CannotAnswer if something is missing, is not what it should be or does not go together
      * @throws IllegalArgumentException from the formulas of the model, with a sentence for a person
      */
-    Answer of(Given given);
+    SumResult of(SumInput given);
 }

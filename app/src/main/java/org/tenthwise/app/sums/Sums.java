@@ -27,7 +27,7 @@ public final class Sums {
     }
 
     /** The answer, or why there is none. Nothing that is given makes this throw. */
-    public Reply ask(String name, Given given) {
+    public SumReply ask(String name, SumInput given) {
         try {
             return sum(name, given).of(given);
         } catch (CannotAnswer e) {
@@ -47,7 +47,7 @@ public final class Sums {
                 .problem();
     }
 
-    private Sum sum(String name, Given given) {
+    private Sum sum(String name, SumInput given) {
         Sum sum = byName.get(name);
         if (sum == null) {
             throw new CannotAnswer(

@@ -20,15 +20,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import org.tenthwise.app.reference.Case;
-import org.tenthwise.app.reference.Cases;
+import org.tenthwise.app.reference.PublishedCase;
+import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
-import org.tenthwise.app.sums.Reply;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumReply;
+import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.SumValue;
 import org.tenthwise.app.sums.Sums;
-import org.tenthwise.app.sums.Typed;
 import org.tenthwise.app.sums.handbook.Handbook;
 
 /**
@@ -56,8 +56,8 @@ final class BatchBenchmark {
 
     public static void main(String[] arguments) throws IOException {
         int lines = arguments.length == 0 ? 1_000_000 : Integer.parseInt(arguments[0]);
-        List<Case> cases = new ArrayList<>();
-        Arrays.stream(Topic.values()).forEach(topic -> cases.addAll(Cases.of(topic)));
+        List<PublishedCase> cases = new ArrayList<>();
+        Arrays.stream(Topic.values()).forEach(topic -> cases.addAll(PublishedCases.of(topic)));
         Collections.shuffle(cases, new Random(1));
         List<String> tails = cases.stream().map(BatchBenchmark::tail).toList();
         if (arguments.length > 1) {
@@ -95,23 +95,23 @@ final class BatchBenchmark {
         return (System.nanoTime() - start) / 1e9;
     }
 
-    private static Set<String> calcs(List<Case> cases) {
+    private static Set<String> calcs(List<PublishedCase> cases) {
         Set<String> calcs = new LinkedHashSet<>();
         cases.forEach(one -> calcs.add(one.calc()));
         return calcs;
     }
 
     /** The sums that take longest, each over its own cases. */
-    private static List<String> slowest(List<Case> cases) throws IOException {
+    private static List<String> slowest(List<PublishedCase> cases) throws IOException {
         Sums sums = Handbook.sums();
         Map<String, Double> micros = new LinkedHashMap<>();
         for (String calc : calcs(cases)) {
-            List<Case> own =
+            List<PublishedCase> own =
                     cases.stream().filter(one -> one.calc().equals(calc)).toList();
             int times = 1 + 200 / own.size();
             double seconds = seconds(() -> {
                 for (int i = 0; i < times; i++) {
-                    own.forEach(one -> sums.ask(calc, Given.written(one.given())));
+                    own.forEach(one -> sums.ask(calc, SumInput.written(one.given())));
                 }
             });
             micros.put(calc, seconds * 1e6 / times / own.size());
@@ -124,12 +124,12 @@ final class BatchBenchmark {
     }
 
     /** A sum of each name that answers what the first of its cases comes to, and works nothing out. */
-    private static Sums ready(List<Case> cases) {
+    private static Sums ready(List<PublishedCase> cases) {
         Sums sums = Handbook.sums();
         Map<String, Ready> byName = new LinkedHashMap<>();
-        for (Case one : cases) {
-            Reply reply = sums.ask(one.calc(), Given.written(one.given()));
-            if (reply instanceof Answer answer) {
+        for (PublishedCase one : cases) {
+            SumReply reply = sums.ask(one.calc(), SumInput.written(one.given()));
+            if (reply instanceof SumResult answer) {
                 byName.computeIfAbsent(one.calc(), calc -> new Ready(calc, new LinkedHashSet<>(), answer));
             }
         }
@@ -137,21 +137,21 @@ final class BatchBenchmark {
         return new Sums(List.of(List.copyOf(byName.values())));
     }
 
-    private record Ready(String name, Set<String> keys, Answer answer) implements Sum {
+    private record Ready(String name, Set<String> keys, SumResult answer) implements Sum {
 
         @Override
-        public Answer of(Given given) {
+        public SumResult of(SumInput given) {
             return answer;
         }
     }
 
     /** A line without its beginning, which has its number for an id. */
-    private static String tail(Case one) {
+    private static String tail(PublishedCase one) {
         StringWriter text = new StringWriter();
         try (JsonGenerator to = JSON.createGenerator(text)) {
             to.writeStartObject();
             to.writeStringField("calc", one.calc());
-            for (Map.Entry<String, Typed> given : one.given().entrySet()) {
+            for (Map.Entry<String, SumValue> given : one.given().entrySet()) {
                 to.writeFieldName(given.getKey());
                 write(given.getValue(), to);
             }
@@ -162,18 +162,18 @@ final class BatchBenchmark {
         return text.toString().substring(1);
     }
 
-    private static void write(Typed typed, JsonGenerator to) throws IOException {
-        if (typed instanceof Typed.Plain plain) {
+    private static void write(SumValue typed, JsonGenerator to) throws IOException {
+        if (typed instanceof SumValue.Plain plain) {
             to.writeString(plain.text());
-        } else if (typed instanceof Typed.Many many) {
+        } else if (typed instanceof SumValue.Many many) {
             to.writeStartArray();
-            for (Typed value : many.values()) {
+            for (SumValue value : many.values()) {
                 write(value, to);
             }
             to.writeEndArray();
-        } else if (typed instanceof Typed.Table table) {
+        } else if (typed instanceof SumValue.Table table) {
             to.writeStartObject();
-            for (Map.Entry<String, Typed> value : table.values().entrySet()) {
+            for (Map.Entry<String, SumValue> value : table.values().entrySet()) {
                 to.writeFieldName(value.getKey());
                 write(value.getValue(), to);
             }

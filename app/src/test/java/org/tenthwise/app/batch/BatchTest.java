@@ -22,10 +22,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Answer.Worked;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.SumResult.OutputValue;
 import org.tenthwise.app.sums.Sums;
 
 class BatchTest {
@@ -44,7 +44,7 @@ class BatchTest {
         }
 
         @Override
-        public Answer of(Given given) {
+        public SumResult of(SumInput given) {
             String word = given.textIfGiven("word").orElse("");
             if (word.equals("deep")) {
                 endless(0);
@@ -52,13 +52,14 @@ class BatchTest {
             if (word.equals("broken")) {
                 throw new IllegalStateException("two\nlines");
             }
-            return Answer.in(given.inUnit())
+            return SumResult.in(given.inUnit())
                     .length("twice", given.length("length").plus(given.length("length")), 3)
                     .put(
                             "parts",
-                            new Worked.Many(List.of(
-                                    new Worked.Plain("a"),
-                                    new Worked.Table(List.of(new Answer.Result("b", new Worked.Plain(word)))))))
+                            new OutputValue.Many(List.of(
+                                    new OutputValue.Plain("a"),
+                                    new OutputValue.Table(
+                                            List.of(new SumResult.Result("b", new OutputValue.Plain(word)))))))
                     .note("Said \"once\" at 20 °C.")
                     .on("common practice");
         }

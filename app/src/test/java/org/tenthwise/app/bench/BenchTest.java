@@ -33,7 +33,7 @@ class BenchTest {
     @ParameterizedTest
     @EnumSource(BenchKind.class)
     void everyKeyGivenIsAKeyOfTheSum(BenchKind kind) {
-        BenchSum sum = Bench.of(kind);
+        BenchForm sum = Bench.of(kind);
         Set<String> given = new TreeSet<>();
         everyWay(sum).forEach(filled -> given.addAll(sum.given(filled).values().keySet()));
         assertTrue(given.size() >= 2, given::toString);
@@ -44,8 +44,8 @@ class BenchTest {
     @ParameterizedTest
     @EnumSource(BenchKind.class)
     void everythingAskedAndChosenHasAName(BenchKind kind) {
-        BenchSum sum = Bench.of(kind);
-        Noted noted = new Noted(bench, words);
+        BenchForm sum = Bench.of(kind);
+        BenchNote noted = new BenchNote(bench, words);
         everyWay(sum).forEach(filled -> sum.asks(filled).forEach(ask -> {
             assertTrue(!bench.name(ask).isBlank());
             ask.choices()
@@ -56,7 +56,7 @@ class BenchTest {
         }));
     }
 
-    private static Sum asked(BenchSum sum) {
+    private static Sum asked(BenchForm sum) {
         return Stream.of(ThreadSums.all(), FitSums.all(), CuttingSums.all(), GaugeSums.all(), TemperatureSums.all())
                 .flatMap(List::stream)
                 .filter(other -> other.name().equals(sum.sum()))
@@ -65,19 +65,19 @@ class BenchTest {
     }
 
     /** The usual choice everywhere but at one place or two, there each other choice in turn, and every figure typed. */
-    private static List<Filled> everyWay(BenchSum sum) {
-        List<Filled> ways = new ArrayList<>();
+    private static List<FormValues> everyWay(BenchForm sum) {
+        List<FormValues> ways = new ArrayList<>();
         for (Unit unit : Unit.values()) {
-            Filled usual = sum.settled(Filled.nothing(unit));
-            for (Filled one : turned(sum, usual)) {
+            FormValues usual = sum.settled(FormValues.nothing(unit));
+            for (FormValues one : turned(sum, usual)) {
                 turned(sum, one).forEach(way -> ways.add(typed(sum, way)));
             }
         }
         return ways;
     }
 
-    private static List<Filled> turned(BenchSum sum, Filled from) {
-        List<Filled> ways = new ArrayList<>();
+    private static List<FormValues> turned(BenchForm sum, FormValues from) {
+        List<FormValues> ways = new ArrayList<>();
         ways.add(from);
         sum.asks(from).forEach(ask -> ask.choices().stream()
                 .limit(9)
@@ -85,10 +85,10 @@ class BenchTest {
         return ways;
     }
 
-    private static Filled typed(BenchSum sum, Filled filled) {
-        Filled now = filled;
-        for (Ask ask : sum.asks(filled)) {
-            now = ask.kind() == Ask.Kind.CHOICE
+    private static FormValues typed(BenchForm sum, FormValues filled) {
+        FormValues now = filled;
+        for (FormField ask : sum.asks(filled)) {
+            now = ask.kind() == FormField.FieldKind.CHOICE
                     ? now
                     : now.with(ask.id(), ask.kind().isSeveral() ? "1 2 3" : "1");
         }
@@ -97,30 +97,30 @@ class BenchTest {
 
     @Test
     void whatIsStillToTypeIsNamedBeforeAnythingIsAsked() {
-        BenchSum sum = Bench.of(BenchKind.TEMPERATURE);
-        Bench.Outcome outcome = bench.work(
+        BenchForm sum = Bench.of(BenchKind.TEMPERATURE);
+        Bench.FormOutcome outcome = bench.work(
                 sum,
-                sum.settled(Filled.nothing(Unit.MILLIMETRE))
+                sum.settled(FormValues.nothing(Unit.MILLIMETRE))
                         .with("reading", "500.035")
                         .with("part_temp", "-"));
         assertEquals(
                 List.of("part_temp", "part_alpha", "gauge_temp", "gauge_alpha"),
-                assertInstanceOf(Bench.Outcome.Missing.class, outcome).asks().stream()
-                        .map(Ask::id)
+                assertInstanceOf(Bench.FormOutcome.Missing.class, outcome).asks().stream()
+                        .map(FormField::id)
                         .toList());
     }
 
     @Test
     void aRefusalIsAtItsFieldAndInItsName() {
-        BenchSum sum = Bench.of(BenchKind.TEMPERATURE);
-        Filled filled = Filled.nothing(Unit.MILLIMETRE)
+        BenchForm sum = Bench.of(BenchKind.TEMPERATURE);
+        FormValues filled = FormValues.nothing(Unit.MILLIMETRE)
                 .with("reading", "500.035")
                 .with("part_temp", "23.7")
                 .with("part_alpha", "11.7")
                 .with("gauge_temp", "20")
                 .with("gauge_alpha", "11.5")
                 .with("u_temp", "-1");
-        Bench.Outcome.Refused refused = assertInstanceOf(Bench.Outcome.Refused.class, bench.work(sum, filled));
+        Bench.FormOutcome.Refused refused = assertInstanceOf(Bench.FormOutcome.Refused.class, bench.work(sum, filled));
         assertEquals("u_temp", refused.at().orElseThrow().id());
         assertEquals("Doubt of degrees is -1: it must not be less than nought.", refused.sentence());
     }
@@ -130,15 +130,15 @@ class BenchTest {
      */
     @Test
     void thePublishedSizeAtTwentyDegreesIsRead() {
-        BenchSum sum = Bench.of(BenchKind.TEMPERATURE);
-        Filled filled = Filled.nothing(Unit.MILLIMETRE)
+        BenchForm sum = Bench.of(BenchKind.TEMPERATURE);
+        FormValues filled = FormValues.nothing(Unit.MILLIMETRE)
                 .with("reading", "500.035")
                 .with("part_temp", "23.7")
                 .with("part_alpha", "11.7")
                 .with("gauge_temp", "20")
                 .with("gauge_alpha", "11.5");
-        Bench.Outcome.Done done = assertInstanceOf(Bench.Outcome.Done.class, bench.work(sum, filled));
-        String size = new Results(words, Unit.MILLIMETRE)
+        Bench.FormOutcome.Done done = assertInstanceOf(Bench.FormOutcome.Done.class, bench.work(sum, filled));
+        String size = new ResultRows(words, Unit.MILLIMETRE)
                 .of(done.answer(), sum.first(filled))
                 .get(0)
                 .value();
@@ -149,15 +149,15 @@ class BenchTest {
     /** By hand: needs 0.146 at the mouth, has 0.031 at the floor. */
     @Test
     void aWallNoEvenCutBringsInIsToldWithWhatMayComeOff() {
-        BenchSum sum = Bench.of(BenchKind.NEXT_CUT);
-        Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE)
+        BenchForm sum = Bench.of(BenchKind.NEXT_CUT);
+        FormValues filled = sum.settled(FormValues.nothing(Unit.MILLIMETRE)
                 .with("side", "inside")
                 .with("lower", "30.000")
                 .with("upper", "30.021")
                 .with("sizes", "29.854 29.990")
                 .with("register", "radius"));
-        Bench.Outcome.Done done = assertInstanceOf(Bench.Outcome.Done.class, bench.work(sum, filled));
-        Results read = new Results(words, Unit.MILLIMETRE);
+        Bench.FormOutcome.Done done = assertInstanceOf(Bench.FormOutcome.Done.class, bench.work(sum, filled));
+        ResultRows read = new ResultRows(words, Unit.MILLIMETRE);
         assertEquals(
                 List.of("safe cut, on diameter 0.031 mm", "state Uneven", "reason Uneven"),
                 read.of(done.answer(), sum.first(filled)).stream()
@@ -171,8 +171,8 @@ class BenchTest {
 
     @Test
     void aCutIsOneFigureAsTheRegisterCountsIt() {
-        BenchSum sum = Bench.of(BenchKind.NEXT_CUT);
-        Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE)
+        BenchForm sum = Bench.of(BenchKind.NEXT_CUT);
+        FormValues filled = sum.settled(FormValues.nothing(Unit.MILLIMETRE)
                 .with("side", "inside")
                 .with("lower", "30.000")
                 .with("upper", "30.021")
@@ -180,10 +180,10 @@ class BenchTest {
                 .with("register", "radius")
                 .with("aim_by", "third")
                 .with("offset_step", "0.001"));
-        Bench.Outcome.Done done = assertInstanceOf(Bench.Outcome.Done.class, bench.work(sum, filled));
+        Bench.FormOutcome.Done done = assertInstanceOf(Bench.FormOutcome.Done.class, bench.work(sum, filled));
         assertEquals(
                 List.of("change of the offset +0.051 mm", "state Cut again"),
-                new Results(words, Unit.MILLIMETRE)
+                new ResultRows(words, Unit.MILLIMETRE)
                         .of(done.answer(), sum.first(filled)).stream()
                                 .map(row -> row.name() + " " + row.value())
                                 .toList());
@@ -191,18 +191,18 @@ class BenchTest {
 
     @Test
     void aClassNamedByTheDrawingStaysThoughItIsNotOftenNamed() {
-        BenchSum sum = Bench.of(BenchKind.THREAD_LIMITS);
-        Filled named = sum.settled(
-                Filled.nothing(Unit.MILLIMETRE).with("form", "metric").with("class", "5g6g"));
+        BenchForm sum = Bench.of(BenchKind.THREAD_LIMITS);
+        FormValues named = sum.settled(
+                FormValues.nothing(Unit.MILLIMETRE).with("form", "metric").with("class", "5g6g"));
         assertEquals("5g6g", named.text("class"));
         assertEquals("6H", sum.settled(named.with("side", "internal")).text("class"));
     }
 
     @Test
     void readingsEvenlyRoundTheWorkHaveTheirAngles() {
-        BenchSum sum = Bench.of(BenchKind.RUN_OUT);
-        Filled filled = sum.settled(Filled.nothing(Unit.MILLIMETRE).with("places", "4"));
-        Ask readings = sum.asks(filled).stream()
+        BenchForm sum = Bench.of(BenchKind.RUN_OUT);
+        FormValues filled = sum.settled(FormValues.nothing(Unit.MILLIMETRE).with("places", "4"));
+        FormField readings = sum.asks(filled).stream()
                 .filter(ask -> ask.id().equals("readings"))
                 .findFirst()
                 .orElseThrow();

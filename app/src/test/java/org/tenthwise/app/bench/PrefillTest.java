@@ -33,7 +33,7 @@ class PrefillTest {
     @RegisterExtension
     private final Workshop workshop = new Workshop();
 
-    private static Filled of(Prefill prefill, BenchKind kind) {
+    private static FormValues of(Prefill prefill, BenchKind kind) {
         return Optional.ofNullable(prefill.filled().get(kind)).orElseThrow();
     }
 
@@ -42,7 +42,7 @@ class PrefillTest {
         RunSession session = workshop.atTheBore("014", "0.013");
         Prefill prefill = Prefill.of(session.state());
         assertEquals(Optional.of(BenchKind.NEXT_CUT), prefill.fitting());
-        Filled cut = of(prefill, BenchKind.NEXT_CUT);
+        FormValues cut = of(prefill, BenchKind.NEXT_CUT);
         assertEquals(
                 List.of("inside", "30.000", "30.021", "each", "middle"),
                 List.of(
@@ -52,11 +52,11 @@ class PrefillTest {
                         cut.text("combine"),
                         cut.text("aim_by")));
         assertEquals("", cut.text("sizes"), "one place of four: no cut follows from it");
-        Filled zone = of(prefill, BenchKind.ZONE);
+        FormValues zone = of(prefill, BenchKind.ZONE);
         assertEquals(
                 List.of("30", "hole", "H", "7"),
                 List.of(zone.text("diameter"), zone.text("part"), zone.text("letter"), zone.text("grade")));
-        Filled warm = of(prefill, BenchKind.TEMPERATURE);
+        FormValues warm = of(prefill, BenchKind.TEMPERATURE);
         assertEquals(
                 List.of("30.013", "20", "20"),
                 List.of(warm.text("reading"), warm.text("part_temp"), warm.text("gauge_temp")));
@@ -92,7 +92,7 @@ class PrefillTest {
                         of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("register"),
                         of(Prefill.of(session.state()), BenchKind.NEXT_CUT).text("aim_by")));
         Workshop.must(() -> session.machine(Register.RADIUS, Aim.ByLimits.THIRD));
-        Filled filled = of(Prefill.of(session.state()), BenchKind.NEXT_CUT);
+        FormValues filled = of(Prefill.of(session.state()), BenchKind.NEXT_CUT);
         assertEquals(List.of("radius", "third"), List.of(filled.text("register"), filled.text("aim_by")));
         Workshop.must(() -> session.goTo(10));
         assertEquals(
@@ -187,7 +187,7 @@ class PrefillTest {
             Workshop.must(() -> session.enter(entered));
             Workshop.must(() -> session.gauge().confirmSense(true));
         }
-        Filled warm = of(Prefill.of(session.state()), BenchKind.TEMPERATURE);
+        FormValues warm = of(Prefill.of(session.state()), BenchKind.TEMPERATURE);
         assertEquals(
                 List.of("30.013", "27", "22"),
                 List.of(warm.text("reading"), warm.text("part_temp"), warm.text("gauge_temp")));
@@ -197,7 +197,7 @@ class PrefillTest {
     void aRunOutFillsInItsReadingsAndItsJaws() {
         RunSession session = workshop.setUp("014");
         Workshop.must(() -> session.goTo(4));
-        Filled runOut = of(Prefill.of(session.state()), BenchKind.RUN_OUT);
+        FormValues runOut = of(Prefill.of(session.state()), BenchKind.RUN_OUT);
         assertEquals("0.004 0.001 0.000 0.002 0.006 0.009 0.011 0.008", runOut.text("readings"));
         assertEquals("8", runOut.text("places"));
         assertEquals("0.020", runOut.text("limit"));
@@ -208,7 +208,7 @@ class PrefillTest {
         RunSession session = workshop.setUp("014");
         Workshop.must(() -> session.goTo(21));
         Prefill prefill = Prefill.of(session.state());
-        Filled wires = of(prefill, BenchKind.WIRES);
+        FormValues wires = of(prefill, BenchKind.WIRES);
         assertEquals(Optional.of(BenchKind.WIRES), prefill.fitting());
         assertEquals(List.of("trapezoidal", "pitch"), List.of(wires.text("form"), wires.text("pitch_by")));
         assertEquals(Unit.MILLIMETRE, wires.unit());
@@ -225,7 +225,7 @@ class PrefillTest {
                 .orElseThrow()
                 .number();
         Workshop.must(() -> session.goTo(step));
-        Filled wires = of(Prefill.of(session.state()), BenchKind.WIRES);
+        FormValues wires = of(Prefill.of(session.state()), BenchKind.WIRES);
         assertEquals(List.of("stub-acme", "tpi"), List.of(wires.text("form"), wires.text("pitch_by")));
         assertEquals(Unit.INCH, wires.unit());
     }

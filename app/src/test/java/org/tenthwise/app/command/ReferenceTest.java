@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.reference.Agreement;
-import org.tenthwise.app.reference.Case;
-import org.tenthwise.app.reference.Cases;
+import org.tenthwise.app.reference.ComparedFigure;
 import org.tenthwise.app.reference.Comparison;
-import org.tenthwise.app.reference.Row;
+import org.tenthwise.app.reference.PublishedCase;
+import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
 import org.tenthwise.app.sums.handbook.Handbook;
 
@@ -26,7 +26,7 @@ class ReferenceTest {
     void everyFigureOfATopicHasItsLineUnderItsSource(Topic topic) {
         Typed typed = Typed.line("reference", "--topic", topic.word());
         assertEquals(0, typed.exit(), () -> String.join("\n", typed.out()));
-        List<Case> cases = Cases.of(topic);
+        List<PublishedCase> cases = PublishedCases.of(topic);
         String all = String.join("\n", typed.out()).replaceAll("\\s+", " ");
         cases.forEach(one -> assertTrue(all.contains(one.source()), one::source));
         List<String> rows = typed.out().subList(2, typed.out().indexOf(""));
@@ -78,7 +78,7 @@ class ReferenceTest {
     /** Two figures that look alike would show nothing. */
     @Test
     void everyFigureSetAsideLooksUnlikeTheOnePublished() {
-        List<Row> aside = Stream.of(Topic.values())
+        List<ComparedFigure> aside = Stream.of(Topic.values())
                 .map(new Comparison(Handbook.sums())::of)
                 .flatMap(finding -> finding.rows(Agreement.ASIDE).stream())
                 .toList();

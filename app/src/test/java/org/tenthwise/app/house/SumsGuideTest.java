@@ -18,14 +18,14 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.app.reference.Cases;
+import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Answer.Worked;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.SumResult.OutputValue;
+import org.tenthwise.app.sums.SumValue;
 import org.tenthwise.app.sums.Sums;
-import org.tenthwise.app.sums.Typed;
 import org.tenthwise.app.sums.cutting.CuttingSums;
 import org.tenthwise.app.sums.decision.DecisionSums;
 import org.tenthwise.app.sums.fit.FitSums;
@@ -34,7 +34,7 @@ import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.sums.statistics.StatisticsSums;
 import org.tenthwise.app.sums.temperature.TemperatureSums;
 import org.tenthwise.app.sums.thread.ThreadSums;
-import org.tenthwise.app.sums.written.Unreadable;
+import org.tenthwise.app.sums.written.NotJson;
 import org.tenthwise.app.sums.written.WrittenObject;
 
 /** {@code sums.md} has a row for every sum, with its keys and its results, and an example that has an answer. */
@@ -77,45 +77,45 @@ class SumsGuideTest {
 
     /** Of every published case and of every example, lists and tables gone through. */
     @Test
-    void everyResultStandsInTheRowOfItsSum() throws IOException, Unreadable {
+    void everyResultStandsInTheRowOfItsSum() throws IOException, NotJson {
         Map<String, Set<String>> out = words(3);
         Set<String> missing = new TreeSet<>();
         for (Asked asked : examples()) {
             missing.addAll(missing(asked, out));
         }
         for (Topic topic : Topic.values()) {
-            Cases.of(topic)
-                    .forEach(one -> missing.addAll(missing(new Asked(one.calc(), Given.written(one.given())), out)));
+            PublishedCases.of(topic)
+                    .forEach(one -> missing.addAll(missing(new Asked(one.calc(), SumInput.written(one.given())), out)));
         }
         assertEquals(Set.of(), missing);
     }
 
     @Test
-    void everySumHasAnExampleThatHasAnAnswer() throws IOException, Unreadable {
+    void everySumHasAnExampleThatHasAnAnswer() throws IOException, NotJson {
         Set<String> shown = new TreeSet<>();
         for (Asked asked : examples()) {
-            assertInstanceOf(Answer.class, sums.ask(asked.calc(), asked.given()), asked::toString);
+            assertInstanceOf(SumResult.class, sums.ask(asked.calc(), asked.given()), asked::toString);
             shown.add(asked.calc());
         }
         assertEquals(new TreeSet<>(sums.names()), shown);
     }
 
-    private record Asked(String calc, Given given) {}
+    private record Asked(String calc, SumInput given) {}
 
-    private static List<Asked> examples() throws IOException, Unreadable {
+    private static List<Asked> examples() throws IOException, NotJson {
         List<Asked> all = new ArrayList<>();
         for (String line : guide().lines().filter(text -> text.startsWith("{")).toList()) {
-            Map<String, Typed> keys = new LinkedHashMap<>(WrittenObject.read(line));
+            Map<String, SumValue> keys = new LinkedHashMap<>(WrittenObject.read(line));
             keys.remove("id");
             all.add(new Asked(
-                    new Given(Optional.empty(), Map.of("calc", keys.remove("calc"))).text("calc"),
-                    Given.written(keys)));
+                    new SumInput(Optional.empty(), Map.of("calc", keys.remove("calc"))).text("calc"),
+                    SumInput.written(keys)));
         }
         return all;
     }
 
     private Set<String> missing(Asked asked, Map<String, Set<String>> out) {
-        return sums.ask(asked.calc(), asked.given()) instanceof Answer answer
+        return sums.ask(asked.calc(), asked.given()) instanceof SumResult answer
                 ? missing(asked.calc(), keys(answer.results()), out).collect(toCollection(TreeSet::new))
                 : Set.of();
     }
@@ -125,14 +125,14 @@ class SumsGuideTest {
                 .map(key -> sum + ": " + key);
     }
 
-    private static Stream<String> keys(List<Answer.Result> results) {
+    private static Stream<String> keys(List<SumResult.Result> results) {
         return results.stream().flatMap(result -> Stream.concat(Stream.of(result.key()), keys(result.value())));
     }
 
-    private static Stream<String> keys(Worked worked) {
-        return worked instanceof Worked.Many many
+    private static Stream<String> keys(OutputValue worked) {
+        return worked instanceof OutputValue.Many many
                 ? many.values().stream().flatMap(SumsGuideTest::keys)
-                : worked instanceof Worked.Table table ? keys(table.values()) : Stream.of();
+                : worked instanceof OutputValue.Table table ? keys(table.values()) : Stream.of();
     }
 
     /** What stands in backticks in one column, row by row. */

@@ -10,10 +10,10 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Answer.Worked;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.SumResult.OutputValue;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.model.quantity.Unit;
 
@@ -33,22 +33,22 @@ class ComparisonTest {
         }
 
         @Override
-        public Answer of(Given given) {
+        public SumResult of(SumInput given) {
             BigDecimal figure = given.figure("figure");
-            return Answer.in(Unit.MILLIMETRE)
+            return SumResult.in(Unit.MILLIMETRE)
                     .exact("figure", figure)
                     .word("word", given.text("word"))
                     .put(
                             "steps",
-                            new Worked.Many(List.of(
-                                    new Worked.Plain("first"),
-                                    new Worked.Table(List.of(
-                                            new Answer.Result("to", new Worked.Plain(figure.toPlainString())))))))
+                            new OutputValue.Many(List.of(
+                                    new OutputValue.Plain("first"),
+                                    new OutputValue.Table(List.of(new SumResult.Result(
+                                            "to", new OutputValue.Plain(figure.toPlainString())))))))
                     .on("common practice");
         }
     }
 
-    private static List<Row> rows(String figure, String more) {
+    private static List<ComparedFigure> rows(String figure, String more) {
         String line = "{\"source\":\"By "
                 + "hand\",\"standing\":\"constructed\",\"case\":\"c\",\"calc\":\"echo\","
                 + "\"given\":{\"figure\":\""
@@ -72,7 +72,7 @@ class ComparisonTest {
             0.02,     2.0E-2,  AGREES,    0.020
             """)
     void aFigureAgreesWhereItRoundsToTheOnePrinted(String worked, String printed, Agreement agreement, String shown) {
-        Row row = rows(worked, "\"published\":{\"figure\":\"%s\"}".formatted(printed))
+        ComparedFigure row = rows(worked, "\"published\":{\"figure\":\"%s\"}".formatted(printed))
                 .get(0);
         assertEquals(agreement, row.agreement());
         assertEquals(shown, row.computed());
@@ -81,30 +81,30 @@ class ComparisonTest {
 
     @Test
     void wordsAgreeWhereTheyAreTheSameWord() {
-        List<Row> rows = rows("1", "\"published\":{\"word\":\"Pass\",\"figure\":\"one\"}");
+        List<ComparedFigure> rows = rows("1", "\"published\":{\"word\":\"Pass\",\"figure\":\"one\"}");
         assertEquals(
                 List.of(Agreement.AGREES, Agreement.DISAGREES),
-                rows.stream().map(Row::agreement).toList());
+                rows.stream().map(ComparedFigure::agreement).toList());
     }
 
     @Test
     void aFigureIsFoundInListsAndTables() {
-        List<Row> rows = rows(
+        List<ComparedFigure> rows = rows(
                 "1.5",
                 "\"published\":{\"steps.0\":\"first\",\"steps.1.to\":\"1.5\",\"steps.2.to\":\"1.5\","
                         + "\"steps\":\"1.5\"}");
         assertEquals(
                 List.of("first", "1.5", "no steps.2.to", "no steps"),
-                rows.stream().map(Row::computed).toList());
+                rows.stream().map(ComparedFigure::computed).toList());
         assertEquals(
                 List.of(Agreement.AGREES, Agreement.AGREES, Agreement.DISAGREES, Agreement.DISAGREES),
-                rows.stream().map(Row::agreement).toList());
+                rows.stream().map(ComparedFigure::agreement).toList());
     }
 
     @ParameterizedTest
     @CsvSource({"1.005, AGREES", "0.995, AGREES", "1.0051, DISAGREES", "0.9949, DISAGREES"})
     void whatTheSourceAllowsIsAllowedToTheLimit(String worked, Agreement agreement) {
-        Row row = rows(
+        ComparedFigure row = rows(
                         worked,
                         "\"published\":{\"figure\":\"1.00\"},\"within\":{\"figure\":\"0.005\"},\"why\":\"read from "
                                 + "a curve\"")
@@ -127,7 +127,7 @@ class ComparisonTest {
     void whatDoesNotAgreeIsShownToThePlaceWhereItDiffers(String worked, String shown) {
         String allowed = "\"published\":{\"figure\":\"1.00\"},\"within\":{\"figure\":\"0.0001\"},\"why\":\"exact\"";
         assertEquals(shown, rows(worked, allowed).get(0).computed());
-        Row aside =
+        ComparedFigure aside =
                 rows(worked, allowed + ",\"aside\":{\"figure\":\"misprint\"}").get(0);
         assertEquals(Agreement.ASIDE, aside.agreement());
         assertEquals(shown, aside.computed());
@@ -135,7 +135,7 @@ class ComparisonTest {
 
     @Test
     void aRefusalIsSaidInEveryRow() {
-        List<Row> rows =
+        List<ComparedFigure> rows =
                 rows("one", "\"published\":{\"figure\":\"1\",\"word\":\"Pass\"},\"aside\":{\"figure\":\"misprint\"}");
         assertEquals(2, rows.size());
         rows.forEach(row -> {
@@ -165,7 +165,7 @@ class ComparisonTest {
         String good = "{\"source\":\"s\",\"standing\":\"published\",\"case\":\"c\",\"calc\":\"k\","
                 + "\"published\":{\"a\":\"1\"}}\n";
         Exception e = assertThrows(
-                IllegalStateException.class, () -> Cases.read("x.jsonl", good + line, CaseLine::published));
+                IllegalStateException.class, () -> PublishedCases.read("x.jsonl", good + line, CaseLine::published));
         assertEquals(problem, e.getMessage());
     }
 }

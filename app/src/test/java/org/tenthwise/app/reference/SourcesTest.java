@@ -36,9 +36,9 @@ class SourcesTest {
     @Test
     void whatIsPublishedCanBeLookedUp() {
         List<String> vague = Stream.of(Topic.values())
-                .flatMap(topic -> Cases.of(topic).stream())
-                .filter(one -> one.standing() == Standing.PUBLISHED)
-                .map(Case::source)
+                .flatMap(topic -> PublishedCases.of(topic).stream())
+                .filter(one -> one.standing() == SourceKind.PUBLISHED)
+                .map(PublishedCase::source)
                 .distinct()
                 .filter(source -> !missing(source).isEmpty())
                 .map(source -> missing(source) + ": " + source)
@@ -50,7 +50,7 @@ class SourcesTest {
     void whatIsLeftOutNamesSomebodyToo() {
         assertEquals(
                 List.of(),
-                Cases.leftOut().stream()
+                PublishedCases.leftOut().stream()
                         .map(LeftOut::source)
                         .filter(source -> NOBODY.matcher(source).find())
                         .distinct()

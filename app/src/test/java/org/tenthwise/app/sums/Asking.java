@@ -17,8 +17,8 @@ public final class Asking {
         this.sums = new Sums(List.of(sums));
     }
 
-    public Answer answer(Unit unit, String sum, String given) {
-        return assertInstanceOf(Answer.class, ask(unit, sum, given));
+    public SumResult answer(Unit unit, String sum, String given) {
+        return assertInstanceOf(SumResult.class, ask(unit, sum, given));
     }
 
     public Problem problem(Unit unit, String sum, String given) {
@@ -26,36 +26,36 @@ public final class Asking {
     }
 
     /** What stands under {@code path}, as {@code jaw_moves.0} or {@code steps.1.to}. */
-    public static String at(Answer answer, String path) {
+    public static String at(SumResult answer, String path) {
         String[] steps = path.split("\\.");
-        Answer.Worked found = answer.at(steps[0]).orElseThrow();
+        SumResult.OutputValue found = answer.at(steps[0]).orElseThrow();
         for (int i = 1; i < steps.length; i++) {
             String step = steps[i];
-            found = found instanceof Answer.Worked.Many many
+            found = found instanceof SumResult.OutputValue.Many many
                     ? many.values().get(Integer.parseInt(step))
-                    : ((Answer.Worked.Table) found)
+                    : ((SumResult.OutputValue.Table) found)
                             .values().stream()
                                     .filter(result -> result.key().equals(step))
                                     .findFirst()
                                     .orElseThrow()
                                     .value();
         }
-        return ((Answer.Worked.Plain) found).text();
+        return ((SumResult.OutputValue.Plain) found).text();
     }
 
-    private Reply ask(Unit unit, String sum, String given) {
-        Map<String, Typed> values = new LinkedHashMap<>();
+    private SumReply ask(Unit unit, String sum, String given) {
+        Map<String, SumValue> values = new LinkedHashMap<>();
         for (String pair : given.split("; ")) {
             String[] parts = pair.split("=");
             String[] many = parts[1].split(" ");
             values.put(
                     parts[0],
                     many.length == 1
-                            ? new Typed.Plain(parts[1])
-                            : new Typed.Many(List.of(many).stream()
-                                    .<Typed>map(Typed.Plain::new)
+                            ? new SumValue.Plain(parts[1])
+                            : new SumValue.Many(List.of(many).stream()
+                                    .<SumValue>map(SumValue.Plain::new)
                                     .toList()));
         }
-        return sums.ask(sum, new Given(Optional.of(unit), values));
+        return sums.ask(sum, new SumInput(Optional.of(unit), values));
     }
 }

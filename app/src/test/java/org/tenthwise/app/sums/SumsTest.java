@@ -21,7 +21,7 @@ import org.tenthwise.model.quantity.Unit;
 
 class SumsTest {
 
-    private record Fixed(String name, Supplier<Answer> answer) implements Sum {
+    private record Fixed(String name, Supplier<SumResult> answer) implements Sum {
 
         @Override
         public Set<String> keys() {
@@ -29,24 +29,24 @@ class SumsTest {
         }
 
         @Override
-        public Answer of(Given given) {
+        public SumResult of(SumInput given) {
             return answer.get();
         }
     }
 
-    private static final Answer ANSWER = Answer.in(Unit.MILLIMETRE).on("common practice");
+    private static final SumResult ANSWER = SumResult.in(Unit.MILLIMETRE).on("common practice");
 
-    private static Supplier<Answer> failing(RuntimeException trouble) {
+    private static Supplier<SumResult> failing(RuntimeException trouble) {
         return () -> {
             throw trouble;
         };
     }
 
-    private static Reply ask(Supplier<Answer> answer, Map<String, String> given) {
-        return new Sums(List.of(List.of(new Fixed("fixed", answer)))).ask("fixed", Given.of(Unit.MILLIMETRE, given));
+    private static SumReply ask(Supplier<SumResult> answer, Map<String, String> given) {
+        return new Sums(List.of(List.of(new Fixed("fixed", answer)))).ask("fixed", SumInput.of(Unit.MILLIMETRE, given));
     }
 
-    private static String refused(Supplier<Answer> answer, Map<String, String> given) {
+    private static String refused(Supplier<SumResult> answer, Map<String, String> given) {
         return assertInstanceOf(Problem.class, ask(answer, given)).words();
     }
 
@@ -58,7 +58,7 @@ class SumsTest {
                 assertInstanceOf(
                                 Problem.class,
                                 new Sums(List.of(List.of(new Fixed("fixed", () -> ANSWER))))
-                                        .ask("fxied", Given.of(Unit.MILLIMETRE, Map.of())))
+                                        .ask("fxied", SumInput.of(Unit.MILLIMETRE, Map.of())))
                         .words());
     }
 
@@ -104,42 +104,43 @@ class SumsTest {
     void everySumOfTheShopAnswersOrRefusesInWords(String name) {
         assertTrue(name.matches("[a-z0-9]+(-[a-z0-9]+)*"), name);
         Sums sums = Handbook.sums();
-        Problem none =
-                assertInstanceOf(Problem.class, sums.ask(name, Given.of(Unit.MILLIMETRE, Map.of("no-such-key", "1"))));
+        Problem none = assertInstanceOf(
+                Problem.class, sums.ask(name, SumInput.of(Unit.MILLIMETRE, Map.of("no-such-key", "1"))));
         Set<String> keys = new TreeSet<>(List.of(
                 none.words().substring(none.words().indexOf(": it takes ") + 11).split(", ")));
-        for (Typed typed : List.of(
-                new Typed.Plain("0"),
-                new Typed.Plain("-1"),
-                new Typed.Plain("1"),
-                new Typed.Plain("2.5"),
-                new Typed.Plain("1e29"),
-                new Typed.Plain("1e-29"),
-                new Typed.Plain("H7"),
-                new Typed.Many(List.of()),
-                new Typed.Many(List.of(new Typed.Plain("1"))),
-                new Typed.Many(List.of(new Typed.Plain("1"), new Typed.Plain("1"))),
-                new Typed.Many(List.of(new Typed.Many(List.of(new Typed.Many(List.of(new Typed.Plain("3"))))))),
-                new Typed.Many(List.of(new Typed.Table(Map.of()))),
-                new Typed.Table(Map.of()),
-                new Typed.Neither("null"))) {
+        for (SumValue typed : List.of(
+                new SumValue.Plain("0"),
+                new SumValue.Plain("-1"),
+                new SumValue.Plain("1"),
+                new SumValue.Plain("2.5"),
+                new SumValue.Plain("1e29"),
+                new SumValue.Plain("1e-29"),
+                new SumValue.Plain("H7"),
+                new SumValue.Many(List.of()),
+                new SumValue.Many(List.of(new SumValue.Plain("1"))),
+                new SumValue.Many(List.of(new SumValue.Plain("1"), new SumValue.Plain("1"))),
+                new SumValue.Many(
+                        List.of(new SumValue.Many(List.of(new SumValue.Many(List.of(new SumValue.Plain("3"))))))),
+                new SumValue.Many(List.of(new SumValue.Table(Map.of()))),
+                new SumValue.Table(Map.of()),
+                new SumValue.Neither("null"))) {
             answeredOrRefused(name, keys, typed, sums);
         }
     }
 
-    private static void answeredOrRefused(String name, Set<String> keys, Typed typed, Sums sums) {
-        Map<String, Typed> all = new TreeMap<>();
+    private static void answeredOrRefused(String name, Set<String> keys, SumValue typed, Sums sums) {
+        Map<String, SumValue> all = new TreeMap<>();
         keys.forEach(key -> all.put(key, typed));
-        List<Map<String, Typed>> tries = new ArrayList<>(List.of(Map.of(), all));
+        List<Map<String, SumValue>> tries = new ArrayList<>(List.of(Map.of(), all));
         keys.forEach(key -> {
-            Map<String, Typed> without = new TreeMap<>(all);
+            Map<String, SumValue> without = new TreeMap<>(all);
             without.remove(key);
             tries.add(without);
             tries.add(Map.of(key, typed));
         });
-        for (Map<String, Typed> given : tries) {
+        for (Map<String, SumValue> given : tries) {
             for (Optional<Unit> unit : List.of(Optional.of(Unit.INCH), Optional.<Unit>empty())) {
-                if (sums.ask(name, new Given(unit, given)) instanceof Problem problem) {
+                if (sums.ask(name, new SumInput(unit, given)) instanceof Problem problem) {
                     assertTrue(
                             !problem.words().isBlank()
                                     && problem.words().lines().count() == 1

@@ -2,9 +2,9 @@ package org.tenthwise.app.sums.cutting;
 
 import java.util.Map;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.cutting.CutterWear;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
@@ -25,10 +25,10 @@ final class CutterWearSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         Length change =
                 CutterWear.change(given.choice("feature", FEATURES), given.length("measured"), given.length("target"));
-        Answer.Writing answer = Answer.in(given.inUnit()).length("wear_change", change);
+        SumResult.Writing answer = SumResult.in(given.inUnit()).length("wear_change", change);
         given.lengthIfGiven("wear").ifPresent(wear -> answer.length("wear_after", wear.plus(change)));
         return answer.note("For a register of the cutter's radius that is added to it: a smaller value cuts nearer to "
                         + "the wall, a pocket wider and a boss smaller.")

@@ -2,11 +2,11 @@ package org.tenthwise.app.sums.cutting;
 
 import java.util.List;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Answer.Worked;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.SumResult.OutputValue;
 import org.tenthwise.model.compute.drilling.DrillSet;
 import org.tenthwise.model.quantity.Length;
 
@@ -28,9 +28,9 @@ final class DrillSetSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         Length depth = given.positiveLength("depth");
-        Length start = Cut.notNegative(given, "start");
+        Length start = CutInputs.notNegative(given, "start");
         if (!start.isBelow(depth)) {
             throw new CannotAnswer(
                     "start",
@@ -46,10 +46,10 @@ final class DrillSetSum implements Sum {
                             : "per_drill is missing: give it with chip_clearance, or reaches");
         }
         DrillSet set = given.has(PER_DRILL) ? ofStages(given, depth, start) : ofReaches(given, depth, start);
-        Answer.Writing answer = Answer.in(given.inUnit())
+        SumResult.Writing answer = SumResult.in(given.inUnit())
                 .put(
                         "steps",
-                        new Worked.Many(set.stages().stream()
+                        new OutputValue.Many(set.stages().stream()
                                 .map(stage -> step(given, stage))
                                 .toList()))
                 .whole("drills", set.stages().size());
@@ -59,22 +59,22 @@ final class DrillSetSum implements Sum {
                         + "common practice");
     }
 
-    private static DrillSet ofStages(Given given, Length depth, Length start) {
+    private static DrillSet ofStages(SumInput given, Length depth, Length start) {
         Length perDrill = given.positiveLength(PER_DRILL);
-        Length clearance = Cut.notNegative(given, CHIP_CLEARANCE);
+        Length clearance = CutInputs.notNegative(given, CHIP_CLEARANCE);
         return given.about(
                 PER_DRILL,
                 "the hole would take more drills than any set has",
                 () -> DrillSet.ofStages(depth, start, perDrill, clearance));
     }
 
-    private static DrillSet ofReaches(Given given, Length depth, Length start) {
+    private static DrillSet ofReaches(SumInput given, Length depth, Length start) {
         List<Length> reaches = given.lengths(REACHES);
         reaches.stream().filter(reach -> reach.signum() <= 0).findFirst().ifPresent(reach -> {
             throw new CannotAnswer(
                     REACHES, "reaches has %s: each must be more than nought".formatted(plain(given, reach)));
         });
-        Length clearance = given.has(CHIP_CLEARANCE) ? Cut.notNegative(given, CHIP_CLEARANCE) : Length.ZERO;
+        Length clearance = given.has(CHIP_CLEARANCE) ? CutInputs.notNegative(given, CHIP_CLEARANCE) : Length.ZERO;
         if (Length.greatest(reaches).minus(clearance).isBelow(depth)) {
             throw new CannotAnswer(
                     REACHES,
@@ -87,8 +87,8 @@ final class DrillSetSum implements Sum {
         return DrillSet.ofReaches(depth, start, reaches, clearance);
     }
 
-    private static Worked step(Given given, DrillSet.Stage stage) {
-        return new Worked.Table(Answer.in(given.inUnit())
+    private static OutputValue step(SumInput given, DrillSet.Stage stage) {
+        return new OutputValue.Table(SumResult.in(given.inUnit())
                 .length("from", stage.from())
                 .length("to", stage.to())
                 .length("least_reach", stage.leastReach())
@@ -96,7 +96,7 @@ final class DrillSetSum implements Sum {
                 .results());
     }
 
-    private static void notes(Answer.Writing answer, Given given, DrillSet set) {
+    private static void notes(SumResult.Writing answer, SumInput given, DrillSet set) {
         answer.note(
                 "Depths are to where the point ends up: where the drawing gives the depth of the full diameter, add "
                         + "the length of the point, 0.3 of the diameter for 118°.");
@@ -121,7 +121,7 @@ final class DrillSetSum implements Sum {
                 + "go before this.");
     }
 
-    private static String plain(Given given, Length length) {
+    private static String plain(SumInput given, Length length) {
         return length.in(given.inUnit()).toPlainString();
     }
 }

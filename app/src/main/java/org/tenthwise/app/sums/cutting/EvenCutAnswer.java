@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.cutting.CutState;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Aim;
@@ -47,7 +47,7 @@ final class EvenCutAnswer {
     private static final Map<Unit, BigDecimal> FINEST =
             Map.of(Unit.MILLIMETRE, new BigDecimal("0.000001"), Unit.INCH, new BigDecimal("0.00000001"));
 
-    private final Given given;
+    private final SumInput given;
     private final Feature side;
     private final Limits limits;
     private final Register register;
@@ -56,31 +56,31 @@ final class EvenCutAnswer {
     private final Length guardBand;
     private final Length aim;
 
-    EvenCutAnswer(Given given) {
+    EvenCutAnswer(SumInput given) {
         this.given = given;
-        side = Cut.side(given);
-        Cut.lower(given);
+        side = CutInputs.side(given);
+        CutInputs.lower(given);
         limits = Limits.between(written("lower"), written("upper"));
         guardBand = given.has(GUARD_BAND) ? guardBand() : Length.ZERO;
         aim = aim();
-        register = Cut.register(given);
+        register = CutInputs.register(given);
         sizes = sizes();
         bound = (given.has(COMBINE) ? given.choice(COMBINE, COMBINED) : COMBINED.get("each")).apply(sizes);
     }
 
-    static boolean isAsked(Given given) {
+    static boolean isAsked(SumInput given) {
         return KEYS.stream().anyMatch(given::has)
                 || given.textIfGiven(AIM).flatMap(Aim::ofKey).isPresent();
     }
 
-    Answer answer() {
+    SumResult answer() {
         Optional<Length> step = Optional.of(register.onDiameter(
                 given.has(OFFSET_STEP)
                         ? given.positiveLength(OFFSET_STEP)
                         : Length.of(FINEST.get(given.inUnit()), given.inUnit())));
         EvenCut cut =
                 EvenCut.of(side, limits, guardBand, aim, given.ifGiven(LEAST_CUT, given::positiveLength), step, bound);
-        Answer.Writing answer = Answer.in(given.inUnit());
+        SumResult.Writing answer = SumResult.in(given.inUnit());
         if (cut instanceof EvenCut.Offered offered) {
             answer.length("offset_change", register.counts(offered.change()))
                     .word("state", isInside() ? "in-size" : "cut-again");
@@ -100,7 +100,7 @@ final class EvenCutAnswer {
                         + "on a limit is in size, guard band as in ISO 14253-1");
     }
 
-    private void offered(Answer.Writing answer, EvenCut.Offered cut) {
+    private void offered(SumResult.Writing answer, EvenCut.Offered cut) {
         answer.note("The change is as the register counts, for an X offset that counts away from the axis, outside and "
                 + "inside alike.");
         answer.note("It takes for granted that as much comes off as is asked: the same edge, about the same depth of "
@@ -122,7 +122,7 @@ final class EvenCutAnswer {
         }
     }
 
-    private void refused(Answer.Writing answer, EvenCut.Refused no) {
+    private void refused(SumResult.Writing answer, EvenCut.Refused no) {
         boolean inside = isInside();
         no.safe().ifPresent(safe -> answer.length("safe_cut", safe));
         answer.word(
@@ -194,7 +194,7 @@ final class EvenCutAnswer {
     }
 
     private Length guardBand() {
-        Length band = Cut.notNegative(given, GUARD_BAND);
+        Length band = CutInputs.notNegative(given, GUARD_BAND);
         if (band.plus(band).isAbove(limits.width().orElseThrow())) {
             throw new CannotAnswer(
                     GUARD_BAND,

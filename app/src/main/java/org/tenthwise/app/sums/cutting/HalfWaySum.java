@@ -1,10 +1,10 @@
 package org.tenthwise.app.sums.cutting;
 
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.cutting.HalfWay;
 import org.tenthwise.model.compute.cutting.NextCut;
 import org.tenthwise.model.plan.Feature;
@@ -24,8 +24,8 @@ final class HalfWaySum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
-        Feature side = Cut.side(given);
+    public SumResult of(SumInput given) {
+        Feature side = CutInputs.side(given);
         Length measured = given.length("measured");
         Length aim = given.length("aim");
         if (NextCut.of(side, measured, aim).stockLeft().signum() == 0) {
@@ -35,8 +35,8 @@ final class HalfWaySum implements Sum {
                             .formatted(given.text("measured"), given.text("aim")));
         }
         HalfWay half = HalfWay.of(side, measured, aim);
-        return Answer.in(given.inUnit())
-                .length("offset_change", Cut.register(given).counts(half.changeOnDiameter()))
+        return SumResult.in(given.inUnit())
+                .length("offset_change", CutInputs.register(given).counts(half.changeOnDiameter()))
                 .length("expected_size", half.expectedSize())
                 .note("Measure after this cut: what differs from expected_size will differ again by as much in "
                         + "the second, like cut.")

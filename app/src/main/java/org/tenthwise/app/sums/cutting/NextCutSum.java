@@ -3,10 +3,10 @@ package org.tenthwise.app.sums.cutting;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.cutting.CutState;
 import org.tenthwise.model.compute.cutting.NextCut;
 import org.tenthwise.model.plan.Feature;
@@ -31,15 +31,15 @@ final class NextCutSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         return EvenCutAnswer.isAsked(given) ? new EvenCutAnswer(given).answer() : ofOneSize(given);
     }
 
-    private static Answer ofOneSize(Given given) {
-        Feature side = Cut.side(given);
-        Length lower = Cut.lower(given);
-        Length upper = Cut.upper(given);
-        Length aim = Cut.aim(given);
+    private static SumResult ofOneSize(SumInput given) {
+        Feature side = CutInputs.side(given);
+        Length lower = CutInputs.lower(given);
+        Length upper = CutInputs.upper(given);
+        Length aim = CutInputs.aim(given);
         CutState ofTheAim = CutState.of(side, lower, upper, aim);
         if (ofTheAim == CutState.PAST_SIZE) {
             throw new CannotAnswer(
@@ -50,8 +50,8 @@ final class NextCutSum implements Sum {
         Length measured = given.length("measured");
         NextCut cut = NextCut.of(side, measured, aim);
         CutState state = CutState.of(side, lower, upper, measured);
-        Answer.Writing answer = Answer.in(given.inUnit())
-                .length("offset_change", Cut.register(given).counts(cut.changeOnDiameter()))
+        SumResult.Writing answer = SumResult.in(given.inUnit())
+                .length("offset_change", CutInputs.register(given).counts(cut.changeOnDiameter()))
                 .length("stock_left", cut.stockLeft())
                 .word("state", state.name().toLowerCase(Locale.ROOT).replace('_', '-'))
                 .note("The change is for an X offset that counts away from the axis, outside and inside alike; "

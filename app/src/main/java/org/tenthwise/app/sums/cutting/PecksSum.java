@@ -2,10 +2,10 @@ package org.tenthwise.app.sums.cutting;
 
 import java.math.BigDecimal;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.drilling.Pecks;
 import org.tenthwise.model.quantity.Length;
 
@@ -26,7 +26,7 @@ final class PecksSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         Length depth = given.positiveLength("depth");
         Length first = given.positiveLength("first");
         Length step = given.positiveLength("step");
@@ -40,7 +40,7 @@ final class PecksSum implements Sum {
                 "step",
                 "it must not be less than least_step, nor so small that the hole takes a thousand pecks",
                 () -> Pecks.of(depth, first, step, shrink, least));
-        return Answer.in(given.inUnit())
+        return SumResult.in(given.inUnit())
                 .whole("count", pecks.depths().size())
                 .lengths("depths", pecks.depths())
                 .note("Draw the drill back far enough at each for the chips to leave and the coolant to reach the "
@@ -48,7 +48,7 @@ final class PecksSum implements Sum {
                 .on("Arithmetic; first peck and steps by common practice");
     }
 
-    private static BigDecimal shrink(Given given) {
+    private static BigDecimal shrink(SumInput given) {
         BigDecimal shrink = given.positive(SHRINK);
         if (shrink.compareTo(BigDecimal.ONE) > 0) {
             throw new CannotAnswer(SHRINK, "shrink is %s: it must not be more than 1".formatted(given.text(SHRINK)));

@@ -1,9 +1,9 @@
 package org.tenthwise.app.sums.cutting;
 
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.cutting.WearAim;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
@@ -22,16 +22,16 @@ final class WearAimSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
-        Feature side = Cut.side(given);
-        Length lower = Cut.lower(given);
-        Length deviation = Cut.notNegative(given, "sd");
-        Length uncertainty = Cut.notNegative(given, "expanded_uncertainty");
+    public SumResult of(SumInput given) {
+        Feature side = CutInputs.side(given);
+        Length lower = CutInputs.lower(given);
+        Length deviation = CutInputs.notNegative(given, "sd");
+        Length uncertainty = CutInputs.notNegative(given, "expanded_uncertainty");
         WearAim aim = given.about(
                 "sd",
                 "three times that and the expanded uncertainty, kept from each limit, leave no room for wear",
-                () -> WearAim.of(side, lower, Cut.upper(given), deviation, uncertainty));
-        return Answer.in(given.inUnit())
+                () -> WearAim.of(side, lower, CutInputs.upper(given), deviation, uncertainty));
+        return SumResult.in(given.inUnit())
                 .length("start", aim.start())
                 .length("reset", aim.reset())
                 .length("wear_room", aim.room())

@@ -2,9 +2,9 @@ package org.tenthwise.app.sums.decision;
 
 import java.math.BigDecimal;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.GuardBand;
 import org.tenthwise.model.quantity.Length;
 
@@ -24,11 +24,11 @@ final class GuardBandSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         Length standard = given.positiveLength("expanded_uncertainty")
                 .dividedBy(given.ifGiven("coverage_factor", given::positive).orElse(BigDecimal.valueOf(2)));
         BigDecimal probability = given.figureIfGiven("probability").orElse(USUAL_PROBABILITY);
-        return Answer.in(given.inUnit())
+        return SumResult.in(given.inUnit())
                 .length("guard_band", given.about("probability", () -> GuardBand.width(probability, standard)))
                 .note(("A size inside a limit by this much or more conforms with a probability of %s or more, "
                                 + "while the other limit is far.")

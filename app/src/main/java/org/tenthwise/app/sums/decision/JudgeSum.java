@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.Conformance;
 import org.tenthwise.model.compute.uncertainty.UncertaintyRatio;
 import org.tenthwise.model.quantity.Length;
@@ -33,13 +33,13 @@ final class JudgeSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
-        Limits limits = LimitsGiven.of(given);
+    public SumResult of(SumInput given) {
+        Limits limits = LimitInputs.of(given);
         Length size = given.length("value");
-        Length guardBand = LimitsGiven.guardBand(given, limits);
+        Length guardBand = LimitInputs.guardBand(given, limits);
         Verdict verdict = new Judge(limits, guardBand, Optional.empty()).of(size);
         Verdict.Margin margin = verdict.margin().orElseThrow();
-        Answer.Writing answer = Answer.in(given.inUnit())
+        SumResult.Writing answer = SumResult.in(given.inUnit())
                 .word("verdict", verdict.standing().name().toLowerCase(Locale.ROOT))
                 .length("distance", margin.distance(), places(margin.distance(), given.inUnit()))
                 .note(where(margin, given.inUnit()));
@@ -56,7 +56,7 @@ final class JudgeSum implements Sum {
     }
 
     private static void uncertain(
-            Answer.Writing answer,
+            SumResult.Writing answer,
             Limits limits,
             Length size,
             Verdict.Margin margin,

@@ -1,10 +1,10 @@
 package org.tenthwise.app.sums.decision;
 
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.RuleOfTen;
 import org.tenthwise.model.quantity.Length;
 
@@ -22,7 +22,7 @@ final class ResolutionSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         Length lower = given.length("lower");
         Length upper = given.length("upper");
         if (!upper.isAbove(lower)) {
@@ -32,7 +32,7 @@ final class ResolutionSum implements Sum {
                             .formatted(given.text("lower"), given.text("upper")));
         }
         RuleOfTen found = RuleOfTen.of(lower, upper, given.positiveLength("division"));
-        Answer.Writing answer = Answer.in(given.inUnit())
+        SumResult.Writing answer = SumResult.in(given.inUnit())
                 .exact("share", found.share())
                 .length("tenth", found.tenth())
                 .word("verdict", found.fineEnough() ? "fine-enough" : "too-coarse");

@@ -2,10 +2,10 @@ package org.tenthwise.app.sums.decision;
 
 import java.math.BigDecimal;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.GlobalRisk;
 import org.tenthwise.model.quantity.Unit;
 
@@ -26,7 +26,7 @@ final class RiskSum implements Sum {
 
     /** The figures count from the lower limit, so that a large size with a small tolerance loses nothing. */
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         BigDecimal lower = given.figure("lower");
         BigDecimal tolerance = given.figure("upper").subtract(lower);
         if (tolerance.signum() <= 0) {
@@ -47,7 +47,7 @@ final class RiskSum implements Sum {
                 given.figure("process_mean").subtract(lower).doubleValue(),
                 given.positive("process_sd").doubleValue(),
                 given.positive("standard_uncertainty").doubleValue());
-        return Answer.in(given.unit().orElse(Unit.MILLIMETRE))
+        return SumResult.in(given.unit().orElse(Unit.MILLIMETRE))
                 .figure("consumer", risk.consumer())
                 .figure("producer", risk.producer())
                 .note("Consumer: of all parts, those outside the limits that are accepted. Producer: of all "

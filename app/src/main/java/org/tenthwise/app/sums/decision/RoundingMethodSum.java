@@ -1,9 +1,9 @@
 package org.tenthwise.app.sums.decision;
 
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.RoundingMethod;
 import org.tenthwise.model.quantity.Unit;
 
@@ -21,13 +21,13 @@ final class RoundingMethodSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         RoundingMethod found = RoundingMethod.of(
                 given.figure("value"),
                 given.figureIfGiven("lower"),
                 given.figureIfGiven("upper"),
                 given.ifGiven("place", given::positive));
-        Answer.Writing answer = Answer.in(given.unit().orElse(Unit.MILLIMETRE))
+        SumResult.Writing answer = SumResult.in(given.unit().orElse(Unit.MILLIMETRE))
                 .word("verdict_absolute", word(found.absolute()))
                 .word("verdict_rounded", word(found.byRounding()))
                 .exact("rounded", found.rounded());

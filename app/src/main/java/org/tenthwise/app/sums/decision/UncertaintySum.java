@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.Budget;
 import org.tenthwise.model.compute.uncertainty.Component;
 import org.tenthwise.model.quantity.Unit;
@@ -20,7 +20,7 @@ final class UncertaintySum implements Sum {
 
     private static final int MOST_READINGS = 1_000_000;
     private static final Set<String> OF_A_COMPONENT = Set.of("kind", "value", "n", "k", "sensitivity");
-    private static final Map<String, Function<Given, Component>> KINDS = Map.of(
+    private static final Map<String, Function<SumInput, Component>> KINDS = Map.of(
             "resolution", given -> Component.resolution(alone(given).notNegative("value")),
             "rectangular", given -> Component.rectangular(alone(given).notNegative("value")),
             "triangular", given -> Component.triangular(alone(given).notNegative("value")),
@@ -41,13 +41,13 @@ final class UncertaintySum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
-        List<Given> tables = given.tables("components", OF_A_COMPONENT);
-        Budget budget = Budget.of(Given.each("components", tables, UncertaintySum::component));
+    public SumResult of(SumInput given) {
+        List<SumInput> tables = given.tables("components", OF_A_COMPONENT);
+        Budget budget = Budget.of(SumInput.each("components", tables, UncertaintySum::component));
         Optional<BigDecimal> agreed = given.ifGiven("coverage_factor", given::positive);
         double factor =
                 agreed.map(BigDecimal::doubleValue).orElse(budget.coverage().factor());
-        Answer.Writing answer = Answer.in(given.unit().orElse(Unit.MILLIMETRE))
+        SumResult.Writing answer = SumResult.in(given.unit().orElse(Unit.MILLIMETRE))
                 .figure("standard", budget.standard())
                 .figure("expanded", budget.expandedBy(factor))
                 .figure("coverage_factor", factor);
@@ -74,7 +74,7 @@ final class UncertaintySum implements Sum {
                 "JCGM 100:2008 (GUM), 4.3, 5.1.2 and G; EA-4/02, S9 and S10, where rectangles outweigh the rest");
     }
 
-    private static void notes(Answer.Writing answer, Budget budget, List<Given> tables) {
+    private static void notes(SumResult.Writing answer, Budget budget, List<SumInput> tables) {
         String factor = String.format(Locale.ROOT, "%.2f", budget.coverage().factor());
         switch (budget.coverage().rule()) {
             case USUAL_TWO ->
@@ -100,12 +100,12 @@ final class UncertaintySum implements Sum {
                         answer.note(String.format(Locale.ROOT, "Effective degrees of freedom: %.1f.", degrees)));
     }
 
-    private static Component component(Given given) {
+    private static Component component(SumInput given) {
         Component component = given.choice("kind", KINDS).apply(given);
         return given.ifGiven("sensitivity", given::figure).map(component::times).orElse(component);
     }
 
-    private static String howRepeated(Given repeat) {
+    private static String howRepeated(SumInput repeat) {
         int n = readings(repeat);
         return n == 1
                 ? "A repeat with n = 1 is the scatter of one reading, known well from before: it has no degrees of "
@@ -115,23 +115,23 @@ final class UncertaintySum implements Sum {
                         .formatted(n, n, n, n - 1);
     }
 
-    private static int readings(Given repeat) {
+    private static int readings(SumInput repeat) {
         return repeat.ifGiven("n", key -> repeat.whole(key, 1, MOST_READINGS)).orElse(1);
     }
 
-    private static boolean of(String kind, List<Given> tables) {
+    private static boolean of(String kind, List<SumInput> tables) {
         return tables.stream().anyMatch(table -> kind(table).equals(kind));
     }
 
-    private static String kind(Given table) {
+    private static String kind(SumInput table) {
         return table.text("kind");
     }
 
-    private static Given alone(Given given) {
+    private static SumInput alone(SumInput given) {
         return without("n", without("k", given));
     }
 
-    private static Given without(String key, Given given) {
+    private static SumInput without(String key, SumInput given) {
         if (given.has(key)) {
             throw new CannotAnswer(
                     key,

@@ -9,6 +9,6 @@ public final class FitSums {
     private FitSums() {}
 
     public static List<Sum> all() {
-        return List.of(new Limits(), new Fit(), new InchFitSum(), new StandardToleranceSum());
+        return List.of(new LimitsSum(), new FitSum(), new InchFitSum(), new StandardToleranceSum());
     }
 }

@@ -1,10 +1,10 @@
 package org.tenthwise.app.sums.fit;
 
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.zone.Delta;
 import org.tenthwise.model.compute.zone.Grade;
 import org.tenthwise.model.compute.zone.StandardTolerance;
@@ -24,17 +24,17 @@ final class StandardToleranceSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return Set.of(Zones.DIAMETER, GRADE);
+        return Set.of(ZoneInputs.DIAMETER, GRADE);
     }
 
     @Override
-    public Answer of(Given given) {
-        Length diameter = Zones.diameter(given);
+    public SumResult of(SumInput given) {
+        Length diameter = ZoneInputs.diameter(given);
         String name = given.text(GRADE);
         Grade grade = Grade.ofNumber(name.startsWith("IT") ? name.substring(2) : name)
                 .orElseThrow(() ->
                         new CannotAnswer(GRADE, "%s is \"%s\": it is IT01, IT0 or IT1 to IT18".formatted(GRADE, name)));
-        Answer.Writing answer = Answer.in(Unit.MILLIMETRE)
+        SumResult.Writing answer = SumResult.in(Unit.MILLIMETRE)
                 .length("tolerance", given.about(GRADE, () -> StandardTolerance.of(grade, diameter)))
                 .length("step_over", StandardTolerance.stepOver(diameter))
                 .length("step_up_to", StandardTolerance.stepUpTo(diameter))

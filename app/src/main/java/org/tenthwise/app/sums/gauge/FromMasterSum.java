@@ -2,9 +2,9 @@ package org.tenthwise.app.sums.gauge;
 
 import java.util.Map;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.comparison.FromMaster;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.quantity.Length;
@@ -31,13 +31,13 @@ final class FromMasterSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         Length size = FromMaster.size(
                 given.positiveLength("master"),
                 given.choice("sense", SENSES),
                 given.length("reading"),
                 given.lengthIfGiven("zero").orElse(Length.ZERO));
-        Answer.Writing answer = Answer.in(given.inUnit()).length("size", size);
+        SumResult.Writing answer = SumResult.in(given.inUnit()).length("size", size);
         if (!given.has("zero")) {
             answer.note("No zero was given: the gauge is taken to have read nought on the master.");
         }

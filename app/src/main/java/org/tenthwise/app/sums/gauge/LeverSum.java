@@ -2,9 +2,9 @@ package org.tenthwise.app.sums.gauge;
 
 import java.math.BigDecimal;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.comparison.LeverIndicator;
 
 /** The reading of a lever indicator that stands at an angle. */
@@ -21,9 +21,9 @@ final class LeverSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         BigDecimal angle = given.figure("angle");
-        Answer.Writing answer = Answer.in(given.inUnit())
+        SumResult.Writing answer = SumResult.in(given.inUnit())
                 .length("true_reading", LeverIndicator.trueReading(given.length("reading"), angle));
         if (LeverIndicator.isSteep(angle)) {
             answer.note("Above 30 degrees an error in the angle weighs more than the correction helps: set the lever "

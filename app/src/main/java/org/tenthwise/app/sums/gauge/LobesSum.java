@@ -3,9 +3,9 @@ package org.tenthwise.app.sums.gauge;
 import java.math.BigDecimal;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.comparison.Lobes;
 import org.tenthwise.model.quantity.Unit;
 
@@ -26,12 +26,12 @@ final class LobesSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         int number = given.whole("lobes", 2, MOST_LOBES);
         BigDecimal angle = given.figure("v_angle");
         Lobes lobes = new Lobes(angle);
-        Answer.Writing answer =
-                Answer.in(given.unit().orElse(Unit.MILLIMETRE)).figure("magnification", lobes.magnification(number));
+        SumResult.Writing answer =
+                SumResult.in(given.unit().orElse(Unit.MILLIMETRE)).figure("magnification", lobes.magnification(number));
         String gauge = angle.compareTo(TWO_POINTS) == 0
                 ? "Two points"
                 : "A vee of %s degrees".formatted(angle.toPlainString());

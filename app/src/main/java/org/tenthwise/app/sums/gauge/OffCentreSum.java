@@ -1,10 +1,10 @@
 package org.tenthwise.app.sums.gauge;
 
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.comparison.OffCentre;
 import org.tenthwise.model.quantity.Length;
 
@@ -22,7 +22,7 @@ final class OffCentreSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         Length diameter = given.positiveLength("diameter");
         Length offCentre = given.length("off_centre");
         if (!OffCentre.touches(diameter, offCentre)) {
@@ -31,7 +31,7 @@ final class OffCentreSum implements Sum {
                     "off_centre is %s: points that far off the middle do not touch a bore of %s"
                             .formatted(given.text("off_centre"), given.text("diameter")));
         }
-        return Answer.in(given.inUnit())
+        return SumResult.in(given.inUnit())
                 .length("reads_less", OffCentre.readsLess(diameter, offCentre))
                 .note("Swing the gauge across the bore and take the greatest reading: there the points stand on "
                         + "the middle.")

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.roundness.CircleFit;
 import org.tenthwise.model.compute.roundness.FullIndicatorMovement;
 import org.tenthwise.model.compute.roundness.JawMove;
@@ -31,7 +31,7 @@ final class RunOutFromReadings implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         List<BigDecimal> angles = given.figures("angles");
         List<Length> readings = given.lengths("readings");
         if (angles.size() != readings.size()) {
@@ -45,7 +45,7 @@ final class RunOutFromReadings implements Sum {
         });
         CircleFit fit = CircleFit.of(angles, readings);
         Length movement = FullIndicatorMovement.of(readings);
-        Answer.Writing answer = Answer.in(given.inUnit())
+        SumResult.Writing answer = SumResult.in(given.inUnit())
                 .length("tir", movement)
                 .length("mean", fit.mean())
                 .length("cos_part", fit.cosPart())
@@ -64,7 +64,7 @@ final class RunOutFromReadings implements Sum {
                         + "jaws: common practice");
     }
 
-    private static void jaws(Answer.Writing answer, List<JawMove> moves) {
+    private static void jaws(SumResult.Writing answer, List<JawMove> moves) {
         answer.lengths("jaw_moves", moves.stream().map(JawMove::in).toList());
         answer.note(
                 moves.size() == 4
@@ -74,7 +74,7 @@ final class RunOutFromReadings implements Sum {
                                 + "work held.");
     }
 
-    private static void notes(Answer.Writing answer, CircleFit fit, Length movement, Optional<Opposites> opposites) {
+    private static void notes(SumResult.Writing answer, CircleFit fit, Length movement, Optional<Opposites> opposites) {
         if (fit.leftOver().size() == 3) {
             answer.note("Three readings fit any circle exactly: whether the work is round is not known.");
         }

@@ -1,9 +1,9 @@
 package org.tenthwise.app.sums.gauge;
 
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.comparison.ZeroDrift;
 
 /** The master read again after the work. */
@@ -20,10 +20,10 @@ final class ZeroDriftSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         ZeroDrift found =
                 ZeroDrift.between(given.length("zero"), given.length("zero_again"), given.positiveLength("division"));
-        Answer.Writing answer = Answer.in(given.inUnit())
+        SumResult.Writing answer = SumResult.in(given.inUnit())
                 .length("drift", found.drift())
                 .word("verdict", found.readAgain() ? "read-again" : "stands");
         if (found.readAgain()) {

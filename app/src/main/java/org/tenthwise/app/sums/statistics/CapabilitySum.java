@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.Capability;
 import org.tenthwise.model.compute.statistics.CapabilityInterval;
 import org.tenthwise.model.compute.statistics.CapabilityVerdict;
@@ -36,17 +36,17 @@ final class CapabilitySum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return Set.of(Asked.VALUES, "n", "mean", "sd", "lower", "upper", "confidence", "required");
+        return Set.of(SampleInputs.VALUES, "n", "mean", "sd", "lower", "upper", "confidence", "required");
     }
 
     @Override
-    public Answer of(Given given) {
-        Sample sample = Asked.sample(given);
-        BigDecimal confidence = Asked.confidence(given);
+    public SumResult of(SumInput given) {
+        Sample sample = SampleInputs.sample(given);
+        BigDecimal confidence = SampleInputs.confidence(given);
         Optional<BigDecimal> required = given.figureIfGiven("required");
         Capability index = Capability.of(sample, given.figureIfGiven("lower"), given.figureIfGiven("upper"));
         Interval ofCpk = CapabilityInterval.ofCpk(index.cpk(), sample.n(), confidence.doubleValue());
-        Answer.Writing answer = Answer.in(Asked.unit(given));
+        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given));
         index.cp().ifPresent(cp -> answer.figure("cp", cp));
         answer.figure("cpk", index.cpk());
         index.cp().ifPresent(cp -> {
@@ -59,7 +59,7 @@ final class CapabilitySum implements Sum {
                         "one_sided_low",
                         CapabilityInterval.exactLowerBound(index.cpk(), sample.n(), confidence.doubleValue()));
         required.ifPresent(demand -> verdict(answer, sample.n(), ofCpk, demand, confidence));
-        cautions(answer, sample, index, given.ifGiven(Asked.VALUES, given::figures));
+        cautions(answer, sample, index, given.ifGiven(SampleInputs.VALUES, given::figures));
         used(answer, given);
         return answer.on("NIST/SEMATECH e-Handbook 6.1.6; Cp by chi-square, Cpk by Bissell (1990), one_sided_low by "
                 + "non-central t "
@@ -68,7 +68,7 @@ final class CapabilitySum implements Sum {
     }
 
     private static void verdict(
-            Answer.Writing answer, int n, Interval interval, BigDecimal required, BigDecimal confidence) {
+            SumResult.Writing answer, int n, Interval interval, BigDecimal required, BigDecimal confidence) {
         CapabilityVerdict verdict = CapabilityVerdict.of(interval, n, required);
         answer.word("verdict", WORDS.get(verdict));
         if (n < CapabilityVerdict.FEWEST_PARTS) {
@@ -85,17 +85,17 @@ final class CapabilitySum implements Sum {
     }
 
     /** What few parts do tell: how much of the tolerance the one furthest out takes. */
-    private static void used(Answer.Writing answer, Given given) {
-        if (given.has(Asked.VALUES) && given.has("lower") && given.has("upper")) {
-            BigDecimal share =
-                    ToleranceUsed.byFurthest(given.figures(Asked.VALUES), given.figure("lower"), given.figure("upper"));
+    private static void used(SumResult.Writing answer, SumInput given) {
+        if (given.has(SampleInputs.VALUES) && given.has("lower") && given.has("upper")) {
+            BigDecimal share = ToleranceUsed.byFurthest(
+                    given.figures(SampleInputs.VALUES), given.figure("lower"), given.figure("upper"));
             answer.note("The reading furthest from the middle of the tolerance takes %s of the way to a limit"
                     .formatted(Wording.atMostPercent(share)));
         }
     }
 
     private static void cautions(
-            Answer.Writing answer, Sample sample, Capability index, Optional<List<BigDecimal>> values) {
+            SumResult.Writing answer, Sample sample, Capability index, Optional<List<BigDecimal>> values) {
         if (index.cp().isEmpty()) {
             answer.note("With one limit there is no Cp; cpk is the index to that limit");
         }

@@ -1,9 +1,9 @@
 package org.tenthwise.app.sums.statistics;
 
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.ChartConstants;
 
 /** The factors of charts with ranges. */
@@ -20,9 +20,9 @@ final class ChartConstantsSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         ChartConstants constants = ChartConstants.of(given.whole("n", 2, ChartConstants.MOST_READINGS));
-        return Answer.in(Asked.unit(given))
+        return SumResult.in(SampleInputs.unit(given))
                 .figure("d2", constants.d2())
                 .figure("d3", constants.d3())
                 .figure("a2", constants.a2())

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.GaugeByRange;
 import org.tenthwise.model.compute.statistics.GaugeByVariance;
 import org.tenthwise.model.compute.statistics.GaugeReadings;
@@ -33,13 +33,13 @@ final class GaugeStudySum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         Method method = given.choice("method", METHODS);
         List<List<List<BigDecimal>>> groups = given.groups("readings");
         GaugeReadings readings = given.about("readings", () -> new GaugeReadings(groups));
         GaugeStudy study = given.about(
                 "readings", () -> method == Method.VARIANCE ? GaugeByVariance.of(readings) : GaugeByRange.of(readings));
-        Answer.Writing answer = Answer.in(Asked.unit(given))
+        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given))
                 .figure("repeatability", study.repeatability())
                 .figure("reproducibility", study.reproducibility())
                 .figure("gauge", study.gauge())
@@ -59,7 +59,7 @@ final class GaugeStudySum implements Sum {
                                 + "four places; distinct = 1.41 part / gauge");
     }
 
-    private static void remarks(Answer.Writing answer, GaugeStudy study, GaugeReadings readings, Given given) {
+    private static void remarks(SumResult.Writing answer, GaugeStudy study, GaugeReadings readings, SumInput given) {
         if (study.interaction() == GaugeStudy.Interaction.POOLED) {
             answer.note("Persons and parts have no significant interaction: it is counted with the repeatability");
         } else if (study.interaction() == GaugeStudy.Interaction.KEPT) {

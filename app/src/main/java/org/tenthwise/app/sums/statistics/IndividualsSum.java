@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.Individuals;
 import org.tenthwise.model.compute.statistics.Individuals.Factors;
 import org.tenthwise.model.compute.statistics.Steadiness;
@@ -22,17 +22,17 @@ final class IndividualsSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return Set.of(Asked.VALUES, "factors");
+        return Set.of(SampleInputs.VALUES, "factors");
     }
 
     @Override
-    public Answer of(Given given) {
-        List<BigDecimal> values = given.figures(Asked.VALUES);
+    public SumResult of(SumInput given) {
+        List<BigDecimal> values = given.figures(SampleInputs.VALUES);
         Factors factors = given.ifGiven(
                         "factors", key -> given.choice(key, Map.of("printed", Factors.PRINTED, "exact", Factors.EXACT)))
                 .orElse(Factors.PRINTED);
-        Individuals chart = given.about(Asked.VALUES, () -> Individuals.of(values, factors));
-        Answer.Writing answer = Answer.in(Asked.unit(given))
+        Individuals chart = given.about(SampleInputs.VALUES, () -> Individuals.of(values, factors));
+        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given))
                 .exact("centre", Wording.full(chart.centre()))
                 .exact("mean_moving_range", Wording.full(chart.meanMovingRange()));
         chart.limits().ifPresent(limits -> answer.exact("upper", Wording.full(limits.upper()))

@@ -3,9 +3,9 @@ package org.tenthwise.app.sums.statistics;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.Grubbs;
 
 /** Whether the reading furthest out is a misread. */
@@ -21,17 +21,17 @@ final class OutlierSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return Set.of(Asked.VALUES, "sides", "alpha");
+        return Set.of(SampleInputs.VALUES, "sides", "alpha");
     }
 
     @Override
-    public Answer of(Given given) {
-        List<BigDecimal> values = given.figures(Asked.VALUES);
+    public SumResult of(SumInput given) {
+        List<BigDecimal> values = given.figures(SampleInputs.VALUES);
         BigDecimal alpha =
-                given.ifGiven("alpha", key -> Asked.share(given, key)).orElse(USUAL_ALPHA);
+                given.ifGiven("alpha", key -> SampleInputs.share(given, key)).orElse(USUAL_ALPHA);
         int sides = given.whole("sides", 1, 2);
-        Grubbs test = given.about(Asked.VALUES, () -> Grubbs.of(values, sides, alpha.doubleValue()));
-        Answer.Writing answer = Answer.in(Asked.unit(given))
+        Grubbs test = given.about(SampleInputs.VALUES, () -> Grubbs.of(values, sides, alpha.doubleValue()));
+        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given))
                 .figure("g", test.g())
                 .figure("critical", test.critical())
                 .whole("index", test.place())

@@ -1,9 +1,9 @@
 package org.tenthwise.app.sums.statistics;
 
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.Summary;
 
 /** A series of readings in a few figures. */
@@ -16,14 +16,15 @@ final class SummarySum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return Set.of(Asked.VALUES);
+        return Set.of(SampleInputs.VALUES);
     }
 
     @Override
-    public Answer of(Given given) {
-        Summary summary = Summary.of(given.figures(Asked.VALUES));
-        Answer.Writing answer =
-                Answer.in(Asked.unit(given)).whole("n", summary.n()).exact("mean", Wording.full(summary.mean()));
+    public SumResult of(SumInput given) {
+        Summary summary = Summary.of(given.figures(SampleInputs.VALUES));
+        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given))
+                .whole("n", summary.n())
+                .exact("mean", Wording.full(summary.mean()));
         summary.sd().ifPresent(sd -> answer.exact("sd", Wording.full(sd)));
         answer.exact("least", Wording.full(summary.least()))
                 .exact("greatest", Wording.full(summary.greatest()))

@@ -3,10 +3,10 @@ package org.tenthwise.app.sums.statistics;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.Sample;
 import org.tenthwise.model.compute.statistics.ToleranceFactor;
 
@@ -22,28 +22,29 @@ final class ToleranceIntervalSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return Set.of(Asked.VALUES, "n", "mean", "sd", "cover", "confidence", "sides");
+        return Set.of(SampleInputs.VALUES, "n", "mean", "sd", "cover", "confidence", "sides");
     }
 
     @Override
-    public Answer of(Given given) {
-        BigDecimal cover = Asked.share(given, "cover");
-        BigDecimal confidence = Asked.share(given, Asked.CONFIDENCE);
+    public SumResult of(SumInput given) {
+        BigDecimal cover = SampleInputs.share(given, "cover");
+        BigDecimal confidence = SampleInputs.share(given, SampleInputs.CONFIDENCE);
         int sides = given.whole("sides", 1, 2);
-        boolean factorOnly = !given.has(Asked.VALUES) && !given.has("mean") && !given.has("sd");
-        if (factorOnly && !given.has(Asked.N)) {
+        boolean factorOnly = !given.has(SampleInputs.VALUES) && !given.has("mean") && !given.has("sd");
+        if (factorOnly && !given.has(SampleInputs.N)) {
             throw new CannotAnswer(
-                    Asked.VALUES, "values is missing: give the readings, or n, mean and sd, or n alone for the factor");
+                    SampleInputs.VALUES,
+                    "values is missing: give the readings, or n, mean and sd, or n alone for the factor");
         }
         int n = factorOnly
-                ? given.whole("n", 2, Asked.MOST_PARTS)
-                : Asked.sample(given).n();
+                ? given.whole("n", 2, SampleInputs.MOST_PARTS)
+                : SampleInputs.sample(given).n();
         double k = sides == 2
                 ? ToleranceFactor.bothSides(n, cover.doubleValue(), confidence.doubleValue())
                 : ToleranceFactor.oneSide(n, cover.doubleValue(), confidence.doubleValue());
-        Answer.Writing answer = Answer.in(Asked.unit(given)).figure("k", k);
+        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given)).figure("k", k);
         if (!factorOnly) {
-            Sample sample = Asked.sample(given);
+            Sample sample = SampleInputs.sample(given);
             BigDecimal reach = new BigDecimal(k).multiply(sample.sd());
             answer.figure("low", sample.mean().subtract(reach).doubleValue())
                     .figure("high", sample.mean().add(reach).doubleValue());

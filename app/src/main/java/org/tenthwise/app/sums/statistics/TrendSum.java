@@ -5,9 +5,9 @@ import java.math.RoundingMode;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.DriftPower;
 import org.tenthwise.model.compute.statistics.Interval;
 import org.tenthwise.model.compute.statistics.LimitReached;
@@ -33,12 +33,12 @@ final class TrendSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         List<BigDecimal> x = given.figures("x");
-        BigDecimal confidence = Asked.confidence(given);
+        BigDecimal confidence = SampleInputs.confidence(given);
         List<BigDecimal> y = given.figures("y");
         Trend trend = given.about("x", () -> Trend.of(x, y));
-        Answer.Writing answer = Answer.in(Asked.unit(given))
+        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given))
                 .exact("slope", Wording.full(trend.slope()))
                 .exact("intercept", Wording.full(trend.intercept()));
         trend.slopeInterval(confidence.doubleValue()).ifPresent(interval -> answer.figure("slope_low", interval.low())
@@ -65,7 +65,7 @@ final class TrendSum implements Sum {
                         + "limit by Fieller (1954)");
     }
 
-    private static void predict(Answer.Writing answer, List<BigDecimal> x, Trend trend, LimitReached reached) {
+    private static void predict(SumResult.Writing answer, List<BigDecimal> x, Trend trend, LimitReached reached) {
         reached.g().ifPresent(g -> answer.figure("g", g));
         if (reached.prediction().isEmpty()) {
             answer.word("prediction", "none")
@@ -109,7 +109,7 @@ final class TrendSum implements Sum {
         }
     }
 
-    private static void drift(Answer.Writing answer, List<BigDecimal> x, Trend trend, BigDecimal confidence) {
+    private static void drift(SumResult.Writing answer, List<BigDecimal> x, Trend trend, BigDecimal confidence) {
         if (trend.n() < 3) {
             answer.note("Two points always lie on a line: there is no scatter to judge it by");
             return;

@@ -3,9 +3,9 @@ package org.tenthwise.app.sums.statistics;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.Sample;
 import org.tenthwise.model.compute.statistics.TypeOneStudy;
 
@@ -22,13 +22,13 @@ final class TypeOneSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return Set.of(Asked.VALUES, "reference", "tolerance", "share", "spread");
+        return Set.of(SampleInputs.VALUES, "reference", "tolerance", "share", "spread");
     }
 
     @Override
-    public Answer of(Given given) {
-        List<BigDecimal> values = given.figures(Asked.VALUES);
-        Sample sample = given.about(Asked.VALUES, () -> Sample.of(values));
+    public SumResult of(SumInput given) {
+        List<BigDecimal> values = given.figures(SampleInputs.VALUES);
+        Sample sample = given.about(SampleInputs.VALUES, () -> Sample.of(values));
         BigDecimal share = given.ifGiven("share", given::positive).orElse(USUAL_SHARE);
         BigDecimal spread = given.ifGiven("spread", given::positive).orElse(USUAL_SPREAD);
         TypeOneStudy study = TypeOneStudy.of(
@@ -37,7 +37,7 @@ final class TypeOneSum implements Sum {
                 given.positive("tolerance"),
                 share.doubleValue(),
                 spread.doubleValue());
-        Answer.Writing answer = Answer.in(Asked.unit(given))
+        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given))
                 .exact("mean", Wording.full(sample.mean()))
                 .exact("sd", Wording.full(sample.sd()))
                 .exact("bias", Wording.full(study.bias()))

@@ -2,10 +2,10 @@ package org.tenthwise.app.sums.statistics;
 
 import java.math.BigDecimal;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.RejectRate;
 
 /** How large the reject rate may still be. */
@@ -22,17 +22,17 @@ final class ZeroRejectsSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
-        int n = given.whole("n", 1, Asked.MOST_PARTS);
-        int rejects = given.ifGiven("rejects", key -> given.whole(key, 0, Asked.MOST_PARTS))
+    public SumResult of(SumInput given) {
+        int n = given.whole("n", 1, SampleInputs.MOST_PARTS);
+        int rejects = given.ifGiven("rejects", key -> given.whole(key, 0, SampleInputs.MOST_PARTS))
                 .orElse(0);
         if (rejects > n) {
             throw new CannotAnswer(
                     "rejects", "rejects is %d: there are no more than the %d parts of n".formatted(rejects, n));
         }
-        BigDecimal confidence = Asked.confidence(given);
+        BigDecimal confidence = SampleInputs.confidence(given);
         RejectRate rate = RejectRate.of(n, rejects, confidence.doubleValue());
-        return Answer.in(Asked.unit(given))
+        return SumResult.in(SampleInputs.unit(given))
                 .figure("upper", rate.upper())
                 .figure("lower", rate.lower())
                 .note("%d rejects in %d parts: with %s confidence the reject rate of parts made alike is at %s"

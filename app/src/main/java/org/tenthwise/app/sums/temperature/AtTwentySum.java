@@ -3,9 +3,9 @@ package org.tenthwise.app.sums.temperature;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.temperature.AtTwenty;
 import org.tenthwise.model.compute.temperature.CorrectionUncertainty;
 import org.tenthwise.model.quantity.Celsius;
@@ -36,15 +36,18 @@ final class AtTwentySum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         Length read = given.length("reading");
-        Expansion part = Keys.expansion(given, "part_alpha");
-        Celsius partAt = Keys.temperature(given, "part_temp");
-        AtTwenty sum =
-                new AtTwenty(part, partAt, Keys.expansion(given, "gauge_alpha"), Keys.temperature(given, "gauge_temp"));
+        Expansion part = TemperatureInputs.expansion(given, "part_alpha");
+        Celsius partAt = TemperatureInputs.temperature(given, "part_temp");
+        AtTwenty sum = new AtTwenty(
+                part,
+                partAt,
+                TemperatureInputs.expansion(given, "gauge_alpha"),
+                TemperatureInputs.temperature(given, "gauge_temp"));
         Length correction = sum.correction(read);
-        Answer.Writing answer =
-                Answer.in(given.inUnit()).length("size", sum.size(read)).length("correction", correction);
+        SumResult.Writing answer =
+                SumResult.in(given.inUnit()).length("size", sum.size(read)).length("correction", correction);
         Optional<BigDecimal> ofTemperature = given.ifGiven(U_TEMP, given::notNegative);
         Optional<BigDecimal> ofExpansion = given.ifGiven(U_ALPHA, given::notNegative);
         if (ofTemperature.isPresent() || ofExpansion.isPresent()) {

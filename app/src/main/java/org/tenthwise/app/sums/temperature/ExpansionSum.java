@@ -4,10 +4,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.checklists.materials.Material;
 import org.tenthwise.checklists.materials.Materials;
 import org.tenthwise.model.quantity.Unit;
@@ -35,9 +35,9 @@ final class ExpansionSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
+    public SumResult of(SumInput given) {
         Material material = material(given);
-        return Answer.in(Unit.MILLIMETRE)
+        return SumResult.in(Unit.MILLIMETRE)
                 .exact("alpha", material.expansion().millionths())
                 .word(CONDITION, material.condition())
                 .exact("least", material.least().millionths())
@@ -47,7 +47,7 @@ final class ExpansionSum implements Sum {
                 .on(material.source());
     }
 
-    private Material material(Given given) {
+    private Material material(SumInput given) {
         String designation = given.text(MATERIAL);
         List<Material> alike = materials.ofDesignation(designation);
         if (alike.isEmpty()) {

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.temperature.WorstCorrection;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureRange;
@@ -40,18 +40,18 @@ final class TemperatureMattersSum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
-        TemperatureRange part = Keys.range(given, PART_LEAST, PART_GREATEST);
+    public SumResult of(SumInput given) {
+        TemperatureRange part = TemperatureInputs.range(given, PART_LEAST, PART_GREATEST);
         Length tolerance = given.positiveLength("tolerance");
         WorstCorrection worst = WorstCorrection.of(
                 given.positiveLength("size"),
-                Keys.expansion(given, "part_alpha"),
+                TemperatureInputs.expansion(given, "part_alpha"),
                 part,
-                Keys.expansion(given, "gauge_alpha"),
+                TemperatureInputs.expansion(given, "gauge_alpha"),
                 gauge(given, part));
         boolean matters = worst.mattersIn(tolerance);
         BigDecimal share = worst.shareOf(tolerance).round(FIGURES);
-        Answer.Writing answer = Answer.in(given.inUnit())
+        SumResult.Writing answer = SumResult.in(given.inUnit())
                 .length("worst", worst.worst())
                 .exact("share", share.signum() == 0 ? BigDecimal.ZERO : share)
                 .word("matters", matters ? "yes" : "no")
@@ -69,12 +69,12 @@ final class TemperatureMattersSum implements Sum {
     }
 
     /** That of the part where nothing else is said of the gauge. */
-    private static TemperatureRange gauge(Given given, TemperatureRange part) {
+    private static TemperatureRange gauge(SumInput given, TemperatureRange part) {
         if (given.has(GAUGE_LEAST) != given.has(GAUGE_GREATEST)) {
             String there = given.has(GAUGE_LEAST) ? GAUGE_LEAST : GAUGE_GREATEST;
             throw new CannotAnswer(
                     there, "%s stands alone: give %s and %s, or neither".formatted(there, GAUGE_LEAST, GAUGE_GREATEST));
         }
-        return given.has(GAUGE_LEAST) ? Keys.range(given, GAUGE_LEAST, GAUGE_GREATEST) : part;
+        return given.has(GAUGE_LEAST) ? TemperatureInputs.range(given, GAUGE_LEAST, GAUGE_GREATEST) : part;
     }
 }

@@ -3,9 +3,9 @@ package org.tenthwise.app.sums.thread;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.compute.thread.OneWire;
 import org.tenthwise.model.quantity.Length;
@@ -20,14 +20,14 @@ final class OneWireSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        Set<String> keys = new TreeSet<>(ThreadGiven.KEYS);
+        Set<String> keys = new TreeSet<>(ThreadInputs.KEYS);
         keys.addAll(Set.of("diameter", "wire", "over_one_wire", "major_diameter", "minor_diameter"));
         return keys;
     }
 
     @Override
-    public Answer of(Given given) {
-        ThreadGiven thread = ThreadGiven.of(given);
+    public SumResult of(SumInput given) {
+        ThreadInputs thread = ThreadInputs.of(given);
         Length wire = given.positiveLength("wire");
         WiresWriting writing = new WiresWriting(given, thread, wire);
         Length major = given.positiveLength("major_diameter");
@@ -40,7 +40,7 @@ final class OneWireSum implements Sum {
                 "over_one_wire",
                 "with that wire and crest it leaves no room for a thread",
                 () -> sum.pitchDiameter(over));
-        Answer.Writing answer = writing.answer().length("over_wires", over).length("pitch_diameter", pitchDiameter);
+        SumResult.Writing answer = writing.answer().length("over_wires", over).length("pitch_diameter", pitchDiameter);
         writing.write(sum, pitchDiameter, over, Optional.of(major), ofTheLead);
         answer.note("One wire counts on a crest that runs true to the thread: turn the part half round, measure again, "
                 + "and take the mean.");

@@ -3,10 +3,10 @@ package org.tenthwise.app.sums.thread;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.thread.ScrewThread;
@@ -23,14 +23,14 @@ final class OverWiresSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        Set<String> keys = new TreeSet<>(ThreadGiven.KEYS);
+        Set<String> keys = new TreeSet<>(ThreadInputs.KEYS);
         keys.addAll(Set.of("diameter", "wire", "wires", "over_wires", "pitch_diameter", "minor_diameter"));
         return keys;
     }
 
     @Override
-    public Answer of(Given given) {
-        ThreadGiven thread = ThreadGiven.of(given);
+    public SumResult of(SumInput given) {
+        ThreadInputs thread = ThreadInputs.of(given);
         Length wire = given.positiveLength("wire");
         WiresWriting writing = new WiresWriting(given, thread, wire);
         Optional<Length> wantedOver = given.ifGiven("pitch_diameter", given::positiveLength);
@@ -59,7 +59,7 @@ final class OverWiresSum implements Sum {
                         "pitch_diameter", "the wire finds no rest in such a thread", () -> sum.overWires(wanted)))
                 .orElseGet(() -> given.positiveLength("over_wires"));
 
-        Answer.Writing answer = writing.answer()
+        SumResult.Writing answer = writing.answer()
                 .length("pitch_diameter", pitchDiameter)
                 .length("over_wires", over)
                 .length("simple", wantedOver.map(sum::simpleOverWires).orElseGet(() -> sum.simplePitchDiameter(over)))
@@ -74,8 +74,8 @@ final class OverWiresSum implements Sum {
         return answer.on(WiresWriting.BASIS);
     }
 
-    private static Length basicPitchDiameter(Given given, ThreadGiven thread, Length diameter) {
-        return given.about("diameter", DesignationGiven.noCore(given), () -> new ScrewThread(
+    private static Length basicPitchDiameter(SumInput given, ThreadInputs thread, Length diameter) {
+        return given.about("diameter", DesignationInputs.noCore(given), () -> new ScrewThread(
                         thread.form(),
                         diameter,
                         thread.groove().pitch(),

@@ -2,9 +2,9 @@ package org.tenthwise.app.sums.thread;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.compute.thread.RootClearance;
 import org.tenthwise.model.quantity.Length;
@@ -17,12 +17,12 @@ final class RootWriting {
 
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
-    private final Given given;
-    private final ThreadGiven thread;
+    private final SumInput given;
+    private final ThreadInputs thread;
     private final Length wire;
-    private final Answer.Writing answer;
+    private final SumResult.Writing answer;
 
-    RootWriting(Given given, ThreadGiven thread, Length wire, Answer.Writing answer) {
+    RootWriting(SumInput given, ThreadInputs thread, Length wire, SumResult.Writing answer) {
         this.given = given;
         this.thread = thread;
         this.wire = wire;

@@ -2,9 +2,9 @@ package org.tenthwise.app.sums.thread;
 
 import java.util.Optional;
 import java.util.Set;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.limits.LimitsRemark;
 import org.tenthwise.model.compute.thread.limits.ThreadLimits;
 import org.tenthwise.model.quantity.Length;
@@ -23,13 +23,13 @@ final class ThreadLimitsSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        return DesignationGiven.KEYS;
+        return DesignationInputs.KEYS;
     }
 
     @Override
-    public Answer of(Given given) {
-        ThreadDesignation designation = DesignationGiven.designation(given);
-        ThreadLimits limits = DesignationGiven.limits(designation);
+    public SumResult of(SumInput given) {
+        ThreadDesignation designation = DesignationInputs.designation(given);
+        ThreadLimits limits = DesignationInputs.limits(designation);
         boolean external =
                 designation.side().filter(side -> side == ThreadSide.EXTERNAL).isPresent();
         Writer writer = new Writer(given.unit().orElse(limits.unit()), limits);
@@ -45,7 +45,8 @@ final class ThreadLimitsSum implements Sum {
         writer.put("minor_tolerance", external ? Optional.empty() : limits.minorTolerance());
         writer.put("pitch_basic", Optional.of(designation.thread().basicPitchDiameter()));
         writer.put("minor_basic", Optional.of(designation.thread().basicMinorDiameter()));
-        Answer.Writing answer = writer.answer.word("standing", limits.standing().key());
+        SumResult.Writing answer =
+                writer.answer.word("standing", limits.standing().key());
         limits.remarks()
                 .forEach(remark ->
                         answer.note(sentence(remark, designation.thread().form())));
@@ -53,10 +54,10 @@ final class ThreadLimitsSum implements Sum {
     }
 
     /** In the standard's own unit to the places it prints; in the other unit exactly what those places say. */
-    private record Writer(Unit unit, ThreadLimits limits, Answer.Writing answer) {
+    private record Writer(Unit unit, ThreadLimits limits, SumResult.Writing answer) {
 
         Writer(Unit unit, ThreadLimits limits) {
-            this(unit, limits, Answer.in(unit));
+            this(unit, limits, SumResult.in(unit));
         }
 
         void put(String key, Optional<Length> length) {

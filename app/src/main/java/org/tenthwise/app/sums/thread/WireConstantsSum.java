@@ -3,9 +3,9 @@ package org.tenthwise.app.sums.thread;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.Groove;
 import org.tenthwise.model.compute.thread.TouchingWire;
 import org.tenthwise.model.compute.thread.WireSensitivity;
@@ -23,18 +23,18 @@ final class WireConstantsSum implements Sum {
 
     @Override
     public Set<String> keys() {
-        Set<String> keys = new TreeSet<>(ThreadGiven.KEYS);
+        Set<String> keys = new TreeSet<>(ThreadInputs.KEYS);
         keys.add("pitch_diameter");
         return keys;
     }
 
     @Override
-    public Answer of(Given given) {
-        Optional<ThreadForm> form = ThreadGiven.form(given);
-        Groove groove = ThreadGiven.groove(given);
+    public SumResult of(SumInput given) {
+        Optional<ThreadForm> form = ThreadInputs.form(given);
+        Groove groove = ThreadInputs.groove(given);
         Length best = WireSizes.best(groove);
         WireSensitivity sensitivity = new WireSensitivity(groove, best);
-        Answer.Writing answer = Answer.in(given.inUnit()).length("best_wire", best);
+        SumResult.Writing answer = SumResult.in(given.inUnit()).length("best_wire", best);
         form.map(crest -> WireSizes.of(crest, groove))
                 .ifPresentOrElse(
                         sizes -> answer.length("wire_least", sizes.least()).length("wire_greatest", sizes.greatest()),

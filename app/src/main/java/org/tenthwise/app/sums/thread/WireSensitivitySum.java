@@ -3,10 +3,10 @@ package org.tenthwise.app.sums.thread;
 import java.math.BigDecimal;
 import java.util.Set;
 import java.util.TreeSet;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.WireSensitivity;
 import org.tenthwise.model.quantity.Length;
 
@@ -28,11 +28,11 @@ final class WireSensitivitySum implements Sum {
     }
 
     @Override
-    public Answer of(Given given) {
-        WireSensitivity sensitivity = new WireSensitivity(ThreadGiven.groove(given), given.positiveLength("wire"));
+    public SumResult of(SumInput given) {
+        WireSensitivity sensitivity = new WireSensitivity(ThreadInputs.groove(given), given.positiveLength("wire"));
         Length standard = sensitivity.standard(
                 uncertainty(given, "u_over_wires"), uncertainty(given, "u_wire"), uncertainty(given, "u_pitch"));
-        return Answer.in(given.inUnit())
+        return SumResult.in(given.inUnit())
                 .figure("by_wire", sensitivity.byWire())
                 .figure("by_pitch", sensitivity.byPitch())
                 .length("by_half_angle", sensitivity.byHalfAngle())
@@ -44,7 +44,7 @@ final class WireSensitivitySum implements Sum {
                         + "2127; combined by JCGM 100:2008, 5.1.2");
     }
 
-    private static Length uncertainty(Given given, String key) {
+    private static Length uncertainty(SumInput given, String key) {
         Length uncertainty = given.length(key);
         if (uncertainty.signum() < 0) {
             throw new CannotAnswer(key, "%s is %s: it must not be less than nought".formatted(key, given.text(key)));

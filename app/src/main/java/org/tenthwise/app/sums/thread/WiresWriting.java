@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.CannotAnswer;
-import org.tenthwise.app.sums.Given;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.LeadAngle;
 import org.tenthwise.model.compute.thread.LeadCorrection;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
@@ -24,19 +24,19 @@ final class WiresWriting {
     private static final MathContext EIGHT_FIGURES = new MathContext(8, RoundingMode.HALF_EVEN);
     private static final BigDecimal STEEP = BigDecimal.valueOf(5);
 
-    private final Given given;
-    private final ThreadGiven thread;
+    private final SumInput given;
+    private final ThreadInputs thread;
     private final Length wire;
     private final WireSizes sizes;
-    private final Answer.Writing answer;
+    private final SumResult.Writing answer;
 
     /** @throws CannotAnswer if the wire cannot touch the flanks */
-    WiresWriting(Given given, ThreadGiven thread, Length wire) {
+    WiresWriting(SumInput given, ThreadInputs thread, Length wire) {
         this.given = given;
         this.thread = thread;
         this.wire = wire;
         this.sizes = WireSizes.of(thread.form(), thread.groove());
-        this.answer = Answer.in(given.inUnit());
+        this.answer = SumResult.in(given.inUnit());
         if (wire.isAbove(sizes.greatest())) {
             throw new CannotAnswer(
                     "wire",
@@ -46,7 +46,7 @@ final class WiresWriting {
     }
 
     /** Where the answer is written. */
-    Answer.Writing answer() {
+    SumResult.Writing answer() {
         return answer;
     }
 

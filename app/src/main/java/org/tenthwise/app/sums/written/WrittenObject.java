@@ -20,7 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.tenthwise.app.sums.Typed;
+import org.tenthwise.app.sums.SumValue;
 
 /**
  * One JSON object (RFC 8259) in one text, gone through key by key. A number is handed on as its digits stand; it is
@@ -51,8 +51,8 @@ public final class WrittenObject {
     private final Set<String> seen = new HashSet<>();
     private Optional<String> last = Optional.empty();
 
-    /** @throws Unreadable if {@code text} does not begin an object */
-    public WrittenObject(String text) throws Unreadable {
+    /** @throws NotJson if {@code text} does not begin an object */
+    public WrittenObject(String text) throws NotJson {
         this.text = text;
         try {
             this.parser = JSON.createParser(text);
@@ -60,7 +60,7 @@ public final class WrittenObject {
             throw new UncheckedIOException(e);
         }
         if (next() != JsonToken.START_OBJECT) {
-            throw new Unreadable(
+            throw new NotJson(
                     text.isBlank()
                             ? "The line is blank: one JSON object was expected"
                             : "The line is no JSON object: it begins with %s".formatted(near(0)));
@@ -68,9 +68,9 @@ public final class WrittenObject {
     }
 
     /** The whole of it. */
-    public static Map<String, Typed> read(String text) throws Unreadable {
+    public static Map<String, SumValue> read(String text) throws NotJson {
         WrittenObject object = new WrittenObject(text);
-        Map<String, Typed> values = new LinkedHashMap<>();
+        Map<String, SumValue> values = new LinkedHashMap<>();
         for (Optional<String> key = object.nextKey(); key.isPresent(); key = object.nextKey()) {
             values.put(key.get(), object.value());
         }
@@ -78,10 +78,10 @@ public final class WrittenObject {
     }
 
     /** The next key, with its value now to be read; absent behind the last, when the text is at its end too. */
-    public Optional<String> nextKey() throws Unreadable {
+    public Optional<String> nextKey() throws NotJson {
         if (next() == JsonToken.END_OBJECT) {
             if (next() != null) {
-                throw new Unreadable("Something stands behind the end of the object: %s".formatted(near(offset())));
+                throw new NotJson("Something stands behind the end of the object: %s".formatted(near(offset())));
             }
             last = Optional.empty();
             return last;
@@ -97,56 +97,55 @@ public final class WrittenObject {
     }
 
     /** The value under the key in hand. */
-    public Typed value() throws Unreadable {
+    public SumValue value() throws NotJson {
         return value(1);
     }
 
-    private Typed value(int depth) throws Unreadable {
+    private SumValue value(int depth) throws NotJson {
         JsonToken token = parser.currentToken();
         if (token.isStructStart() && depth >= MOST_NESTING) {
-            throw new Unreadable(
-                    "%s is nested more than %d deep: no sum takes that".formatted(named(last), MOST_NESTING));
+            throw new NotJson("%s is nested more than %d deep: no sum takes that".formatted(named(last), MOST_NESTING));
         }
         return switch (token) {
             case START_ARRAY -> many(depth);
             case START_OBJECT -> table(depth);
-            case VALUE_STRING, VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Typed.Plain(characters());
-            default -> new Typed.Neither(characters());
+            case VALUE_STRING, VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new SumValue.Plain(characters());
+            default -> new SumValue.Neither(characters());
         };
     }
 
-    private Typed many(int depth) throws Unreadable {
-        List<Typed> values = new ArrayList<>();
+    private SumValue many(int depth) throws NotJson {
+        List<SumValue> values = new ArrayList<>();
         while (next() != JsonToken.END_ARRAY) {
             values.add(value(depth + 1));
         }
-        return new Typed.Many(values);
+        return new SumValue.Many(values);
     }
 
-    private Typed table(int depth) throws Unreadable {
-        Map<String, Typed> values = new LinkedHashMap<>();
+    private SumValue table(int depth) throws NotJson {
+        Map<String, SumValue> values = new LinkedHashMap<>();
         Set<String> within = new HashSet<>();
         while (next() != JsonToken.END_OBJECT) {
             String key = key(within);
             next();
             values.put(key, value(depth + 1));
         }
-        return new Typed.Table(values);
+        return new SumValue.Table(values);
     }
 
-    private String key(Set<String> before) throws Unreadable {
+    private String key(Set<String> before) throws NotJson {
         String key = characters();
         if (!before.add(key)) {
-            throw new Unreadable("%s stands twice: say which one is meant".formatted(shortened(key)));
+            throw new NotJson("%s stands twice: say which one is meant".formatted(shortened(key)));
         }
         return key;
     }
 
-    private String characters() throws Unreadable {
+    private String characters() throws NotJson {
         try {
             String characters = parser.getText();
             if (hasHalf(characters)) {
-                throw new Unreadable("%s holds half of a character".formatted(named(last)));
+                throw new NotJson("%s holds half of a character".formatted(named(last)));
             }
             return characters;
         } catch (JsonProcessingException e) {
@@ -169,7 +168,7 @@ public final class WrittenObject {
         return false;
     }
 
-    private JsonToken next() throws Unreadable {
+    private JsonToken next() throws NotJson {
         try {
             return parser.nextToken();
         } catch (JsonProcessingException e) {
@@ -179,12 +178,12 @@ public final class WrittenObject {
         }
     }
 
-    private Unreadable notJson(JsonProcessingException e, boolean inAText) {
+    private NotJson notJson(JsonProcessingException e, boolean inAText) {
         Matcher bare = BARE.matcher(text).region(offset(), text.length());
         boolean isBare = !inAText && !parser.getParsingContext().inRoot() && bare.lookingAt();
         if (e instanceof StreamConstraintsException) {
             boolean isTheValue = isBare && bare.group(1).length() > NAMED;
-            return new Unreadable("%s is longer than anything a sum takes"
+            return new NotJson("%s is longer than anything a sum takes"
                     .formatted(named(isTheValue ? keyInHand() : Optional.empty())));
         }
         boolean isNoValue = isBare
@@ -201,7 +200,7 @@ public final class WrittenObject {
                 || isNoValue
                 || parser.currentToken() == JsonToken.FIELD_NAME
                 || parser.getParsingContext().inArray();
-        return new Unreadable("The line is not JSON: %s%s%s"
+        return new NotJson("The line is not JSON: %s%s%s"
                 .formatted(
                         where,
                         keyInHand()

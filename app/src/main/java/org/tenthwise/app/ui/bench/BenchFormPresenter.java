@@ -2,15 +2,15 @@ package org.tenthwise.app.ui.bench;
 
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.app.bench.Ask;
+import org.tenthwise.app.bench.AnswerFormat;
 import org.tenthwise.app.bench.Bench;
-import org.tenthwise.app.bench.Bench.Outcome;
-import org.tenthwise.app.bench.BenchSum;
-import org.tenthwise.app.bench.Filled;
-import org.tenthwise.app.bench.Noted;
-import org.tenthwise.app.bench.Results;
-import org.tenthwise.app.bench.Said;
-import org.tenthwise.app.sums.Answer;
+import org.tenthwise.app.bench.Bench.FormOutcome;
+import org.tenthwise.app.bench.BenchForm;
+import org.tenthwise.app.bench.BenchNote;
+import org.tenthwise.app.bench.FormField;
+import org.tenthwise.app.bench.FormValues;
+import org.tenthwise.app.bench.ResultRows;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
 import org.tenthwise.app.ui.bench.BenchFormState.Found;
@@ -25,16 +25,16 @@ final class BenchFormPresenter {
     /** Most letters of a value on the key of its field. */
     private static final int LONGEST = 18;
 
-    private final BenchSum sum;
+    private final BenchForm sum;
     private final Bench bench;
     private final Words words;
-    private final Noted noted;
+    private final BenchNote noted;
 
-    BenchFormPresenter(BenchSum sum, Bench bench, Words words) {
+    BenchFormPresenter(BenchForm sum, Bench bench, Words words) {
         this.sum = sum;
         this.bench = bench;
         this.words = words;
-        this.noted = new Noted(bench, words);
+        this.noted = new BenchNote(bench, words);
     }
 
     /**
@@ -42,7 +42,8 @@ final class BenchFormPresenter {
      * @param next what the key leads to
      * @param note the key for the note
      */
-    BenchFormState of(Filled filled, Outcome outcome, Ask inHand, String figure, KeyShown next, KeyShown note) {
+    BenchFormState of(
+            FormValues filled, FormOutcome outcome, FormField inHand, String figure, KeyShown next, KeyShown note) {
         return new BenchFormState(
                 words.say("bench.name", sum.kind()),
                 words.say(words.key("bench.formula", sum.kind()) + "." + sum.formula(filled)),
@@ -51,15 +52,15 @@ final class BenchFormPresenter {
                         .toList(),
                 hand(inHand, filled, outcome, figure),
                 found(filled, outcome),
-                outcome instanceof Outcome.Done done
-                        ? sum.picture(filled, done.answer(), new Said(words, filled.unit()))
+                outcome instanceof FormOutcome.Done done
+                        ? sum.picture(filled, done.answer(), new AnswerFormat(words, filled.unit()))
                         : Optional.empty(),
                 unit(filled),
                 next,
                 note);
     }
 
-    private FieldShown field(Ask ask, Filled filled, Outcome outcome, boolean inHand) {
+    private FieldShown field(FormField ask, FormValues filled, FormOutcome outcome, boolean inHand) {
         Optional<String> why = refusal(ask, outcome);
         String full = noted.value(ask, filled);
         boolean empty = full.isEmpty();
@@ -83,15 +84,15 @@ final class BenchFormPresenter {
         return text.length() <= LONGEST ? text : "… " + text.substring(text.length() - LONGEST + 2);
     }
 
-    private static Optional<String> refusal(Ask ask, Outcome outcome) {
-        return outcome instanceof Outcome.Refused refused
+    private static Optional<String> refusal(FormField ask, FormOutcome outcome) {
+        return outcome instanceof FormOutcome.Refused refused
                         && refused.at().filter(ask::equals).isPresent()
                 ? Optional.of(refused.sentence())
                 : Optional.empty();
     }
 
-    private Hand hand(Ask ask, Filled filled, Outcome outcome, String figure) {
-        if (ask.kind() == Ask.Kind.CHOICE) {
+    private Hand hand(FormField ask, FormValues filled, FormOutcome outcome, String figure) {
+        if (ask.kind() == FormField.FieldKind.CHOICE) {
             return new Hand.Choose(
                     bench.name(ask),
                     ask.choices().stream()
@@ -107,7 +108,7 @@ final class BenchFormPresenter {
     }
 
     /** Of several figures, the place of the one in hand where it has one, and which it is. */
-    private String asked(Ask ask, Filled filled, String figure) {
+    private String asked(FormField ask, FormValues filled, String figure) {
         if (!ask.kind().isSeveral()) {
             return bench.name(ask);
         }
@@ -118,8 +119,8 @@ final class BenchFormPresenter {
                 : words.say("bench.asked", bench.name(ask), number);
     }
 
-    private Found found(Filled filled, Outcome outcome) {
-        if (outcome instanceof Outcome.Missing missing) {
+    private Found found(FormValues filled, FormOutcome outcome) {
+        if (outcome instanceof FormOutcome.Missing missing) {
             return new Found(
                     words.say(
                             "bench.missing",
@@ -131,11 +132,11 @@ final class BenchFormPresenter {
                     List.of(),
                     "");
         }
-        if (outcome instanceof Outcome.Refused refused) {
+        if (outcome instanceof FormOutcome.Refused refused) {
             return new Found(refused.sentence(), true, List.of(), List.of(), "");
         }
-        Answer answer = ((Outcome.Done) outcome).answer();
-        Results results = new Results(words, filled.unit());
+        SumResult answer = ((FormOutcome.Done) outcome).answer();
+        ResultRows results = new ResultRows(words, filled.unit());
         return new Found(
                 "",
                 false,
@@ -144,7 +145,7 @@ final class BenchFormPresenter {
                 words.say("bench.basis", answer.basis()));
     }
 
-    private KeyShown unit(Filled filled) {
+    private KeyShown unit(FormValues filled) {
         if (sum.onlyUnit(filled).isPresent()) {
             return new KeyShown(filled.unit().symbol(), words.say("bench.unit.only"), false);
         }

@@ -8,7 +8,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.bench.BenchKind;
-import org.tenthwise.app.bench.Filled;
+import org.tenthwise.app.bench.FormValues;
 import org.tenthwise.app.bench.Prefill;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
@@ -118,7 +118,7 @@ public final class BenchViewModel implements Typing {
                 kind,
                 wanted -> new SumViewModel(
                         Bench.of(wanted),
-                        prefill.filled().getOrDefault(wanted, Filled.nothing(prefill.unit())),
+                        prefill.filled().getOrDefault(wanted, FormValues.nothing(prefill.unit())),
                         bench,
                         words,
                         book));

@@ -8,13 +8,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.tenthwise.app.bench.Ask;
 import org.tenthwise.app.bench.Bench;
-import org.tenthwise.app.bench.Bench.Outcome;
+import org.tenthwise.app.bench.Bench.FormOutcome;
+import org.tenthwise.app.bench.BenchForm;
 import org.tenthwise.app.bench.BenchKind;
-import org.tenthwise.app.bench.BenchSum;
-import org.tenthwise.app.bench.Filled;
-import org.tenthwise.app.bench.Noted;
+import org.tenthwise.app.bench.BenchNote;
+import org.tenthwise.app.bench.FormField;
+import org.tenthwise.app.bench.FormValues;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.BenchFormState.KeyShown;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
@@ -37,7 +37,7 @@ public final class SumViewModel implements Typing {
         void note(String text, Consumer<String> kept, Runnable either);
     }
 
-    private final BenchSum sum;
+    private final BenchForm sum;
     private final Bench bench;
     private final Words words;
     private final Optional<NoteBook> book;
@@ -45,8 +45,8 @@ public final class SumViewModel implements Typing {
     private final KeypadViewModel pad = new KeypadViewModel(text -> {});
     private final ReadOnlyObjectWrapper<BenchFormState> shown = new ReadOnlyObjectWrapper<>();
     private final List<String> before = new ArrayList<>();
-    private Filled filled;
-    private Ask inHand;
+    private FormValues filled;
+    private FormField inHand;
     /** Whether the next character begins another figure. */
     private boolean fresh = true;
 
@@ -55,7 +55,7 @@ public final class SumViewModel implements Typing {
     private String noteKept = "";
 
     /** @param book absent without a run */
-    public SumViewModel(BenchSum sum, Filled start, Bench bench, Words words, Optional<NoteBook> book) {
+    public SumViewModel(BenchForm sum, FormValues start, Bench bench, Words words, Optional<NoteBook> book) {
         this.sum = sum;
         this.bench = bench;
         this.words = words;
@@ -65,7 +65,7 @@ public final class SumViewModel implements Typing {
         this.inHand = missing()
                 .findFirst()
                 .or(() -> sum.asks(filled).stream()
-                        .filter(ask -> ask.needed() && ask.kind() != Ask.Kind.CHOICE)
+                        .filter(ask -> ask.needed() && ask.kind() != FormField.FieldKind.CHOICE)
                         .reduce((earlier, later) -> later))
                 .orElseThrow();
         pad.typedProperty().subscribe((was, is) -> typed(is));
@@ -81,7 +81,7 @@ public final class SumViewModel implements Typing {
     }
 
     /** What is filled in. */
-    public Filled filled() {
+    public FormValues filled() {
         return filled;
     }
 
@@ -124,13 +124,13 @@ public final class SumViewModel implements Typing {
         if (book.isEmpty()
                 || noting
                 || !noteKept.isEmpty()
-                || !(bench.work(sum, filled) instanceof Outcome.Done done)) {
+                || !(bench.work(sum, filled) instanceof FormOutcome.Done done)) {
             return;
         }
-        Filled taken = filled;
+        FormValues taken = filled;
         noting = true;
         book.ifPresent(open -> open.note(
-                new Noted(bench, words).of(sum, taken, done.answer()),
+                new BenchNote(bench, words).of(sum, taken, done.answer()),
                 kept -> {
                     noteKept = taken.equals(filled) ? kept : "";
                     show();
@@ -139,7 +139,7 @@ public final class SumViewModel implements Typing {
     }
 
     public void sign() {
-        if (inHand.kind() != Ask.Kind.CHOICE) {
+        if (inHand.kind() != FormField.FieldKind.CHOICE) {
             begin();
             pad.sign();
         }
@@ -147,7 +147,7 @@ public final class SumViewModel implements Typing {
 
     @Override
     public void character(String character) {
-        if (inHand.kind() != Ask.Kind.CHOICE) {
+        if (inHand.kind() != FormField.FieldKind.CHOICE) {
             begin();
             pad.character(character);
         }
@@ -188,15 +188,16 @@ public final class SumViewModel implements Typing {
                 && (places == 0 || before.size() + 1 < places);
     }
 
-    private Stream<Ask> missing() {
+    private Stream<FormField> missing() {
         return sum.asks(filled).stream()
-                .filter(ask -> ask.needed() && ask.kind() != Ask.Kind.CHOICE && !filled.isFinished(ask.id()));
+                .filter(ask ->
+                        ask.needed() && ask.kind() != FormField.FieldKind.CHOICE && !filled.isFinished(ask.id()));
     }
 
-    private Ask following() {
-        List<Ask> asks = sum.asks(filled);
+    private FormField following() {
+        List<FormField> asks = sum.asks(filled);
         int at = asks.indexOf(inHand);
-        List<Ask> missing = missing().filter(ask -> !ask.equals(inHand)).toList();
+        List<FormField> missing = missing().filter(ask -> !ask.equals(inHand)).toList();
         return missing.stream()
                 .filter(ask -> asks.indexOf(ask) > at)
                 .findFirst()
@@ -208,7 +209,7 @@ public final class SumViewModel implements Typing {
     private void load() {
         before.clear();
         fresh = true;
-        List<String> figures = inHand.kind() == Ask.Kind.CHOICE ? List.of() : filled.several(inHand.id());
+        List<String> figures = inHand.kind() == FormField.FieldKind.CHOICE ? List.of() : filled.several(inHand.id());
         before.addAll(figures.subList(0, Math.max(0, figures.size() - 1)));
         put(figures.isEmpty() ? "" : figures.get(figures.size() - 1));
         show();
@@ -246,19 +247,19 @@ public final class SumViewModel implements Typing {
     }
 
     private void show() {
-        Outcome outcome = bench.work(sum, filled);
+        FormOutcome outcome = bench.work(sum, filled);
         KeyShown next = takesAnother()
                 ? new KeyShown(words.say("bench.next"), words.say("bench.next.figure"), true)
                 : new KeyShown(words.say("bench.next"), bench.name(following()), true);
         shown.set(showing.of(filled, outcome, inHand, pad.typedProperty().get(), next, noteKey(outcome)));
     }
 
-    private KeyShown noteKey(Outcome outcome) {
+    private KeyShown noteKey(FormOutcome outcome) {
         String word = words.say("bench.note-key");
         if (book.isEmpty()) {
             return new KeyShown(word, words.say("bench.note.no-run"), false);
         }
-        if (!(outcome instanceof Outcome.Done)) {
+        if (!(outcome instanceof FormOutcome.Done)) {
             return new KeyShown(word, words.say("bench.note.no-answer"), false);
         }
         return noteKept.isEmpty()

@@ -11,13 +11,13 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.reference.Agreement;
-import org.tenthwise.app.reference.Cases;
+import org.tenthwise.app.reference.ComparedFigure;
 import org.tenthwise.app.reference.Comparison;
-import org.tenthwise.app.reference.Finding;
 import org.tenthwise.app.reference.LeftOut;
-import org.tenthwise.app.reference.Row;
-import org.tenthwise.app.reference.Standing;
+import org.tenthwise.app.reference.PublishedCases;
+import org.tenthwise.app.reference.SourceKind;
 import org.tenthwise.app.reference.Topic;
+import org.tenthwise.app.reference.TopicResult;
 import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 
@@ -45,7 +45,7 @@ public final class ReferenceViewModel {
     private static final String ASIDE = "aside";
     private static final String LEFT_OUT = "left-out";
 
-    private record Ran(List<Finding> findings, List<LeftOut> leftOut) {}
+    private record Ran(List<TopicResult> findings, List<LeftOut> leftOut) {}
 
     private final Comparison comparison;
     private final LedgerTasks errands;
@@ -64,11 +64,11 @@ public final class ReferenceViewModel {
         return ran.map(all -> all.findings().isEmpty() ? words.say("reference.running") : sentence(all.findings()));
     }
 
-    private String sentence(List<Finding> all) {
+    private String sentence(List<TopicResult> all) {
         long wrong = count(all, Agreement.DISAGREES);
         return words.say(
                 wrong == 0 ? "reference.none-disagrees" : "reference.some-disagree",
-                all.stream().mapToInt(Finding::cases).sum(),
+                all.stream().mapToInt(TopicResult::cases).sum(),
                 figures(all),
                 count(all, Agreement.AGREES),
                 count(all, Agreement.ASIDE),
@@ -89,7 +89,7 @@ public final class ReferenceViewModel {
         if (ran.get().findings().isEmpty()) {
             errands.run(
                     () -> new Ran(
-                            Arrays.stream(Topic.values()).map(comparison::of).toList(), Cases.leftOut()),
+                            Arrays.stream(Topic.values()).map(comparison::of).toList(), PublishedCases.leftOut()),
                     all -> {
                         ran.set(all);
                         sources(all.findings().get(0));
@@ -125,7 +125,7 @@ public final class ReferenceViewModel {
         return chapters;
     }
 
-    private void sources(Finding finding) {
+    private void sources(TopicResult finding) {
         List<ReferenceLine> lines = new ArrayList<>();
         bySource(finding)
                 .forEach((source, rows) -> lines.add(
@@ -134,19 +134,19 @@ public final class ReferenceViewModel {
                 finding.topic().word(), words.say("reference.topic", finding.topic()), lines, Optional.empty()));
     }
 
-    private Map<String, List<Row>> bySource(Finding finding) {
+    private Map<String, List<ComparedFigure>> bySource(TopicResult finding) {
         return finding.rows().stream()
                 .collect(Collectors.groupingBy(this::source, LinkedHashMap::new, Collectors.toList()));
     }
 
-    private String source(Row row) {
-        Standing standing = row.of().standing();
-        return standing == Standing.PUBLISHED
+    private String source(ComparedFigure row) {
+        SourceKind standing = row.of().standing();
+        return standing == SourceKind.PUBLISHED
                 ? row.of().source()
                 : words.say("reference.standing", row.of().source(), words.say("reference.standing", standing));
     }
 
-    private void figures(Finding finding, String source, List<Row> rows) {
+    private void figures(TopicResult finding, String source, List<ComparedFigure> rows) {
         shown.set(new Shown(
                 finding.topic().word(),
                 source,
@@ -154,7 +154,7 @@ public final class ReferenceViewModel {
                 Optional.of(() -> sources(finding))));
     }
 
-    private ReferenceLine figure(Row row) {
+    private ReferenceLine figure(ComparedFigure row) {
         return new ReferenceLine.Figure(
                 row.of().name(),
                 row.key(),
@@ -194,7 +194,7 @@ public final class ReferenceViewModel {
                 Optional.empty()));
     }
 
-    private String counts(List<Row> rows) {
+    private String counts(List<ComparedFigure> rows) {
         long agree =
                 rows.stream().filter(row -> row.agreement() == Agreement.AGREES).count();
         if (agree == 1 && rows.size() == 1) {
@@ -205,11 +205,11 @@ public final class ReferenceViewModel {
                 : words.say("reference.some-agree", agree, rows.size());
     }
 
-    private static int figures(List<Finding> findings) {
+    private static int figures(List<TopicResult> findings) {
         return findings.stream().mapToInt(finding -> finding.rows().size()).sum();
     }
 
-    private static long count(List<Finding> findings, Agreement agreement) {
+    private static long count(List<TopicResult> findings, Agreement agreement) {
         return findings.stream().mapToLong(finding -> finding.count(agreement)).sum();
     }
 }

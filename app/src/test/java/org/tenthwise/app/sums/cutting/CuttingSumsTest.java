@@ -7,9 +7,9 @@ import static org.tenthwise.app.sums.Asking.at;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Asking;
 import org.tenthwise.app.sums.Problem;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.quantity.Unit;
 
 /** What is asked and how it is answered; the figures of the sources are run with the published cases. */
@@ -32,7 +32,7 @@ class CuttingSumsTest {
         """)
     void theNextCutGoesIntoTheRegisterAsItCounts(
             String side, String register, String measured, String change, String stock, String state) {
-        Answer answer = sums.answer(
+        SumResult answer = sums.answer(
                 Unit.MILLIMETRE,
                 "next-cut",
                 "side=%s; register=%s; lower=24.980; upper=24.993; measured=%s".formatted(side, register, measured));
@@ -43,7 +43,7 @@ class CuttingSumsTest {
 
     @Test
     void anAimThatLeavesMetalForLaterIsTakenAndSaid() {
-        Answer answer = sums.answer(
+        SumResult answer = sums.answer(
                 Unit.INCH,
                 "next-cut",
                 "side=outside; register=diameter; lower=0.9990; upper=1.0000; aim=1.0120; measured=1.0500");
@@ -89,7 +89,7 @@ class CuttingSumsTest {
         """)
     void oneEvenCutForEverySizeOrTheSafeCutAndWhy(
             String given, String change, String state, String safe, String reason) {
-        Answer answer = sums.answer(Unit.MILLIMETRE, "next-cut", given);
+        SumResult answer = sums.answer(Unit.MILLIMETRE, "next-cut", given);
         assertEquals(change, word(answer, "offset_change"));
         assertEquals(state, word(answer, "state"));
         assertEquals(safe, word(answer, "safe_cut"));
@@ -98,9 +98,9 @@ class CuttingSumsTest {
         assertTrue(answer.at("stock_left").isEmpty());
     }
 
-    private static String word(Answer answer, String key) {
+    private static String word(SumResult answer, String key) {
         return answer.at(key)
-                .map(worked -> ((Answer.Worked.Plain) worked).text())
+                .map(worked -> ((SumResult.OutputValue.Plain) worked).text())
                 .orElse(null);
     }
 
@@ -110,7 +110,7 @@ class CuttingSumsTest {
      */
     @Test
     void anEvenCutInInches() {
-        Answer answer = sums.answer(
+        SumResult answer = sums.answer(
                 Unit.INCH,
                 "next-cut",
                 "side=outside; register=radius; lower=0.9990; upper=1.0000; aim=third; sizes=1.0120 1.0122; "
@@ -137,7 +137,7 @@ class CuttingSumsTest {
         sizes=29.999 29.999; least_cut=0.01 | Below the least cut: a spring pass at the same offset, a fresh edge, hone
         """)
     void notesSayWhatIsTakenForGranted(String given, String note) {
-        Answer answer = sums.answer(
+        SumResult answer = sums.answer(
                 Unit.MILLIMETRE, "next-cut", "side=inside; register=diameter; lower=30.000; upper=30.021; " + given);
         assertTrue(answer.notes().stream().anyMatch(said -> said.startsWith(note)), answer.notes()::toString);
     }
@@ -145,7 +145,7 @@ class CuttingSumsTest {
     /** By hand: stages of 100 from 30, 20 of flute outside. */
     @Test
     void stagesSayHowLongEachDrillMustBe() {
-        Answer answer =
+        SumResult answer =
                 sums.answer(Unit.MILLIMETRE, "drill-set", "depth=250; start=30; per_drill=100; chip_clearance=20");
         assertEquals("3", at(answer, "drills"));
         assertEquals("30.000000", at(answer, "steps.0.from"));
@@ -160,7 +160,7 @@ class CuttingSumsTest {
 
     @Test
     void usableReachesAreTakenAsTheyAre() {
-        Answer answer = sums.answer(Unit.MILLIMETRE, "drill-set", "depth=100; start=0; reaches=40 75 120 300");
+        SumResult answer = sums.answer(Unit.MILLIMETRE, "drill-set", "depth=100; start=0; reaches=40 75 120 300");
         assertEquals("3", at(answer, "drills"));
         assertEquals("75.000000", at(answer, "steps.2.from"));
         assertEquals("100.000000", at(answer, "steps.2.least_reach"));
@@ -170,7 +170,8 @@ class CuttingSumsTest {
     /** By hand, in inches: 0.0100 too small, half for each wall. */
     @Test
     void theWearValueIsGivenAsAChangeAndAsItWillStand() {
-        Answer answer = sums.answer(Unit.INCH, "cutter-wear", "feature=pocket; target=1.0; measured=0.99; wear=0.02");
+        SumResult answer =
+                sums.answer(Unit.INCH, "cutter-wear", "feature=pocket; target=1.0; measured=0.99; wear=0.02");
         assertEquals("-0.00500000", at(answer, "wear_change"));
         assertEquals("0.01500000", at(answer, "wear_after"));
         assertTrue(sums.answer(Unit.INCH, "cutter-wear", "feature=boss; target=1.0; measured=0.99")
@@ -187,7 +188,7 @@ class CuttingSumsTest {
                         sums.answer(
                                 Unit.MILLIMETRE, "half-way", "side=outside; aim=30; measured=30.36; register=diameter"),
                         "offset_change"));
-        Answer radius =
+        SumResult radius =
                 sums.answer(Unit.MILLIMETRE, "half-way", "side=outside; aim=30; measured=30.36; register=radius");
         assertEquals("-0.090000", at(radius, "offset_change"));
         assertEquals("30.180000", at(radius, "expected_size"));

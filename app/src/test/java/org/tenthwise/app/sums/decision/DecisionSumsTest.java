@@ -9,13 +9,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Asking;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Problem;
-import org.tenthwise.app.sums.Reply;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumReply;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
-import org.tenthwise.app.sums.written.Unreadable;
+import org.tenthwise.app.sums.written.NotJson;
 import org.tenthwise.app.sums.written.WrittenObject;
 import org.tenthwise.model.quantity.Unit;
 
@@ -24,20 +24,20 @@ class DecisionSumsTest {
 
     private final Asking asking = new Asking(DecisionSums.all());
 
-    private static Reply uncertainty(String components) throws Unreadable {
+    private static SumReply uncertainty(String components) throws NotJson {
         return new Sums(List.of(DecisionSums.all()))
                 .ask(
                         "uncertainty",
-                        new Given(
+                        new SumInput(
                                 Optional.empty(),
                                 WrittenObject.read("{\"components\":%s}".formatted(components.replace('\'', '"')))));
     }
 
-    private static String words(Reply reply) {
+    private static String words(SumReply reply) {
         return assertInstanceOf(Problem.class, reply).words();
     }
 
-    private static boolean notes(Answer answer, String part) {
+    private static boolean notes(SumResult answer, String part) {
         return answer.notes().stream().anyMatch(note -> note.contains(part));
     }
 
@@ -58,7 +58,7 @@ class DecisionSumsTest {
         lower=1e1; upper=10.02; value=10.01; guard_band=0.01,        pass,     0.010000
         """)
     void aSizeIsJudged(String given, String verdict, String distance) {
-        Answer answer = asking.answer(Unit.MILLIMETRE, "judge", given);
+        SumResult answer = asking.answer(Unit.MILLIMETRE, "judge", given);
         assertEquals(verdict, Asking.at(answer, "verdict"));
         assertEquals(distance, Asking.at(answer, "distance"));
     }
@@ -73,19 +73,19 @@ class DecisionSumsTest {
         "1.0010, pass, 0.00000000"
     })
     void aDistanceInInchesHasThePlacesThatWereTyped(String value, String verdict, String distance) {
-        Answer answer = asking.answer(Unit.INCH, "judge", "lower=1.0000; upper=1.0010; value=" + value);
+        SumResult answer = asking.answer(Unit.INCH, "judge", "lower=1.0000; upper=1.0010; value=" + value);
         assertEquals(verdict, Asking.at(answer, "verdict"));
         assertEquals(distance, Asking.at(answer, "distance"));
     }
 
     @Test
     void whereTheSizeIsAndWhatIsNotProvenIsSaid() {
-        Answer answer = asking.answer(
+        SumResult answer = asking.answer(
                 Unit.INCH, "judge", "lower=1.0000; upper=1.0010; value=1.0008; expanded_uncertainty=0.0003");
         assertTrue(notes(answer, "The size is 0.0002 in inside the upper limit."));
         assertTrue(notes(answer, "The limit is nearer than the uncertainty"));
         assertTrue(notes(answer, "4 : 1 is not met"));
-        Answer single = asking.answer(Unit.MILLIMETRE, "judge", "upper=1; value=1; expanded_uncertainty=0.1");
+        SumResult single = asking.answer(Unit.MILLIMETRE, "judge", "upper=1; value=1; expanded_uncertainty=0.1");
         assertEquals("0.50000000", Asking.at(single, "conformance_probability"));
         assertTrue(single.at("test_uncertainty_ratio").isEmpty());
         assertTrue(notes(single, "The size is on the upper limit."));
@@ -120,7 +120,7 @@ class DecisionSumsTest {
     }
 
     @Test
-    void componentsAreAskedForWhatBelongsToThem() throws Unreadable {
+    void componentsAreAskedForWhatBelongsToThem() throws NotJson {
         assertEquals(
                 "components, item 1: k 2 does not go with kind repeat: k belongs to normal, n to repeat",
                 words(uncertainty("[{'kind':'repeat','value':1,'k':2}]")));
@@ -140,41 +140,41 @@ class DecisionSumsTest {
 
     /** Student's factor for three degrees of freedom, 3.31: JCGM 100:2008, table G.2, from memory. */
     @Test
-    void theChoiceOfTheFactorIsSaid() throws Unreadable {
-        Answer few = assertInstanceOf(
-                Answer.class,
+    void theChoiceOfTheFactorIsSaid() throws NotJson {
+        SumResult few = assertInstanceOf(
+                SumResult.class,
                 uncertainty("[{'kind':'repeat','value':2,'n':4},{'kind':'resolution','value':0.1,'sensitivity':-1}]"));
         assertTrue(notes(few, "Coverage factor 3.31"));
         assertTrue(notes(few, "Effective degrees of freedom: 3.0."));
         assertTrue(notes(few, "the larger of the two is enough"));
-        Answer one = assertInstanceOf(Answer.class, uncertainty("[{'kind':'rectangular','value':1}]"));
+        SumResult one = assertInstanceOf(SumResult.class, uncertainty("[{'kind':'rectangular','value':1}]"));
         assertTrue(notes(one, "Coverage factor 1.65 for 95 %: one rectangle"));
-        Answer two = assertInstanceOf(
-                Answer.class, uncertainty("[{'kind':'rectangular','value':1},{'kind':'resolution','value':1}]"));
+        SumResult two = assertInstanceOf(
+                SumResult.class, uncertainty("[{'kind':'rectangular','value':1},{'kind':'resolution','value':1}]"));
         assertTrue(notes(two, "two rectangles together"));
-        Answer usual = assertInstanceOf(
-                Answer.class, uncertainty("[{'kind':'normal','value':1},{'kind':'resolution','value':1}]"));
+        SumResult usual = assertInstanceOf(
+                SumResult.class, uncertainty("[{'kind':'normal','value':1},{'kind':'resolution','value':1}]"));
         assertTrue(notes(usual, "Coverage factor 2"));
         assertTrue(notes(usual, "without k is taken as a standard uncertainty"));
     }
 
     @Test
-    void oneSourceAloneIsNotCalledSeveral() throws Unreadable {
-        Answer one = assertInstanceOf(Answer.class, uncertainty("[{'kind':'triangular','value':1}]"));
+    void oneSourceAloneIsNotCalledSeveral() throws NotJson {
+        SumResult one = assertInstanceOf(SumResult.class, uncertainty("[{'kind':'triangular','value':1}]"));
         assertTrue(notes(one, "one source counts, and it is no rectangle"));
-        Answer two = assertInstanceOf(
-                Answer.class, uncertainty("[{'kind':'normal','value':1,'k':2},{'kind':'normal','value':1,'k':2}]"));
+        SumResult two = assertInstanceOf(
+                SumResult.class, uncertainty("[{'kind':'normal','value':1,'k':2},{'kind':'normal','value':1,'k':2}]"));
         assertTrue(notes(two, "no source is a rectangle that outweighs the rest, and none rests on too few readings"));
     }
 
     /** Scatter 2 of five readings: 2 / √5 = 0.894, on four degrees of freedom; JCGM 100:2008, 4.2.3. */
     @Test
-    void whatTheNumberOfRepeatsDoesIsSaid() throws Unreadable {
-        Answer five = assertInstanceOf(Answer.class, uncertainty("[{'kind':'repeat','value':2,'n':5}]"));
+    void whatTheNumberOfRepeatsDoesIsSaid() throws NotJson {
+        SumResult five = assertInstanceOf(SumResult.class, uncertainty("[{'kind':'repeat','value':2,'n':5}]"));
         assertTrue(Asking.at(five, "standard").startsWith("0.89442"));
         assertTrue(notes(five, "5 of them averaged: divided by √5, with 4 degrees of freedom"));
-        Answer one = assertInstanceOf(
-                Answer.class, uncertainty("[{'kind':'repeat','value':2},{'kind':'repeat','value':3,'n':1}]"));
+        SumResult one = assertInstanceOf(
+                SumResult.class, uncertainty("[{'kind':'repeat','value':2},{'kind':'repeat','value':3,'n':1}]"));
         assertEquals(
                 1,
                 one.notes().stream()
@@ -183,13 +183,13 @@ class DecisionSumsTest {
     }
 
     @Test
-    void aFactorThatIsAgreedIsTaken() throws Unreadable {
-        Answer answer = assertInstanceOf(
-                Answer.class,
+    void aFactorThatIsAgreedIsTaken() throws NotJson {
+        SumResult answer = assertInstanceOf(
+                SumResult.class,
                 new Sums(List.of(DecisionSums.all()))
                         .ask(
                                 "uncertainty",
-                                new Given(
+                                new SumInput(
                                         Optional.empty(),
                                         WrittenObject.read(
                                                 "{\"components\":[{\"kind\":\"repeat\",\"value\":2,\"n\":4}],"
@@ -201,7 +201,7 @@ class DecisionSumsTest {
 
     @Test
     void theRoundingMethodIsNamedWhereItTurnsTheVerdict() {
-        Answer turned = asking.answer(Unit.MILLIMETRE, "rounding-method", "value=20.0214; upper=20.021");
+        SumResult turned = asking.answer(Unit.MILLIMETRE, "rounding-method", "value=20.0214; upper=20.021");
         assertEquals("fail", Asking.at(turned, "verdict_absolute"));
         assertEquals("pass", Asking.at(turned, "verdict_rounded"));
         assertEquals("20.021", Asking.at(turned, "rounded"));
@@ -214,7 +214,7 @@ class DecisionSumsTest {
 
     @Test
     void aDivisionOfMoreThanATenthIsTooCoarse() {
-        Answer answer = asking.answer(Unit.MILLIMETRE, "resolution", "lower=20; upper=20.05; division=0.01");
+        SumResult answer = asking.answer(Unit.MILLIMETRE, "resolution", "lower=20; upper=20.05; division=0.01");
         assertEquals("0.2", Asking.at(answer, "share"));
         assertEquals("0.005000", Asking.at(answer, "tenth"));
         assertEquals("too-coarse", Asking.at(answer, "verdict"));

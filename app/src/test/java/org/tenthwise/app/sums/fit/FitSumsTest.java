@@ -14,12 +14,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Problem;
-import org.tenthwise.app.sums.Reply;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumReply;
+import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.SumValue;
 import org.tenthwise.app.sums.Sums;
-import org.tenthwise.app.sums.Typed;
 import org.tenthwise.model.quantity.Unit;
 
 class FitSumsTest {
@@ -27,20 +27,20 @@ class FitSumsTest {
     private final Sums sums = new Sums(List.of(FitSums.all()));
 
     /** @param given such as {@code unit=mm diameter=34 zone=H7} */
-    private Reply ask(String sum, String given) {
-        Map<String, Typed> values = new LinkedHashMap<>();
+    private SumReply ask(String sum, String given) {
+        Map<String, SumValue> values = new LinkedHashMap<>();
         Arrays.stream(given.split(" "))
                 .map(pair -> pair.split("=", 2))
-                .forEach(pair -> values.put(pair[0], new Typed.Plain(pair[1])));
+                .forEach(pair -> values.put(pair[0], new SumValue.Plain(pair[1])));
         Optional<Unit> unit = Optional.ofNullable(values.remove("unit"))
-                .map(Typed.Plain.class::cast)
+                .map(SumValue.Plain.class::cast)
                 .flatMap(plain -> Unit.ofSymbol(plain.text()));
-        return sums.ask(sum, new Given(unit, values));
+        return sums.ask(sum, new SumInput(unit, values));
     }
 
-    private String at(Reply reply, String key) {
-        Answer answer = assertInstanceOf(Answer.class, reply, reply::toString);
-        return ((Answer.Worked.Plain) answer.at(key).orElseThrow()).text();
+    private String at(SumReply reply, String key) {
+        SumResult answer = assertInstanceOf(SumResult.class, reply, reply::toString);
+        return ((SumResult.OutputValue.Plain) answer.at(key).orElseThrow()).text();
     }
 
     @ParameterizedTest
@@ -68,7 +68,7 @@ class FitSumsTest {
         standard-tolerance | diameter=450 grade=IT7       | tolerance 0.063 delta 0.023 step_over 400 step_up_to 500
         """)
     void resultsAreTheOnesListed(String sum, String given, String expected) {
-        Reply reply = ask(sum, given);
+        SumReply reply = ask(sum, given);
         String[] words = expected.split(" ");
         for (int i = 0; i < words.length; i += 2) {
             String key = words[i];
@@ -89,14 +89,14 @@ class FitSumsTest {
 
     @Test
     void halfMicrometresAreKeptAndSaidToBeSo() {
-        Answer answer = (Answer) ask("limits", "diameter=20 zone=js7");
+        SumResult answer = (SumResult) ask("limits", "diameter=20 zone=js7");
         assertEquals("0.010500", at(answer, "upper_deviation"));
         assertTrue(answer.notes().get(0).contains("rounded down"), answer::toString);
     }
 
     @Test
     void withoutTemperaturesNothingIsSaidOfNow() {
-        Answer answer = (Answer) ask("fit", "diameter=25 hole_zone=H7 shaft_zone=g6");
+        SumResult answer = (SumResult) ask("fit", "diameter=25 hole_zone=H7 shaft_zone=g6");
         assertTrue(answer.at("clearance_now").isEmpty());
         assertTrue(answer.notes().isEmpty());
     }
@@ -111,7 +111,7 @@ class FitSumsTest {
         may stick                 | diameter=30 hole_zone=H7 shaft_zone=g6 plug_temp=90 plug_alpha=12
         """)
     void temperatureThatTurnsTheFitAboutIsNoted(String words, String given) {
-        Answer answer = assertInstanceOf(Answer.class, ask("fit", given));
+        SumResult answer = assertInstanceOf(SumResult.class, ask("fit", given));
         assertTrue(answer.notes().stream().anyMatch(note -> note.contains(words)), answer::toString);
     }
 

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Asking;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.quantity.Unit;
 
 /** What is asked and how it is answered; the figures of the sources are run with the published cases. */
@@ -15,17 +15,17 @@ class GaugeSumsTest {
 
     private final Asking asking = new Asking(GaugeSums.all());
 
-    private Answer mm(String sum, String given) {
+    private SumResult mm(String sum, String given) {
         return asking.answer(Unit.MILLIMETRE, sum, given);
     }
 
-    private static boolean notes(Answer answer, String part) {
+    private static boolean notes(SumResult answer, String part) {
         return answer.notes().stream().anyMatch(note -> note.contains(part));
     }
 
     @Test
     void aMasterWithoutAZeroReadNought() {
-        Answer answer = asking.answer(Unit.INCH, "from-master", "master=2.000; reading=0.007; sense=-1");
+        SumResult answer = asking.answer(Unit.INCH, "from-master", "master=2.000; reading=0.007; sense=-1");
         assertEquals("1.99300000", Asking.at(answer, "size"));
         assertTrue(notes(answer, "No zero was given"));
     }
@@ -33,7 +33,7 @@ class GaugeSumsTest {
     @Test
     void fourReadingsAtRightAnglesAlsoTellOvality() {
         // by hand: opposites differ by 0.16, half of it is 0.08, and the movement of 0.1 is mostly that
-        Answer answer = mm("run-out", "angles=0 90 180 270; readings=0.05 -0.03 0.03 -0.05; jaws=180 270 0 90");
+        SumResult answer = mm("run-out", "angles=0 90 180 270; readings=0.05 -0.03 0.03 -0.05; jaws=180 270 0 90");
         assertEquals("0.080000", Asking.at(answer, "ovality"));
         assertEquals("0.160000", Asking.at(answer, "opposites_differ"));
         assertEquals("-0.010000", Asking.at(answer, "jaw_moves.0"));
@@ -43,7 +43,7 @@ class GaugeSumsTest {
 
     @Test
     void threeJawsGetShimsAndThreeReadingsHideTheForm() {
-        Answer answer = mm("run-out", "angles=0 120 240; readings=0.1 -0.05 -0.05; jaws=0 120 240");
+        SumResult answer = mm("run-out", "angles=0 120 240; readings=0.1 -0.05 -0.05; jaws=0 120 240");
         // by hand: off by 0.1 towards jaw 1, so 0.15 under jaw 1
         assertEquals("0.150000", Asking.at(answer, "jaw_moves.0"));
         assertEquals("0.000000", Asking.at(answer, "jaw_moves.1"));
@@ -53,7 +53,7 @@ class GaugeSumsTest {
 
     @Test
     void workThatRunsTrueSaysSo() {
-        Answer answer = mm("run-out", "angles=0 90 180 270; readings=0.1 0.1 0.1 0.1");
+        SumResult answer = mm("run-out", "angles=0 90 180 270; readings=0.1 0.1 0.1 0.1");
         assertEquals("0", Asking.at(answer, "high_at"));
         assertTrue(notes(answer, "runs true"));
     }
@@ -88,7 +88,7 @@ class GaugeSumsTest {
 
     @Test
     void whatAGaugeDoesNotShowIsSaid() {
-        Answer answer = mm("lobes", "lobes=3; v_angle=180");
+        SumResult answer = mm("lobes", "lobes=3; v_angle=180");
         assertTrue(notes(answer, "A gauge of two points does not show 3 lobes"));
         assertTrue(notes(answer, "3, 5, 7, 9 do not show"));
     }

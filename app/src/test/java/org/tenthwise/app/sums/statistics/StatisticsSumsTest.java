@@ -11,12 +11,12 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Problem;
-import org.tenthwise.app.sums.Reply;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumReply;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
-import org.tenthwise.app.sums.written.Unreadable;
+import org.tenthwise.app.sums.written.NotJson;
 import org.tenthwise.app.sums.written.WrittenObject;
 
 /** What is asked and how it is answered; the figures of the sources are run with the published cases. */
@@ -24,23 +24,23 @@ class StatisticsSumsTest {
 
     private final Sums sums = new Sums(List.of(StatisticsSums.all()));
 
-    private Reply ask(String sum, String given) throws Unreadable {
-        return sums.ask(sum, Given.written(WrittenObject.read("{" + given + "}")));
+    private SumReply ask(String sum, String given) throws NotJson {
+        return sums.ask(sum, SumInput.written(WrittenObject.read("{" + given + "}")));
     }
 
-    private Answer answer(String sum, String given) throws Unreadable {
-        return assertInstanceOf(Answer.class, ask(sum, given));
+    private SumResult answer(String sum, String given) throws NotJson {
+        return assertInstanceOf(SumResult.class, ask(sum, given));
     }
 
-    private static String at(Answer answer, String key) {
-        return ((Answer.Worked.Plain) answer.at(key).orElseThrow()).text();
+    private static String at(SumResult answer, String key) {
+        return ((SumResult.OutputValue.Plain) answer.at(key).orElseThrow()).text();
     }
 
-    private static Set<String> keys(Answer answer) {
-        return answer.results().stream().map(Answer.Result::key).collect(Collectors.toSet());
+    private static Set<String> keys(SumResult answer) {
+        return answer.results().stream().map(SumResult.Result::key).collect(Collectors.toSet());
     }
 
-    private static boolean notes(Answer answer, String words) {
+    private static boolean notes(SumResult answer, String words) {
         return answer.notes().stream().anyMatch(note -> note.contains(words));
     }
 
@@ -76,21 +76,21 @@ class StatisticsSumsTest {
             type-1             | "reference":"1","tolerance":"1"                        | values is missing
             type-1             | "values":["1","2"],"reference":"1","tolerance":"0"     | tolerance is 0: it must be more than nought
             """)
-    void whatCannotBeAnsweredIsRefusedInASentence(String sum, String given, String problem) throws Unreadable {
+    void whatCannotBeAnsweredIsRefusedInASentence(String sum, String given, String problem) throws NotJson {
         assertEquals(problem, assertInstanceOf(Problem.class, ask(sum, given)).words());
     }
 
     @Test
-    void oneReadingIsSummedUpWithoutASpread() throws Unreadable {
-        Answer answer = answer("summary", "\"values\":[20.012]");
+    void oneReadingIsSummedUpWithoutASpread() throws NotJson {
+        SumResult answer = answer("summary", "\"values\":[20.012]");
         assertEquals(Set.of("n", "mean", "least", "greatest", "range"), keys(answer));
         assertEquals("20.01200000", at(answer, "mean"));
         assertTrue(notes(answer, "One reading has no spread"));
     }
 
     @Test
-    void fewReadingsHaveNoLimits() throws Unreadable {
-        Answer answer = answer("individuals", "\"values\":[1,2,1,2,1,2,1,2,1]");
+    void fewReadingsHaveNoLimits() throws NotJson {
+        SumResult answer = answer("individuals", "\"values\":[1,2,1,2,1,2,1,2,1]");
         assertEquals(Set.of("centre", "mean_moving_range", "standing"), keys(answer));
         assertEquals("none", at(answer, "standing"));
         assertTrue(notes(answer, "too few for limits"));
@@ -98,38 +98,39 @@ class StatisticsSumsTest {
 
     /** Four parts far outside still say nothing of the next ones. */
     @Test
-    void fourPartsAreTooFewWhateverTheyAre() throws Unreadable {
-        Answer answer = answer("capability", "\"values\":[9.1,9.2,9.3,9.4],\"lower\":1,\"upper\":2,\"required\":1.33");
+    void fourPartsAreTooFewWhateverTheyAre() throws NotJson {
+        SumResult answer =
+                answer("capability", "\"values\":[9.1,9.2,9.3,9.4],\"lower\":1,\"upper\":2,\"required\":1.33");
         assertEquals("too-few", at(answer, "verdict"));
         assertTrue(notes(answer, "4 parts: too few for any statement about the next ones"));
         assertTrue(notes(answer, "takes 1580.0 % of the way to a limit"));
     }
 
     @Test
-    void withoutADemandThereIsNoVerdictAndWithOneLimitNoCp() throws Unreadable {
-        Answer answer = answer("capability", "\"n\":20,\"mean\":50,\"sd\":1.75,\"upper\":62");
+    void withoutADemandThereIsNoVerdictAndWithOneLimitNoCp() throws NotJson {
+        SumResult answer = answer("capability", "\"n\":20,\"mean\":50,\"sd\":1.75,\"upper\":62");
         assertEquals(Set.of("cpk", "cpk_low", "cpk_high", "one_sided_low"), keys(answer));
         assertTrue(notes(answer, "With one limit there is no Cp"));
     }
 
     @Test
-    void aLevelLineReachesNothing() throws Unreadable {
-        Answer answer = answer("trend", "\"x\":[1,2,3],\"y\":[5,5,5],\"limit\":6");
+    void aLevelLineReachesNothing() throws NotJson {
+        SumResult answer = answer("trend", "\"x\":[1,2,3],\"y\":[5,5,5],\"limit\":6");
         assertEquals("none", at(answer, "prediction"));
         assertTrue(notes(answer, "The line is level"));
         assertTrue(notes(answer, "Every y is the same"));
     }
 
     @Test
-    void twoPointsPredictNothing() throws Unreadable {
-        Answer answer = answer("trend", "\"x\":[1,2],\"y\":[5,6],\"limit\":9");
+    void twoPointsPredictNothing() throws NotJson {
+        SumResult answer = answer("trend", "\"x\":[1,2],\"y\":[5,6],\"limit\":9");
         assertEquals(Set.of("slope", "intercept", "prediction"), keys(answer));
     }
 
     /** Rounded down, so that the reading comes before the part that may reach the limit. */
     @Test
-    void theNextReadingIsBeforeThePartThatMayReachTheLimit() throws Unreadable {
-        Answer answer =
+    void theNextReadingIsBeforeThePartThatMayReachTheLimit() throws NotJson {
+        SumResult answer =
                 answer("trend", "\"x\":[1,2,3,4,5,6],\"y\":[0,0.001,0.0025,0.003,0.004,0.0055],\"limit\":0.012");
         assertTrue(at(answer, "single_low").startsWith("10."));
         assertTrue(notes(answer, "Measure again at x = 10,"));
@@ -137,14 +138,14 @@ class StatisticsSumsTest {
     }
 
     @Test
-    void aLineThatRunsAwayFromTheLimitSaysSo() throws Unreadable {
+    void aLineThatRunsAwayFromTheLimitSaysSo() throws NotJson {
         assertTrue(notes(
                 answer("trend", "\"x\":[11,12,13,14],\"y\":[1,2.1,2.9,4],\"limit\":-5"), "runs away from the limit"));
     }
 
     @Test
-    void theReadingFurthestOutIsCountedFromOne() throws Unreadable {
-        Answer answer = answer("outlier", "\"values\":[1,2,3,99,2,1,2,3],\"sides\":2");
+    void theReadingFurthestOutIsCountedFromOne() throws NotJson {
+        SumResult answer = answer("outlier", "\"values\":[1,2,3,99,2,1,2,3],\"sides\":2");
         assertEquals("4", at(answer, "index"));
         assertEquals("true", at(answer, "outlying"));
         assertTrue(notes(answer, "index counts from 1: reading 4 is 99"));
@@ -152,14 +153,14 @@ class StatisticsSumsTest {
 
     /** A bound is never rounded to the side one would like: 22.09 % is said as 22.1 %. */
     @Test
-    void noRejectInTwelveLeavesTwentyTwoInAHundred() throws Unreadable {
+    void noRejectInTwelveLeavesTwentyTwoInAHundred() throws NotJson {
         assertTrue(notes(
                 answer("zero-rejects", "\"n\":12"),
                 "with 95 % confidence the reject rate of parts made alike is at most 22.1 %"));
     }
 
     @Test
-    void theFactorNeedsNoReadings() throws Unreadable {
+    void theFactorNeedsNoReadings() throws NotJson {
         assertEquals(
                 Set.of("k"),
                 keys(answer("tolerance-interval", "\"n\":10,\"cover\":0.95,\"confidence\":0.95,\"sides\":2")));
@@ -174,8 +175,8 @@ class StatisticsSumsTest {
      * 36.5192, ISO 16269-6.
      */
     @Test
-    void howFarHowesApproximationIsOffIsSaidOnTwoSidesOnly() throws Unreadable {
-        Answer two = answer("tolerance-interval", "\"n\":2,\"cover\":0.95,\"confidence\":0.95,\"sides\":2");
+    void howFarHowesApproximationIsOffIsSaidOnTwoSidesOnly() throws NotJson {
+        SumResult two = answer("tolerance-interval", "\"n\":2,\"cover\":0.95,\"confidence\":0.95,\"sides\":2");
         assertEquals("36.5192", at(two, "k").substring(0, 7));
         assertTrue(notes(
                 two, "k is the exact factor; Howe's approximation, which many tables print, is 38.2806, 4.82 % more"));
@@ -189,8 +190,8 @@ class StatisticsSumsTest {
 
     /** The twelfth root of 0.025 is 0.7353515: a least bound is rounded down. */
     @Test
-    void everyPartARejectIsSaidByItsLeast() throws Unreadable {
-        Answer answer = answer("zero-rejects", "\"n\":12,\"rejects\":12");
+    void everyPartARejectIsSaidByItsLeast() throws NotJson {
+        SumResult answer = answer("zero-rejects", "\"n\":12,\"rejects\":12");
         assertEquals("0.735351", at(answer, "lower").substring(0, 8));
         assertEquals("1.00000000", at(answer, "upper"));
         assertTrue(notes(answer, "with 95 % confidence the reject rate of parts made alike is at least 73.5 %"));
@@ -198,8 +199,8 @@ class StatisticsSumsTest {
     }
 
     @Test
-    void aPerfectGaugeHasNoNumberOfDistinctParts() throws Unreadable {
-        Answer answer = answer(
+    void aPerfectGaugeHasNoNumberOfDistinctParts() throws NotJson {
+        SumResult answer = answer(
                 "gauge-study", "\"readings\":[[[1,1],[1,1]],[[2,2],[2,2]]],\"method\":\"variance\",\"tolerance\":1");
         assertTrue(answer.at("distinct").isEmpty());
         assertEquals("0.00000000", at(answer, "percent_of_tolerance"));
@@ -207,8 +208,8 @@ class StatisticsSumsTest {
     }
 
     @Test
-    void houseRulesOfATypeOneStudyAreSaid() throws Unreadable {
-        Answer answer = answer(
+    void houseRulesOfATypeOneStudyAreSaid() throws NotJson {
+        SumResult answer = answer(
                 "type-1",
                 "\"values\":[10.000,10.001,10.002],\"reference\":10,\"tolerance\":0.06,\"share\":0.15,\"spread\":4");
         assertEquals("ISO 22514-7, type-1 study; cg = 0.15 T / (4 s)", answer.basis());
@@ -229,9 +230,9 @@ class StatisticsSumsTest {
             1e-30,2e-30,1e-30
             -5,5,-5,5,-5,5,-5,5,-5,5
             """)
-    void everySeriesHasAReply(String values) throws Unreadable {
+    void everySeriesHasAReply(String values) throws NotJson {
         String list = "\"values\":[" + values + "]";
-        List<Reply> replies = List.of(
+        List<SumReply> replies = List.of(
                 ask("summary", list),
                 ask("individuals", list),
                 ask("capability", list + ",\"lower\":-1,\"upper\":1,\"required\":1"),
@@ -240,10 +241,10 @@ class StatisticsSumsTest {
                 ask("type-1", list + ",\"reference\":0,\"tolerance\":1"),
                 ask("trend", "\"x\":[" + values + "],\"y\":[" + values + "],\"limit\":3"));
         replies.forEach(reply -> {
-            if (reply instanceof Answer answer) {
+            if (reply instanceof SumResult answer) {
                 answer.results()
                         .forEach(result -> assertTrue(
-                                ((Answer.Worked.Plain) result.value())
+                                ((SumResult.OutputValue.Plain) result.value())
                                         .text()
                                         .matches("-?\\d+(\\.\\d+)?|none|trial|usual|true|false|supports|contradicts|"
                                                 + "too-few"),

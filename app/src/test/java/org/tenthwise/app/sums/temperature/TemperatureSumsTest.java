@@ -11,10 +11,10 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
-import org.tenthwise.app.sums.Given;
 import org.tenthwise.app.sums.Problem;
-import org.tenthwise.app.sums.Reply;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumReply;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.model.quantity.Unit;
 
@@ -23,28 +23,28 @@ class TemperatureSumsTest {
 
     private final Sums sums = new Sums(List.of(TemperatureSums.all()));
 
-    private Reply ask(Unit unit, String sum, String given) {
+    private SumReply ask(Unit unit, String sum, String given) {
         Map<String, String> keys = new LinkedHashMap<>();
         Arrays.stream(given.split("; ")).map(pair -> pair.split("=")).forEach(pair -> keys.put(pair[0], pair[1]));
-        return sums.ask(sum, Given.of(unit, keys));
+        return sums.ask(sum, SumInput.of(unit, keys));
     }
 
-    private Answer answer(Unit unit, String sum, String given) {
-        return assertInstanceOf(Answer.class, ask(unit, sum, given));
+    private SumResult answer(Unit unit, String sum, String given) {
+        return assertInstanceOf(SumResult.class, ask(unit, sum, given));
     }
 
-    private static String at(Answer answer, String key) {
-        return ((Answer.Worked.Plain) answer.at(key).orElseThrow()).text();
+    private static String at(SumResult answer, String key) {
+        return ((SumResult.OutputValue.Plain) answer.at(key).orElseThrow()).text();
     }
 
     /** 50·(1 + 69e-6)/(1 + 141.6e-6) = 49.9963705 by hand; in inches the same, of 1.9685 in. */
     @Test
     void aWarmPartComesOutInTheUnitItWasReadIn() {
         String warm = "part_temp=26; part_alpha=23.6; gauge_temp=26; gauge_alpha=11.5";
-        Answer millimetres = answer(Unit.MILLIMETRE, "at-20c", "reading=50; " + warm);
+        SumResult millimetres = answer(Unit.MILLIMETRE, "at-20c", "reading=50; " + warm);
         assertEquals("49.996371", at(millimetres, "size"));
         assertEquals("-0.003629", at(millimetres, "correction"));
-        Answer inches = answer(Unit.INCH, "at-20c", "reading=1.96850394; " + warm);
+        SumResult inches = answer(Unit.INCH, "at-20c", "reading=1.96850394; " + warm);
         assertEquals("1.96836", at(inches, "size").substring(0, 7));
         assertTrue(millimetres.at("u").isEmpty());
     }
@@ -52,7 +52,7 @@ class TemperatureSumsTest {
     /** 100·11.5e-6·0.5 by hand: the expansion is taken as known where nothing is said of it. */
     @Test
     void anUncertaintyIsGivenWhereOneOfTheTwoIs() {
-        Answer answer = answer(
+        SumResult answer = answer(
                 Unit.MILLIMETRE,
                 "at-20c",
                 "reading=100; part_temp=20; part_alpha=11.5; gauge_temp=20; gauge_alpha=11.5; u_temp=0.5");
@@ -63,7 +63,7 @@ class TemperatureSumsTest {
     /** 30.021·(9·16.2e-6 + 3·11.5e-6) ≈ 0.0054 to first order, a quarter of 0.021. */
     @Test
     void aShopOfTwelveDegreesMattersToABore() {
-        Answer answer = answer(
+        SumResult answer = answer(
                 Unit.MILLIMETRE,
                 "temperature-matters",
                 "size=30.021; tolerance=0.021; part_alpha=16.2; gauge_alpha=11.5; part_least=17; part_greatest=29");
@@ -105,7 +105,7 @@ class TemperatureSumsTest {
 
     @Test
     void anExpansionIsGivenWithItsConditionItsTenthAndItsSource() {
-        Answer answer =
+        SumResult answer =
                 answer(Unit.MILLIMETRE, "expansion", "material=stainless steel S17400; condition=condition H1150");
         assertEquals("11.9", at(answer, "alpha"));
         assertEquals("condition H1150", at(answer, "condition"));

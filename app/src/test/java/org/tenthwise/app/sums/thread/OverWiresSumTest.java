@@ -9,8 +9,8 @@ import java.math.RoundingMode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Asking;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.quantity.Unit;
 
 /** What is asked and how it is answered; the figures of the sources are run with the published cases. */
@@ -20,14 +20,14 @@ class OverWiresSumTest {
 
     private final Asking sums = new Asking(ThreadSums.all());
 
-    private static double number(Answer answer, String key) {
+    private static double number(SumResult answer, String key) {
         return Double.parseDouble(at(answer, key));
     }
 
     /** By hand for 29°, 5 threads to the inch, W 0.10329 in: M = 0.9 − 0.386671 + 0.515823, and 0.000967 more. */
     @Test
     void thePitchDiameterGivesTheMeasurementByThreeFormulas() {
-        Answer answer = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; pitch_diameter=0.9");
+        SumResult answer = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; pitch_diameter=0.9");
         assertEquals(1.029152, number(answer, "simple"), 0.000001);
         assertEquals(1.030119, number(answer, "corrected"), 0.000001);
         // at 4° of lead the corrected formula is good to 0.0002 pitch
@@ -50,16 +50,16 @@ class OverWiresSumTest {
         String over = at(
                 sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; pitch_diameter=0.9"),
                 "over_wires");
-        Answer back = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; over_wires=" + over);
+        SumResult back = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; over_wires=" + over);
         assertEquals(0.9, number(back, "pitch_diameter"), 0.00000004);
         assertEquals(0.000967, number(back, "simple") - number(back, "corrected"), 0.000001);
     }
 
     @Test
     void inchAndMillimetreAgree() {
-        Answer inches =
+        SumResult inches =
                 sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; starts=2; wire=0.10329; over_wires=1.0325");
-        Answer millimetres = sums.answer(
+        SumResult millimetres = sums.answer(
                 Unit.MILLIMETRE,
                 "over-wires",
                 "form=acme; pitch=5.08; diameter=25.4; starts=2; wire=2.623566; over_wires=26.2255");
@@ -89,7 +89,7 @@ class OverWiresSumTest {
         form=metric; pitch=1.5; diameter=10; wire=0.866; wires=2; pitch_diameter=9 | Two wires stand half a pitch apart
         """)
     void whatIsAmissIsSaid(String given, String words) {
-        Answer answer = sums.answer(Unit.INCH, "over-wires", given);
+        SumResult answer = sums.answer(Unit.INCH, "over-wires", given);
         assertTrue(answer.notes().stream().anyMatch(note -> note.startsWith(words)), answer.notes()::toString);
     }
 
@@ -133,7 +133,7 @@ class OverWiresSumTest {
     /** By hand: cot 20° = 2.747477, 1 + csc 20° = 3.923804; M = 20 − 1.8 · 2.747477 + 1.9 · 3.923804. */
     @Test
     void aFormThatIsTypedGoesBeforeTheNamedOne() {
-        Answer answer = sums.answer(
+        SumResult answer = sums.answer(
                 Unit.MILLIMETRE,
                 "over-wires",
                 "form=acme; pitch=4; half_angle=20; groove_width=1.8; wire=1.9; pitch_diameter=20");
@@ -144,10 +144,10 @@ class OverWiresSumTest {
     /** By hand: 2 · 1.0151 − 1.0002 = 1.03 over wires. */
     @Test
     void oneWireIsReckonedOnTheCrestMeasured() {
-        Answer one = sums.answer(
+        SumResult one = sums.answer(
                 Unit.INCH, "one-wire", ACME + "diameter=1; wire=0.10329; over_one_wire=1.0151; major_diameter=1.0002");
         assertEquals("1.03000000", at(one, "over_wires"));
-        Answer three = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; over_wires=1.03");
+        SumResult three = sums.answer(Unit.INCH, "over-wires", ACME + "diameter=1; wire=0.10329; over_wires=1.03");
         assertEquals(at(three, "pitch_diameter"), at(one, "pitch_diameter"));
         assertTrue(one.notes().stream().anyMatch(note -> note.contains("burr")), one.notes()::toString);
         for (String reading : new String[] {"-1", "0.3"}) {
@@ -170,8 +170,8 @@ class OverWiresSumTest {
     @Test
     void theSensitivityTakesAFormOrAHalfAngle() {
         String rest = "pitch=0.2; wire=0.10329; u_over_wires=0.00005774; u_wire=0.00001155; u_pitch=0";
-        Answer named = sums.answer(Unit.INCH, "wire-sensitivity", "form=acme; " + rest);
-        Answer typed = sums.answer(Unit.INCH, "wire-sensitivity", "half_angle=14.5; " + rest);
+        SumResult named = sums.answer(Unit.INCH, "wire-sensitivity", "form=acme; " + rest);
+        SumResult typed = sums.answer(Unit.INCH, "wire-sensitivity", "half_angle=14.5; " + rest);
         assertEquals(named, typed);
         assertEquals(
                 "form is missing: give form, or half_angle",

@@ -10,9 +10,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Asking;
 import org.tenthwise.app.sums.Problem;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.quantity.Unit;
 
 /** What is asked and how it is answered; the figures of the standards are run with the published cases. */
@@ -25,7 +25,7 @@ class ThreadLimitsSumTest {
     /** ASME B1.1, tables of limits, from memory. */
     @Test
     void anInchThreadIsAnsweredToFourPlaces() {
-        Answer answer = sums.answer(Unit.INCH, "thread-limits", UNC);
+        SumResult answer = sums.answer(Unit.INCH, "thread-limits", UNC);
         assertEquals(
                 List.of("0.2489", "0.2408", "0.2164", "0.2127", "0.0011", "formula"),
                 List.of(
@@ -42,7 +42,8 @@ class ThreadLimitsSumTest {
     /** ASME B1.13M, external limits of class 6g. */
     @Test
     void aMetricThreadIsAnsweredToThreePlaces() {
-        Answer answer = sums.answer(Unit.MILLIMETRE, "thread-limits", "form=metric; diameter=10; pitch=1.5; class=6g");
+        SumResult answer =
+                sums.answer(Unit.MILLIMETRE, "thread-limits", "form=metric; diameter=10; pitch=1.5; class=6g");
         assertEquals(
                 List.of("9.968", "9.732", "8.994", "8.862", "8.344", "7.938", "0.032", "table"),
                 List.of(
@@ -59,7 +60,8 @@ class ThreadLimitsSumTest {
     /** 0.2164 in is 5.49656 mm: the printed figure, not one rounded anew. */
     @Test
     void inTheOtherUnitThePrintedLimitsAreKept() {
-        Answer answer = sums.answer(Unit.MILLIMETRE, "thread-limits", "form=unified; diameter=6.35; tpi=20; class=2A");
+        SumResult answer =
+                sums.answer(Unit.MILLIMETRE, "thread-limits", "form=unified; diameter=6.35; tpi=20; class=2A");
         assertEquals("5.496560", at(answer, "pitch_max"));
         assertEquals("5.402580", at(answer, "pitch_min"));
     }
@@ -82,14 +84,14 @@ class ThreadLimitsSumTest {
         "form=acme; diameter=1; tpi=5; starts=2; class=2G; side=external"
     })
     void aProposalAsksForTheDrawing(String given) {
-        Answer answer = sums.answer(Unit.INCH, "thread-limits", given);
+        SumResult answer = sums.answer(Unit.INCH, "thread-limits", given);
         assertEquals("proposal", at(answer, "standing"));
         assertTrue(answer.notes().get(0).contains("a proposal; confirm"), answer.notes()::toString);
     }
 
     @Test
     void aListedThreadDoesNot() {
-        Answer answer = sums.answer(Unit.INCH, "thread-limits", "designation=3/8-12ACME-2G; side=internal");
+        SumResult answer = sums.answer(Unit.INCH, "thread-limits", "designation=3/8-12ACME-2G; side=internal");
         assertEquals("formula", at(answer, "standing"));
         assertFalse(answer.notes().stream().anyMatch(note -> note.contains("proposal")));
     }

@@ -7,8 +7,8 @@ import static org.tenthwise.app.sums.Asking.at;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.sums.Answer;
 import org.tenthwise.app.sums.Asking;
+import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.quantity.Unit;
 
 /** What is asked and how it is answered; the figures of the sources are run with the published cases. */
@@ -22,7 +22,7 @@ class WireConstantsSumTest {
      */
     @Test
     void aHalfAngleGivesWhatHangsOnNoCrest() {
-        Answer answer = sums.answer(Unit.MILLIMETRE, "wire-constants", "half_angle=30; pitch=2");
+        SumResult answer = sums.answer(Unit.MILLIMETRE, "wire-constants", "half_angle=30; pitch=2");
         assertEquals("1.154701", at(answer, "best_wire"));
         assertEquals("3.00000", at(answer, "wire_factor").substring(0, 7));
         assertEquals("0.866025", at(answer, "pitch_factor").substring(0, 8));
@@ -36,8 +36,8 @@ class WireConstantsSumTest {
 
     @Test
     void aFormWithTheSameFlanksGivesTheSameAndItsCrestToo() {
-        Answer metric = sums.answer(Unit.MILLIMETRE, "wire-constants", "form=metric; pitch=2");
-        Answer flanks = sums.answer(Unit.MILLIMETRE, "wire-constants", "half_angle=30; pitch=2");
+        SumResult metric = sums.answer(Unit.MILLIMETRE, "wire-constants", "form=metric; pitch=2");
+        SumResult flanks = sums.answer(Unit.MILLIMETRE, "wire-constants", "half_angle=30; pitch=2");
         for (String key : new String[] {"best_wire", "wire_factor", "pitch_factor", "pitch_constant"}) {
             assertEquals(at(metric, key), at(flanks, key), key);
         }

@@ -11,16 +11,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.tenthwise.app.sums.Typed;
+import org.tenthwise.app.sums.SumValue;
 
 class WrittenObjectTest {
 
-    private static Typed plain(String text) {
-        return new Typed.Plain(text);
+    private static SumValue plain(String text) {
+        return new SumValue.Plain(text);
     }
 
     @Test
-    void everyKindOfValueIsTold() throws Unreadable {
+    void everyKindOfValueIsTold() throws NotJson {
         assertEquals(
                 Map.of(
                         "a",
@@ -28,30 +28,30 @@ class WrittenObjectTest {
                         "b",
                         plain("1.50"),
                         "c",
-                        new Typed.Neither("true"),
+                        new SumValue.Neither("true"),
                         "d",
-                        new Typed.Neither("null"),
+                        new SumValue.Neither("null"),
                         "e",
-                        new Typed.Many(List.of(plain("1"), new Typed.Many(List.of()))),
+                        new SumValue.Many(List.of(plain("1"), new SumValue.Many(List.of()))),
                         "f",
-                        new Typed.Table(Map.of("g", plain("")))),
+                        new SumValue.Table(Map.of("g", plain("")))),
                 WrittenObject.read(
                         "{\"a\":1.50,\"b\":\"1.50\",\"c\":true,\"d\":null,\"e\":[1,[]],\"f\":{\"g\":\"\"}}"));
     }
 
     @Test
-    void keysComeInTheOrderTheyAreWritten() throws Unreadable {
-        Map<String, Typed> read = WrittenObject.read(" {\"z\":1,\"a\":{\"y\":1,\"b\":2,\"x\":3},\"m\":3} ");
+    void keysComeInTheOrderTheyAreWritten() throws NotJson {
+        Map<String, SumValue> read = WrittenObject.read(" {\"z\":1,\"a\":{\"y\":1,\"b\":2,\"x\":3},\"m\":3} ");
         assertEquals(List.of("z", "a", "m"), new ArrayList<>(read.keySet()));
         assertEquals(
                 List.of("y", "b", "x"),
-                new ArrayList<>(((Typed.Table) read.get("a")).values().keySet()));
+                new ArrayList<>(((SumValue.Table) read.get("a")).values().keySet()));
     }
 
     @ParameterizedTest
     @ValueSource(
             strings = {"0.1", "-0.0", "1e-7", "1.000000000000000000000001", "123456789012345678901234567890", "1E400"})
-    void aNumberKeepsItsDigits(String digits) throws Unreadable {
+    void aNumberKeepsItsDigits(String digits) throws NotJson {
         assertEquals(plain(digits), WrittenObject.read("{\"a\":" + digits + "}").get("a"));
     }
 
@@ -80,7 +80,7 @@ class WrittenObjectTest {
     void whatIsNotOneObjectIsRefused(String text, String words) {
         assertEquals(
                 words,
-                assertThrows(Unreadable.class, () -> WrittenObject.read(text)).getMessage());
+                assertThrows(NotJson.class, () -> WrittenObject.read(text)).getMessage());
     }
 
     @ParameterizedTest
@@ -106,7 +106,7 @@ class WrittenObjectTest {
             """)
     void aFigureOrAWordThatStandsWronglyBareIsToldUnderItsKey(String text, int character, String key) {
         String words =
-                assertThrows(Unreadable.class, () -> WrittenObject.read(text)).getMessage();
+                assertThrows(NotJson.class, () -> WrittenObject.read(text)).getMessage();
         assertTrue(
                 words.startsWith("The line is not JSON: something is wrong at character " + character + ", near "),
                 words);
@@ -130,12 +130,12 @@ class WrittenObjectTest {
         String longPart = part + part.substring(part.length() - 1).repeat(times);
         assertEquals(
                 words,
-                assertThrows(Unreadable.class, () -> WrittenObject.read(text.formatted(longPart)))
+                assertThrows(NotJson.class, () -> WrittenObject.read(text.formatted(longPart)))
                         .getMessage());
     }
 
     @Test
-    void aWholeCharacterOutsideTheFirstPlaneIsRead() throws Unreadable {
+    void aWholeCharacterOutsideTheFirstPlaneIsRead() throws NotJson {
         assertEquals(
                 plain("\uD83D\uDD29"),
                 WrittenObject.read("{\"a\":\"\uD83D\uDD29\"}").get("a"));
@@ -145,11 +145,11 @@ class WrittenObjectTest {
     }
 
     @Test
-    void eightDeepIsReadAndNineIsNot() throws Unreadable {
+    void eightDeepIsReadAndNineIsNot() throws NotJson {
         WrittenObject.read("{\"a\":[[[[[[[1]]]]]]]}");
         assertEquals(
                 "a is nested more than 8 deep: no sum takes that",
-                assertThrows(Unreadable.class, () -> WrittenObject.read("{\"a\":[[[[[[[[1]]]]]]]]}"))
+                assertThrows(NotJson.class, () -> WrittenObject.read("{\"a\":[[[[[[[[1]]]]]]]]}"))
                         .getMessage());
     }
 }

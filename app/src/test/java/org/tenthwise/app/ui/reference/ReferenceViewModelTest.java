@@ -9,8 +9,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.reference.Agreement;
-import org.tenthwise.app.reference.Cases;
 import org.tenthwise.app.reference.Comparison;
+import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.Workshop;
@@ -45,14 +45,14 @@ class ReferenceViewModelTest {
     void theSentenceCountsCasesAndFigures() {
         model.load();
         long cases = Arrays.stream(Topic.values())
-                .mapToLong(topic -> Cases.of(topic).size())
+                .mapToLong(topic -> PublishedCases.of(topic).size())
                 .sum();
         long figures = Arrays.stream(Topic.values())
-                .flatMap(topic -> Cases.of(topic).stream())
+                .flatMap(topic -> PublishedCases.of(topic).stream())
                 .mapToLong(one -> one.published().size())
                 .sum();
         long aside = Arrays.stream(Topic.values())
-                .flatMap(topic -> Cases.of(topic).stream())
+                .flatMap(topic -> PublishedCases.of(topic).stream())
                 .mapToLong(one -> one.aside().size())
                 .sum();
         assertEquals(
@@ -120,7 +120,7 @@ class ReferenceViewModelTest {
         model.load();
         chapter("left-out").open().run();
         assertEquals(
-                Cases.leftOut().stream()
+                PublishedCases.leftOut().stream()
                         .map(one -> new ReferenceLine.Said(one.source() + ": " + one.name(), one.reason()))
                         .toList(),
                 model.shownProperty().get().lines());

@@ -20,12 +20,13 @@ import java.util.Optional;
  *
  * @param limits absent below ten readings
  */
-public record Individuals(BigDecimal centre, BigDecimal meanMovingRange, Optional<Limits> limits, Standing standing) {
+public record Individuals(
+        BigDecimal centre, BigDecimal meanMovingRange, Optional<ChartLimits> limits, LimitsStanding standing) {
 
     private static final BigDecimal THREE = BigDecimal.valueOf(3);
 
     /** How far limits from so many readings can be relied on. */
-    public enum Standing {
+    public enum LimitsStanding {
 
         /** Fewer than ten readings: no limits at all. */
         NONE(2),
@@ -38,11 +39,11 @@ public record Individuals(BigDecimal centre, BigDecimal meanMovingRange, Optiona
 
         private final int from;
 
-        Standing(int from) {
+        LimitsStanding(int from) {
             this.from = from;
         }
 
-        static Standing of(int n) {
+        static LimitsStanding of(int n) {
             return n < TRIAL.from ? NONE : n < USUAL.from ? TRIAL : USUAL;
         }
     }
@@ -66,7 +67,7 @@ public record Individuals(BigDecimal centre, BigDecimal meanMovingRange, Optiona
     }
 
     /** @param movingRangeUpper of the moving ranges; their lower limit is nought */
-    public record Limits(BigDecimal upper, BigDecimal lower, BigDecimal movingRangeUpper) {}
+    public record ChartLimits(BigDecimal upper, BigDecimal lower, BigDecimal movingRangeUpper) {}
 
     /**
      * @param readings in the order the parts were made
@@ -83,11 +84,11 @@ public record Individuals(BigDecimal centre, BigDecimal meanMovingRange, Optiona
         }
         BigDecimal centre = Summary.of(readings).mean();
         BigDecimal meanRange = Precision.quotient(ranges, BigDecimal.valueOf(readings.size() - 1L));
-        Standing standing = Standing.of(readings.size());
+        LimitsStanding standing = LimitsStanding.of(readings.size());
         BigDecimal reach = THREE.multiply(meanRange).divide(factors.d2, Precision.WORKING);
-        Optional<Limits> limits = standing == Standing.NONE
+        Optional<ChartLimits> limits = standing == LimitsStanding.NONE
                 ? Optional.empty()
-                : Optional.of(new Limits(
+                : Optional.of(new ChartLimits(
                         centre.add(reach).round(Precision.RESULT),
                         centre.subtract(reach).round(Precision.RESULT),
                         factors.d4.multiply(meanRange).round(Precision.RESULT)));

@@ -12,17 +12,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.model.compute.statistics.Individuals.Factors;
-import org.tenthwise.model.compute.statistics.Individuals.Standing;
+import org.tenthwise.model.compute.statistics.Individuals.LimitsStanding;
 
 class IndividualsTest {
 
     /** Common practice: no limits below ten, trial limits to 24. */
     @ParameterizedTest
     @CsvSource({"2, NONE", "9, NONE", "10, TRIAL", "24, TRIAL", "25, USUAL", "300, USUAL"})
-    void limitsStandByHowManyReadingsThereAre(int n, Standing standing) {
+    void limitsStandByHowManyReadingsThereAre(int n, LimitsStanding standing) {
         Individuals chart = Individuals.of(seeSaw(n), Factors.PRINTED);
         assertEquals(standing, chart.standing());
-        assertEquals(standing == Standing.NONE, chart.limits().isEmpty());
+        assertEquals(standing == LimitsStanding.NONE, chart.limits().isEmpty());
     }
 
     /**
@@ -30,12 +30,12 @@ class IndividualsTest {
      */
     @Test
     void limitsStandAboutTheMean() {
-        Individuals.Limits printed =
+        Individuals.ChartLimits printed =
                 Individuals.of(seeSaw(10), Factors.PRINTED).limits().orElseThrow();
         assertEquals(3.1595745, printed.upper().doubleValue(), 5e-8);
         assertEquals(-2.1595745, printed.lower().doubleValue(), 5e-8);
         assertEquals(3.267, printed.movingRangeUpper().doubleValue());
-        Individuals.Limits exact =
+        Individuals.ChartLimits exact =
                 Individuals.of(seeSaw(10), Factors.EXACT).limits().orElseThrow();
         assertEquals(0.5 + 1.5 * Math.sqrt(Math.PI), exact.upper().doubleValue(), 1e-12);
         assertEquals(
@@ -44,7 +44,7 @@ class IndividualsTest {
 
     @Test
     void readingsAllAlikeHaveLimitsAtTheCentre() {
-        Individuals.Limits limits = Individuals.of(Decimals.of("5 5 5 5 5 5 5 5 5 5"), Factors.PRINTED)
+        Individuals.ChartLimits limits = Individuals.of(Decimals.of("5 5 5 5 5 5 5 5 5 5"), Factors.PRINTED)
                 .limits()
                 .orElseThrow();
         assertEquals(0, limits.upper().compareTo(limits.lower()));

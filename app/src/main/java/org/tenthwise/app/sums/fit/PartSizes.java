@@ -1,0 +1,45 @@
+package org.tenthwise.app.sums.fit;
+
+import java.util.List;
+import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.SumInput;
+import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.model.compute.fit.Clearance;
+import org.tenthwise.model.compute.fit.SizeAtTemperature;
+import org.tenthwise.model.compute.zone.ZoneLimits;
+import org.tenthwise.model.quantity.Length;
+
+/** A greatest and a least size of one part of a fit, at 20 °C. */
+record PartSizes(Length greatest, Length least) {
+
+    static PartSizes of(ZoneLimits zone) {
+        return new PartSizes(zone.greatest(), zone.least());
+    }
+
+    /** @param part as the keys begin: {@code bore} or {@code plug} */
+    static PartSizes of(SumInput given, String part) {
+        String greatest = part + "_greatest";
+        String least = part + "_least";
+        PartSizes sizes = new PartSizes(given.positiveLength(greatest), given.positiveLength(least));
+        if (sizes.greatest.isBelow(sizes.least)) {
+            throw new CannotAnswer(
+                    greatest,
+                    "%s %s is below %s %s: the limits are the wrong way round"
+                            .formatted(greatest, given.text(greatest), least, given.text(least)));
+        }
+        return sizes;
+    }
+
+    PartSizes at(SizeAtTemperature warmth) {
+        return new PartSizes(warmth.now(greatest), warmth.now(least));
+    }
+
+    /** The play of this bore with a plug. */
+    Clearance with(PartSizes plug) {
+        return Clearance.of(List.of(greatest, least), List.of(plug.greatest, plug.least));
+    }
+
+    SumResult.Writing write(SumResult.Writing answer, String part) {
+        return answer.length(part + "_greatest", greatest).length(part + "_least", least);
+    }
+}
