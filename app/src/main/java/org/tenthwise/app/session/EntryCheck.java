@@ -1,9 +1,9 @@
 package org.tenthwise.app.session;
 
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.compute.comparison.FromMaster;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Setting;
@@ -16,10 +16,8 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Plausible;
-import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.Touch;
 import org.tenthwise.model.run.Disposition;
-import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -192,21 +190,13 @@ final class EntryCheck {
                 : Optional.empty();
     }
 
-    /** Does the sums of a run as it would be with one more reading, and the setting that comes with it. */
-    Optional<Objection> sum(List<Entry> entries, Optional<Setting> setting, Event.ReadingTaken reading) {
-        List<Entry> next = new ArrayList<>(entries);
-        setting.ifPresent(s -> next.add(after(next, new Event.GaugeSet(reading.step(), s))));
-        next.add(after(next, reading));
+    /** Against entries no sum can be done with. */
+    static Optional<Objection> sum(RunBook book, List<NewEntry> entries) {
         try {
-            Sheet.of(plan, new Run(next));
+            book.workOut(entries);
             return Optional.empty();
         } catch (IllegalArgumentException | ArithmeticException e) {
             return Optional.of(new Objection(Objection.Kind.NO_SUM, e.getMessage()));
         }
-    }
-
-    private static Entry after(List<Entry> entries, Event event) {
-        Entry last = entries.get(entries.size() - 1);
-        return new Entry(last.seq() + 1, last.run(), last.at(), last.by(), event);
     }
 }

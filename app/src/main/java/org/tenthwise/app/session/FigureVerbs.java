@@ -1,7 +1,9 @@
 package org.tenthwise.app.session;
 
+import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Slot;
@@ -87,13 +89,13 @@ final class FigureVerbs {
             return session.replied(against);
         }
         Event.ReadingTaken taken = new Event.ReadingTaken(step.number(), slot.key(), new Written(text, unit));
-        Optional<Objection> beside = EntryCheck.turn(step, state.pass(), setting, taken)
-                .or(() -> gate.sum(book.run().entries(), toSet, taken));
-        if (beside.isPresent()) {
-            return session.replied(beside);
+        List<NewEntry> entries = book.happening(gauge.withItsSetting(step, taken));
+        Optional<Objection> beside =
+                EntryCheck.turn(step, state.pass(), setting, taken).or(() -> EntryCheck.sum(book, entries));
+        if (beside.isEmpty()) {
+            book.add(entries);
         }
-        gauge.setIfNeedBe(step);
-        return session.kept(taken);
+        return session.replied(beside);
     }
 
     /** @param onPurpose whether it is taken although it is far off */

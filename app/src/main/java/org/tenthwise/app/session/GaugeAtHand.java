@@ -1,6 +1,7 @@
 package org.tenthwise.app.session;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -105,12 +106,12 @@ final class GaugeAtHand {
                 new Gauge(book.run().gaugeMark(step).orElseThrow(), means(step).kind(), Optional.empty())));
     }
 
-    /** Sets it so, where that is still to be done. */
-    void setIfNeedBe(Step step) throws CouldNotSave {
-        Optional<Setting> toSet = settingToMake(step);
-        if (toSet.isPresent()) {
-            book.add(new Event.GaugeSet(step.number(), toSet.get()));
-        }
+    /** A reading or an answer, with the setting it brings with it before it. */
+    List<Event> withItsSetting(Step step, Event event) {
+        return Stream.concat(
+                        settingToMake(step).stream().map(setting -> new Event.GaugeSet(step.number(), setting)),
+                        Stream.of(event))
+                .toList();
     }
 
     /** What was typed and not kept is forgotten, in every step. */

@@ -2,7 +2,6 @@ package org.tenthwise.app.session;
 
 import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
@@ -24,15 +23,16 @@ final class RunBook {
     private final Ledger ledger;
     private final Clock clock;
     private final Plan plan;
-    private final List<Entry> entries;
     private Sheet sheet;
+    /** What was worked out last of entries that may be added next; the sheet as it is where nothing was. */
+    private Sheet ahead;
 
     RunBook(Ledger ledger, Clock clock, Plan plan, List<Entry> entries) {
         this.ledger = ledger;
         this.clock = clock;
         this.plan = plan;
-        this.entries = new ArrayList<>(entries);
         this.sheet = Sheet.of(plan, new Run(entries));
+        this.ahead = sheet;
     }
 
     Plan plan() {
@@ -65,16 +65,54 @@ final class RunBook {
         ledger.append(Entry.SHOP, now(), by(), new Event.GaugeKnown(gauge));
     }
 
+    /** What happens now, in this run. */
+    List<NewEntry> happening(List<? extends Event> events) {
+        OffsetDateTime now = now();
+        return events.stream()
+                .map(event -> new NewEntry(run().id(), now, by(), event))
+                .toList();
+    }
+
+    /**
+     * Does the sums of the run as it would be with entries of it behind the last; they need not be done again when
+     * these are added.
+     *
+     * @throws IllegalArgumentException if no sum can be done with them
+     * @throws ArithmeticException the same
+     */
+    void workOut(List<NewEntry> entries) {
+        long seq = run().entries().get(run().entries().size() - 1).seq();
+        Sheet worked = sheet;
+        for (NewEntry entry : entries) {
+            worked = worked.with(new Entry(++seq, entry.run(), entry.at(), entry.by(), entry.event()));
+        }
+        ahead = worked;
+    }
+
     /** Adds entries of this run and of others, all of them or none. */
     void add(List<NewEntry> added) throws CouldNotSave {
-        ledger.append(added).stream()
+        List<Entry> here = ledger.append(added).stream()
                 .filter(entry -> entry.run().equals(run().id()))
-                .forEach(entries::add);
-        sheet = Sheet.of(plan, new Run(entries));
+                .toList();
+        sheet = isAheadBy(here) ? ahead : behind(here);
+        ahead = sheet;
     }
 
     void add(Event event) throws CouldNotSave {
-        entries.add(ledger.append(run().id(), now(), by(), event));
-        sheet = Sheet.of(plan, new Run(entries));
+        add(happening(List.of(event)));
+    }
+
+    private boolean isAheadBy(List<Entry> added) {
+        int before = run().entries().size();
+        List<Entry> worked = ahead.run().entries();
+        return worked.subList(before, worked.size()).equals(added);
+    }
+
+    private Sheet behind(List<Entry> added) {
+        Sheet worked = sheet;
+        for (Entry entry : added) {
+            worked = worked.with(entry);
+        }
+        return worked;
     }
 }

@@ -163,8 +163,9 @@ public final class RunSession {
                 || !wanted.question().answers().contains(answer)) {
             return refuse(Objection.Kind.NOT_ASKED_HERE);
         }
-        gauge.setIfNeedBe(inHand);
-        return kept(new Event.Answered(inHand.number(), wanted.question(), answer));
+        book.add(book.happening(
+                gauge.withItsSetting(inHand, new Event.Answered(inHand.number(), wanted.question(), answer))));
+        return Reply.taken(state());
     }
 
     /** Begins a new pass: the readings so far stay in the record, and the step is measured anew. */

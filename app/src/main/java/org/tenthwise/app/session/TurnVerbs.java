@@ -1,9 +1,8 @@
 package org.tenthwise.app.session;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.tenthwise.app.store.CouldNotSave;
-import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -47,11 +46,9 @@ public final class TurnVerbs {
                         .noneMatch(place -> place.key().equals(slot))));
         if (against.isEmpty()) {
             Run.Reading read = state.movable().orElseThrow().reading();
-            book.add(Stream.of(
-                            new Event.StruckOut(read.entry().seq(), reason.strip()),
-                            new Event.ReadingTaken(state.inHand().number(), slot, read.typed()))
-                    .map(event -> new NewEntry(book.run().id(), book.now(), book.by(), event))
-                    .toList());
+            book.add(book.happening(List.of(
+                    new Event.StruckOut(read.entry().seq(), reason.strip()),
+                    new Event.ReadingTaken(state.inHand().number(), slot, read.typed()))));
         }
         return session.replied(against);
     }

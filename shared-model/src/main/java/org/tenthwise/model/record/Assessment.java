@@ -1,10 +1,14 @@
 package org.tenthwise.model.record;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
@@ -13,6 +17,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -22,16 +27,69 @@ final class Assessment {
 
     private final Plan plan;
     private final Run run;
-    private final Map<Integer, Finding> found = new LinkedHashMap<>();
+    private final Map<Integer, Finding> found = new HashMap<>();
 
     private Assessment(Plan plan, Run run) {
         this.plan = plan;
         this.run = run;
     }
 
-    /** The finding of the pass in hand for every step, in plan order. */
-    static Map<Integer, Finding> of(Plan plan, Run run) {
-        return new Assessment(plan, run).of(plan.steps());
+    /** A line for every step, in plan order. */
+    static List<Line> of(Plan plan, Run run) {
+        Assessment all = new Assessment(plan, run);
+        return waiting(plan.steps().stream()
+                .map(step -> all.line(step, Optional.empty()))
+                .toList());
+    }
+
+    /**
+     * The same where a sheet was worked out before {@code entry}, the last of the run: what that does not touch stays
+     * as it was.
+     */
+    static List<Line> after(Entry entry, Sheet before, Run run) {
+        Assessment again = new Assessment(before.plan(), run);
+        Set<Integer> touched = new HashSet<>();
+        boolean everywhere = entry.event() instanceof Event.MachineKnown;
+        run.step(entry).ifPresent(touched::add);
+        List<Line> lines = new ArrayList<>();
+        for (Line line : before.lines()) {
+            int number = line.step().number();
+            if (everywhere
+                    || touched.contains(number)
+                    || line.step().check().restsOn().stream().anyMatch(touched::contains)) {
+                touched.add(number);
+                lines.add(again.line(line.step(), Optional.of(line)));
+            } else {
+                again.found.put(number, line.finding());
+                lines.add(line);
+            }
+        }
+        return waiting(lines);
+    }
+
+    /** The same lines, each with the steps that a hold point before it waits for. */
+    private static List<Line> waiting(List<Line> lines) {
+        Set<Integer> settled = new HashSet<>();
+        Set<Integer> waitingFor = new LinkedHashSet<>();
+        List<Line> waiting = new ArrayList<>();
+        for (Line line : lines) {
+            waiting.add(line.waitingFor(List.copyOf(waitingFor)));
+            if (line.settled()) {
+                settled.add(line.step().number());
+            }
+            line.step().hold().stream()
+                    .filter(number -> !settled.contains(number))
+                    .forEach(waitingFor::add);
+        }
+        return waiting;
+    }
+
+    /** @param before the line as it was, with the passes that ended until then */
+    private Line line(Step step, Optional<Line> before) {
+        List<Run.Pass> passes = run.passes(step);
+        Finding inHand = find(step, passes.get(passes.size() - 1));
+        found.put(step.number(), inHand);
+        return new Line(step, inHand, earlier(step, passes, before), passes, run.dispositions(step), List.of());
     }
 
     /**
@@ -39,16 +97,22 @@ final class Assessment {
      * then. What was struck out of a pass since counts no more; the cut proposed after it stays the one that was
      * proposed.
      */
-    static List<Finding> earlier(Plan plan, Step step, Run run) {
+    private List<Finding> earlier(Step step, List<Run.Pass> passes, Optional<Line> before) {
         List<Finding> earlier = new ArrayList<>();
-        for (Run.Pass pass : run.passes(step)) {
+        for (Run.Pass pass : passes) {
             if (pass.ended().isPresent() && !pass.isEmpty()) {
-                Assessment then =
-                        leaningOn(step, plan, run.before(pass.ended().get().by()));
-                earlier.add(then.find(step, pass).proposing(then.inHand(step).proposal()));
+                earlier.add(before.filter(line -> line.passes().contains(pass))
+                        .flatMap(line -> line.found(pass))
+                        .orElseGet(() -> ended(step, pass)));
             }
         }
         return earlier;
+    }
+
+    private Finding ended(Step step, Run.Pass pass) {
+        Assessment then =
+                leaningOn(step, plan, run.before(pass.ended().orElseThrow().by()));
+        return then.find(step, pass).proposing(then.inHand(step).proposal());
     }
 
     /** What was proposed at a step that ended with an entry, as everything stood before it. */
@@ -58,13 +122,8 @@ final class Assessment {
 
     private static Assessment leaningOn(Step step, Plan plan, Run run) {
         Assessment then = new Assessment(plan, run);
-        then.of(step.check().restsOn().stream().map(plan::step).toList());
+        step.check().restsOn().forEach(number -> then.found.put(number, then.inHand(plan.step(number))));
         return then;
-    }
-
-    private Map<Integer, Finding> of(List<Step> steps) {
-        steps.forEach(step -> found.put(step.number(), inHand(step)));
-        return found;
     }
 
     private Finding inHand(Step step) {

@@ -34,6 +34,11 @@ public record Line(
         waitingFor = List.copyOf(waitingFor);
     }
 
+    /** The same, waiting for other steps. */
+    Line waitingFor(List<Integer> steps) {
+        return steps.equals(waitingFor) ? this : new Line(step, finding, earlier, passes, dispositions, steps);
+    }
+
     /** The pass in hand. */
     public Run.Pass pass() {
         return passes.get(passes.size() - 1);

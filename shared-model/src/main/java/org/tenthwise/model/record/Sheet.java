@@ -1,17 +1,13 @@
 package org.tenthwise.model.record;
 
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
-import java.util.Set;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -28,25 +24,15 @@ public record Sheet(Plan plan, Run run, List<Line> lines) {
     }
 
     public static Sheet of(Plan plan, Run run) {
-        Map<Integer, Finding> found = Assessment.of(plan, run);
-        Set<Integer> settled = new HashSet<>();
-        Set<Integer> waitingFor = new LinkedHashSet<>();
-        List<Line> lines = new ArrayList<>();
-        for (Step step : plan.steps()) {
-            Line line = new Line(
-                    step,
-                    found.get(step.number()),
-                    Assessment.earlier(plan, step, run),
-                    run.passes(step),
-                    run.dispositions(step),
-                    List.copyOf(waitingFor));
-            lines.add(line);
-            if (line.settled()) {
-                settled.add(step.number());
-            }
-            step.hold().stream().filter(number -> !settled.contains(number)).forEach(waitingFor::add);
-        }
-        return new Sheet(plan, run, lines);
+        return new Sheet(plan, run, Assessment.of(plan, run));
+    }
+
+    /**
+     * The same with one more entry behind the last: only the step it belongs to and what rests on that is judged again.
+     */
+    public Sheet with(Entry entry) {
+        Run next = run.with(entry);
+        return new Sheet(plan, next, Assessment.after(entry, this, next));
     }
 
     /** @throws NoSuchElementException if the plan has no such step */

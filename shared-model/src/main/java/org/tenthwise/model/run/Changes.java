@@ -1,10 +1,6 @@
 package org.tenthwise.model.run;
 
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * Which step an entry changes the finding of: by what was read or answered there, by what of it was struck out, by a
@@ -12,16 +8,16 @@ import java.util.stream.Collectors;
  */
 final class Changes {
 
-    private final Map<Long, Entry> bySeq;
+    private final Run run;
 
-    Changes(List<Entry> entries) {
-        bySeq = entries.stream().collect(Collectors.toMap(Entry::seq, Function.identity(), (first, second) -> first));
+    Changes(Run run) {
+        this.run = run;
     }
 
     /** Absent where the entry changes no finding. */
     Optional<Integer> step(Entry entry) {
         if (entry.event() instanceof Event.StruckOut out) {
-            return Optional.ofNullable(bySeq.get(out.entry()))
+            return run.entry(out.entry())
                     .map(Entry::event)
                     .filter(gone -> gone instanceof Event.Taken || gone instanceof Event.GaugeSet)
                     .flatMap(Event::at);

@@ -18,9 +18,13 @@ public record Disposing(Entry entry, Event.DispositionSigned disposed, Optional<
         return lapsed.isEmpty();
     }
 
-    /** All that were ever signed for a step, in their order; only the last can be in force. */
-    static List<Disposing> of(Step step, List<Entry> entries) {
-        Changes changes = new Changes(entries);
+    /**
+     * All that were ever signed for a step, in their order; only the last can be in force.
+     *
+     * @param entries of the step and of those it rests on
+     */
+    static List<Disposing> of(Step step, Run run, List<Entry> entries) {
+        Changes changes = new Changes(run);
         List<Disposing> signed = new ArrayList<>();
         for (Entry entry : entries) {
             Optional<Event.DispositionSigned> disposed =

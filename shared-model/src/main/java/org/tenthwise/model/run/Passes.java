@@ -2,7 +2,6 @@ package org.tenthwise.model.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Step;
@@ -24,7 +23,7 @@ final class Passes {
     private final int step;
     private final List<Integer> restsOn;
     private final Changes changes;
-    private final Map<Long, Struck> struck;
+    private final Run run;
 
     private final List<Pass> ended = new ArrayList<>();
     private final List<Reading> readings = new ArrayList<>();
@@ -35,23 +34,27 @@ final class Passes {
     private Optional<Setting> setting = Optional.empty();
     private Optional<Struck> settingGone = Optional.empty();
 
-    private Passes(Step step, Changes changes, Map<Long, Struck> struck) {
+    private Passes(Step step, Run run) {
         this.step = step.number();
         this.restsOn = step.check().restsOn();
-        this.changes = changes;
-        this.struck = struck;
+        this.changes = new Changes(run);
+        this.run = run;
     }
 
-    /** The one in hand last; at least one. */
-    static List<Pass> of(Step step, List<Entry> entries, Map<Long, Struck> struck) {
-        Passes passes = new Passes(step, new Changes(entries), struck);
+    /**
+     * The one in hand last; at least one.
+     *
+     * @param entries of the step and of those it rests on
+     */
+    static List<Pass> of(Step step, Run run, List<Entry> entries) {
+        Passes passes = new Passes(step, run);
         entries.forEach(passes::add);
         passes.ended.add(passes.inHand(Optional.empty()));
         return passes.ended;
     }
 
     private void add(Entry entry) {
-        Optional<Struck> gone = Optional.ofNullable(struck.get(entry.seq()));
+        Optional<Struck> gone = run.struck(entry.seq());
         Event event = entry.event();
         if (changesWhatIsCutOn(entry)) {
             onThese = Optional.empty();

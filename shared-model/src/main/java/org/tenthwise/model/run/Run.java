@@ -1,5 +1,7 @@
 package org.tenthwise.model.run;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,11 +22,10 @@ import org.tenthwise.model.quantity.Degrees;
 import org.tenthwise.model.quantity.Written;
 
 /**
- * One run, as its entries tell it.
- *
- * @param entries of this run only, in the order of the ledger; the first is {@link Event.Begun}
+ * One run, as its entries tell it. It never changes: with one more entry it is another run, which shares with this one
+ * what was sorted out of the entries before.
  */
-public record Run(List<Entry> entries) {
+public final class Run {
 
     /** A reading with the entry that holds it, and what it was read with. */
     public record Reading(
@@ -138,11 +139,113 @@ public record Run(List<Entry> entries) {
         }
     }
 
-    public Run {
-        entries = List.copyOf(entries);
+    /** Where in {@link #byStep} those stand that belong to no step. */
+    private static final int NO_STEP = 0;
+
+    private final List<Entry> entries;
+    /** What happened at each step, what of it was struck out too. */
+    private final Map<Integer, List<Entry>> byStep;
+
+    private final Map<Long, Struck> struck;
+
+    /** @param entries of this run only, in the order of the ledger; the first is {@link Event.Begun} */
+    public Run(List<Entry> entries) {
+        this(List.copyOf(entries), new HashMap<>(), new HashMap<>());
         if (entries.isEmpty() || !(entries.get(0).event() instanceof Event.Begun)) {
             throw new IllegalArgumentException("A run starts with its beginning");
         }
+        this.entries.forEach(this::sort);
+    }
+
+    private Run(List<Entry> entries, Map<Integer, List<Entry>> byStep, Map<Long, Struck> struck) {
+        this.entries = entries;
+        this.byStep = byStep;
+        this.struck = struck;
+    }
+
+    /** The same with one more entry behind the last. */
+    public Run with(Entry entry) {
+        List<Entry> more = new ArrayList<>(entries);
+        more.add(entry);
+        Run next = new Run(List.copyOf(more), new HashMap<>(byStep), new HashMap<>(struck));
+        next.byStep.computeIfPresent(next.step(entry).orElse(NO_STEP), (step, before) -> new ArrayList<>(before));
+        next.sort(entry);
+        return next;
+    }
+
+    private void sort(Entry entry) {
+        byStep.computeIfAbsent(step(entry).orElse(NO_STEP), first -> new ArrayList<>())
+                .add(entry);
+        if (entry.event() instanceof Event.StruckOut out) {
+            struck.putIfAbsent(out.entry(), new Struck(entry, out.reason()));
+        }
+    }
+
+    public List<Entry> entries() {
+        return entries;
+    }
+
+    /** The step an entry of the run belongs to; what strikes another out belongs to the step of that one. */
+    public Optional<Integer> step(Entry entry) {
+        return entry.event() instanceof Event.StruckOut out
+                ? entry(out.entry()).map(Entry::event).flatMap(Event::at)
+                : entry.event().at();
+    }
+
+    /** The entry at a place in the ledger; absent where that is none of this run. */
+    Optional<Entry> entry(long seq) {
+        int at = place(seq);
+        return at < entries.size() && entries.get(at).seq() == seq ? Optional.of(entries.get(at)) : Optional.empty();
+    }
+
+    /** How many entries stand before a place in the ledger. */
+    private int place(long seq) {
+        int from = 0;
+        int to = entries.size();
+        while (from < to) {
+            int middle = (from + to) / 2;
+            if (entries.get(middle).seq() < seq) {
+                from = middle + 1;
+            } else {
+                to = middle;
+            }
+        }
+        return from;
+    }
+
+    private List<Entry> ofNoStep() {
+        return at(NO_STEP);
+    }
+
+    private List<Entry> at(int step) {
+        return byStep.getOrDefault(step, List.of());
+    }
+
+    /** What happened at a step and at those it rests on, in the order of the ledger. */
+    private List<Entry> around(Step step) {
+        List<Integer> restsOn = step.check().restsOn();
+        return restsOn.isEmpty()
+                ? at(step.number())
+                : Stream.concat(Stream.of(step.number()), restsOn.stream())
+                        .distinct()
+                        .flatMap(number -> at(number).stream())
+                        .sorted(Comparator.comparing(Entry::seq))
+                        .toList();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Run run && entries.equals(run.entries);
+    }
+
+    @Override
+    public int hashCode() {
+        return entries.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return entries.toString();
     }
 
     public String id() {
@@ -173,7 +276,7 @@ public record Run(List<Entry> entries) {
 
     /** All passes of a step, the one in hand last; at least one. */
     public List<Pass> passes(Step step) {
-        return Passes.of(step, entries, struckOut());
+        return Passes.of(step, this, around(step));
     }
 
     /** The pass in hand. */
@@ -184,12 +287,11 @@ public record Run(List<Entry> entries) {
 
     /** The run as it stood before {@code entry}, which is not its first. */
     public Run before(Entry entry) {
-        return new Run(entries.subList(0, entries.indexOf(entry)));
+        return new Run(entries.subList(0, place(entry.seq())));
     }
 
     /** Every temperature of the run, whatever the step, in the order they were taken. */
     public Stream<Temperature> temperatures() {
-        Map<Long, Struck> struck = struckOut();
         return entries.stream()
                 .flatMap(entry -> entry.event() instanceof Event.TemperatureTaken taken
                         ? Stream.of(new Temperature(
@@ -199,7 +301,6 @@ public record Run(List<Entry> entries) {
 
     /** What the gauge of a step is set with now; nothing once another gauge was taken or the setting was struck out. */
     public Optional<Setting> setting(int step) {
-        Map<Long, Struck> struck = struckOut();
         return lastGauge(step)
                 .filter(entry -> !struck.containsKey(entry.seq()))
                 .flatMap(entry ->
@@ -238,7 +339,7 @@ public record Run(List<Entry> entries) {
     }
 
     private Optional<Entry> lastGauge(int step) {
-        return entries.stream().filter(entry -> ofGauge(entry, step)).reduce((earlier, later) -> later);
+        return at(step).stream().filter(entry -> ofGauge(entry, step)).reduce((earlier, later) -> later);
     }
 
     private static boolean ofGauge(Entry entry, int step) {
@@ -249,7 +350,7 @@ public record Run(List<Entry> entries) {
     /** What was read under a setting, and what a limit gauge said, struck out or not. */
     public List<Entry> under(Entry setting) {
         int step = ((Event.GaugeSet) setting.event()).step();
-        return entries.stream()
+        return at(step).stream()
                 .filter(entry -> entry.seq() > setting.seq())
                 .takeWhile(entry -> !ofGauge(entry, step))
                 .filter(entry -> entry.event() instanceof Event.ReadingTaken taken && taken.step() == step
@@ -261,7 +362,6 @@ public record Run(List<Entry> entries) {
 
     /** The same without what was struck out for itself. */
     public List<Entry> countingUnder(Entry setting) {
-        Map<Long, Struck> struck = struckOut();
         return under(setting).stream()
                 .filter(entry -> !struck.containsKey(entry.seq()))
                 .toList();
@@ -269,7 +369,6 @@ public record Run(List<Entry> entries) {
 
     /** The settings that were struck out, each with why and by whom, in the order they were made. */
     public Map<Entry, Struck> settingsStruck() {
-        Map<Long, Struck> struck = struckOut();
         Map<Entry, Struck> gone = new LinkedHashMap<>();
         entries.stream()
                 .filter(entry -> entry.event() instanceof Event.GaugeSet && struck.containsKey(entry.seq()))
@@ -279,7 +378,6 @@ public record Run(List<Entry> entries) {
 
     /** The settings of gauges that count, in the order they were made, each in the entry that holds it. */
     public List<Entry> settings() {
-        Map<Long, Struck> struck = struckOut();
         return entries.stream()
                 .filter(entry -> entry.event() instanceof Event.GaugeSet && !struck.containsKey(entry.seq()))
                 .toList();
@@ -287,7 +385,7 @@ public record Run(List<Entry> entries) {
 
     /** Every disposition that was ever signed for a step, in force or lapsed. */
     public List<Disposing> dispositions(Step step) {
-        return Disposing.of(step, entries);
+        return Disposing.of(step, this, around(step));
     }
 
     public Optional<Event.Closed> closed() {
@@ -321,23 +419,18 @@ public record Run(List<Entry> entries) {
 
     /** The entries of kinds this release does not know. Where there are any, nobody can tell here what stands. */
     public List<Entry> unknown() {
-        return entries.stream()
+        return ofNoStep().stream()
                 .filter(entry -> entry.event() instanceof Event.Unknown)
                 .toList();
     }
 
-    private Map<Long, Struck> struckOut() {
-        Map<Long, Struck> struck = new HashMap<>();
-        for (Entry entry : entries) {
-            if (entry.event() instanceof Event.StruckOut out) {
-                struck.putIfAbsent(out.entry(), new Struck(entry, out.reason()));
-            }
-        }
-        return struck;
+    /** What was struck out, by its place in the ledger. */
+    Optional<Struck> struck(long seq) {
+        return Optional.ofNullable(struck.get(seq));
     }
 
     private <T> Optional<T> last(Function<Event, Optional<T>> pick) {
-        return entries.stream()
+        return ofNoStep().stream()
                 .map(Entry::event)
                 .map(pick)
                 .flatMap(Optional::stream)

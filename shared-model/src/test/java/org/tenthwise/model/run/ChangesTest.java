@@ -32,10 +32,11 @@ class ChangesTest {
 
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-11-25T07:31:00+01:00");
     private static final Gauge MICROMETER = new Gauge("MC-1", GaugeKind.MICROMETER, Optional.empty());
-    private static final Entry SET = entry(1, new Event.GaugeSet(7, Setting.direct(MICROMETER)));
+    private static final Entry BEGUN = entry(1, Happened.BEGUN);
+    private static final Entry SET = entry(2, new Event.GaugeSet(7, Setting.direct(MICROMETER)));
     private static final Entry READ =
-            entry(2, new Event.ReadingTaken(7, "1.1", new Written("30.010", Unit.MILLIMETRE)));
-    private static final Entry NOTED = entry(3, new Event.NoteMade(7, "cool"));
+            entry(3, new Event.ReadingTaken(7, "1.1", new Written("30.010", Unit.MILLIMETRE)));
+    private static final Entry NOTED = entry(4, new Event.NoteMade(7, "cool"));
 
     static List<Event> thoseThatDo() {
         return List.of(
@@ -96,7 +97,7 @@ class ChangesTest {
     }
 
     private static Optional<Integer> changed(Event event) {
-        return new Changes(List.of(SET, READ, NOTED)).step(entry(4, event));
+        return new Changes(new Run(List.of(BEGUN, SET, READ, NOTED))).step(entry(5, event));
     }
 
     private static Entry entry(long seq, Event event) {
