@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.app.history.Progress;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;

@@ -1,6 +1,7 @@
 package org.tenthwise.app.store;
 
 import java.util.List;
+import org.tenthwise.app.history.History;
 import org.tenthwise.model.run.Entry;
 
 /**
@@ -15,6 +16,9 @@ public interface KeptEntries extends AutoCloseable {
 
     /** The runs in the order they were begun; {@link Entry#SHOP} is none. */
     List<String> runs();
+
+    /** What lists, suggestions and a history are read from. */
+    History history();
 
     Head head();
 

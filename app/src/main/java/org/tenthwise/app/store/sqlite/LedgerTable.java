@@ -106,6 +106,16 @@ final class LedgerTable {
         return List.copyOf(runs);
     }
 
+    /** The runs in the order they were last worked on. */
+    List<String> runsByLast() throws SQLException {
+        List<String> runs = new ArrayList<>();
+        each(
+                "SELECT run FROM ledger WHERE run <> ? AND kind <> 'taken-over' GROUP BY run ORDER BY max(seq)",
+                Optional.of(Entry.SHOP),
+                row -> runs.add(text(row, "run")));
+        return List.copyOf(runs);
+    }
+
     List<String> runs() throws SQLException {
         return runsAndShop().stream().filter(run -> !run.equals(Entry.SHOP)).toList();
     }

@@ -65,6 +65,7 @@ final class Opening {
         try {
             makeSure(connection);
             Schema.bringUpToDate(connection, OffsetDateTime.now());
+            DrawnTables.bringUpToDate(connection);
             return connection;
         } catch (CouldNotOpen | SQLException | RuntimeException e) {
             connection.close();

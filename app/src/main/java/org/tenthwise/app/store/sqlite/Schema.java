@@ -1,10 +1,5 @@
 package org.tenthwise.app.store.sqlite;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -24,7 +19,7 @@ final class Schema {
     static final int RUNS_ARE_TIED = 2;
 
     /** The newest step there is. */
-    static final int NEWEST = 3;
+    static final int NEWEST = 4;
 
     private Schema() {}
 
@@ -73,18 +68,7 @@ final class Schema {
     private static void run(Connection connection, int step) throws SQLException {
         // executeUpdate runs all statements of a text; execute would run the first and pass over the rest in silence
         try (Statement statement = connection.createStatement()) {
-            statement.executeUpdate(text(step) + ";\nPRAGMA user_version = " + step);
-        }
-    }
-
-    private static String text(int step) {
-        try (InputStream in = Schema.class.getResourceAsStream(step + ".sql")) {
-            if (in == null) {
-                throw new IllegalStateException("There is no step " + step);
-            }
-            return new String(in.readAllBytes(), UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            statement.executeUpdate(SqlText.of(step + ".sql") + ";\nPRAGMA user_version = " + step);
         }
     }
 }

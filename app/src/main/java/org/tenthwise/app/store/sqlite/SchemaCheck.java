@@ -27,7 +27,7 @@ final class SchemaCheck {
 
     /** All that differs, in one fault. */
     Optional<Fault> fault() throws SQLException {
-        TreeMap<String, String> there = objects(store);
+        TreeMap<String, String> there = objects(store, DrawnSchema.isNot());
         TreeMap<String, String> due = due();
         List<String> differing = new ArrayList<>();
         due.forEach((name, sql) -> {
@@ -48,17 +48,20 @@ final class SchemaCheck {
     private TreeMap<String, String> due() throws SQLException {
         try (Connection made = DriverManager.getConnection("jdbc:sqlite::memory:")) {
             Schema.make(made, Schema.step(store));
-            return objects(made);
+            return objects(made, DrawnSchema.isNot());
         }
     }
 
     /**
      * What there is, by kind and name, with the text it was made by; line ends are those of whoever built the program.
+     *
+     * @param which of it, as a condition
      */
-    private static TreeMap<String, String> objects(Connection connection) throws SQLException {
+    static TreeMap<String, String> objects(Connection connection, String which) throws SQLException {
         TreeMap<String, String> objects = new TreeMap<>();
         try (Statement statement = connection.createStatement();
-                ResultSet rows = statement.executeQuery("SELECT type || ' ' || name AS what, sql FROM sqlite_schema")) {
+                ResultSet rows = statement.executeQuery(
+                        "SELECT type || ' ' || name AS what, sql FROM sqlite_schema WHERE " + which)) {
             while (rows.next()) {
                 objects.put(
                         Objects.requireNonNullElse(rows.getString("what"), "").replaceAll("\\p{Cntrl}", "?"),

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.Plans;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
@@ -24,6 +26,8 @@ public final class SqliteLedger implements Ledger {
     private final Connection connection;
     private final LedgerTable table;
     private final LedgerEnd end;
+    private final DrawnTables drawn;
+    private final History history;
 
     /**
      * @param lock held already
@@ -35,6 +39,9 @@ public final class SqliteLedger implements Ledger {
         this.connection = connection;
         this.table = new LedgerTable(connection);
         this.end = new LedgerEnd(table);
+        Plans plans = new Plans();
+        this.drawn = new DrawnTables(connection, plans);
+        this.history = new SqliteHistory(this::asked, plans);
     }
 
     /** Opens a store, or makes one where there is no file, with the folders that lead to it. */
@@ -80,7 +87,7 @@ public final class SqliteLedger implements Ledger {
             return List.of();
         }
         try {
-            return Transaction.in(connection, () -> end.add(entries));
+            return Transaction.in(connection, () -> drawn.draw(end.add(entries)));
         } catch (SQLException e) {
             throw trouble.saving(e);
         }
@@ -94,6 +101,11 @@ public final class SqliteLedger implements Ledger {
     @Override
     public List<String> runs() {
         return answer(table::runs);
+    }
+
+    @Override
+    public History history() {
+        return history;
     }
 
     @Override
@@ -126,6 +138,7 @@ public final class SqliteLedger implements Ledger {
         try (lock;
                 connection) {
             if (!connection.isClosed()) {
+                drawn.close();
                 Connections.leaveNothingBeside(connection);
             }
         } catch (SQLException | IOException e) {
@@ -133,14 +146,18 @@ public final class SqliteLedger implements Ledger {
         }
     }
 
+    private <T> T asked(Question<T> question) {
+        return answer(() -> question.of(connection));
+    }
+
     /** Something asked of the table. */
-    private interface Question<T> {
+    private interface Asked<T> {
         T answer() throws SQLException;
     }
 
-    private <T> T answer(Question<T> question) {
+    private <T> T answer(Asked<T> asked) {
         try {
-            return question.answer();
+            return asked.answer();
         } catch (SQLException e) {
             throw trouble.reading(e);
         }

@@ -6,6 +6,8 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.Plans;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
@@ -22,6 +24,7 @@ final class SqliteReading implements KeptEntries {
 
     private final StoreFile file;
     private final StoreErrors trouble;
+    private final Plans plans = new Plans();
 
     private SqliteReading(StoreFile file) {
         this.file = file;
@@ -55,11 +58,6 @@ final class SqliteReading implements KeptEntries {
         return reading;
     }
 
-    /** Something asked of an open connection. */
-    private interface Question<T> {
-        T of(Connection connection) throws SQLException;
-    }
-
     @Override
     public List<Entry> entries(String run) {
         return answer(connection -> new LedgerTable(connection).entries(run));
@@ -68,6 +66,25 @@ final class SqliteReading implements KeptEntries {
     @Override
     public List<String> runs() {
         return answer(connection -> new LedgerTable(connection).runs());
+    }
+
+    /** Where the drawn tables are of another form, or none, they are drawn for each question in memory. */
+    @Override
+    public History history() {
+        return new SqliteHistory(this::drawn, plans);
+    }
+
+    private <T> T drawn(Question<T> question) {
+        return answer(connection -> {
+            if (DrawnTables.areUpToDate(connection)) {
+                return question.of(connection);
+            }
+            try (Connection copy = Connections.copyInMemory(connection);
+                    DrawnTables tables = new DrawnTables(copy, plans)) {
+                tables.makeAnew();
+                return question.of(copy);
+            }
+        });
     }
 
     @Override

@@ -2,6 +2,8 @@ package org.tenthwise.app.session.hostile;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.ReadFromEntries;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.NewEntry;
@@ -40,6 +42,11 @@ public final class MemoryLedger implements Ledger {
                 .filter(run -> !run.equals(Entry.SHOP))
                 .distinct()
                 .toList();
+    }
+
+    @Override
+    public History history() {
+        return new ReadFromEntries(this);
     }
 
     @Override

@@ -118,12 +118,12 @@ class OpeningTest {
     @EnumSource
     void aStoreOfANewerReleaseStaysAsItIs(Way way) throws CouldNotOpen, CouldNotSave, IOException, SQLException {
         makeStoreAlone();
-        Sample.behindItsBack(store, "PRAGMA user_version = 4");
+        Sample.behindItsBack(store, "PRAGMA user_version = 5");
 
         staysAsItIs(
                 way,
                 Reason.NEWER,
-                "store.db was made by a newer release of Tenthwise (store version 4, this release knows 3). "
+                "store.db was made by a newer release of Tenthwise (store version 5, this release knows 4). "
                         + "It was left as it is. Open it with the newer release.");
     }
 

@@ -1,5 +1,6 @@
 package org.tenthwise.app.store.sqlite;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -155,8 +156,10 @@ class TamperingTest {
     void anIndexThatHidesAnEntryIsNoticed() throws IOException, CouldNotOpen {
         byte[] file = Files.readAllBytes(store);
         for (int page = 0; page < file.length; page += PAGE) {
-            if (file[page] == 0x0A) { // a leaf of an index, by the SQLite file format
-                file[page + find(Arrays.copyOfRange(file, page, page + PAGE), "run-1".getBytes(UTF_8))] = 'q';
+            byte[] there = Arrays.copyOfRange(file, page, page + PAGE);
+            boolean leafOfAnIndex = there[0] == 0x0A; // by the SQLite file format
+            if (leafOfAnIndex && new String(there, ISO_8859_1).contains("run-1")) {
+                file[page + find(there, "run-1".getBytes(UTF_8))] = 'q';
             }
         }
         Files.write(store, file);
@@ -172,7 +175,7 @@ class TamperingTest {
         byte[] file = Files.readAllBytes(store);
         Random random = new Random(20260302);
         int noticed = 0;
-        for (int i = 0; i < 250; i++) {
+        for (int i = 0; i < 500; i++) {
             byte[] changed = file.clone();
             changed[random.nextInt(file.length)] ^= (byte) (1 + random.nextInt(255));
             Files.write(store, changed);

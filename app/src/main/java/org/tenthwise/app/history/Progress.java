@@ -1,4 +1,4 @@
-package org.tenthwise.app.session;
+package org.tenthwise.app.history;
 
 import java.util.List;
 import java.util.Optional;
@@ -9,12 +9,12 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 
 /** Where in the plan a run is, as its entries tell: nothing about it is kept anywhere else. */
-final class Progress {
+public final class Progress {
 
     private Progress() {}
 
     /** The step of the last thing done, or what follows it once it is settled. */
-    static Step whereItStopped(Sheet sheet) {
+    public static Step whereItStopped(Sheet sheet) {
         Optional<Step> last = sheet.run().entries().stream()
                 .map(Entry::event)
                 .flatMap(event -> event.at().stream())
@@ -27,7 +27,7 @@ final class Progress {
     }
 
     /** The next step after {@code here}, going round, that is neither settled nor held. */
-    static Optional<Step> next(Sheet sheet, Step here) {
+    public static Optional<Step> next(Sheet sheet, Step here) {
         int at = sheet.plan().steps().indexOf(here);
         List<Line> lines = sheet.lines();
         return Stream.concat(lines.stream().skip(at + 1L), lines.stream().limit(at))

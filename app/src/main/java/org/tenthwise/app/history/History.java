@@ -1,0 +1,56 @@
+package org.tenthwise.app.history;
+
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanSource;
+
+/**
+ * What can be asked of all runs of a store without reading them. An answer takes no longer for many runs than for few,
+ * but where words are looked for. Used from the thread of the ledger.
+ */
+public interface History {
+
+    List<RunSummary> runs(RunQuery query);
+
+    /** The run last worked on, open or closed. */
+    Optional<RunFacts> last();
+
+    /** Whether a run goes by this name. */
+    boolean isTaken(String run);
+
+    /** The runs on a part and serial, closed or not, in the order they were begun. */
+    List<RunFacts> runsOf(PartId part, String serial);
+
+    /** The last run begun under the same part, revision and issue with another text of the plan. */
+    Optional<RunFacts> withOtherText(Plan plan);
+
+    /**
+     * What was written in the runs so far, that of the run last worked on first.
+     *
+     * @param of as in {@link NameUse}
+     */
+    List<String> names(NameUse.Kind kind, String of);
+
+    /** The runs in which a gauge was set, in the order they were begun. */
+    List<String> runsWith(GaugeKind kind, String mark);
+
+    /** The runs in which some gauge was set on the master or the wires with a mark, in the order they were begun. */
+    List<String> runsSetOn(String reference);
+
+    /** Every reading, run by run and step by step, and every step that was only answered. */
+    void readings(ReadingQuery query, Row each);
+
+    /** One row of a history. */
+    @FunctionalInterface
+    interface Row {
+
+        /** @param reading absent for a step that was only answered */
+        void take(RunFacts run, StepSummary step, Optional<ReadingSummary> reading);
+    }
+
+    /** The plan kept with a run, read once; absent where this release cannot read it. */
+    Optional<Plan> plan(PlanSource source);
+}

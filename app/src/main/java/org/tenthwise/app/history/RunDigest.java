@@ -1,0 +1,22 @@
+package org.tenthwise.app.history;
+
+import java.util.List;
+import org.tenthwise.model.record.Line;
+
+/** What is drawn of one run. With every entry of the run rows are added or change; none ever goes. */
+public record RunDigest(RunFacts run, List<OfStep> steps, List<GaugeUse> gauges, List<NameUse> names) {
+
+    /** What is drawn of a step, with the line of the sheet it is drawn from. */
+    public record OfStep(Line line, StepSummary step, List<ReadingSummary> readings) {
+
+        public OfStep {
+            readings = List.copyOf(readings);
+        }
+    }
+
+    public RunDigest {
+        steps = List.copyOf(steps);
+        gauges = List.copyOf(gauges);
+        names = List.copyOf(names);
+    }
+}

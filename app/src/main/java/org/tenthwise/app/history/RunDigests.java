@@ -1,0 +1,157 @@
+package org.tenthwise.app.history;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.tenthwise.model.gauge.Gauge;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+import org.tenthwise.model.run.Run;
+
+/** Draws digests of runs. Steps that did not change since the digest before are not drawn again. */
+public final class RunDigests {
+
+    private final Plans plans;
+
+    public RunDigests(Plans plans) {
+        this.plans = plans;
+    }
+
+    /**
+     * @param entries all of one run, in order
+     * @param before the digest of the run with fewer of them, where there is one at hand
+     * @return absent where the first of them does not begin a run
+     */
+    public Optional<RunDigest> of(List<Entry> entries, Optional<RunDigest> before) {
+        if (entries.isEmpty() || !(entries.get(0).event() instanceof Event.Begun)) {
+            return Optional.empty();
+        }
+        Run run = new Run(entries);
+        Optional<Sheet> sheet = sheet(run);
+        Set<String> people = people(entries);
+        return Optional.of(new RunDigest(
+                facts(run, sheet, people), steps(sheet, before), gauges(run), names(run, List.copyOf(people))));
+    }
+
+    /** A list must not fail for one run that cannot be judged, whatever is the matter with its entries. */
+    private Optional<Sheet> sheet(Run run) {
+        try {
+            return plans.of(run.begun().plan()).map(plan -> Sheet.of(plan, run));
+        } catch (IllegalArgumentException | IllegalStateException | NoSuchElementException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static RunFacts facts(Run run, Optional<Sheet> sheet, Set<String> people) {
+        Event.Begun begun = run.begun();
+        PartId part = begun.part();
+        Entry first = run.entries().get(0);
+        return new RunFacts(
+                first.seq(),
+                run.id(),
+                part.number(),
+                part.revision(),
+                begun.serial(),
+                begun.lot(),
+                begun.machine(),
+                begun.plan().sha256(),
+                first.at(),
+                run.by(),
+                List.copyOf(people),
+                run.last().seq(),
+                run.last().at(),
+                sheet.map(RunDigests::stand),
+                run.closed().map(closed -> new RunFacts.Closing(closed.signedBy(), closed.meaning())));
+    }
+
+    private static RunFacts.Stand stand(Sheet sheet) {
+        return new RunFacts.Stand(
+                sheet.plan().issue(),
+                Progress.whereItStopped(sheet).number(),
+                sheet.outcome(),
+                sheet.concessions(),
+                !sheet.against().isEmpty());
+    }
+
+    private static List<RunDigest.OfStep> steps(Optional<Sheet> sheet, Optional<RunDigest> before) {
+        List<RunDigest.OfStep> steps = new ArrayList<>();
+        sheet.ifPresent(drawn -> {
+            for (int i = 0; i < drawn.lines().size(); i++) {
+                int at = i;
+                steps.add(before.filter(earlier -> at < earlier.steps().size())
+                        .map(earlier -> earlier.steps().get(at))
+                        .filter(earlier -> earlier.line() == drawn.lines().get(at))
+                        .orElseGet(() -> StepDigest.of(drawn.lines().get(at))));
+            }
+        });
+        return steps;
+    }
+
+    private static List<GaugeUse> gauges(Run run) {
+        return run.entries().stream()
+                .flatMap(entry -> entry.event() instanceof Event.GaugeSet set
+                        ? Stream.of(new GaugeUse(
+                                entry.seq(),
+                                set.step(),
+                                set.setting().gauge().kind(),
+                                set.setting().gauge().id(),
+                                set.setting().reference()))
+                        : Stream.empty())
+                .toList();
+    }
+
+    private static Set<String> people(List<Entry> entries) {
+        Set<String> people = new LinkedHashSet<>();
+        for (Entry entry : entries) {
+            people.add(entry.by());
+            alsoNamed(entry.event()).ifPresent(people::add);
+        }
+        people.removeIf(String::isBlank);
+        return people;
+    }
+
+    private static Optional<String> alsoNamed(Event event) {
+        if (event instanceof Event.HandedOver over) {
+            return Optional.of(over.to());
+        }
+        if (event instanceof Event.DispositionSigned disposed) {
+            return Optional.of(disposed.signedBy());
+        }
+        if (event instanceof Event.Signed signed) {
+            return Optional.of(signed.signedBy());
+        }
+        return event instanceof Event.Closed closed ? Optional.of(closed.signedBy()) : Optional.empty();
+    }
+
+    private static List<NameUse> names(Run run, List<String> people) {
+        List<NameUse> names = new ArrayList<>();
+        for (int i = 0; i < people.size(); i++) {
+            names.add(new NameUse(NameUse.Kind.PERSON, "", people.get(i), i));
+        }
+        Event.Begun begun = run.begun();
+        if (!begun.machine().isBlank()) {
+            names.add(new NameUse(NameUse.Kind.MACHINE, "", begun.machine(), 0));
+        }
+        if (!begun.lot().isBlank()) {
+            names.add(new NameUse(NameUse.Kind.LOT, begun.part().number(), begun.lot(), 0));
+        }
+        Map<ReadingSummary.GaugeMark, Integer> gauges = new LinkedHashMap<>();
+        for (Entry entry : run.entries()) {
+            if (entry.event() instanceof Event.GaugeSet set) {
+                Gauge gauge = set.setting().gauge();
+                gauges.putIfAbsent(new ReadingSummary.GaugeMark(gauge.kind(), gauge.id()), gauges.size());
+            }
+        }
+        gauges.forEach((gauge, place) ->
+                names.add(new NameUse(NameUse.Kind.GAUGE, gauge.kind().key(), gauge.mark(), place)));
+        return names;
+    }
+}

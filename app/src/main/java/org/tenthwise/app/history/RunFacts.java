@@ -1,0 +1,56 @@
+package org.tenthwise.app.history;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.model.record.Outcome;
+
+/**
+ * One run in a line.
+ *
+ * @param begun place in the ledger of its first entry
+ * @param planHash of the text of the plan kept with it
+ * @param by who has it in hand
+ * @param people all who wrote or signed in it, in the order they first did
+ * @param last place in the ledger of the last thing done in it
+ * @param stand what it comes to; absent where its plan or its entries cannot be read by this release
+ * @param closing who closed it; absent while it is open
+ */
+public record RunFacts(
+        long begun,
+        String id,
+        String part,
+        String revision,
+        String serial,
+        String lot,
+        String machine,
+        String planHash,
+        OffsetDateTime begunAt,
+        String by,
+        List<String> people,
+        long last,
+        OffsetDateTime lastAt,
+        Optional<Stand> stand,
+        Optional<Closing> closing) {
+
+    /**
+     * What a run comes to.
+     *
+     * @param issue of its plan
+     * @param inHand step it would go on with
+     * @param concessions how many characteristics are used though they are not as the drawing has them
+     * @param contested whether a signature stands against it
+     */
+    public record Stand(String issue, int inHand, Outcome outcome, long concessions, boolean contested) {}
+
+    /** @param meaning in the words it was signed with */
+    public record Closing(String signedBy, String meaning) {}
+
+    public RunFacts {
+        people = List.copyOf(people);
+    }
+
+    public boolean closed() {
+        return closing.isPresent();
+    }
+}

@@ -1,0 +1,36 @@
+package org.tenthwise.app.history;
+
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Verdict;
+
+/**
+ * What one step of a run came to so far.
+ *
+ * @param limits without where they were taken from; absent for a step that only asks
+ * @param places to which its sizes are known
+ * @param value the one size judged, where there is one
+ * @param disposed the disposition in force, where there is one
+ * @param found who read or answered last in the pass in hand, and when; absent where nothing was
+ */
+public record StepSummary(
+        int number,
+        String name,
+        StepClass stepClass,
+        Optional<Limits> limits,
+        int places,
+        Verdict verdict,
+        Optional<Length> value,
+        Optional<Disposed> disposed,
+        Optional<Found> found) {
+
+    /** Who found something out, and when. */
+    public record Found(String by, OffsetDateTime at) {}
+
+    /** A disposition and who signed it. */
+    public record Disposed(Disposition disposition, String signedBy) {}
+}

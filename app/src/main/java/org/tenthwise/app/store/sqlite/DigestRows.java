@@ -1,0 +1,172 @@
+package org.tenthwise.app.store.sqlite;
+
+import java.sql.SQLException;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.tenthwise.app.history.GaugeUse;
+import org.tenthwise.app.history.NameUse;
+import org.tenthwise.app.history.ReadingSummary;
+import org.tenthwise.app.history.ReadingSummary.GaugeMark;
+import org.tenthwise.app.history.RunDigest;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.RunFacts.Closing;
+import org.tenthwise.app.history.RunFacts.Stand;
+import org.tenthwise.app.history.StepSummary;
+import org.tenthwise.app.history.StepSummary.Disposed;
+import org.tenthwise.app.history.StepSummary.Found;
+import org.tenthwise.app.store.Head;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Verdict.Margin;
+
+/** Writes digests into the drawn tables: of a run drawn before only what differs. */
+final class DigestRows {
+
+    private final Statements statements;
+
+    DigestRows(Statements statements) {
+        this.statements = statements;
+    }
+
+    /**
+     * @param before what is there of the run
+     * @param again whether it was the run drawn last as well, so that its names are the latest already
+     */
+    void write(RunDigest now, Optional<RunDigest> before, boolean again) throws SQLException {
+        if (!before.map(RunDigest::run).equals(Optional.of(now.run()))) {
+            write(now.run());
+        }
+        long run = now.run().begun();
+        for (int place = 0; place < now.steps().size(); place++) {
+            int at = place;
+            Optional<RunDigest.OfStep> earlier = before.filter(
+                            there -> at < there.steps().size())
+                    .map(there -> there.steps().get(at));
+            write(run, place, now.steps().get(place), earlier);
+        }
+        Set<GaugeUse> gauges = new HashSet<>(before.map(RunDigest::gauges).orElse(List.of()));
+        for (GaugeUse gauge : now.gauges()) {
+            if (!gauges.contains(gauge)) {
+                put("drawn_gauge", gauge.seq(), run, gauge.step(), gauge.kind().key(), gauge.mark(), gauge.reference());
+            }
+        }
+        Set<NameUse> names = new HashSet<>(
+                before.filter(there -> again).map(RunDigest::names).orElse(List.of()));
+        for (NameUse name : now.names()) {
+            if (!names.contains(name)) {
+                put("drawn_name", name.kind(), name.of(), name.name(), run, name.place());
+            }
+        }
+    }
+
+    void drawnUpTo(int form, Head head) throws SQLException {
+        put("drawn_form (rowid, form, seq, hash)", 1, form, head.seq(), head.hash());
+    }
+
+    private void write(RunFacts run) throws SQLException {
+        put(
+                "drawn_run",
+                run.begun(),
+                run.id(),
+                run.part(),
+                run.revision(),
+                run.serial(),
+                run.lot(),
+                run.machine(),
+                run.planHash(),
+                run.begunAt(),
+                run.by(),
+                String.join("\n", run.people()),
+                run.last(),
+                run.lastAt(),
+                run.stand().map(Stand::issue),
+                run.stand().map(Stand::inHand),
+                run.stand().map(Stand::outcome),
+                run.stand().map(Stand::concessions),
+                run.stand().map(Stand::contested),
+                run.closed(),
+                run.closing().map(Closing::signedBy),
+                run.closing().map(Closing::meaning));
+    }
+
+    private void write(long run, int place, RunDigest.OfStep now, Optional<RunDigest.OfStep> before)
+            throws SQLException {
+        if (before.filter(there -> there == now).isPresent()) {
+            return;
+        }
+        if (!before.map(RunDigest.OfStep::step).equals(Optional.of(now.step()))) {
+            write(run, place, now.step());
+        }
+        Set<ReadingSummary> readings =
+                new HashSet<>(before.map(RunDigest.OfStep::readings).orElse(List.of()));
+        for (ReadingSummary reading : now.readings()) {
+            if (!readings.contains(reading)) {
+                write(run, reading);
+            }
+        }
+    }
+
+    private void write(long run, int place, StepSummary step) throws SQLException {
+        Optional<Margin> margin = step.verdict().margin();
+        put(
+                "drawn_characteristic",
+                run,
+                step.number(),
+                place,
+                step.name(),
+                step.stepClass(),
+                step.limits().flatMap(Limits::lower).map(Written::text),
+                step.limits().flatMap(Limits::upper).map(Written::text),
+                step.limits().map(limits -> limits.unit().symbol()),
+                step.places(),
+                step.verdict().standing(),
+                margin.map(Margin::distance).map(DigestRows::figure),
+                margin.map(Margin::limit),
+                margin.map(Margin::inside),
+                step.value().map(DigestRows::figure),
+                step.disposed().map(Disposed::disposition),
+                step.disposed().map(Disposed::signedBy),
+                step.found().map(Found::by),
+                step.found().map(Found::at));
+    }
+
+    private void write(long run, ReadingSummary reading) throws SQLException {
+        put(
+                "drawn_reading",
+                reading.seq(),
+                run,
+                reading.step(),
+                reading.pass(),
+                reading.place(),
+                reading.repeat(),
+                reading.typed().text(),
+                reading.typed().unit().symbol(),
+                reading.value().map(DigestRows::figure),
+                reading.alone(),
+                reading.gauge().map(GaugeMark::kind).map(GaugeKind::key),
+                reading.gauge().map(GaugeMark::mark),
+                reading.by(),
+                reading.at(),
+                reading.struck());
+    }
+
+    /** In millimetres, exact. */
+    private static String figure(Length length) {
+        return length.millimetres().toPlainString();
+    }
+
+    private void put(String table, Object... values) throws SQLException {
+        statements.run(
+                "INSERT OR REPLACE INTO %s VALUES (%s)"
+                        .formatted(
+                                table,
+                                Collections.nCopies(values.length, "?").stream().collect(Collectors.joining(", "))),
+                List.of(values));
+    }
+}

@@ -1,0 +1,142 @@
+package org.tenthwise.app.store.sqlite;
+
+import java.math.BigDecimal;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.history.ReadingSummary;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.StepSummary;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.StepClass;
+import org.tenthwise.model.quantity.Length;
+import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.record.Outcome;
+import org.tenthwise.model.run.Disposition;
+import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.verdict.VerdictKind;
+
+/** Rows of the drawn tables, read as they were written. */
+final class DrawnRows {
+
+    /** The columns of a run {@code r}, of a step {@code c} of it, and of a reading {@code d} at that step. */
+    static final String RUN =
+            """
+            SELECT r.begun, r.run, r.part, r.revision, r.serial, r.lot, r.machine, r.plan, r.begun_at, r."by", r.people,
+                r.last, r.last_at, r.issue, r.in_hand, r.outcome, r.concessions, r.contested, r.closed, r.closed_by,
+                r.closed_as
+            """;
+
+    static final String STEP =
+            """
+            SELECT c.step AS step, c.name AS step_name, c.class, c.lower, c.upper, c.unit AS step_unit, c.places,
+                c.verdict AS step_verdict, c.distance, c."limit", c.inside, c.value AS step_value, c.disposition,
+                c.signed_by, c."by" AS found_by, c.at AS found_at
+            """;
+
+    private DrawnRows() {}
+
+    static RunFacts run(ResultSet row) throws SQLException {
+        Optional<String> outcome = text(row, "outcome");
+        String people = row.getString("people");
+        return new RunFacts(
+                row.getLong("begun"),
+                row.getString("run"),
+                row.getString("part"),
+                row.getString("revision"),
+                row.getString("serial"),
+                row.getString("lot"),
+                row.getString("machine"),
+                row.getString("plan"),
+                OffsetDateTime.parse(row.getString("begun_at")),
+                row.getString("by"),
+                people.isEmpty() ? List.of() : List.of(people.split("\n")),
+                row.getLong("last"),
+                OffsetDateTime.parse(row.getString("last_at")),
+                outcome.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new RunFacts.Stand(
+                                row.getString("issue"),
+                                row.getInt("in_hand"),
+                                Outcome.valueOf(outcome.get()),
+                                row.getLong("concessions"),
+                                row.getBoolean("contested"))),
+                row.getBoolean("closed")
+                        ? Optional.of(new RunFacts.Closing(row.getString("closed_by"), row.getString("closed_as")))
+                        : Optional.empty());
+    }
+
+    static StepSummary step(ResultSet row) throws SQLException {
+        Optional<String> unit = text(row, "step_unit");
+        Optional<String> disposition = text(row, "disposition");
+        Optional<String> foundBy = text(row, "found_by");
+        return new StepSummary(
+                row.getInt("step"),
+                row.getString("step_name"),
+                StepClass.valueOf(row.getString("class")),
+                unit.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new Limits(
+                                written(text(row, "lower"), unit.get()), written(text(row, "upper"), unit.get()))),
+                row.getInt("places"),
+                new Verdict(VerdictKind.valueOf(row.getString("step_verdict")), margin(row)),
+                text(row, "step_value").map(DrawnRows::length),
+                disposition.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new StepSummary.Disposed(
+                                Disposition.valueOf(disposition.get()), row.getString("signed_by"))),
+                foundBy.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(
+                                new StepSummary.Found(foundBy.get(), OffsetDateTime.parse(row.getString("found_at")))));
+    }
+
+    private static Optional<Verdict.Margin> margin(ResultSet row) throws SQLException {
+        Optional<String> distance = text(row, "distance");
+        return distance.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Verdict.Margin(
+                        length(distance.get()), Limit.valueOf(row.getString("limit")), row.getBoolean("inside")));
+    }
+
+    static ReadingSummary reading(ResultSet row) throws SQLException {
+        Optional<String> gauge = text(row, "gauge");
+        return new ReadingSummary(
+                row.getLong("seq"),
+                row.getInt("step"),
+                row.getInt("pass"),
+                row.getString("place"),
+                row.getInt("repeat"),
+                new Written(row.getString("figure"), unit(row.getString("reading_unit"))),
+                text(row, "reading_value").map(DrawnRows::length),
+                text(row, "reading_verdict").map(VerdictKind::valueOf),
+                gauge.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new ReadingSummary.GaugeMark(
+                                GaugeKind.ofKey(row.getString("kind")).orElseThrow(), gauge.get())),
+                row.getString("read_by"),
+                OffsetDateTime.parse(row.getString("read_at")),
+                text(row, "struck"));
+    }
+
+    private static Optional<String> text(ResultSet row, String column) throws SQLException {
+        return Optional.ofNullable(row.getString(column));
+    }
+
+    private static Optional<Written> written(Optional<String> figure, String unit) {
+        return figure.map(text -> new Written(text, unit(unit)));
+    }
+
+    private static Unit unit(String symbol) {
+        return Unit.ofSymbol(symbol).orElseThrow();
+    }
+
+    private static Length length(String millimetres) {
+        return new Length(new BigDecimal(millimetres));
+    }
+}

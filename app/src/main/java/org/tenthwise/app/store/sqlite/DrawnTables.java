@@ -1,0 +1,138 @@
+package org.tenthwise.app.store.sqlite;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.tenthwise.app.history.Plans;
+import org.tenthwise.app.history.RunDigest;
+import org.tenthwise.app.history.RunDigests;
+import org.tenthwise.app.store.Head;
+import org.tenthwise.model.run.Entry;
+
+/**
+ * Keeps the tables that are drawn from the ledger. They change in the transaction that adds the entries they come from,
+ * and are made anew where they are of another form or were left behind by the ledger.
+ */
+final class DrawnTables implements AutoCloseable {
+
+    /** Rises with every change of what is drawn or how. */
+    static final int FORM = 1;
+
+    /** The digest of a run after one of its entries. */
+    private record Drawn(List<Entry> entries, RunDigest digest) {
+
+        long lastSeq() {
+            return entries.get(entries.size() - 1).seq();
+        }
+    }
+
+    private final Connection connection;
+    private final LedgerTable ledger;
+    private final RunDigests digests;
+    private final Statements statements;
+    private final DigestRows rows;
+    /** Of the run drawn last, so that the next entry of the same run costs no more than what it changes. */
+    private Optional<Drawn> last = Optional.empty();
+
+    DrawnTables(Connection connection, Plans plans) {
+        this.connection = connection;
+        this.ledger = new LedgerTable(connection);
+        this.digests = new RunDigests(plans);
+        this.statements = new Statements(connection);
+        this.rows = new DigestRows(statements);
+    }
+
+    /** Whether they are there, of this form, and drawn from all entries there are. */
+    static boolean areUpToDate(Connection connection) throws SQLException {
+        if (!DrawnSchema.there(connection).equals(DrawnSchema.due())) {
+            return false;
+        }
+        Head head = new LedgerTable(connection).head();
+        try (Statements statements = new Statements(connection)) {
+            return statements
+                    .all("SELECT form || ' ' || seq || ' ' || hash FROM drawn_form", List.of(), row -> row.getString(1))
+                    .equals(List.of(FORM + " " + head.seq() + " " + head.hash()));
+        }
+    }
+
+    /** Makes them anew where they are not up to date. */
+    static void bringUpToDate(Connection connection) throws SQLException {
+        if (!areUpToDate(connection)) {
+            try (DrawnTables tables = new DrawnTables(connection, new Plans())) {
+                Transaction.in(connection, () -> {
+                    tables.makeAnew();
+                    return true;
+                });
+            }
+        }
+    }
+
+    /**
+     * Draws the runs of entries just added; within their transaction. Where that is taken back the run drawn last is
+     * not to be relied on: an entry of its own can be told by its place.
+     */
+    List<Entry> draw(List<Entry> added) throws SQLException {
+        long end = added.get(0).seq();
+        last = last.filter(drawn -> drawn.lastSeq() < end);
+        Map<String, List<Entry>> byRun = new LinkedHashMap<>();
+        TreeMap<Long, String> order = new TreeMap<>();
+        for (Entry entry : added) {
+            byRun.computeIfAbsent(entry.run(), run -> new ArrayList<>()).add(entry);
+        }
+        byRun.forEach(
+                (run, entries) -> order.put(entries.get(entries.size() - 1).seq(), run));
+        for (String run : order.values()) {
+            if (!run.equals(Entry.SHOP)) {
+                draw(run, byRun.get(run));
+            }
+        }
+        rows.drawnUpTo(FORM, ledger.head());
+        return added;
+    }
+
+    private void draw(String run, List<Entry> added) throws SQLException {
+        Optional<Drawn> before = last.filter(drawn -> drawn.digest().run().id().equals(run));
+        List<Entry> entries = before.isPresent() ? joined(before.get().entries(), added) : ledger.entries(run);
+        Optional<RunDigest> earlier = before.map(Drawn::digest)
+                .or(() -> digests.of(entries.subList(0, entries.size() - added.size()), Optional.empty()));
+        Optional<RunDigest> now = digests.of(entries, earlier);
+        if (now.isPresent()) {
+            rows.write(now.get(), earlier, before.isPresent());
+            last = Optional.of(new Drawn(entries, now.get()));
+        }
+    }
+
+    @Override
+    public void close() throws SQLException {
+        statements.close();
+    }
+
+    private static List<Entry> joined(List<Entry> before, List<Entry> added) {
+        List<Entry> all = new ArrayList<>(before);
+        all.addAll(added);
+        return all;
+    }
+
+    /** Throws away whatever is drawn and draws all of it from the entries; within a transaction. */
+    void makeAnew() throws SQLException {
+        last = Optional.empty();
+        statements.close();
+        DrawnSchema.throwAway(connection);
+        try (Statement statement = connection.createStatement()) {
+            statement.executeUpdate(DrawnSchema.text());
+        }
+        for (String run : ledger.runsByLast()) {
+            Optional<RunDigest> digest = digests.of(ledger.entries(run), Optional.empty());
+            if (digest.isPresent()) {
+                rows.write(digest.get(), Optional.empty(), false);
+            }
+        }
+        rows.drawnUpTo(FORM, ledger.head());
+    }
+}

@@ -1,0 +1,61 @@
+package org.tenthwise.app.store.sqlite;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.ReadingQuery;
+import org.tenthwise.app.history.ReadingSummary;
+
+/** The rows of a history, run by run in the order they were begun. */
+final class ReadingRows {
+
+    private static final String READING =
+            """
+            , d.seq, d.pass, d.place, d.repeat, d.figure, d.unit AS reading_unit, d.value AS reading_value,
+                d.verdict AS reading_verdict, d.kind, d.gauge, d."by" AS read_by, d.at AS read_at, d.struck
+            FROM drawn_run r JOIN drawn_characteristic c ON c.run = r.begun
+                LEFT JOIN drawn_reading d ON d.run = c.run AND d.step = c.step
+            WHERE (d.seq IS NOT NULL OR c."by" IS NOT NULL)
+            """;
+
+    private final Statements statements;
+    private final StringBuilder sql = new StringBuilder();
+    private final List<Object> values = new ArrayList<>();
+
+    ReadingRows(Statements statements, ReadingQuery query) {
+        this.statements = statements;
+        sql.append(DrawnRows.RUN)
+                .append(DrawnRows.STEP.replaceFirst("SELECT", ","))
+                .append(READING);
+        query.part().ifPresent(part -> narrow("r.part = ?", part));
+        query.serial().ifPresent(serial -> narrow("r.serial = ?", serial));
+        query.gauge().ifPresent(gauge -> narrow("d.gauge = ?", gauge));
+        query.person().ifPresent(person -> narrow("coalesce(d.\"by\", c.\"by\") = ?", person));
+        query.from().ifPresent(day -> narrow("substr(coalesce(d.at, c.at), 1, 10) >= ?", day));
+        query.to().ifPresent(day -> narrow("substr(coalesce(d.at, c.at), 1, 10) <= ?", day));
+        query.characteristic().ifPresent(which -> {
+            narrow("? IN (c.step || '', c.name)", which);
+        });
+        sql.append("ORDER BY r.begun, c.place, d.seq");
+    }
+
+    private void narrow(String condition, Object value) {
+        sql.append("AND ").append(condition).append(' ');
+        values.add(value);
+    }
+
+    void each(History.Row each) throws SQLException {
+        statements.each(sql.toString(), values, row -> {
+            each.take(DrawnRows.run(row), DrawnRows.step(row), reading(row));
+            return each;
+        });
+    }
+
+    private static Optional<ReadingSummary> reading(ResultSet row) throws SQLException {
+        row.getLong("seq");
+        return row.wasNull() ? Optional.empty() : Optional.of(DrawnRows.reading(row));
+    }
+}

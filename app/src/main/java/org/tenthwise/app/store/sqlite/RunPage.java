@@ -1,0 +1,60 @@
+package org.tenthwise.app.store.sqlite;
+
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.RunQuery;
+
+/**
+ * One page of a list of runs. It is asked for behind the last run of the page before, so that no page takes longer than
+ * the first and a run begun meanwhile shifts nothing.
+ */
+final class RunPage {
+
+    private final Statements statements;
+    private final RunQuery query;
+
+    RunPage(Statements statements, RunQuery query) {
+        this.statements = statements;
+        this.query = query;
+    }
+
+    List<RunFacts> runs() throws SQLException {
+        if (query.machine().isEmpty()) {
+            return page("", List.of(), query.after(), query.most());
+        }
+        String machine = query.machine().get();
+        boolean pastIts =
+                query.after().filter(last -> !last.machine().equals(machine)).isPresent();
+        List<RunFacts> runs = new ArrayList<>(
+                pastIts ? List.of() : page("AND machine = ? ", List.of(machine), query.after(), query.most()));
+        if (runs.size() < query.most()) {
+            Optional<RunFacts> after = pastIts ? query.after() : Optional.empty();
+            runs.addAll(page("AND machine <> ? ", List.of(machine), after, query.most() - runs.size()));
+        }
+        return runs;
+    }
+
+    private List<RunFacts> page(String which, List<String> of, Optional<RunFacts> after, int most) throws SQLException {
+        StringBuilder sql = new StringBuilder(DrawnRows.RUN)
+                .append("FROM drawn_run r WHERE closed = ? ")
+                .append(which);
+        List<Object> values = new ArrayList<>(List.of(query.closed()));
+        values.addAll(of);
+        after.ifPresent(last -> {
+            sql.append("AND last < ? ");
+            values.add(last.last());
+        });
+        for (String word : query.words().strip().split("\\s+")) {
+            if (!word.isEmpty()) {
+                sql.append(
+                        "AND part || char(10) || serial || char(10) || lot || char(10) || people LIKE ? ESCAPE '\\' ");
+                values.add("%" + word.replaceAll("[\\\\%_]", "\\\\$0") + "%");
+            }
+        }
+        values.add(most);
+        return statements.all(sql.append("ORDER BY last DESC LIMIT ?").toString(), values, DrawnRows::run);
+    }
+}

@@ -1,0 +1,168 @@
+package org.tenthwise.app.store.sqlite;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.NameUse;
+import org.tenthwise.app.history.Plans;
+import org.tenthwise.app.history.ReadingQuery;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.RunQuery;
+import org.tenthwise.app.history.RunSummary;
+import org.tenthwise.app.store.EntryText;
+import org.tenthwise.app.store.UnreadableEntry;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
+
+/** Reads the drawn tables. */
+final class SqliteHistory implements History {
+
+    private final Question.Answering store;
+    private final Plans plans;
+
+    /** @param store its connections have the drawn tables, up to date */
+    SqliteHistory(Question.Answering store, Plans plans) {
+        this.store = store;
+        this.plans = plans;
+    }
+
+    @Override
+    public List<RunSummary> runs(RunQuery query) {
+        return ask(statements -> {
+            List<RunSummary> page = new ArrayList<>();
+            for (RunFacts run : new RunPage(statements, query).runs()) {
+                page.add(summary(statements, run));
+            }
+            return page;
+        });
+    }
+
+    private RunSummary summary(Statements statements, RunFacts run) throws SQLException {
+        Optional<Plan> plan = run.stand().isEmpty()
+                ? Optional.empty()
+                : plans.of(run.planHash(), () -> planText(statements, run.begun()));
+        return new RunSummary(
+                run,
+                plan,
+                statements.all(
+                        DrawnRows.STEP + "FROM drawn_characteristic c WHERE c.run = ? ORDER BY c.place",
+                        List.of(run.begun()),
+                        DrawnRows::step));
+    }
+
+    private static String planText(Statements statements, long begun) {
+        try {
+            byte[] body = statements
+                    .all("SELECT body FROM ledger WHERE seq = ?", List.of(begun), row -> row.getString(1)
+                            .getBytes(UTF_8))
+                    .get(0);
+            return ((Event.Begun) EntryText.read(begun, body).event()).plan().text();
+        } catch (SQLException | UnreadableEntry e) {
+            throw new IllegalStateException("Entry %d was drawn from and cannot be read".formatted(begun), e);
+        }
+    }
+
+    @Override
+    public Optional<RunFacts> last() {
+        return first("ORDER BY last DESC LIMIT 1", List.of());
+    }
+
+    @Override
+    public boolean isTaken(String run) {
+        return run.equals(Entry.SHOP) || first("WHERE run = ?", List.of(run)).isPresent();
+    }
+
+    @Override
+    public List<RunFacts> runsOf(PartId part, String serial) {
+        return found(
+                "WHERE part = ? AND revision = ? AND serial = ? ORDER BY begun",
+                List.of(part.number(), part.revision(), serial.strip()));
+    }
+
+    @Override
+    public Optional<RunFacts> withOtherText(Plan plan) {
+        return first(
+                "WHERE part = ? AND revision = ? AND issue = ? AND plan <> ? ORDER BY begun DESC LIMIT 1",
+                List.of(
+                        plan.part().number(),
+                        plan.part().revision(),
+                        plan.issue(),
+                        plan.source().sha256()));
+    }
+
+    @Override
+    public List<String> names(NameUse.Kind kind, String of) {
+        return texts(
+                """
+                SELECT n.name FROM drawn_name n JOIN drawn_run r ON r.begun = n.run
+                WHERE n.what = ? AND n."of" = ? ORDER BY r.last DESC, n.place
+                """,
+                List.of(kind, of));
+    }
+
+    @Override
+    public List<String> runsWith(GaugeKind kind, String mark) {
+        return texts(
+                """
+                SELECT run FROM drawn_run WHERE begun IN (SELECT run FROM drawn_gauge WHERE kind = ? AND gauge = ?)
+                ORDER BY begun
+                """,
+                List.of(kind.key(), mark));
+    }
+
+    @Override
+    public List<String> runsSetOn(String reference) {
+        return texts(
+                """
+                SELECT run FROM drawn_run WHERE begun IN (SELECT run FROM drawn_gauge WHERE reference = ?)
+                ORDER BY begun
+                """,
+                List.of(reference));
+    }
+
+    @Override
+    public void readings(ReadingQuery query, Row each) {
+        ask(statements -> {
+            new ReadingRows(statements, query).each(each);
+            return each;
+        });
+    }
+
+    @Override
+    public Optional<Plan> plan(PlanSource source) {
+        return plans.of(source);
+    }
+
+    /** Something asked in prepared statements. */
+    private interface Asked<T> {
+        T of(Statements statements) throws SQLException;
+    }
+
+    private <T> T ask(Asked<T> asked) {
+        return store.answer(connection -> {
+            try (Statements statements = new Statements(connection)) {
+                return asked.of(statements);
+            }
+        });
+    }
+
+    private List<String> texts(String sql, List<?> values) {
+        return ask(statements -> statements.all(sql, values, row -> row.getString(1)));
+    }
+
+    private List<RunFacts> found(String which, List<?> values) {
+        return ask(statements -> statements.all(DrawnRows.RUN + "FROM drawn_run r " + which, values, DrawnRows::run));
+    }
+
+    private Optional<RunFacts> first(String which, List<?> values) {
+        return found(which, values).stream().findFirst();
+    }
+}

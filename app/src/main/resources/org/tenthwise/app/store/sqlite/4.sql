@@ -1,0 +1,2 @@
+-- From here on tables drawn from the ledger stand beside it in the store, which releases that know step 3 alone take for
+-- foreign. They are made by drawn.sql and are made anew whenever their form changes.

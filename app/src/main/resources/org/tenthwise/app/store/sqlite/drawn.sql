@@ -1,0 +1,100 @@
+-- What is drawn from the ledger for lists, suggestions and a history: written with the entries it comes from and never
+-- otherwise, no part of the chain, and made anew from the entries wherever its form is another. A change here is a new
+-- form: raise the number in DrawnTables.
+CREATE TABLE drawn_form (
+    form INTEGER NOT NULL,
+    seq  INTEGER NOT NULL,
+    hash TEXT NOT NULL
+) STRICT;
+
+CREATE TABLE drawn_run (
+    begun      INTEGER PRIMARY KEY,
+    run        TEXT NOT NULL UNIQUE,
+    part       TEXT NOT NULL,
+    revision   TEXT NOT NULL,
+    serial     TEXT NOT NULL,
+    lot        TEXT NOT NULL,
+    machine    TEXT NOT NULL,
+    plan       TEXT NOT NULL,
+    begun_at   TEXT NOT NULL,
+    "by"       TEXT NOT NULL,
+    people     TEXT NOT NULL,
+    last       INTEGER NOT NULL,
+    last_at    TEXT NOT NULL,
+    issue      TEXT,
+    in_hand    INTEGER,
+    outcome    TEXT,
+    concessions INTEGER,
+    contested  INTEGER,
+    closed     INTEGER NOT NULL,
+    closed_by  TEXT,
+    closed_as  TEXT
+) STRICT;
+
+CREATE INDEX drawn_run_by_machine ON drawn_run (closed, machine, last);
+CREATE INDEX drawn_run_by_state ON drawn_run (closed, last);
+CREATE INDEX drawn_run_by_part ON drawn_run (part, revision, serial);
+
+CREATE TABLE drawn_characteristic (
+    run         INTEGER NOT NULL,
+    step        INTEGER NOT NULL,
+    place       INTEGER NOT NULL,
+    name        TEXT NOT NULL,
+    class       TEXT NOT NULL,
+    lower       TEXT,
+    upper       TEXT,
+    unit        TEXT,
+    places      INTEGER NOT NULL,
+    verdict     TEXT NOT NULL,
+    distance    TEXT,
+    "limit"     TEXT,
+    inside      INTEGER,
+    value       TEXT,
+    disposition TEXT,
+    signed_by   TEXT,
+    "by"        TEXT,
+    at          TEXT,
+    PRIMARY KEY (run, step)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE drawn_reading (
+    seq     INTEGER PRIMARY KEY,
+    run     INTEGER NOT NULL,
+    step    INTEGER NOT NULL,
+    pass    INTEGER NOT NULL,
+    place   TEXT NOT NULL,
+    repeat  INTEGER NOT NULL,
+    figure  TEXT NOT NULL,
+    unit    TEXT NOT NULL,
+    value   TEXT,
+    verdict TEXT,
+    kind    TEXT,
+    gauge   TEXT,
+    "by"    TEXT NOT NULL,
+    at      TEXT NOT NULL,
+    struck  TEXT
+) STRICT;
+
+CREATE INDEX drawn_reading_of_step ON drawn_reading (run, step);
+
+CREATE TABLE drawn_gauge (
+    seq       INTEGER PRIMARY KEY,
+    run       INTEGER NOT NULL,
+    step      INTEGER NOT NULL,
+    kind      TEXT NOT NULL,
+    gauge     TEXT NOT NULL,
+    reference TEXT
+) STRICT;
+
+CREATE INDEX drawn_gauge_by_mark ON drawn_gauge (kind, gauge, run);
+CREATE INDEX drawn_gauge_by_reference ON drawn_gauge (reference, run);
+
+-- People, machines, lots and gauges by name, each with the run last worked on that has it.
+CREATE TABLE drawn_name (
+    what  TEXT NOT NULL,
+    "of"  TEXT NOT NULL,
+    name  TEXT NOT NULL,
+    run   INTEGER NOT NULL,
+    place INTEGER NOT NULL,
+    PRIMARY KEY (what, "of", name)
+) STRICT, WITHOUT ROWID;

@@ -1,0 +1,148 @@
+package org.tenthwise.app.history;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.PartId;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanSource;
+
+/** The plainest history there can be: every question reads every entry. What is kept in tables must answer alike. */
+public final class ReadFromEntries implements History {
+
+    private final KeptEntries kept;
+    private final Plans plans = new Plans();
+    private final RunDigests digests = new RunDigests(plans);
+
+    public ReadFromEntries(KeptEntries kept) {
+        this.kept = kept;
+    }
+
+    private Stream<RunDigest> all() {
+        return kept.runs().stream().flatMap(run -> digests.of(kept.entries(run), Optional.empty()).stream());
+    }
+
+    private Stream<RunDigest> latestFirst() {
+        return all().sorted(
+                        Comparator.comparing((RunDigest digest) -> digest.run().last())
+                                .reversed());
+    }
+
+    @Override
+    public List<RunSummary> runs(RunQuery query) {
+        List<RunDigest> listed = latestFirst()
+                .filter(digest -> digest.run().closed() == query.closed())
+                .filter(digest ->
+                        Stream.of(query.words().strip().split("\\s+")).allMatch(word -> isIn(digest.run(), word)))
+                .toList();
+        List<RunDigest> ordered = Stream.concat(
+                        listed.stream().filter(digest -> isFirst(digest.run(), query)),
+                        listed.stream().filter(digest -> !isFirst(digest.run(), query)))
+                .toList();
+        int behind = query.after()
+                .map(last -> 1
+                        + ordered.stream()
+                                .map(digest -> digest.run().begun())
+                                .toList()
+                                .indexOf(last.begun()))
+                .orElse(0);
+        return ordered.stream()
+                .skip(behind)
+                .limit(query.most())
+                .map(digest -> new RunSummary(
+                        digest.run(),
+                        digest.run().stand().isEmpty()
+                                ? Optional.empty()
+                                : plans.of(
+                                        kept.entries(digest.run().id()).get(0).event()
+                                                        instanceof org.tenthwise.model.run.Event.Begun begun
+                                                ? begun.plan()
+                                                : new PlanSource("", "")),
+                        digest.steps().stream().map(RunDigest.OfStep::step).toList()))
+                .toList();
+    }
+
+    private static boolean isFirst(RunFacts run, RunQuery query) {
+        return query.machine().filter(run.machine()::equals).isPresent();
+    }
+
+    private static boolean isIn(RunFacts run, String word) {
+        return Stream.concat(Stream.of(run.part(), run.serial(), run.lot()), run.people().stream())
+                .anyMatch(text -> text.toLowerCase().contains(word.toLowerCase()));
+    }
+
+    @Override
+    public Optional<RunFacts> last() {
+        return latestFirst().map(RunDigest::run).findFirst();
+    }
+
+    @Override
+    public boolean isTaken(String run) {
+        return run.equals("shop") || kept.runs().contains(run);
+    }
+
+    @Override
+    public List<RunFacts> runsOf(PartId part, String serial) {
+        return all().map(RunDigest::run)
+                .filter(run -> run.part().equals(part.number())
+                        && run.revision().equals(part.revision())
+                        && run.serial().equals(serial.strip()))
+                .toList();
+    }
+
+    @Override
+    public Optional<RunFacts> withOtherText(Plan plan) {
+        return all().map(RunDigest::run)
+                .filter(run -> run.part().equals(plan.part().number())
+                        && run.revision().equals(plan.part().revision())
+                        && run.stand()
+                                .filter(stand -> stand.issue().equals(plan.issue()))
+                                .isPresent()
+                        && !run.planHash().equals(plan.source().sha256()))
+                .reduce((earlier, later) -> later);
+    }
+
+    @Override
+    public List<String> names(NameUse.Kind kind, String of) {
+        return latestFirst()
+                .flatMap(digest -> digest.names().stream())
+                .filter(name -> name.kind() == kind && name.of().equals(of))
+                .map(NameUse::name)
+                .distinct()
+                .toList();
+    }
+
+    @Override
+    public List<String> runsWith(GaugeKind kind, String mark) {
+        return all().filter(digest -> digest.gauges().stream()
+                        .anyMatch(gauge -> gauge.kind() == kind && gauge.mark().equals(mark)))
+                .map(digest -> digest.run().id())
+                .toList();
+    }
+
+    @Override
+    public List<String> runsSetOn(String reference) {
+        return all().filter(digest -> digest.gauges().stream()
+                        .anyMatch(gauge -> gauge.reference().equals(Optional.of(reference))))
+                .map(digest -> digest.run().id())
+                .toList();
+    }
+
+    @Override
+    public void readings(ReadingQuery query, Row each) {
+        all().forEach(digest -> digest.steps().forEach(step -> {
+            if (step.readings().isEmpty() && step.step().found().isPresent()) {
+                each.take(digest.run(), step.step(), Optional.empty());
+            }
+            step.readings().forEach(reading -> each.take(digest.run(), step.step(), Optional.of(reading)));
+        }));
+    }
+
+    @Override
+    public Optional<Plan> plan(PlanSource source) {
+        return plans.of(source);
+    }
+}
