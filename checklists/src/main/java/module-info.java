@@ -6,6 +6,9 @@ module org.tenthwise.checklists {
     requires com.fasterxml.jackson.dataformat.toml;
     requires org.tomlj;
 
+    provides org.tenthwise.model.words.Vocabulary with
+            org.tenthwise.checklists.rules.ChecklistVocabulary;
+
     exports org.tenthwise.checklists.rules;
     exports org.tenthwise.checklists.catalogue;
     exports org.tenthwise.checklists.materials;

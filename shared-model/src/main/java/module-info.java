@@ -1,7 +1,14 @@
 /** Sizes, limits, plans, what was done in a run, the sums and the verdicts. Pure: no screen, no SQL, no files. */
 module org.tenthwise.model {
     requires org.apache.commons.statistics.distribution;
+    requires com.ibm.icu;
 
+    uses org.tenthwise.model.words.Vocabulary;
+
+    provides org.tenthwise.model.words.Vocabulary with
+            org.tenthwise.model.words.ModelVocabulary;
+
+    exports org.tenthwise.model.words;
     exports org.tenthwise.model.quantity;
     exports org.tenthwise.model.tolerance;
     exports org.tenthwise.model.gauge;

@@ -8,10 +8,10 @@ import org.tenthwise.app.session.Background;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.unopened.UnopenedScreen;
+import org.tenthwise.model.words.Words;
 
 /**
  * The client while its window is open: first the store, then the screens; why there is no store where it cannot be

@@ -17,7 +17,6 @@ import org.tenthwise.app.device.Windowing;
 import org.tenthwise.app.export.RecordName;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.Look;
@@ -29,6 +28,7 @@ import org.tenthwise.checklists.rules.SampleReader;
 import org.tenthwise.checklists.rules.SampleReading;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.words.Words;
 
 /** The client in a window, or, for a walk by itself, in one nobody sees. */
 final class DesktopClient implements Client {

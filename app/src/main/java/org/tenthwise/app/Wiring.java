@@ -23,13 +23,13 @@ import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.sums.handbook.Handbook;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.Screens;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.record.Handout;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.catalogue.PlanFolder;
 import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.model.words.Words;
 
 /** Puts the program together. The only class that knows every other. */
 final class Wiring {

@@ -6,9 +6,9 @@ import java.util.Optional;
 import org.tenthwise.app.picture.SizePicture;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.text.Figures;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Words;
 
 /** Puts the figures of an answer into the figures and words a person reads. */
 public final class AnswerFormat {

@@ -8,7 +8,7 @@ import org.tenthwise.app.sums.Problem;
 import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 /** The sums of the bench, worked out by the sums of the shop. */
 public final class Bench {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 /** Writes a bench sum down as one note: what was asked, its figures, what came of it, and the source. */
 public final class BenchNote {

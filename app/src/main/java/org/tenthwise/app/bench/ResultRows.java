@@ -9,9 +9,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumResult.OutputValue;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Words;
 
 /** Reads the results of an answer out, each with its name of the trade and its unit. */
 public final class ResultRows {

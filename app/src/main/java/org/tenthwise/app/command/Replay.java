@@ -12,7 +12,6 @@ import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.text.Objections;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.gauge.ReadingDirection;
@@ -22,6 +21,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Words;
 
 /**
  * Does in a run what a readings file says, by the same verbs the screens use. What a step that a hold point keeps shut

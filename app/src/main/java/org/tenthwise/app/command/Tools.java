@@ -4,8 +4,8 @@ import java.time.Clock;
 import java.util.List;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.sums.Sums;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.model.words.Words;
 
 /**
  * What the commands work with.

@@ -7,10 +7,10 @@ import java.util.stream.Stream;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.CutsTold;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.words.Words;
 
 /**
  * A sheet in lines of text: number, name, value, verdict and distance of every characteristic, in columns; behind them

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.Scene;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.sign.SignViewModel;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.gauge.Gauge;
@@ -19,6 +18,7 @@ import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Words;
 
 /**
  * Walks a part from the first screen to the last: begins a run, takes every reading and answer of a readings file,

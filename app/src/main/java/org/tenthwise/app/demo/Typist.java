@@ -1,6 +1,6 @@
 package org.tenthwise.app.demo;
 
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 /** Types on the keys of the screen: figures on the pad, words on the letters. */
 final class Typist {

@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Place;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Words;
 
 /** Turns the readings of a characteristic, and the cuts before them, into columns of a strip. */
 final class ColumnsPictureFactory {

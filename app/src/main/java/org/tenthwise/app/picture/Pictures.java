@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.StepFigures;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.quantity.Length;
@@ -22,6 +21,7 @@ import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /** The picture that belongs to a characteristic, made from what was found about it. */
 public final class Pictures {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.tenthwise.app.text.StepFigures;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.compute.fit.Clearance;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
@@ -18,6 +17,7 @@ import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.tolerance.Limit;
 import org.tenthwise.model.verdict.Verdict;
+import org.tenthwise.model.words.Words;
 
 /** Turns what was found about a plug in its bore into its picture. */
 final class PlugPictureFactory {

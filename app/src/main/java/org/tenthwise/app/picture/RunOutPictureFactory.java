@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.compute.roundness.Move;
@@ -20,6 +19,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.words.Words;
 
 /** Turns what was found about a run-out into its picture. */
 final class RunOutPictureFactory {

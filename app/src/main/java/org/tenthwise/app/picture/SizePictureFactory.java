@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.compute.cutting.EvenCut;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Clamping;
@@ -20,6 +19,7 @@ import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.tolerance.Limit;
+import org.tenthwise.model.words.Words;
 
 /** Turns what was found about a size, and the cuts before it, into its picture. */
 final class SizePictureFactory {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Check;
@@ -23,6 +22,7 @@ import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.thread.ScrewThread;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Words;
 
 /** Turns what was found about a thread over wires into its picture. */
 final class WirePictureFactory {

@@ -11,6 +11,7 @@ import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Words;
 
 /** What to do next about a finding, in one or two short sentences; empty where there is nothing to do but go on. */
 public final class Advice {

@@ -13,6 +13,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Proposal;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.words.Words;
 
 /**
  * What to cut next, or why nothing is, in short sentences: one figure, as the register of the machine counts it, and

@@ -11,6 +11,7 @@ import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Words;
 
 /** What is missing of a pass that is cut on all the same: the same where it is signed for and in the record. */
 public final class CutOnTheseWords {

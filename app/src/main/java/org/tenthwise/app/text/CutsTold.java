@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.tenthwise.model.plan.Register;
 import org.tenthwise.model.record.CutSoFar;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.words.Words;
 
 /**
  * What the cuts so far were to take off and took off, a sentence each. One counted in radii says so: the sizes beside

@@ -11,6 +11,7 @@ import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Words;
 
 /**
  * The gauge of a step in one line: which one it is, which way its number goes, what it was set on and what it read

@@ -12,6 +12,7 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.TemperatureEffect;
+import org.tenthwise.model.words.Words;
 
 /**
  * What there is to say about temperature: whether it matters, what is missing, what was corrected and on what figures.

@@ -8,6 +8,7 @@ import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.compute.roundness.JawMoves;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Slot;
+import org.tenthwise.model.words.Words;
 
 /**
  * The places round a turn as someone at the chuck sees them: by the jaw under the needle, or by a mark on the work

@@ -1,6 +1,7 @@
 package org.tenthwise.app.text;
 
 import org.tenthwise.app.session.Objection;
+import org.tenthwise.model.words.Words;
 
 /** Why something typed was not taken, as a sentence. */
 public final class Objections {

@@ -10,6 +10,7 @@ import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Signature;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /** How a record is called: what the characteristics come to, and beside it who signed for what. */
 public final class OutcomeWords {

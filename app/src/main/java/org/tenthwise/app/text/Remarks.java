@@ -19,6 +19,7 @@ import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.record.TemperatureEffect;
 import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.words.Words;
 
 /**
  * What else there is to say about a finding: how the readings were combined, the form they show, what contradicts what.

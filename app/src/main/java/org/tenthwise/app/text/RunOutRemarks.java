@@ -10,6 +10,7 @@ import org.tenthwise.model.compute.roundness.Eccentricity;
 import org.tenthwise.model.compute.roundness.ShiftAndTilt;
 import org.tenthwise.model.compute.roundness.TruingUp;
 import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.words.Words;
 
 /**
  * What else there is to say about a run-out: how far off centre the work stands and to which side, how it leans, and

@@ -25,6 +25,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /**
  * Findings in words: the verdict, its distance, the value, and how a whole sheet is called. The same on the screen, in

@@ -11,6 +11,7 @@ import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.record.Measured;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /**
  * How the part is read: held or let go, square across or askew, to the point of a drill or not, and what that took off.

@@ -12,6 +12,7 @@ import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.AtSection;
 import org.tenthwise.model.record.RunOutFinding;
+import org.tenthwise.model.words.Words;
 
 /** What to do about work that runs out over its limit, sentence by sentence in the order of the hand. */
 final class TruingAdvice {

@@ -12,7 +12,6 @@ import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.text.GaugeWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.about.AboutFacts;
 import org.tenthwise.app.ui.about.AboutView;
 import org.tenthwise.app.ui.about.AboutViewModel;
@@ -40,8 +39,8 @@ import org.tenthwise.app.ui.reference.ReferenceViewModel;
 import org.tenthwise.app.ui.run.RunScreen;
 import org.tenthwise.app.ui.run.RunViewModel;
 import org.tenthwise.app.ui.shell.LedgerTasks;
-import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.sign.SignView;
@@ -54,6 +53,7 @@ import org.tenthwise.app.ui.words.WordsViewModel;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.words.Words;
 
 /**
  * Builds every screen by hand and lays it on the shell. The home screen lies undermost; a run and a record lie on it,
@@ -125,7 +125,7 @@ public final class Screens implements Navigator {
             new GaugeWords(words)
                     .withdrawnLast(state.sheet().run())
                     .ifPresent(said ->
-                            tell(Message.plain(words.say("run.withdrawn"), said, words.say("shell.understood"))));
+                            tell(Notice.plain(words.say("run.withdrawn"), said, words.say("shell.understood"))));
         });
     }
 
@@ -229,7 +229,7 @@ public final class Screens implements Navigator {
     }
 
     @Override
-    public void tell(Message message) {
+    public void tell(Notice message) {
         shell.tell(message);
     }
 

@@ -20,8 +20,8 @@ import org.tenthwise.app.sums.gauge.GaugeSums;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.sums.temperature.TemperatureSums;
 import org.tenthwise.app.sums.thread.ThreadSums;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Words;
 
 /** What the bench asks, against the sums it asks. */
 class BenchTest {

@@ -21,7 +21,7 @@ import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.Sample;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 class ExportRecordTest {
 

@@ -22,8 +22,8 @@ import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.sums.handbook.Handbook;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.rules.PlanReader;
+import org.tenthwise.model.words.Words;
 import picocli.CommandLine;
 
 /**

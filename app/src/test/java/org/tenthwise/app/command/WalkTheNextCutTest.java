@@ -15,12 +15,12 @@ import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.text.Advice;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Words;
 
 /**
  * What a walk says of the next cut and the ones before, and what it takes of a machine: an invented bush, bored in one

@@ -14,7 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.ResourceBundle;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -29,12 +29,14 @@ import org.junit.jupiter.api.TestInstance;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WordsInUseTest {
 
-    private static final Path SOURCES = Path.of("src/main/java/org/tenthwise/app");
+    private static final List<Path> SOURCES = Stream.of("shared-model", "checklists", "app")
+            .map(module -> Path.of("..", module, "src/main/java"))
+            .toList();
     private static final Pattern LITERAL = Pattern.compile("\"(\\.?[a-z0-9]+(?:[.-][a-z0-9]+)*\\.?)\"");
-    private static final Pattern SAID = Pattern.compile("\\b(?:say|key)\\(\\s*\"([^\"]+)\"");
+    private static final Pattern SAID = Pattern.compile("\\b(?:say|key|Message\\.of|new Refused)\\(\\s*\"([^\"]+)\"");
 
-    private final ResourceBundle bundle = ResourceBundle.getBundle("org.tenthwise.app.text.words", Locale.ROOT);
-    private final Set<String> keys = new TreeSet<>(bundle.keySet());
+    private final Map<String, String> texts = Bundles.english();
+    private final Set<String> keys = texts.keySet();
     private final String sources = sources();
     private final Set<String> values = enumValues();
 
@@ -56,8 +58,7 @@ class WordsInUseTest {
     @Test
     void noTextIsEmpty() {
         assertEquals(
-                List.of(),
-                keys.stream().filter(key -> bundle.getString(key).isBlank()).toList());
+                List.of(), keys.stream().filter(key -> texts.get(key).isBlank()).toList());
     }
 
     @Test
@@ -91,17 +92,19 @@ class WordsInUseTest {
     }
 
     private static String sources() {
-        try (Stream<Path> files = Files.walk(SOURCES)) {
-            StringBuilder all = new StringBuilder();
-            for (Path file : files.filter(path -> path.toString().endsWith(".java"))
-                    .sorted()
-                    .toList()) {
-                all.append(Files.readString(file));
+        StringBuilder all = new StringBuilder();
+        for (Path module : SOURCES) {
+            try (Stream<Path> files = Files.walk(module)) {
+                for (Path file : files.filter(path -> path.toString().endsWith(".java"))
+                        .sorted()
+                        .toList()) {
+                    all.append(Files.readString(file));
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
-            return all.toString();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
+        return all.toString();
     }
 
     /** The values of every enum of ours, as a key ends in them. */

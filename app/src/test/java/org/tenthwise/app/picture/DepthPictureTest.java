@@ -11,12 +11,12 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.record.SizeFinding;
+import org.tenthwise.model.words.Words;
 
 /** A depth is drawn down to a floor where the plan says that there is one, and nowhere else. */
 class DepthPictureTest {

@@ -11,11 +11,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.picture.Sheets;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.words.Words;
 
 /** Every line of the demo runs, passing and failing, has a picture that can be drawn everywhere one is shown. */
 class PicturesTest {

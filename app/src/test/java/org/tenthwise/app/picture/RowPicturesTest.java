@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.picture.Sheets;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 class RowPicturesTest {
 

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.text.RunOutAtHand;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.picture.Sheets;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.words.Words;
 
 /** What is drawn of a run-out as it stands: moves only while there is something to move, and only at what moves. */
 class RunOutPictureFactoryTest {

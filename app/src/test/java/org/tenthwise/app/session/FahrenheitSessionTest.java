@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.Heat;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.quantity.Degrees;
@@ -18,6 +17,7 @@ import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.record.SizeFinding;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /**
  * The bore of an invented bronze bush in inches, 9.0 in 1e-6 per °F, in a shop of 64 to 78 °F. The same in °C is 16.2

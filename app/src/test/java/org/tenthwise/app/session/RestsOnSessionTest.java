@@ -11,12 +11,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.Advice;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /** A bore of an invented bush and the plug that must fit it with drag, walked without a screen. Figures by hand. */
 class RestsOnSessionTest extends RunBegun {

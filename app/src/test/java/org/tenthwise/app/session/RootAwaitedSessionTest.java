@@ -10,9 +10,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.CutOnTheseWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /**
  * Wires on a thread whose root nobody measured yet may lie on it: no cut by what they read, unless someone signs for

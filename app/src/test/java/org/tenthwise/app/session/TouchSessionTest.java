@@ -13,12 +13,12 @@ import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.text.CutOnTheseWords;
 import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.TouchWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Question;
 import org.tenthwise.model.run.Event.PassBegun.Why;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /** The root of an invented stub Acme thread in inches, read across grooves, and a drilled hole read to its point. */
 class TouchSessionTest extends RunBegun {

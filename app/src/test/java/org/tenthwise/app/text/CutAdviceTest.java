@@ -40,6 +40,7 @@ import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
+import org.tenthwise.model.words.Words;
 
 /** What is said of the next cut. Every figure by hand from the limits and the sizes beside it. */
 class CutAdviceTest {

@@ -15,6 +15,7 @@ import org.tenthwise.model.plan.Holding;
 import org.tenthwise.model.plan.Section;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
+import org.tenthwise.model.words.Words;
 
 class JawWordsTest {
 

@@ -33,6 +33,7 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Words;
 
 /** What the screens, the record and the command line say about the screw carrier of the demo. Figures by hand. */
 class SayingsTest {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.model.plan.Holding;
+import org.tenthwise.model.words.Words;
 
 /**
  * What the hand is told about work that runs out, word for word. Figures by hand: half the difference of opposite

@@ -27,13 +27,13 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.LookStore;
 import org.tenthwise.app.ui.theme.Theme;
+import org.tenthwise.model.words.Words;
 
 /**
  * A test that shows screens without a display.

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
-import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 
@@ -15,14 +15,14 @@ import org.tenthwise.model.run.Entry;
 public class Ways implements Navigator {
 
     public final List<String> asked = new ArrayList<>();
-    public final List<Message> told = new ArrayList<>();
+    public final List<Notice> told = new ArrayList<>();
     /** Where a message is shown besides. */
-    public Consumer<Message> passedOn = message -> {};
+    public Consumer<Notice> passedOn = message -> {};
 
     /** Answers the message told last. */
     public void reply(String label) {
-        Message message = told.remove(told.size() - 1);
-        Optional<Message.MessageKey> reply =
+        Notice message = told.remove(told.size() - 1);
+        Optional<Notice.NoticeKey> reply =
                 message.replies().stream().filter(r -> r.label().equals(label)).findFirst();
         reply.orElseThrow(() -> new AssertionError(label + " is no reply to " + message))
                 .then()
@@ -125,7 +125,7 @@ public class Ways implements Navigator {
     }
 
     @Override
-    public void tell(Message message) {
+    public void tell(Notice message) {
         told.add(message);
         passedOn.accept(message);
     }

@@ -17,12 +17,12 @@ import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.sqlite.SqliteLedger;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.words.Words;
 
 /**
  * A shop with a ledger in a temporary file, opened anew for each test, runs of the demo parts, and a journey that notes

@@ -22,7 +22,7 @@ import org.apache.xmpbox.schema.PDFAIdentificationSchema;
 import org.apache.xmpbox.type.BadFieldValueException;
 import org.apache.xmpbox.xml.XmpSerializer;
 import org.tenthwise.app.export.Evidence;
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 /**
  * What makes a PDF an archival one besides embedded lettering: the colour space named and brought along, and the same

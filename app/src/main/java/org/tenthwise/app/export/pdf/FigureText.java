@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.StepFigures;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Step;
@@ -20,6 +19,7 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.verdict.Verdict;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /** The figures and short words of one characteristic as the table has room for them. */
 final class FigureText {

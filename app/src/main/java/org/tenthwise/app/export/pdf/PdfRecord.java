@@ -12,7 +12,7 @@ import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.TextMetrics;
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 /** The record to print and to file: PDF/A-2b (ISO 19005-2), A4. */
 public final class PdfRecord implements RecordFormat {

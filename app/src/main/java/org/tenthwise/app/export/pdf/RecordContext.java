@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
@@ -15,6 +14,7 @@ import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Words;
 
 /** What the sections of a record are written from, and in which words. */
 final class RecordContext {

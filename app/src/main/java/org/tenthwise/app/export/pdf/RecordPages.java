@@ -3,7 +3,7 @@ package org.tenthwise.app.export.pdf;
 import java.util.List;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.picture.TextMetrics;
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 /** The record laid out page by page, before it is a file. */
 final class RecordPages {

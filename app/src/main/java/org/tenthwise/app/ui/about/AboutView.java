@@ -8,7 +8,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Subscription;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
@@ -16,6 +15,7 @@ import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
+import org.tenthwise.model.words.Words;
 
 /** The cautions on the one side, the program on the other, both a page at a time. */
 public final class AboutView extends BorderPane implements Screen {

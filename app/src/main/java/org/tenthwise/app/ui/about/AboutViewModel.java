@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.rules.PlanProblem;
+import org.tenthwise.model.words.Words;
 
 /** What there is to say about the program, and which plan files it does not use. */
 public final class AboutViewModel {

@@ -9,12 +9,12 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.OutlinePicture;
 import org.tenthwise.app.picture.Role;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.FormView;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.words.Words;
 
 /** The form to begin a run, beside the part it is for. */
 public final class BeginView extends FormView {

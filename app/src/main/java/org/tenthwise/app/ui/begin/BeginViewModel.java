@@ -8,15 +8,15 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSummary;
 import org.tenthwise.app.session.Runs;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.LedgerTasks;
-import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Words;
 
 /** What is asked before a run of a plan begins. Machine and person begin with those of the run last worked on. */
 public final class BeginViewModel {
@@ -146,7 +146,7 @@ public final class BeginViewModel {
 
     private void begin() {
         withOtherText.ifPresentOrElse(
-                run -> journey.tell(new Message(
+                run -> journey.tell(new Notice(
                         words.say("begin.other-text.title"),
                         words.say(
                                 "begin.other-text",
@@ -155,20 +155,20 @@ public final class BeginViewModel {
                                 plan.part().revision(),
                                 plan.issue()),
                         List.of(
-                                new Message.MessageKey(words.say("begin.other-text.go-on"), this::beginOrGoOn),
-                                new Message.MessageKey(words.say("begin.other-text.leave"), () -> {})))),
+                                new Notice.NoticeKey(words.say("begin.other-text.go-on"), this::beginOrGoOn),
+                                new Notice.NoticeKey(words.say("begin.other-text.leave"), () -> {})))),
                 this::beginOrGoOn);
     }
 
     private void beginOrGoOn() {
         begunAlready()
                 .ifPresentOrElse(
-                        run -> journey.tell(new Message(
+                        run -> journey.tell(new Notice(
                                 words.say("begin.already.title", serial.reads()),
                                 notice.get() + " " + words.say("begin.already.ask"),
                                 List.of(
-                                        new Message.MessageKey(words.say("begin.anew"), this::beginAnew),
-                                        new Message.MessageKey(words.say("begin.go-on"), () -> goOn(run))))),
+                                        new Notice.NoticeKey(words.say("begin.anew"), this::beginAnew),
+                                        new Notice.NoticeKey(words.say("begin.go-on"), () -> goOn(run))))),
                         this::beginAnew);
     }
 

@@ -11,13 +11,13 @@ import org.tenthwise.app.bench.FormField;
 import org.tenthwise.app.bench.FormValues;
 import org.tenthwise.app.bench.ResultRows;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
 import org.tenthwise.app.ui.bench.BenchFormState.Found;
 import org.tenthwise.app.ui.bench.BenchFormState.Hand;
 import org.tenthwise.app.ui.bench.BenchFormState.KeyShown;
 import org.tenthwise.app.ui.bench.BenchFormState.Option;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Words;
 
 /** Puts a bench sum as it is filled in into the words of its form. */
 final class BenchFormPresenter {

@@ -11,12 +11,12 @@ import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.bench.BenchSign;
 import org.tenthwise.app.picture.Role;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.BenchViewModel.Tile;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.words.Words;
 
 /** The sums of the bench, a large key each with its sign, its name and what it is for. */
 final class BenchTiles extends GridPane {

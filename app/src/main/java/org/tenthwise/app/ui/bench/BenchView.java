@@ -7,13 +7,13 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.util.Subscription;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.words.Words;
 
 /** The bench: the list of sums, or the one in hand. */
 public final class BenchView extends BorderPane implements Screen {

@@ -12,10 +12,10 @@ import org.tenthwise.app.bench.FormValues;
 import org.tenthwise.app.bench.Prefill;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.model.words.Words;
 
 /** The bench: which sum is in hand, or the list of them. A sum left keeps its figures as long as the bench is open. */
 public final class BenchViewModel implements Typing {

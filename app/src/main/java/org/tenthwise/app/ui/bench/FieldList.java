@@ -9,10 +9,10 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.BenchFormState.FieldShown;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.model.words.Words;
 
 /** What a bench sum asks for, a key each with its name and what is filled in; pages where there is little room. */
 final class FieldList extends StackPane {

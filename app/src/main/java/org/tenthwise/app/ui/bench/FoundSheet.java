@@ -12,12 +12,12 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.bench.ResultRows;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.BenchFormState.Found;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.words.Words;
 
 /**
  * What comes of a bench sum: its formula, the picture drawn from the numbers, the headline, every other result, notes

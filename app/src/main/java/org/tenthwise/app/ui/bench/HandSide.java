@@ -10,7 +10,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.BenchFormState.Hand;
 import org.tenthwise.app.ui.bench.BenchFormState.KeyShown;
 import org.tenthwise.app.ui.bench.BenchFormState.Option;
@@ -18,6 +17,7 @@ import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Keypad;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.keys.Readout;
+import org.tenthwise.model.words.Words;
 
 /**
  * What lies under the hand: the number pad with its readout, or keys to choose from; the key that leads on at the same

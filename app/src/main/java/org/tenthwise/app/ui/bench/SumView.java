@@ -9,11 +9,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.BenchFormState.KeyShown;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.words.Words;
 
 /**
  * The form of a bench sum, in the grid of the run: fields, what comes of them, the panel under the hand; upright with

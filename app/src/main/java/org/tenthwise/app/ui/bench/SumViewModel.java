@@ -15,11 +15,11 @@ import org.tenthwise.app.bench.BenchKind;
 import org.tenthwise.app.bench.BenchNote;
 import org.tenthwise.app.bench.FormField;
 import org.tenthwise.app.bench.FormValues;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.bench.BenchFormState.KeyShown;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.model.quantity.Unit;
+import org.tenthwise.model.words.Words;
 
 /**
  * The form of one bench sum: what is filled in, the field in hand, and what comes of it, worked out anew with every

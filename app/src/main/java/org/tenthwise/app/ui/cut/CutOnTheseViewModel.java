@@ -5,13 +5,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.CutOnTheseWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.model.words.Words;
 
 /** Why a cut is taken on what is read so far, with the places that nobody read before one's eyes. */
 public final class CutOnTheseViewModel {

@@ -2,7 +2,6 @@ package org.tenthwise.app.ui.cut;
 
 import java.util.List;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -11,6 +10,7 @@ import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Register;
+import org.tenthwise.model.words.Words;
 
 /** How the register of the machine counts, and what is usually aimed at on it; what stands so far is chosen already. */
 public final class MachineViewModel {

@@ -8,7 +8,6 @@ import org.tenthwise.app.session.Dispositions;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.Remarks;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -19,6 +18,7 @@ import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Words;
 
 /** What becomes of the step in hand, why, and who signs. */
 public final class DisposeViewModel {

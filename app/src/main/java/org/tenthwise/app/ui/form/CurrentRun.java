@@ -14,8 +14,8 @@ import org.tenthwise.app.session.RunSummary;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.store.CouldNotSave;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.model.words.Words;
 
 /** The run a form is about, as the ledger has it. */
 public final class CurrentRun {

@@ -14,13 +14,13 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.words.Words;
 
 /** A form under a heading: what it is about and its fields on the one side, the field in hand on the other. */
 public class FormView extends BorderPane implements Screen {

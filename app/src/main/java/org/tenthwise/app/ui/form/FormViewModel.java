@@ -12,8 +12,8 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Typing;
+import org.tenthwise.model.words.Words;
 
 /**
  * The fields of a form, the one in hand, and the one key that leads on.

@@ -6,11 +6,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Choice;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.LetterPad;
 import org.tenthwise.app.ui.keys.TextEntryViewModel;
+import org.tenthwise.model.words.Words;
 
 /**
  * Where one field is answered: ready answers, or a line and the letters; the key that leads on is at the lower right.

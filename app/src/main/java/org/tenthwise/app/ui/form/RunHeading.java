@@ -6,8 +6,8 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.shell.Heading;
+import org.tenthwise.model.words.Words;
 
 /** The heading line of a screen about one run: the way back, what the screen is for, and which run it is. */
 public final class RunHeading {

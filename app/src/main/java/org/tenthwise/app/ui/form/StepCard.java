@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /**
  * The step a form is about, in words.

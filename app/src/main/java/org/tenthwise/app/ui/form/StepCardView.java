@@ -14,9 +14,9 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.words.Words;
 
 /** Lays a step card out, a page at a time where there is little room; empty until the step is known. */
 public final class StepCardView extends StackPane {

@@ -5,13 +5,13 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tenthwise.app.session.RunSummary;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Words;
 
 /**
  * Ready answers for a form: what was written in the runs so far, the latest run first, and what the bundle has ready.

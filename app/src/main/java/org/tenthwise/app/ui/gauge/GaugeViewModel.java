@@ -3,13 +3,13 @@ package org.tenthwise.app.ui.gauge;
 import java.util.List;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.GaugeWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.model.words.Words;
 
 /** How the gauge of the step in hand is set, and what is to be done about it. */
 public final class GaugeViewModel {

@@ -3,7 +3,6 @@ package org.tenthwise.app.ui.gauge;
 import java.util.ArrayList;
 import java.util.List;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -11,6 +10,7 @@ import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Check;
+import org.tenthwise.model.words.Words;
 
 /** Which gauge the step in hand is measured with from now on. */
 public final class OtherGaugeViewModel {

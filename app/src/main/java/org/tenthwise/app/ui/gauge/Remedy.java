@@ -8,11 +8,11 @@ import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.GaugeWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Words;
 
 /** What can be done about the gauge of the step in hand. */
 sealed interface Remedy {

@@ -9,7 +9,6 @@ import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.session.Withdrawn;
 import org.tenthwise.app.text.GaugeWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -20,6 +19,7 @@ import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
+import org.tenthwise.model.words.Words;
 
 /**
  * Strikes out a setting that was wrong. What does not count any more is listed before, run by run and check by check.

@@ -12,12 +12,12 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.words.Words;
 
 /** The rows of the home screen: a run begun, a part to begin one on. */
 final class HomeRows {

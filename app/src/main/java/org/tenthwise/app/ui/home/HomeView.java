@@ -14,7 +14,6 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import javafx.util.Subscription;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.shell.Arrangement;
@@ -22,6 +21,7 @@ import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.words.Words;
 
 /** Runs begun on the one side, parts to begin one on beside or below them, the settings of the look at the foot. */
 public final class HomeView extends BorderPane implements Screen {

@@ -14,11 +14,11 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.tenthwise.app.session.RunSummary;
 import org.tenthwise.app.session.Runs;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.words.Words;
 
 /** Runs begun and parts to begin one on. Both are looked up anew each time the screen is shown. */
 public final class HomeViewModel {

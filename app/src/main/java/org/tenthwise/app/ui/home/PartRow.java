@@ -1,7 +1,7 @@
 package org.tenthwise.app.ui.home;
 
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.words.Words;
 
 /** A part to begin a run on, in words. */
 public record PartRow(Plan plan, String number, String name, String about, String checks) {

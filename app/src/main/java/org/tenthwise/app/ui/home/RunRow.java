@@ -5,7 +5,6 @@ import org.tenthwise.app.session.RunSummary;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
 import org.tenthwise.model.plan.Step;
@@ -13,6 +12,7 @@ import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /**
  * A run begun, in words.

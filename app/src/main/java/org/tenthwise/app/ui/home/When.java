@@ -5,7 +5,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 /** A moment as people say it: the hour today, yesterday, the day of the week within a week, otherwise the date. */
 record When(OffsetDateTime now, Words words) {

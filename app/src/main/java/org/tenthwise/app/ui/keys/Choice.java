@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 /**
  * Large rows to choose from, a page at a time. The chosen row has a thick accent line round it and says so.

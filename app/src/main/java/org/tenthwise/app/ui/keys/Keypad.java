@@ -3,8 +3,8 @@ package org.tenthwise.app.ui.keys;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.model.words.Words;
 
 /** The number pad: ten figures, point, sign, take-back, and beside that the commit key it is given. */
 public final class Keypad extends GridPane {

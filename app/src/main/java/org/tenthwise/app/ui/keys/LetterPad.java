@@ -6,8 +6,8 @@ import javafx.beans.binding.Bindings;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.RowConstraints;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.model.words.Words;
 
 /**
  * The letters of the screen: figures, letters, hyphen, slash, full stop, comma, space, shift, take-back, and the commit

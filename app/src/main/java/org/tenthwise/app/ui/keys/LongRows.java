@@ -9,8 +9,8 @@ import javafx.geometry.HPos;
 import javafx.geometry.Insets;
 import javafx.geometry.VPos;
 import javafx.scene.layout.Region;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.model.words.Words;
 
 /**
  * Rows of a list too long to be laid out whole, a page at a time: a row is made when it comes to be seen, and is as

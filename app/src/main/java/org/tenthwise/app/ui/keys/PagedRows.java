@@ -6,8 +6,8 @@ import javafx.geometry.Insets;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.model.words.Words;
 
 /**
  * Rows under one another, as many as there is room for, with two keys below for the rows before and after: nothing is

@@ -8,12 +8,12 @@ import java.util.stream.Stream;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.Pictures;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /**
  * A characteristic of the record.

@@ -15,7 +15,6 @@ import javafx.scene.layout.VBox;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.text.OutcomeWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
@@ -26,6 +25,7 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.shell.SidePart;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.words.Words;
 
 /** What the record says and the part on the one side, every characteristic on the other, the ways out at the foot. */
 public final class RecordView extends BorderPane implements Screen {

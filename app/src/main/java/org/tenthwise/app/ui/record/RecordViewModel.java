@@ -18,14 +18,14 @@ import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.shell.LedgerTasks;
-import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /** The record of one run, looked up anew each time it is shown, and what came of handing it out. */
 public final class RecordViewModel {
@@ -156,7 +156,7 @@ public final class RecordViewModel {
 
     private void written(Path file) {
         written.set(words.say("sheet.written", file));
-        journey.tell(Message.plain(words.say("sheet.written.title"), written.get(), words.say("shell.understood")));
+        journey.tell(Notice.plain(words.say("sheet.written.title"), written.get(), words.say("shell.understood")));
     }
 
     public void goOn() {

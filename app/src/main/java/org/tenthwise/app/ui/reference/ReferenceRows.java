@@ -11,8 +11,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.tenthwise.app.reference.Agreement;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.model.words.Words;
 
 /** The lines of a list of published cases as rows. */
 final class ReferenceRows {

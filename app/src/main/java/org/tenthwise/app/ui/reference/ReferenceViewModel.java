@@ -18,8 +18,8 @@ import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.SourceKind;
 import org.tenthwise.app.reference.Topic;
 import org.tenthwise.app.reference.TopicResult;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.model.words.Words;
 
 /** Which list of published cases is in hand, and what stands in it. The cases are run on the worker. */
 public final class ReferenceViewModel {

@@ -11,7 +11,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Keypad;
 import org.tenthwise.app.ui.keys.Readout;
@@ -19,6 +18,7 @@ import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.app.ui.run.RunScreenState.Commit;
 import org.tenthwise.app.ui.run.RunScreenState.Panel;
 import org.tenthwise.app.ui.run.RunScreenState.Reply;
+import org.tenthwise.model.words.Words;
 
 /**
  * What lies under the hand: the number pad with its readout, or a question with its answers; the commit key at the same

@@ -9,7 +9,6 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
 import org.tenthwise.app.text.StepFigures;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
 import org.tenthwise.app.ui.run.RunScreenState.Allowed;
 import org.tenthwise.app.ui.run.RunScreenState.Commit;
@@ -36,6 +35,7 @@ import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.WiresFinding;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /** Puts what the step in hand wants next into the words and keys that lie under the hand. */
 final class PromptPresenter {

@@ -6,10 +6,10 @@ import javafx.beans.binding.Bindings;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.run.RunScreenState.Allowed;
 import org.tenthwise.app.ui.run.RunScreenState.OtherWay;
+import org.tenthwise.model.words.Words;
 
 /** The lesser keys of the run, in two groups of rows: about the measuring, and about the record. */
 final class RunKeys {

@@ -16,7 +16,6 @@ import org.tenthwise.app.text.Remarks;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.app.text.TouchWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.run.RunScreenState.Found;
 import org.tenthwise.app.ui.run.RunScreenState.Heads;
 import org.tenthwise.app.ui.run.RunScreenState.Hold;
@@ -33,6 +32,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.tolerance.Limits;
 import org.tenthwise.model.tolerance.Origin;
+import org.tenthwise.model.words.Words;
 
 /** Puts a state of the run into the words the run screen shows. */
 final class RunPresenter {

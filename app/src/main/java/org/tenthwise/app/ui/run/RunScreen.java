@@ -12,7 +12,6 @@ import javafx.scene.layout.VBox;
 import javafx.util.Subscription;
 import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.VerdictMark;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.picture.PictureView;
@@ -23,6 +22,7 @@ import org.tenthwise.app.ui.shell.Screen;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /**
  * The run: heading, step list, the step in hand, the panel under the hand, lesser keys.

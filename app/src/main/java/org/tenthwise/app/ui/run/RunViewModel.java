@@ -13,7 +13,6 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.run.RunScreenState.Act;
@@ -24,6 +23,7 @@ import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.run.Event.PassBegun.Why;
+import org.tenthwise.model.words.Words;
 
 /**
  * The run in hand. Screen thread only; the session itself is used on the thread of the ledger, in the order of the

@@ -13,10 +13,10 @@ import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Objections;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.TypedFigure;
 import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.model.words.Words;
 
 /**
  * Figures on their way to the disk, each in its order, and what becomes of them. One that is not taken goes back to

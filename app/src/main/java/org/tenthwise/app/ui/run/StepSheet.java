@@ -14,11 +14,11 @@ import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.VerdictMark;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.run.RunScreenState.Found;
 import org.tenthwise.app.ui.run.RunScreenState.InHand;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.words.Words;
 
 /** The step in hand: what is checked, how, the drawn picture, the verdict and what to do next. */
 final class StepSheet extends VBox {

@@ -15,12 +15,12 @@ import org.tenthwise.app.session.Objection;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Objections;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.KeypadViewModel;
 import org.tenthwise.app.ui.keys.TypedFigure;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.model.words.Words;
 
 /**
  * Figures typed into the run, by fingers or by a gauge that sends as fast as it likes. Each with its Enter is an entry

@@ -2,9 +2,9 @@ package org.tenthwise.app.ui.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tenthwise.app.text.Words;
-import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.app.ui.shell.Notice;
+import org.tenthwise.model.words.Words;
 
 /** Tells of figures that were sent and not taken. */
 final class Untaken {
@@ -24,23 +24,23 @@ final class Untaken {
     }
 
     void tell(List<String> figures, String why) {
-        journey.tell(Message.plain(
+        journey.tell(Notice.plain(
                 words.say("run.untaken"),
                 words.say("run.untaken.line", why, String.join(", ", figures)),
                 words.say("shell.understood")));
     }
 
     void tellWhyNoSum(String why) {
-        journey.tell(Message.plain(words.say("run.no-sum"), why, words.say("shell.understood")));
+        journey.tell(Notice.plain(words.say("run.no-sum"), why, words.say("shell.understood")));
     }
 
     /** @param opens what is done where it is the first of the next check */
     void askWhetherItOpens(String figure, int here, int next, Runnable opens) {
-        journey.tell(new Message(
+        journey.tell(new Notice(
                 words.say("run.opens", next),
                 words.say("run.opens.line", figure, here, next),
                 List.of(
-                        new Message.MessageKey(words.say("run.opens.yes", next), opens),
-                        new Message.MessageKey(words.say("run.opens.no"), () -> {}))));
+                        new Notice.NoticeKey(words.say("run.opens.yes", next), opens),
+                        new Notice.NoticeKey(words.say("run.opens.no"), () -> {}))));
     }
 }

@@ -11,9 +11,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.theme.Icon;
+import org.tenthwise.model.words.Words;
 
 /**
  * The heading line of a screen: the way back, cells of name and value, and a key or two at the right. Where there is no

@@ -9,7 +9,7 @@ import org.tenthwise.app.session.State;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.text.Objections;
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 /** Sends work to the thread of the ledger. What could not be done is told as a message that stays until answered. */
 public final class LedgerTasks {
@@ -66,7 +66,7 @@ public final class LedgerTasks {
                 either);
     }
 
-    private Message message(Exception failure) {
+    private Notice message(Exception failure) {
         if (failure instanceof CouldNotSave) {
             return told("errand.not-saved", failure.getMessage());
         }
@@ -79,7 +79,7 @@ public final class LedgerTasks {
         return told("shell.trouble", words.say("shell.trouble.next"));
     }
 
-    private Message told(String title, String sentence) {
-        return Message.plain(words.say(title), sentence, words.say("shell.understood"));
+    private Notice told(String title, String sentence) {
+        return Notice.plain(words.say(title), sentence, words.say("shell.understood"));
     }
 }

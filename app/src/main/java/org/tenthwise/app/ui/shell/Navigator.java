@@ -74,5 +74,5 @@ public interface Navigator {
     void back();
 
     /** Lays a message over the screen in hand until it is answered. */
-    void tell(Message message);
+    void tell(Notice message);
 }

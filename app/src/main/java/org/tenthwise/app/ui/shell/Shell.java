@@ -9,9 +9,9 @@ import javafx.scene.control.ButtonBase;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.theme.Theme;
+import org.tenthwise.model.words.Words;
 
 /** The window's one scene. Screens lie on one another; the topmost is in hand. Screen thread only. */
 public final class Shell {
@@ -23,8 +23,8 @@ public final class Shell {
     private final ScaledPane pane = new ScaledPane(desk);
     private final Scene scene;
     private final Deque<Screen> screens = new ArrayDeque<>();
-    private final Deque<Message> waiting = new ArrayDeque<>();
-    private Optional<MessageSheet> told = Optional.empty();
+    private final Deque<Notice> waiting = new ArrayDeque<>();
+    private Optional<NoticeSheet> told = Optional.empty();
     /** Nothing is typed into a message; what a gauge sends meanwhile is told of after it. */
     private final PassedBy whileTold = new PassedBy(() -> {});
     /** Nor into a screen that takes no typing; that is told of at once. */
@@ -82,7 +82,7 @@ public final class Shell {
     }
 
     /** Tells a message now, or after those still to be answered. */
-    public void tell(Message message) {
+    public void tell(Notice message) {
         waiting.add(message);
         if (told.isEmpty()) {
             tellNext();
@@ -91,7 +91,7 @@ public final class Shell {
 
     /** Says in plain words that something went wrong that nobody thought of. */
     public void trouble() {
-        tell(Message.plain(words.say("shell.trouble"), words.say("shell.trouble.next"), words.say("shell.understood")));
+        tell(Notice.plain(words.say("shell.trouble"), words.say("shell.trouble.next"), words.say("shell.understood")));
     }
 
     private void take() {
@@ -103,18 +103,18 @@ public final class Shell {
     }
 
     private void tellNext() {
-        Message message = waiting.peek();
+        Notice message = waiting.peek();
         if (message == null) {
             return;
         }
         whileTold.begin(inHand().map(Screen::typing).map(Typing::interrupted).orElse(""));
-        MessageSheet sheet = new MessageSheet(message, this::answered);
+        NoticeSheet sheet = new NoticeSheet(message, this::answered);
         told = Optional.of(sheet);
         desk.getChildren().add(sheet);
         sheet.shown();
     }
 
-    private void answered(Message.MessageKey reply) {
+    private void answered(Notice.NoticeKey reply) {
         told.ifPresent(desk.getChildren()::remove);
         told = Optional.empty();
         waiting.remove();
@@ -135,8 +135,8 @@ public final class Shell {
         tell(notTaken("shell.unheard", unheard.takeOut()));
     }
 
-    private Message notTaken(String why, List<String> figures) {
-        return Message.plain(
+    private Notice notTaken(String why, List<String> figures) {
+        return Notice.plain(
                 words.say("shell.passed-by"),
                 words.say(why, String.join(", ", figures)),
                 words.say("shell.understood"));

@@ -3,9 +3,9 @@ package org.tenthwise.app.ui.sign;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tenthwise.app.text.Sentences;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.record.Line;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /**
  * A characteristic that did not pass.

@@ -9,12 +9,11 @@ import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.OutcomeWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
-import org.tenthwise.app.ui.shell.Message;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.record.Outcome;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
@@ -22,6 +21,7 @@ import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.verdict.VerdictKind;
+import org.tenthwise.model.words.Words;
 
 /** Who signs the run, with which meaning, whether that closes it, and what the record will then be called. */
 public final class SignViewModel {
@@ -137,12 +137,12 @@ public final class SignViewModel {
         Outcome outcome =
                 state.map(there -> onceClosed(there.sheet()).outcome()).orElse(Outcome.NOT_COMPLETE);
         if (ends && (outcome == Outcome.NOT_COMPLETE || outcome == Outcome.DOES_NOT_CONFORM)) {
-            journey.tell(new Message(
+            journey.tell(new Notice(
                     words.say("sign.unfinished"),
                     willBeValue().getValue() + " " + words.say("sign.unfinished.next"),
                     List.of(
-                            new Message.MessageKey(words.say("sign.all-the-same"), () -> sign(true)),
-                            new Message.MessageKey(words.say("sign.leave-open"), () -> {}))));
+                            new Notice.NoticeKey(words.say("sign.all-the-same"), () -> sign(true)),
+                            new Notice.NoticeKey(words.say("sign.leave-open"), () -> {}))));
         } else {
             sign(ends);
         }

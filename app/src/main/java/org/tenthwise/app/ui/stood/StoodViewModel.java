@@ -4,7 +4,6 @@ import java.util.List;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -13,6 +12,7 @@ import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.record.Measured;
+import org.tenthwise.model.words.Words;
 
 /** What was under the needle when the first reading of a turn was taken, where it was not what was asked for. */
 public final class StoodViewModel {

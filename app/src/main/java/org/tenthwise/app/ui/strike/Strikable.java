@@ -7,11 +7,11 @@ import java.util.Optional;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.app.text.JawWords;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Slot;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Run;
+import org.tenthwise.model.words.Words;
 
 /**
  * A reading, a temperature or an answer that counts and can be struck out.

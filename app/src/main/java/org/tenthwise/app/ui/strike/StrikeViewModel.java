@@ -2,13 +2,13 @@ package org.tenthwise.app.ui.strike;
 
 import java.util.List;
 import org.tenthwise.app.session.State;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.form.Suggestions;
 import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.model.words.Words;
 
 /** Which reading or answer of the step in hand is struck out, and why. */
 public final class StrikeViewModel {

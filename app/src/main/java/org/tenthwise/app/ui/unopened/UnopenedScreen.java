@@ -7,10 +7,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Screen;
+import org.tenthwise.model.words.Words;
 
 /** Says that the store is not open, which one it is, and how to open another. Nothing is written from here. */
 public final class UnopenedScreen implements Screen {

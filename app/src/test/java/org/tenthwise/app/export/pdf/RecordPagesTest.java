@@ -20,12 +20,12 @@ import org.tenthwise.app.picture.Drawing;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.RecordingPen;
 import org.tenthwise.app.picture.TextMetrics;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.words.Words;
 
 /** Laid out once a scene, then looked at from every side. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)

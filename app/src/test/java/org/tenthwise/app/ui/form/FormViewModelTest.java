@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.app.text.Words;
+import org.tenthwise.model.words.Words;
 
 class FormViewModelTest {
 

@@ -18,12 +18,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.text.Words;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.rules.PlanProblem;
 import org.tenthwise.model.run.SignedAs;
+import org.tenthwise.model.words.Words;
 
 class HomeViewModelTest {
 

@@ -20,7 +20,7 @@ import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Heading;
-import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.shell.Screen;
 
 /** The building blocks of the screens, on every display. */
@@ -109,12 +109,12 @@ class BlocksScreenTest extends ScreenTest {
     void aMessageHoldsEverywhere() {
         seen("blocks", "message", window -> {
             window.shell()
-                    .tell(new Message(
+                    .tell(new Notice(
                             "Not saved",
                             "Your readings are still here. Free some space, then try again.",
                             List.of(
-                                    new Message.MessageKey("Leave it", () -> {}),
-                                    new Message.MessageKey("Try again", () -> {}))));
+                                    new Notice.NoticeKey("Leave it", () -> {}),
+                                    new Notice.NoticeKey("Try again", () -> {}))));
             return pad(window, new KeypadViewModel(entered::add));
         });
     }

@@ -12,7 +12,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.verdict.VerdictKind;
 
 /** Figures on the run screen: by its keys, by a keyboard and by a gauge that types. */
@@ -152,7 +152,7 @@ class FigureHandlingTest extends RunAtHand {
         run.setUpAndGoTo(ARun.OUTSIDE);
         run(() -> {
             Window window = opened();
-            window.shell().tell(Message.plain("First", "of two", "Understood"));
+            window.shell().tell(Notice.plain("First", "of two", "Understood"));
             settle(window.scene());
             type(window.scene(), "47.990\n");
             ((Button) window.scene().lookup("#message").lookup(".key")).fire();

@@ -16,7 +16,7 @@ import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.picture.PictureView;
-import org.tenthwise.app.ui.shell.Message;
+import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.app.ui.theme.LookStore.Kept;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
@@ -304,11 +304,11 @@ class RunScreenTest extends RunAtHand {
     void aStoppedQueueHoldsEverywhere() throws Exception {
         run.setUpAndGoTo(ARun.OUTSIDE);
         seen("run", "queue-stopped", this::screen, window -> window.shell()
-                .tell(new Message(
+                .tell(new Notice(
                         "Not taken",
                         "Something else is asked now. Look at it, then read again. Not taken: 47.990, 47.991, "
                                 + "47.992, 47.993, 47.994.",
-                        List.of(new Message.MessageKey("Understood", () -> {})))));
+                        List.of(new Notice.NoticeKey("Understood", () -> {})))));
     }
 
     @Test

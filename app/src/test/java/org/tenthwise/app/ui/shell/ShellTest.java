@@ -125,12 +125,12 @@ class ShellTest extends ScreenTest {
         run(() -> {
             Shell shell = window(Display.DAY).shell();
             shell.show(new Plain("home"));
-            shell.tell(new Message(
+            shell.tell(new Notice(
                     "First",
                     "It stays.",
                     List.of(
-                            new Message.MessageKey("No", () -> happened.add("no")),
-                            new Message.MessageKey("Yes", () -> happened.add("yes")))));
+                            new Notice.NoticeKey("No", () -> happened.add("no")),
+                            new Notice.NoticeKey("Yes", () -> happened.add("yes")))));
             shell.trouble();
             shell.show(new Plain("run"));
             assertEquals(List.of("No", "Yes"), keys(shell.scene()));

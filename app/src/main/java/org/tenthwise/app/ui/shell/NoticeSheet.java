@@ -17,20 +17,20 @@ import org.tenthwise.app.ui.keys.Key;
  * A message over the screen in hand. The screen under it neither moves nor takes a press, and the message's own keys
  * take none for the first moment, so that a finger already coming down answers nothing by chance.
  */
-final class MessageSheet extends StackPane {
+final class NoticeSheet extends StackPane {
 
     private static final Duration DEAF = Duration.millis(400);
     private static final double WIDTH = 640;
 
     private final List<Key> keys = new ArrayList<>();
 
-    MessageSheet(Message message, Consumer<Message.MessageKey> answered) {
+    NoticeSheet(Notice message, Consumer<Notice.NoticeKey> answered) {
         getStyleClass().add("message-ground");
         Label title = label(message.title(), "heading");
         Label words = label(message.words(), "middling");
         HBox replies = new HBox(8);
         replies.setAlignment(Pos.CENTER_RIGHT);
-        for (Message.MessageKey reply : message.replies()) {
+        for (Notice.NoticeKey reply : message.replies()) {
             boolean last = keys.size() == message.replies().size() - 1;
             Key key = new Key(last ? Key.Kind.COMMIT : Key.Kind.PLAIN, reply.label(), () -> answered.accept(reply));
             key.setPrefHeight(96);

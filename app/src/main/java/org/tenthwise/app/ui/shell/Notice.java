@@ -9,12 +9,12 @@ import java.util.List;
  * @param words what is safe, and what to do next
  * @param replies one or more, the plain one last
  */
-public record Message(String title, String words, List<MessageKey> replies) {
+public record Notice(String title, String words, List<NoticeKey> replies) {
 
     /** @param then what the reply sets going, once the message is gone */
-    public record MessageKey(String label, Runnable then) {}
+    public record NoticeKey(String label, Runnable then) {}
 
-    public Message {
+    public Notice {
         replies = List.copyOf(replies);
         if (replies.isEmpty()) {
             throw new IllegalArgumentException("A message nobody can answer would stay for ever");
@@ -22,7 +22,7 @@ public record Message(String title, String words, List<MessageKey> replies) {
     }
 
     /** A message with nothing to decide. */
-    public static Message plain(String title, String words, String reply) {
-        return new Message(title, words, List.of(new MessageKey(reply, () -> {})));
+    public static Notice plain(String title, String words, String reply) {
+        return new Notice(title, words, List.of(new NoticeKey(reply, () -> {})));
     }
 }

@@ -1,0 +1,13 @@
+package org.tenthwise.checklists.rules;
+
+import java.io.InputStream;
+import org.tenthwise.model.words.Vocabulary;
+
+/** What is said of plan files and readings files: every problem found in them. */
+public final class ChecklistVocabulary implements Vocabulary {
+
+    @Override
+    public InputStream open(String file) {
+        return ChecklistVocabulary.class.getResourceAsStream(file);
+    }
+}

@@ -1,0 +1,138 @@
+package org.tenthwise.model.words;
+
+import com.ibm.icu.text.DecimalFormatSymbols;
+import com.ibm.icu.text.PluralRules;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Map;
+import java.util.MissingResourceException;
+import java.util.Properties;
+import java.util.ServiceLoader;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The words of one language, from every {@link Vocabulary} there is.
+ *
+ * <p>A text is in ICU's message syntax: gaps {@code {0}} or {@code {name}}, and {@code {0, plural, one {…} other {…}}}
+ * and {@code {0, select, …}}, where a hyphen of a name is written as an underscore. An apostrophe is an apostrophe, but
+ * before a brace, which it makes a plain brace.
+ */
+public final class Words {
+
+    /** The language of files, of commands that other programs read, and of whatever has no words of its own. */
+    public static final Words ENGLISH = of(Locale.ENGLISH);
+
+    private final Locale locale;
+    private final Map<String, String> texts;
+    private final PluralRules plurals;
+    private final String decimal;
+    private final Map<String, Phrase> phrases = new ConcurrentHashMap<>();
+
+    /** Words from {@code texts} by key, with the numbers and plurals of {@code locale}. */
+    public Words(Locale locale, Map<String, String> texts) {
+        this.locale = locale;
+        this.texts = Map.copyOf(texts);
+        this.plurals = PluralRules.forLocale(locale);
+        this.decimal = DecimalFormatSymbols.getInstance(locale).getDecimalSeparatorString();
+    }
+
+    /** The words for {@code locale}; English, with English numbers, where there are none in its language. */
+    public static Words of(Locale locale) {
+        Map<String, String> own = textsOf("_" + locale.getLanguage());
+        Map<String, String> texts = textsOf("");
+        texts.putAll(own);
+        return new Words(own.isEmpty() ? Locale.ENGLISH : locale, texts);
+    }
+
+    /** What stands in the files of all modules for one language by its ending; that of English is empty. */
+    public static Map<String, String> textsOf(String ending) {
+        Properties texts = new Properties();
+        for (Vocabulary module : ServiceLoader.load(Vocabulary.class, Vocabulary.class.getClassLoader())) {
+            try (InputStream file = module.open("words" + ending + ".properties")) {
+                if (file != null) {
+                    texts.load(new InputStreamReader(file, StandardCharsets.UTF_8));
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        Map<String, String> sorted = new TreeMap<>();
+        texts.forEach((key, text) -> sorted.put((String) key, (String) text));
+        return sorted;
+    }
+
+    public Locale locale() {
+        return locale;
+    }
+
+    /** What stands between the whole and the rest of a number. */
+    public String decimal() {
+        return decimal;
+    }
+
+    /**
+     * What {@code message} says in these words.
+     *
+     * @throws MissingResourceException if there is no such key
+     * @throws IllegalArgumentException if the text has a gap nothing was given for
+     */
+    public String say(Message message) {
+        return phrase(message.key()).say(message.values(), this);
+    }
+
+    /** The text of {@code key}, its gaps filled in order. */
+    public String say(String key, Object... fillings) {
+        return say(Message.of(key, fillings));
+    }
+
+    /**
+     * The text of {@code stem} and the value's name: {@code say("verdict", CUT_AGAIN)} is the text of
+     * {@code verdict.cut-again}.
+     */
+    public String say(String stem, Enum<?> value) {
+        return say(key(stem, value));
+    }
+
+    /** The key of a value below a stem: {@code key("verdict", CUT_AGAIN)} is {@code verdict.cut-again}. */
+    public String key(String stem, Enum<?> value) {
+        return stem + "." + name(value);
+    }
+
+    /** A value as it fills a gap. */
+    String show(Object value) {
+        if (value instanceof Message message) {
+            return say(message);
+        }
+        if (value instanceof Enum<?> one) {
+            return name(one);
+        }
+        String plain = value instanceof BigDecimal figure ? figure.toPlainString() : String.valueOf(value);
+        return value instanceof Number ? plain.replace(".", decimal) : plain;
+    }
+
+    PluralRules plurals() {
+        return plurals;
+    }
+
+    private Phrase phrase(String key) {
+        return phrases.computeIfAbsent(key, this::parsed);
+    }
+
+    private Phrase parsed(String key) {
+        String text = texts.get(key);
+        if (text == null) {
+            throw new MissingResourceException("There are no words for " + key, Words.class.getName(), key);
+        }
+        return new Phrase(key, text);
+    }
+
+    private static String name(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
