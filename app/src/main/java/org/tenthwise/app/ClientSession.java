@@ -7,7 +7,7 @@ import javafx.application.Platform;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.Ledger;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.ui.shell.Shell;
 import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.unopened.UnopenedScreen;
@@ -27,16 +27,19 @@ final class ClientSession {
     private final Shell shell;
     private final Look look;
     private final Words words;
+    private final Stores stores;
     private final Path store;
     private final LedgerThread thread;
     private final Screens screens;
     private final AtomicReference<Optional<Ledger>> ledger = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<CouldNotOpen>> refusal = new AtomicReference<>(Optional.empty());
 
-    ClientSession(Shell shell, Look look, Words words, Path store, LedgerThread thread, Screens screens) {
+    ClientSession(
+            Shell shell, Look look, Words words, Stores stores, Path store, LedgerThread thread, Screens screens) {
         this.shell = shell;
         this.look = look;
         this.words = words;
+        this.stores = stores;
         this.store = store;
         this.thread = thread;
         this.screens = screens;
@@ -57,7 +60,7 @@ final class ClientSession {
     }
 
     private Ledger openStore() throws CouldNotOpen {
-        Ledger opened = SqliteLedger.open(store);
+        Ledger opened = stores.open(store);
         ledger.set(Optional.of(opened));
         refusal.set(Optional.empty());
         return opened;

@@ -16,6 +16,7 @@ import org.tenthwise.app.device.Storage;
 import org.tenthwise.app.device.Windowing;
 import org.tenthwise.app.export.RecordName;
 import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.Shell;
@@ -41,6 +42,7 @@ final class DesktopClient implements Client {
     private final Pauses pauses;
     private final LastResort lastResort;
     private final Words words;
+    private final Stores stores;
     private final ScreensOf screens;
 
     DesktopClient(
@@ -50,6 +52,7 @@ final class DesktopClient implements Client {
             Pauses pauses,
             LastResort lastResort,
             Words words,
+            Stores stores,
             ScreensOf screens) {
         this.windowing = windowing;
         this.storage = storage;
@@ -57,6 +60,7 @@ final class DesktopClient implements Client {
         this.pauses = pauses;
         this.lastResort = lastResort;
         this.words = words;
+        this.stores = stores;
         this.screens = screens;
     }
 
@@ -118,7 +122,8 @@ final class DesktopClient implements Client {
                 size -> {
                     Look look = new Look(looks);
                     Shell shell = new Shell(new Theme(look, new ScreenFaces()), words, size.width(), size.height());
-                    return new ClientSession(shell, look, words, place.store(), thread, screens.of(shell, look, place));
+                    return new ClientSession(
+                            shell, look, words, stores, place.store(), thread, screens.of(shell, look, place));
                 },
                 made -> made.shell().scene());
         lastResort.leadTo(() -> Platform.runLater(opened.shell()::trouble));

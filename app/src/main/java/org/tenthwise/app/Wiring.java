@@ -21,6 +21,8 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.Stores;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.ui.Screens;
@@ -36,6 +38,7 @@ final class Wiring {
 
     private final LastResort lastResort;
     private final Words words = Words.of(Locale.getDefault());
+    private final Stores stores = new SqliteStores();
     private final Clock clock = Clock.systemDefaultZone();
     private final RecordFormat pdf = new PdfRecord(words);
     private final RecordFormat csv = new CsvRecord();
@@ -50,7 +53,7 @@ final class Wiring {
     }
 
     Tools tools(Streams streams) {
-        return new Tools(client(), clock, words, new PlanReader(), formats, version, sums, streams);
+        return new Tools(client(), stores, clock, words, new PlanReader(), formats, version, sums, streams);
     }
 
     private Client client() {
@@ -63,6 +66,7 @@ final class Wiring {
                 new AttachPauses(),
                 lastResort,
                 words,
+                stores,
                 (shell, look, place) -> (ledger, background) -> new Screens(
                                 shell,
                                 look,

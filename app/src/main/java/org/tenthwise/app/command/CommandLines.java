@@ -25,7 +25,7 @@ public final class CommandLines {
         line.addSubcommand(new CheckPlans(with.plans()));
         line.addSubcommand(new WalkPlan(with));
         line.addSubcommand(new ExportRecord(with));
-        line.addSubcommand(new VerifyKept());
+        line.addSubcommand(new VerifyKept(with.stores()));
         line.addSubcommand(new Compute(with));
         line.addSubcommand(new Reference(with));
         help(line, with.version());

@@ -9,7 +9,6 @@ import org.tenthwise.app.export.RecordFormat;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Verification;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -24,6 +23,7 @@ final class ExportRecord implements Callable<Integer> {
 
     private static final int MOST_NAMED = 20;
 
+    private final Tools with;
     private final Records records;
 
     @Option(names = "--store", paramLabel = "DB", required = true, description = "Store that holds the run.")
@@ -51,13 +51,14 @@ final class ExportRecord implements Callable<Integer> {
     private CommandSpec spec;
 
     ExportRecord(Tools with) {
+        this.with = with;
         this.records = new Records(with);
     }
 
     @Override
     public Integer call() throws CouldNotRun, CouldNotOpen, CouldNotExport {
         List<RecordFormat> formats = records.named(as);
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = with.stores().openToRead(store)) {
             List<String> runs = kept.runs();
             if (!runs.contains(run)) {
                 throw unknown(runs);

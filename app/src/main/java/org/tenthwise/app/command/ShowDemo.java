@@ -14,7 +14,6 @@ import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
@@ -85,7 +84,7 @@ final class ShowDemo implements Callable<Integer> {
             throw new IllegalStateException("The demo readings do not fit their plan");
         }
         ReadingsFile sample = good.sample();
-        try (Ledger ledger = SqliteLedger.open(store)) {
+        try (Ledger ledger = with.stores().open(store)) {
             RunSession session = new Runs(ledger, with.clock())
                     .begin(new RunHeader(
                             plan,

@@ -3,6 +3,7 @@ package org.tenthwise.app.command;
 import java.time.Clock;
 import java.util.List;
 import org.tenthwise.app.export.RecordFormat;
+import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.model.words.Words;
@@ -17,6 +18,7 @@ import org.tenthwise.model.words.Words;
  */
 public record Tools(
         Client client,
+        Stores stores,
         Clock clock,
         Words words,
         PlanReader plans,

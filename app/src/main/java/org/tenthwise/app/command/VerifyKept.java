@@ -14,8 +14,8 @@ import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.HeadSearch;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.StoredEntry;
+import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.Verification;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -34,6 +34,8 @@ final class VerifyKept implements Callable<Integer> {
     /** A hundred times the record of a long run. */
     private static final long MOST_OF_A_RECORD = 64L << 20;
 
+    private final Stores stores;
+
     @Parameters(paramLabel = "PATH", description = "Store or JSON record.")
     private Path path = Path.of("");
 
@@ -43,9 +45,13 @@ final class VerifyKept implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    VerifyKept(Stores stores) {
+        this.stores = stores;
+    }
+
     @Override
     public Integer call() throws CouldNotOpen, CouldNotRun {
-        try (KeptEntries kept = SqliteLedger.openToRead(path)) {
+        try (KeptEntries kept = stores.openToRead(path)) {
             return say(kept.verify(), head.isPresent() ? kept.stored() : List.of());
         } catch (CouldNotOpen e) {
             if (e.reason() == CouldNotOpen.Reason.NOT_FOUND) {

@@ -15,7 +15,6 @@ import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.checklists.rules.PlanReading;
 import org.tenthwise.checklists.rules.ReadingsFile;
@@ -85,7 +84,7 @@ final class WalkPlan implements Callable<Integer> {
         Plan sound = sound(Named.plan(plan));
         ReadingsFile sample = sample(Named.readings(readings), sound);
         Folders.make(out);
-        try (Ledger ledger = SqliteLedger.open(store)) {
+        try (Ledger ledger = with.stores().open(store)) {
             agree(ledger, sample);
             Runs shop = new Runs(ledger, with.clock());
             List<String> before = shop.runsOf(sound.part(), sample.begun().serial());

@@ -146,10 +146,13 @@ final class GaugeAtHand {
     /** The figure is as the gauge shows it: its sense is known to the shop, and it is set. */
     void confirm(Step step) throws CouldNotSave {
         Setting setting = onMaster(step, half(step).zero().orElseThrow());
-        if (!rack.find(setting.gauge().id(), setting.gauge().kind()).equals(Optional.of(setting.gauge()))) {
-            book.know(setting.gauge());
-        }
-        set(step, setting);
+        boolean known = rack.find(setting.gauge().id(), setting.gauge().kind()).equals(Optional.of(setting.gauge()));
+        List<Event> told = known ? List.of() : List.of(new Event.GaugeKnown(setting.gauge()));
+        List<Event> set = List.of(new Event.GaugeSet(step.number(), setting));
+        book.add(Stream.of(book.told(told), book.happening(set))
+                .flatMap(List::stream)
+                .toList());
+        halfSet.remove(step.number());
     }
 
     /** The gauge shows it the other way round: the figure is asked about once more, as it is then. */

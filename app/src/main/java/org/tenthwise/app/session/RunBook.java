@@ -7,7 +7,6 @@ import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.NewEntry;
-import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Sheet;
 import org.tenthwise.model.run.Entry;
@@ -60,17 +59,19 @@ final class RunBook {
         return ledger;
     }
 
-    /** Makes the sense of a gauge known to the shop. */
-    void know(Gauge gauge) throws CouldNotSave {
-        ledger.append(Entry.SHOP, now(), by(), new Event.GaugeKnown(gauge));
-    }
-
     /** What happens now, in this run. */
     List<NewEntry> happening(List<? extends Event> events) {
+        return now(run().id(), events);
+    }
+
+    /** What the shop is told now, beside this run. */
+    List<NewEntry> told(List<? extends Event> events) {
+        return now(Entry.SHOP, events);
+    }
+
+    private List<NewEntry> now(String run, List<? extends Event> events) {
         OffsetDateTime now = now();
-        return events.stream()
-                .map(event -> new NewEntry(run().id(), now, by(), event))
-                .toList();
+        return events.stream().map(event -> new NewEntry(run, now, by(), event)).toList();
     }
 
     /**

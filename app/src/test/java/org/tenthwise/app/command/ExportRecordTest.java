@@ -19,8 +19,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.export.Evidence;
 import org.tenthwise.app.export.pdf.PdfRecord;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.Sample;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.words.Words;
 
 class ExportRecordTest {
@@ -41,7 +42,7 @@ class ExportRecordTest {
     }
 
     private String run() throws Exception {
-        try (var kept = SqliteLedger.openToRead(store)) {
+        try (var kept = new SqliteStores().openToRead(store)) {
             return kept.runs().get(0);
         }
     }
@@ -62,7 +63,7 @@ class ExportRecordTest {
     @Test
     void aStoreThatIsOpenElsewhereIsReadAllTheSame() throws Exception {
         String run = run();
-        try (SqliteLedger held = SqliteLedger.open(store)) {
+        try (Ledger held = new SqliteStores().open(store)) {
             assertEquals(
                     0,
                     Typed.line("export", "--store", store, "--run", run, "--as", "csv", "--out", out)
@@ -116,7 +117,7 @@ class ExportRecordTest {
         Typed typed = Typed.line("export", "--store", store, "--run", run, "--as", "csv,json", "--out", out);
         assertEquals(0, typed.exit());
         assertTrue(Files.readString(Path.of(typed.out().get(1))).contains("\"photo-taken\""));
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             ByteArrayOutputStream printed = new ByteArrayOutputStream();
             new PdfRecord(Words.of(Locale.ENGLISH)).write(Evidence.of(kept, run, "0.1.0"), printed);
             try (PDDocument document = Loader.loadPDF(printed.toByteArray())) {

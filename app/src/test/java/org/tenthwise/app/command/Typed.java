@@ -20,7 +20,7 @@ import org.tenthwise.app.export.CsvRecord;
 import org.tenthwise.app.export.JsonRecord;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.checklists.rules.PlanReader;
 import org.tenthwise.model.words.Words;
@@ -72,6 +72,7 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
         StringWriter err = new StringWriter();
         CommandLine commands = CommandLines.of(new Tools(
                 client,
+                new SqliteStores(),
                 CLOCK,
                 Words.of(Locale.ENGLISH),
                 new PlanReader(),
@@ -120,7 +121,7 @@ record Typed(int exit, List<String> out, List<String> err, List<String> opened) 
 
         @Override
         public void openDemo(Path store, Path records) throws CouldNotOpen {
-            try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            try (KeptEntries kept = new SqliteStores().openToRead(store)) {
                 opened.add("demo with " + kept.runs() + " " + kept.verify().whole());
             }
         }

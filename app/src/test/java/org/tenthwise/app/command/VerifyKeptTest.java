@@ -18,7 +18,7 @@ import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.sqlite.Sample;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.store.sqlite.StoreOfBefore;
 
 class VerifyKeptTest {
@@ -37,7 +37,7 @@ class VerifyKeptTest {
     }
 
     private List<StoredEntry> entries() throws Exception {
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             return kept.stored();
         }
     }
@@ -76,7 +76,7 @@ class VerifyKeptTest {
     void aWholeRecordIsSaidToBeWholeWithTheRunHeadToCompare() throws Exception {
         Typed typed = Typed.line("verify", record);
         assertEquals(0, typed.exit());
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             RunHead head = kept.runHead("LG-2207-C-013");
             assertEquals(
                     ("Its run head is %s after %d entries. It is complete if the printed record has the same; --head "
@@ -108,7 +108,7 @@ class VerifyKeptTest {
         Files.writeString(record, text.replaceFirst("\"outcome\" : \"[a-z-]*\"", "\"outcome\" : \"conforms\""));
         Typed typed = Typed.line("verify", record);
         assertEquals(2, typed.exit());
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             RunHead head = kept.runHead("LG-2207-C-013");
             assertEquals(
                     List.of(
@@ -168,7 +168,7 @@ class VerifyKeptTest {
                 entries.get(4).hash().toUpperCase(Locale.ROOT),
                 "The hash is that of entry 5: nothing up to it was cut off, and %d entries stand behind it."
                         .formatted(entries.size() - 5));
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             RunHead run = kept.runHead("LG-2207-C-013");
             String said =
                     ("The hash is that of run LG-2207-C-013 up to its entry %d: nothing of the run up to it was cut "
@@ -225,7 +225,7 @@ class VerifyKeptTest {
             before.add("run-1", "35.010");
         }
         String hash;
-        try (KeptEntries kept = SqliteLedger.openToRead(old)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(old)) {
             hash = kept.head().hash();
         }
         Typed typed = Typed.line("verify", old);

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.checklists.rules.ReadingsFile;
 import org.tenthwise.checklists.rules.SampleReader;
@@ -47,7 +47,7 @@ class WalkPlanTest extends Walking {
             Files.deleteIfExists(store);
             walk(part.planFile(), file);
             ReadingsFile sample = ((SampleReading.Good) new SampleReader().read(readings, part.plan())).sample();
-            try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            try (KeptEntries kept = new SqliteStores().openToRead(store)) {
                 Sheet sheet = Runs.sheet(kept, kept.runs().get(0));
                 sample.expected().forEach((number, standing) -> {
                     Line line = sheet.line(number);
@@ -88,7 +88,7 @@ class WalkPlanTest extends Walking {
                         + "file has readings of "
                         + "it. What was taken before it is kept as run LG-2207-C-014. Put the readings file right.",
                 typed.trouble());
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             Sheet sheet = Runs.sheet(kept, "LG-2207-C-014");
             assertEquals(VerdictKind.FAIL, sheet.line(3).finding().verdict().standing());
             assertTrue(sheet.line(6).passes().stream().allMatch(pass -> pass.isEmpty()));

@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.MeasuredBody;
 import org.tenthwise.model.quantity.Degrees;
@@ -34,7 +34,7 @@ class WalkReadingsTest extends Walking {
         Typed typed = walkWith(
                 "\"70.04\", \"70.02\"", "{ reading = \"70.40\", struck = \"Jaws not closed.\" }, \"70.04\", \"70.02\"");
         assertEquals(0, typed.exit(), typed::toString);
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertEquals(
                     List.of("70.40 struck", "70.04", "70.02"),
                     Runs.sheet(kept, "LG-2207-C-014").line(7).passes().get(0).readings().stream()
@@ -63,7 +63,7 @@ class WalkReadingsTest extends Walking {
                 1,
                 walkReadings(replaced(upToTheBore(), "\"22.8\"", "{ reading = \"73.0\", keep = true }"))
                         .exit());
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertEquals(
                     Optional.of(Degrees.of("73.0", CELSIUS)),
                     Runs.sheet(kept, "LG-2207-C-014-2").line(13).passes().get(1).temperature(MeasuredBody.PART));
@@ -84,7 +84,7 @@ class WalkReadingsTest extends Walking {
     void aFigureInTheOtherUnitIsKeptAsTypedAndConvertedExactly() throws Exception {
         Typed typed = walkWith("\"70.04\", \"70.02\"", "{ reading = \"2.7575\", unit = \"in\" }, \"70.02\"");
         assertEquals(0, typed.exit(), typed::toString);
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             Run.Reading read = Runs.sheet(kept, "LG-2207-C-014")
                     .line(7)
                     .passes()

@@ -8,7 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.checklists.catalogue.DemoPart;
 
 /**
@@ -94,7 +95,7 @@ class WalkStoreTest extends Walking {
 
     @Test
     void aStoreHeldByAnotherIsNotWrittenTo() throws Exception {
-        try (SqliteLedger held = SqliteLedger.open(store)) {
+        try (Ledger held = new SqliteStores().open(store)) {
             assertEquals(
                     "s.db is in use by another Tenthwise. Nothing was written to it from here. Close the other one, "
                             + "then open it "

@@ -13,7 +13,7 @@ import org.tenthwise.app.InventedPlans;
 import org.tenthwise.app.session.MachineRack;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.quantity.Unit;
@@ -107,7 +107,7 @@ class WalkTheNextCutTest extends Walking {
                 why = "cut"
                 """);
         assertEquals(1, typed.exit(), typed::toString);
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             Line line = Runs.sheet(kept, "T-1-A-1").line(1);
             assertEquals(
                     Optional.of(new Written("0.009", Unit.MILLIMETRE).length()),
@@ -134,7 +134,7 @@ class WalkTheNextCutTest extends Walking {
                                 + "cut_on_these = \"Back end is not bored yet.\"\n[close]\nby = \"Setter "
                                 + "1\"\nmeaning = \"machined and measured\"\n")
                         .exit());
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             Line line = Runs.sheet(kept, "T-1-A-1").line(1);
             assertEquals(
                     List.of("back"),
@@ -175,7 +175,7 @@ class WalkTheNextCutTest extends Walking {
                 file(
                         "r2.toml",
                         replaced(replaced(said, "usual_aim = \"third\"\n", ""), "serial = \"1\"", "serial = \"2\"")));
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertEquals(
                     Optional.of(Aim.ByLimits.THIRD),
                     Runs.sheet(kept, "T-1-A-2").run().usualAim());

@@ -10,7 +10,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.record.Finding;
 import org.tenthwise.model.verdict.VerdictKind;
@@ -23,7 +24,7 @@ abstract class RunBegun {
     @TempDir
     private Path dir;
 
-    SqliteLedger ledger;
+    Ledger ledger;
     RunSession session;
 
     RunBegun(Plan plan) {
@@ -32,9 +33,13 @@ abstract class RunBegun {
 
     @BeforeEach
     void beginARun() throws Exception {
-        ledger = SqliteLedger.open(dir.resolve("s.db"));
+        ledger = new SqliteStores().open(store());
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
         session = new Runs(ledger, clock).begin(new RunHeader(plan, "1", "", "", "Setter 2"));
+    }
+
+    final Path store() {
+        return dir.resolve("s.db");
     }
 
     @AfterEach

@@ -15,7 +15,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.DemoPlans;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Check;
@@ -42,13 +43,13 @@ class RunSessionTest {
     @TempDir
     private Path dir;
 
-    private SqliteLedger ledger;
+    private Ledger ledger;
     private Runs shop;
     private RunSession session;
 
     @BeforeEach
     void beginARun() throws Exception {
-        ledger = SqliteLedger.open(dir.resolve("s.db"));
+        ledger = new SqliteStores().open(dir.resolve("s.db"));
         shop = new Runs(ledger, Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1)));
         session = shop.begin(new RunHeader(DemoPlans.outsideAsRead(), " 014 ", "AB-7731", "Lathe 4", "Setter 2"));
     }
@@ -219,7 +220,7 @@ class RunSessionTest {
         session.enter("47.990");
         State before = session.state();
         ledger.close();
-        ledger = SqliteLedger.open(dir.resolve("s.db"));
+        ledger = new SqliteStores().open(dir.resolve("s.db"));
         shop = new Runs(ledger, Clock.systemUTC());
         State after = shop.open("LG-2207-C-014").state();
         assertEquals(before, after);

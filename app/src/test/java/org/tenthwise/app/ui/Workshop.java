@@ -16,7 +16,8 @@ import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -37,12 +38,12 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     public final LedgerTasks errands = new LedgerTasks(new Background(Runnable::run, Runnable::run), words, this);
     public Runs shop;
     private Path folder;
-    private SqliteLedger ledger;
+    private Ledger ledger;
 
     @Override
     public void beforeEach(ExtensionContext test) throws Exception {
         folder = Files.createTempDirectory("workshop");
-        ledger = SqliteLedger.open(folder.resolve("shop.db"));
+        ledger = new SqliteStores().open(folder.resolve("shop.db"));
         shop = new Runs(ledger, CLOCK);
     }
 

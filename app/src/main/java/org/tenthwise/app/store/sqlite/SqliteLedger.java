@@ -1,16 +1,13 @@
 package org.tenthwise.app.store.sqlite;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import org.tenthwise.app.history.History;
 import org.tenthwise.app.history.Plans;
-import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
-import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.RunHead;
@@ -19,7 +16,7 @@ import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
 
 /** A ledger in a SQLite file. Used from one worker thread; one process at a time can have it open. */
-public final class SqliteLedger implements Ledger {
+final class SqliteLedger implements Ledger {
 
     private final StoreErrors trouble;
     private final StoreLock lock;
@@ -42,43 +39,6 @@ public final class SqliteLedger implements Ledger {
         Plans plans = new Plans();
         this.drawn = new DrawnTables(connection, plans);
         this.history = new SqliteHistory(this::asked, plans);
-    }
-
-    /** Opens a store, or makes one where there is no file, with the folders that lead to it. */
-    public static SqliteLedger open(Path path) throws CouldNotOpen {
-        StoreFile file = file(path);
-        if (file.exists()) {
-            return openExisting(path);
-        }
-        try {
-            Durable.folders(file.path().getParent());
-        } catch (IOException e) {
-            throw new StoreErrors(file).readOnly(e);
-        }
-        return Opening.of(file(path));
-    }
-
-    /**
-     * Opens a store to write to, if its chain is whole: nothing is added behind an entry that was changed, or behind
-     * one that is not understood. Makes none.
-     */
-    public static SqliteLedger openExisting(Path path) throws CouldNotOpen {
-        StoreFile file = file(path);
-        try (KeptEntries kept = SqliteReading.open(file)) {
-            Verification found = kept.verify();
-            if (found.fault().isPresent()) {
-                throw new StoreErrors(file).notWhole(found.fault().get());
-            }
-            if (found.madeByNewer().isPresent()) {
-                throw new StoreErrors(file).newer(found.madeByNewer().get());
-            }
-        }
-        return Opening.of(file);
-    }
-
-    /** Opens a store for reading alone, also while another process writes to it; makes none and changes nothing. */
-    public static KeptEntries openToRead(Path path) throws CouldNotOpen {
-        return SqliteReading.open(file(path));
     }
 
     @Override
@@ -160,14 +120,6 @@ public final class SqliteLedger implements Ledger {
             return asked.answer();
         } catch (SQLException e) {
             throw trouble.reading(e);
-        }
-    }
-
-    private static StoreFile file(Path path) throws CouldNotOpen {
-        try {
-            return StoreFile.of(path);
-        } catch (IOException e) {
-            throw new StoreErrors(new StoreFile(path.toAbsolutePath())).unreadable(e);
         }
     }
 }

@@ -25,8 +25,9 @@ import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.DrawnRowsOfFile;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.gauge.GaugeKind;
 
 /** What lists are read from, after runs by a hand that does anything at any time, worked one beside the other. */
@@ -55,7 +56,7 @@ class DrawnFromRandomRunsTest {
         store = dir.resolve("shop.db");
         seed = Long.getLong("hostile.seed", new Random().nextLong(1_000_000_000L));
         Random random = new Random(seed);
-        try (SqliteLedger ledger = SqliteLedger.open(store)) {
+        try (Ledger ledger = new SqliteStores().open(store)) {
             Runs runs = new Runs(ledger, CLOCK);
             List<Hand> hands = new ArrayList<>();
             for (int i = 0; i < RUNS; i++) {
@@ -77,14 +78,14 @@ class DrawnFromRandomRunsTest {
 
         DrawnRowsOfFile.spoil(store);
         assertNotEquals(drawn, DrawnRowsOfFile.of(store), () -> "seed " + seed);
-        SqliteLedger.open(store).close();
+        new SqliteStores().open(store).close();
 
         assertEquals(String.join("\n", drawn), String.join("\n", DrawnRowsOfFile.of(store)), () -> "seed " + seed);
     }
 
     @Test
     void everyQuestionIsAnsweredAsByReadingAllEntries() throws Exception {
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             History plainest = new ReadFromEntries(kept);
             same(plainest, kept.history());
             DrawnRowsOfFile.spoil(store);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.model.run.Entry;
 
 /** A process of its own that takes readings into a store until it is killed, and says each one that is saved. */
@@ -46,7 +47,7 @@ final class AnotherProcess implements AutoCloseable {
      * What the process does: a line for each entry, its number and its figure, or the reason why it could not begin.
      */
     public static void main(String[] args) throws CouldNotSave {
-        try (SqliteLedger ledger = SqliteLedger.open(Path.of(args[0]))) {
+        try (Ledger ledger = new SqliteStores().open(Path.of(args[0]))) {
             for (int reading = 0; ; reading++) {
                 String figure = "%s.%06d".formatted(args[1], reading);
                 Entry entry = Sample.read(ledger, "run-1", figure);

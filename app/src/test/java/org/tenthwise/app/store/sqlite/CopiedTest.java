@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Verification;
 
 /** A store copied at any moment, with or without what lies beside it. */
@@ -37,7 +38,7 @@ class CopiedTest {
 
     @Test
     void theOneFileHoldsEveryEntrySaidToBeSavedWhileTheStoreIsOpen() throws Exception {
-        try (SqliteLedger ledger = SqliteLedger.open(store)) {
+        try (Ledger ledger = new SqliteStores().open(store)) {
             for (int i = 1; i <= 30; i++) {
                 Sample.read(ledger, "run-1", "35.0" + i);
                 Files.copy(store, copy);
@@ -75,7 +76,7 @@ class CopiedTest {
             Files.copy(store, copy);
             Files.copy(Path.of(store + "-wal"), Path.of(copy + "-wal")); // as it is left where the power goes
         }
-        try (SqliteLedger ledger = SqliteLedger.openExisting(copy)) {
+        try (Ledger ledger = new SqliteStores().openExisting(copy)) {
             assertEquals(2 + 1, ledger.head().seq());
             assertFalse(Files.exists(Path.of(copy + "-wal")));
             Path alone = folder.resolve("alone.db");
@@ -88,7 +89,7 @@ class CopiedTest {
 
     @Test
     void anEntryLeftUnfinishedIsTakenBackBeforeTheStoreIsRead() throws Exception {
-        try (SqliteLedger ledger = SqliteLedger.open(store)) {
+        try (Ledger ledger = new SqliteStores().open(store)) {
             for (int i = 0; i < 20; i++) {
                 Sample.read(ledger, "run-1", "35.010");
             }
@@ -112,7 +113,7 @@ class CopiedTest {
         assertTrue(new String(Files.readAllBytes(copy), UTF_8).contains("} "), "nothing is half done");
 
         assertEquals(whole, verified(copy));
-        try (SqliteLedger ledger = SqliteLedger.openExisting(copy)) {
+        try (Ledger ledger = new SqliteStores().openExisting(copy)) {
             assertEquals(21, Sample.read(ledger, "run-1", "35.020").seq());
             assertTrue(ledger.verify().whole());
         }
@@ -133,7 +134,7 @@ class CopiedTest {
 
     @Test
     void whoReadsForLongDoesNotKeepTheOneWhoWritesWaiting() throws Exception {
-        try (SqliteLedger ledger = SqliteLedger.open(store)) {
+        try (Ledger ledger = new SqliteStores().open(store)) {
             Sample.begin(ledger, "run-1");
             try (Connection reading = Connections.toRead(StoreFile.of(store).urlToShare());
                     Connection held = Connections.copyInMemory(reading)) {
@@ -155,13 +156,14 @@ class CopiedTest {
                     "store.db was not opened: another program is reading it. It was left as it is. Close that "
                             + "program, then open "
                             + "it again.",
-                    assertThrows(org.tenthwise.app.store.CouldNotOpen.class, () -> SqliteLedger.openExisting(store))
+                    assertThrows(org.tenthwise.app.store.CouldNotOpen.class, () -> new SqliteStores()
+                                    .openExisting(store))
                             .getMessage());
         }
     }
 
     private static Verification verified(Path store) throws Exception {
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             return kept.verify();
         }
     }

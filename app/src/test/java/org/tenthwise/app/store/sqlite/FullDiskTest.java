@@ -27,7 +27,7 @@ class FullDiskTest {
     @Test
     void nothingIsLostAndTheLedgerGoesOnOnceThereIsRoom() throws Exception {
         Path store = folder.resolve("store.db");
-        SqliteLedger.open(store).close();
+        new SqliteStores().open(store).close();
         StoreFile file = StoreFile.of(store);
         Connection connection = Connections.toWrite(file.urlToWrite());
         try (SqliteLedger ledger =
@@ -61,7 +61,7 @@ class FullDiskTest {
     @Test
     void aStoreThatTakesNothingMoreIsSaidToBeSo() throws Exception {
         Path store = folder.resolve("store.db");
-        SqliteLedger.open(store).close();
+        new SqliteStores().open(store).close();
         StoreFile file = StoreFile.of(store);
         Connection connection = Connections.toWrite(file.urlToWrite());
         try (SqliteLedger ledger =
@@ -111,7 +111,7 @@ class FullDiskTest {
                 "store.db was not made: the disk is full. Nothing is kept yet. Free some space, then open it again.",
                 new StoreErrors(StoreFile.of(store)).opening(full).getMessage());
 
-        SqliteLedger.open(store).close();
+        new SqliteStores().open(store).close();
         assertEquals(
                 "store.db was not opened: the disk is full. What is in it is safe. Free some space, then open it "
                         + "again.",

@@ -37,7 +37,7 @@ final class JournalBenchmark {
     private JournalBenchmark(Path folder, int number, Way way) throws Exception {
         this.way = way;
         StoreFile file = StoreFile.of(folder.resolve(number + ".db"));
-        SqliteLedger.open(file.path()).close();
+        new SqliteStores().open(file.path()).close();
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(way.journal);
         connection = config.createConnection(file.urlToWrite());

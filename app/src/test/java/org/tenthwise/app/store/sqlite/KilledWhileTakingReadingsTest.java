@@ -46,12 +46,12 @@ class KilledWhileTakingReadingsTest {
                 || rounds < ROUNDS && Duration.between(start, Instant.now()).compareTo(TIME_FOR_ALL) < 0) {
             takeReadingsAndDie(store, ++rounds, random, said);
             if (Files.exists(store)) {
-                try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+                try (KeptEntries kept = new SqliteStores().openToRead(store)) {
                     findAll(kept, said, "after round %d from seed %d".formatted(rounds, seed));
                 }
             }
         }
-        try (Ledger ledger = SqliteLedger.openExisting(store)) {
+        try (Ledger ledger = new SqliteStores().openExisting(store)) {
             findAll(ledger, said, "in the end, from seed " + seed);
             long next = ledger.head().seq() + 1;
             assertEquals(next, Sample.read(ledger, "run-1", "35.010").seq());

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -31,7 +32,7 @@ class NewerEntriesTest {
     @BeforeEach
     void makeAStoreOfTheNextRelease() throws Exception {
         store = folder.resolve("store.db");
-        try (SqliteLedger ledger = SqliteLedger.open(store)) {
+        try (Ledger ledger = new SqliteStores().open(store)) {
             Sample.begin(ledger, "run-1");
             Sample.begin(ledger, "run-2");
         }
@@ -57,7 +58,7 @@ class NewerEntriesTest {
 
     @Test
     void itIsReadAndItsEntriesAreShownForWhatTheyAre() throws Exception {
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             Verification found = kept.verify();
             assertEquals(Optional.empty(), found.fault());
             assertEquals(Map.of("photo-taken", List.of(3L, 4L)), found.unknown());
@@ -80,13 +81,14 @@ class NewerEntriesTest {
             file[at + 5] = '4';
         }
         Files.write(store, file);
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertEquals(
                     "Entry 3 is not as it was written: its text does not give its hash.",
                     kept.verify().fault().orElseThrow().why());
         }
         assertEquals(
                 CouldNotOpen.Reason.DAMAGED,
-                assertThrows(CouldNotOpen.class, () -> SqliteLedger.open(store)).reason());
+                assertThrows(CouldNotOpen.class, () -> new SqliteStores().open(store))
+                        .reason());
     }
 }

@@ -25,6 +25,7 @@ import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotOpen.Reason;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
 
 class OpeningTest {
 
@@ -33,19 +34,19 @@ class OpeningTest {
         TO_READ {
             @Override
             KeptEntries open(Path path) throws CouldNotOpen {
-                return SqliteLedger.openToRead(path);
+                return new SqliteStores().openToRead(path);
             }
         },
         EXISTING {
             @Override
             KeptEntries open(Path path) throws CouldNotOpen {
-                return SqliteLedger.openExisting(path);
+                return new SqliteStores().openExisting(path);
             }
         },
         OR_MAKE {
             @Override
             KeptEntries open(Path path) throws CouldNotOpen {
-                return SqliteLedger.open(path);
+                return new SqliteStores().open(path);
             }
         };
 
@@ -158,14 +159,14 @@ class OpeningTest {
     void aStoreHalfMadeWhenThePowerWentIsMadeAnew() throws IOException, CouldNotOpen {
         Files.writeString(folder.resolve("store.db.new"), "half");
 
-        SqliteLedger.open(store).close();
+        new SqliteStores().open(store).close();
 
         assertEquals(List.of(store, folder.resolve("store.db.lock")), files());
     }
 
     @Test
     void twoInOneProcessCannotHoldOneStore() throws CouldNotOpen, CouldNotSave {
-        try (SqliteLedger first = SqliteLedger.open(store)) {
+        try (Ledger first = new SqliteStores().open(store)) {
             Sample.begin(first, "run-1");
 
             String held = "store.db is in use by another Tenthwise. Nothing was written to it from here. "
@@ -174,17 +175,17 @@ class OpeningTest {
             refused(Way.OR_MAKE, Reason.HELD_BY_ANOTHER, held);
             assertEquals(2, Sample.read(first, "run-1", "35.010").seq());
         }
-        SqliteLedger.openExisting(store).close();
+        new SqliteStores().openExisting(store).close();
     }
 
     @Test
     void oneStoreUnderTwoNamesIsStillHeld() throws CouldNotOpen, IOException {
-        try (SqliteLedger first = SqliteLedger.open(store)) {
+        try (Ledger first = new SqliteStores().open(store)) {
             Path link = Files.createSymbolicLink(folder.resolve("link.db"), store);
 
             assertEquals(
                     Reason.HELD_BY_ANOTHER,
-                    assertThrows(CouldNotOpen.class, () -> SqliteLedger.open(link))
+                    assertThrows(CouldNotOpen.class, () -> new SqliteStores().open(link))
                             .reason());
             assertEquals(0, first.head().seq());
         }
@@ -192,10 +193,10 @@ class OpeningTest {
 
     @Test
     void aSecondProcessIsToldSoAndWritesNothing() throws Exception {
-        try (SqliteLedger first = SqliteLedger.open(store)) {
+        try (Ledger first = new SqliteStores().open(store)) {
             Sample.begin(first, "run-1");
             // a refusal in this process must not let go of the lock the other process is to meet
-            assertThrows(CouldNotOpen.class, () -> SqliteLedger.open(store));
+            assertThrows(CouldNotOpen.class, () -> new SqliteStores().open(store));
 
             try (AnotherProcess second = AnotherProcess.takingReadings(store, 1, folder)) {
                 assertEquals("HELD_BY_ANOTHER", second.line());
@@ -216,7 +217,7 @@ class OpeningTest {
                             + "Nothing was written to it from here. Close the other one, then open it again.");
             holder.kill();
         }
-        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+        try (Ledger ledger = new SqliteStores().openExisting(store)) {
             assertTrue(ledger.verify().whole());
         }
     }
@@ -239,7 +240,7 @@ class OpeningTest {
     }
 
     private void makeStoreAlone() throws CouldNotOpen, CouldNotSave, IOException {
-        try (SqliteLedger ledger = SqliteLedger.open(store)) {
+        try (Ledger ledger = new SqliteStores().open(store)) {
             Sample.begin(ledger, "run-1");
         }
         Files.delete(folder.resolve("store.db.lock"));

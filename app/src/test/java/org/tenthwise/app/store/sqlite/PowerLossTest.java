@@ -116,7 +116,7 @@ class PowerLossTest {
         if (said.isEmpty() && !Files.exists(store)) {
             return Optional.empty(); // gone before anything was said to be saved
         }
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             Verification found = kept.verify();
             if (!found.whole()) {
                 return Optional.of(found.fault().orElseThrow().why());

@@ -47,9 +47,9 @@ final class ReadingsUntilPowerLoss {
 
     private static Ledger open(Path store, String[] arguments) throws Exception {
         if (arguments.length == 2) {
-            return SqliteLedger.open(store);
+            return new SqliteStores().open(store);
         }
-        SqliteLedger.open(store).close();
+        new SqliteStores().open(store).close();
         StoreFile file = StoreFile.of(store);
         Connection connection = Connections.toWrite(file.urlToWrite());
         try (Statement statement = connection.createStatement()) {

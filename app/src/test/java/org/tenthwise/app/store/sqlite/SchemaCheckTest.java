@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.Verification;
 
 class SchemaCheckTest {
@@ -30,7 +31,7 @@ class SchemaCheckTest {
     @BeforeEach
     void makeAStore() throws Exception {
         store = folder.resolve("store.db");
-        try (SqliteLedger ledger = SqliteLedger.open(store)) {
+        try (Ledger ledger = new SqliteStores().open(store)) {
             Sample.begin(ledger, "run-1");
         }
     }
@@ -54,12 +55,12 @@ class SchemaCheckTest {
         Sample.behindItsBack(store, statement);
         byte[] before = Files.readAllBytes(store);
 
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertEquals(
                     Optional.of(new Verification.Fault(Optional.empty(), said)),
                     kept.verify().fault());
         }
-        CouldNotOpen refusal = assertThrows(CouldNotOpen.class, () -> SqliteLedger.open(store));
+        CouldNotOpen refusal = assertThrows(CouldNotOpen.class, () -> new SqliteStores().open(store));
         assertEquals(
                 "store.db was not opened: it is not whole. " + said
                         + " It was left as it is. Take a copy of it from before, " + "or start a new store.",
@@ -75,7 +76,7 @@ class SchemaCheckTest {
                 "UPDATE ledger SET \"by\" = 'B'",
                 "CREATE TABLE \"a\nb\" (x)");
 
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             Verification found = kept.verify();
             assertEquals(
                     "The \"by\" of entry 1 is not what its text says.",
@@ -96,7 +97,7 @@ class SchemaCheckTest {
                         + "'x', at, \"by\", body, previous, hash FROM ledger WHERE seq = NEW.seq; END"
             })
     void anEntryTheStoreDidNotKeepAsGivenIsNotSaidToBeSaved(String trigger) throws Exception {
-        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+        try (Ledger ledger = new SqliteStores().openExisting(store)) {
             Sample.behindItsBack(store, trigger);
 
             CouldNotSave refusal = assertThrows(CouldNotSave.class, () -> Sample.read(ledger, "run-1", "35.010"));

@@ -22,6 +22,7 @@ import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.RunChain;
 import org.tenthwise.app.store.StoredEntry;
@@ -37,7 +38,7 @@ class SqliteLedgerTest {
 
     @Test
     void aNewLedgerIsEmptyAndWhole() throws CouldNotOpen {
-        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+        try (Ledger ledger = new SqliteStores().open(store())) {
             assertEquals(Head.OF_NOTHING, ledger.head());
             assertEquals(List.of(), ledger.runs());
             assertEquals(List.of(), ledger.stored());
@@ -49,12 +50,12 @@ class SqliteLedgerTest {
     void whatWasAddedIsThereAfterOpeningAgain() throws CouldNotOpen, CouldNotSave {
         Entry begun;
         Entry read;
-        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+        try (Ledger ledger = new SqliteStores().open(store())) {
             begun = Sample.begin(ledger, "run-1");
             read = Sample.read(ledger, "run-1", "35.010");
             assertEquals(List.of(begun, read), ledger.entries("run-1"));
         }
-        try (SqliteLedger ledger = SqliteLedger.openExisting(store())) {
+        try (Ledger ledger = new SqliteStores().openExisting(store())) {
             assertEquals(List.of(begun, read), ledger.entries("run-1"));
             assertEquals(3, Sample.read(ledger, "run-1", "35.020").seq());
             assertEquals(3, ledger.verify().entries());
@@ -64,7 +65,7 @@ class SqliteLedgerTest {
 
     @Test
     void entriesOfRunsAreCountedInOneRowAndReadApart() throws CouldNotOpen, CouldNotSave {
-        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+        try (Ledger ledger = new SqliteStores().open(store())) {
             Event gauge = new Event.GaugeKnown(new Gauge("DG-01", GaugeKind.DEPTH_GAUGE, Optional.empty()));
             Entry known = ledger.append(Entry.SHOP, Sample.AT, "A. Turner", gauge);
             Sample.begin(ledger, "run-b");
@@ -83,7 +84,7 @@ class SqliteLedgerTest {
 
     @Test
     void severalEntriesOfSeveralRunsAreAddedAtOnce() throws CouldNotOpen, CouldNotSave {
-        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+        try (Ledger ledger = new SqliteStores().open(store())) {
             Sample.begin(ledger, "run-1");
             Sample.begin(ledger, "run-2");
 
@@ -104,7 +105,7 @@ class SqliteLedgerTest {
 
     @Test
     void ofSeveralEntriesNoneIsAddedWhereOneIsRefused() throws Exception {
-        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+        try (Ledger ledger = new SqliteStores().open(store())) {
             Sample.begin(ledger, "run-1");
             Head before = ledger.head();
             Sample.behindItsBack(
@@ -142,7 +143,7 @@ class SqliteLedgerTest {
 
     @Test
     void aRowHoldsTheHashOfItsTextAndOfTheRowBefore() throws CouldNotOpen, CouldNotSave {
-        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+        try (Ledger ledger = new SqliteStores().open(store())) {
             ledger.append(
                     "run-1",
                     OffsetDateTime.parse("2026-03-02T00:15:00.5+01:00"),
@@ -184,7 +185,7 @@ class SqliteLedgerTest {
             })
     void noEntryIsChangedTakenAwayOrPutInBetween(String statement) throws CouldNotOpen, CouldNotSave {
         List<StoredEntry> before;
-        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+        try (Ledger ledger = new SqliteStores().open(store())) {
             Sample.begin(ledger, "run-1");
             Sample.read(ledger, "run-1", "35.010");
             before = ledger.stored();
@@ -194,16 +195,16 @@ class SqliteLedgerTest {
                 .getMessage();
 
         assertTrue(refusal.contains("ledger"), refusal);
-        try (KeptEntries kept = SqliteLedger.openToRead(store())) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store())) {
             assertEquals(before, kept.stored());
         }
     }
 
     @Test
     void itIsReadWhileItIsWrittenTo() throws CouldNotOpen, CouldNotSave {
-        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+        try (Ledger ledger = new SqliteStores().open(store())) {
             Sample.begin(ledger, "run-1");
-            try (KeptEntries kept = SqliteLedger.openToRead(store())) {
+            try (KeptEntries kept = new SqliteStores().openToRead(store())) {
                 Entry read = Sample.read(ledger, "run-1", "35.010");
 
                 assertEquals(ledger.head(), kept.head());
@@ -218,14 +219,14 @@ class SqliteLedgerTest {
 
     @Test
     void readingAStoreAtRestLeavesNothingBeside() throws Exception {
-        try (SqliteLedger ledger = SqliteLedger.open(store())) {
+        try (Ledger ledger = new SqliteStores().open(store())) {
             Sample.begin(ledger, "run-1");
         }
         Path alone = Files.createDirectory(folder.resolve("alone")).resolve("copy.db");
         Files.copy(store(), alone);
         byte[] before = Files.readAllBytes(alone);
 
-        try (KeptEntries kept = SqliteLedger.openToRead(alone)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(alone)) {
             assertTrue(kept.verify().whole());
             assertEquals(1, kept.stored().size());
         }
@@ -239,12 +240,12 @@ class SqliteLedgerTest {
     @Test
     void aPathMayHaveAnyLetterAndFoldersYetToMake() throws CouldNotOpen, CouldNotSave {
         Path odd = folder.resolve("Halle 3?mode=ro&x#%41/Spindel ü/läufe;.db");
-        try (SqliteLedger ledger = SqliteLedger.open(odd)) {
+        try (Ledger ledger = new SqliteStores().open(odd)) {
             Sample.begin(ledger, "run-1");
         }
 
         assertTrue(Files.exists(odd));
-        try (KeptEntries kept = SqliteLedger.openToRead(odd)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(odd)) {
             assertEquals(1, kept.head().seq());
         }
     }

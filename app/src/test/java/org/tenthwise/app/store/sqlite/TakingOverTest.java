@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.Before;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.RunChain;
 import org.tenthwise.app.store.RunHead;
@@ -49,10 +50,10 @@ class TakingOverTest {
     @Test
     void eachRunGetsOneEntryThatVouchesForThoseBeforeIt() throws Exception {
         List<StoredEntry> before;
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             before = kept.stored();
         }
-        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+        try (Ledger ledger = new SqliteStores().openExisting(store)) {
             List<StoredEntry> after = ledger.stored();
 
             assertEquals(before, after.subList(0, 4));
@@ -66,7 +67,7 @@ class TakingOverTest {
             assertEquals(Optional.empty(), ledger.verify().fault());
             assertEquals(8, Sample.read(ledger, "run-1", "35.040").seq());
         }
-        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+        try (Ledger ledger = new SqliteStores().openExisting(store)) {
             assertEquals(8, ledger.head().seq()); // taken over once
             assertEquals(4, ledger.runHead("run-1").place());
             assertTrue(ledger.verify().whole());
@@ -75,11 +76,11 @@ class TakingOverTest {
 
     @Test
     void aStoreWhoseRunsAreTiedGetsNoMoreEntriesAndAnOlderReleaseIsKeptOff() throws Exception {
-        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+        try (Ledger ledger = new SqliteStores().openExisting(store)) {
             assertEquals(7, ledger.head().seq());
         }
         Sample.behindItsBack(store, "PRAGMA user_version = 2");
-        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+        try (Ledger ledger = new SqliteStores().openExisting(store)) {
             assertEquals(7, ledger.head().seq());
             assertTrue(ledger.verify().whole());
         }
@@ -90,19 +91,19 @@ class TakingOverTest {
 
     @Test
     void theHeadOfARunIsTheSameReadFromItsLastEntryAndFromItsFirst() throws Exception {
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertEquals(walked(kept, "run-1"), kept.runHead("run-1"));
             assertEquals(2, kept.runHead("run-1").place());
             assertEquals(RunHead.OF_NOTHING, kept.runHead("run-3"));
         }
-        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+        try (Ledger ledger = new SqliteStores().openExisting(store)) {
             for (String run : List.of("run-1", "run-2", Entry.SHOP)) {
                 assertEquals(walked(ledger, run), ledger.runHead(run));
             }
             Sample.read(ledger, "run-2", "35.050");
             assertEquals(walked(ledger, "run-2"), ledger.runHead("run-2"));
             assertEquals(3, ledger.runHead("run-2").place());
-            try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            try (KeptEntries kept = new SqliteStores().openToRead(store)) {
                 assertEquals(ledger.runHead("run-2"), kept.runHead("run-2"));
             }
         }
@@ -110,7 +111,7 @@ class TakingOverTest {
 
     @Test
     void readingAStoreOfBeforeTakesNothingOver() throws Exception {
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertTrue(kept.verify().whole());
             assertEquals(4, kept.head().seq());
         }
@@ -120,7 +121,7 @@ class TakingOverTest {
     void anEntryThatVouchesForNothingInAStoreTakenOverIsAFault() throws Exception {
         Sample.behindItsBack(store, "PRAGMA user_version = 2");
 
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             assertEquals(
                     Optional.of(new Verification.Fault(
                             Optional.of(4L), "Entry 4 does not say what came before it in run run-1.")),
@@ -130,7 +131,7 @@ class TakingOverTest {
 
     @Test
     void anEntryOfARunTakenOutAndTheLedgerMadeAnewIsFoundInTheRun() throws Exception {
-        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+        try (Ledger ledger = new SqliteStores().openExisting(store)) {
             RunChain chain = new RunChain();
             List<StoredEntry> run = ledger.stored("run-1");
             chain.next(run.get(0));

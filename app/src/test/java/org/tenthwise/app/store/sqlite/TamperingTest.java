@@ -25,6 +25,7 @@ import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
+import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.app.store.Verification.Fault;
@@ -50,7 +51,7 @@ class TamperingTest {
     @BeforeEach
     void takeSomeReadings() throws CouldNotOpen, CouldNotSave {
         store = folder.resolve("store.db");
-        try (SqliteLedger ledger = SqliteLedger.open(store)) {
+        try (Ledger ledger = new SqliteStores().open(store)) {
             Sample.begin(ledger, "run-1");
             for (int i = 2; i <= 5; i++) {
                 Sample.read(ledger, "run-1", "35.01" + i);
@@ -179,7 +180,7 @@ class TamperingTest {
             byte[] changed = file.clone();
             changed[random.nextInt(file.length)] ^= (byte) (1 + random.nextInt(255));
             Files.write(store, changed);
-            try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+            try (KeptEntries kept = new SqliteStores().openToRead(store)) {
                 if (kept.verify().whole()) {
                     assertEquals(stored, kept.stored()); // it was a byte nothing is kept in
                 } else {
@@ -204,7 +205,7 @@ class TamperingTest {
     }
 
     private Verification verified() throws CouldNotOpen {
-        try (KeptEntries kept = SqliteLedger.openToRead(store)) {
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
             return kept.verify();
         }
     }

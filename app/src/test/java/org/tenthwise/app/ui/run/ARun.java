@@ -9,7 +9,8 @@ import org.tenthwise.app.DemoPlans;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.Plan;
 
@@ -21,7 +22,7 @@ final class ARun implements AutoCloseable {
     static final int BORE = 13;
     static final int PLUG = 14;
 
-    private final SqliteLedger ledger;
+    private final Ledger ledger;
     final RunSession session;
     private boolean open = true;
 
@@ -31,7 +32,7 @@ final class ARun implements AutoCloseable {
 
     /** A run of another plan, at its first step. */
     ARun(Path store, Plan plan) throws Exception {
-        ledger = SqliteLedger.open(store);
+        ledger = new SqliteStores().open(store);
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T06:31:00Z"), ZoneOffset.ofHours(1));
         session = new Runs(ledger, clock).begin(new RunHeader(plan, "014", "AB-7731", "Lathe 4", "Setter 2"));
     }

@@ -23,7 +23,8 @@ import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunHeader;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.Runs;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
 import org.tenthwise.app.ui.Ways;
@@ -78,7 +79,7 @@ class FastGaugeTest extends ScreenTest {
         List<String> sent = IntStream.range(first, first + figures)
                 .mapToObj("47.9%04d"::formatted)
                 .toList();
-        try (SqliteLedger ledger = SqliteLedger.open(dir.resolve(first + ".db"))) {
+        try (Ledger ledger = new SqliteStores().open(dir.resolve(first + ".db"))) {
             RunSession session = new Runs(ledger, watch)
                     .begin(new RunHeader(plan((figures + PLACES - 1) / PLACES), "1", "L", "", "Setter 2"));
             watch.hold();

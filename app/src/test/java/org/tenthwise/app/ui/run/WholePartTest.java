@@ -17,7 +17,8 @@ import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.Prompt;
 import org.tenthwise.app.session.Runs;
-import org.tenthwise.app.store.sqlite.SqliteLedger;
+import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.app.ui.Display;
 import org.tenthwise.app.ui.ScreenTest;
 import org.tenthwise.app.ui.Ways;
@@ -160,7 +161,7 @@ class WholePartTest extends ScreenTest {
             });
         }
         assertTrue(ways.told.isEmpty(), ways.told::toString);
-        try (SqliteLedger ledger = SqliteLedger.openExisting(store)) {
+        try (Ledger ledger = new SqliteStores().open(store)) {
             String id = ledger.runs().get(0);
             assertEquals(List.of("sign " + id), ways.asked);
             assertEquals(
