@@ -2,6 +2,7 @@ package org.tenthwise.app.history;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.record.Line;
@@ -28,9 +29,11 @@ public final class Progress {
 
     /** The next step after {@code here}, going round, that is neither settled nor held. */
     public static Optional<Step> next(Sheet sheet, Step here) {
-        int at = sheet.plan().steps().indexOf(here);
+        Predicate<Line> isHere = line -> line.step().number() == here.number();
         List<Line> lines = sheet.lines();
-        return Stream.concat(lines.stream().skip(at + 1L), lines.stream().limit(at))
+        return Stream.concat(
+                        lines.stream().dropWhile(isHere.negate()).skip(1),
+                        lines.stream().takeWhile(isHere.negate()))
                 .filter(line -> !line.settled() && !line.held())
                 .map(Line::step)
                 .findFirst();
