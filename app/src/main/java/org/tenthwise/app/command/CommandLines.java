@@ -3,6 +3,7 @@ package org.tenthwise.app.command;
 import java.io.PrintWriter;
 import java.util.stream.Collectors;
 import org.tenthwise.app.export.CouldNotExport;
+import org.tenthwise.app.store.CouldNotCopy;
 import org.tenthwise.app.store.CouldNotOpen;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.CouldNotSave;
@@ -26,6 +27,9 @@ public final class CommandLines {
         line.addSubcommand(new WalkPlan(with));
         line.addSubcommand(new ExportRecord(with));
         line.addSubcommand(new VerifyKept(with.stores()));
+        line.addSubcommand(new BackUpStore(with.stores()));
+        line.addSubcommand(new RestoreStore(with.stores()));
+        line.addSubcommand(new SalvageStore(with.stores()));
         line.addSubcommand(new Compute(with));
         line.addSubcommand(new Reference(with));
         help(line, with.version());
@@ -71,6 +75,7 @@ public final class CommandLines {
                 || e instanceof NoDisplay
                 || e instanceof CouldNotOpen
                 || e instanceof CouldNotSave
+                || e instanceof CouldNotCopy
                 || e instanceof CouldNotRead
                 || e instanceof CouldNotExport;
         to.println(foreseen ? e.getMessage() : unforeseen(e));

@@ -32,6 +32,8 @@ public record Objection(Kind kind, String detail, String expected) {
         BLANK,
         HELD,
         CLOSED,
+        /** The run holds entries of a newer release, so nothing is added to it here. */
+        NEWER,
         ALREADY_STRUCK,
         /** Nothing can be signed for what is not found out yet. */
         STILL_OPEN,

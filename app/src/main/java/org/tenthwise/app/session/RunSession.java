@@ -247,19 +247,23 @@ public final class RunSession {
     }
 
     Prompt asked() {
-        return shut().<Prompt>map(why -> why.kind() == Objection.Kind.CLOSED
-                        ? new Prompt.Closed()
-                        : new Prompt.Held(sheet().line(inHand.number()).waitingFor()))
+        return shut().<Prompt>map(why -> why.kind() == Objection.Kind.HELD
+                        ? new Prompt.Held(sheet().line(inHand.number()).waitingFor())
+                        : new Prompt.Closed())
                 .orElseGet(() -> NextPrompt.next(sheet(), inHand, way, gauge));
     }
 
-    /** What is said against whatever is taken at a step: the run is closed, or a hold point keeps the step shut. */
+    /**
+     * What is said against whatever is taken at a step: the run is closed or of a newer release, or a hold point keeps
+     * the step shut.
+     */
     Optional<Objection> shut() {
         return closed().or(() -> Objection.where(sheet().line(inHand.number()).held(), Objection.Kind.HELD));
     }
 
     private Optional<Objection> closed() {
-        return Objection.where(sheet().run().closed().isPresent(), Objection.Kind.CLOSED);
+        return Objection.where(!sheet().run().unknown().isEmpty(), Objection.Kind.NEWER)
+                .or(() -> Objection.where(sheet().run().closed().isPresent(), Objection.Kind.CLOSED));
     }
 
     private Finding finding() {

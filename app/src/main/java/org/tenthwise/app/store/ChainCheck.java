@@ -10,18 +10,35 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.tenthwise.app.store.Verification.Fault;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 
-/** Walks a ledger, entry by entry from the first, and keeps the first thing that is not as it was written. */
+/** Walks a ledger, entry by entry in order, and keeps the first thing that is not as it was written. */
 public final class ChainCheck {
 
     private long entries;
-    private Head head = Head.OF_NOTHING;
+    private Head head;
     private Optional<Fault> fault = Optional.empty();
+    private final Map<String, RunHead> runsBefore;
     private final Map<String, RunChain> runs = new LinkedHashMap<>();
     private final Map<String, List<Long>> unknown = new TreeMap<>();
     private final List<String> remarks = new ArrayList<>();
     private final BackwardTime time = new BackwardTime();
-    private boolean mayLackItsLast;
+
+    /** From the first entry. */
+    public ChainCheck() {
+        this(Head.OF_NOTHING, Map.of());
+    }
+
+    /**
+     * Goes on behind an entry up to which all is well.
+     *
+     * @param runs heads of the runs as they were then; one that is not named had no entry
+     */
+    public ChainCheck(Head from, Map<String, RunHead> runs) {
+        this.entries = from.seq();
+        this.head = from;
+        this.runsBefore = Map.copyOf(runs);
+    }
 
     /**
      * Looks at the next entry.
@@ -31,16 +48,33 @@ public final class ChainCheck {
     public void next(StoredEntry entry, byte[] body) {
         entries++;
         if (fault.isEmpty()) {
-            fault = outOfPlace(entry).or(() -> within(entry, body)).or(() -> outOfPlaceInItsRun(entry));
+            fault = outOfPlace(entry).or(() -> hashedOtherwise(entry, body)).or(() -> misread(entry, body));
             if (fault.isEmpty()) {
                 head = entry.asHead();
                 time.next(entry);
-                if (!EntryText.knows(entry.kind())) {
-                    unknown.computeIfAbsent(entry.kind(), kind -> new ArrayList<>())
-                            .add(entry.seq());
-                }
             }
         }
+    }
+
+    private Optional<Fault> misread(StoredEntry stored, byte[] body) {
+        EntryText.Said said;
+        try {
+            said = EntryText.said(stored.seq(), body);
+        } catch (UnreadableEntry e) {
+            return unreadable(stored, e);
+        }
+        Optional<Fault> differing = differing(stored, said.entry()).or(() -> outOfPlaceInItsRun(stored, said.before()));
+        if (differing.isEmpty() && said.entry().event() instanceof Event.Unknown) {
+            unknown.computeIfAbsent(stored.kind(), kind -> new ArrayList<>()).add(stored.seq());
+        }
+        return differing;
+    }
+
+    /** Keeps that the file is damaged behind the last entry looked at. */
+    public void cannotBeReadOn() {
+        broken(new Fault(
+                Optional.of(head.seq() + 1),
+                "Entry %d cannot be read: the file is damaged there.".formatted(head.seq() + 1)));
     }
 
     /** Keeps a fault found by other means; as a remark if something was found bad before. */
@@ -50,11 +84,6 @@ public final class ChainCheck {
         } else {
             remarks.add(found.why());
         }
-    }
-
-    /** Keeps that the last entries may have stood in a file beside. */
-    public void mayLackItsLast() {
-        mayLackItsLast = true;
     }
 
     /** Keeps as a fault that a run does not end with an entry that vouches for those before it. */
@@ -72,7 +101,7 @@ public final class ChainCheck {
     public Verification result() {
         List<String> said = new ArrayList<>(remarks);
         time.remark().ifPresent(said::add);
-        return new Verification(entries, head, fault, unknown, said, mayLackItsLast);
+        return new Verification(entries, head, fault, unknown, said, false);
     }
 
     /** The last entry up to which all is well. */
@@ -84,29 +113,32 @@ public final class ChainCheck {
      * What is wrong with an entry by itself, wherever it stands: its hash, its text, or what is drawn out of the text.
      */
     public static Optional<Fault> within(StoredEntry stored) {
-        return within(stored, stored.body().getBytes(UTF_8));
+        byte[] body = stored.body().getBytes(UTF_8);
+        return hashedOtherwise(stored, body).or(() -> {
+            try {
+                return differing(stored, EntryText.read(stored.seq(), body));
+            } catch (UnreadableEntry e) {
+                return unreadable(stored, e);
+            }
+        });
     }
 
-    private static Optional<Fault> within(StoredEntry stored, byte[] body) {
-        if (!Chain.hash(stored.previous(), body).equals(stored.hash())) {
-            return at(
-                    stored,
-                    "Entry %d is not as it was written: its text does not give its hash.".formatted(stored.seq()));
-        }
-        Entry entry;
-        try {
-            entry = EntryText.read(stored.seq(), body);
-        } catch (UnreadableEntry e) {
-            return at(stored, "The text of entry %d cannot be read: %s.".formatted(stored.seq(), e.getMessage()));
-        }
-        return differing(stored, entry)
-                .flatMap(column -> at(
-                        stored, "The \"%s\" of entry %d is not what its text says.".formatted(column, stored.seq())));
+    private static Optional<Fault> hashedOtherwise(StoredEntry stored, byte[] body) {
+        return Chain.hash(stored.previous(), body).equals(stored.hash())
+                ? Optional.empty()
+                : at(
+                        stored,
+                        "Entry %d is not as it was written: its text does not give its hash.".formatted(stored.seq()));
     }
 
-    private Optional<Fault> outOfPlaceInItsRun(StoredEntry entry) {
-        RunChain chain = runs.computeIfAbsent(entry.run(), run -> new RunChain());
-        chain.next(entry);
+    private static Optional<Fault> unreadable(StoredEntry stored, UnreadableEntry why) {
+        return at(stored, "The text of entry %d cannot be read: %s.".formatted(stored.seq(), why.getMessage()));
+    }
+
+    private Optional<Fault> outOfPlaceInItsRun(StoredEntry entry, Optional<Before> before) {
+        RunChain chain = runs.computeIfAbsent(
+                entry.run(), run -> new RunChain(runsBefore.getOrDefault(run, RunHead.OF_NOTHING)));
+        chain.next(entry, before);
         return chain.fault();
     }
 
@@ -133,7 +165,13 @@ public final class ChainCheck {
         return Optional.empty();
     }
 
-    private static Optional<String> differing(StoredEntry stored, Entry entry) {
+    private static Optional<Fault> differing(StoredEntry stored, Entry entry) {
+        return differingColumn(stored, entry)
+                .flatMap(column -> at(
+                        stored, "The \"%s\" of entry %d is not what its text says.".formatted(column, stored.seq())));
+    }
+
+    private static Optional<String> differingColumn(StoredEntry stored, Entry entry) {
         if (!stored.run().equals(entry.run())) {
             return Optional.of("run");
         }

@@ -10,6 +10,8 @@ public final class CouldNotSave extends Exception {
         DISK_FULL,
         READ_ONLY,
         DAMAGED,
+        /** The run holds entries of a newer release. */
+        NEWER,
         BUSY,
         OTHER
     }

@@ -24,7 +24,7 @@ import org.tenthwise.model.run.Event;
  * <p>Keys come in one fixed order, sizes as text with their unit beside ({@code "35.010"} keeps its nought), whatever
  * may be absent is left out. Reading takes exactly what writing makes: a key missing or one too many is an error, for a
  * record must not be read by half. A kind this release does not know is read as {@link Event.Unknown}, its own fields
- * unread.
+ * unread; so is an entry that says it takes a newer format to read it, whatever its kind.
  */
 public final class EntryText {
 
@@ -37,8 +37,14 @@ public final class EntryText {
 
     /** @throws IllegalArgumentException for an event of an unknown kind, which is kept and never written */
     public static String write(NewEntry added, Before before) {
-        EventKind<?> kind = EventKind.of(added.event());
+        return write(added, before, EventKind.of(added.event()));
+    }
+
+    static String write(NewEntry added, Before before, EventKind<?> kind) {
         ObjectNode entry = JsonNodeFactory.instance.objectNode();
+        if (kind.format() > EventKind.FORMAT_UNSAID) {
+            entry.put("format", kind.format());
+        }
         entry.put("run", added.run());
         before.write(entry.putObject("before"));
         entry.put("kind", kind.name());
@@ -59,30 +65,31 @@ public final class EntryText {
                 : EventKind.of(event).name();
     }
 
-    /** Whether this release knows what an entry of a kind says. */
-    static boolean knows(String kind) {
-        return EventKind.named(kind).isPresent();
-    }
+    /** What a text says: the entry, and what came before it in its run. */
+    record Said(Entry entry, Optional<Before> before) {}
 
     /** @param body UTF-8, as stored */
     public static Entry read(long seq, byte[] body) throws UnreadableEntry {
+        return said(seq, body).entry();
+    }
+
+    /** @param body UTF-8, as stored */
+    static Said said(long seq, byte[] body) throws UnreadableEntry {
         JsonFields fields = new JsonFields(tree(decoded(body)));
+        int format = fields.wholeIfAny("format").map(Long::intValue).orElse(EventKind.FORMAT_UNSAID);
         String run = fields.text("run");
-        Optional<JsonFields> before = fields.objectIfAny("before");
-        if (before.isPresent()) {
-            Before.read(before.get());
-        }
+        Optional<JsonFields> told = fields.objectIfAny("before");
+        Optional<Before> before = told.isPresent() ? Optional.of(Before.read(told.get())) : Optional.empty();
         String kind = fields.text("kind");
         OffsetDateTime at = time(fields.text("at"));
         String by = fields.text("by");
-        Event event = event(kind, fields.object("event"));
-        fields.end();
-        return new Entry(seq, run, at, by, event);
-    }
-
-    private static Event event(String kind, JsonFields fields) throws UnreadableEntry {
-        Optional<EventKind<?>> known = EventKind.named(kind);
-        return known.isPresent() ? known.get().read(fields) : new Event.Unknown(kind, fields.asText());
+        Optional<EventKind<?>> known = format > EventKind.NEWEST_FORMAT ? Optional.empty() : EventKind.named(kind);
+        JsonFields own = fields.object("event");
+        Event event = known.isPresent() ? known.get().read(own) : new Event.Unknown(kind, own.asText());
+        if (format <= EventKind.NEWEST_FORMAT) {
+            fields.end();
+        }
+        return new Said(new Entry(seq, run, at, by, event), before);
     }
 
     private static String decoded(byte[] body) throws UnreadableEntry {

@@ -2,8 +2,10 @@ package org.tenthwise.app.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Answer;
 import org.tenthwise.model.plan.MeasuredBody;
@@ -16,8 +18,16 @@ import org.tenthwise.model.run.SignedAs;
 /**
  * One kind of event: the word it is stored under, and how its own fields are written and read. A word once used stays,
  * for there are stores with it.
+ *
+ * @param format what it takes to read an entry of this kind. It rises by one with each kind that is new, and with each
+ *     word or field that a kind can say more; entries say it from 4 on, so that an older release knows that it does not
+ *     understand them
  */
-record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, ObjectNode> writer, Reader<E> reader) {
+record EventKind<E extends Event>(
+        String name, int format, Class<E> type, BiConsumer<E, ObjectNode> writer, Reader<E> reader) {
+
+    /** What it takes to read entries that do not say it: those of the kinds there were when entries began to. */
+    static final int FORMAT_UNSAID = 3;
 
     /** Takes the fields of an event. */
     interface Reader<E> {
@@ -27,6 +37,7 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
     static final List<EventKind<?>> ALL = List.of(
             new EventKind<>(
                     "begun",
+                    1,
                     Event.Begun.class,
                     (begun, to) -> {
                         EventJson.write(begun.part(), to.putObject("part"));
@@ -47,11 +58,13 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                             from.isSo("no-lot"))),
             new EventKind<>(
                     "gauge-known",
+                    1,
                     Event.GaugeKnown.class,
                     (known, to) -> EventJson.write(known.gauge(), to.putObject("gauge")),
                     from -> new Event.GaugeKnown(EventJson.gauge(from.object("gauge")))),
             new EventKind<>(
                     "machine-known",
+                    3,
                     Event.MachineKnown.class,
                     (known, to) -> to.put("machine", known.machine())
                             .put("register", JsonFields.word(known.register()))
@@ -62,11 +75,13 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                             from.word("usual-aim", Aim.ByLimits.class))),
             new EventKind<>(
                     "cut-on-these",
+                    3,
                     Event.CutOnThese.class,
                     (signed, to) -> to.put("step", signed.step()).put("reason", signed.reason()),
                     from -> new Event.CutOnThese(from.step("step"), from.text("reason"))),
             new EventKind<>(
                     "gauge-chosen",
+                    1,
                     Event.GaugeChosen.class,
                     (chosen, to) -> {
                         to.put("step", chosen.step()).put("mark", chosen.mark());
@@ -75,6 +90,7 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     from -> new Event.GaugeChosen(from.step("step"), from.text("mark"), from.textIfAny("reference"))),
             new EventKind<>(
                     "gauge-set",
+                    1,
                     Event.GaugeSet.class,
                     (set, to) -> {
                         to.put("step", set.step());
@@ -83,6 +99,7 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                     from -> new Event.GaugeSet(from.step("step"), EventJson.setting(from.object("setting")))),
             new EventKind<>(
                     "reading-taken",
+                    1,
                     Event.ReadingTaken.class,
                     (taken, to) -> {
                         to.put("step", taken.step());
@@ -93,6 +110,7 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                             from.step("step"), from.text("slot"), EventJson.written(from.object("typed")))),
             new EventKind<>(
                     "temperature-taken",
+                    1,
                     Event.TemperatureTaken.class,
                     (taken, to) -> EventJson.write(
                             taken.read(), to.put("step", taken.step()).put("of", JsonFields.word(taken.of()))),
@@ -100,11 +118,13 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                             from.step("step"), from.word("of", MeasuredBody.class), EventJson.degrees(from))),
             new EventKind<>(
                     "struck-out",
+                    1,
                     Event.StruckOut.class,
                     (struck, to) -> to.put("entry", struck.entry()).put("reason", struck.reason()),
                     from -> new Event.StruckOut(from.whole("entry"), from.text("reason"))),
             new EventKind<>(
                     "answered",
+                    1,
                     Event.Answered.class,
                     (answered, to) -> to.put("step", answered.step())
                             .put("question", JsonFields.word(answered.question()))
@@ -115,21 +135,25 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                             from.word("answer", Answer.class))),
             new EventKind<>(
                     "pass-begun",
+                    1,
                     Event.PassBegun.class,
                     (pass, to) -> to.put("step", pass.step()).put("why", JsonFields.word(pass.why())),
                     from -> new Event.PassBegun(from.step("step"), from.word("why", Event.PassBegun.Why.class))),
             new EventKind<>(
                     "doubt-flagged",
+                    1,
                     Event.DoubtFlagged.class,
                     (doubt, to) -> to.put("step", doubt.step()).put("words", doubt.words()),
                     from -> new Event.DoubtFlagged(from.step("step"), from.text("words"))),
             new EventKind<>(
                     "note-made",
+                    1,
                     Event.NoteMade.class,
                     (note, to) -> to.put("step", note.step()).put("words", note.words()),
                     from -> new Event.NoteMade(from.step("step"), from.text("words"))),
             new EventKind<>(
                     "disposed",
+                    1,
                     Event.DispositionSigned.class,
                     (disposed, to) -> {
                         to.put("step", disposed.step())
@@ -146,21 +170,33 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
                             from.textIfAny("number"))),
             new EventKind<>(
                     "handed-over",
+                    1,
                     Event.HandedOver.class,
                     (over, to) -> to.put("to", over.to()),
                     from -> new Event.HandedOver(from.text("to"))),
-            new EventKind<>("taken-over", Event.TakenOver.class, (taken, to) -> {}, from -> new Event.TakenOver()),
+            new EventKind<>("taken-over", 2, Event.TakenOver.class, (taken, to) -> {}, from -> new Event.TakenOver()),
             new EventKind<>(
                     "signed",
+                    1,
                     Event.Signed.class,
                     (signed, to) ->
                             to.put("signed-by", signed.signedBy()).put("meaning", JsonFields.word(signed.meaning())),
                     from -> new Event.Signed(from.text("signed-by"), from.word("meaning", SignedAs.class))),
             new EventKind<>(
                     "closed",
+                    1,
                     Event.Closed.class,
                     (closed, to) -> to.put("signed-by", closed.signedBy()).put("meaning", closed.meaning()),
                     from -> new Event.Closed(from.text("signed-by"), from.text("meaning"))));
+
+    /**
+     * The newest format of an entry this release reads: it rises with each kind, and with each word or field of one.
+     */
+    static final int NEWEST_FORMAT =
+            ALL.stream().mapToInt(EventKind::format).max().orElseThrow();
+
+    private static final Map<String, EventKind<?>> BY_NAME =
+            ALL.stream().collect(Collectors.toMap(EventKind::name, kind -> kind));
 
     static EventKind<?> of(Event event) {
         return ALL.stream()
@@ -171,7 +207,7 @@ record EventKind<E extends Event>(String name, Class<E> type, BiConsumer<E, Obje
 
     /** Absent for a kind this release does not know. */
     static Optional<EventKind<?>> named(String name) {
-        return ALL.stream().filter(kind -> kind.name.equals(name)).findFirst();
+        return Optional.ofNullable(BY_NAME.get(name));
     }
 
     /** @param event of this kind */

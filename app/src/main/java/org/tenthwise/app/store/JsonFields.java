@@ -50,6 +50,10 @@ final class JsonFields {
         return value.longValue();
     }
 
+    Optional<Long> wholeIfAny(String key) throws UnreadableEntry {
+        return object.has(key) ? Optional.of(whole(key)) : Optional.empty();
+    }
+
     int step(String key) throws UnreadableEntry {
         try {
             return Math.toIntExact(whole(key));

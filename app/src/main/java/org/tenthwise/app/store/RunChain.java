@@ -21,7 +21,7 @@ public final class RunChain {
     /** What stands for the entries before the first: the hash of the words below. */
     public static final String START = Chain.hash("", "Tenthwise run, first page".getBytes(US_ASCII));
 
-    private RunHead head = RunHead.OF_NOTHING;
+    private RunHead head;
     private boolean tied;
     private Optional<Fault> fault = Optional.empty();
 
@@ -34,12 +34,26 @@ public final class RunChain {
         return Chain.hash(before, (seq + " " + entry).getBytes(US_ASCII));
     }
 
+    public RunChain() {
+        this(RunHead.OF_NOTHING);
+    }
+
+    /** @param head up to which none is missing; goes on behind it */
+    RunChain(RunHead head) {
+        this.head = head;
+        this.tied = head.place() > 0;
+    }
+
     /** Looks at the next entry. */
     public void next(StoredEntry entry) {
+        next(entry, Before.in(entry.body()));
+    }
+
+    /** @param before what its text says came before it in its run */
+    void next(StoredEntry entry, Optional<Before> before) {
         if (fault.isPresent()) {
             return;
         }
-        Optional<Before> before = Before.in(entry.body());
         if (before.isPresent() || tied) {
             fault = before.isPresent()
                     ? differing(entry, before.get())

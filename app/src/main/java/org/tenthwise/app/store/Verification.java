@@ -36,6 +36,11 @@ public record Verification(
         this(entries, head, fault, Map.of(), List.of(), false);
     }
 
+    /** The same of a store whose last entries may have stood in a file beside. */
+    public Verification perhapsWithoutItsLast() {
+        return new Verification(entries, head, fault, unknown, remarks, true);
+    }
+
     public boolean whole() {
         return fault.isEmpty();
     }

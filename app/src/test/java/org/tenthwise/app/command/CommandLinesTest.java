@@ -24,8 +24,8 @@ class CommandLinesTest {
             delimiter = '|',
             textBlock =
                     """
-            chekc                              | There is no command "chekc". Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify, compute, reference.
-            --sotre=x.db                       | Unknown option: '--sotre=x.db'. Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify, compute, reference.
+            chekc                              | There is no command "chekc". Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify, backup, restore, salvage, compute, reference.
+            --sotre=x.db                       | Unknown option: '--sotre=x.db'. Right is tenthwise [--store DB] [--plans DIR], or tenthwise with one of: demo, check, walk, export, verify, backup, restore, salvage, compute, reference.
             check                              | Missing required parameter: 'PLAN'. Right is: tenthwise check PLAN...
             demo here                          | Unmatched argument at index 1: 'here'. Right is: tenthwise demo [--out DIR]
             verify                             | Missing required parameter: 'PATH'. Right is: tenthwise verify PATH [--head HASH]
@@ -98,7 +98,20 @@ class CommandLinesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "demo", "check", "walk", "export", "verify", "compute", "reference"})
+    @ValueSource(
+            strings = {
+                "",
+                "demo",
+                "check",
+                "walk",
+                "export",
+                "verify",
+                "backup",
+                "restore",
+                "salvage",
+                "compute",
+                "reference"
+            })
     void everyCommandExplainsItself(String command) {
         Typed typed = command.isEmpty() ? Typed.line("--help") : Typed.line(command, "--help");
         assertEquals(0, typed.exit());

@@ -2,6 +2,7 @@ package org.tenthwise.app.store;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.OffsetDateTime;
@@ -9,6 +10,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -185,5 +187,51 @@ class EntryTextTest {
 
     private static String text(String run, OffsetDateTime at, String by, Event event) {
         return EntryText.write(new NewEntry(run, at, by, event), FIRST);
+    }
+
+    @Test
+    void anEntryOfAKindThatIsNewSaysTheFormatItTakesAndOneOfBeforeSaysNone() throws UnreadableEntry {
+        EventKind<Event.NoteMade> newer = new EventKind<>(
+                "photo-taken",
+                EventKind.NEWEST_FORMAT + 1,
+                Event.NoteMade.class,
+                (note, to) -> to.put("of", note.words()),
+                from -> new Event.NoteMade(1, from.text("of")));
+        NewEntry photo = new NewEntry(
+                "run-1", OffsetDateTime.parse("2026-03-02T07:15:00+01:00"), "A. Turner", new Event.NoteMade(1, "jaws"));
+
+        String text = EntryText.write(photo, new Before(2, "ab"), newer);
+
+        assertEquals(
+                "{\"format\":" + (EventKind.NEWEST_FORMAT + 1)
+                        + ",\"run\":\"run-1\",\"before\":{\"place\":2,\"hash\":\"ab\"},\"kind\":\"photo-taken\","
+                        + "\"at\":\"2026-03-02T07:15:00+01:00\",\"by\":\"A. Turner\",\"event\":{\"of\":\"jaws\"}}",
+                text);
+        assertEquals(
+                new Event.Unknown("photo-taken", "{\"of\":\"jaws\"}"),
+                EntryText.read(3, text.getBytes(UTF_8)).event());
+        assertFalse(EntryText.write(photo, new Before(2, "ab")).contains("format"));
+    }
+
+    @Test
+    void aKindThatIsNewHasAFormatOfItsOwn() {
+        assertEquals(
+                "answered begun closed cut-on-these disposed doubt-flagged gauge-chosen gauge-known gauge-set "
+                        + "handed-over machine-known note-made pass-begun reading-taken signed struck-out taken-over "
+                        + "temperature-taken",
+                EventKind.ALL.stream()
+                        .filter(kind -> kind.format() <= EventKind.FORMAT_UNSAID)
+                        .map(EventKind::name)
+                        .sorted()
+                        .collect(Collectors.joining(" ")));
+        assertEquals(
+                IntStream.rangeClosed(EventKind.FORMAT_UNSAID + 1, EventKind.NEWEST_FORMAT)
+                        .boxed()
+                        .toList(),
+                EventKind.ALL.stream()
+                        .map(EventKind::format)
+                        .filter(format -> format > EventKind.FORMAT_UNSAID)
+                        .sorted()
+                        .toList());
     }
 }

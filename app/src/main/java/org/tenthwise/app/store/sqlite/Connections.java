@@ -17,11 +17,6 @@ final class Connections {
     /** What {@code PRAGMA synchronous} answers for FULL. */
     private static final String FULL = "2";
 
-    /** Where the header of a SQLite file says what it takes to read it, and what stands there for a log beside it. */
-    private static final int VERSION_TO_READ = 19;
-
-    private static final byte WITH_LOG = 2;
-
     private Connections() {}
 
     /**
@@ -59,11 +54,6 @@ final class Connections {
         Connection copy = DriverManager.getConnection("jdbc:sqlite::memory:");
         ((SQLiteConnection) copy).deserialize("main", file(connection));
         return copy;
-    }
-
-    /** Whether a store keeps, or was last kept, with a log beside its file, as the first release did. */
-    static boolean keptWithLog(Connection connection) throws SQLException {
-        return file(connection)[VERSION_TO_READ] == WITH_LOG;
     }
 
     /** Begins to read before the file is taken as a whole, for only reading tells what stands in the way. */

@@ -2,15 +2,20 @@ package org.tenthwise.app.store.sqlite;
 
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.model.run.Entry;
+import org.tenthwise.model.run.Event;
 
 /** Where entries are added: each is tied to the one before it in the ledger and to those before it in its run. */
 final class LedgerEnd {
 
     private final LedgerTable table;
+    /** Runs all of whose entries are understood; what is added is. */
+    private final Set<String> understood = new HashSet<>();
 
     LedgerEnd(LedgerTable table) {
         this.table = table;
@@ -19,6 +24,8 @@ final class LedgerEnd {
     /**
      * Called within a transaction, which is to be taken back if this fails.
      *
+     * @throws MadeByNewer if a run holds an entry this release does not know. What belongs to no run is added whatever
+     *     stands there: nothing is concluded from all of it
      * @throws NotKept if the store holds anything else behind its end than exactly these entries
      */
     List<Entry> add(List<NewEntry> entries) throws SQLException {
@@ -26,6 +33,7 @@ final class LedgerEnd {
         List<StoredEntry> given = new ArrayList<>();
         List<Entry> added = new ArrayList<>();
         for (NewEntry entry : entries) {
+            makeSure(entry.run());
             StoredEntry stored = StoredEntry.behind(table.head(), table.runHead(entry.run()), entry);
             table.add(stored);
             given.add(stored);
@@ -35,5 +43,15 @@ final class LedgerEnd {
             throw new NotKept("What was added behind entry %d is not what was given".formatted(end));
         }
         return List.copyOf(added);
+    }
+
+    private void makeSure(String run) throws SQLException {
+        if (run.equals(Entry.SHOP) || understood.contains(run)) {
+            return;
+        }
+        if (table.entries(run).stream().anyMatch(entry -> entry.event() instanceof Event.Unknown)) {
+            throw new MadeByNewer(run);
+        }
+        understood.add(run);
     }
 }

@@ -10,16 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.sqlite.SQLiteErrorCode;
+import java.util.function.Consumer;
 import org.tenthwise.app.store.Before;
-import org.tenthwise.app.store.ChainCheck;
 import org.tenthwise.app.store.CouldNotRead;
 import org.tenthwise.app.store.EntryText;
 import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.RunHead;
 import org.tenthwise.app.store.StoredEntry;
 import org.tenthwise.app.store.UnreadableEntry;
-import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Entry;
 
 /** The one table of a store. Bodies go in and out as bytes, so that what is hashed is what is stored. */
@@ -69,10 +67,18 @@ final class LedgerTable {
         return last.isEmpty() ? Head.OF_NOTHING : last.get(0);
     }
 
-    /** The last entry of a run tells it; the hashes of all are gone through where that one is of an earlier release. */
     RunHead runHead(String run) throws SQLException {
+        return runHead(run, Long.MAX_VALUE);
+    }
+
+    /**
+     * The head of a run up to an entry of the ledger. Its last entry tells it; the hashes of all are gone through where
+     * that one is of an earlier release.
+     */
+    RunHead runHead(String run, long upTo) throws SQLException {
+        String which = "WHERE run = ? AND seq <= " + upTo;
         List<RunHead> head = new ArrayList<>(List.of(RunHead.OF_NOTHING));
-        each(COLUMNS + "WHERE run = ? ORDER BY seq DESC LIMIT 1", Optional.of(run), row -> {
+        each(COLUMNS + which + " ORDER BY seq DESC LIMIT 1", Optional.of(run), row -> {
             StoredEntry last = stored(row);
             Optional<Before> before = Before.in(last.body());
             head.add(
@@ -82,15 +88,15 @@ final class LedgerTable {
                                             0,
                                             before.get().hash())
                                     .and(last)
-                            : runHeadFromItsFirst(run));
+                            : runHeadFromItsFirst(run, which));
         });
         return head.get(head.size() - 1);
     }
 
-    private RunHead runHeadFromItsFirst(String run) throws SQLException {
+    private RunHead runHeadFromItsFirst(String run, String which) throws SQLException {
         List<RunHead> head = new ArrayList<>(List.of(RunHead.OF_NOTHING));
         each(
-                COLUMNS + "WHERE run = ? ORDER BY seq",
+                COLUMNS + which + " ORDER BY seq",
                 Optional.of(run),
                 row -> head.set(0, head.get(0).and(stored(row))));
         return head.get(0);
@@ -102,6 +108,16 @@ final class LedgerTable {
         each(
                 "SELECT run FROM ledger GROUP BY run ORDER BY min(seq)",
                 Optional.empty(),
+                row -> runs.add(text(row, "run")));
+        return List.copyOf(runs);
+    }
+
+    /** The runs that have an entry behind one of the ledger, {@link Entry#SHOP} too. */
+    List<String> runsBehind(long seq) throws SQLException {
+        List<String> runs = new ArrayList<>();
+        each(
+                "SELECT DISTINCT run FROM ledger WHERE seq > CAST(? AS INTEGER)",
+                Optional.of(Long.toString(seq)),
                 row -> runs.add(text(row, "run")));
         return List.copyOf(runs);
     }
@@ -148,36 +164,25 @@ final class LedgerTable {
         return List.copyOf(stored);
     }
 
-    /** @throws SQLException if the file cannot be read for a reason that is no damage */
-    Verification verify() throws SQLException {
-        ChainCheck check = new ChainCheck();
-        try {
-            each(COLUMNS + "ORDER BY seq", Optional.empty(), row -> check.next(stored(row), bytes(row)));
-            if (Schema.step(connection) >= Schema.RUNS_ARE_TIED) {
-                check.everyRunIsTied();
-            }
-            new SchemaCheck(connection).fault().ifPresent(check::broken);
-            lookIntoTheFile(check);
-        } catch (SQLException e) {
-            if (StoreErrors.code(e) != SQLiteErrorCode.SQLITE_CORRUPT.code) {
-                throw e;
-            }
-            long next = check.head().seq() + 1;
-            check.broken(new Verification.Fault(
-                    Optional.of(next), "Entry %d cannot be read: the file is damaged there.".formatted(next)));
-        }
-        return check.result();
+    /** So many entries behind one, in order, with their texts as stored. */
+    void page(long behind, int most, Consumer<LedgerWalk.Row> taken) throws SQLException {
+        each(
+                COLUMNS + "WHERE seq > CAST(? AS INTEGER) ORDER BY seq LIMIT " + most,
+                Optional.of(Long.toString(behind)),
+                row -> {
+                    byte[] body = bytes(row);
+                    taken.accept(new LedgerWalk.Row(stored(row, body), body));
+                });
     }
 
-    /** Whether SQLite finds its own file in order: an index gone wrong would hide entries that are there. */
-    private void lookIntoTheFile(ChainCheck check) throws SQLException {
-        if (!Connections.answer(connection, "PRAGMA integrity_check(1)").equals("ok")) {
-            check.broken(new Verification.Fault(
-                    Optional.empty(), "Every entry is as it was written, but the file around them is damaged."));
-        }
-        if (Connections.keptWithLog(connection)) {
-            check.mayLackItsLast();
-        }
+    /** Whether an entry is there. */
+    boolean holds(Head head) throws SQLException {
+        List<String> hashes = new ArrayList<>();
+        each(
+                "SELECT hash FROM ledger WHERE seq = CAST(? AS INTEGER)",
+                Optional.of(Long.toString(head.seq())),
+                row -> hashes.add(text(row, "hash")));
+        return hashes.contains(head.hash());
     }
 
     private void each(String select, Optional<String> given, Row work) throws SQLException {
@@ -205,13 +210,17 @@ final class LedgerTable {
     }
 
     private static StoredEntry stored(ResultSet row) throws SQLException {
+        return stored(row, bytes(row));
+    }
+
+    private static StoredEntry stored(ResultSet row, byte[] body) throws SQLException {
         return new StoredEntry(
                 row.getLong("seq"),
                 text(row, "run"),
                 text(row, "kind"),
                 text(row, "at"),
                 text(row, "by"),
-                new String(bytes(row), UTF_8),
+                new String(body, UTF_8),
                 text(row, "previous"),
                 text(row, "hash"));
     }

@@ -90,7 +90,7 @@ final class SqliteLedger implements Ledger {
 
     @Override
     public Verification verify() {
-        return answer(table::verify);
+        return asked(connection -> new Verifying(connection).all());
     }
 
     @Override

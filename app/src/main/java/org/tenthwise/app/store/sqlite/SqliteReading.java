@@ -109,7 +109,17 @@ final class SqliteReading implements KeptEntries {
 
     @Override
     public Verification verify() {
-        return answer(connection -> new LedgerTable(connection).verify());
+        Verification found = answer(connection -> new Verifying(connection).all());
+        try {
+            return file.keptWithLog() ? found.perhapsWithoutItsLast() : found;
+        } catch (IOException e) {
+            throw trouble.reading(e);
+        }
+    }
+
+    /** What stands behind an entry that was found to be well before; all where there is no such entry. */
+    Verification verifyBehind(Head checked) {
+        return answer(connection -> new Verifying(connection).behind(checked)).orElseGet(this::verify);
     }
 
     /** There is nothing to close between questions. */
@@ -125,7 +135,7 @@ final class SqliteReading implements KeptEntries {
     }
 
     /** Asks the file at rest where it is at rest, and once more, sharing it, if another began to write meanwhile. */
-    private <T> T ask(Question<T> question) throws SQLException, IOException {
+    <T> T ask(Question<T> question) throws SQLException, IOException {
         Optional<StoreFile.Stamp> before = file.atRest();
         if (before.isPresent()) {
             try (Connection connection = Connections.toRead(file.urlAtRest())) {
@@ -145,27 +155,14 @@ final class SqliteReading implements KeptEntries {
     /** An entry left unfinished, its process killed or the power gone, is taken back first; whoever opens does that. */
     private <T> T share(Question<T> question) throws SQLException {
         try (Connection connection = Connections.toRead(file.urlToShare())) {
-            return ofACopy(connection, question);
+            return question.of(connection);
         } catch (SQLException e) {
             if (!StoreErrors.isUnfinished(e)) {
                 throw e;
             }
         }
         try (Connection connection = Connections.toTakeBack(file.urlToWrite())) {
-            return ofACopy(connection, question);
-        }
-    }
-
-    /**
-     * A copy is asked, taken in a moment: whoever reads the file itself keeps the one who writes to it waiting. A log
-     * beside the file keeps nobody waiting, and a copy could not be told from a file without one.
-     */
-    private static <T> T ofACopy(Connection connection, Question<T> question) throws SQLException {
-        if (Connections.keptWithLog(connection)) {
             return question.of(connection);
-        }
-        try (Connection copy = Connections.copyInMemory(connection)) {
-            return question.of(copy);
         }
     }
 }

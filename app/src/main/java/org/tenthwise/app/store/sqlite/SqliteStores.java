@@ -2,9 +2,12 @@ package org.tenthwise.app.store.sqlite;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import org.tenthwise.app.store.CouldNotCopy;
 import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.Head;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.Salvage;
 import org.tenthwise.app.store.Stores;
 import org.tenthwise.app.store.Verification;
 
@@ -13,9 +16,14 @@ public final class SqliteStores implements Stores {
 
     @Override
     public Ledger open(Path path) throws CouldNotOpen {
+        return open(path, Head.OF_NOTHING);
+    }
+
+    @Override
+    public Ledger open(Path path, Head checked) throws CouldNotOpen {
         StoreFile file = file(path);
         if (file.exists()) {
-            return openExisting(path);
+            return openExisting(file, checked);
         }
         try {
             Durable.folders(file.path().getParent());
@@ -25,19 +33,41 @@ public final class SqliteStores implements Stores {
         return Opening.of(file(path));
     }
 
-    /** Opens a store to write to, if its chain is whole and all of it is understood. Makes none. */
+    /** Opens a store to write to, if its chain is whole. Makes none. */
     SqliteLedger openExisting(Path path) throws CouldNotOpen {
-        StoreFile file = file(path);
-        try (KeptEntries kept = SqliteReading.open(file)) {
-            Verification found = kept.verify();
+        return openExisting(file(path), Head.OF_NOTHING);
+    }
+
+    private static SqliteLedger openExisting(StoreFile file, Head checked) throws CouldNotOpen {
+        try (SqliteReading kept = SqliteReading.open(file)) {
+            Verification found = kept.verifyBehind(checked);
             if (found.fault().isPresent()) {
                 throw new StoreErrors(file).notWhole(found.fault().get());
             }
-            if (found.madeByNewer().isPresent()) {
-                throw new StoreErrors(file).newer(found.madeByNewer().get());
-            }
         }
         return Opening.of(file);
+    }
+
+    @Override
+    public Head makeSure(Path path) throws CouldNotOpen {
+        StoreFile file = file(path);
+        try (SqliteReading kept = SqliteReading.open(file)) {
+            Verification found = kept.verify();
+            if (found.fault().isPresent()) {
+                throw new StoreErrors(file).foundNotWhole(found.fault().get());
+            }
+            return found.head();
+        }
+    }
+
+    @Override
+    public Verification copy(Path path, Path to) throws CouldNotOpen, CouldNotCopy {
+        return new StoreCopy(file(to)).of(file(path));
+    }
+
+    @Override
+    public Salvage salvage(Path damaged, Path to) throws CouldNotOpen, CouldNotCopy {
+        return Salvaging.from(file(damaged), file(to));
     }
 
     @Override

@@ -41,6 +41,9 @@ final class StoreErrors {
                             + "Do not go on with it. Keep a copy of the file, verify it, and start a new store.",
                     e);
         }
+        if (e instanceof MadeByNewer newer) {
+            return madeByNewer(newer);
+        }
         if (isForWantOfRoom(e)) {
             return new CouldNotSave(
                     CouldNotSave.Reason.DISK_FULL,
@@ -126,6 +129,32 @@ final class StoreErrors {
                         .formatted(name, fault.why()));
     }
 
+    /** Of a store that is open. */
+    CouldNotOpen foundNotWhole(Verification.Fault fault) {
+        return new CouldNotOpen(
+                CouldNotOpen.Reason.DAMAGED,
+                ("%s was closed: it is not whole. %s Nothing more is written to it. Take a copy of it from before, or "
+                                + "start a new store.")
+                        .formatted(name, fault.why()));
+    }
+
+    CouldNotOpen notWholeToCopy(Verification.Fault fault) {
+        return new CouldNotOpen(
+                CouldNotOpen.Reason.DAMAGED,
+                ("%s was not copied: it is not whole. %s It was left as it is. What still chains can be taken out of "
+                                + "it with the command \"salvage\".")
+                        .formatted(name, fault.why()));
+    }
+
+    private CouldNotSave madeByNewer(MadeByNewer e) {
+        return new CouldNotSave(
+                CouldNotSave.Reason.NEWER,
+                ("The entry was not saved: run %s holds entries made by a newer release of Tenthwise. It was left as "
+                                + "it is. Go on with it in the newer release.")
+                        .formatted(e.run()),
+                e);
+    }
+
     CouldNotOpen notFound() {
         return new CouldNotOpen(
                 CouldNotOpen.Reason.NOT_FOUND,
@@ -144,15 +173,6 @@ final class StoreErrors {
                 ("%s was made by a newer release of Tenthwise (store version "
                                 + "%d, this release knows %d). It was left as it is. Open it with the newer release.")
                         .formatted(name, step, Schema.NEWEST));
-    }
-
-    /** @param which entries and kinds */
-    CouldNotOpen newer(String which) {
-        return new CouldNotOpen(
-                CouldNotOpen.Reason.NEWER,
-                ("%s was made by a newer release of Tenthwise. It holds %s. It was "
-                                + "left as it is. Open it with the newer release.")
-                        .formatted(name, which));
     }
 
     CouldNotOpen heldByAnother() {
@@ -217,7 +237,7 @@ final class StoreErrors {
      * A full disk also shows as a shared index beside the log that cannot grow; seen on a small disk filled to the
      * brim.
      */
-    private static boolean isForWantOfRoom(SQLException e) {
+    static boolean isForWantOfRoom(SQLException e) {
         return is(e, SQLiteErrorCode.SQLITE_FULL)
                 || e instanceof SQLiteException own && own.getResultCode() == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE;
     }

@@ -1,6 +1,7 @@
 package org.tenthwise.app.store.sqlite;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -16,6 +17,11 @@ import java.util.Optional;
  * @param path absolute, links followed
  */
 record StoreFile(Path path) {
+
+    /** Where the header of a SQLite file says what it takes to read it, and what stands there for a log beside it. */
+    private static final int VERSION_TO_READ = 19;
+
+    private static final byte WITH_LOG = 2;
 
     /** What of a file shows that it was written to. */
     record Stamp(long size, FileTime written) {}
@@ -87,6 +93,20 @@ record StoreFile(Path path) {
         }
         BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
         return Optional.of(new Stamp(attributes.size(), attributes.lastModifiedTime()));
+    }
+
+    /**
+     * Whether the file was last kept with a log beside it, as the first release did. Whoever writes to it here folded
+     * that in, and the file is not opened past SQLite then.
+     */
+    boolean keptWithLog() throws IOException {
+        if (StoreLock.isHeldHere(lock())) {
+            return false;
+        }
+        try (InputStream in = Files.newInputStream(path)) {
+            byte[] start = in.readNBytes(VERSION_TO_READ + 1);
+            return start.length > VERSION_TO_READ && start[VERSION_TO_READ] == WITH_LOG;
+        }
     }
 
     /** What stands beside is taken away by whoever closes the store last, at any moment. */

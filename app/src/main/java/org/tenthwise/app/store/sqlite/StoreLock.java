@@ -51,6 +51,11 @@ final class StoreLock implements AutoCloseable {
         }
     }
 
+    /** Whether this process holds it. */
+    static boolean isHeldHere(Path path) {
+        return HELD_HERE.contains(path);
+    }
+
     @Override
     public void close() throws IOException {
         try {

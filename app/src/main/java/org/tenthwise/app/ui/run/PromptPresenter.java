@@ -126,7 +126,11 @@ final class PromptPresenter {
         if (asked instanceof Prompt.Held held) {
             return new Panel.Ask(words.say("run.held", RunPresenter.list(words, held.waitingFor())), List.of());
         }
-        return asked instanceof Prompt.Closed ? new Panel.Ask(words.say("run.closed"), List.of()) : done(state, unit);
+        return asked instanceof Prompt.Closed ? new Panel.Ask(closed(state), List.of()) : done(state, unit);
+    }
+
+    private String closed(State state) {
+        return state.sheet().run().unknown().isEmpty() ? words.say("run.closed") : words.say("run.newer");
     }
 
     private String place(State state, Slot slot) {

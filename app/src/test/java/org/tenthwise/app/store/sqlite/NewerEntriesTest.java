@@ -1,7 +1,6 @@
 package org.tenthwise.app.store.sqlite;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -15,8 +14,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.KeptEntries;
 import org.tenthwise.app.store.Ledger;
+import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.app.store.Verification;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
@@ -41,19 +42,47 @@ class NewerEntriesTest {
     }
 
     @Test
-    void itIsSaidToBeOfANewerReleaseAndNotWrittenTo() throws Exception {
-        byte[] before = Files.readAllBytes(store);
-        for (OpeningTest.Way way : List.of(OpeningTest.Way.EXISTING, OpeningTest.Way.OR_MAKE)) {
-            CouldNotOpen refusal =
-                    assertThrows(CouldNotOpen.class, () -> way.open(store).close());
+    void nothingIsAddedToTheRunAndOtherRunsGoOn() throws Exception {
+        try (Ledger ledger = new SqliteStores().open(store)) {
+            CouldNotSave refusal = assertThrows(CouldNotSave.class, () -> Sample.read(ledger, "run-1", "35.010"));
             assertEquals(
-                    "store.db was made by a newer release of Tenthwise. It holds 2 entries of kinds this release "
-                            + "does not know "
-                            + "(photo-taken; entries 3, 4). It was left as it is. Open it with the newer release.",
+                    "The entry was not saved: run run-1 holds entries made by a newer release of Tenthwise. It was "
+                            + "left as it is. Go on with it in the newer release.",
                     refusal.getMessage());
-            assertEquals(CouldNotOpen.Reason.NEWER, refusal.reason());
+            assertEquals(CouldNotSave.Reason.NEWER, refusal.reason());
+            assertEquals(4, ledger.head().seq());
+
+            assertEquals(5, Sample.read(ledger, "run-2", "35.010").seq());
+            assertEquals(6, Sample.begin(ledger, "run-3").seq());
+            assertTrue(ledger.verify().whole());
         }
-        assertArrayEquals(before, Files.readAllBytes(store));
+    }
+
+    @Test
+    void ofEntriesAddedAtOnceNoneIsWhereOneGoesToSuchARun() throws Exception {
+        try (Ledger ledger = new SqliteStores().open(store)) {
+            assertThrows(
+                    CouldNotSave.class,
+                    () -> ledger.append(List.of(
+                            new NewEntry("run-2", Sample.AT, "A. Turner", Sample.reading("35.010")),
+                            new NewEntry("run-1", Sample.AT, "A. Turner", Sample.reading("35.020")))));
+            assertEquals(4, ledger.head().seq());
+        }
+    }
+
+    @Test
+    void anEntryOfAKnownKindThatTakesANewerFormatIsNotReadByHalf() throws Exception {
+        Sample.noteOfANewerFormat(store, "run-2", "\"event\":{\"step\":3,\"words\":\"\",\"mood\":\"glad\"}}");
+        try (KeptEntries kept = new SqliteStores().openToRead(store)) {
+            assertEquals(Optional.empty(), kept.verify().fault());
+            assertEquals(
+                    new Event.Unknown("note-made", "{\"step\":3,\"words\":\"\",\"mood\":\"glad\"}"),
+                    kept.entries("run-2").get(1).event());
+            assertEquals(List.of(5L), kept.verify().unknown().get("note-made"));
+        }
+        try (Ledger ledger = new SqliteStores().open(store)) {
+            assertThrows(CouldNotSave.class, () -> Sample.read(ledger, "run-2", "35.010"));
+        }
     }
 
     @Test

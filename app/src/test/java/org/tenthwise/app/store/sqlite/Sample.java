@@ -8,6 +8,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.OffsetDateTime;
+import java.util.function.UnaryOperator;
 import org.tenthwise.app.store.Chain;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.Ledger;
@@ -50,23 +51,48 @@ public final class Sample {
 
     /** Adds an entry of a kind this release does not know, tied as a newer one would tie it. */
     public static void photograph(Path store, String run) throws SQLException {
+        addAsANewerRelease(store, run, "photo-taken", note -> note.replace("note-made", "photo-taken")
+                .replaceFirst("\"event\":.*", "\"event\":{\"of\":\"step 3\"}}"));
+    }
+
+    /** Adds a note that says more than this release knows of, and so takes a format this release does not know. */
+    static void noteOfANewerFormat(Path store, String run, String event) throws SQLException {
+        addAsANewerRelease(store, run, "note-made", note -> note.replaceFirst("\\{", "{\"format\":99,\"drawn\":[],")
+                .replaceFirst("\"event\":.*", event));
+    }
+
+    private static void addAsANewerRelease(Path store, String run, String kind, UnaryOperator<String> text)
+            throws SQLException {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + store)) {
             LedgerTable table = new LedgerTable(connection);
             StoredEntry note = StoredEntry.behind(
                     table.head(), table.runHead(run), new NewEntry(run, AT, "A. Turner", new Event.NoteMade(3, "")));
-            String body = note.body()
-                    .replace("note-made", "photo-taken")
-                    .replaceFirst("\"event\":.*", "\"event\":{\"of\":\"step 3\"}}");
+            String body = text.apply(note.body());
             table.add(new StoredEntry(
                     note.seq(),
                     run,
-                    "photo-taken",
+                    kind,
                     note.at(),
                     note.by(),
                     body,
                     note.previous(),
                     Chain.hash(note.previous(), body.getBytes(UTF_8))));
         }
+    }
+
+    public static Entry note(Ledger ledger, String run) throws CouldNotSave {
+        return ledger.append(run, AT, "A. Turner", new Event.NoteMade(3, "seen"));
+    }
+
+    /** Changes the text of an entry, past what guards it, and leaves everything else as it is. */
+    public static void tamper(Path store, long seq) throws SQLException {
+        String guard = "CREATE TRIGGER ledger_is_never_changed BEFORE UPDATE ON ledger\nBEGIN\n"
+                + "    SELECT RAISE(ABORT, 'an entry of the ledger is never changed');\nEND";
+        behindItsBack(
+                store,
+                "DROP TRIGGER ledger_is_never_changed",
+                "UPDATE ledger SET body = body || ' ' WHERE seq = " + seq,
+                guard);
     }
 
     /** Runs statements on a store's file as any other program could. */

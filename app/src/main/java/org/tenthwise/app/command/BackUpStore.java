@@ -1,0 +1,49 @@
+package org.tenthwise.app.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.tenthwise.app.store.CouldNotCopy;
+import org.tenthwise.app.store.CouldNotOpen;
+import org.tenthwise.app.store.Stores;
+import org.tenthwise.app.store.Verification;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Copies a store into a file. */
+@Command(
+        name = "backup",
+        customSynopsis = "tenthwise backup --store DB --to FILE",
+        description = "Copies a store, also while a client has it open, into a file that is there whole or not at all.")
+final class BackUpStore implements Callable<Integer> {
+
+    private final Stores stores;
+
+    @Option(names = "--store", paramLabel = "DB", required = true, description = "Store to copy.")
+    private Path store = Path.of("");
+
+    @Option(
+            names = "--to",
+            paramLabel = "FILE",
+            required = true,
+            description = "Name of the copy; nothing may lie there yet.")
+    private Path to = Path.of("");
+
+    @Spec
+    private CommandSpec spec;
+
+    BackUpStore(Stores stores) {
+        this.stores = stores;
+    }
+
+    @Override
+    public Integer call() throws CouldNotOpen, CouldNotCopy {
+        Verification made = stores.copy(store, to);
+        spec.commandLine()
+                .getOut()
+                .println("%s is on the disk and whole: %d entries, the last with hash %s."
+                        .formatted(to, made.entries(), made.head().hash()));
+        return Exit.WELL;
+    }
+}

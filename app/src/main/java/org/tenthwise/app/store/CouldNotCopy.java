@@ -1,0 +1,28 @@
+package org.tenthwise.app.store;
+
+import java.util.Optional;
+
+/** A store was not made out of another, which is as it was. The message is for the person at the machine. */
+public final class CouldNotCopy extends Exception {
+
+    private static final long serialVersionUID = 1L;
+
+    /** What stood in the way. */
+    public enum Reason {
+        ALREADY_THERE,
+        DISK_FULL,
+        /** The folder is not there, was taken away, or takes no file. */
+        NOT_WRITABLE
+    }
+
+    private final Reason reason;
+
+    public CouldNotCopy(Reason reason, String message, Optional<Exception> cause) {
+        super(message, cause.orElse(null));
+        this.reason = reason;
+    }
+
+    public Reason reason() {
+        return reason;
+    }
+}

@@ -1,0 +1,79 @@
+package org.tenthwise.app.store.sqlite;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.sqlite.SQLiteErrorCode;
+import org.tenthwise.app.store.ChainCheck;
+import org.tenthwise.app.store.Head;
+import org.tenthwise.app.store.RunHead;
+import org.tenthwise.app.store.Verification;
+
+/** Says whether what a store holds is as it was written: its entries, its tables, and the file around them. */
+final class Verifying {
+
+    private final Connection connection;
+    private final LedgerTable table;
+
+    Verifying(Connection connection) {
+        this.connection = connection;
+        this.table = new LedgerTable(connection);
+    }
+
+    /** @throws SQLException if the file cannot be read for a reason that is no damage */
+    Verification all() throws SQLException {
+        ChainCheck check = new ChainCheck();
+        look(check, Long.MIN_VALUE, true);
+        return check.result();
+    }
+
+    /**
+     * What stands behind an entry that was found to be well before, and the tables.
+     *
+     * @return absent where there is no such entry
+     */
+    Optional<Verification> behind(Head checked) throws SQLException {
+        if (!table.holds(checked)) {
+            return Optional.empty();
+        }
+        Map<String, RunHead> runs = new LinkedHashMap<>();
+        for (String run : table.runsBehind(checked.seq())) {
+            runs.put(run, table.runHead(run, checked.seq()));
+        }
+        ChainCheck check = new ChainCheck(checked, runs);
+        look(check, checked.seq(), false);
+        return Optional.of(check.result());
+    }
+
+    private void look(ChainCheck check, long behind, boolean fileToo) throws SQLException {
+        try {
+            Optional<SQLException> broken =
+                    new LedgerWalk(connection).behind(behind, row -> check.next(row.entry(), row.body()));
+            if (broken.isPresent()) {
+                throw broken.get();
+            }
+            if (Schema.step(connection) >= Schema.RUNS_ARE_TIED) {
+                check.everyRunIsTied();
+            }
+            new SchemaCheck(connection).fault().ifPresent(check::broken);
+            if (fileToo) {
+                lookIntoTheFile(check);
+            }
+        } catch (SQLException e) {
+            if (StoreErrors.code(e) != SQLiteErrorCode.SQLITE_CORRUPT.code) {
+                throw e;
+            }
+            check.cannotBeReadOn();
+        }
+    }
+
+    /** Whether SQLite finds its own file in order: an index gone wrong would hide entries that are there. */
+    private void lookIntoTheFile(ChainCheck check) throws SQLException {
+        if (!Connections.answer(connection, "PRAGMA integrity_check(1)").equals("ok")) {
+            check.broken(new Verification.Fault(
+                    Optional.empty(), "Every entry is as it was written, but the file around them is damaged."));
+        }
+    }
+}
