@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumValue;
 import org.tenthwise.app.sums.written.NotJson;
@@ -11,6 +12,9 @@ import org.tenthwise.app.sums.written.WrittenObject;
 
 /** What a line asks, read key by key: whose it is is known as soon as it was read, whatever comes behind. */
 final class BatchRequest {
+
+    private static final Input<String> ID = Input.name("id");
+    private static final Input<String> CALC = Input.name("calc");
 
     private final Map<String, SumValue> keys = new LinkedHashMap<>();
     private Id id = Id.NONE;
@@ -23,7 +27,7 @@ final class BatchRequest {
     void read(String line) throws NotJson {
         WrittenObject object = new WrittenObject(line);
         for (Optional<String> key = object.nextKey(); key.isPresent(); key = object.nextKey()) {
-            if (key.get().equals("id")) {
+            if (key.get().equals(ID.key())) {
                 id = id(object);
             } else {
                 keys.put(key.get(), object.value());
@@ -33,29 +37,28 @@ final class BatchRequest {
 
     /** The name of the sum asked for. */
     String calc() {
-        SumValue calc = keys.get("calc");
-        if (calc == null) {
-            throw new CannotAnswer("calc", "calc is missing: it names the sum");
+        if (!keys.containsKey(CALC.key())) {
+            throw new CannotAnswer(CALC, "calc is missing: it names the sum");
         }
-        return new SumInput(Optional.empty(), Map.of("calc", calc)).text("calc");
+        return new SumInput(Optional.empty(), keys).get(CALC);
     }
 
     /** All else that was written. */
     SumInput given() {
         Map<String, SumValue> rest = new LinkedHashMap<>(keys);
-        rest.remove("calc");
+        rest.remove(CALC.key());
         return SumInput.written(rest);
     }
 
     private static Id id(WrittenObject object) throws NotJson {
         boolean number = object.isNumber();
         SumValue value = object.value();
-        if (value instanceof SumValue.Plain plain) {
-            return number ? new Id.Number(plain.text()) : new Id.Text(plain.text());
+        if (value instanceof SumValue.Text written) {
+            return number ? new Id.Number(written.text()) : new Id.Text(written.text());
         }
         if (value instanceof SumValue.Neither neither && neither.text().equals("null")) {
             return Id.NONE;
         }
-        throw new CannotAnswer("id", "id is neither a text nor a number: it cannot be given back");
+        throw new CannotAnswer(ID, "id is neither a text nor a number: it cannot be given back");
     }
 }

@@ -5,9 +5,9 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.List;
+import java.util.Map;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.app.sums.SumResult.OutputValue;
+import org.tenthwise.app.sums.SumValue;
 
 /** An answer or a refusal as one line of JSON. Every figure is a text of plain digits, so that no reader rounds it. */
 final class WrittenReply {
@@ -22,7 +22,7 @@ final class WrittenReply {
             to.writeStringField("calc", calc);
             to.writeBooleanField("ok", true);
             to.writeFieldName("result");
-            table(answer.results(), to);
+            write(answer.written(), to);
             to.writeStringField("basis", answer.basis());
             to.writeArrayFieldStart("notes");
             for (String note : answer.notes()) {
@@ -46,27 +46,23 @@ final class WrittenReply {
         id.write(to);
     }
 
-    private static void worked(OutputValue worked, JsonGenerator to) throws IOException {
-        if (worked instanceof OutputValue.Plain plain) {
-            to.writeString(plain.text());
-        } else if (worked instanceof OutputValue.Many many) {
+    private static void write(SumValue value, JsonGenerator to) throws IOException {
+        if (value instanceof SumValue.Text written) {
+            to.writeString(written.text());
+        } else if (value instanceof SumValue.Many many) {
             to.writeStartArray();
-            for (OutputValue value : many.values()) {
-                worked(value, to);
+            for (SumValue each : many.values()) {
+                write(each, to);
             }
             to.writeEndArray();
-        } else if (worked instanceof OutputValue.Table inner) {
-            table(inner.values(), to);
+        } else if (value instanceof SumValue.Fields fields) {
+            to.writeStartObject();
+            for (Map.Entry<String, SumValue> each : fields.values().entrySet()) {
+                to.writeFieldName(each.getKey());
+                write(each.getValue(), to);
+            }
+            to.writeEndObject();
         }
-    }
-
-    private static void table(List<SumResult.Result> results, JsonGenerator to) throws IOException {
-        to.writeStartObject();
-        for (SumResult.Result result : results) {
-            to.writeFieldName(result.key());
-            worked(result.value(), to);
-        }
-        to.writeEndObject();
     }
 
     private interface Fields {

@@ -2,9 +2,7 @@ package org.tenthwise.app.bench;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Optional;
 import org.tenthwise.app.picture.SizePicture;
-import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
@@ -25,6 +23,10 @@ public final class AnswerFormat {
     public AnswerFormat(Words words, Unit unit) {
         this.words = words;
         this.unit = unit;
+    }
+
+    Unit unit() {
+        return unit;
     }
 
     public Words words() {
@@ -58,33 +60,21 @@ public final class AnswerFormat {
         return (length.signum() > 0 ? "+" : "") + length(length);
     }
 
-    String angle(String degrees) {
-        BigDecimal figure = new BigDecimal(degrees)
-                .setScale(PLACES_OF_AN_ANGLE, RoundingMode.HALF_UP)
-                .stripTrailingZeros();
+    String withUnit(Length length) {
+        return length(length) + " " + unit.symbol();
+    }
+
+    String signedWithUnit(Length length) {
+        return signed(length) + " " + unit.symbol();
+    }
+
+    String angle(BigDecimal degrees) {
+        BigDecimal figure =
+                degrees.setScale(PLACES_OF_AN_ANGLE, RoundingMode.HALF_UP).stripTrailingZeros();
         return Figures.number(figure.signum() == 0 ? BigDecimal.ZERO : figure);
     }
 
     SizePicture.Sized sized(Length length) {
         return new SizePicture.Sized(length, length(length));
-    }
-
-    /** The length under {@code key}; absent where the answer has none. */
-    Optional<Length> length(SumResult answer, String key) {
-        return answer.at(key).flatMap(this::length);
-    }
-
-    Optional<Length> length(SumResult.OutputValue worked) {
-        return worked instanceof SumResult.OutputValue.Plain plain
-                ? Optional.of(Length.of(plain.text(), unit))
-                : Optional.empty();
-    }
-
-    /** The word or the figure under {@code key}; empty where the answer has none. */
-    static String plain(SumResult answer, String key) {
-        return answer.at(key)
-                .filter(SumResult.OutputValue.Plain.class::isInstance)
-                .map(worked -> ((SumResult.OutputValue.Plain) worked).text())
-                .orElse("");
     }
 }

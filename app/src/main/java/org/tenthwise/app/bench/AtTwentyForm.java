@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.picture.Picture;
 import org.tenthwise.app.picture.RodPicture;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.temperature.AtTwentySum;
 
 /** The size at 20 °C of work and gauge that are warmer or colder. */
 final class AtTwentyForm implements BenchForm {
-
-    static final String READING = "reading";
 
     @Override
     public BenchKind kind() {
@@ -19,20 +20,27 @@ final class AtTwentyForm implements BenchForm {
 
     @Override
     public String sum() {
-        return "at-20c";
+        return AtTwentySum.NAME;
+    }
+
+    /** A rod cold, and the same rod warm. */
+    @Override
+    public void sign(SignSketch sketch) {
+        sketch.thick(Role.LINE, 6, 8, 70, 8, 70, 22, 6, 22, 6, 8);
+        sketch.thick(Role.ACCENT, 6, 34, 86, 34, 86, 48, 6, 48, 6, 34);
+        sketch.thin(Role.LINE, 70, 22, 70, 34);
+        sketch.thin(Role.LINE, 86, 8, 86, 34);
     }
 
     @Override
-    public List<FormField> asks(FormValues filled) {
-        List<FormField> asks = new ArrayList<>(
-                List.of(FormField.length(READING), FormField.of(FormField.FieldKind.TEMPERATURE, "part_temp")));
-        asks.addAll(ExpansionFields.of("part"));
-        asks.add(FormField.of(FormField.FieldKind.TEMPERATURE, "gauge_temp"));
-        asks.addAll(ExpansionFields.of("gauge"));
-        asks.addAll(List.of(
-                FormField.of(FormField.FieldKind.TEMPERATURE, "u_temp").optional(),
-                FormField.of(FormField.FieldKind.EXPANSION, "u_alpha").optional()));
-        return asks;
+    public List<FormField> fields(FormValues filled) {
+        List<FormField> fields =
+                new ArrayList<>(List.of(FormField.of(AtTwentySum.READING), FormField.of(AtTwentySum.PART_TEMP)));
+        fields.addAll(ExpansionFields.of(AtTwentySum.PART_ALPHA));
+        fields.add(FormField.of(AtTwentySum.GAUGE_TEMP));
+        fields.addAll(ExpansionFields.of(AtTwentySum.GAUGE_ALPHA));
+        fields.addAll(List.of(FormField.of(AtTwentySum.U_TEMP), FormField.of(AtTwentySum.U_ALPHA)));
+        return fields;
     }
 
     @Override
@@ -41,20 +49,21 @@ final class AtTwentyForm implements BenchForm {
     }
 
     @Override
-    public List<String> first(FormValues filled) {
-        return List.of("size");
+    public List<Output<?>> first(FormValues filled) {
+        return List.of(AtTwentySum.SIZE);
     }
 
     @Override
-    public Optional<Picture> picture(FormValues filled, SumResult answer, AnswerFormat said) {
-        return said.length(answer, "size").flatMap(size -> said.length(answer, "correction")
+    public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
+        return result.find(AtTwentySum.SIZE).flatMap(size -> result.find(AtTwentySum.CORRECTION)
                 .map(correction -> new RodPicture(
-                        said.words().say("bench.rod.read", filled.text("part_temp")),
-                        filled.text(READING),
-                        said.words().say("bench.rod.at-20"),
-                        said.length(size),
+                        format.words().say("bench.rod.read", filled.text(AtTwentySum.PART_TEMP)),
+                        filled.text(AtTwentySum.READING),
+                        format.words().say("bench.rod.at-20"),
+                        format.length(size),
                         correction,
-                        said.signed(correction),
-                        said.words().say("bench.picture.rod", filled.text(READING), said.length(size)))));
+                        format.signed(correction),
+                        format.words()
+                                .say("bench.picture.rod", filled.text(AtTwentySum.READING), format.length(size)))));
     }
 }

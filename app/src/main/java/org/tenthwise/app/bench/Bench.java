@@ -1,5 +1,6 @@
 package org.tenthwise.app.bench;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -17,9 +18,9 @@ public final class Bench {
     public sealed interface FormOutcome {
 
         /** Something is still to be typed. */
-        record Missing(List<FormField> asks) implements FormOutcome {
+        record Missing(List<FormField> fields) implements FormOutcome {
             public Missing {
-                asks = List.copyOf(asks);
+                fields = List.copyOf(fields);
             }
         }
 
@@ -46,59 +47,48 @@ public final class Bench {
 
     /** In the order they are offered. */
     public static List<BenchForm> all() {
-        return List.of(
-                new OverWiresForm(),
-                new NextCutForm(),
-                new RunOutForm(),
-                new FitForm(),
-                new AtTwentyForm(),
-                new DrillSetForm(),
-                new ThreadLimitsForm(),
-                new ZoneForm());
-    }
-
-    public static BenchForm of(BenchKind kind) {
-        return all().stream().filter(sum -> sum.kind() == kind).findFirst().orElseThrow();
+        return Arrays.stream(BenchKind.values()).map(BenchKind::form).toList();
     }
 
     /** What is asked, by the name a person knows. */
-    public String name(FormField ask) {
-        return words.say("bench.ask." + ask.id().replace('_', '-'));
+    public String name(FormField field) {
+        return words.say("bench.ask." + field.id().replace('_', '-'));
     }
 
     /** What comes of {@code filled}, which is settled. */
-    public FormOutcome work(BenchForm sum, FormValues filled) {
-        List<FormField> missing = sum.asks(filled).stream()
-                .filter(ask -> ask.kind() != FormField.FieldKind.CHOICE)
-                .filter(ask -> filled.text(ask.id()).isBlank() ? ask.needed() : !filled.isFinished(ask.id()))
+    public FormOutcome work(BenchForm form, FormValues filled) {
+        List<FormField> missing = form.fields(filled).stream()
+                .filter(field -> !field.isChoice())
+                .filter(field -> filled.text(field.id()).isBlank() ? field.needed() : !filled.isFinished(field.id()))
                 .toList();
         if (!missing.isEmpty()) {
             return new FormOutcome.Missing(missing);
         }
-        SumReply reply = sums.ask(sum.sum(), sum.given(filled));
+        SumReply reply = sums.ask(form.sum(), form.given(filled));
         return reply instanceof Problem problem
-                ? refused(sum, filled, problem)
+                ? refused(form, filled, problem)
                 : new FormOutcome.Done((SumResult) reply);
     }
 
-    private FormOutcome refused(BenchForm sum, FormValues filled, Problem problem) {
-        Optional<FormField> at = problem.key().flatMap(key -> sum.asks(filled).stream()
-                .filter(ask -> ask.id().equals(key))
+    private FormOutcome refused(BenchForm form, FormValues filled, Problem problem) {
+        Optional<FormField> at = problem.key().flatMap(key -> form.fields(filled).stream()
+                .filter(field -> field.id().equals(key))
                 .findFirst());
-        String first = at.filter(ask -> problem.words().startsWith(ask.id() + " "))
-                .map(ask -> name(ask) + problem.words().substring(ask.id().length()))
+        String first = at.filter(field -> problem.words().startsWith(field.id() + " "))
+                .map(field -> name(field) + problem.words().substring(field.id().length()))
                 .orElse(problem.words());
-        for (FormField ask : sum.asks(filled)) {
-            first = first.replaceAll("\\b" + ask.id() + "\\b(?= is |, which is)", Matcher.quoteReplacement(name(ask)));
+        for (FormField field : form.fields(filled)) {
+            first = first.replaceAll(
+                    "\\b" + field.id() + "\\b(?= is |, which is)", Matcher.quoteReplacement(name(field)));
         }
         String named =
-                KEY.matcher(first).replaceAll(found -> Matcher.quoteReplacement(named(sum, filled, found.group())));
+                KEY.matcher(first).replaceAll(found -> Matcher.quoteReplacement(named(form, filled, found.group())));
         return new FormOutcome.Refused(at, named.endsWith(".") ? named : named + ".");
     }
 
-    private String named(BenchForm sum, FormValues filled, String key) {
-        return sum.asks(filled).stream()
-                .filter(ask -> ask.id().equals(key))
+    private String named(BenchForm form, FormValues filled, String key) {
+        return form.fields(filled).stream()
+                .filter(field -> field.id().equals(key))
                 .map(this::name)
                 .findFirst()
                 .orElse(key.replace('_', ' '));

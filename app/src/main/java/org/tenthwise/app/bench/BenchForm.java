@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
 import org.tenthwise.model.quantity.Unit;
 
-/** One sum of the bench. Has no state: everything is made of what is filled in. */
+/** The form of one sum of the bench. Has no state: everything is made of what is filled in. */
 public interface BenchForm {
 
     BenchKind kind();
@@ -18,11 +19,14 @@ public interface BenchForm {
     /** Name of the sum that is asked. */
     String sum();
 
-    /** What is asked, in order, as far as it depends on what is chosen already. */
-    List<FormField> asks(FormValues filled);
+    /** Draws the sign on its key. */
+    void sign(SignSketch sketch);
 
-    /** The results read first, the headline before all. */
-    List<String> first(FormValues filled);
+    /** What is asked, in order, as far as it depends on what is chosen already. */
+    List<FormField> fields(FormValues filled);
+
+    /** The outputs read first, the headline before all. */
+    List<Output<?>> first(FormValues filled);
 
     /** What else is given to the sum, made of what is not given as it is. */
     default Map<String, SumValue> made(FormValues filled) {
@@ -35,7 +39,7 @@ public interface BenchForm {
     }
 
     /** Where each of several figures belongs, in their order; empty where that is nowhere in particular. */
-    default List<String> places(FormField ask, FormValues filled) {
+    default List<String> places(FormField field, FormValues filled) {
         return List.of();
     }
 
@@ -49,17 +53,28 @@ public interface BenchForm {
         return "all";
     }
 
+    /** How an output that is a list reads, a row for each; empty where it is only drawn. */
+    default List<ResultRow> rows(Output<?> output, SumResult result, AnswerFormat format) {
+        return List.of();
+    }
+
+    /** Whether {@code output} is read out, and not only drawn. */
+    default boolean shows(Output<?> output) {
+        return true;
+    }
+
     /** Drawn from the figures typed and found; absent where they draw nothing. */
-    Optional<Picture> picture(FormValues filled, SumResult answer, AnswerFormat said);
+    Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format);
 
     /** What the sum is given. */
     default SumInput given(FormValues filled) {
         Map<String, SumValue> values = new LinkedHashMap<>();
-        for (FormField ask : asks(filled)) {
-            String text = filled.text(ask.id());
-            if (ask.given() && !text.isBlank()) {
+        for (FormField field : fields(filled)) {
+            String text = filled.text(field.id());
+            if (field.given() && !text.isBlank()) {
                 values.put(
-                        ask.id(), ask.kind().isSeveral() ? many(filled.several(ask.id())) : new SumValue.Plain(text));
+                        field.id(),
+                        field.several() ? SumValue.Many.of(filled.several(field.id())) : new SumValue.Text(text));
             }
         }
         values.putAll(made(filled));
@@ -76,15 +91,8 @@ public interface BenchForm {
     }
 
     private Optional<FormField> unsettled(FormValues filled) {
-        return asks(filled).stream()
-                .filter(ask -> ask.kind() == FormField.FieldKind.CHOICE
-                        && !ask.choices().contains(filled.text(ask.id())))
+        return fields(filled).stream()
+                .filter(field -> field.isChoice() && !field.choices().contains(filled.text(field.id())))
                 .findFirst();
-    }
-
-    /** Figures in their order. */
-    static SumValue many(List<String> texts) {
-        return new SumValue.Many(
-                texts.stream().<SumValue>map(SumValue.Plain::new).toList());
     }
 }

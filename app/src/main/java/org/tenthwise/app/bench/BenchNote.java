@@ -17,46 +17,44 @@ public final class BenchNote {
         this.words = words;
     }
 
-    public String of(BenchForm sum, FormValues filled, SumResult answer) {
+    public String of(BenchForm form, FormValues filled, SumResult result) {
         List<String> figures = new ArrayList<>();
-        for (FormField ask : sum.asks(filled)) {
-            boolean ofNone = ExpansionFields.isMaterial(ask.id()) && filled.is(ask.id(), ExpansionFields.TYPED);
-            if (!filled.text(ask.id()).isBlank() && !ofNone) {
-                figures.add(words.say("bench.note.figure", bench.name(ask), value(ask, filled)));
+        for (FormField field : form.fields(filled)) {
+            boolean ofNone = ExpansionFields.isMaterial(field.id()) && filled.is(field.id(), ExpansionFields.TYPED);
+            if (!filled.text(field.id()).isBlank() && !ofNone) {
+                figures.add(words.say("bench.note.figure", bench.name(field), value(field, filled)));
             }
         }
-        ResultRows read = new ResultRows(words, filled.unit());
-        List<String> results = read.of(answer, sum.first(filled)).stream()
+        ResultRows read = new ResultRows(form, words);
+        List<String> results = read.of(result, filled).stream()
                 .map(row -> words.say("bench.note.figure", row.name(), row.value()))
                 .toList();
         String said = words.say(
                 "bench.note",
-                words.say("bench.name", sum.kind()),
+                words.say("bench.name", form.kind()),
                 String.join(", ", figures),
                 String.join(", ", results),
-                answer.basis());
+                result.basis());
         return String.join(
-                " ", Stream.concat(Stream.of(said), read.notes(answer).stream()).toList());
+                " ", Stream.concat(Stream.of(said), read.notes(result).stream()).toList());
     }
 
-    /** What was typed or chosen under {@code ask}, with its unit. */
-    public String value(FormField ask, FormValues filled) {
-        String text = filled.text(ask.id()).strip();
-        if (ask.kind() == FormField.FieldKind.CHOICE) {
-            return chosen(ask.id(), text);
+    /** What was typed or chosen under {@code field}, with its unit. */
+    public String value(FormField field, FormValues filled) {
+        String text = filled.text(field.id()).strip();
+        if (field.isChoice()) {
+            return chosen(field.id(), text);
         }
-        String symbol = symbol(ask, filled);
+        String symbol = symbol(field, filled);
         return text.replace('-', '\u2212') + (symbol.isEmpty() || text.isEmpty() ? "" : " " + symbol);
     }
 
     /** What follows a figure; empty after a plain number. */
-    public String symbol(FormField ask, FormValues filled) {
-        return switch (ask.kind()) {
-            case LENGTH, LENGTHS -> filled.unit().symbol();
-            case ANGLE, ANGLES -> words.say("bench.unit.angle");
-            case TEMPERATURE -> words.say("bench.unit.temperature");
-            case EXPANSION -> words.say("bench.unit.expansion");
-            case COUNT, PER_INCH, CHOICE -> "";
+    public String symbol(FormField field, FormValues filled) {
+        return switch (field.quantity()) {
+            case LENGTH -> filled.unit().symbol();
+            case ANGLE, TEMPERATURE, EXPANSION -> words.say("bench.unit", field.quantity());
+            default -> "";
         };
     }
 

@@ -1,21 +1,32 @@
 package org.tenthwise.app.bench;
 
-import java.util.ArrayList;
+import static org.tenthwise.app.sums.cutting.DrillSetSum.CHIP_CLEARANCE;
+import static org.tenthwise.app.sums.cutting.DrillSetSum.DEPTH;
+import static org.tenthwise.app.sums.cutting.DrillSetSum.DRILLS;
+import static org.tenthwise.app.sums.cutting.DrillSetSum.FROM;
+import static org.tenthwise.app.sums.cutting.DrillSetSum.LEAST_REACH;
+import static org.tenthwise.app.sums.cutting.DrillSetSum.PER_DRILL;
+import static org.tenthwise.app.sums.cutting.DrillSetSum.REACHES;
+import static org.tenthwise.app.sums.cutting.DrillSetSum.START;
+import static org.tenthwise.app.sums.cutting.DrillSetSum.STEPS;
+import static org.tenthwise.app.sums.cutting.DrillSetSum.TO;
+
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.tenthwise.app.picture.DrillPicture;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Role;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.OutputValues;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.app.sums.SumResult.OutputValue;
+import org.tenthwise.app.sums.cutting.DrillSetSum;
 import org.tenthwise.model.quantity.Length;
 
 /** The drills a deep hole takes, each with the least it has to reach. */
 final class DrillSetForm implements BenchForm {
 
     private static final String BY = "drills_by";
-    private static final String REACHES = "reaches";
-    private static final String START = "start";
-    private static final String DEPTH = "depth";
 
     @Override
     public BenchKind kind() {
@@ -24,40 +35,59 @@ final class DrillSetForm implements BenchForm {
 
     @Override
     public String sum() {
-        return "drill-set";
+        return DrillSetSum.NAME;
+    }
+
+    /** A deep hole in three stages. */
+    @Override
+    public void sign(SignSketch sketch) {
+        sketch.thick(Role.LINE, 8, 4, 8, 16, 82, 16, 90, 28, 82, 40, 8, 40, 8, 52);
+        sketch.thick(Role.ACCENT, 8, 22, 26, 22, 31, 28, 26, 34, 8, 34);
+        sketch.thin(Role.LINE, 34, 8, 34, 48);
+        sketch.thin(Role.LINE, 62, 8, 62, 48);
     }
 
     @Override
-    public List<FormField> asks(FormValues filled) {
-        List<FormField> asks = new ArrayList<>(List.of(
-                FormField.length(DEPTH),
-                FormField.length(START),
-                FormField.choice(BY, "per_drill", REACHES).aside()));
-        if (filled.is(BY, REACHES)) {
-            asks.addAll(List.of(
-                    FormField.of(FormField.FieldKind.LENGTHS, REACHES),
-                    FormField.length("chip_clearance").optional()));
-        } else {
-            asks.addAll(List.of(FormField.length("per_drill"), FormField.length("chip_clearance")));
-        }
-        return asks;
+    public List<FormField> fields(FormValues filled) {
+        boolean byReach = filled.is(BY, REACHES.key());
+        FormField clearance = FormField.of(CHIP_CLEARANCE);
+        return List.of(
+                FormField.of(DEPTH),
+                FormField.of(START),
+                FormField.ofTheForm(BY, PER_DRILL.key(), REACHES.key()),
+                FormField.of(byReach ? REACHES : PER_DRILL),
+                byReach ? clearance : clearance.must());
     }
 
     @Override
-    public List<String> first(FormValues filled) {
-        return List.of("drills");
+    public List<Output<?>> first(FormValues filled) {
+        return List.of(DRILLS);
     }
 
     @Override
-    public Optional<Picture> picture(FormValues filled, SumResult answer, AnswerFormat said) {
-        List<DrillPicture.Drill> drills = answer
-                .at("steps")
-                .filter(OutputValue.Many.class::isInstance)
-                .map(worked -> ((OutputValue.Many) worked).values())
-                .orElse(List.of())
-                .stream()
-                .filter(OutputValue.Table.class::isInstance)
-                .flatMap(step -> drill((OutputValue.Table) step, said).stream())
+    public List<ResultRow> rows(Output<?> output, SumResult result, AnswerFormat format) {
+        List<OutputValues> steps = result.find(STEPS).orElse(List.of());
+        return IntStream.range(0, steps.size())
+                .mapToObj(i -> new ResultRow(
+                        STEPS.key(),
+                        format.words().say("bench.drill", i + 1),
+                        format.words()
+                                .say(
+                                        "bench.drill.step",
+                                        depth(steps.get(i), FROM, format),
+                                        depth(steps.get(i), TO, format),
+                                        depth(steps.get(i), LEAST_REACH, format))))
+                .toList();
+    }
+
+    private static String depth(OutputValues step, Output<Length> output, AnswerFormat format) {
+        return step.find(output).map(format::depth).orElse("");
+    }
+
+    @Override
+    public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
+        List<DrillPicture.Drill> drills = result.find(STEPS).orElse(List.of()).stream()
+                .map(step -> drill(step, format))
                 .toList();
         return drills.isEmpty()
                 ? Optional.empty()
@@ -66,19 +96,13 @@ final class DrillSetForm implements BenchForm {
                                 depth,
                                 start,
                                 drills,
-                                said.words().say("bench.drill.reach"),
-                                said.words().say("bench.picture.drills", drills.size(), said.depth(depth)))));
+                                format.words().say("bench.drill.reach"),
+                                format.words().say("bench.picture.drills", drills.size(), format.depth(depth)))));
     }
 
-    private static Optional<DrillPicture.Drill> drill(OutputValue.Table step, AnswerFormat said) {
-        return at(step, "from", said).flatMap(from -> at(step, "to", said).flatMap(to -> at(step, "least_reach", said)
-                .map(reach -> new DrillPicture.Drill(from, to, reach, said.depth(to), said.depth(reach)))));
-    }
-
-    private static Optional<Length> at(OutputValue.Table step, String key, AnswerFormat said) {
-        return step.values().stream()
-                .filter(result -> result.key().equals(key))
-                .findFirst()
-                .flatMap(result -> said.length(result.value()));
+    private static DrillPicture.Drill drill(OutputValues step, AnswerFormat format) {
+        Length to = step.find(TO).orElseThrow();
+        Length reach = step.find(LEAST_REACH).orElseThrow();
+        return new DrillPicture.Drill(step.find(FROM).orElseThrow(), to, reach, format.depth(to), format.depth(reach));
     }
 }

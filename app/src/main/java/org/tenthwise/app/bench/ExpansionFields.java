@@ -3,6 +3,8 @@ package org.tenthwise.app.bench;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.checklists.materials.Material;
 import org.tenthwise.checklists.materials.Materials;
 
@@ -19,11 +21,12 @@ final class ExpansionFields {
 
     private ExpansionFields() {}
 
-    /** Material and expansion of {@code whose}. */
-    static List<FormField> of(String whose) {
+    /** The material, and the expansion itself. */
+    static List<FormField> of(Input<?> alpha) {
         return List.of(
-                FormField.choice(whose + MATERIAL, CHOICES).aside(),
-                FormField.of(FormField.FieldKind.EXPANSION, whose + ALPHA));
+                FormField.ofTheForm(alpha.key().replace(ALPHA, MATERIAL), Quantity.WORD)
+                        .choosing(CHOICES),
+                FormField.of(alpha).must());
     }
 
     static boolean isMaterial(String id) {

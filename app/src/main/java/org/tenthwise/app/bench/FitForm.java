@@ -1,14 +1,36 @@
 package org.tenthwise.app.bench;
 
+import static org.tenthwise.app.sums.fit.FitSum.BORE_ALPHA;
+import static org.tenthwise.app.sums.fit.FitSum.BORE_GREATEST;
+import static org.tenthwise.app.sums.fit.FitSum.BORE_GREATEST_FOUND;
+import static org.tenthwise.app.sums.fit.FitSum.BORE_LEAST;
+import static org.tenthwise.app.sums.fit.FitSum.BORE_LEAST_FOUND;
+import static org.tenthwise.app.sums.fit.FitSum.BORE_TEMP;
+import static org.tenthwise.app.sums.fit.FitSum.CLEARANCE_GREATEST;
+import static org.tenthwise.app.sums.fit.FitSum.CLEARANCE_LEAST;
+import static org.tenthwise.app.sums.fit.FitSum.DIAMETER;
+import static org.tenthwise.app.sums.fit.FitSum.HOLE_ZONE;
+import static org.tenthwise.app.sums.fit.FitSum.KIND;
+import static org.tenthwise.app.sums.fit.FitSum.PLUG_ALPHA;
+import static org.tenthwise.app.sums.fit.FitSum.PLUG_GREATEST;
+import static org.tenthwise.app.sums.fit.FitSum.PLUG_GREATEST_FOUND;
+import static org.tenthwise.app.sums.fit.FitSum.PLUG_LEAST;
+import static org.tenthwise.app.sums.fit.FitSum.PLUG_LEAST_FOUND;
+import static org.tenthwise.app.sums.fit.FitSum.PLUG_TEMP;
+import static org.tenthwise.app.sums.fit.FitSum.SHAFT_ZONE;
+
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.ZoneBars;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
+import org.tenthwise.app.sums.fit.FitSum;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -19,11 +41,12 @@ final class FitForm implements BenchForm {
     static final String SIZES = "sizes";
     private static final String ZONES = "zones";
     private static final String WARM = "warm";
-    private static final String DIAMETER = "diameter";
-    static final String BORE_LEAST = "bore_least";
-    static final String BORE_GREATEST = "bore_greatest";
-    static final String PLUG_LEAST = "plug_least";
-    static final String PLUG_GREATEST = "plug_greatest";
+    private static final String HOLE_LETTER = "hole_letter";
+    private static final String HOLE_GRADE = "hole_grade";
+    private static final String SHAFT_LETTER = "shaft_letter";
+    private static final String SHAFT_GRADE = "shaft_grade";
+    private static final List<Output<Length>> DRAWN =
+            List.of(BORE_GREATEST_FOUND, BORE_LEAST_FOUND, PLUG_GREATEST_FOUND, PLUG_LEAST_FOUND);
 
     @Override
     public BenchKind kind() {
@@ -32,35 +55,41 @@ final class FitForm implements BenchForm {
 
     @Override
     public String sum() {
-        return "fit";
+        return FitSum.NAME;
+    }
+
+    /** A plug half in its bore. */
+    @Override
+    public void sign(SignSketch sketch) {
+        sketch.thick(Role.LINE, 4, 12, 56, 12, 56, 3);
+        sketch.thick(Role.LINE, 4, 44, 56, 44, 56, 53);
+        sketch.thick(Role.ACCENT, 92, 16, 30, 16, 30, 41, 92, 41);
+        sketch.thin(Role.LINE, 2, 28, 94, 28);
     }
 
     @Override
-    public List<FormField> asks(FormValues filled) {
-        List<FormField> asks =
-                new ArrayList<>(List.of(FormField.choice(BY, SIZES, ZONES).aside()));
+    public List<FormField> fields(FormValues filled) {
+        List<FormField> fields = new ArrayList<>(List.of(FormField.ofTheForm(BY, SIZES, ZONES)));
         if (filled.is(BY, ZONES)) {
-            asks.addAll(List.of(
-                    FormField.length(DIAMETER),
-                    ZoneFields.letter("hole_letter", true),
-                    ZoneFields.grade("hole_grade", true),
-                    ZoneFields.letter("shaft_letter", false),
-                    ZoneFields.grade("shaft_grade", false)));
+            fields.addAll(List.of(
+                    FormField.of(DIAMETER).must(),
+                    ZoneFields.letter(HOLE_LETTER, true),
+                    ZoneFields.grade(HOLE_GRADE, true),
+                    ZoneFields.letter(SHAFT_LETTER, false),
+                    ZoneFields.grade(SHAFT_GRADE, false)));
         } else {
-            asks.addAll(List.of(
-                    FormField.length(BORE_GREATEST),
-                    FormField.length(BORE_LEAST),
-                    FormField.length(PLUG_GREATEST),
-                    FormField.length(PLUG_LEAST)));
+            Stream.of(BORE_GREATEST, BORE_LEAST, PLUG_GREATEST, PLUG_LEAST)
+                    .map(size -> FormField.of(size).must())
+                    .forEach(fields::add);
         }
-        asks.add(FormField.choice(WARM, "no", "yes").aside());
+        fields.add(FormField.ofTheForm(WARM, "no", "yes"));
         if (filled.is(WARM, "yes")) {
-            asks.add(FormField.of(FormField.FieldKind.TEMPERATURE, "bore_temp"));
-            asks.addAll(ExpansionFields.of("bore"));
-            asks.add(FormField.of(FormField.FieldKind.TEMPERATURE, "plug_temp"));
-            asks.addAll(ExpansionFields.of("plug"));
+            fields.add(FormField.of(BORE_TEMP).must());
+            fields.addAll(ExpansionFields.of(BORE_ALPHA));
+            fields.add(FormField.of(PLUG_TEMP).must());
+            fields.addAll(ExpansionFields.of(PLUG_ALPHA));
         }
-        return asks;
+        return fields;
     }
 
     @Override
@@ -70,12 +99,21 @@ final class FitForm implements BenchForm {
 
     @Override
     public Map<String, SumValue> made(FormValues filled) {
-        Map<String, SumValue> made = new LinkedHashMap<>();
-        if (filled.is(BY, ZONES)) {
-            made.put("hole_zone", new SumValue.Plain(filled.text("hole_letter") + filled.text("hole_grade")));
-            made.put("shaft_zone", new SumValue.Plain(filled.text("shaft_letter") + filled.text("shaft_grade")));
-        }
-        return made;
+        return filled.is(BY, ZONES)
+                ? Map.of(
+                        HOLE_ZONE.key(), zone(filled, HOLE_LETTER, HOLE_GRADE),
+                        SHAFT_ZONE.key(), zone(filled, SHAFT_LETTER, SHAFT_GRADE))
+                : Map.of();
+    }
+
+    private static SumValue zone(FormValues filled, String letter, String grade) {
+        return new SumValue.Text(filled.text(letter) + filled.text(grade));
+    }
+
+    /** The sizes of the zones are drawn. */
+    @Override
+    public boolean shows(Output<?> output) {
+        return !DRAWN.contains(output);
     }
 
     /** The standard gives its zones in millimetres. */
@@ -85,25 +123,25 @@ final class FitForm implements BenchForm {
     }
 
     @Override
-    public List<String> first(FormValues filled) {
-        return List.of("kind", "clearance_least", "clearance_greatest");
+    public List<Output<?>> first(FormValues filled) {
+        return List.of(KIND, CLEARANCE_LEAST, CLEARANCE_GREATEST);
     }
 
     @Override
-    public Optional<Picture> picture(FormValues filled, SumResult answer, AnswerFormat said) {
-        return said.length(answer, "clearance_greatest")
-                .flatMap(most -> said.length(answer, "clearance_least")
+    public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
+        return result.find(CLEARANCE_GREATEST)
+                .flatMap(most -> result.find(CLEARANCE_LEAST)
                         .map(least -> filled.is(BY, ZONES)
-                                ? zones(filled, answer, said, most, least)
-                                : sizes(filled, said, most, least)))
+                                ? zones(filled, result, format, most, least)
+                                : sizes(filled, format, most, least)))
                 .flatMap(picture -> picture);
     }
 
-    private static Optional<Picture> sizes(FormValues filled, AnswerFormat said, Length most, Length least) {
+    private static Optional<Picture> sizes(FormValues filled, AnswerFormat format, Length most, Length least) {
         return filled.length(BORE_GREATEST).flatMap(boreMost -> filled.length(BORE_LEAST)
                 .flatMap(boreLeast -> filled.length(PLUG_GREATEST).flatMap(plugMost -> filled.length(PLUG_LEAST)
                         .map(plugLeast -> drawn(
-                                said,
+                                format,
                                 new Length[] {boreMost, boreLeast, plugMost, plugLeast},
                                 Optional.empty(),
                                 most,
@@ -112,40 +150,39 @@ final class FitForm implements BenchForm {
 
     /** Where the answer says nothing of the sizes, the zones are not drawn. */
     private static Optional<Picture> zones(
-            FormValues filled, SumResult answer, AnswerFormat said, Length most, Length least) {
-        return said.length(answer, BORE_GREATEST).flatMap(boreMost -> said.length(answer, BORE_LEAST)
-                .flatMap(boreLeast -> said.length(answer, PLUG_GREATEST)
-                        .flatMap(plugMost -> said.length(answer, PLUG_LEAST)
-                                .map(plugLeast -> drawn(
-                                        said,
-                                        new Length[] {boreMost, boreLeast, plugMost, plugLeast},
-                                        filled.length(DIAMETER),
-                                        most,
-                                        least)))));
+            FormValues filled, SumResult result, AnswerFormat format, Length most, Length least) {
+        return result.find(BORE_GREATEST_FOUND).flatMap(boreMost -> result.find(BORE_LEAST_FOUND)
+                .flatMap(boreLeast -> result.find(PLUG_GREATEST_FOUND).flatMap(plugMost -> result.find(PLUG_LEAST_FOUND)
+                        .map(plugLeast -> drawn(
+                                format,
+                                new Length[] {boreMost, boreLeast, plugMost, plugLeast},
+                                filled.length(DIAMETER),
+                                most,
+                                least)))));
     }
 
     private static Picture drawn(
-            AnswerFormat said, Length[] sizes, Optional<Length> nominal, Length most, Length least) {
+            AnswerFormat format, Length[] sizes, Optional<Length> nominal, Length most, Length least) {
         ZoneBars.Bar bore = new ZoneBars.Bar(
-                said.words().say("bench.bore"),
+                format.words().say("bench.bore"),
                 true,
                 nominal.orElse(sizes[1]),
-                Optional.of(said.sized(sizes[0])),
-                Optional.of(said.sized(sizes[1])));
+                Optional.of(format.sized(sizes[0])),
+                Optional.of(format.sized(sizes[1])));
         ZoneBars.Bar plug = new ZoneBars.Bar(
-                said.words().say("bench.plug"),
+                format.words().say("bench.plug"),
                 false,
                 nominal.orElse(sizes[1]),
-                Optional.of(said.sized(sizes[2])),
-                Optional.of(said.sized(sizes[3])));
+                Optional.of(format.sized(sizes[2])),
+                Optional.of(format.sized(sizes[3])));
         return new ZoneBars(
                 List.of(bore, plug),
-                nominal.map(said::sized).map(line -> "⌀" + line.figures()),
+                nominal.map(format::sized).map(line -> "⌀" + line.figures()),
                 List.of(
                         new ZoneBars.Between(
-                                said.words().say("bench.play.most"), sizes[3], sizes[0], said.signed(most)),
+                                format.words().say("bench.play.most"), sizes[3], sizes[0], format.signed(most)),
                         new ZoneBars.Between(
-                                said.words().say("bench.play.least"), sizes[2], sizes[1], said.signed(least))),
-                said.words().say("bench.picture.fit", said.signed(least), said.signed(most)));
+                                format.words().say("bench.play.least"), sizes[2], sizes[1], format.signed(least))),
+                format.words().say("bench.picture.fit", format.signed(least), format.signed(most)));
     }
 }

@@ -1,72 +1,76 @@
 package org.tenthwise.app.bench;
 
 import java.util.List;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Quantity;
 
 /**
- * One thing a bench sum asks for.
+ * One thing a form of the bench asks for.
  *
- * @param id key of the sum where it is given as it is; a name of its own otherwise
+ * @param id key of the input of the sum where it is given as it is; a name of its own otherwise
+ * @param several whether several figures are typed one after another
  * @param choices what can be chosen; empty where a figure is typed
  * @param usual chosen until another is; empty where a figure is typed
  * @param needed whether there is no answer without it
  * @param given whether it goes to the sum under its id
  */
-public record FormField(String id, FieldKind kind, List<String> choices, String usual, boolean needed, boolean given) {
-
-    /** What is typed or chosen. */
-    public enum FieldKind {
-        LENGTH,
-        LENGTHS,
-        ANGLE,
-        ANGLES,
-        /** Degrees Celsius. */
-        TEMPERATURE,
-        /** Millionths to the degree. */
-        EXPANSION,
-        COUNT,
-        /** Threads to the inch. */
-        PER_INCH,
-        CHOICE;
-
-        /** Whether several figures are typed one after another. */
-        public boolean isSeveral() {
-            return this == LENGTHS || this == ANGLES;
-        }
-    }
+public record FormField(
+        String id,
+        Quantity quantity,
+        boolean several,
+        List<String> choices,
+        String usual,
+        boolean needed,
+        boolean given) {
 
     public FormField {
         choices = List.copyOf(choices);
     }
 
-    static FormField of(FieldKind kind, String id) {
-        return new FormField(id, kind, List.of(), "", true, true);
+    /** An input of the sum, as the sum describes it. */
+    static FormField of(Input<?> input) {
+        List<String> words = List.copyOf(input.choices().keySet());
+        return new FormField(
+                input.key(),
+                input.quantity(),
+                input.several(),
+                words,
+                words.isEmpty() ? "" : words.get(0),
+                input.needed(),
+                true);
     }
 
-    static FormField length(String id) {
-        return of(FieldKind.LENGTH, id);
+    /** Something of the form's own, of which the input is made. */
+    static FormField ofTheForm(String id, Quantity quantity) {
+        return new FormField(id, quantity, false, List.of(), "", true, false);
     }
 
-    /** The first is the usual. */
-    static FormField choice(String id, String... choices) {
-        return choice(id, List.of(choices));
+    /** A choice of the form's own; the first is the usual. */
+    static FormField ofTheForm(String id, String... choices) {
+        return ofTheForm(id, Quantity.WORD).choosing(List.of(choices));
     }
 
-    static FormField choice(String id, List<String> choices) {
-        return new FormField(id, FieldKind.CHOICE, choices, choices.get(0), true, true);
+    public boolean isChoice() {
+        return !choices.isEmpty();
+    }
+
+    /** The same, to be chosen from {@code words}; the first is the usual. */
+    FormField choosing(List<String> words) {
+        return new FormField(id, quantity, several, words, words.get(0), true, given);
     }
 
     /** The same with another usual choice than the first. */
     FormField usually(String choice) {
-        return new FormField(id, kind, choices, choice, needed, given);
+        return new FormField(id, quantity, several, choices, choice, needed, given);
     }
 
     /** The same, but may stay empty. */
     FormField optional() {
-        return new FormField(id, kind, choices, usual, false, given);
+        return new FormField(id, quantity, several, choices, usual, false, given);
     }
 
-    /** The same, but no key of the sum: something else is made of it. */
-    FormField aside() {
-        return new FormField(id, kind, choices, usual, needed, false);
+    /** The same, but may not stay empty on this form. */
+    FormField must() {
+        return new FormField(id, quantity, several, choices, usual, true, given);
     }
 }

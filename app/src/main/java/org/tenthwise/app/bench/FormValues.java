@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.app.sums.Input;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.quantity.Written;
@@ -33,6 +34,14 @@ public record FormValues(Unit unit, Map<String, String> texts) {
         return texts.getOrDefault(id, "");
     }
 
+    public String text(Input<?> input) {
+        return text(input.key());
+    }
+
+    public boolean is(Input<?> input, String choice) {
+        return is(input.key(), choice);
+    }
+
     public boolean is(String id, String choice) {
         return text(id).equals(choice);
     }
@@ -49,6 +58,15 @@ public record FormValues(Unit unit, Map<String, String> texts) {
         return !figures.isEmpty() && figures.stream().allMatch(Written::isPlainDecimal);
     }
 
+    public List<String> several(Input<?> input) {
+        return several(input.key());
+    }
+
+    /** The length typed; absent while there is none. */
+    public Optional<Length> length(Input<?> input) {
+        return length(input.key());
+    }
+
     /** The length typed; absent while there is none. */
     public Optional<Length> length(String id) {
         return number(id).map(figure -> Length.of(figure, unit));
@@ -57,6 +75,10 @@ public record FormValues(Unit unit, Map<String, String> texts) {
     /** The figure typed; absent while there is none. */
     public Optional<BigDecimal> number(String id) {
         return Written.isPlainDecimal(text(id)) ? Optional.of(new BigDecimal(text(id))) : Optional.empty();
+    }
+
+    public FormValues with(Input<?> input, String text) {
+        return with(input.key(), text);
     }
 
     public FormValues with(String id, String text) {

@@ -1,15 +1,33 @@
 package org.tenthwise.app.bench;
 
+import static org.tenthwise.app.sums.cutting.CutInputs.LOWER;
+import static org.tenthwise.app.sums.cutting.CutInputs.REGISTER;
+import static org.tenthwise.app.sums.cutting.CutInputs.SIDE;
+import static org.tenthwise.app.sums.cutting.CutInputs.UPPER;
+import static org.tenthwise.app.sums.cutting.NextCutSum.AIM;
+import static org.tenthwise.app.sums.cutting.NextCutSum.COMBINE;
+import static org.tenthwise.app.sums.cutting.NextCutSum.GUARD_BAND;
+import static org.tenthwise.app.sums.cutting.NextCutSum.LEAST_CUT;
+import static org.tenthwise.app.sums.cutting.NextCutSum.OFFSET_CHANGE;
+import static org.tenthwise.app.sums.cutting.NextCutSum.OFFSET_STEP;
+import static org.tenthwise.app.sums.cutting.NextCutSum.REASON;
+import static org.tenthwise.app.sums.cutting.NextCutSum.SAFE_CUT;
+import static org.tenthwise.app.sums.cutting.NextCutSum.SIZES;
+import static org.tenthwise.app.sums.cutting.NextCutSum.STATE;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.SizePicture;
 import org.tenthwise.app.picture.SizePicture.Sized;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
+import org.tenthwise.app.sums.cutting.NextCutSum;
 import org.tenthwise.model.plan.Aim;
 import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.plan.Register;
@@ -21,20 +39,10 @@ import org.tenthwise.model.tolerance.Limits;
 /** The even cut that brings every size in, as the register counts it, or what may come off at the most. */
 final class NextCutForm implements BenchForm {
 
-    static final String SIDE = "side";
     static final String INSIDE = "inside";
     static final String OUTSIDE = "outside";
-    static final String LOWER = "lower";
-    static final String UPPER = "upper";
-    static final String SIZES = "sizes";
     static final String AIM_BY = "aim_by";
     static final String SIZE = "size";
-    static final String AIM = "aim";
-    static final String GUARD_BAND = "guard_band";
-    static final String LEAST_CUT = "least_cut";
-    static final String OFFSET_STEP = "offset_step";
-    static final String COMBINE = "combine";
-    static final String REGISTER = "register";
     static final String DIAMETER = "diameter";
     static final String RADIUS = "radius";
 
@@ -45,47 +53,54 @@ final class NextCutForm implements BenchForm {
 
     @Override
     public String sum() {
-        return "next-cut";
+        return NextCutSum.NAME;
+    }
+
+    /** A surface, the finished line under it, and the tool that takes the rest. */
+    @Override
+    public void sign(SignSketch sketch) {
+        sketch.area(Role.ZONE, 4, 30, 60, 30, 60, 52, 4, 52);
+        sketch.thick(Role.LINE, 4, 18, 60, 18, 60, 52);
+        sketch.thin(Role.LINE, 4, 30, 60, 30);
+        sketch.thick(Role.ACCENT, 82, 4, 82, 22);
+        sketch.area(Role.ACCENT, 74, 18, 90, 18, 82, 30);
+        sketch.thin(Role.LINE, 64, 30, 94, 30);
     }
 
     @Override
-    public List<FormField> asks(FormValues filled) {
-        List<FormField> asks = new ArrayList<>(List.of(
-                FormField.choice(SIDE, OUTSIDE, INSIDE),
-                FormField.length(UPPER),
-                FormField.length(LOWER),
-                FormField.of(FormField.FieldKind.LENGTHS, SIZES),
-                FormField.choice(REGISTER, DIAMETER, RADIUS),
-                FormField.choice(AIM_BY, Aim.ByLimits.MIDDLE.key(), Aim.ByLimits.THIRD.key(), SIZE)
-                        .aside()));
+    public List<FormField> fields(FormValues filled) {
+        List<FormField> fields = new ArrayList<>(List.of(
+                FormField.of(SIDE),
+                FormField.of(UPPER),
+                FormField.of(LOWER),
+                FormField.of(SIZES),
+                FormField.of(REGISTER),
+                FormField.ofTheForm(AIM_BY, Aim.ByLimits.MIDDLE.key(), Aim.ByLimits.THIRD.key(), SIZE)));
         if (filled.is(AIM_BY, SIZE)) {
-            asks.add(FormField.length(AIM));
+            fields.add(FormField.of(AIM).must());
         }
-        asks.addAll(List.of(
-                FormField.length(GUARD_BAND).optional(),
-                FormField.length(LEAST_CUT).optional(),
-                FormField.length(OFFSET_STEP).optional(),
-                FormField.choice(COMBINE, "each", "mean", "largest", "smallest")));
-        return asks;
+        fields.addAll(List.of(
+                FormField.of(GUARD_BAND), FormField.of(LEAST_CUT), FormField.of(OFFSET_STEP), FormField.of(COMBINE)));
+        return fields;
     }
 
     @Override
     public Map<String, SumValue> made(FormValues filled) {
-        return filled.is(AIM_BY, SIZE) ? Map.of() : Map.of(AIM, new SumValue.Plain(filled.text(AIM_BY)));
+        return filled.is(AIM_BY, SIZE) ? Map.of() : Map.of(AIM.key(), new SumValue.Text(filled.text(AIM_BY)));
     }
 
     @Override
-    public List<String> first(FormValues filled) {
-        return List.of("offset_change", "safe_cut", "state", "reason");
+    public List<Output<?>> first(FormValues filled) {
+        return List.of(OFFSET_CHANGE, SAFE_CUT, STATE, REASON);
     }
 
     @Override
-    public Optional<Picture> picture(FormValues filled, SumResult answer, AnswerFormat said) {
+    public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
         return filled.length(LOWER)
-                .flatMap(lower -> filled.length(UPPER).map(upper -> drawn(filled, answer, said, lower, upper)));
+                .flatMap(lower -> filled.length(UPPER).map(upper -> drawn(filled, result, format, lower, upper)));
     }
 
-    private static Picture drawn(FormValues filled, SumResult answer, AnswerFormat said, Length lower, Length upper) {
+    private static Picture drawn(FormValues filled, SumResult result, AnswerFormat format, Length lower, Length upper) {
         boolean outside = filled.is(SIDE, OUTSIDE);
         List<Sized> sizes = filled.several(SIZES).stream()
                 .map(text -> new Sized(Length.of(text, filled.unit()), text))
@@ -97,8 +112,8 @@ final class NextCutForm implements BenchForm {
         Length toLower = judged.size().minus(lower).abs();
         Limit near = toUpper.isBelow(toLower) ? Limit.UPPER : Limit.LOWER;
         Length distance = near == Limit.UPPER ? toUpper : toLower;
-        String cut = said.words().say("picture.still-to-cut");
-        String past = said.words().say("picture.past-size");
+        String cut = format.words().say("picture.still-to-cut");
+        String past = format.words().say("picture.past-size");
         return new SizePicture(
                 outside ? Feature.DIAMETER : Feature.BORE,
                 filled.unit(),
@@ -116,25 +131,25 @@ final class NextCutForm implements BenchForm {
                                 Optional.empty()))
                         .toList(),
                 Optional.of(judged),
-                Optional.of(new SizePicture.Distance(distance, near, said.length(distance))),
-                cut(filled, answer, said, lower, upper),
+                Optional.of(new SizePicture.Distance(distance, near, format.length(distance))),
+                cut(filled, result, format, lower, upper),
                 Optional.empty(),
                 new SizePicture.Said(
                         outside ? cut : past,
                         outside ? past : cut,
-                        said.words().say("picture.next-cut"),
-                        step -> said.words().say("picture.scale", step)),
-                said.words().say("bench.picture.size", filled.text(SIZES)));
+                        format.words().say("picture.next-cut"),
+                        step -> format.words().say("picture.scale", step)),
+                format.words().say("bench.picture.size", filled.text(SIZES)));
     }
 
     private static Optional<SizePicture.Cut> cut(
-            FormValues filled, SumResult answer, AnswerFormat said, Length lower, Length upper) {
+            FormValues filled, SumResult result, AnswerFormat format, Length lower, Length upper) {
         Register register = filled.is(REGISTER, RADIUS) ? Register.RADIUS : Register.DIAMETER;
-        return said.length(answer, "offset_change")
+        return result.find(OFFSET_CHANGE)
                 .map(change -> new SizePicture.Cut(
-                        said.sized(aim(filled, lower, upper)),
+                        format.sized(aim(filled, lower, upper)),
                         register.onDiameter(change.abs()),
-                        said.words().say("picture.offset", said.signed(change))));
+                        format.words().say("picture.offset", format.signed(change))));
     }
 
     private static Length aim(FormValues filled, Length lower, Length upper) {

@@ -1,11 +1,20 @@
 package org.tenthwise.app.bench;
 
+import static org.tenthwise.app.sums.thread.OverWiresSum.OVER_WIRES;
+import static org.tenthwise.app.sums.thread.OverWiresSum.OVER_WIRES_FOUND;
+import static org.tenthwise.app.sums.thread.OverWiresSum.PITCH_DIAMETER;
+import static org.tenthwise.app.sums.thread.OverWiresSum.PITCH_DIAMETER_FOUND;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.WirePicture;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.thread.OverWiresSum;
+import org.tenthwise.app.sums.thread.WireInputs;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Nanometres;
 import org.tenthwise.model.thread.ScrewThread;
@@ -14,10 +23,6 @@ import org.tenthwise.model.thread.ScrewThread;
 final class OverWiresForm implements BenchForm {
 
     private static final String BY = "wires_by";
-    private static final String READ = "over_wires";
-    private static final String PITCH_DIAMETER = "pitch_diameter";
-    private static final String MINOR = "minor_diameter";
-    private static final String WIRE = "wire";
 
     @Override
     public BenchKind kind() {
@@ -26,67 +31,82 @@ final class OverWiresForm implements BenchForm {
 
     @Override
     public String sum() {
-        return "over-wires";
+        return OverWiresSum.NAME;
+    }
+
+    /** Three wires in the grooves of a thread. */
+    @Override
+    public void sign(SignSketch sketch) {
+        sketch.thick(Role.LINE, 2, 44, 10, 22, 18, 22, 30, 48, 36, 48, 48, 22, 56, 22, 68, 48, 74, 48, 86, 22, 94, 22);
+        sketch.ring(33, 32, 9);
+        sketch.ring(71, 32, 9);
     }
 
     @Override
-    public List<FormField> asks(FormValues filled) {
+    public List<FormField> fields(FormValues filled) {
         return List.of(
-                FormField.choice(BY, READ, PITCH_DIAMETER).aside(),
+                FormField.ofTheForm(BY, OVER_WIRES.key(), PITCH_DIAMETER.key()),
                 ThreadFields.form(filled.unit()),
-                FormField.length(ThreadFields.DIAMETER),
+                FormField.of(WireInputs.DIAMETER).must(),
                 ThreadFields.pitchBy(filled.unit()),
                 ThreadFields.pitch(filled),
-                FormField.length(WIRE),
-                FormField.length(filled.is(BY, PITCH_DIAMETER) ? PITCH_DIAMETER : READ),
+                FormField.of(WireInputs.WIRE),
+                FormField.of(isBack(filled) ? PITCH_DIAMETER : OVER_WIRES),
                 ThreadFields.starts(),
-                FormField.length(MINOR).optional());
+                FormField.of(WireInputs.MINOR_DIAMETER));
+    }
+
+    /** From the pitch diameter to the reading. */
+    private static boolean isBack(FormValues filled) {
+        return filled.is(BY, PITCH_DIAMETER.key());
     }
 
     @Override
-    public List<String> first(FormValues filled) {
-        return filled.is(BY, PITCH_DIAMETER) ? List.of(READ, "best_wire") : List.of(PITCH_DIAMETER, "best_wire");
+    public List<Output<?>> first(FormValues filled) {
+        return List.of(isBack(filled) ? OVER_WIRES_FOUND : PITCH_DIAMETER_FOUND, WireInputs.BEST_WIRE);
     }
 
     @Override
     public String formula(FormValues filled) {
-        return filled.is(BY, PITCH_DIAMETER) ? "back" : "all";
+        return isBack(filled) ? "back" : "all";
     }
 
     @Override
-    public Optional<Picture> picture(FormValues filled, SumResult answer, AnswerFormat said) {
-        return ThreadFields.thread(filled).flatMap(thread -> filled.length(WIRE)
-                .flatMap(wire -> said.length(answer, PITCH_DIAMETER).flatMap(pitch -> said.length(answer, READ)
-                        .map(over -> drawn(filled, answer, said, thread, wire, pitch, over)))));
+    public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
+        return ThreadFields.thread(filled).flatMap(thread -> filled.length(WireInputs.WIRE)
+                .flatMap(wire -> result.find(PITCH_DIAMETER_FOUND).flatMap(pitch -> result.find(OVER_WIRES_FOUND)
+                        .map(over -> drawn(filled, result, format, thread, wire, pitch, over)))));
     }
 
     private static Picture drawn(
             FormValues filled,
-            SumResult answer,
-            AnswerFormat said,
+            SumResult result,
+            AnswerFormat format,
             ScrewThread thread,
             Length wire,
             Length pitch,
             Length over) {
-        Length minor = filled.length(MINOR)
+        Length minor = filled.length(WireInputs.MINOR_DIAMETER)
                 .orElseGet(() -> Nanometres.round(Nanometres.of(thread.diameter())
                         - 2 * thread.form().basicRootDepth() * Nanometres.of(thread.pitch())));
-        boolean bottoms = said.length(answer, "root_clearance")
+        boolean bottoms = result.find(WireInputs.ROOT_CLEARANCE)
                 .filter(room -> room.signum() <= 0)
                 .isPresent();
-        List<String> notes = new ArrayList<>(List.of(said.words().say("picture.wires", said.length(wire))));
-        said.length(answer, "best_wire")
-                .ifPresent(best -> notes.add(said.words().say("picture.best-wire", said.length(best))));
+        List<String> notes = new ArrayList<>(List.of(format.words().say("picture.wires", format.length(wire))));
+        result.find(WireInputs.BEST_WIRE)
+                .ifPresent(best -> notes.add(format.words().say("picture.best-wire", format.length(best))));
         return new WirePicture(
                 thread,
                 pitch,
                 minor,
                 new WirePicture.Wire(wire, true),
                 Optional.of(new WirePicture.Shown(
-                        said.words().say("bench.true-to-scale"), said.length(over), Optional.of(said.length(pitch)))),
-                bottoms ? Optional.of(said.words().say("picture.wire-bottoms")) : Optional.empty(),
+                        format.words().say("bench.true-to-scale"),
+                        format.length(over),
+                        Optional.of(format.length(pitch)))),
+                bottoms ? Optional.of(format.words().say("picture.wire-bottoms")) : Optional.empty(),
                 notes,
                 Optional.empty(),
-                said.words().say("bench.picture.wires", said.length(over), said.length(pitch)));
+                format.words().say("bench.picture.wires", format.length(over), format.length(pitch)));
     }
 }

@@ -14,6 +14,16 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tenthwise.app.session.State;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.cutting.CutInputs;
+import org.tenthwise.app.sums.cutting.NextCutSum;
+import org.tenthwise.app.sums.fit.FitSum;
+import org.tenthwise.app.sums.fit.ZoneInputs;
+import org.tenthwise.app.sums.gauge.RunOutByAngleSum;
+import org.tenthwise.app.sums.temperature.AtTwentySum;
+import org.tenthwise.app.sums.thread.DesignationInputs;
+import org.tenthwise.app.sums.thread.OverWiresSum;
+import org.tenthwise.app.sums.thread.WireInputs;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.gauge.Setting;
 import org.tenthwise.model.plan.Aim;
@@ -96,36 +106,36 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
 
     private static FormValues size(State state, Check.Size size, FormValues empty) {
         FormValues filled = empty.with(
-                NextCutForm.SIDE, size.feature() == Feature.DIAMETER ? NextCutForm.OUTSIDE : NextCutForm.INSIDE);
+                CutInputs.SIDE, size.feature() == Feature.DIAMETER ? NextCutForm.OUTSIDE : NextCutForm.INSIDE);
         filled = size.limits().lower().isPresent()
-                ? filled.with(NextCutForm.LOWER, size.limits().lower().get().text())
+                ? filled.with(CutInputs.LOWER, size.limits().lower().get().text())
                 : filled;
         filled = size.limits().upper().isPresent()
-                ? filled.with(NextCutForm.UPPER, size.limits().upper().get().text())
+                ? filled.with(CutInputs.UPPER, size.limits().upper().get().text())
                 : filled;
         filled = size.guardBand().length().signum() > 0
-                ? filled.with(NextCutForm.GUARD_BAND, text(size.guardBand(), filled.unit()))
+                ? filled.with(NextCutSum.GUARD_BAND, text(size.guardBand(), filled.unit()))
                 : filled;
         Combine bound = size.isOne() ? size.combine() : Combine.EACH;
-        filled = COMBINED.containsKey(bound) ? filled.with(NextCutForm.COMBINE, COMBINED.get(bound)) : filled;
+        filled = COMBINED.containsKey(bound) ? filled.with(NextCutSum.COMBINE, COMBINED.get(bound)) : filled;
         filled = aim(size.cutting().aim().or(state.sheet().run()::usualAim).orElse(Aim.ByLimits.MIDDLE), filled);
         Optional<Register> register = state.sheet().run().register().filter(any -> size.isTurned());
         filled = register.isPresent()
                 ? filled.with(
-                        NextCutForm.REGISTER,
+                        CutInputs.REGISTER,
                         register.get() == Register.RADIUS ? NextCutForm.RADIUS : NextCutForm.DIAMETER)
                 : filled;
         filled = size.cutting().leastCut().isPresent()
                 ? filled.with(
-                        NextCutForm.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit()))
+                        NextCutSum.LEAST_CUT, text(size.cutting().leastCut().get(), filled.unit()))
                 : filled;
         filled = filled.with(
-                NextCutForm.OFFSET_STEP,
+                NextCutSum.OFFSET_STEP,
                 text(size.cutting().stepToCount(size.limits().unit()), filled.unit()));
         SizeFinding finding = (SizeFinding) state.line().finding();
         return size.combine() == Combine.RANGE || isNotToBeCutBy(state, finding)
                 ? filled
-                : filled.with(NextCutForm.SIZES, sizes(finding, filled.unit()));
+                : filled.with(NextCutSum.SIZES, sizes(finding, filled.unit()));
     }
 
     /** Where the step itself names no cut, none comes out here without a hand typing the sizes. */
@@ -139,7 +149,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
     private static FormValues aim(Aim aim, FormValues filled) {
         if (aim instanceof Aim.Size size) {
             return filled.with(NextCutForm.AIM_BY, NextCutForm.SIZE)
-                    .with(NextCutForm.AIM, text(size.size(), filled.unit()));
+                    .with(NextCutSum.AIM, text(size.size(), filled.unit()));
         }
         return filled.with(NextCutForm.AIM_BY, ((Aim.ByLimits) aim).key());
     }
@@ -157,19 +167,26 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
         if (state.inHand().check() instanceof Check.Size) {
             last(state)
                     .ifPresent(read -> texts.put(
-                            AtTwentyForm.READING,
+                            AtTwentySum.READING.key(),
                             FormValues.typed(
                                     read.value()
                                             .minus(read.forTemperature().orElse(Length.ZERO))
                                             .minus(read.forContact().orElse(Length.ZERO)),
                                     empty.unit())));
             state.sheet().plan().climate().ifPresent(climate -> {
-                texts.put("part_alpha", climate.part().expansion().millionths().toPlainString());
                 texts.put(
-                        "gauge_alpha", climate.gauge().expansion().millionths().toPlainString());
+                        AtTwentySum.PART_ALPHA.key(),
+                        climate.part().expansion().millionths().toPlainString());
+                texts.put(
+                        AtTwentySum.GAUGE_ALPHA.key(),
+                        climate.gauge().expansion().millionths().toPlainString());
             });
-            state.pass().temperature(MeasuredBody.PART).ifPresent(read -> texts.put("part_temp", celsius(read)));
-            state.pass().temperature(MeasuredBody.GAUGE).ifPresent(read -> texts.put("gauge_temp", celsius(read)));
+            state.pass()
+                    .temperature(MeasuredBody.PART)
+                    .ifPresent(read -> texts.put(AtTwentySum.PART_TEMP.key(), celsius(read)));
+            state.pass()
+                    .temperature(MeasuredBody.GAUGE)
+                    .ifPresent(read -> texts.put(AtTwentySum.GAUGE_TEMP.key(), celsius(read)));
         }
         return new FormValues(empty.unit(), texts);
     }
@@ -186,7 +203,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
         String number = String.valueOf(angles.size());
         FormValues even = empty.with(RunOutForm.PLACES, number)
                 .with(RunOutForm.LIMIT, check.limit().text())
-                .with(RunOutForm.JAWS, String.valueOf(check.jaws()));
+                .with(RunOutForm.JAW_COUNT, String.valueOf(check.jaws()));
         even = check.firstJaw().signum() == 0
                 ? even
                 : even.with(RunOutForm.FIRST_JAW, check.firstJaw().toPlainString());
@@ -200,7 +217,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                 ? even
                 : even.with(RunOutForm.PLACES, RunOutForm.OTHER)
                         .with(
-                                RunOutForm.ANGLES,
+                                RunOutByAngleSum.ANGLES,
                                 String.join(
                                         " ",
                                         angles.stream()
@@ -212,21 +229,18 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                 .toList();
         return read.isEmpty() || Plausible.spoils(state.line().finding())
                 ? placed
-                : placed.with(RunOutForm.READINGS, String.join(" ", read));
+                : placed.with(RunOutByAngleSum.READINGS, String.join(" ", read));
     }
 
     private static FormValues fit(PlugFinding finding, FormValues empty) {
         FormValues filled = empty.with(FitForm.BY, FitForm.SIZES);
-        filled = leastAndGreatest(filled, finding.bore(), FitForm.BORE_LEAST, FitForm.BORE_GREATEST);
+        filled = leastAndGreatest(filled, finding.bore(), FitSum.BORE_LEAST, FitSum.BORE_GREATEST);
         return leastAndGreatest(
-                filled,
-                finding.plug().stream().map(Measured::value).toList(),
-                FitForm.PLUG_LEAST,
-                FitForm.PLUG_GREATEST);
+                filled, finding.plug().stream().map(Measured::value).toList(), FitSum.PLUG_LEAST, FitSum.PLUG_GREATEST);
     }
 
     private static FormValues leastAndGreatest(
-            FormValues filled, Collection<Length> sizes, String least, String greatest) {
+            FormValues filled, Collection<Length> sizes, Input<Length> least, Input<Length> greatest) {
         return sizes.isEmpty()
                 ? filled
                 : filled.with(least, FormValues.typed(Length.least(sizes), filled.unit()))
@@ -237,13 +251,14 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
         FormValues filled = ThreadFields.fill(empty, check.thread());
         Optional<Written> wire = state.setting().flatMap(Setting::certified).or(() -> check.with()
                 .reference());
-        filled = wire.isPresent() ? filled.with("wire", text(wire.get(), filled.unit())) : filled;
+        filled = wire.isPresent() ? filled.with(WireInputs.WIRE, text(wire.get(), filled.unit())) : filled;
         filled = check.minorDiameter().isPresent()
-                ? filled.with("minor_diameter", text(check.minorDiameter().get(), filled.unit()))
+                ? filled.with(
+                        WireInputs.MINOR_DIAMETER, text(check.minorDiameter().get(), filled.unit()))
                 : filled;
         Optional<Measured> last = last(state);
         return last.isPresent()
-                ? filled.with("over_wires", text(last.get().reading().typed(), filled.unit()))
+                ? filled.with(OverWiresSum.OVER_WIRES, text(last.get().reading().typed(), filled.unit()))
                 : filled;
     }
 
@@ -254,7 +269,7 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
                         state.inHand().drawing() + " " + state.inHand().name()));
         return zone.find() && ZoneFields.isKnown(zone.group(2), zone.group(3))
                 ? Optional.of(FormValues.nothing(Unit.MILLIMETRE)
-                        .with(ZoneForm.DIAMETER, zone.group(1))
+                        .with(ZoneInputs.DIAMETER, zone.group(1))
                         .with(ZoneForm.PART, ZoneFields.isHole(zone.group(2)) ? ZoneForm.HOLE : ZoneForm.SHAFT)
                         .with(ZoneForm.LETTER, zone.group(2))
                         .with(ZoneForm.GRADE, zone.group(3)))
@@ -271,7 +286,8 @@ public record Prefill(Unit unit, Optional<BenchKind> fitting, Map<BenchKind, For
         FormValues thread = ThreadFields.fill(empty, check.thread());
         return origin(state)
                 .map(named -> thread.with(
-                        "class", ThreadDesignation.read(named).threadClass().toString()))
+                        DesignationInputs.CLASS,
+                        ThreadDesignation.read(named).threadClass().toString()))
                 .orElse(thread);
     }
 

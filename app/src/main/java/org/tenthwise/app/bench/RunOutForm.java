@@ -1,5 +1,15 @@
 package org.tenthwise.app.bench;
 
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.ANGLES;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.ECCENTRICITY;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.HIGH_AT;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.JAWS;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.JAW_MOVES;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.MEAN;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.READINGS;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.RESIDUAL;
+import static org.tenthwise.app.sums.gauge.RunOutByAngleSum.TIR;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -8,10 +18,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.RunOutPicture;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
+import org.tenthwise.app.sums.gauge.RunOutByAngleSum;
 import org.tenthwise.app.text.Figures;
 import org.tenthwise.model.compute.roundness.Angle;
 import org.tenthwise.model.quantity.Length;
@@ -21,12 +36,12 @@ final class RunOutForm implements BenchForm {
 
     static final String PLACES = "places";
     static final String OTHER = "other";
-    static final String ANGLES = "angles";
-    static final String READINGS = "readings";
-    static final String JAWS = "jaw_count";
+    static final String JAW_COUNT = "jaw_count";
     static final String FIRST_JAW = "first_jaw";
     static final String LIMIT = "limit";
     static final List<String> EVEN = List.of("8", "4", "6", "12", "3");
+    private static final List<String> PLACED =
+            Stream.concat(EVEN.stream(), Stream.of(OTHER)).toList();
     private static final int PLACES_OF_AN_ANGLE = 6;
 
     @Override
@@ -36,38 +51,44 @@ final class RunOutForm implements BenchForm {
 
     @Override
     public String sum() {
-        return "run-out";
+        return RunOutByAngleSum.NAME;
+    }
+
+    /** Work off the centre of its turning. */
+    @Override
+    public void sign(SignSketch sketch) {
+        sketch.thinRing(48, 28, 25);
+        sketch.ring(52, 25, 19);
+        sketch.thin(Role.LINE, 20, 28, 76, 28);
+        sketch.thin(Role.LINE, 48, 1, 48, 55);
+        sketch.dot(52, 25, 3);
     }
 
     @Override
-    public List<FormField> asks(FormValues filled) {
-        List<String> places = new ArrayList<>(EVEN);
-        places.add(OTHER);
-        List<FormField> asks =
-                new ArrayList<>(List.of(FormField.choice(PLACES, places).aside()));
+    public List<FormField> fields(FormValues filled) {
+        List<FormField> fields = new ArrayList<>(
+                List.of(FormField.ofTheForm(PLACES, Quantity.WORD).choosing(PLACED)));
         if (filled.is(PLACES, OTHER)) {
-            asks.add(FormField.of(FormField.FieldKind.ANGLES, ANGLES));
+            fields.add(FormField.of(ANGLES));
         }
-        asks.add(FormField.of(FormField.FieldKind.LENGTHS, READINGS));
-        asks.add(FormField.choice(JAWS, "4", "3", "0").aside());
-        if (!filled.is(JAWS, "0")) {
-            asks.add(FormField.of(FormField.FieldKind.ANGLE, FIRST_JAW)
-                    .optional()
-                    .aside());
+        fields.add(FormField.of(READINGS));
+        fields.add(FormField.ofTheForm(JAW_COUNT, "4", "3", "0"));
+        if (!filled.is(JAW_COUNT, "0")) {
+            fields.add(FormField.ofTheForm(FIRST_JAW, Quantity.ANGLE).optional());
         }
-        asks.add(FormField.length(LIMIT).optional().aside());
-        return asks;
+        fields.add(FormField.ofTheForm(LIMIT, Quantity.LENGTH).optional());
+        return fields;
     }
 
     @Override
-    public List<String> first(FormValues filled) {
-        return List.of("tir", "jaw_moves", "eccentricity", "high_at", "residual");
+    public List<Output<?>> first(FormValues filled) {
+        return List.of(TIR, JAW_MOVES, ECCENTRICITY, HIGH_AT, RESIDUAL);
     }
 
     /** The angles the readings belong to, in their order. */
     static List<BigDecimal> angles(FormValues filled) {
         if (filled.is(PLACES, OTHER)) {
-            return filled.isFinished(ANGLES)
+            return filled.isFinished(ANGLES.key())
                     ? filled.several(ANGLES).stream().map(BigDecimal::new).toList()
                     : List.of();
         }
@@ -85,39 +106,56 @@ final class RunOutForm implements BenchForm {
 
     private static List<BigDecimal> jaws(FormValues filled) {
         return evenly(
-                Integer.parseInt(filled.text(JAWS)), filled.number(FIRST_JAW).orElse(BigDecimal.ZERO));
+                Integer.parseInt(filled.text(JAW_COUNT)),
+                filled.number(FIRST_JAW).orElse(BigDecimal.ZERO));
     }
 
     @Override
     public Map<String, SumValue> made(FormValues filled) {
         Map<String, SumValue> made = new LinkedHashMap<>();
         if (!filled.is(PLACES, OTHER)) {
-            made.put(ANGLES, BenchForm.many(texts(angles(filled))));
+            made.put(ANGLES.key(), texts(angles(filled)));
         }
-        if (!filled.is(JAWS, "0")) {
-            made.put("jaws", BenchForm.many(texts(jaws(filled))));
+        if (!filled.is(JAW_COUNT, "0")) {
+            made.put(JAWS.key(), texts(jaws(filled)));
         }
         return made;
     }
 
     @Override
-    public List<String> places(FormField ask, FormValues filled) {
-        return ask.id().equals(READINGS)
+    public List<String> places(FormField field, FormValues filled) {
+        return field.id().equals(READINGS.key())
                 ? angles(filled).stream()
                         .map(angle -> Figures.number(angle) + "°")
                         .toList()
                 : List.of();
     }
 
-    private static List<String> texts(List<BigDecimal> angles) {
-        return angles.stream().map(BigDecimal::toPlainString).toList();
+    private static SumValue texts(List<BigDecimal> angles) {
+        return SumValue.Many.of(angles.stream().map(BigDecimal::toPlainString).toList());
     }
 
     @Override
-    public Optional<Picture> picture(FormValues filled, SumResult answer, AnswerFormat said) {
+    public List<ResultRow> rows(Output<?> output, SumResult result, AnswerFormat format) {
+        List<Length> moves = result.find(JAW_MOVES).orElse(List.of());
+        return IntStream.range(0, moves.size())
+                .mapToObj(i -> new ResultRow(
+                        JAW_MOVES.key(),
+                        format.words().say("bench.jaw", i + 1),
+                        format.words()
+                                .say(
+                                        moves.get(i).signum() < 0
+                                                ? "bench.jaw.out"
+                                                : moves.get(i).signum() > 0 ? "bench.jaw.in" : "bench.jaw.stays",
+                                        format.withUnit(moves.get(i).abs()))))
+                .toList();
+    }
+
+    @Override
+    public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
         List<BigDecimal> angles = angles(filled);
         List<String> read = filled.several(READINGS);
-        Optional<Length> movement = said.length(answer, "tir");
+        Optional<Length> movement = result.find(TIR);
         Optional<Length> limit = filled.length(LIMIT).filter(length -> length.signum() > 0);
         if (angles.size() != read.size()
                 || limit.or(() -> movement)
@@ -136,54 +174,52 @@ final class RunOutForm implements BenchForm {
                         lengths.get(i).equals(Length.greatest(lengths))
                                 || lengths.get(i).equals(Length.least(lengths))))
                 .toList();
-        Optional<RunOutPicture.Sized> moved = movement.map(
-                length -> new RunOutPicture.Sized(length, said.words().say("picture.movement", said.length(length))));
+        Optional<RunOutPicture.Sized> moved = movement.map(length ->
+                new RunOutPicture.Sized(length, format.words().say("picture.movement", format.length(length))));
         return Optional.of(new RunOutPicture(
-                limit.map(length ->
-                                new RunOutPicture.Sized(length, said.words().say("picture.limit", filled.text(LIMIT))))
+                limit.map(length -> new RunOutPicture.Sized(
+                                length, format.words().say("picture.limit", filled.text(LIMIT))))
                         .or(() -> moved)
                         .orElseThrow(),
                 limit.flatMap(length -> moved),
                 readings,
                 Optional.empty(),
-                fit(answer, said),
-                drawnJaws(filled, answer, said),
+                fit(result, format),
+                drawnJaws(filled, result, format),
                 RunOutPicture.Hints.NONE,
                 List.of(),
-                said.words()
-                        .say("bench.picture.run-out", movement.map(said::length).orElse(""))));
+                format.words()
+                        .say(
+                                "bench.picture.run-out",
+                                movement.map(format::length).orElse(""))));
     }
 
-    private static Optional<RunOutPicture.Fit> fit(SumResult answer, AnswerFormat said) {
-        return said.length(answer, "mean").flatMap(mean -> said.length(answer, "eccentricity")
+    private static Optional<RunOutPicture.Fit> fit(SumResult result, AnswerFormat format) {
+        return result.find(MEAN).flatMap(mean -> result.find(ECCENTRICITY)
                 .filter(off -> off.signum() > 0)
                 .map(off -> new RunOutPicture.Fit(
                         mean,
                         off,
-                        new BigDecimal(AnswerFormat.plain(answer, "high_at")),
-                        List.of(said.words().say("picture.off-centre"), said.length(off)))));
+                        result.find(HIGH_AT).orElseThrow(),
+                        List.of(format.words().say("picture.off-centre"), format.length(off)))));
     }
 
-    private static List<RunOutPicture.Jaw> drawnJaws(FormValues filled, SumResult answer, AnswerFormat said) {
-        List<BigDecimal> at = filled.is(JAWS, "0") ? List.of() : jaws(filled);
-        List<Optional<Length>> moves = answer.at("jaw_moves")
-                .filter(SumResult.OutputValue.Many.class::isInstance)
-                .map(worked -> ((SumResult.OutputValue.Many) worked)
-                        .values().stream().map(said::length).toList())
-                .orElse(List.of());
+    private static List<RunOutPicture.Jaw> drawnJaws(FormValues filled, SumResult result, AnswerFormat format) {
+        List<BigDecimal> at = filled.is(JAW_COUNT, "0") ? List.of() : jaws(filled);
+        List<Length> moves = result.find(JAW_MOVES).orElse(List.of());
         return IntStream.range(0, Math.min(at.size(), moves.size()))
                 .mapToObj(i -> {
-                    Length in = moves.get(i).orElse(Length.ZERO);
+                    Length in = moves.get(i);
                     String key = in.signum() < 0
                             ? "picture.jaw.out"
                             : at.size() == 3 ? "picture.jaw.shim" : "picture.jaw.in";
-                    String move = in.signum() == 0 ? "" : said.words().say(key, said.length(in.abs()));
+                    String move = in.signum() == 0 ? "" : format.words().say(key, format.length(in.abs()));
                     return new RunOutPicture.Jaw(
                             String.valueOf(i + 1),
                             at.get(i),
                             in,
                             move,
-                            move.isEmpty() ? "" : said.words().say("picture.jaw.told", i + 1, move));
+                            move.isEmpty() ? "" : format.words().say("picture.jaw.told", i + 1, move));
                 })
                 .toList();
     }

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.app.sums.thread.DesignationInputs;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.thread.ScrewThread;
@@ -15,11 +16,6 @@ import org.tenthwise.model.thread.ThreadSide;
 /** What names a thread, asked alike wherever a thread is asked for. */
 final class ThreadFields {
 
-    static final String FORM = "form";
-    static final String DIAMETER = "diameter";
-    static final String PITCH = "pitch";
-    static final String PER_INCH = "tpi";
-    static final String STARTS = "starts";
     static final String PITCH_BY = "pitch_by";
     private static final int PLACES_OF_A_PITCH = 10;
 
@@ -27,38 +23,44 @@ final class ThreadFields {
 
     static FormField form(Unit unit) {
         return unit == Unit.INCH
-                ? FormField.choice(FORM, "unified", "acme", "stub-acme", "metric", "trapezoidal")
-                : FormField.choice(FORM, "metric", "trapezoidal", "unified", "acme", "stub-acme");
+                ? FormField.of(DesignationInputs.FORM)
+                        .choosing(List.of("unified", "acme", "stub-acme", "metric", "trapezoidal"))
+                : FormField.of(DesignationInputs.FORM)
+                        .choosing(List.of("metric", "trapezoidal", "unified", "acme", "stub-acme"));
     }
 
     /** Pitch or threads to the inch, as is usual in the unit. */
     static FormField pitchBy(Unit unit) {
-        return (unit == Unit.INCH
-                        ? FormField.choice(PITCH_BY, PER_INCH, PITCH)
-                        : FormField.choice(PITCH_BY, PITCH, PER_INCH))
-                .aside();
+        String pitch = DesignationInputs.PITCH.key();
+        String perInch = DesignationInputs.TPI.key();
+        return unit == Unit.INCH
+                ? FormField.ofTheForm(PITCH_BY, perInch, pitch)
+                : FormField.ofTheForm(PITCH_BY, pitch, perInch);
     }
 
     static FormField pitch(FormValues filled) {
+        return FormField.of(isPerInch(filled) ? DesignationInputs.TPI : DesignationInputs.PITCH);
+    }
+
+    private static boolean isPerInch(FormValues filled) {
         String by = filled.text(PITCH_BY);
-        boolean perInch = by.equals(PER_INCH) || by.isEmpty() && filled.unit() == Unit.INCH;
-        return perInch ? FormField.of(FormField.FieldKind.PER_INCH, PER_INCH) : FormField.length(PITCH);
+        return by.isEmpty() ? filled.unit() == Unit.INCH : by.equals(DesignationInputs.TPI.key());
     }
 
     static FormField starts() {
-        return FormField.of(FormField.FieldKind.COUNT, STARTS).optional();
+        return FormField.of(DesignationInputs.STARTS);
     }
 
     /** The thread as filled in; absent while something of it is missing or makes no sense. */
     static Optional<ScrewThread> thread(FormValues filled) {
         try {
-            return ThreadForm.ofKey(filled.text(FORM))
-                    .flatMap(form -> filled.length(DIAMETER).flatMap(diameter -> pitchOf(filled)
+            return ThreadForm.ofKey(filled.text(DesignationInputs.FORM))
+                    .flatMap(form -> filled.length(DesignationInputs.DIAMETER).flatMap(diameter -> pitchOf(filled)
                             .map(pitch -> new ScrewThread(
                                     form,
                                     diameter,
                                     pitch,
-                                    filled.number(STARTS)
+                                    filled.number(DesignationInputs.STARTS.key())
                                             .map(BigDecimal::intValue)
                                             .orElse(1)))));
         } catch (IllegalArgumentException noSuchThread) {
@@ -67,26 +69,30 @@ final class ThreadFields {
     }
 
     private static Optional<Length> pitchOf(FormValues filled) {
-        if (pitch(filled).id().equals(PITCH)) {
-            return filled.length(PITCH);
+        if (!isPerInch(filled)) {
+            return filled.length(DesignationInputs.PITCH);
         }
-        return filled.number(PER_INCH).filter(perInch -> perInch.signum() > 0).map(perInch -> Length.of("1", Unit.INCH)
-                .dividedBy(perInch));
+        return filled.number(DesignationInputs.TPI.key())
+                .filter(perInch -> perInch.signum() > 0)
+                .map(perInch -> Length.of("1", Unit.INCH).dividedBy(perInch));
     }
 
     /** Fills in a thread the way it is usual in the unit. */
     static FormValues fill(FormValues filled, ScrewThread thread) {
-        FormValues named = filled.with(FORM, thread.form().key())
-                .with(DIAMETER, FormValues.typed(thread.diameter(), filled.unit()));
-        FormValues started = thread.starts() > 1 ? named.with(STARTS, String.valueOf(thread.starts())) : named;
+        FormValues named = filled.with(DesignationInputs.FORM, thread.form().key())
+                .with(DesignationInputs.DIAMETER, FormValues.typed(thread.diameter(), filled.unit()));
+        FormValues started =
+                thread.starts() > 1 ? named.with(DesignationInputs.STARTS, String.valueOf(thread.starts())) : named;
         BigDecimal perInch = BigDecimal.ONE
                 .divide(thread.pitch().in(Unit.INCH), PLACES_OF_A_PITCH, RoundingMode.HALF_EVEN)
                 .setScale(PLACES_OF_A_PITCH / 2, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros();
         if (filled.unit() == Unit.INCH && perInch.scale() <= 0) {
-            return started.with(PITCH_BY, PER_INCH).with(PER_INCH, perInch.toPlainString());
+            return started.with(PITCH_BY, DesignationInputs.TPI.key())
+                    .with(DesignationInputs.TPI, perInch.toPlainString());
         }
-        return started.with(PITCH_BY, PITCH).with(PITCH, FormValues.typed(thread.pitch(), filled.unit()));
+        return started.with(PITCH_BY, DesignationInputs.PITCH.key())
+                .with(DesignationInputs.PITCH, FormValues.typed(thread.pitch(), filled.unit()));
     }
 
     /** Classes a drawing often names for the form, on the side, and the one named already if there is such a class. */

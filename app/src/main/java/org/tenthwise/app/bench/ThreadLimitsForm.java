@@ -1,17 +1,30 @@
 package org.tenthwise.app.bench;
 
-import java.util.ArrayList;
+import static org.tenthwise.app.sums.thread.ThreadLimitsSum.MAJOR_MAX;
+import static org.tenthwise.app.sums.thread.ThreadLimitsSum.MAJOR_MIN;
+import static org.tenthwise.app.sums.thread.ThreadLimitsSum.MINOR_BASIC;
+import static org.tenthwise.app.sums.thread.ThreadLimitsSum.MINOR_MAX;
+import static org.tenthwise.app.sums.thread.ThreadLimitsSum.MINOR_MIN;
+import static org.tenthwise.app.sums.thread.ThreadLimitsSum.PITCH_BASIC;
+import static org.tenthwise.app.sums.thread.ThreadLimitsSum.PITCH_MAX;
+import static org.tenthwise.app.sums.thread.ThreadLimitsSum.PITCH_MIN;
+import static org.tenthwise.app.sums.thread.ThreadLimitsSum.STANDING;
+
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.ZoneBars;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumResult;
+import org.tenthwise.app.sums.thread.DesignationInputs;
+import org.tenthwise.app.sums.thread.ThreadLimitsSum;
 import org.tenthwise.model.quantity.Length;
 
 /** Limits of size of a thread. */
 final class ThreadLimitsForm implements BenchForm {
 
-    private static final String SIDE = "side";
     private static final String EXTERNAL = "external";
 
     @Override
@@ -21,64 +34,88 @@ final class ThreadLimitsForm implements BenchForm {
 
     @Override
     public String sum() {
-        return "thread-limits";
+        return ThreadLimitsSum.NAME;
+    }
+
+    /** One ridge of a thread between its greatest and its least. */
+    @Override
+    public void sign(SignSketch sketch) {
+        sketch.area(
+                Role.ZONE, 4, 46, 26, 46, 40, 10, 56, 10, 70, 46, 92, 46, 92, 54, 64, 54, 51, 20, 45, 20, 32, 54, 4,
+                54);
+        sketch.thick(Role.LINE, 4, 46, 26, 46, 40, 10, 56, 10, 70, 46, 92, 46);
+        sketch.thin(Role.ACCENT, 4, 54, 32, 54, 45, 20, 51, 20, 64, 54, 92, 54);
     }
 
     @Override
-    public List<FormField> asks(FormValues filled) {
+    public List<FormField> fields(FormValues filled) {
         FormField form = ThreadFields.form(filled.unit());
-        String chosen = form.choices().contains(filled.text(ThreadFields.FORM))
-                ? filled.text(ThreadFields.FORM)
-                : form.choices().get(0);
+        String named = filled.text(DesignationInputs.FORM);
+        String chosen = form.choices().contains(named) ? named : form.usual();
         return List.of(
                 form,
-                FormField.choice(SIDE, EXTERNAL, "internal"),
-                FormField.length(ThreadFields.DIAMETER),
+                FormField.of(DesignationInputs.SIDE),
+                FormField.of(DesignationInputs.DIAMETER),
                 ThreadFields.pitchBy(filled.unit()),
                 ThreadFields.pitch(filled),
-                FormField.choice(
-                        "class", ThreadFields.classes(chosen, !filled.is(SIDE, "internal"), filled.text("class"))),
+                FormField.of(DesignationInputs.CLASS)
+                        .choosing(ThreadFields.classes(
+                                chosen,
+                                !filled.is(DesignationInputs.SIDE, "internal"),
+                                filled.text(DesignationInputs.CLASS))),
                 ThreadFields.starts());
     }
 
     @Override
-    public List<String> first(FormValues filled) {
-        return List.of("pitch_max", "pitch_min", "major_max", "major_min", "minor_max", "minor_min", "standing");
+    public List<Output<?>> first(FormValues filled) {
+        return List.of(PITCH_MAX, PITCH_MIN, MAJOR_MAX, MAJOR_MIN, MINOR_MAX, MINOR_MIN, STANDING);
     }
 
     @Override
-    public Optional<Picture> picture(FormValues filled, SumResult answer, AnswerFormat said) {
-        boolean inside = !filled.is(SIDE, EXTERNAL);
-        List<ZoneBars.Bar> bars = new ArrayList<>();
-        filled.length(ThreadFields.DIAMETER)
-                .flatMap(basic -> bar("major", inside, basic, answer, said))
-                .ifPresent(bars::add);
-        for (String which : List.of("pitch", "minor")) {
-            said.length(answer, which + "_basic")
-                    .flatMap(basic -> bar(which, inside, basic, answer, said))
-                    .ifPresent(bars::add);
-        }
+    public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
+        boolean inside = !filled.is(DesignationInputs.SIDE, EXTERNAL);
+        Optional<Length> basic = filled.length(DesignationInputs.DIAMETER);
+        List<ZoneBars.Bar> bars = Stream.of(
+                        bar("major", inside, basic, result.find(MAJOR_MAX), result.find(MAJOR_MIN), format),
+                        bar(
+                                "pitch",
+                                inside,
+                                result.find(PITCH_BASIC),
+                                result.find(PITCH_MAX),
+                                result.find(PITCH_MIN),
+                                format),
+                        bar(
+                                "minor",
+                                inside,
+                                result.find(MINOR_BASIC),
+                                result.find(MINOR_MAX),
+                                result.find(MINOR_MIN),
+                                format))
+                .flatMap(Optional::stream)
+                .toList();
         return bars.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new ZoneBars(
                         bars,
-                        Optional.of(said.words().say("bench.basic")),
+                        Optional.of(format.words().say("bench.basic")),
                         List.of(),
-                        said.words().say("bench.picture.thread", filled.text(ThreadFields.DIAMETER))));
+                        format.words().say("bench.picture.thread", filled.text(DesignationInputs.DIAMETER))));
     }
 
     /** Absent where the standard sets neither limit. */
     private static Optional<ZoneBars.Bar> bar(
-            String which, boolean inside, Length basic, SumResult answer, AnswerFormat said) {
-        Optional<Length> most = said.length(answer, which + "_max");
-        Optional<Length> least = said.length(answer, which + "_min");
-        return most.isEmpty() && least.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new ZoneBars.Bar(
-                        said.words().say("bench.zone." + which),
+            String which,
+            boolean inside,
+            Optional<Length> basic,
+            Optional<Length> most,
+            Optional<Length> least,
+            AnswerFormat format) {
+        return basic.filter(any -> most.isPresent() || least.isPresent())
+                .map(size -> new ZoneBars.Bar(
+                        format.words().say("bench.zone." + which),
                         inside,
-                        basic,
-                        most.map(said::sized),
-                        least.map(said::sized)));
+                        size,
+                        most.map(format::sized),
+                        least.map(format::sized)));
     }
 }

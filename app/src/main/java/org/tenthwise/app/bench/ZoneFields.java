@@ -2,6 +2,7 @@ package org.tenthwise.app.bench;
 
 import java.util.List;
 import java.util.Locale;
+import org.tenthwise.app.sums.Quantity;
 
 /** A tolerance zone, asked by its letter and its grade. Grades and letters: ISO 286-1. */
 final class ZoneFields {
@@ -19,13 +20,13 @@ final class ZoneFields {
     private ZoneFields() {}
 
     static FormField letter(String id, boolean hole) {
-        return FormField.choice(id, hole ? HOLES : SHAFTS)
-                .usually(hole ? "H" : "g")
-                .aside();
+        return FormField.ofTheForm(id, Quantity.WORD)
+                .choosing(hole ? HOLES : SHAFTS)
+                .usually(hole ? "H" : "g");
     }
 
     static FormField grade(String id, boolean hole) {
-        return FormField.choice(id, GRADES).usually(hole ? "7" : "6").aside();
+        return FormField.ofTheForm(id, Quantity.WORD).choosing(GRADES).usually(hole ? "7" : "6");
     }
 
     static boolean isHole(String letters) {

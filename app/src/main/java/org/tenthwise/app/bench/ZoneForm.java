@@ -4,9 +4,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tenthwise.app.picture.Picture;
+import org.tenthwise.app.picture.Role;
 import org.tenthwise.app.picture.ZoneBars;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
+import org.tenthwise.app.sums.fit.LimitsSum;
+import org.tenthwise.app.sums.fit.ZoneInputs;
 import org.tenthwise.model.quantity.Unit;
 
 /** Limits of a diameter with a tolerance zone. */
@@ -17,7 +21,6 @@ final class ZoneForm implements BenchForm {
     static final String SHAFT = "shaft";
     static final String LETTER = "letter";
     static final String GRADE = "grade";
-    static final String DIAMETER = "diameter";
 
     @Override
     public BenchKind kind() {
@@ -26,21 +29,31 @@ final class ZoneForm implements BenchForm {
 
     @Override
     public String sum() {
-        return "limits";
+        return LimitsSum.NAME;
+    }
+
+    /** Two zones on a nominal line. */
+    @Override
+    public void sign(SignSketch sketch) {
+        sketch.area(Role.ZONE, 18, 10, 40, 10, 40, 30, 18, 30);
+        sketch.thick(Role.LINE, 18, 10, 40, 10, 40, 30, 18, 30, 18, 10);
+        sketch.area(Role.ZONE, 56, 36, 78, 36, 78, 50, 56, 50);
+        sketch.thick(Role.ACCENT, 56, 36, 78, 36, 78, 50, 56, 50, 56, 36);
+        sketch.thin(Role.LINE, 4, 30, 92, 30);
     }
 
     @Override
-    public List<FormField> asks(FormValues filled) {
+    public List<FormField> fields(FormValues filled) {
         return List.of(
-                FormField.length(DIAMETER),
-                FormField.choice(PART, HOLE, SHAFT).aside(),
+                FormField.of(ZoneInputs.DIAMETER),
+                FormField.ofTheForm(PART, HOLE, SHAFT),
                 ZoneFields.letter(LETTER, !filled.is(PART, SHAFT)),
                 ZoneFields.grade(GRADE, !filled.is(PART, SHAFT)));
     }
 
     @Override
     public Map<String, SumValue> made(FormValues filled) {
-        return Map.of("zone", new SumValue.Plain(filled.text(LETTER) + filled.text(GRADE)));
+        return Map.of(LimitsSum.ZONE.key(), new SumValue.Text(filled.text(LETTER) + filled.text(GRADE)));
     }
 
     /** The standard gives its deviations in millimetres. */
@@ -50,22 +63,22 @@ final class ZoneForm implements BenchForm {
     }
 
     @Override
-    public List<String> first(FormValues filled) {
-        return List.of("greatest");
+    public List<Output<?>> first(FormValues filled) {
+        return List.of(LimitsSum.GREATEST);
     }
 
     @Override
-    public Optional<Picture> picture(FormValues filled, SumResult answer, AnswerFormat said) {
-        return filled.length(DIAMETER)
+    public Optional<Picture> picture(FormValues filled, SumResult result, AnswerFormat format) {
+        return filled.length(ZoneInputs.DIAMETER)
                 .map(nominal -> new ZoneBars(
                         List.of(new ZoneBars.Bar(
                                 filled.text(LETTER) + filled.text(GRADE),
                                 filled.is(PART, HOLE),
                                 nominal,
-                                said.length(answer, "greatest").map(said::sized),
-                                said.length(answer, "least").map(said::sized))),
-                        Optional.of("⌀" + filled.text(DIAMETER)),
+                                result.find(LimitsSum.GREATEST).map(format::sized),
+                                result.find(LimitsSum.LEAST).map(format::sized))),
+                        Optional.of("⌀" + filled.text(ZoneInputs.DIAMETER)),
                         List.of(),
-                        said.words().say("bench.picture.zone", filled.text(DIAMETER))));
+                        format.words().say("bench.picture.zone", filled.text(ZoneInputs.DIAMETER))));
     }
 }

@@ -69,7 +69,7 @@ final class CaseLine {
         if (!keys.containsKey(key)) {
             return Map.of();
         }
-        if (keys.get(key) instanceof SumValue.Table table) {
+        if (keys.get(key) instanceof SumValue.Fields table) {
             return table.values();
         }
         throw new IllegalArgumentException(key + " is no table");
@@ -82,8 +82,8 @@ final class CaseLine {
     }
 
     private static String plain(String key, SumValue value) {
-        if (value instanceof SumValue.Plain plain && !plain.text().isBlank()) {
-            return plain.text();
+        if (value instanceof SumValue.Text written && !written.text().isBlank()) {
+            return written.text();
         }
         throw new IllegalArgumentException(key + " is no text");
     }

@@ -10,7 +10,7 @@ import org.tenthwise.app.sums.Problem;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.app.sums.SumResult.OutputValue;
+import org.tenthwise.app.sums.SumValue;
 import org.tenthwise.app.sums.Sums;
 
 /** Runs published cases through the sums and sets what comes out beside what is printed. */
@@ -136,24 +136,21 @@ public final class Comparison {
         }
 
         Optional<String> in(SumResult answer) {
-            Optional<OutputValue> here = answer.at(parts.get(0));
-            for (String part : parts.subList(1, parts.size())) {
+            Optional<SumValue> here = Optional.of(answer.written());
+            for (String part : parts) {
                 here = here.flatMap(there -> within(there, part));
             }
-            return here.filter(OutputValue.Plain.class::isInstance).map(there -> ((OutputValue.Plain) there).text());
+            return here.filter(SumValue.Text.class::isInstance).map(there -> ((SumValue.Text) there).text());
         }
 
-        private static Optional<OutputValue> within(OutputValue there, String part) {
-            if (there instanceof OutputValue.Many many
+        private static Optional<SumValue> within(SumValue there, String part) {
+            if (there instanceof SumValue.Many many
                     && part.matches("\\d{1,6}")
                     && Integer.parseInt(part) < many.values().size()) {
                 return Optional.of(many.values().get(Integer.parseInt(part)));
             }
-            return there instanceof OutputValue.Table table
-                    ? table.values().stream()
-                            .filter(result -> result.key().equals(part))
-                            .map(SumResult.Result::value)
-                            .findFirst()
+            return there instanceof SumValue.Fields fields
+                    ? Optional.ofNullable(fields.values().get(part))
                     : Optional.empty();
         }
     }

@@ -12,9 +12,9 @@ public final class CannotAnswer extends RuntimeException {
     private final transient Problem problem;
 
     /** @param words one sentence with the key and the value */
-    public CannotAnswer(String key, String words) {
+    public CannotAnswer(Input<?> input, String words) {
         super(words);
-        this.problem = new Problem(Optional.of(key), words);
+        this.problem = new Problem(Optional.of(input.key()), words);
     }
 
     /** @param words about the whole of what was given */
@@ -24,14 +24,14 @@ public final class CannotAnswer extends RuntimeException {
     }
 
     /**
-     * What {@code asked} comes to; where the model refuses, a refusal about {@code key} in the {@code words} made of
+     * What {@code asked} comes to; where the model refuses, a refusal about {@code input} in the {@code words} made of
      * the model's.
      */
-    public static <T> T about(String key, UnaryOperator<String> words, Supplier<T> asked) {
+    public static <T> T about(Input<?> input, UnaryOperator<String> words, Supplier<T> asked) {
         try {
             return asked.get();
         } catch (IllegalArgumentException e) {
-            throw new CannotAnswer(key, words.apply(e.getMessage()));
+            throw new CannotAnswer(input, words.apply(e.getMessage()));
         }
     }
 

@@ -2,6 +2,7 @@ package org.tenthwise.app.sums;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Reads a decimal as it was typed; nothing goes through a binary fraction. */
 final class DecimalText {
@@ -15,16 +16,18 @@ final class DecimalText {
     private DecimalText() {}
 
     /**
+     * @param input what is read
      * @param place the key, with the item where it is in a list, as the sentence of a refusal begins
      * @throws CannotAnswer if {@code text} is no decimal number, or one no sum of the shop could mean
      */
-    static BigDecimal read(String key, String place, String text) {
+    static BigDecimal read(Input<?> input, Supplier<String> place, String text) {
         BigDecimal figure = decimal(text)
                 .orElseThrow(() -> new CannotAnswer(
-                        key, "%s is \"%s\": it is not a decimal number".formatted(place, Quoted.of(text))));
+                        input, "%s is \"%s\": it is not a decimal number".formatted(place.get(), Quoted.of(text))));
         if (Math.abs((long) figure.precision() - figure.scale()) > MOST_MAGNITUDE
                 || figure.scale() > MOST_MAGNITUDE * 2) {
-            throw new CannotAnswer(key, "%s is %s: it is out of any range a shop measures in".formatted(place, text));
+            throw new CannotAnswer(
+                    input, "%s is %s: it is out of any range a shop measures in".formatted(place.get(), text));
         }
         return figure;
     }
@@ -35,9 +38,13 @@ final class DecimalText {
 
     /** Absent where it is no number; figures of other scripts are none. */
     private static Optional<BigDecimal> decimal(String text) {
-        if (text.length() > MOST_CHARACTERS
-                || !text.chars().allMatch(character -> OF_A_NUMBER.indexOf(character) >= 0)) {
+        if (text.length() > MOST_CHARACTERS) {
             return Optional.empty();
+        }
+        for (int i = 0; i < text.length(); i++) {
+            if (OF_A_NUMBER.indexOf(text.charAt(i)) < 0) {
+                return Optional.empty();
+            }
         }
         try {
             return Optional.of(new BigDecimal(text));

@@ -1,15 +1,13 @@
 package org.tenthwise.app.sums;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Something typed under a key of a sum, before anyone has asked what it is. */
+/** Figures and words as they are written down, in lists and under keys: what a sum is given, and what it comes to. */
 public sealed interface SumValue {
 
     /** A figure or a word, with nothing taken off or added. */
-    record Plain(String text) implements SumValue {}
+    record Text(String text) implements SumValue {}
 
     /** Several, in their order. */
     record Many(List<SumValue> values) implements SumValue {
@@ -17,15 +15,15 @@ public sealed interface SumValue {
         public Many {
             values = List.copyOf(values);
         }
-    }
 
-    /** Several under names of their own, in the order they were typed. */
-    record Table(Map<String, SumValue> values) implements SumValue {
-
-        public Table {
-            values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+        /** Texts in their order. */
+        public static Many of(List<String> texts) {
+            return new Many(texts.stream().<SumValue>map(Text::new).toList());
         }
     }
+
+    /** Several under keys of their own; as they were written, so in a map that keeps its order. */
+    record Fields(Map<String, SumValue> values) implements SumValue {}
 
     /** Something that is there but is no figure, no word and no list: true, false, nothing. */
     record Neither(String text) implements SumValue {}

@@ -10,15 +10,23 @@ import java.util.TreeSet;
 /** All the sums there are. A question always gets a reply. */
 public final class Sums {
 
+    private static final Input<String> CALC = Input.name("calc");
+
     private final Map<String, Sum> byName = new LinkedHashMap<>();
 
     /** @throws IllegalStateException if two sums go by one name */
-    public Sums(List<List<Sum>> groups) {
-        groups.stream().flatMap(List::stream).forEach(sum -> {
-            if (byName.put(sum.name(), sum) != null) {
-                throw new IllegalStateException("Two sums are called " + sum.name());
+    public Sums(List<Sum> sums) {
+        for (Sum sum : sums) {
+            if (byName.put(sum.description().name(), sum) != null) {
+                throw new IllegalStateException(
+                        "Two sums are called " + sum.description().name());
             }
-        });
+        }
+    }
+
+    /** Of each sum, in the order they were put in. */
+    public List<SumDescription> descriptions() {
+        return byName.values().stream().map(Sum::description).toList();
     }
 
     /** In the order they were put in. */
@@ -51,20 +59,18 @@ public final class Sums {
         Sum sum = byName.get(name);
         if (sum == null) {
             throw new CannotAnswer(
-                    "calc",
+                    CALC,
                     "calc is \"%s\": it is one of %s"
                             .formatted(Quoted.of(name), String.join(", ", new TreeSet<>(byName.keySet()))));
         }
-        if (!sum.keys().containsAll(given.values().keySet())) {
+        Set<String> keys = sum.description().keys();
+        if (!keys.containsAll(given.values().keySet())) {
             Set<String> unknown = new TreeSet<>(given.values().keySet());
-            unknown.removeAll(sum.keys());
+            unknown.removeAll(keys);
             throw new CannotAnswer(
-                    unknown.iterator().next(),
+                    Input.name(unknown.iterator().next()),
                     "%s takes no %s: it takes %s"
-                            .formatted(
-                                    name,
-                                    Quoted.of(String.join(", ", unknown)),
-                                    String.join(", ", new TreeSet<>(sum.keys()))));
+                            .formatted(name, Quoted.of(String.join(", ", unknown)), String.join(", ", keys)));
         }
         return sum;
     }

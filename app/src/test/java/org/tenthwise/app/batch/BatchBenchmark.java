@@ -20,10 +20,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.tenthwise.app.reference.PublishedCase;
 import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
@@ -126,22 +129,23 @@ final class BatchBenchmark {
     /** A sum of each name that answers what the first of its cases comes to, and works nothing out. */
     private static Sums ready(List<PublishedCase> cases) {
         Sums sums = Handbook.sums();
-        Map<String, Ready> byName = new LinkedHashMap<>();
+        Map<String, SumDescription> descriptions =
+                sums.descriptions().stream().collect(Collectors.toMap(SumDescription::name, Function.identity()));
+        Map<String, Sum> byName = new LinkedHashMap<>();
         for (PublishedCase one : cases) {
             SumReply reply = sums.ask(one.calc(), SumInput.written(one.given()));
             if (reply instanceof SumResult answer) {
-                byName.computeIfAbsent(one.calc(), calc -> new Ready(calc, new LinkedHashSet<>(), answer));
+                byName.computeIfAbsent(one.calc(), calc -> new Ready(descriptions.get(calc), answer));
             }
         }
-        cases.forEach(one -> byName.get(one.calc()).keys().addAll(one.given().keySet()));
-        return new Sums(List.of(List.copyOf(byName.values())));
+        return new Sums(List.copyOf(byName.values()));
     }
 
-    private record Ready(String name, Set<String> keys, SumResult answer) implements Sum {
+    private record Ready(SumDescription description, SumResult result) implements Sum {
 
         @Override
         public SumResult of(SumInput given) {
-            return answer;
+            return result;
         }
     }
 
@@ -163,15 +167,15 @@ final class BatchBenchmark {
     }
 
     private static void write(SumValue typed, JsonGenerator to) throws IOException {
-        if (typed instanceof SumValue.Plain plain) {
-            to.writeString(plain.text());
+        if (typed instanceof SumValue.Text text) {
+            to.writeString(text.text());
         } else if (typed instanceof SumValue.Many many) {
             to.writeStartArray();
             for (SumValue value : many.values()) {
                 write(value, to);
             }
             to.writeEndArray();
-        } else if (typed instanceof SumValue.Table table) {
+        } else if (typed instanceof SumValue.Fields table) {
             to.writeStartObject();
             for (Map.Entry<String, SumValue> value : table.values().entrySet()) {
                 to.writeFieldName(value.getKey());

@@ -14,7 +14,6 @@ import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
 import java.io.SequenceInputStream;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -22,46 +21,46 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.OutputValues;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.app.sums.SumResult.OutputValue;
 import org.tenthwise.app.sums.Sums;
+import org.tenthwise.model.quantity.Length;
 
 class BatchTest {
 
     /** Twice a length; what it makes of the word {@code deep} nobody thought of. */
     private static final class Twice implements Sum {
 
-        @Override
-        public String name() {
-            return "twice";
-        }
+        private static final Input<Length> LENGTH = Input.length("length");
+        private static final Input<String> WORD = Input.name("word").optional();
+        private static final Output<String> B = Output.word("b");
 
         @Override
-        public Set<String> keys() {
-            return Set.of("length", "word");
+        public SumDescription description() {
+            return SumDescription.named("twice").takes(LENGTH, WORD).on("common practice");
         }
 
         @Override
         public SumResult of(SumInput given) {
-            String word = given.textIfGiven("word").orElse("");
+            String word = given.find(WORD).orElse("");
             if (word.equals("deep")) {
                 endless(0);
             }
             if (word.equals("broken")) {
                 throw new IllegalStateException("two\nlines");
             }
-            return SumResult.in(given.inUnit())
-                    .length("twice", given.length("length").plus(given.length("length")), 3)
-                    .put(
-                            "parts",
-                            new OutputValue.Many(List.of(
-                                    new OutputValue.Plain("a"),
-                                    new OutputValue.Table(
-                                            List.of(new SumResult.Result("b", new OutputValue.Plain(word)))))))
+            Length length = given.get(LENGTH);
+            return description()
+                    .in(given.inUnit())
+                    .put(Output.length("twice"), length.plus(length), 3)
+                    .put(Output.tables("parts", B), List.of(new OutputValues(), new OutputValues().put(B, word)))
                     .note("Said \"once\" at 20 °C.")
-                    .on("common practice");
+                    .done();
         }
 
         private static int endless(int depth) {
@@ -69,7 +68,7 @@ class BatchTest {
         }
     }
 
-    private final Batch batch = new Batch(new Sums(List.of(List.of(new Twice()))));
+    private final Batch batch = new Batch(new Sums(List.of(new Twice())));
 
     private List<String> answers(String in) throws StreamBroke {
         return answers(in.getBytes(UTF_8));
@@ -87,7 +86,7 @@ class BatchTest {
         assertEquals(
                 List.of("{\"id\":\"Ø "
                         + "30\",\"calc\":\"twice\",\"ok\":true,\"result\":{\"twice\":\"2.469\","
-                        + "\"parts\":[\"a\",{\"b\":\"μ\"}]},"
+                        + "\"parts\":[{},{\"b\":\"μ\"}]},"
                         + "\"basis\":\"common practice\",\"notes\":[\"Said \\\"once\\\" at 20 °C.\"]}"),
                 answers("{\"id\":\"Ø 30\",\"calc\":\"twice\",\"unit\":\"in\",\"length\":1.2345,\"word\":\"μ\"}"));
     }

@@ -9,17 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.tenthwise.app.sums.Sum;
-import org.tenthwise.app.sums.cutting.CuttingSums;
-import org.tenthwise.app.sums.fit.FitSums;
-import org.tenthwise.app.sums.gauge.GaugeSums;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.handbook.Handbook;
-import org.tenthwise.app.sums.temperature.TemperatureSums;
-import org.tenthwise.app.sums.thread.ThreadSums;
 import org.tenthwise.model.quantity.Unit;
 import org.tenthwise.model.words.Words;
 
@@ -33,7 +27,7 @@ class BenchTest {
     @ParameterizedTest
     @EnumSource(BenchKind.class)
     void everyKeyGivenIsAKeyOfTheSum(BenchKind kind) {
-        BenchForm sum = Bench.of(kind);
+        BenchForm sum = kind.form();
         Set<String> given = new TreeSet<>();
         everyWay(sum).forEach(filled -> given.addAll(sum.given(filled).values().keySet()));
         assertTrue(given.size() >= 2, given::toString);
@@ -44,9 +38,9 @@ class BenchTest {
     @ParameterizedTest
     @EnumSource(BenchKind.class)
     void everythingAskedAndChosenHasAName(BenchKind kind) {
-        BenchForm sum = Bench.of(kind);
+        BenchForm sum = kind.form();
         BenchNote noted = new BenchNote(bench, words);
-        everyWay(sum).forEach(filled -> sum.asks(filled).forEach(ask -> {
+        everyWay(sum).forEach(filled -> sum.fields(filled).forEach(ask -> {
             assertTrue(!bench.name(ask).isBlank());
             ask.choices()
                     .forEach(
@@ -56,9 +50,8 @@ class BenchTest {
         }));
     }
 
-    private static Sum asked(BenchForm sum) {
-        return Stream.of(ThreadSums.all(), FitSums.all(), CuttingSums.all(), GaugeSums.all(), TemperatureSums.all())
-                .flatMap(List::stream)
+    private static SumDescription asked(BenchForm sum) {
+        return Handbook.sums().descriptions().stream()
                 .filter(other -> other.name().equals(sum.sum()))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("No sum " + sum.sum()));
@@ -79,7 +72,7 @@ class BenchTest {
     private static List<FormValues> turned(BenchForm sum, FormValues from) {
         List<FormValues> ways = new ArrayList<>();
         ways.add(from);
-        sum.asks(from).forEach(ask -> ask.choices().stream()
+        sum.fields(from).forEach(ask -> ask.choices().stream()
                 .limit(9)
                 .forEach(choice -> ways.add(sum.settled(from.with(ask.id(), choice)))));
         return ways;
@@ -87,17 +80,15 @@ class BenchTest {
 
     private static FormValues typed(BenchForm sum, FormValues filled) {
         FormValues now = filled;
-        for (FormField ask : sum.asks(filled)) {
-            now = ask.kind() == FormField.FieldKind.CHOICE
-                    ? now
-                    : now.with(ask.id(), ask.kind().isSeveral() ? "1 2 3" : "1");
+        for (FormField ask : sum.fields(filled)) {
+            now = ask.isChoice() ? now : now.with(ask.id(), ask.several() ? "1 2 3" : "1");
         }
         return now;
     }
 
     @Test
     void whatIsStillToTypeIsNamedBeforeAnythingIsAsked() {
-        BenchForm sum = Bench.of(BenchKind.TEMPERATURE);
+        BenchForm sum = BenchKind.TEMPERATURE.form();
         Bench.FormOutcome outcome = bench.work(
                 sum,
                 sum.settled(FormValues.nothing(Unit.MILLIMETRE))
@@ -105,14 +96,14 @@ class BenchTest {
                         .with("part_temp", "-"));
         assertEquals(
                 List.of("part_temp", "part_alpha", "gauge_temp", "gauge_alpha"),
-                assertInstanceOf(Bench.FormOutcome.Missing.class, outcome).asks().stream()
+                assertInstanceOf(Bench.FormOutcome.Missing.class, outcome).fields().stream()
                         .map(FormField::id)
                         .toList());
     }
 
     @Test
     void aRefusalIsAtItsFieldAndInItsName() {
-        BenchForm sum = Bench.of(BenchKind.TEMPERATURE);
+        BenchForm sum = BenchKind.TEMPERATURE.form();
         FormValues filled = FormValues.nothing(Unit.MILLIMETRE)
                 .with("reading", "500.035")
                 .with("part_temp", "23.7")
@@ -130,7 +121,7 @@ class BenchTest {
      */
     @Test
     void thePublishedSizeAtTwentyDegreesIsRead() {
-        BenchForm sum = Bench.of(BenchKind.TEMPERATURE);
+        BenchForm sum = BenchKind.TEMPERATURE.form();
         FormValues filled = FormValues.nothing(Unit.MILLIMETRE)
                 .with("reading", "500.035")
                 .with("part_temp", "23.7")
@@ -138,10 +129,8 @@ class BenchTest {
                 .with("gauge_temp", "20")
                 .with("gauge_alpha", "11.5");
         Bench.FormOutcome.Done done = assertInstanceOf(Bench.FormOutcome.Done.class, bench.work(sum, filled));
-        String size = new ResultRows(words, Unit.MILLIMETRE)
-                .of(done.answer(), sum.first(filled))
-                .get(0)
-                .value();
+        String size =
+                new ResultRows(sum, words).of(done.answer(), filled).get(0).value();
         assertTrue(size.startsWith("500.013"), size);
         assertTrue(size.endsWith(" mm"), size);
     }
@@ -149,7 +138,7 @@ class BenchTest {
     /** By hand: needs 0.146 at the mouth, has 0.031 at the floor. */
     @Test
     void aWallNoEvenCutBringsInIsToldWithWhatMayComeOff() {
-        BenchForm sum = Bench.of(BenchKind.NEXT_CUT);
+        BenchForm sum = BenchKind.NEXT_CUT.form();
         FormValues filled = sum.settled(FormValues.nothing(Unit.MILLIMETRE)
                 .with("side", "inside")
                 .with("lower", "30.000")
@@ -157,10 +146,10 @@ class BenchTest {
                 .with("sizes", "29.854 29.990")
                 .with("register", "radius"));
         Bench.FormOutcome.Done done = assertInstanceOf(Bench.FormOutcome.Done.class, bench.work(sum, filled));
-        ResultRows read = new ResultRows(words, Unit.MILLIMETRE);
+        ResultRows read = new ResultRows(sum, words);
         assertEquals(
                 List.of("safe cut, on diameter 0.031 mm", "state Uneven", "reason Uneven"),
-                read.of(done.answer(), sum.first(filled)).stream()
+                read.of(done.answer(), filled).stream()
                         .map(row -> row.name() + " " + row.value())
                         .toList());
         assertEquals(
@@ -171,7 +160,7 @@ class BenchTest {
 
     @Test
     void aCutIsOneFigureAsTheRegisterCountsIt() {
-        BenchForm sum = Bench.of(BenchKind.NEXT_CUT);
+        BenchForm sum = BenchKind.NEXT_CUT.form();
         FormValues filled = sum.settled(FormValues.nothing(Unit.MILLIMETRE)
                 .with("side", "inside")
                 .with("lower", "30.000")
@@ -183,15 +172,15 @@ class BenchTest {
         Bench.FormOutcome.Done done = assertInstanceOf(Bench.FormOutcome.Done.class, bench.work(sum, filled));
         assertEquals(
                 List.of("change of the offset +0.051 mm", "state Cut again"),
-                new ResultRows(words, Unit.MILLIMETRE)
-                        .of(done.answer(), sum.first(filled)).stream()
+                new ResultRows(sum, words)
+                        .of(done.answer(), filled).stream()
                                 .map(row -> row.name() + " " + row.value())
                                 .toList());
     }
 
     @Test
     void aClassNamedByTheDrawingStaysThoughItIsNotOftenNamed() {
-        BenchForm sum = Bench.of(BenchKind.THREAD_LIMITS);
+        BenchForm sum = BenchKind.THREAD_LIMITS.form();
         FormValues named = sum.settled(
                 FormValues.nothing(Unit.MILLIMETRE).with("form", "metric").with("class", "5g6g"));
         assertEquals("5g6g", named.text("class"));
@@ -200,9 +189,9 @@ class BenchTest {
 
     @Test
     void readingsEvenlyRoundTheWorkHaveTheirAngles() {
-        BenchForm sum = Bench.of(BenchKind.RUN_OUT);
+        BenchForm sum = BenchKind.RUN_OUT.form();
         FormValues filled = sum.settled(FormValues.nothing(Unit.MILLIMETRE).with("places", "4"));
-        FormField readings = sum.asks(filled).stream()
+        FormField readings = sum.fields(filled).stream()
                 .filter(ask -> ask.id().equals("readings"))
                 .findFirst()
                 .orElseThrow();

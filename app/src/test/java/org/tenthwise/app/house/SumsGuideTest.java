@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -20,20 +19,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.tenthwise.app.reference.PublishedCases;
 import org.tenthwise.app.reference.Topic;
-import org.tenthwise.app.sums.Sum;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.app.sums.SumResult.OutputValue;
 import org.tenthwise.app.sums.SumValue;
 import org.tenthwise.app.sums.Sums;
-import org.tenthwise.app.sums.cutting.CuttingSums;
-import org.tenthwise.app.sums.decision.DecisionSums;
-import org.tenthwise.app.sums.fit.FitSums;
-import org.tenthwise.app.sums.gauge.GaugeSums;
 import org.tenthwise.app.sums.handbook.Handbook;
-import org.tenthwise.app.sums.statistics.StatisticsSums;
-import org.tenthwise.app.sums.temperature.TemperatureSums;
-import org.tenthwise.app.sums.thread.ThreadSums;
 import org.tenthwise.app.sums.written.NotJson;
 import org.tenthwise.app.sums.written.WrittenObject;
 
@@ -56,21 +46,10 @@ class SumsGuideTest {
 
     @Test
     void everyKeyStandsInTheRowOfItsSum() throws IOException {
-        List<Sum> all = Stream.of(
-                        ThreadSums.all(),
-                        FitSums.all(),
-                        GaugeSums.all(),
-                        TemperatureSums.all(),
-                        DecisionSums.all(),
-                        CuttingSums.all(),
-                        StatisticsSums.all())
-                .flatMap(List::stream)
-                .toList();
-        assertEquals(sums.names().size(), all.size());
         Map<String, Set<String>> in = words(2);
         assertEquals(
                 Set.of(),
-                all.stream()
+                sums.descriptions().stream()
                         .flatMap(sum -> missing(sum.name(), sum.keys().stream(), in))
                         .collect(toCollection(TreeSet::new)));
     }
@@ -107,16 +86,14 @@ class SumsGuideTest {
         for (String line : guide().lines().filter(text -> text.startsWith("{")).toList()) {
             Map<String, SumValue> keys = new LinkedHashMap<>(WrittenObject.read(line));
             keys.remove("id");
-            all.add(new Asked(
-                    new SumInput(Optional.empty(), Map.of("calc", keys.remove("calc"))).text("calc"),
-                    SumInput.written(keys)));
+            all.add(new Asked(((SumValue.Text) keys.remove("calc")).text(), SumInput.written(keys)));
         }
         return all;
     }
 
     private Set<String> missing(Asked asked, Map<String, Set<String>> out) {
         return sums.ask(asked.calc(), asked.given()) instanceof SumResult answer
-                ? missing(asked.calc(), keys(answer.results()), out).collect(toCollection(TreeSet::new))
+                ? missing(asked.calc(), keys(answer.written()), out).collect(toCollection(TreeSet::new))
                 : Set.of();
     }
 
@@ -125,14 +102,13 @@ class SumsGuideTest {
                 .map(key -> sum + ": " + key);
     }
 
-    private static Stream<String> keys(List<SumResult.Result> results) {
-        return results.stream().flatMap(result -> Stream.concat(Stream.of(result.key()), keys(result.value())));
-    }
-
-    private static Stream<String> keys(OutputValue worked) {
-        return worked instanceof OutputValue.Many many
+    private static Stream<String> keys(SumValue value) {
+        return value instanceof SumValue.Many many
                 ? many.values().stream().flatMap(SumsGuideTest::keys)
-                : worked instanceof OutputValue.Table table ? keys(table.values()) : Stream.of();
+                : value instanceof SumValue.Fields fields
+                        ? fields.values().entrySet().stream()
+                                .flatMap(field -> Stream.concat(Stream.of(field.getKey()), keys(field.getValue())))
+                        : Stream.of();
     }
 
     /** What stands in backticks in one column, row by row. */

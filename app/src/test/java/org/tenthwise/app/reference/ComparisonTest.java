@@ -6,14 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.OutputValues;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.app.sums.SumResult.OutputValue;
 import org.tenthwise.app.sums.Sums;
 import org.tenthwise.model.quantity.Unit;
 
@@ -22,29 +24,25 @@ class ComparisonTest {
     /** Hands back the figure and the word it is given, and a list of tables with the figure in its second place. */
     private static final class Echo implements Sum {
 
-        @Override
-        public String name() {
-            return "echo";
-        }
+        private static final Input<BigDecimal> FIGURE = Input.figure("figure");
+        private static final Input<String> WORD = Input.name("word");
+        private static final Output<BigDecimal> TO = Output.exact("to");
+        private static final Output<List<OutputValues>> STEPS = Output.tables("steps", TO);
 
         @Override
-        public Set<String> keys() {
-            return Set.of("figure", "word");
+        public SumDescription description() {
+            return SumDescription.named("echo").takes(FIGURE, WORD).on("common practice");
         }
 
         @Override
         public SumResult of(SumInput given) {
-            BigDecimal figure = given.figure("figure");
-            return SumResult.in(Unit.MILLIMETRE)
-                    .exact("figure", figure)
-                    .word("word", given.text("word"))
-                    .put(
-                            "steps",
-                            new OutputValue.Many(List.of(
-                                    new OutputValue.Plain("first"),
-                                    new OutputValue.Table(List.of(new SumResult.Result(
-                                            "to", new OutputValue.Plain(figure.toPlainString())))))))
-                    .on("common practice");
+            BigDecimal figure = given.get(FIGURE);
+            return description()
+                    .in(Unit.MILLIMETRE)
+                    .put(Output.exact("figure"), figure)
+                    .put(Output.word("word"), given.get(WORD))
+                    .put(STEPS, List.of(new OutputValues(), new OutputValues().put(TO, figure)))
+                    .done();
         }
     }
 
@@ -53,7 +51,7 @@ class ComparisonTest {
                 + "hand\",\"standing\":\"constructed\",\"case\":\"c\",\"calc\":\"echo\","
                 + "\"given\":{\"figure\":\""
                 + figure + "\",\"word\":\"Pass\"}," + more + "}";
-        return new Comparison(new Sums(List.of(List.of(new Echo())))).of(CaseLine.published(line));
+        return new Comparison(new Sums(List.of(new Echo()))).of(CaseLine.published(line));
     }
 
     /** Ties go to the even digit. */
@@ -91,13 +89,13 @@ class ComparisonTest {
     void aFigureIsFoundInListsAndTables() {
         List<ComparedFigure> rows = rows(
                 "1.5",
-                "\"published\":{\"steps.0\":\"first\",\"steps.1.to\":\"1.5\",\"steps.2.to\":\"1.5\","
+                "\"published\":{\"steps.0.to\":\"first\",\"steps.1.to\":\"1.5\",\"steps.2.to\":\"1.5\","
                         + "\"steps\":\"1.5\"}");
         assertEquals(
-                List.of("first", "1.5", "no steps.2.to", "no steps"),
+                List.of("no steps.0.to", "1.5", "no steps.2.to", "no steps"),
                 rows.stream().map(ComparedFigure::computed).toList());
         assertEquals(
-                List.of(Agreement.AGREES, Agreement.AGREES, Agreement.DISAGREES, Agreement.DISAGREES),
+                List.of(Agreement.DISAGREES, Agreement.AGREES, Agreement.DISAGREES, Agreement.DISAGREES),
                 rows.stream().map(ComparedFigure::agreement).toList());
     }
 

@@ -6,15 +6,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.model.quantity.Unit;
 
 /** Asks sums in tests: keys as {@code key=value; key=value}, a list as {@code key=1 2 3}. */
 public final class Asking {
 
-    private final Sums sums;
+    private final Sums sums = Handbook.sums();
 
-    public Asking(List<Sum> sums) {
-        this.sums = new Sums(List.of(sums));
+    /** Figures and words under their keys. */
+    public static SumInput given(Unit unit, Map<String, String> texts) {
+        Map<String, SumValue> values = new LinkedHashMap<>();
+        texts.forEach((key, text) -> values.put(key, new SumValue.Text(text)));
+        return new SumInput(Optional.of(unit), values);
     }
 
     public SumResult answer(Unit unit, String sum, String given) {
@@ -27,20 +31,18 @@ public final class Asking {
 
     /** What stands under {@code path}, as {@code jaw_moves.0} or {@code steps.1.to}. */
     public static String at(SumResult answer, String path) {
-        String[] steps = path.split("\\.");
-        SumResult.OutputValue found = answer.at(steps[0]).orElseThrow();
-        for (int i = 1; i < steps.length; i++) {
-            String step = steps[i];
-            found = found instanceof SumResult.OutputValue.Many many
+        SumValue found = answer.written();
+        for (String step : path.split("\\.")) {
+            found = found instanceof SumValue.Many many
                     ? many.values().get(Integer.parseInt(step))
-                    : ((SumResult.OutputValue.Table) found)
-                            .values().stream()
-                                    .filter(result -> result.key().equals(step))
-                                    .findFirst()
-                                    .orElseThrow()
-                                    .value();
+                    : ((SumValue.Fields) found).values().get(step);
         }
-        return ((SumResult.OutputValue.Plain) found).text();
+        return ((SumValue.Text) found).text();
+    }
+
+    /** What stands under {@code key}; absent where the sum did not give it. */
+    public static Optional<SumValue> found(SumResult answer, String key) {
+        return Optional.ofNullable(answer.written().values().get(key));
     }
 
     private SumReply ask(Unit unit, String sum, String given) {
@@ -48,13 +50,7 @@ public final class Asking {
         for (String pair : given.split("; ")) {
             String[] parts = pair.split("=");
             String[] many = parts[1].split(" ");
-            values.put(
-                    parts[0],
-                    many.length == 1
-                            ? new SumValue.Plain(parts[1])
-                            : new SumValue.Many(List.of(many).stream()
-                                    .<SumValue>map(SumValue.Plain::new)
-                                    .toList()));
+            values.put(parts[0], many.length == 1 ? new SumValue.Text(parts[1]) : SumValue.Many.of(List.of(many)));
         }
         return sums.ask(sum, new SumInput(Optional.of(unit), values));
     }

@@ -24,7 +24,9 @@ class DecimalTextTest {
         "1e29, 100000000000000000000000000000"
     })
     void aDecimalIsReadAsItStands(String typed, String plain) {
-        assertEquals(plain, DecimalText.read("size", "size", typed).toPlainString());
+        assertEquals(
+                plain,
+                DecimalText.read(Input.figure("size"), () -> "size", typed).toPlainString());
     }
 
     @ParameterizedTest
@@ -50,7 +52,8 @@ class DecimalTextTest {
                 "1_000"
             })
     void anythingElseIsRefusedWithKeyAndValue(String typed) {
-        CannotAnswer refused = assertThrows(CannotAnswer.class, () -> DecimalText.read("size", "size", typed));
+        CannotAnswer refused =
+                assertThrows(CannotAnswer.class, () -> DecimalText.read(Input.figure("size"), () -> "size", typed));
         assertEquals("size is \"%s\": it is not a decimal number".formatted(typed), refused.getMessage());
         assertEquals("size", refused.problem().key().orElseThrow());
     }
@@ -60,7 +63,7 @@ class DecimalTextTest {
     void whatNoShopMeasuresIsRefused(String typed) {
         assertEquals(
                 "size is %s: it is out of any range a shop measures in".formatted(typed),
-                assertThrows(CannotAnswer.class, () -> DecimalText.read("size", "size", typed))
+                assertThrows(CannotAnswer.class, () -> DecimalText.read(Input.figure("size"), () -> "size", typed))
                         .getMessage());
     }
 
@@ -69,11 +72,13 @@ class DecimalTextTest {
     void sixtyCharactersAreEnoughForAnyFigure(int characters, boolean read) {
         String typed = "0." + "1".repeat(characters - 2);
         if (read) {
-            assertEquals(typed, DecimalText.read("size", "size", typed).toPlainString());
+            assertEquals(
+                    typed,
+                    DecimalText.read(Input.figure("size"), () -> "size", typed).toPlainString());
         } else {
             assertEquals(
                     "size is \"%s…\": it is not a decimal number".formatted(typed.substring(0, 60)),
-                    assertThrows(CannotAnswer.class, () -> DecimalText.read("size", "size", typed))
+                    assertThrows(CannotAnswer.class, () -> DecimalText.read(Input.figure("size"), () -> "size", typed))
                             .getMessage());
         }
     }

@@ -6,9 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,20 +36,20 @@ class SumInputTest {
     void aLengthIsInTheUnitGiven() {
         assertEquals(
                 Length.of("25.4", Unit.MILLIMETRE),
-                given("\"unit\":\"in\",\"d\":1.0").length("d"));
+                given("\"unit\":\"in\",\"d\":1.0").get(Input.length("d")));
         assertEquals(
                 Length.of("1", Unit.MILLIMETRE),
-                given("\"unit\":\"mm\",\"d\":\"1.0\"").length("d"));
-        refused("unit is missing: it is mm or in", () -> given("\"d\":1").length("d"));
+                given("\"unit\":\"mm\",\"d\":\"1.0\"").get(Input.length("d")));
+        refused("unit is missing: it is mm or in", () -> given("\"d\":1").get(Input.length("d")));
         refused("unit is \"cm\": it is mm or in", () -> given("\"unit\":\"cm\""));
         refused("unit is a list: mm or in was expected", () -> given("\"unit\":[\"mm\"]"));
     }
 
     @Test
     void aFigureNeedsNoUnit() {
-        assertEquals(new BigDecimal("1.50"), given("\"k\":1.50").figure("k"));
-        assertEquals(Optional.empty(), given("\"k\":1.50").figureIfGiven("n"));
-        refused("n is missing", () -> given("\"k\":1.50").figure("n"));
+        assertEquals(new BigDecimal("1.50"), given("\"k\":1.50").get(Input.figure("k")));
+        assertEquals(Optional.empty(), given("\"k\":1.50").find(Input.figure("n")));
+        refused("n is missing", () -> given("\"k\":1.50").get(Input.figure("n")));
     }
 
     @ParameterizedTest
@@ -68,57 +66,60 @@ class SumInputTest {
             "H7"    | k is "H7": it is not a decimal number
             """)
     void whatIsNoFigureIsRefused(String written, String words) {
-        refused(words, () -> given("\"k\":" + written).figure("k"));
+        refused(words, () -> given("\"k\":" + written).get(Input.figure("k")));
     }
 
     @Test
     void aFigureOfNoughtIsNotPositiveAndNotNegative() {
-        assertEquals(BigDecimal.ZERO, given("\"k\":0").notNegative("k"));
-        refused("k is 0: it must be more than nought", () -> given("\"k\":0").positive("k"));
+        assertEquals(BigDecimal.ZERO, given("\"k\":0").get(Input.notNegative("k")));
+        refused("k is 0: it must be more than nought", () -> given("\"k\":0").get(Input.positive("k")));
         refused("k is -0.001: it must not be less than nought", () -> given("\"k\":-0.001")
-                .notNegative("k"));
+                .get(Input.notNegative("k")));
         refused("k is -1: it must be more than nought", () -> given("\"unit\":\"mm\",\"k\":-1")
-                .positiveLength("k"));
+                .get(Input.positiveLength("k")));
     }
 
     @ParameterizedTest
     @CsvSource({"2, 2", "10, 10", "4.000, 4", "1e1, 10"})
     void aWholeNumberMayBeEitherLimit(String written, int whole) {
-        assertEquals(whole, given("\"n\":\"" + written + "\"").whole("n", 2, 10));
+        assertEquals(whole, given("\"n\":\"" + written + "\"").get(Input.whole("n", 2, 10)));
     }
 
     @ParameterizedTest
     @CsvSource({"1", "11", "2.5", "-3", "1e9", "1e25"})
     void aWholeNumberOutsideIsRefused(String written) {
         refused("n is " + written + ": it must be a whole number from 2 to 10", () -> given("\"n\":\"" + written + "\"")
-                .whole("n", 2, 10));
+                .get(Input.whole("n", 2, 10)));
     }
 
     @Test
     void aListKeepsItsOrderAndIsNeverEmpty() {
         SumInput given = given("\"unit\":\"mm\",\"v\":[3,\"1.0\",2],\"e\":[],\"w\":[1,\"x\"],\"p\":5");
-        assertEquals(List.of(new BigDecimal("3"), new BigDecimal("1.0"), new BigDecimal("2")), given.figures("v"));
-        assertEquals(Length.of("1", Unit.MILLIMETRE), given.lengths("v").get(1));
-        refused("e is an empty list", () -> given.figures("e"));
-        refused("w, item 2, is \"x\": it is not a decimal number", () -> given.figures("w"));
-        refused("p must be a list", () -> given.figures("p"));
-        refused("q is missing", () -> given.figures("q"));
-        refused("v, item 1, must be a table with value", () -> given.tables("v", Set.of("value")));
+        assertEquals(
+                List.of(new BigDecimal("3"), new BigDecimal("1.0"), new BigDecimal("2")),
+                given.get(Input.figures("v")));
+        assertEquals(
+                Length.of("1", Unit.MILLIMETRE), given.get(Input.lengths("v")).get(1));
+        refused("e is an empty list", () -> given.get(Input.figures("e")));
+        refused("w, item 2, is \"x\": it is not a decimal number", () -> given.get(Input.figures("w")));
+        refused("p must be a list", () -> given.get(Input.figures("p")));
+        refused("q is missing", () -> given.get(Input.figures("q")));
+        refused("v, item 1, must be a table with n, value", () -> given.get(tables("v")));
     }
 
     @Test
     void groupsAreThreeDeep() {
         assertEquals(
                 List.of(List.of(List.of(BigDecimal.ONE, BigDecimal.TEN)), List.of(List.of(BigDecimal.ZERO))),
-                given("\"r\":[[[1,10]],[[0]]]").groups("r"));
-        refused("r, part 1, is an empty list", () -> given("\"r\":[[]]").groups("r"));
+                given("\"r\":[[[1,10]],[[0]]]").get(Input.groups("r")));
+        refused("r, part 1, is an empty list", () -> given("\"r\":[[]]").get(Input.groups("r")));
         refused("r, part 1, person 1, is an empty list", () -> given("\"r\":[[[]]]")
-                .groups("r"));
+                .get(Input.groups("r")));
         refused("r, part 1, person 2, repeat 1, is a list: a number was expected", () -> given("\"r\":[[[1],[[1]]]]")
-                .groups("r"));
+                .get(Input.groups("r")));
         refused(
                 "r, part 2, person 1, repeat 2, is \"x\": it is not a decimal number",
-                () -> given("\"r\":[[[1,2]],[[1,\"x\"]]]").groups("r"));
+                () -> given("\"r\":[[[1,2]],[[1,\"x\"]]]").get(Input.groups("r")));
     }
 
     @ParameterizedTest
@@ -136,28 +137,28 @@ class SumInputTest {
                 place
                         + " is no list: r takes lists of lists of lists, part by part, person by person, repeat by "
                         + "repeat",
-                () -> given("\"r\":" + written).groups("r"));
+                () -> given("\"r\":" + written).get(Input.groups("r")));
     }
 
     @Test
     void tablesKeepTheUnitAndTakeNoOtherKeys() {
         SumInput given = given("\"unit\":\"in\",\"c\":[{\"value\":1},{\"value\":2,\"n\":5}],\"w\":[{\"vaule\":1}]");
-        List<SumInput> tables = given.tables("c", Set.of("value", "n"));
-        assertEquals(Length.of("50.8", Unit.MILLIMETRE), tables.get(1).length("value"));
-        assertFalse(tables.get(0).has("n"));
-        refused(
-                "w, item 1, has an unknown key vaule: it takes n, value",
-                () -> given.tables("w", Set.of("value", "n")));
+        List<SumInput> tables = given.get(tables("c"));
+        assertEquals(Length.of("50.8", Unit.MILLIMETRE), tables.get(1).get(Input.length("value")));
+        assertFalse(tables.get(0).has(Input.figure("n")));
+        refused("w, item 1, has an unknown key vaule: it takes n, value", () -> given.get(tables("w")));
     }
 
     @Test
     void whatTheModelRefusesIsSaidOfTheKeyAndWhatWasTyped() {
         SumInput given = given("\"f\":\"1.50\",\"w\":\"H7\",\"l\":[1]");
-        refused("f is 1.50: not so", () -> given.about("f", SumInputTest::never));
-        refused("w is \"H7\": not so", () -> given.about("w", SumInputTest::never));
-        refused("l: not so", () -> given.about("l", SumInputTest::never));
-        refused("f is 1.50: it is too small", () -> given.about("f", "it is too small", SumInputTest::never));
-        assertEquals("done", given.about("f", () -> "done"));
+        refused("f is 1.50: not so", () -> given.about(Input.name("f"), SumInputTest::never));
+        refused("w is \"H7\": not so", () -> given.about(Input.name("w"), SumInputTest::never));
+        refused("l: not so", () -> given.about(Input.name("l"), SumInputTest::never));
+        refused(
+                "f is 1.50: it is too small",
+                () -> given.about(Input.name("f"), "it is too small", SumInputTest::never));
+        assertEquals("done", given.about(Input.name("f"), () -> "done"));
     }
 
     private static String never() {
@@ -166,31 +167,37 @@ class SumInputTest {
 
     @Test
     void whatIsRefusedAboutATableSaysWhichOneItIs() {
-        List<SumInput> tables = given("\"c\":[{\"value\":1},{\"value\":-1}]").tables("c", Set.of("value"));
+        List<SumInput> tables = given("\"c\":[{\"value\":1},{\"value\":-1}]").get(tables("c"));
         refused(
                 "c, item 2: value is -1: it must be more than nought",
-                () -> SumInput.each("c", tables, table -> table.positive("value")));
+                () -> SumInput.each(tables("c"), tables, table -> table.get(Input.positive("value"))));
         assertEquals(
                 List.of(BigDecimal.ONE, new BigDecimal("-1")),
-                SumInput.each("c", tables, table -> table.figure("value")));
+                SumInput.each(tables("c"), tables, table -> table.get(Input.figure("value"))));
     }
 
     @Test
     void aChoiceIsOneOfItsWords() {
-        Map<String, Integer> sides = Map.of("outside", 1, "inside", -1);
-        assertEquals(-1, given("\"side\":\"inside\"").choice("side", sides));
+        Input<Integer> side = Input.choice("side", "outside", 1, "inside", -1);
+        assertEquals(-1, given("\"side\":\"inside\"").get(side));
         refused("side is \"Inside\": it is one of inside, outside", () -> given("\"side\":\"Inside\"")
-                .choice("side", sides));
+                .get(side));
         refused("side is a list: one of inside, outside was expected", () -> given("\"side\":[\"inside\"]")
-                .choice("side", sides));
+                .get(side));
         refused("side is null: a word was expected", () -> given("\"side\":null")
-                .text("side"));
+                .text(side));
     }
 
     @Test
-    void whatIsBlankInAFormWasNotGiven() {
-        SumInput given = SumInput.of(Unit.MILLIMETRE, Map.of("a", " 1.5 ", "b", "  "));
-        assertEquals(new BigDecimal("1.5"), given.figure("a"));
-        assertFalse(given.has("b"));
+    void whatIsNotRightIsRefusedWithItsReason() {
+        Input<BigDecimal> flat = Input.figure("k").that(angle -> angle.signum() == 0, "0", "it must be flat");
+        assertEquals(BigDecimal.ZERO, given("\"k\":0").get(flat));
+        refused("k is 1.0: it must be flat", () -> given("\"k\":1.0").get(flat));
+        assertEquals("k", given("\"k\":0").get(flat.as(angle -> "k")));
+        refused("k is 0: not so", () -> given("\"k\":0").get(flat.as(angle -> never())));
+    }
+
+    private static Input<List<SumInput>> tables(String key) {
+        return Input.tables(key, Input.figure("value"), Input.whole("n", 1, 9).optional());
     }
 }

@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.tenthwise.app.sums.SumResult.OutputValue;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -18,21 +17,27 @@ class SumResultTest {
 
     private static final Length AN_INCH = Length.of("25.4", Unit.MILLIMETRE);
 
-    private static String text(SumResult answer, String key) {
-        return ((OutputValue.Plain) answer.at(key).orElseThrow()).text();
+    private static final Output<List<Length>> LENGTHS = Output.lengths("l");
+
+    private static SumResult.Writing in(Unit unit) {
+        return SumDescription.named("any").on("b").in(unit);
+    }
+
+    private static String text(SumResult result, String key) {
+        return Asking.at(result, key);
     }
 
     @Test
     void aLengthComesOutInTheUnitWithItsPlaces() {
-        SumResult inch = SumResult.in(Unit.INCH)
-                .length("d", AN_INCH)
-                .length("four", AN_INCH, 4)
-                .on("b");
+        SumResult inch = in(Unit.INCH)
+                .put(Output.length("d"), AN_INCH)
+                .put(Output.length("four"), AN_INCH, 4)
+                .done();
         assertEquals("1.00000000", text(inch, "d"));
         assertEquals("1.0000", text(inch, "four"));
         assertEquals(
                 "25.400000",
-                text(SumResult.in(Unit.MILLIMETRE).length("d", AN_INCH).on("b"), "d"));
+                text(in(Unit.MILLIMETRE).put(Output.length("d"), AN_INCH).done(), "d"));
     }
 
     /** Ties go to the even digit, either way from nought. */
@@ -50,9 +55,9 @@ class SumResultTest {
         assertEquals(
                 printed,
                 text(
-                        SumResult.in(Unit.MILLIMETRE)
-                                .length("d", Length.of(millimetres, Unit.MILLIMETRE), 3)
-                                .on("b"),
+                        in(Unit.MILLIMETRE)
+                                .put(Output.length("d"), Length.of(millimetres, Unit.MILLIMETRE), 3)
+                                .done(),
                         "d"));
     }
 
@@ -71,7 +76,7 @@ class SumResultTest {
         "1e-300, 0.0000000000000000000000000000000000000000"
     })
     void aNumberIsPlainDigits(double figure, String printed) {
-        String text = text(SumResult.in(Unit.MILLIMETRE).figure("f", figure).on("b"), "f");
+        String text = text(in(Unit.MILLIMETRE).put(Output.figure("f"), figure).done(), "f");
         assertEquals(new BigDecimal(printed), new BigDecimal(text).setScale(new BigDecimal(printed).scale()));
         assertEquals(-1, text.indexOf('E'));
     }
@@ -81,29 +86,29 @@ class SumResultTest {
     void whatIsNoNumberIsNotHandedOut(double figure) {
         assertEquals(
                 "f does not come to a number with the figures given",
-                assertThrows(CannotAnswer.class, () -> SumResult.in(Unit.MILLIMETRE)
-                                .figure("f", figure))
+                assertThrows(CannotAnswer.class, () -> in(Unit.MILLIMETRE).put(Output.figure("f"), figure))
                         .getMessage());
     }
 
     @Test
     void resultsAndNotesKeepTheirOrder() {
-        SumResult answer = SumResult.in(Unit.MILLIMETRE)
-                .word("z", "pass")
+        SumResult answer = in(Unit.MILLIMETRE)
+                .put(Output.word("z", "pass", "fail"), "pass")
                 .note("One.")
-                .whole("a", 3)
-                .exact("m", new BigDecimal("1E+2"))
-                .lengths("l", List.of(AN_INCH, Length.ZERO))
+                .put(Output.whole("a"), 3)
+                .put(Output.exact("m"), new BigDecimal("1E+2"))
+                .put(LENGTHS, List.of(AN_INCH, Length.ZERO))
                 .note("Two.")
                 .on("ISO 1:2022");
         assertEquals(
                 List.of("z", "a", "m", "l"),
-                answer.results().stream().map(SumResult.Result::key).toList());
+                List.copyOf(answer.written().values().keySet()));
         assertEquals(List.of("One.", "Two."), answer.notes());
         assertEquals("100", text(answer, "m"));
         assertEquals(
-                new OutputValue.Many(List.of(new OutputValue.Plain("25.400000"), new OutputValue.Plain("0.000000"))),
-                answer.at("l").orElseThrow());
-        assertEquals(Optional.empty(), answer.at("x"));
+                SumValue.Many.of(List.of("25.400000", "0.000000")),
+                answer.written().values().get("l"));
+        assertEquals(Optional.of(List.of(AN_INCH, Length.ZERO)), answer.find(LENGTHS));
+        assertEquals(Optional.empty(), answer.find(Output.length("x")));
     }
 }

@@ -24,8 +24,8 @@ class SumsTest {
     private record Fixed(String name, Supplier<SumResult> answer) implements Sum {
 
         @Override
-        public Set<String> keys() {
-            return Set.of("d", "zone");
+        public SumDescription description() {
+            return describedAs(name);
         }
 
         @Override
@@ -34,7 +34,14 @@ class SumsTest {
         }
     }
 
-    private static final SumResult ANSWER = SumResult.in(Unit.MILLIMETRE).on("common practice");
+    private static final SumResult ANSWER =
+            describedAs("fixed").in(Unit.MILLIMETRE).done();
+
+    private static SumDescription describedAs(String name) {
+        return SumDescription.named(name)
+                .takes(Input.length("d"), Input.name("zone"))
+                .on("common practice");
+    }
 
     private static Supplier<SumResult> failing(RuntimeException trouble) {
         return () -> {
@@ -43,7 +50,7 @@ class SumsTest {
     }
 
     private static SumReply ask(Supplier<SumResult> answer, Map<String, String> given) {
-        return new Sums(List.of(List.of(new Fixed("fixed", answer)))).ask("fixed", SumInput.of(Unit.MILLIMETRE, given));
+        return new Sums(List.of(new Fixed("fixed", answer))).ask("fixed", Asking.given(Unit.MILLIMETRE, given));
     }
 
     private static String refused(Supplier<SumResult> answer, Map<String, String> given) {
@@ -57,8 +64,8 @@ class SumsTest {
                 "calc is \"fxied\": it is one of fixed",
                 assertInstanceOf(
                                 Problem.class,
-                                new Sums(List.of(List.of(new Fixed("fixed", () -> ANSWER))))
-                                        .ask("fxied", SumInput.of(Unit.MILLIMETRE, Map.of())))
+                                new Sums(List.of(new Fixed("fixed", () -> ANSWER)))
+                                        .ask("fxied", Asking.given(Unit.MILLIMETRE, Map.of())))
                         .words());
     }
 
@@ -73,12 +80,13 @@ class SumsTest {
     @Test
     void twoSumsOfOneNameAreRefused() {
         Sum one = new Fixed("fixed", () -> ANSWER);
-        assertThrows(IllegalStateException.class, () -> new Sums(List.of(List.of(one), List.of(one))));
+        assertThrows(IllegalStateException.class, () -> new Sums(List.of(one, one)));
     }
 
     @Test
     void whateverASumThrowsIsARefusal() {
-        assertEquals("zone is \"Q7\"", refused(failing(new CannotAnswer("zone", "zone is \"Q7\"")), Map.of()));
+        assertEquals(
+                "zone is \"Q7\"", refused(failing(new CannotAnswer(Input.name("zone"), "zone is \"Q7\"")), Map.of()));
         assertEquals(
                 "Lower limit 2 is above upper limit 1",
                 refused(failing(new IllegalArgumentException("Lower limit 2 is above upper limit 1")), Map.of()));
@@ -105,24 +113,24 @@ class SumsTest {
         assertTrue(name.matches("[a-z0-9]+(-[a-z0-9]+)*"), name);
         Sums sums = Handbook.sums();
         Problem none = assertInstanceOf(
-                Problem.class, sums.ask(name, SumInput.of(Unit.MILLIMETRE, Map.of("no-such-key", "1"))));
+                Problem.class, sums.ask(name, Asking.given(Unit.MILLIMETRE, Map.of("no-such-key", "1"))));
         Set<String> keys = new TreeSet<>(List.of(
                 none.words().substring(none.words().indexOf(": it takes ") + 11).split(", ")));
         for (SumValue typed : List.of(
-                new SumValue.Plain("0"),
-                new SumValue.Plain("-1"),
-                new SumValue.Plain("1"),
-                new SumValue.Plain("2.5"),
-                new SumValue.Plain("1e29"),
-                new SumValue.Plain("1e-29"),
-                new SumValue.Plain("H7"),
+                new SumValue.Text("0"),
+                new SumValue.Text("-1"),
+                new SumValue.Text("1"),
+                new SumValue.Text("2.5"),
+                new SumValue.Text("1e29"),
+                new SumValue.Text("1e-29"),
+                new SumValue.Text("H7"),
                 new SumValue.Many(List.of()),
-                new SumValue.Many(List.of(new SumValue.Plain("1"))),
-                new SumValue.Many(List.of(new SumValue.Plain("1"), new SumValue.Plain("1"))),
+                new SumValue.Many(List.of(new SumValue.Text("1"))),
+                new SumValue.Many(List.of(new SumValue.Text("1"), new SumValue.Text("1"))),
                 new SumValue.Many(
-                        List.of(new SumValue.Many(List.of(new SumValue.Many(List.of(new SumValue.Plain("3"))))))),
-                new SumValue.Many(List.of(new SumValue.Table(Map.of()))),
-                new SumValue.Table(Map.of()),
+                        List.of(new SumValue.Many(List.of(new SumValue.Many(List.of(new SumValue.Text("3"))))))),
+                new SumValue.Many(List.of(new SumValue.Fields(Map.of()))),
+                new SumValue.Fields(Map.of()),
                 new SumValue.Neither("null"))) {
             answeredOrRefused(name, keys, typed, sums);
         }

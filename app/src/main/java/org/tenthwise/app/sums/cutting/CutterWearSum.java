@@ -1,8 +1,10 @@
 package org.tenthwise.app.sums.cutting;
 
 import java.util.Map;
-import java.util.Set;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.cutting.CutterWear;
@@ -10,28 +12,35 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 
 /** The wear value of a milling cutter that brings a pocket or a boss to size. */
-final class CutterWearSum implements Sum {
+public final class CutterWearSum implements Sum {
+
+    public static final Input<Feature> FEATURE =
+            Input.choice("feature", "pocket", Feature.WIDTH, "boss", Feature.DIAMETER);
+    public static final Input<Length> TARGET = Input.length("target");
+    public static final Input<Length> MEASURED = Input.length("measured");
+    public static final Input<Length> WEAR = Input.length("wear").optional();
+    public static final Output<Length> WEAR_CHANGE =
+            Output.length("wear_change").withSign();
+    public static final Output<Length> WEAR_AFTER = Output.length("wear_after").sometimes();
+    private static final SumDescription DESCRIPTION = SumDescription.named("cutter-wear")
+            .takes(FEATURE, TARGET, MEASURED, WEAR)
+            .gives(WEAR_CHANGE, WEAR_AFTER)
+            .on("Half of the error of the width for each wall: common practice with cutter radius compensation");
 
     private static final Map<String, Feature> FEATURES = Map.of("pocket", Feature.WIDTH, "boss", Feature.DIAMETER);
 
     @Override
-    public String name() {
-        return "cutter-wear";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("feature", "target", "measured", "wear");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        Length change =
-                CutterWear.change(given.choice("feature", FEATURES), given.length("measured"), given.length("target"));
-        SumResult.Writing answer = SumResult.in(given.inUnit()).length("wear_change", change);
-        given.lengthIfGiven("wear").ifPresent(wear -> answer.length("wear_after", wear.plus(change)));
+        Length change = CutterWear.change(given.get(FEATURE), given.get(MEASURED), given.get(TARGET));
+        SumResult.Writing answer = DESCRIPTION.in(given.inUnit()).put(WEAR_CHANGE, change);
+        given.find(WEAR).ifPresent(wear -> answer.put(WEAR_AFTER, wear.plus(change)));
         return answer.note("For a register of the cutter's radius that is added to it: a smaller value cuts nearer to "
                         + "the wall, a pocket wider and a boss smaller.")
-                .on("Half of the error of the width for each wall: common practice with cutter radius compensation");
+                .done();
     }
 }

@@ -1,41 +1,54 @@
 package org.tenthwise.app.sums.cutting;
 
 import java.util.List;
-import java.util.Set;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.OutputValues;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.app.sums.SumResult.OutputValue;
 import org.tenthwise.model.compute.drilling.DrillSet;
 import org.tenthwise.model.quantity.Length;
 
 /** The drills a deep hole takes, one after the other, and how long each must be. */
-final class DrillSetSum implements Sum {
+public final class DrillSetSum implements Sum {
 
-    private static final String REACHES = "reaches";
-    private static final String PER_DRILL = "per_drill";
-    private static final String CHIP_CLEARANCE = "chip_clearance";
+    public static final String NAME = "drill-set";
+    public static final Input<Length> DEPTH = Input.positiveLength("depth");
+    public static final Input<Length> START = Input.lengthNotNegative("start");
+    public static final Input<Length> PER_DRILL = Input.positiveLength("per_drill");
+    public static final Input<List<Length>> REACHES = Input.lengths("reaches");
+    public static final Input<Length> CHIP_CLEARANCE =
+            Input.lengthNotNegative("chip_clearance").usually("0 with `reaches`");
+    public static final Output<Length> FROM = Output.length("from");
+    public static final Output<Length> TO = Output.length("to");
+    public static final Output<Length> LEAST_REACH = Output.length("least_reach");
+    public static final Output<List<OutputValues>> STEPS = Output.tables("steps", FROM, TO, LEAST_REACH);
+    public static final Output<Integer> DRILLS = Output.whole("drills");
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
+            .takes(DEPTH, START)
+            .takesOneOf(PER_DRILL, REACHES)
+            .takes(CHIP_CLEARANCE)
+            .gives(STEPS, DRILLS)
+            .on("Each drill runs in the hole of the one before, flutes clear of the hole by the chip clearance: "
+                    + "common practice");
 
     @Override
-    public String name() {
-        return "drill-set";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("depth", "start", PER_DRILL, CHIP_CLEARANCE, REACHES);
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        Length depth = given.positiveLength("depth");
-        Length start = CutInputs.notNegative(given, "start");
+        Length depth = given.get(DEPTH);
+        Length start = given.get(START);
         if (!start.isBelow(depth)) {
             throw new CannotAnswer(
-                    "start",
+                    START,
                     "start is %s: it must be less than depth, which is %s"
-                            .formatted(given.text("start"), given.text("depth")));
+                            .formatted(given.text(START), given.text(DEPTH)));
         }
         if (given.has(REACHES) == given.has(PER_DRILL)) {
             throw new CannotAnswer(
@@ -46,22 +59,17 @@ final class DrillSetSum implements Sum {
                             : "per_drill is missing: give it with chip_clearance, or reaches");
         }
         DrillSet set = given.has(PER_DRILL) ? ofStages(given, depth, start) : ofReaches(given, depth, start);
-        SumResult.Writing answer = SumResult.in(given.inUnit())
-                .put(
-                        "steps",
-                        new OutputValue.Many(set.stages().stream()
-                                .map(stage -> step(given, stage))
-                                .toList()))
-                .whole("drills", set.stages().size());
+        SumResult.Writing answer = DESCRIPTION
+                .in(given.inUnit())
+                .put(STEPS, set.stages().stream().map(DrillSetSum::step).toList())
+                .put(DRILLS, set.stages().size());
         notes(answer, given, set);
-        return answer.on(
-                "Each drill runs in the hole of the one before, flutes clear of the hole by the chip clearance: "
-                        + "common practice");
+        return answer.done();
     }
 
     private static DrillSet ofStages(SumInput given, Length depth, Length start) {
-        Length perDrill = given.positiveLength(PER_DRILL);
-        Length clearance = CutInputs.notNegative(given, CHIP_CLEARANCE);
+        Length perDrill = given.get(PER_DRILL);
+        Length clearance = given.get(CHIP_CLEARANCE);
         return given.about(
                 PER_DRILL,
                 "the hole would take more drills than any set has",
@@ -69,12 +77,12 @@ final class DrillSetSum implements Sum {
     }
 
     private static DrillSet ofReaches(SumInput given, Length depth, Length start) {
-        List<Length> reaches = given.lengths(REACHES);
+        List<Length> reaches = given.get(REACHES);
         reaches.stream().filter(reach -> reach.signum() <= 0).findFirst().ifPresent(reach -> {
             throw new CannotAnswer(
                     REACHES, "reaches has %s: each must be more than nought".formatted(plain(given, reach)));
         });
-        Length clearance = given.has(CHIP_CLEARANCE) ? CutInputs.notNegative(given, CHIP_CLEARANCE) : Length.ZERO;
+        Length clearance = given.find(CHIP_CLEARANCE).orElse(Length.ZERO);
         if (Length.greatest(reaches).minus(clearance).isBelow(depth)) {
             throw new CannotAnswer(
                     REACHES,
@@ -82,18 +90,13 @@ final class DrillSetSum implements Sum {
                                     + "depth, which is %s")
                             .formatted(
                                     plain(given, Length.greatest(reaches)), plain(given, clearance),
-                                    plain(given, Length.greatest(reaches).minus(clearance)), given.text("depth")));
+                                    plain(given, Length.greatest(reaches).minus(clearance)), given.text(DEPTH)));
         }
         return DrillSet.ofReaches(depth, start, reaches, clearance);
     }
 
-    private static OutputValue step(SumInput given, DrillSet.Stage stage) {
-        return new OutputValue.Table(SumResult.in(given.inUnit())
-                .length("from", stage.from())
-                .length("to", stage.to())
-                .length("least_reach", stage.leastReach())
-                .on("one stage")
-                .results());
+    private static OutputValues step(DrillSet.Stage stage) {
+        return new OutputValues().put(FROM, stage.from()).put(TO, stage.to()).put(LEAST_REACH, stage.leastReach());
     }
 
     private static void notes(SumResult.Writing answer, SumInput given, DrillSet set) {
@@ -105,7 +108,7 @@ final class DrillSetSum implements Sum {
                     + "drill.");
         }
         if (given.has(REACHES)) {
-            int spare = given.lengths(REACHES).size() - set.stages().size();
+            int spare = given.get(REACHES).size() - set.stages().size();
             if (spare > 0) {
                 answer.note("Not every drill at hand is needed: %d can stay in the rack.".formatted(spare));
             }

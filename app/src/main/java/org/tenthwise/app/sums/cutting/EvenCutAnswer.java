@@ -1,13 +1,24 @@
 package org.tenthwise.app.sums.cutting;
 
+import static org.tenthwise.app.sums.cutting.NextCutSum.AIM;
+import static org.tenthwise.app.sums.cutting.NextCutSum.COMBINE;
+import static org.tenthwise.app.sums.cutting.NextCutSum.GUARD_BAND;
+import static org.tenthwise.app.sums.cutting.NextCutSum.LEAST_CUT;
+import static org.tenthwise.app.sums.cutting.NextCutSum.MEASURED;
+import static org.tenthwise.app.sums.cutting.NextCutSum.OFFSET_CHANGE;
+import static org.tenthwise.app.sums.cutting.NextCutSum.OFFSET_STEP;
+import static org.tenthwise.app.sums.cutting.NextCutSum.REASON;
+import static org.tenthwise.app.sums.cutting.NextCutSum.SAFE_CUT;
+import static org.tenthwise.app.sums.cutting.NextCutSum.SIZES;
+import static org.tenthwise.app.sums.cutting.NextCutSum.STATE;
+
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.cutting.CutState;
@@ -23,26 +34,14 @@ import org.tenthwise.model.tolerance.Limits;
 /** One even cut for every size, or why there is none and what may come off at the most. */
 final class EvenCutAnswer {
 
-    private static final String SIZES = "sizes";
-    private static final String MEASURED = "measured";
-    private static final String AIM = "aim";
-    private static final String GUARD_BAND = "guard_band";
-    private static final String LEAST_CUT = "least_cut";
-    private static final String OFFSET_STEP = "offset_step";
-    private static final String COMBINE = "combine";
+    static final String BASIS =
+            "One even cut, never more than the size with the least metal left can give: common practice; a size "
+                    + "on a limit is in size, guard band as in ISO 14253-1";
 
     /** Each of them asks for an even cut. */
-    static final Set<String> KEYS = Set.of(SIZES, GUARD_BAND, LEAST_CUT, OFFSET_STEP, COMBINE);
+    private static final List<Input<?>> ASKING = List.of(SIZES, GUARD_BAND, LEAST_CUT, OFFSET_STEP, COMBINE);
 
-    private static final Map<String, Function<List<Length>, List<Length>>> COMBINED = Map.of(
-            "each",
-            sizes -> sizes,
-            "mean",
-            sizes -> List.of(Length.mean(sizes)),
-            "largest",
-            sizes -> List.of(Length.greatest(sizes)),
-            "smallest",
-            sizes -> List.of(Length.least(sizes)));
+    private static final Input<String> AIM_IN_WORDS = Input.name(AIM.key());
     /** The last place an answer is written to. */
     private static final Map<Unit, BigDecimal> FINEST =
             Map.of(Unit.MILLIMETRE, new BigDecimal("0.000001"), Unit.INCH, new BigDecimal("0.00000001"));
@@ -58,32 +57,31 @@ final class EvenCutAnswer {
 
     EvenCutAnswer(SumInput given) {
         this.given = given;
-        side = CutInputs.side(given);
+        side = given.get(CutInputs.SIDE);
         CutInputs.lower(given);
-        limits = Limits.between(written("lower"), written("upper"));
+        limits = Limits.between(written(CutInputs.LOWER), written(CutInputs.UPPER));
         guardBand = given.has(GUARD_BAND) ? guardBand() : Length.ZERO;
         aim = aim();
-        register = CutInputs.register(given);
+        register = given.get(CutInputs.REGISTER);
         sizes = sizes();
-        bound = (given.has(COMBINE) ? given.choice(COMBINE, COMBINED) : COMBINED.get("each")).apply(sizes);
+        bound = given.find(COMBINE).orElse(CombinedSizes.EACH).of(sizes);
     }
 
     static boolean isAsked(SumInput given) {
-        return KEYS.stream().anyMatch(given::has)
-                || given.textIfGiven(AIM).flatMap(Aim::ofKey).isPresent();
+        return ASKING.stream().anyMatch(given::has)
+                || given.find(AIM_IN_WORDS).flatMap(Aim::ofKey).isPresent();
     }
 
     SumResult answer() {
         Optional<Length> step = Optional.of(register.onDiameter(
                 given.has(OFFSET_STEP)
-                        ? given.positiveLength(OFFSET_STEP)
+                        ? given.get(OFFSET_STEP)
                         : Length.of(FINEST.get(given.inUnit()), given.inUnit())));
-        EvenCut cut =
-                EvenCut.of(side, limits, guardBand, aim, given.ifGiven(LEAST_CUT, given::positiveLength), step, bound);
-        SumResult.Writing answer = SumResult.in(given.inUnit());
+        EvenCut cut = EvenCut.of(side, limits, guardBand, aim, given.find(LEAST_CUT), step, bound);
+        SumResult.Writing answer = NextCutSum.DESCRIPTION.in(given.inUnit());
         if (cut instanceof EvenCut.Offered offered) {
-            answer.length("offset_change", register.counts(offered.change()))
-                    .word("state", isInside() ? "in-size" : "cut-again");
+            answer.put(OFFSET_CHANGE, register.counts(offered.change()))
+                    .put(STATE, isInside() ? "in-size" : "cut-again");
             offered(answer, offered);
         } else {
             refused(answer, (EvenCut.Refused) cut);
@@ -95,9 +93,7 @@ final class EvenCutAnswer {
                     "The limits bind the %s of the sizes, %s, as the drawing must say; single sizes may lie outside."
                             .formatted(given.text(COMBINE), plain(bound.get(0))));
         }
-        return answer.on(
-                "One even cut, never more than the size with the least metal left can give: common practice; a size "
-                        + "on a limit is in size, guard band as in ISO 14253-1");
+        return answer.on(BASIS);
     }
 
     private void offered(SumResult.Writing answer, EvenCut.Offered cut) {
@@ -124,9 +120,9 @@ final class EvenCutAnswer {
 
     private void refused(SumResult.Writing answer, EvenCut.Refused no) {
         boolean inside = isInside();
-        no.safe().ifPresent(safe -> answer.length("safe_cut", safe));
-        answer.word(
-                "state",
+        no.safe().ifPresent(safe -> answer.put(SAFE_CUT, safe));
+        answer.put(
+                STATE,
                 inside
                         ? "in-size"
                         : switch (no.reason()) {
@@ -134,7 +130,7 @@ final class EvenCutAnswer {
                             case BELOW_LEAST_CUT -> "cut-again";
                             case PAST_SIZE -> "past-size";
                         });
-        answer.word("reason", no.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        answer.put(REASON, no.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         answer.note(
                 switch (no.reason()) {
                     case UNEVEN ->
@@ -166,19 +162,19 @@ final class EvenCutAnswer {
     }
 
     private boolean isTooLittle(Length comesOff) {
-        return given.has(LEAST_CUT) && side.depthOfCut(comesOff).isBelow(given.positiveLength(LEAST_CUT));
+        return given.has(LEAST_CUT) && side.depthOfCut(comesOff).isBelow(given.get(LEAST_CUT));
     }
 
     private boolean isInside() {
         return bound.stream()
-                .allMatch(size ->
-                        CutState.of(side, given.length("lower"), given.length("upper"), size) == CutState.IN_SIZE);
+                .allMatch(size -> CutState.of(side, given.get(CutInputs.LOWER), given.get(CutInputs.UPPER), size)
+                        == CutState.IN_SIZE);
     }
 
     private boolean isProven() {
         return bound.stream()
-                .noneMatch(size -> size.minus(guardBand).isBelow(given.length("lower"))
-                        || size.plus(guardBand).isAbove(given.length("upper")));
+                .noneMatch(size -> size.minus(guardBand).isBelow(given.get(CutInputs.LOWER))
+                        || size.plus(guardBand).isAbove(given.get(CutInputs.UPPER)));
     }
 
     private List<Length> sizes() {
@@ -190,11 +186,11 @@ final class EvenCutAnswer {
                                     .formatted(given.text(MEASURED))
                             : "sizes is missing: give it, or measured");
         }
-        return given.has(SIZES) ? given.lengths(SIZES) : List.of(given.length(MEASURED));
+        return given.has(SIZES) ? given.get(SIZES) : List.of(given.get(MEASURED));
     }
 
     private Length guardBand() {
-        Length band = CutInputs.notNegative(given, GUARD_BAND);
+        Length band = given.get(GUARD_BAND);
         if (band.plus(band).isAbove(limits.width().orElseThrow())) {
             throw new CannotAnswer(
                     GUARD_BAND,
@@ -205,20 +201,20 @@ final class EvenCutAnswer {
     }
 
     private Length aim() {
-        Aim wanted = Aim.ofKey(given.textIfGiven(AIM).orElse(Aim.ByLimits.MIDDLE.key()))
+        Aim wanted = Aim.ofKey(given.find(AIM_IN_WORDS).orElse(Aim.ByLimits.MIDDLE.key()))
                 .orElseGet(() -> new Aim.Size(written(AIM)));
         Length size = wanted.of(limits, side.stillCutBeyond());
-        if (CutState.of(side, given.length("lower"), given.length("upper"), size) != CutState.IN_SIZE) {
+        if (CutState.of(side, given.get(CutInputs.LOWER), given.get(CutInputs.UPPER), size) != CutState.IN_SIZE) {
             throw new CannotAnswer(
                     AIM,
                     "aim is %s: it lies outside the limits, %s to %s"
-                            .formatted(given.text(AIM), given.text("lower"), given.text("upper")));
+                            .formatted(given.text(AIM), given.text(CutInputs.LOWER), given.text(CutInputs.UPPER)));
         }
         return size;
     }
 
-    private Written written(String key) {
-        return Written.of(given.figure(key), given.inUnit());
+    private Written written(Input<Length> size) {
+        return Written.of(given.figure(size), given.inUnit());
     }
 
     private String plain(Length length) {

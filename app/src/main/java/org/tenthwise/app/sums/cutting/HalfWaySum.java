@@ -1,8 +1,10 @@
 package org.tenthwise.app.sums.cutting;
 
-import java.util.Set;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.cutting.HalfWay;
@@ -11,35 +13,41 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 
 /** The first of two like cuts to size. */
-final class HalfWaySum implements Sum {
+public final class HalfWaySum implements Sum {
+
+    public static final Input<Length> MEASURED = Input.length("measured");
+    public static final Input<Length> AIM = Input.length("aim");
+    public static final Output<Length> OFFSET_CHANGE =
+            Output.length("offset_change").withSign();
+    public static final Output<Length> EXPECTED_SIZE = Output.length("expected_size");
+    private static final SumDescription DESCRIPTION = SumDescription.named("half-way")
+            .takes(CutInputs.SIDE, MEASURED, AIM, CutInputs.REGISTER)
+            .gives(OFFSET_CHANGE, EXPECTED_SIZE)
+            .on("Half of what is left, then the rest: common practice");
 
     @Override
-    public String name() {
-        return "half-way";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("side", "measured", "aim", "register");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        Feature side = CutInputs.side(given);
-        Length measured = given.length("measured");
-        Length aim = given.length("aim");
+        Feature side = given.get(CutInputs.SIDE);
+        Length measured = given.get(MEASURED);
+        Length aim = given.get(AIM);
         if (NextCut.of(side, measured, aim).stockLeft().signum() == 0) {
             throw new CannotAnswer(
-                    "measured",
+                    MEASURED,
                     "measured is %s: nothing is left to come off before the aim, %s"
-                            .formatted(given.text("measured"), given.text("aim")));
+                            .formatted(given.text(MEASURED), given.text(AIM)));
         }
         HalfWay half = HalfWay.of(side, measured, aim);
-        return SumResult.in(given.inUnit())
-                .length("offset_change", CutInputs.register(given).counts(half.changeOnDiameter()))
-                .length("expected_size", half.expectedSize())
+        return DESCRIPTION
+                .in(given.inUnit())
+                .put(OFFSET_CHANGE, given.get(CutInputs.REGISTER).counts(half.changeOnDiameter()))
+                .put(EXPECTED_SIZE, half.expectedSize())
                 .note("Measure after this cut: what differs from expected_size will differ again by as much in "
                         + "the second, like cut.")
-                .on("Half of what is left, then the rest: common practice");
+                .done();
     }
 }

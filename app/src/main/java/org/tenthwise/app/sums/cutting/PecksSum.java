@@ -1,58 +1,61 @@
 package org.tenthwise.app.sums.cutting;
 
 import java.math.BigDecimal;
-import java.util.Set;
+import java.util.List;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.drilling.Pecks;
 import org.tenthwise.model.quantity.Length;
 
 /** The depths at which a drill is drawn back to clear the chips. */
-final class PecksSum implements Sum {
+public final class PecksSum implements Sum {
 
-    private static final String SHRINK = "shrink";
-    private static final String LEAST_STEP = "least_step";
+    public static final Input<Length> DEPTH = Input.positiveLength("depth");
+    public static final Input<Length> FIRST = Input.positiveLength("first");
+    public static final Input<Length> STEP = Input.positiveLength("step");
+    public static final Input<BigDecimal> SHRINK = Input.positive("shrink")
+            .that(shrink -> shrink.compareTo(BigDecimal.ONE) <= 0, "up to 1", "it must not be more than 1")
+            .optional();
+    public static final Input<Length> LEAST_STEP =
+            Input.positiveLength("least_step").optional();
+    public static final Output<Integer> COUNT = Output.whole("count");
+    public static final Output<List<Length>> DEPTHS = Output.lengths("depths");
+    private static final SumDescription DESCRIPTION = SumDescription.named("pecks")
+            .takes(DEPTH, FIRST, STEP, SHRINK, LEAST_STEP)
+            .gives(COUNT, DEPTHS)
+            .on("Arithmetic; first peck and steps by common practice");
 
     @Override
-    public String name() {
-        return "pecks";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("depth", "first", "step", SHRINK, LEAST_STEP);
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        Length depth = given.positiveLength("depth");
-        Length first = given.positiveLength("first");
-        Length step = given.positiveLength("step");
+        Length depth = given.get(DEPTH);
+        Length first = given.get(FIRST);
+        Length step = given.get(STEP);
         if (given.has(SHRINK) != given.has(LEAST_STEP)) {
-            String missing = given.has(SHRINK) ? LEAST_STEP : SHRINK;
+            Input<?> missing = given.has(SHRINK) ? LEAST_STEP : SHRINK;
             throw new CannotAnswer(missing, "%s is missing: shrink and least_step go together".formatted(missing));
         }
-        BigDecimal shrink = given.has(SHRINK) ? shrink(given) : BigDecimal.ONE;
-        Length least = given.has(LEAST_STEP) ? given.positiveLength(LEAST_STEP) : step;
+        BigDecimal shrink = given.find(SHRINK).orElse(BigDecimal.ONE);
+        Length least = given.find(LEAST_STEP).orElse(step);
         Pecks pecks = given.about(
-                "step",
+                STEP,
                 "it must not be less than least_step, nor so small that the hole takes a thousand pecks",
                 () -> Pecks.of(depth, first, step, shrink, least));
-        return SumResult.in(given.inUnit())
-                .whole("count", pecks.depths().size())
-                .lengths("depths", pecks.depths())
+        return DESCRIPTION
+                .in(given.inUnit())
+                .put(COUNT, pecks.depths().size())
+                .put(DEPTHS, pecks.depths())
                 .note("Draw the drill back far enough at each for the chips to leave and the coolant to reach the "
                         + "point; clear them with the spindle stopped, as the shop's rules say.")
-                .on("Arithmetic; first peck and steps by common practice");
-    }
-
-    private static BigDecimal shrink(SumInput given) {
-        BigDecimal shrink = given.positive(SHRINK);
-        if (shrink.compareTo(BigDecimal.ONE) > 0) {
-            throw new CannotAnswer(SHRINK, "shrink is %s: it must not be more than 1".formatted(given.text(SHRINK)));
-        }
-        return shrink;
+                .done();
     }
 }

@@ -1,7 +1,9 @@
 package org.tenthwise.app.sums.cutting;
 
-import java.util.Set;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.cutting.WearAim;
@@ -9,39 +11,45 @@ import org.tenthwise.model.plan.Feature;
 import org.tenthwise.model.quantity.Length;
 
 /** Where to aim with a fresh edge, and when to set the tool anew. */
-final class WearAimSum implements Sum {
+public final class WearAimSum implements Sum {
+
+    public static final Input<Length> SD = Input.lengthNotNegative("sd");
+    public static final Input<Length> EXPANDED_UNCERTAINTY = Input.lengthNotNegative("expanded_uncertainty");
+    public static final Output<Length> START = Output.length("start");
+    public static final Output<Length> RESET = Output.length("reset");
+    public static final Output<Length> WEAR_ROOM = Output.length("wear_room");
+    private static final SumDescription DESCRIPTION = SumDescription.named("wear-aim")
+            .takes(CutInputs.SIDE, CutInputs.LOWER, CutInputs.UPPER, SD, EXPANDED_UNCERTAINTY)
+            .gives(START, RESET, WEAR_ROOM)
+            .on("Three standard deviations and the expanded uncertainty from each limit: common practice "
+                    + "with charts of tool wear, ISO 14253-1");
 
     @Override
-    public String name() {
-        return "wear-aim";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("side", "lower", "upper", "sd", "expanded_uncertainty");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        Feature side = CutInputs.side(given);
+        Feature side = given.get(CutInputs.SIDE);
         Length lower = CutInputs.lower(given);
-        Length deviation = CutInputs.notNegative(given, "sd");
-        Length uncertainty = CutInputs.notNegative(given, "expanded_uncertainty");
+        Length deviation = given.get(SD);
+        Length uncertainty = given.get(EXPANDED_UNCERTAINTY);
         WearAim aim = given.about(
-                "sd",
+                SD,
                 "three times that and the expanded uncertainty, kept from each limit, leave no room for wear",
-                () -> WearAim.of(side, lower, CutInputs.upper(given), deviation, uncertainty));
-        return SumResult.in(given.inUnit())
-                .length("start", aim.start())
-                .length("reset", aim.reset())
-                .length("wear_room", aim.room())
+                () -> WearAim.of(side, lower, given.get(CutInputs.UPPER), deviation, uncertainty));
+        return DESCRIPTION
+                .in(given.inUnit())
+                .put(START, aim.start())
+                .put(RESET, aim.reset())
+                .put(WEAR_ROOM, aim.room())
                 .note(
                         side == Feature.BORE
                                 ? "An inside shrinks as the edge wears: start is near the upper limit."
                                 : "An outside grows as the edge wears: start is near the lower limit.")
                 .note("This counts on wear alone: look at the edge as the shop's rules say, for one that chips "
                         + "does not warn.")
-                .on("Three standard deviations and the expanded uncertainty from each limit: common practice "
-                        + "with charts of tool wear, ISO 14253-1");
+                .done();
     }
 }

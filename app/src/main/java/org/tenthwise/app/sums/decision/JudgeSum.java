@@ -3,9 +3,11 @@ package org.tenthwise.app.sums.decision;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.Conformance;
@@ -17,42 +19,59 @@ import org.tenthwise.model.verdict.Judge;
 import org.tenthwise.model.verdict.Verdict;
 
 /** A size against its limits. */
-final class JudgeSum implements Sum {
+public final class JudgeSum implements Sum {
+
+    public static final Input<Length> VALUE = Input.length("value");
+    public static final Input<Length> EXPANDED_UNCERTAINTY =
+            Input.positiveLength("expanded_uncertainty").optional();
+    public static final Input<BigDecimal> COVERAGE_FACTOR =
+            Input.positive("coverage_factor").usually("2");
+    public static final Output<String> VERDICT = Output.word("verdict", "pass", "fail", "unproven");
+    public static final Output<Length> DISTANCE = Output.length("distance");
+    public static final Output<Double> CONFORMANCE_PROBABILITY =
+            Output.figure("conformance_probability").sometimes();
+    public static final Output<Double> TEST_UNCERTAINTY_RATIO =
+            Output.figure("test_uncertainty_ratio").sometimes();
+    private static final SumDescription DESCRIPTION = SumDescription.named("judge")
+            .takes(
+                    LimitInputs.LOWER,
+                    LimitInputs.UPPER,
+                    VALUE,
+                    EXPANDED_UNCERTAINTY,
+                    COVERAGE_FACTOR,
+                    LimitInputs.GUARD_BAND)
+            .gives(VERDICT, DISTANCE, CONFORMANCE_PROBABILITY, TEST_UNCERTAINTY_RATIO)
+            .on("ISO 14253-1 and JCGM 106:2012, 8.3 (guard band); JCGM 106:2012, 7 (probability); ANSI/NCSL Z540.3 "
+                    + "(ratio)");
 
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
     private static final double USUAL_RATIO = 4;
 
     @Override
-    public String name() {
-        return "judge";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("lower", "upper", "value", "expanded_uncertainty", "coverage_factor", "guard_band");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
         Limits limits = LimitInputs.of(given);
-        Length size = given.length("value");
+        Length size = given.get(VALUE);
         Length guardBand = LimitInputs.guardBand(given, limits);
         Verdict verdict = new Judge(limits, guardBand, Optional.empty()).of(size);
         Verdict.Margin margin = verdict.margin().orElseThrow();
-        SumResult.Writing answer = SumResult.in(given.inUnit())
-                .word("verdict", verdict.standing().name().toLowerCase(Locale.ROOT))
-                .length("distance", margin.distance(), places(margin.distance(), given.inUnit()))
+        SumResult.Writing answer = DESCRIPTION
+                .in(given.inUnit())
+                .put(VERDICT, verdict.standing().name().toLowerCase(Locale.ROOT))
+                .put(DISTANCE, margin.distance(), places(margin.distance(), given.inUnit()))
                 .note(where(margin, given.inUnit()));
-        Optional<Length> expanded = given.ifGiven("expanded_uncertainty", given::positiveLength);
-        BigDecimal factor = given.ifGiven("coverage_factor", given::positive).orElse(TWO);
-        if (expanded.isEmpty() && given.has("coverage_factor")) {
+        Optional<Length> expanded = given.find(EXPANDED_UNCERTAINTY);
+        BigDecimal factor = given.find(COVERAGE_FACTOR).orElse(TWO);
+        if (expanded.isEmpty() && given.has(COVERAGE_FACTOR)) {
             answer.note("No expanded_uncertainty was given, so the coverage_factor of %s was not used."
                     .formatted(factor.toPlainString()));
         }
         expanded.ifPresent(known -> uncertain(answer, limits, size, margin, known, factor));
-        return answer.on(
-                "ISO 14253-1 and JCGM 106:2012, 8.3 (guard band); JCGM 106:2012, 7 (probability); ANSI/NCSL Z540.3 "
-                        + "(ratio)");
+        return answer.done();
     }
 
     private static void uncertain(
@@ -65,13 +84,13 @@ final class JudgeSum implements Sum {
         Length standard = expanded.dividedBy(factor);
         if (standard.signum() == 0) {
             throw new CannotAnswer(
-                    "coverage_factor",
+                    COVERAGE_FACTOR,
                     "coverage_factor is %s: it leaves nothing of the expanded_uncertainty"
                             .formatted(factor.toPlainString()));
         }
-        answer.figure("conformance_probability", Conformance.probability(limits, size, standard));
+        answer.put(CONFORMANCE_PROBABILITY, Conformance.probability(limits, size, standard));
         UncertaintyRatio.of(limits, expanded).ifPresent(ratio -> {
-            answer.figure("test_uncertainty_ratio", ratio);
+            answer.put(TEST_UNCERTAINTY_RATIO, ratio);
             if (ratio < USUAL_RATIO) {
                 answer.note("The uncertainty is more than an eighth of the tolerance: the usual ratio of 4 : 1 is not "
                         + "met.");

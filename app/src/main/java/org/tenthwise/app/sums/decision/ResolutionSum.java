@@ -1,46 +1,56 @@
 package org.tenthwise.app.sums.decision;
 
-import java.util.Set;
+import java.math.BigDecimal;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.RuleOfTen;
 import org.tenthwise.model.quantity.Length;
 
 /** Whether a division is fine enough for a tolerance. */
-final class ResolutionSum implements Sum {
+public final class ResolutionSum implements Sum {
+
+    public static final Input<Length> LOWER = Input.length("lower");
+    public static final Input<Length> UPPER = Input.length("upper");
+    public static final Input<Length> DIVISION = Input.positiveLength("division");
+    public static final Output<BigDecimal> SHARE = Output.exact("share");
+    public static final Output<Length> TENTH = Output.length("tenth");
+    public static final Output<String> VERDICT = Output.word("verdict", "fine-enough", "too-coarse");
+    private static final SumDescription DESCRIPTION = SumDescription.named("resolution")
+            .takes(LOWER, UPPER, DIVISION)
+            .gives(SHARE, TENTH, VERDICT)
+            .on("common practice, rule of ten; GB/T 3177");
 
     @Override
-    public String name() {
-        return "resolution";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("lower", "upper", "division");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        Length lower = given.length("lower");
-        Length upper = given.length("upper");
+        Length lower = given.get(LOWER);
+        Length upper = given.get(UPPER);
         if (!upper.isAbove(lower)) {
             throw new CannotAnswer(
-                    "upper",
+                    UPPER,
                     "lower is %s and upper is %s: the upper limit must be above the lower one"
-                            .formatted(given.text("lower"), given.text("upper")));
+                            .formatted(given.text(LOWER), given.text(UPPER)));
         }
-        RuleOfTen found = RuleOfTen.of(lower, upper, given.positiveLength("division"));
-        SumResult.Writing answer = SumResult.in(given.inUnit())
-                .exact("share", found.share())
-                .length("tenth", found.tenth())
-                .word("verdict", found.fineEnough() ? "fine-enough" : "too-coarse");
+        RuleOfTen found = RuleOfTen.of(lower, upper, given.get(DIVISION));
+        SumResult.Writing answer = DESCRIPTION
+                .in(given.inUnit())
+                .put(SHARE, found.share())
+                .put(TENTH, found.tenth())
+                .put(VERDICT, found.fineEnough() ? "fine-enough" : "too-coarse");
         if (!found.fineEnough()) {
             answer.note("One division is more than a tenth of the tolerance: take a finer gauge.");
         }
         return answer.note("The whole tolerance, upper less lower, is meant. The rule is about the display, not about "
                         + "the uncertainty, which is larger.")
-                .on("common practice, rule of ten; GB/T 3177");
+                .done();
     }
 }

@@ -1,57 +1,67 @@
 package org.tenthwise.app.sums.decision;
 
 import java.math.BigDecimal;
-import java.util.Set;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.GlobalRisk;
-import org.tenthwise.model.quantity.Unit;
 
 /** How often a decision is wrong over many parts of one process. */
-final class RiskSum implements Sum {
+public final class RiskSum implements Sum {
+
+    public static final Input<BigDecimal> LOWER = Input.figure("lower");
+    public static final Input<BigDecimal> UPPER = Input.figure("upper");
+    public static final Input<BigDecimal> PROCESS_MEAN = Input.figure("process_mean");
+    public static final Input<BigDecimal> PROCESS_SD = Input.positive("process_sd");
+    public static final Input<BigDecimal> STANDARD_UNCERTAINTY = Input.positive("standard_uncertainty");
+    public static final Input<BigDecimal> GUARD_BAND = Input.notNegative("guard_band");
+    public static final Output<Double> CONSUMER = Output.figure("consumer");
+    public static final Output<Double> PRODUCER = Output.figure("producer");
+    private static final SumDescription DESCRIPTION = SumDescription.named("risk")
+            .takes(LOWER, UPPER, PROCESS_MEAN, PROCESS_SD, STANDARD_UNCERTAINTY, GUARD_BAND)
+            .gives(CONSUMER, PRODUCER)
+            .on("JCGM 106:2012, 9.3 and 9.5, normal process and normal measurement");
 
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
     @Override
-    public String name() {
-        return "risk";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("lower", "upper", "process_mean", "process_sd", "standard_uncertainty", "guard_band");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     /** The figures count from the lower limit, so that a large size with a small tolerance loses nothing. */
     @Override
     public SumResult of(SumInput given) {
-        BigDecimal lower = given.figure("lower");
-        BigDecimal tolerance = given.figure("upper").subtract(lower);
+        BigDecimal lower = given.get(LOWER);
+        BigDecimal tolerance = given.get(UPPER).subtract(lower);
         if (tolerance.signum() <= 0) {
             throw new CannotAnswer(
-                    "upper",
+                    UPPER,
                     "lower is %s and upper is %s: the upper limit must be above the lower one"
-                            .formatted(given.text("lower"), given.text("upper")));
+                            .formatted(given.text(LOWER), given.text(UPPER)));
         }
-        BigDecimal guardBand = given.notNegative("guard_band");
+        BigDecimal guardBand = given.get(GUARD_BAND);
         if (guardBand.multiply(TWO).compareTo(tolerance) > 0) {
             throw new CannotAnswer(
-                    "guard_band",
+                    GUARD_BAND,
                     "guard_band is %s: it is wider than half of the tolerance, and no size would pass"
-                            .formatted(given.text("guard_band")));
+                            .formatted(given.text(GUARD_BAND)));
         }
         GlobalRisk risk = GlobalRisk.of(
                 new GlobalRisk.Zone(0, tolerance.doubleValue(), guardBand.doubleValue()),
-                given.figure("process_mean").subtract(lower).doubleValue(),
-                given.positive("process_sd").doubleValue(),
-                given.positive("standard_uncertainty").doubleValue());
-        return SumResult.in(given.unit().orElse(Unit.MILLIMETRE))
-                .figure("consumer", risk.consumer())
-                .figure("producer", risk.producer())
+                given.get(PROCESS_MEAN).subtract(lower).doubleValue(),
+                given.get(PROCESS_SD).doubleValue(),
+                given.get(STANDARD_UNCERTAINTY).doubleValue());
+        return DESCRIPTION
+                .in(given.anyUnit())
+                .put(CONSUMER, risk.consumer())
+                .put(PRODUCER, risk.producer())
                 .note("Consumer: of all parts, those outside the limits that are accepted. Producer: of all "
                         + "parts, those inside that are not.")
-                .on("JCGM 106:2012, 9.3 and 9.5, normal process and normal measurement");
+                .done();
     }
 }

@@ -1,41 +1,48 @@
 package org.tenthwise.app.sums.decision;
 
-import java.util.Set;
+import java.math.BigDecimal;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.RoundingMethod;
-import org.tenthwise.model.quantity.Unit;
 
 /** A figure against limits, as it stands and rounded first. */
-final class RoundingMethodSum implements Sum {
+public final class RoundingMethodSum implements Sum {
+
+    public static final Input<BigDecimal> VALUE = Input.figure("value");
+    public static final Input<BigDecimal> LOWER = Input.figure("lower").optional();
+    public static final Input<BigDecimal> UPPER = Input.figure("upper").optional();
+    public static final Input<BigDecimal> PLACE = Input.positive("place").optional();
+    public static final Output<String> VERDICT_ABSOLUTE = Output.word("verdict_absolute", "pass", "fail");
+    public static final Output<String> VERDICT_ROUNDED = Output.word("verdict_rounded", "pass", "fail");
+    public static final Output<BigDecimal> ROUNDED = Output.exact("rounded");
+    private static final SumDescription DESCRIPTION = SumDescription.named("rounding-method")
+            .takes(VALUE, LOWER, UPPER, PLACE)
+            .gives(VERDICT_ABSOLUTE, VERDICT_ROUNDED, ROUNDED)
+            .on("ASTM E29, absolute and rounding method, half to even");
 
     @Override
-    public String name() {
-        return "rounding-method";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("value", "lower", "upper", "place");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        RoundingMethod found = RoundingMethod.of(
-                given.figure("value"),
-                given.figureIfGiven("lower"),
-                given.figureIfGiven("upper"),
-                given.ifGiven("place", given::positive));
-        SumResult.Writing answer = SumResult.in(given.unit().orElse(Unit.MILLIMETRE))
-                .word("verdict_absolute", word(found.absolute()))
-                .word("verdict_rounded", word(found.byRounding()))
-                .exact("rounded", found.rounded());
+        RoundingMethod found =
+                RoundingMethod.of(given.get(VALUE), given.find(LOWER), given.find(UPPER), given.find(PLACE));
+        SumResult.Writing answer = DESCRIPTION
+                .in(given.anyUnit())
+                .put(VERDICT_ABSOLUTE, word(found.absolute()))
+                .put(VERDICT_ROUNDED, word(found.byRounding()))
+                .put(ROUNDED, found.rounded());
         if (found.absolute() != found.byRounding()) {
             answer.note("The two methods do not agree: the order must say which one holds. Without a word on it, the "
                     + "absolute method counts.");
         }
-        return answer.on("ASTM E29, absolute and rounding method, half to even");
+        return answer.done();
     }
 
     private static String word(boolean conforms) {

@@ -3,54 +3,65 @@ package org.tenthwise.app.sums.decision;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.uncertainty.Budget;
 import org.tenthwise.model.compute.uncertainty.Component;
-import org.tenthwise.model.quantity.Unit;
 
 /** An uncertainty from its components. */
-final class UncertaintySum implements Sum {
+public final class UncertaintySum implements Sum {
 
-    private static final int MOST_READINGS = 1_000_000;
-    private static final Set<String> OF_A_COMPONENT = Set.of("kind", "value", "n", "k", "sensitivity");
-    private static final Map<String, Function<SumInput, Component>> KINDS = Map.of(
-            "resolution", given -> Component.resolution(alone(given).notNegative("value")),
-            "rectangular", given -> Component.rectangular(alone(given).notNegative("value")),
-            "triangular", given -> Component.triangular(alone(given).notNegative("value")),
-            "normal",
-                    given -> Component.normal(
-                            without("n", given).notNegative("value"),
-                            given.ifGiven("k", given::positive).orElse(BigDecimal.ONE)),
-            "repeat", given -> Component.repeat(without("k", given).notNegative("value"), readings(given)));
-
-    @Override
-    public String name() {
-        return "uncertainty";
+    /** What is known of a component. */
+    public enum ComponentKind {
+        RESOLUTION,
+        RECTANGULAR,
+        TRIANGULAR,
+        NORMAL,
+        REPEAT
     }
 
+    private static final int MOST_READINGS = 1_000_000;
+
+    public static final Input<ComponentKind> KIND = Input.choice("kind", ComponentKind.values());
+    public static final Input<BigDecimal> VALUE = Input.notNegative("value");
+    public static final Input<Integer> N = Input.whole("n", 1, MOST_READINGS).usually("1");
+    public static final Input<BigDecimal> K = Input.positive("k").usually("1");
+    public static final Input<BigDecimal> SENSITIVITY =
+            Input.figure("sensitivity").usually("1");
+    public static final Input<List<SumInput>> COMPONENTS = Input.tables("components", KIND, VALUE, N, K, SENSITIVITY);
+    public static final Input<BigDecimal> COVERAGE_FACTOR =
+            Input.positive("coverage_factor").optional();
+    public static final Output<Double> STANDARD = Output.figure("standard");
+    public static final Output<Double> EXPANDED = Output.figure("expanded");
+    public static final Output<Double> COVERAGE_FACTOR_USED = Output.figure("coverage_factor");
+    private static final SumDescription DESCRIPTION = SumDescription.named("uncertainty")
+            .takes(COMPONENTS, COVERAGE_FACTOR)
+            .gives(STANDARD, EXPANDED, COVERAGE_FACTOR_USED)
+            .on("JCGM 100:2008 (GUM), 4.3, 5.1.2 and G; EA-4/02, S9 and S10, where rectangles outweigh the rest");
+
     @Override
-    public Set<String> keys() {
-        return Set.of("components", "coverage_factor");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        List<SumInput> tables = given.tables("components", OF_A_COMPONENT);
-        Budget budget = Budget.of(SumInput.each("components", tables, UncertaintySum::component));
-        Optional<BigDecimal> agreed = given.ifGiven("coverage_factor", given::positive);
+        List<SumInput> tables = given.get(COMPONENTS);
+        Budget budget = Budget.of(SumInput.each(COMPONENTS, tables, UncertaintySum::component));
+        Optional<BigDecimal> agreed = given.find(COVERAGE_FACTOR);
         double factor =
                 agreed.map(BigDecimal::doubleValue).orElse(budget.coverage().factor());
-        SumResult.Writing answer = SumResult.in(given.unit().orElse(Unit.MILLIMETRE))
-                .figure("standard", budget.standard())
-                .figure("expanded", budget.expandedBy(factor))
-                .figure("coverage_factor", factor);
+        SumResult.Writing answer = DESCRIPTION
+                .in(given.anyUnit())
+                .put(STANDARD, budget.standard())
+                .put(EXPANDED, budget.expandedBy(factor))
+                .put(COVERAGE_FACTOR_USED, factor);
         if (agreed.isPresent()) {
             answer.note(
                     "The coverage factor is the one given, %s; the next sentence is about the one chosen without it."
@@ -58,20 +69,19 @@ final class UncertaintySum implements Sum {
         }
         notes(answer, budget, tables);
         tables.stream()
-                .filter(table -> kind(table).equals("repeat"))
+                .filter(table -> table.get(KIND) == ComponentKind.REPEAT)
                 .map(UncertaintySum::howRepeated)
                 .distinct()
                 .forEach(answer::note);
-        if (of("resolution", tables) && of("repeat", tables)) {
+        if (of(ComponentKind.RESOLUTION, tables) && of(ComponentKind.REPEAT, tables)) {
             answer.note(
                     "Where the repeats were read from the same display, their scatter holds its resolution already: "
                             + "the larger of the two is enough.");
         }
-        if (tables.stream().anyMatch(table -> kind(table).equals("normal") && !table.has("k"))) {
+        if (tables.stream().anyMatch(table -> table.get(KIND) == ComponentKind.NORMAL && !table.has(K))) {
             answer.note("A normal component without k is taken as a standard uncertainty.");
         }
-        return answer.on(
-                "JCGM 100:2008 (GUM), 4.3, 5.1.2 and G; EA-4/02, S9 and S10, where rectangles outweigh the rest");
+        return answer.done();
     }
 
     private static void notes(SumResult.Writing answer, Budget budget, List<SumInput> tables) {
@@ -101,8 +111,17 @@ final class UncertaintySum implements Sum {
     }
 
     private static Component component(SumInput given) {
-        Component component = given.choice("kind", KINDS).apply(given);
-        return given.ifGiven("sensitivity", given::figure).map(component::times).orElse(component);
+        Component component =
+                switch (given.get(KIND)) {
+                    case RESOLUTION -> Component.resolution(alone(given).get(VALUE));
+                    case RECTANGULAR -> Component.rectangular(alone(given).get(VALUE));
+                    case TRIANGULAR -> Component.triangular(alone(given).get(VALUE));
+                    case NORMAL ->
+                        Component.normal(
+                                without(N, given).get(VALUE), given.find(K).orElse(BigDecimal.ONE));
+                    case REPEAT -> Component.repeat(without(K, given).get(VALUE), readings(given));
+                };
+        return given.find(SENSITIVITY).map(component::times).orElse(component);
     }
 
     private static String howRepeated(SumInput repeat) {
@@ -116,27 +135,23 @@ final class UncertaintySum implements Sum {
     }
 
     private static int readings(SumInput repeat) {
-        return repeat.ifGiven("n", key -> repeat.whole(key, 1, MOST_READINGS)).orElse(1);
+        return repeat.find(N).orElse(1);
     }
 
-    private static boolean of(String kind, List<SumInput> tables) {
-        return tables.stream().anyMatch(table -> kind(table).equals(kind));
-    }
-
-    private static String kind(SumInput table) {
-        return table.text("kind");
+    private static boolean of(ComponentKind kind, List<SumInput> tables) {
+        return tables.stream().anyMatch(table -> table.get(KIND) == kind);
     }
 
     private static SumInput alone(SumInput given) {
-        return without("n", without("k", given));
+        return without(N, without(K, given));
     }
 
-    private static SumInput without(String key, SumInput given) {
-        if (given.has(key)) {
+    private static SumInput without(Input<?> other, SumInput given) {
+        if (given.has(other)) {
             throw new CannotAnswer(
-                    key,
+                    other,
                     "%s %s does not go with kind %s: k belongs to normal, n to repeat"
-                            .formatted(key, given.text(key), given.text("kind")));
+                            .formatted(other, given.text(other), given.text(KIND)));
         }
         return given;
     }

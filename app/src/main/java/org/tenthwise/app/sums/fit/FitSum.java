@@ -1,41 +1,88 @@
 package org.tenthwise.app.sums.fit;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.fit.Clearance;
+import org.tenthwise.model.compute.fit.FitKind;
 import org.tenthwise.model.compute.fit.SizeAtTemperature;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
 /** The play of a plug in a bore from their sizes or from a diameter and two zones, at 20 °C and as warm as they are. */
-final class FitSum implements Sum {
+public final class FitSum implements Sum {
 
-    private static final String HOLE_ZONE = "hole_zone";
-    private static final String SHAFT_ZONE = "shaft_zone";
-    private static final String BORE = "bore";
-    private static final String PLUG = "plug";
-    private static final Set<String> BY_ZONES = Set.of(ZoneInputs.DIAMETER, HOLE_ZONE, SHAFT_ZONE);
-    private static final Set<String> BY_SIZES = Set.of("bore_greatest", "bore_least", "plug_greatest", "plug_least");
-    private static final Set<String> WARMTHS = Set.of("bore_temp", "bore_alpha", "plug_temp", "plug_alpha");
+    public static final String NAME = "fit";
+    public static final Input<BigDecimal> DIAMETER =
+            Input.positive("diameter").in(Quantity.LENGTH).optional();
+    public static final Input<String> HOLE_ZONE = Input.name("hole_zone").optional();
+    public static final Input<String> SHAFT_ZONE = Input.name("shaft_zone").optional();
+    public static final Input<Length> BORE_GREATEST =
+            Input.positiveLength("bore_greatest").optional();
+    public static final Input<Length> BORE_LEAST =
+            Input.positiveLength("bore_least").optional();
+    public static final Input<Length> PLUG_GREATEST =
+            Input.positiveLength("plug_greatest").optional();
+    public static final Input<Length> PLUG_LEAST =
+            Input.positiveLength("plug_least").optional();
+    public static final Input<BigDecimal> BORE_TEMP =
+            Input.figure("bore_temp").in(Quantity.TEMPERATURE).optional();
+    public static final Input<BigDecimal> BORE_ALPHA =
+            Input.figure("bore_alpha").in(Quantity.EXPANSION).optional();
+    public static final Input<BigDecimal> PLUG_TEMP =
+            Input.figure("plug_temp").in(Quantity.TEMPERATURE).optional();
+    public static final Input<BigDecimal> PLUG_ALPHA =
+            Input.figure("plug_alpha").in(Quantity.EXPANSION).optional();
+    public static final Output<Length> CLEARANCE_GREATEST =
+            Output.length("clearance_greatest").withSign();
+    public static final Output<Length> CLEARANCE_LEAST =
+            Output.length("clearance_least").withSign();
+    public static final Output<FitKind> KIND = Output.word("kind", FitKind.values());
+    public static final Output<Length> CLEARANCE_NOW =
+            Output.length("clearance_now").withSign().sometimes();
+    public static final Output<Length> CLEARANCE_NOW_GREATEST =
+            Output.length("clearance_now_greatest").withSign().sometimes();
+    public static final Output<Length> CLEARANCE_NOW_LEAST =
+            Output.length("clearance_now_least").withSign().sometimes();
+    public static final Output<Length> BORE_GREATEST_FOUND =
+            Output.length("bore_greatest").sometimes();
+    public static final Output<Length> BORE_LEAST_FOUND =
+            Output.length("bore_least").sometimes();
+    public static final Output<Length> PLUG_GREATEST_FOUND =
+            Output.length("plug_greatest").sometimes();
+    public static final Output<Length> PLUG_LEAST_FOUND =
+            Output.length("plug_least").sometimes();
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
+            .takes(DIAMETER, HOLE_ZONE, SHAFT_ZONE, BORE_GREATEST, BORE_LEAST, PLUG_GREATEST, PLUG_LEAST)
+            .takes(BORE_TEMP, BORE_ALPHA, PLUG_TEMP, PLUG_ALPHA)
+            .gives(
+                    CLEARANCE_GREATEST,
+                    CLEARANCE_LEAST,
+                    KIND,
+                    CLEARANCE_NOW,
+                    CLEARANCE_NOW_GREATEST,
+                    CLEARANCE_NOW_LEAST,
+                    BORE_GREATEST_FOUND,
+                    BORE_LEAST_FOUND,
+                    PLUG_GREATEST_FOUND,
+                    PLUG_LEAST_FOUND)
+            .on("ISO 286-1:2010, limits of fits", "ISO 286-1:2010, limits of fits; zones from its Tables 1 to 5");
+
+    private static final List<Input<?>> BY_ZONES = List.of(DIAMETER, HOLE_ZONE, SHAFT_ZONE);
+    private static final List<Input<?>> BY_SIZES = List.of(BORE_GREATEST, BORE_LEAST, PLUG_GREATEST, PLUG_LEAST);
 
     @Override
-    public String name() {
-        return "fit";
-    }
-
-    @Override
-    public Set<String> keys() {
-        Set<String> keys = new TreeSet<>(BY_ZONES);
-        keys.addAll(BY_SIZES);
-        keys.addAll(WARMTHS);
-        return keys;
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
@@ -54,23 +101,27 @@ final class FitSum implements Sum {
         PartSizes bore = PartSizes.of(ZoneInputs.at(given, HOLE_ZONE, diameter, true));
         PartSizes plug = PartSizes.of(ZoneInputs.at(given, SHAFT_ZONE, diameter, false));
         SumResult.Writing answer = write(given, Unit.MILLIMETRE, bore, plug);
-        return plug.write(bore.write(answer, BORE), PLUG)
-                .on("ISO 286-1:2010, limits of fits; zones from its Tables 1 to 5");
+        bore.write(answer, BORE_GREATEST_FOUND, BORE_LEAST_FOUND);
+        return plug.write(answer, PLUG_GREATEST_FOUND, PLUG_LEAST_FOUND)
+                .on(DESCRIPTION.basis().get(1));
     }
 
     private static SumResult bySizes(SumInput given) {
-        return write(given, given.inUnit(), PartSizes.of(given, BORE), PartSizes.of(given, PLUG))
-                .on("ISO 286-1:2010, limits of fits");
+        Unit unit = given.inUnit();
+        PartSizes bore = PartSizes.of(given, BORE_GREATEST, BORE_LEAST);
+        return write(given, unit, bore, PartSizes.of(given, PLUG_GREATEST, PLUG_LEAST))
+                .done();
     }
 
     private static SumResult.Writing write(SumInput given, Unit unit, PartSizes bore, PartSizes plug) {
         Clearance clearance = bore.with(plug);
-        SumResult.Writing answer = SumResult.in(unit)
-                .length("clearance_greatest", clearance.greatest())
-                .length("clearance_least", clearance.least())
-                .word("kind", clearance.kind().name().toLowerCase(Locale.ROOT));
-        Optional<SizeAtTemperature> ofBore = warmth(given, BORE);
-        Optional<SizeAtTemperature> ofPlug = warmth(given, PLUG);
+        SumResult.Writing answer = DESCRIPTION
+                .in(unit)
+                .put(CLEARANCE_GREATEST, clearance.greatest())
+                .put(CLEARANCE_LEAST, clearance.least())
+                .put(KIND, clearance.kind());
+        Optional<SizeAtTemperature> ofBore = warmth(given, BORE_TEMP, BORE_ALPHA);
+        Optional<SizeAtTemperature> ofPlug = warmth(given, PLUG_TEMP, PLUG_ALPHA);
         if (ofBore.isPresent() || ofPlug.isPresent()) {
             Clearance now = bore.at(ofBore.orElseGet(SizeAtTemperature::atReference))
                     .with(plug.at(ofPlug.orElseGet(SizeAtTemperature::atReference)));
@@ -84,9 +135,9 @@ final class FitSum implements Sum {
     }
 
     private static void writeNow(SumResult.Writing answer, Clearance clearance, Clearance now) {
-        answer.length("clearance_now", now.least())
-                .length("clearance_now_greatest", now.greatest())
-                .length("clearance_now_least", now.least())
+        answer.put(CLEARANCE_NOW, now.least())
+                .put(CLEARANCE_NOW_GREATEST, now.greatest())
+                .put(CLEARANCE_NOW_LEAST, now.least())
                 .note("clearance_now is the least the play can be at the temperatures given; a part without a "
                         + "temperature counts as at 20 °C");
         if (now.least().signum() >= 0 && clearance.least().signum() < 0) {
@@ -100,12 +151,11 @@ final class FitSum implements Sum {
     }
 
     /** A temperature and a coefficient belong together. */
-    private static Optional<SizeAtTemperature> warmth(SumInput given, String part) {
-        String temperature = part + "_temp";
-        String coefficient = part + "_alpha";
+    private static Optional<SizeAtTemperature> warmth(
+            SumInput given, Input<BigDecimal> temperature, Input<BigDecimal> coefficient) {
         if (!given.has(temperature) && !given.has(coefficient)) {
             return Optional.empty();
         }
-        return Optional.of(new SizeAtTemperature(given.figure(temperature), given.figure(coefficient)));
+        return Optional.of(new SizeAtTemperature(given.get(temperature), given.get(coefficient)));
     }
 }

@@ -1,7 +1,9 @@
 package org.tenthwise.app.sums.fit;
 
-import java.util.Set;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.zone.ToleranceZone;
@@ -10,33 +12,40 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
 /** Deviations and limits of a size with a zone behind it. */
-final class LimitsSum implements Sum {
+public final class LimitsSum implements Sum {
 
-    private static final String ZONE = "zone";
+    public static final String NAME = "limits";
+    public static final Input<String> ZONE = Input.name("zone");
+    public static final Output<Length> UPPER_DEVIATION =
+            Output.length("upper_deviation").withSign();
+    public static final Output<Length> LOWER_DEVIATION =
+            Output.length("lower_deviation").withSign();
+    public static final Output<Length> GREATEST = Output.length("greatest");
+    public static final Output<Length> LEAST = Output.length("least");
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
+            .takes(ZoneInputs.DIAMETER, ZONE)
+            .gives(UPPER_DEVIATION, LOWER_DEVIATION, GREATEST, LEAST)
+            .on("ISO 286-1:2010, Tables 1 to 5; ISO 286-2:2010");
 
     @Override
-    public String name() {
-        return "limits";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of(ZoneInputs.DIAMETER, ZONE);
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
         Length diameter = ZoneInputs.diameter(given);
         ZoneLimits zone = ZoneInputs.at(given, ZONE, diameter);
-        SumResult.Writing answer = SumResult.in(Unit.MILLIMETRE)
-                .length("upper_deviation", zone.upper())
-                .length("lower_deviation", zone.lower())
-                .length("greatest", zone.greatest())
-                .length("least", zone.least());
+        SumResult.Writing answer = DESCRIPTION
+                .in(Unit.MILLIMETRE)
+                .put(UPPER_DEVIATION, zone.upper())
+                .put(LOWER_DEVIATION, zone.lower())
+                .put(GREATEST, zone.greatest())
+                .put(LEAST, zone.least());
         if (ToleranceZone.read(given.text(ZONE)).mayBeRoundedDown(diameter)) {
             answer.note("ISO 286 lets js and JS of grades 7 to 11 be rounded down to whole micrometres: these are not, "
                     + "a drawing or its table may be");
         }
-        return answer.on("ISO 286-1:2010, Tables 1 to 5; ISO 286-2:2010");
+        return answer.done();
     }
 }

@@ -2,6 +2,8 @@ package org.tenthwise.app.sums.fit;
 
 import java.util.List;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.fit.Clearance;
@@ -16,11 +18,8 @@ record PartSizes(Length greatest, Length least) {
         return new PartSizes(zone.greatest(), zone.least());
     }
 
-    /** @param part as the keys begin: {@code bore} or {@code plug} */
-    static PartSizes of(SumInput given, String part) {
-        String greatest = part + "_greatest";
-        String least = part + "_least";
-        PartSizes sizes = new PartSizes(given.positiveLength(greatest), given.positiveLength(least));
+    static PartSizes of(SumInput given, Input<Length> greatest, Input<Length> least) {
+        PartSizes sizes = new PartSizes(given.get(greatest), given.get(least));
         if (sizes.greatest.isBelow(sizes.least)) {
             throw new CannotAnswer(
                     greatest,
@@ -39,7 +38,7 @@ record PartSizes(Length greatest, Length least) {
         return Clearance.of(List.of(greatest, least), List.of(plug.greatest, plug.least));
     }
 
-    SumResult.Writing write(SumResult.Writing answer, String part) {
-        return answer.length(part + "_greatest", greatest).length(part + "_least", least);
+    SumResult.Writing write(SumResult.Writing answer, Output<Length> most, Output<Length> fewest) {
+        return answer.put(most, greatest).put(fewest, least);
     }
 }

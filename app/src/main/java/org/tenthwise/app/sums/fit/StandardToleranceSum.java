@@ -1,8 +1,10 @@
 package org.tenthwise.app.sums.fit;
 
-import java.util.Set;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.zone.Delta;
@@ -13,18 +15,22 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
 /** How wide a grade is at a size, and what the standard builds its tables from there. */
-final class StandardToleranceSum implements Sum {
+public final class StandardToleranceSum implements Sum {
 
-    private static final String GRADE = "grade";
+    public static final Input<String> GRADE = Input.name("grade");
+    public static final Output<Length> TOLERANCE = Output.length("tolerance");
+    public static final Output<Length> STEP_OVER = Output.length("step_over");
+    public static final Output<Length> STEP_UP_TO = Output.length("step_up_to");
+    public static final Output<Length> FACTOR = Output.length("factor");
+    public static final Output<Length> DELTA = Output.length("delta").sometimes();
+    private static final SumDescription DESCRIPTION = SumDescription.named("standard-tolerance")
+            .takes(ZoneInputs.DIAMETER, GRADE)
+            .gives(TOLERANCE, STEP_OVER, STEP_UP_TO, FACTOR, DELTA)
+            .on("ISO 286-1:2010, Table 1; delta from Table 3");
 
     @Override
-    public String name() {
-        return "standard-tolerance";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of(ZoneInputs.DIAMETER, GRADE);
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
@@ -34,15 +40,16 @@ final class StandardToleranceSum implements Sum {
         Grade grade = Grade.ofNumber(name.startsWith("IT") ? name.substring(2) : name)
                 .orElseThrow(() ->
                         new CannotAnswer(GRADE, "%s is \"%s\": it is IT01, IT0 or IT1 to IT18".formatted(GRADE, name)));
-        SumResult.Writing answer = SumResult.in(Unit.MILLIMETRE)
-                .length("tolerance", given.about(GRADE, () -> StandardTolerance.of(grade, diameter)))
-                .length("step_over", StandardTolerance.stepOver(diameter))
-                .length("step_up_to", StandardTolerance.stepUpTo(diameter))
-                .length("factor", StandardToleranceFactor.at(diameter));
+        SumResult.Writing answer = DESCRIPTION
+                .in(Unit.MILLIMETRE)
+                .put(TOLERANCE, given.about(GRADE, () -> StandardTolerance.of(grade, diameter)))
+                .put(STEP_OVER, StandardTolerance.stepOver(diameter))
+                .put(STEP_UP_TO, StandardTolerance.stepUpTo(diameter))
+                .put(FACTOR, StandardToleranceFactor.at(diameter));
         if (Delta.isFor(grade)) {
-            answer.length("delta", Delta.of(grade, diameter));
+            answer.put(DELTA, Delta.of(grade, diameter));
         }
         return answer.note("factor is i of the standard, from which its table was once rounded; the table counts")
-                .on("ISO 286-1:2010, Table 1; delta from Table 3");
+                .done();
     }
 }

@@ -1,8 +1,11 @@
 package org.tenthwise.app.sums.gauge;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Set;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.comparison.FromMaster;
@@ -10,38 +13,43 @@ import org.tenthwise.model.gauge.ReadingDirection;
 import org.tenthwise.model.quantity.Length;
 
 /** A size by comparison with a master. */
-final class FromMasterSum implements Sum {
+public final class FromMasterSum implements Sum {
 
-    static final Map<String, ReadingDirection> SENSES = Map.of(
-            "1",
-            ReadingDirection.RISES_WITH_SIZE,
-            "+1",
-            ReadingDirection.RISES_WITH_SIZE,
-            "-1",
-            ReadingDirection.FALLS_WITH_SIZE);
+    private static final Map<String, ReadingDirection> SENSES = new LinkedHashMap<>();
 
-    @Override
-    public String name() {
-        return "from-master";
+    static {
+        SENSES.put("1", ReadingDirection.RISES_WITH_SIZE);
+        SENSES.put("+1", ReadingDirection.RISES_WITH_SIZE);
+        SENSES.put("-1", ReadingDirection.FALLS_WITH_SIZE);
     }
 
+    public static final Input<Length> MASTER = Input.positiveLength("master");
+    public static final Input<Length> READING = Input.length("reading");
+    public static final Input<Length> ZERO = Input.length("zero").usually("0");
+    public static final Input<ReadingDirection> SENSE = Input.choice("sense", SENSES);
+    public static final Output<Length> SIZE = Output.length("size");
+    private static final SumDescription DESCRIPTION = SumDescription.named("from-master")
+            .takes(MASTER, READING, ZERO, SENSE)
+            .gives(SIZE)
+            .on("common practice; comparison with a standard as in JCGM 100:2008, H.1");
+
     @Override
-    public Set<String> keys() {
-        return Set.of("master", "reading", "zero", "sense");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
         Length size = FromMaster.size(
-                given.positiveLength("master"),
-                given.choice("sense", SENSES),
-                given.length("reading"),
-                given.lengthIfGiven("zero").orElse(Length.ZERO));
-        SumResult.Writing answer = SumResult.in(given.inUnit()).length("size", size);
-        if (!given.has("zero")) {
+                given.get(MASTER),
+                given.get(SENSE),
+                given.get(READING),
+                given.find(ZERO).orElse(Length.ZERO));
+        SumResult.Writing answer = DESCRIPTION.in(given.inUnit()).put(SIZE, size);
+        if (!given.has(ZERO)) {
             answer.note("No zero was given: the gauge is taken to have read nought on the master.");
         }
         return answer.note("The master counts with the size on its certificate, not with its nominal one.")
-                .on("common practice; comparison with a standard as in JCGM 100:2008, H.1");
+                .done();
     }
 }

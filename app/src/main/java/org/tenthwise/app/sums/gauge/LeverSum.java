@@ -1,30 +1,37 @@
 package org.tenthwise.app.sums.gauge;
 
 import java.math.BigDecimal;
-import java.util.Set;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.comparison.LeverIndicator;
+import org.tenthwise.model.quantity.Length;
 
 /** The reading of a lever indicator that stands at an angle. */
-final class LeverSum implements Sum {
+public final class LeverSum implements Sum {
+
+    public static final Input<Length> READING = Input.length("reading");
+    public static final Input<BigDecimal> ANGLE = Input.figure("angle").in(Quantity.ANGLE);
+    public static final Output<Length> TRUE_READING = Output.length("true_reading");
+    private static final SumDescription DESCRIPTION = SumDescription.named("lever")
+            .takes(READING, ANGLE)
+            .gives(TRUE_READING)
+            .on("geometry of a lever with a ball tip, exact cosine");
 
     @Override
-    public String name() {
-        return "lever";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("reading", "angle");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        BigDecimal angle = given.figure("angle");
-        SumResult.Writing answer = SumResult.in(given.inUnit())
-                .length("true_reading", LeverIndicator.trueReading(given.length("reading"), angle));
+        BigDecimal angle = given.get(ANGLE);
+        SumResult.Writing answer =
+                DESCRIPTION.in(given.inUnit()).put(TRUE_READING, LeverIndicator.trueReading(given.get(READING), angle));
         if (LeverIndicator.isSteep(angle)) {
             answer.note("Above 30 degrees an error in the angle weighs more than the correction helps: set the lever "
                     + "flatter.");
@@ -33,6 +40,6 @@ final class LeverSum implements Sum {
             answer.note("Below 10 degrees the correction hardly matters: less than 1.6 % of the reading.");
         }
         return answer.note("For a ball tip and a lever scaled for 0 degrees; a pear-shaped tip corrects itself.")
-                .on("geometry of a lever with a ball tip, exact cosine");
+                .done();
     }
 }

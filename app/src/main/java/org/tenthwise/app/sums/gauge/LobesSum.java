@@ -1,37 +1,42 @@
 package org.tenthwise.app.sums.gauge;
 
 import java.math.BigDecimal;
-import java.util.Set;
 import java.util.stream.Collectors;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.comparison.Lobes;
-import org.tenthwise.model.quantity.Unit;
 
 /** What a gauge with two or three points sees of out-of-round work. */
-final class LobesSum implements Sum {
+public final class LobesSum implements Sum {
 
     private static final int MOST_LOBES = 1000;
+
+    public static final Input<Integer> LOBES = Input.whole("lobes", 2, MOST_LOBES);
+    public static final Input<BigDecimal> V_ANGLE = Input.figure("v_angle").in(Quantity.ANGLE);
+    public static final Output<Double> MAGNIFICATION = Output.figure("magnification");
+    private static final SumDescription DESCRIPTION = SumDescription.named("lobes")
+            .takes(LOBES, V_ANGLE)
+            .gives(MAGNIFICATION)
+            .on("Journal of the Japan Society of Precision Engineering 43 (514), 1977, p. 1167; ISO 4292");
+
     private static final BigDecimal TWO_POINTS = BigDecimal.valueOf(180);
 
     @Override
-    public String name() {
-        return "lobes";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("lobes", "v_angle");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        int number = given.whole("lobes", 2, MOST_LOBES);
-        BigDecimal angle = given.figure("v_angle");
+        int number = given.get(LOBES);
+        BigDecimal angle = given.get(V_ANGLE);
         Lobes lobes = new Lobes(angle);
-        SumResult.Writing answer =
-                SumResult.in(given.unit().orElse(Unit.MILLIMETRE)).figure("magnification", lobes.magnification(number));
+        SumResult.Writing answer = DESCRIPTION.in(given.anyUnit()).put(MAGNIFICATION, lobes.magnification(number));
         String gauge = angle.compareTo(TWO_POINTS) == 0
                 ? "Two points"
                 : "A vee of %s degrees".formatted(angle.toPlainString());
@@ -44,6 +49,6 @@ final class LobesSum implements Sum {
                     .formatted(
                             gauge, lobes.missed().stream().map(String::valueOf).collect(Collectors.joining(", "))));
         }
-        return answer.on("Journal of the Japan Society of Precision Engineering 43 (514), 1977, p. 1167; ISO 4292");
+        return answer.done();
     }
 }

@@ -1,40 +1,46 @@
 package org.tenthwise.app.sums.gauge;
 
-import java.util.Set;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.comparison.OffCentre;
 import org.tenthwise.model.quantity.Length;
 
 /** A bore gauge whose points stand on a chord. */
-final class OffCentreSum implements Sum {
+public final class OffCentreSum implements Sum {
+
+    public static final Input<Length> DIAMETER = Input.positiveLength("diameter");
+    public static final Input<Length> OFF_CENTRE = Input.length("off_centre");
+    public static final Output<Length> READS_LESS = Output.length("reads_less");
+    private static final SumDescription DESCRIPTION = SumDescription.named("off-centre")
+            .takes(DIAMETER, OFF_CENTRE)
+            .gives(READS_LESS)
+            .on("geometry of a chord; common practice");
 
     @Override
-    public String name() {
-        return "off-centre";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("diameter", "off_centre");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        Length diameter = given.positiveLength("diameter");
-        Length offCentre = given.length("off_centre");
+        Length diameter = given.get(DIAMETER);
+        Length offCentre = given.get(OFF_CENTRE);
         if (!OffCentre.touches(diameter, offCentre)) {
             throw new CannotAnswer(
-                    "off_centre",
+                    OFF_CENTRE,
                     "off_centre is %s: points that far off the middle do not touch a bore of %s"
-                            .formatted(given.text("off_centre"), given.text("diameter")));
+                            .formatted(given.text(OFF_CENTRE), given.text(DIAMETER)));
         }
-        return SumResult.in(given.inUnit())
-                .length("reads_less", OffCentre.readsLess(diameter, offCentre))
+        return DESCRIPTION
+                .in(given.inUnit())
+                .put(READS_LESS, OffCentre.readsLess(diameter, offCentre))
                 .note("Swing the gauge across the bore and take the greatest reading: there the points stand on "
                         + "the middle.")
-                .on("geometry of a chord; common practice");
+                .done();
     }
 }

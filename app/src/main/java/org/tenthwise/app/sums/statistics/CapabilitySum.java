@@ -2,10 +2,11 @@ package org.tenthwise.app.sums.statistics;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.Capability;
@@ -18,59 +19,65 @@ import org.tenthwise.model.compute.statistics.Summary;
 import org.tenthwise.model.compute.statistics.ToleranceUsed;
 
 /** What so many parts show of an index of capability, and what they do not. */
-final class CapabilitySum implements Sum {
+public final class CapabilitySum implements Sum {
+
+    public static final Input<BigDecimal> LOWER = Input.figure("lower").optional();
+    public static final Input<BigDecimal> UPPER = Input.figure("upper").optional();
+    public static final Input<BigDecimal> REQUIRED = Input.figure("required").optional();
+    public static final Output<Double> CP = Output.figure("cp").sometimes();
+    public static final Output<Double> CPK = Output.figure("cpk");
+    public static final Output<Double> CP_LOW = Output.figure("cp_low").sometimes();
+    public static final Output<Double> CP_HIGH = Output.figure("cp_high").sometimes();
+    public static final Output<Double> CPK_LOW = Output.figure("cpk_low");
+    public static final Output<Double> CPK_HIGH = Output.figure("cpk_high");
+    public static final Output<Double> ONE_SIDED_LOW = Output.figure("one_sided_low");
+    public static final Output<CapabilityVerdict> VERDICT =
+            Output.word("verdict", CapabilityVerdict.values()).sometimes();
+    private static final SumDescription DESCRIPTION = SumDescription.named("capability")
+            .takesOneOf(SampleInputs.VALUES, SampleInputs.N)
+            .takes(SampleInputs.MEAN, SampleInputs.SD, LOWER, UPPER, SampleInputs.CONFIDENCE, REQUIRED)
+            .gives(CP, CPK, CP_LOW, CP_HIGH, CPK_LOW, CPK_HIGH, ONE_SIDED_LOW, VERDICT)
+            .on("NIST/SEMATECH e-Handbook 6.1.6; Cp by chi-square, Cpk by Bissell (1990), one_sided_low by "
+                    + "non-central t "
+                    + "(Chou, Owen and Borrego 1990); ISO 22514-1 calls them Pp and Ppk until the process is "
+                    + "shown to be stable");
 
     private static final int A_BAR_NOT_A_NUMBER = 30;
-    private static final Map<CapabilityVerdict, String> WORDS = Map.of(
-            CapabilityVerdict.SUPPORTS,
-            "supports",
-            CapabilityVerdict.CONTRADICTS,
-            "contradicts",
-            CapabilityVerdict.TOO_FEW,
-            "too-few");
 
     @Override
-    public String name() {
-        return "capability";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of(SampleInputs.VALUES, "n", "mean", "sd", "lower", "upper", "confidence", "required");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
         Sample sample = SampleInputs.sample(given);
-        BigDecimal confidence = SampleInputs.confidence(given);
-        Optional<BigDecimal> required = given.figureIfGiven("required");
-        Capability index = Capability.of(sample, given.figureIfGiven("lower"), given.figureIfGiven("upper"));
+        BigDecimal confidence = given.find(SampleInputs.CONFIDENCE).orElse(SampleInputs.USUAL_CONFIDENCE);
+        Optional<BigDecimal> required = given.find(REQUIRED);
+        Capability index = Capability.of(sample, given.find(LOWER), given.find(UPPER));
         Interval ofCpk = CapabilityInterval.ofCpk(index.cpk(), sample.n(), confidence.doubleValue());
-        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given));
-        index.cp().ifPresent(cp -> answer.figure("cp", cp));
-        answer.figure("cpk", index.cpk());
+        SumResult.Writing answer = DESCRIPTION.in(given.anyUnit());
+        index.cp().ifPresent(cp -> answer.put(CP, cp));
+        answer.put(CPK, index.cpk());
         index.cp().ifPresent(cp -> {
             Interval ofCp = CapabilityInterval.ofCp(cp, sample.n(), confidence.doubleValue());
-            answer.figure("cp_low", ofCp.low()).figure("cp_high", ofCp.high());
+            answer.put(CP_LOW, ofCp.low()).put(CP_HIGH, ofCp.high());
         });
-        answer.figure("cpk_low", ofCpk.low())
-                .figure("cpk_high", ofCpk.high())
-                .figure(
-                        "one_sided_low",
+        answer.put(CPK_LOW, ofCpk.low())
+                .put(CPK_HIGH, ofCpk.high())
+                .put(
+                        ONE_SIDED_LOW,
                         CapabilityInterval.exactLowerBound(index.cpk(), sample.n(), confidence.doubleValue()));
         required.ifPresent(demand -> verdict(answer, sample.n(), ofCpk, demand, confidence));
-        cautions(answer, sample, index, given.ifGiven(SampleInputs.VALUES, given::figures));
+        cautions(answer, sample, index, given.find(SampleInputs.VALUES));
         used(answer, given);
-        return answer.on("NIST/SEMATECH e-Handbook 6.1.6; Cp by chi-square, Cpk by Bissell (1990), one_sided_low by "
-                + "non-central t "
-                + "(Chou, Owen and Borrego 1990); ISO 22514-1 calls them Pp and Ppk until the process is "
-                + "shown to be stable");
+        return answer.done();
     }
 
     private static void verdict(
             SumResult.Writing answer, int n, Interval interval, BigDecimal required, BigDecimal confidence) {
         CapabilityVerdict verdict = CapabilityVerdict.of(interval, n, required);
-        answer.word("verdict", WORDS.get(verdict));
+        answer.put(VERDICT, verdict);
         if (n < CapabilityVerdict.FEWEST_PARTS) {
             answer.note("%d parts: too few for any statement about the next ones".formatted(n));
         } else if (verdict == CapabilityVerdict.TOO_FEW) {
@@ -86,9 +93,9 @@ final class CapabilitySum implements Sum {
 
     /** What few parts do tell: how much of the tolerance the one furthest out takes. */
     private static void used(SumResult.Writing answer, SumInput given) {
-        if (given.has(SampleInputs.VALUES) && given.has("lower") && given.has("upper")) {
-            BigDecimal share = ToleranceUsed.byFurthest(
-                    given.figures(SampleInputs.VALUES), given.figure("lower"), given.figure("upper"));
+        if (given.has(SampleInputs.VALUES) && given.has(LOWER) && given.has(UPPER)) {
+            BigDecimal share =
+                    ToleranceUsed.byFurthest(given.get(SampleInputs.VALUES), given.get(LOWER), given.get(UPPER));
             answer.note("The reading furthest from the middle of the tolerance takes %s of the way to a limit"
                     .formatted(Wording.atMostPercent(share)));
         }

@@ -2,9 +2,10 @@ package org.tenthwise.app.sums.statistics;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.GaugeByRange;
@@ -13,50 +14,64 @@ import org.tenthwise.model.compute.statistics.GaugeReadings;
 import org.tenthwise.model.compute.statistics.GaugeStudy;
 
 /** How much of the spread is the gauge's. */
-final class GaugeStudySum implements Sum {
+public final class GaugeStudySum implements Sum {
 
-    private static final Map<String, Method> METHODS = Map.of("variance", Method.VARIANCE, "range", Method.RANGE);
-
-    private enum Method {
+    /** How the spread is taken apart. */
+    public enum StudyMethod {
         VARIANCE,
         RANGE
     }
 
-    @Override
-    public String name() {
-        return "gauge-study";
-    }
+    public static final Input<List<List<List<BigDecimal>>>> READINGS = Input.groups("readings");
+    public static final Input<BigDecimal> TOLERANCE =
+            Input.positive("tolerance").optional();
+    public static final Input<StudyMethod> METHOD = Input.choice("method", StudyMethod.values());
+    public static final Output<Double> REPEATABILITY = Output.figure("repeatability");
+    public static final Output<Double> REPRODUCIBILITY = Output.figure("reproducibility");
+    public static final Output<Double> GAUGE = Output.figure("gauge");
+    public static final Output<Double> PART = Output.figure("part");
+    public static final Output<Double> TOTAL = Output.figure("total");
+    public static final Output<Double> PERCENT_OF_TOTAL =
+            Output.figure("percent_of_total").sometimes();
+    public static final Output<Double> PERCENT_OF_TOLERANCE =
+            Output.figure("percent_of_tolerance").sometimes();
+    public static final Output<Double> DISTINCT = Output.figure("distinct").sometimes();
+    private static final SumDescription DESCRIPTION = SumDescription.named("gauge-study")
+            .takes(READINGS, TOLERANCE, METHOD)
+            .gives(REPEATABILITY, REPRODUCIBILITY, GAUGE, PART, TOTAL, PERCENT_OF_TOTAL, PERCENT_OF_TOLERANCE, DISTINCT)
+            .on(
+                    "Measurement Systems Analysis reference manual, 4th ed., analysis of variance; "
+                            + "interaction pooled where its probability is above 0.25; distinct = 1.41 part / gauge",
+                    "Measurement Systems Analysis reference manual, 4th ed., average and range, factors to "
+                            + "four places; distinct = 1.41 part / gauge");
 
     @Override
-    public Set<String> keys() {
-        return Set.of("readings", "tolerance", "method");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        Method method = given.choice("method", METHODS);
-        List<List<List<BigDecimal>>> groups = given.groups("readings");
-        GaugeReadings readings = given.about("readings", () -> new GaugeReadings(groups));
+        StudyMethod method = given.get(METHOD);
+        List<List<List<BigDecimal>>> groups = given.get(READINGS);
+        GaugeReadings readings = given.about(READINGS, () -> new GaugeReadings(groups));
         GaugeStudy study = given.about(
-                "readings", () -> method == Method.VARIANCE ? GaugeByVariance.of(readings) : GaugeByRange.of(readings));
-        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given))
-                .figure("repeatability", study.repeatability())
-                .figure("reproducibility", study.reproducibility())
-                .figure("gauge", study.gauge())
-                .figure("part", study.part())
-                .figure("total", study.total());
-        study.percentOfTotal().ifPresent(percent -> answer.figure("percent_of_total", percent));
-        given.ifGiven("tolerance", given::positive)
+                READINGS,
+                () -> method == StudyMethod.VARIANCE ? GaugeByVariance.of(readings) : GaugeByRange.of(readings));
+        SumResult.Writing answer = DESCRIPTION
+                .in(given.anyUnit())
+                .put(REPEATABILITY, study.repeatability())
+                .put(REPRODUCIBILITY, study.reproducibility())
+                .put(GAUGE, study.gauge())
+                .put(PART, study.part())
+                .put(TOTAL, study.total());
+        study.percentOfTotal().ifPresent(percent -> answer.put(PERCENT_OF_TOTAL, percent));
+        given.find(TOLERANCE)
                 .ifPresent(tolerance ->
-                        answer.figure("percent_of_tolerance", study.percentOfTolerance(tolerance.doubleValue())));
-        study.distinct().ifPresent(distinct -> answer.figure("distinct", distinct));
+                        answer.put(PERCENT_OF_TOLERANCE, study.percentOfTolerance(tolerance.doubleValue())));
+        study.distinct().ifPresent(distinct -> answer.put(DISTINCT, distinct));
         remarks(answer, study, readings, given);
-        return answer.on(
-                method == Method.VARIANCE
-                        ? "Measurement Systems Analysis reference manual, 4th ed., analysis of variance; "
-                                + "interaction pooled where its probability is above 0.25; distinct = 1.41 part / gauge"
-                        : "Measurement Systems Analysis reference manual, 4th ed., average and range, factors to "
-                                + "four places; distinct = 1.41 part / gauge");
+        return answer.on(DESCRIPTION.basis().get(method == StudyMethod.VARIANCE ? 0 : 1));
     }
 
     private static void remarks(SumResult.Writing answer, GaugeStudy study, GaugeReadings readings, SumInput given) {
@@ -77,7 +92,7 @@ final class GaugeStudySum implements Sum {
         } else if (study.gauge() == 0) {
             answer.note(
                     "No repeat differs: the gauge is too coarse to show its own spread, and distinct has no number");
-        } else if (given.has("tolerance")) {
+        } else if (given.has(TOLERANCE)) {
             answer.note("Common practice calls a gauge that takes up to 10 % of the tolerance good, "
                     + "up to 30 % usable where the part allows it, and more not usable");
         } else {

@@ -2,40 +2,48 @@ package org.tenthwise.app.sums.statistics;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Set;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.Grubbs;
 
 /** Whether the reading furthest out is a misread. */
-final class OutlierSum implements Sum {
+public final class OutlierSum implements Sum {
+
+    public static final Input<Integer> SIDES = Input.whole("sides", 1, 2);
+    public static final Input<BigDecimal> ALPHA = SampleInputs.share("alpha").usually("0.05");
+    public static final Output<Double> G = Output.figure("g");
+    public static final Output<Double> CRITICAL = Output.figure("critical");
+    public static final Output<Integer> INDEX = Output.whole("index");
+    public static final Output<String> OUTLYING = Output.word("outlying", "true", "false");
+    private static final SumDescription DESCRIPTION = SumDescription.named("outlier")
+            .takes(SampleInputs.VALUES, SIDES, ALPHA)
+            .gives(G, CRITICAL, INDEX, OUTLYING)
+            .on("Grubbs (1969); NIST/SEMATECH e-Handbook 1.3.5.17.1; ASTM E178");
 
     private static final BigDecimal USUAL_ALPHA = new BigDecimal("0.05");
     private static final int BLUNT = 5;
 
     @Override
-    public String name() {
-        return "outlier";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of(SampleInputs.VALUES, "sides", "alpha");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        List<BigDecimal> values = given.figures(SampleInputs.VALUES);
-        BigDecimal alpha =
-                given.ifGiven("alpha", key -> SampleInputs.share(given, key)).orElse(USUAL_ALPHA);
-        int sides = given.whole("sides", 1, 2);
+        List<BigDecimal> values = given.get(SampleInputs.VALUES);
+        BigDecimal alpha = given.find(ALPHA).orElse(USUAL_ALPHA);
+        int sides = given.get(SIDES);
         Grubbs test = given.about(SampleInputs.VALUES, () -> Grubbs.of(values, sides, alpha.doubleValue()));
-        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given))
-                .figure("g", test.g())
-                .figure("critical", test.critical())
-                .whole("index", test.place())
-                .word("outlying", Boolean.toString(test.outlying()))
+        SumResult.Writing answer = DESCRIPTION
+                .in(given.anyUnit())
+                .put(G, test.g())
+                .put(CRITICAL, test.critical())
+                .put(INDEX, test.place())
+                .put(OUTLYING, Boolean.toString(test.outlying()))
                 .note("index counts from 1: reading %d is %s"
                         .formatted(test.place(), values.get(test.place() - 1).toPlainString()));
         if (sides == 1) {
@@ -52,6 +60,6 @@ final class OutlierSum implements Sum {
                                     .formatted(values.size())
                             + "read again and take the median");
         }
-        return answer.on("Grubbs (1969); NIST/SEMATECH e-Handbook 1.3.5.17.1; ASTM E178");
+        return answer.done();
     }
 }

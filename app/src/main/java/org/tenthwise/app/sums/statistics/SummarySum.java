@@ -1,35 +1,42 @@
 package org.tenthwise.app.sums.statistics;
 
-import java.util.Set;
+import java.math.BigDecimal;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.Summary;
 
 /** A series of readings in a few figures. */
-final class SummarySum implements Sum {
+public final class SummarySum implements Sum {
+
+    public static final Output<Integer> N = Output.whole("n");
+    public static final Output<BigDecimal> MEAN = Output.full("mean");
+    public static final Output<BigDecimal> SD = Output.full("sd").sometimes();
+    public static final Output<BigDecimal> LEAST = Output.full("least");
+    public static final Output<BigDecimal> GREATEST = Output.full("greatest");
+    public static final Output<BigDecimal> RANGE = Output.full("range");
+    public static final Output<BigDecimal> AUTOCORRELATION =
+            Output.full("autocorrelation").sometimes();
+    private static final SumDescription DESCRIPTION = SumDescription.named("summary")
+            .takes(SampleInputs.VALUES)
+            .gives(N, MEAN, SD, LEAST, GREATEST, RANGE, AUTOCORRELATION)
+            .on("NIST/SEMATECH e-Handbook 1.3.5.1, 1.3.5.6 and 1.3.5.12; sd with n - 1; exact decimal sums");
 
     @Override
-    public String name() {
-        return "summary";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of(SampleInputs.VALUES);
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        Summary summary = Summary.of(given.figures(SampleInputs.VALUES));
-        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given))
-                .whole("n", summary.n())
-                .exact("mean", Wording.full(summary.mean()));
-        summary.sd().ifPresent(sd -> answer.exact("sd", Wording.full(sd)));
-        answer.exact("least", Wording.full(summary.least()))
-                .exact("greatest", Wording.full(summary.greatest()))
-                .exact("range", Wording.full(summary.range()));
-        summary.autocorrelation().ifPresent(lag -> answer.exact("autocorrelation", Wording.full(lag)));
+        Summary summary = Summary.of(given.get(SampleInputs.VALUES));
+        SumResult.Writing answer =
+                DESCRIPTION.in(given.anyUnit()).put(N, summary.n()).put(MEAN, summary.mean());
+        summary.sd().ifPresent(sd -> answer.put(SD, sd));
+        answer.put(LEAST, summary.least()).put(GREATEST, summary.greatest()).put(RANGE, summary.range());
+        summary.autocorrelation().ifPresent(lag -> answer.put(AUTOCORRELATION, lag));
         if (summary.n() == 1) {
             answer.note("One reading has no spread: sd and autocorrelation need two or more");
         } else if (summary.range().signum() == 0) {
@@ -42,6 +49,6 @@ final class SummarySum implements Sum {
                     "Only %d different values in %d readings: the gauge is too coarse, and sd is mostly its rounding"
                             .formatted(summary.different(), summary.n()));
         }
-        return answer.on("NIST/SEMATECH e-Handbook 1.3.5.1, 1.3.5.6 and 1.3.5.12; sd with n - 1; exact decimal sums");
+        return answer.done();
     }
 }

@@ -2,52 +2,64 @@ package org.tenthwise.app.sums.statistics;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Set;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.Sample;
 import org.tenthwise.model.compute.statistics.ToleranceFactor;
 
 /** Between what sizes a stated share of all parts lies. */
-final class ToleranceIntervalSum implements Sum {
+public final class ToleranceIntervalSum implements Sum {
+
+    public static final Input<BigDecimal> COVER = SampleInputs.share("cover");
+    public static final Input<BigDecimal> CONFIDENCE = SampleInputs.share("confidence");
+    public static final Input<Integer> SIDES = Input.whole("sides", 1, 2);
+    public static final Output<Double> K = Output.figure("k");
+    public static final Output<Double> LOW = Output.figure("low").sometimes();
+    public static final Output<Double> HIGH = Output.figure("high").sometimes();
+    private static final SumDescription DESCRIPTION = SumDescription.named("tolerance-interval")
+            .takesOneOf(SampleInputs.VALUES, SampleInputs.N)
+            .takes(SampleInputs.MEAN, SampleInputs.SD, COVER, CONFIDENCE, SIDES)
+            .gives(K, LOW, HIGH)
+            .on(
+                    "Exact, by an integral over mean and spread; ISO 16269-6:2014, Annex F",
+                    "Exact, by non-central t; ISO 16269-6:2014");
 
     private static final int FEW = 10;
 
     @Override
-    public String name() {
-        return "tolerance-interval";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of(SampleInputs.VALUES, "n", "mean", "sd", "cover", "confidence", "sides");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        BigDecimal cover = SampleInputs.share(given, "cover");
-        BigDecimal confidence = SampleInputs.share(given, SampleInputs.CONFIDENCE);
-        int sides = given.whole("sides", 1, 2);
-        boolean factorOnly = !given.has(SampleInputs.VALUES) && !given.has("mean") && !given.has("sd");
+        BigDecimal cover = given.get(COVER);
+        BigDecimal confidence = given.get(CONFIDENCE);
+        int sides = given.get(SIDES);
+        boolean factorOnly =
+                !given.has(SampleInputs.VALUES) && !given.has(SampleInputs.MEAN) && !given.has(SampleInputs.SD);
         if (factorOnly && !given.has(SampleInputs.N)) {
             throw new CannotAnswer(
                     SampleInputs.VALUES,
                     "values is missing: give the readings, or n, mean and sd, or n alone for the factor");
         }
         int n = factorOnly
-                ? given.whole("n", 2, SampleInputs.MOST_PARTS)
+                ? given.get(SampleInputs.N)
                 : SampleInputs.sample(given).n();
         double k = sides == 2
                 ? ToleranceFactor.bothSides(n, cover.doubleValue(), confidence.doubleValue())
                 : ToleranceFactor.oneSide(n, cover.doubleValue(), confidence.doubleValue());
-        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given)).figure("k", k);
+        SumResult.Writing answer = DESCRIPTION.in(given.anyUnit()).put(K, k);
         if (!factorOnly) {
             Sample sample = SampleInputs.sample(given);
             BigDecimal reach = new BigDecimal(k).multiply(sample.sd());
-            answer.figure("low", sample.mean().subtract(reach).doubleValue())
-                    .figure("high", sample.mean().add(reach).doubleValue());
+            answer.put(LOW, sample.mean().subtract(reach).doubleValue())
+                    .put(HIGH, sample.mean().add(reach).doubleValue());
         }
         if (sides == 1) {
             answer.note(
@@ -61,10 +73,7 @@ final class ToleranceIntervalSum implements Sum {
             answer.note("%d parts: the interval is wide because so few say little, and it holds for normal spread only"
                     .formatted(n));
         }
-        return answer.on(
-                sides == 2
-                        ? "Exact, by an integral over mean and spread; ISO 16269-6:2014, Annex F"
-                        : "Exact, by non-central t; ISO 16269-6:2014");
+        return answer.on(DESCRIPTION.basis().get(sides == 2 ? 0 : 1));
     }
 
     /** How far off the factor is that many tables print. */

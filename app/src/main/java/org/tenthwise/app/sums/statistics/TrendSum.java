@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collections;
 import java.util.List;
-import java.util.Set;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.statistics.DriftPower;
@@ -15,7 +17,53 @@ import org.tenthwise.model.compute.statistics.Summary;
 import org.tenthwise.model.compute.statistics.Trend;
 
 /** Which way the readings go, and when they meet a limit. */
-final class TrendSum implements Sum {
+public final class TrendSum implements Sum {
+
+    public static final Input<List<BigDecimal>> X = Input.figures("x");
+    public static final Input<List<BigDecimal>> Y = Input.figures("y");
+    public static final Input<BigDecimal> LIMIT = Input.figure("limit").optional();
+    public static final Output<BigDecimal> SLOPE = Output.full("slope");
+    public static final Output<BigDecimal> INTERCEPT = Output.full("intercept");
+    public static final Output<Double> SLOPE_LOW = Output.figure("slope_low").sometimes();
+    public static final Output<Double> SLOPE_HIGH = Output.figure("slope_high").sometimes();
+    public static final Output<BigDecimal> RESIDUAL_SD =
+            Output.full("residual_sd").sometimes();
+    public static final Output<BigDecimal> SLOPE_SD = Output.full("slope_sd").sometimes();
+    public static final Output<BigDecimal> INTERCEPT_SD =
+            Output.full("intercept_sd").sometimes();
+    public static final Output<BigDecimal> DETERMINATION =
+            Output.full("determination").sometimes();
+    public static final Output<Double> G = Output.figure("g").sometimes();
+    public static final Output<String> PREDICTION =
+            Output.word("prediction", "none").sometimes();
+    public static final Output<Double> REACHED_AT = Output.figure("reached_at").sometimes();
+    public static final Output<Double> REACHED_LOW =
+            Output.figure("reached_low").sometimes();
+    public static final Output<Double> REACHED_HIGH =
+            Output.figure("reached_high").sometimes();
+    public static final Output<Double> SINGLE_LOW = Output.figure("single_low").sometimes();
+    public static final Output<Double> SINGLE_HIGH =
+            Output.figure("single_high").sometimes();
+    private static final SumDescription DESCRIPTION = SumDescription.named("trend")
+            .takes(X, Y, LIMIT, SampleInputs.CONFIDENCE)
+            .gives(
+                    SLOPE,
+                    INTERCEPT,
+                    SLOPE_LOW,
+                    SLOPE_HIGH,
+                    RESIDUAL_SD,
+                    SLOPE_SD,
+                    INTERCEPT_SD,
+                    DETERMINATION,
+                    G,
+                    PREDICTION,
+                    REACHED_AT,
+                    REACHED_LOW,
+                    REACHED_HIGH,
+                    SINGLE_LOW,
+                    SINGLE_HIGH)
+            .on("NIST/SEMATECH e-Handbook 4.1.4.1; Natrella, NBS Handbook 91, 5-3 and 5-4; interval of x at the "
+                    + "limit by Fieller (1954)");
 
     /** The drift a shop would want to hear of: three standard deviations over the run. */
     private static final double DRIFT = 3;
@@ -23,33 +71,27 @@ final class TrendSum implements Sum {
     private static final int SHORT_SERIES = 20;
 
     @Override
-    public String name() {
-        return "trend";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("x", "y", "limit", "confidence");
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        List<BigDecimal> x = given.figures("x");
-        BigDecimal confidence = SampleInputs.confidence(given);
-        List<BigDecimal> y = given.figures("y");
-        Trend trend = given.about("x", () -> Trend.of(x, y));
-        SumResult.Writing answer = SumResult.in(SampleInputs.unit(given))
-                .exact("slope", Wording.full(trend.slope()))
-                .exact("intercept", Wording.full(trend.intercept()));
-        trend.slopeInterval(confidence.doubleValue()).ifPresent(interval -> answer.figure("slope_low", interval.low())
-                .figure("slope_high", interval.high()));
+        List<BigDecimal> x = given.get(X);
+        BigDecimal confidence = given.find(SampleInputs.CONFIDENCE).orElse(SampleInputs.USUAL_CONFIDENCE);
+        List<BigDecimal> y = given.get(Y);
+        Trend trend = given.about(X, () -> Trend.of(x, y));
+        SumResult.Writing answer =
+                DESCRIPTION.in(given.anyUnit()).put(SLOPE, trend.slope()).put(INTERCEPT, trend.intercept());
+        trend.slopeInterval(confidence.doubleValue())
+                .ifPresent(interval -> answer.put(SLOPE_LOW, interval.low()).put(SLOPE_HIGH, interval.high()));
         trend.scatter().ifPresent(scatter -> {
-            answer.exact("residual_sd", Wording.full(scatter.residualSd()))
-                    .exact("slope_sd", Wording.full(scatter.slopeSd()))
-                    .exact("intercept_sd", Wording.full(scatter.interceptSd()));
-            scatter.determination().ifPresent(share -> answer.exact("determination", Wording.full(share)));
+            answer.put(RESIDUAL_SD, scatter.residualSd())
+                    .put(SLOPE_SD, scatter.slopeSd())
+                    .put(INTERCEPT_SD, scatter.interceptSd());
+            scatter.determination().ifPresent(share -> answer.put(DETERMINATION, share));
         });
-        given.figureIfGiven("limit")
+        given.find(LIMIT)
                 .ifPresent(limit -> predict(answer, x, trend, LimitReached.of(trend, limit, confidence.doubleValue())));
         if (Summary.of(y).range().signum() == 0) {
             answer.note("Every y is the same: no drift the gauge could show");
@@ -60,15 +102,13 @@ final class TrendSum implements Sum {
             answer.note("Fewer than five different values of y: the gauge is too coarse for the drift, and the scatter "
                     + "is mostly its rounding");
         }
-        return answer.on(
-                "NIST/SEMATECH e-Handbook 4.1.4.1; Natrella, NBS Handbook 91, 5-3 and 5-4; interval of x at the "
-                        + "limit by Fieller (1954)");
+        return answer.done();
     }
 
     private static void predict(SumResult.Writing answer, List<BigDecimal> x, Trend trend, LimitReached reached) {
-        reached.g().ifPresent(g -> answer.figure("g", g));
+        reached.g().ifPresent(g -> answer.put(G, g));
         if (reached.prediction().isEmpty()) {
-            answer.word("prediction", "none")
+            answer.put(PREDICTION, "none")
                     .note(
                             trend.n() < 3
                                     ? "Two points always lie on a line: nothing can be said of when the limit is "
@@ -80,11 +120,11 @@ final class TrendSum implements Sum {
             return;
         }
         LimitReached.Prediction prediction = reached.prediction().get();
-        answer.figure("reached_at", prediction.at().doubleValue())
-                .figure("reached_low", prediction.low().doubleValue())
-                .figure("reached_high", prediction.high().doubleValue())
-                .figure("single_low", prediction.singleLow().doubleValue())
-                .figure("single_high", prediction.singleHigh().doubleValue());
+        answer.put(REACHED_AT, prediction.at().doubleValue())
+                .put(REACHED_LOW, prediction.low().doubleValue())
+                .put(REACHED_HIGH, prediction.high().doubleValue())
+                .put(SINGLE_LOW, prediction.singleLow().doubleValue())
+                .put(SINGLE_HIGH, prediction.singleHigh().doubleValue());
         BigDecimal last = Collections.max(x);
         BigDecimal length = last.subtract(Collections.min(x));
         if (prediction.at().compareTo(Collections.min(x)) < 0) {

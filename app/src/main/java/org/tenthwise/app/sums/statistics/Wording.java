@@ -7,15 +7,9 @@ import java.math.RoundingMode;
 /** How figures are written in answers and in the sentences beside them. */
 final class Wording {
 
-    private static final int LEAST_PLACES = 8;
     private static final MathContext SHORT = new MathContext(3, RoundingMode.HALF_EVEN);
 
     private Wording() {}
-
-    /** All figures an exact sum has, to eight places or more. */
-    static BigDecimal full(BigDecimal figure) {
-        return figure.setScale(Math.max(LEAST_PLACES, figure.scale()), RoundingMode.UNNECESSARY);
-    }
 
     /** Three figures, for a sentence. */
     static String about(double figure) {

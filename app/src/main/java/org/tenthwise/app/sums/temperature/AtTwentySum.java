@@ -2,8 +2,11 @@ package org.tenthwise.app.sums.temperature;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import java.util.Set;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.temperature.AtTwenty;
@@ -14,10 +17,27 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
 /** <em>at-20c</em>: the size at 20 °C of a part that was read away from it. */
-final class AtTwentySum implements Sum {
+public final class AtTwentySum implements Sum {
 
-    private static final String U_TEMP = "u_temp";
-    private static final String U_ALPHA = "u_alpha";
+    public static final String NAME = "at-20c";
+    public static final Input<Length> READING = Input.length("reading");
+    public static final Input<Celsius> PART_TEMP = TemperatureInputs.temperature("part_temp");
+    public static final Input<Expansion> PART_ALPHA = TemperatureInputs.expansion("part_alpha");
+    public static final Input<Celsius> GAUGE_TEMP = TemperatureInputs.temperature("gauge_temp");
+    public static final Input<Expansion> GAUGE_ALPHA = TemperatureInputs.expansion("gauge_alpha");
+    public static final Input<BigDecimal> U_TEMP =
+            Input.notNegative("u_temp").in(Quantity.TEMPERATURE).optional();
+    public static final Input<BigDecimal> U_ALPHA =
+            Input.notNegative("u_alpha").in(Quantity.EXPANSION).optional();
+    public static final Output<Length> SIZE = Output.length("size");
+    public static final Output<Length> CORRECTION = Output.length("correction").withSign();
+    public static final Output<Length> U = Output.length("u").sometimes();
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
+            .takes(READING, PART_TEMP, PART_ALPHA, GAUGE_TEMP, GAUGE_ALPHA, U_TEMP, U_ALPHA)
+            .gives(SIZE, CORRECTION, U)
+            .on("ISO 1 (20 °C); JCGM 100:2008, H.1, solved for the part: L20 = m·[1 + αg(tg − 20)] / [1 + αp(tp − "
+                    + "20)]");
+
     /**
      * A picometre, and a hundredth of a millionth of a thousandth of an inch: an uncertainty is small beside its size.
      */
@@ -26,33 +46,24 @@ final class AtTwentySum implements Sum {
     private static final int PLACES_IN_INCHES = 11;
 
     @Override
-    public String name() {
-        return "at-20c";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of("reading", "part_temp", "part_alpha", "gauge_temp", "gauge_alpha", U_TEMP, U_ALPHA);
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
-        Length read = given.length("reading");
-        Expansion part = TemperatureInputs.expansion(given, "part_alpha");
-        Celsius partAt = TemperatureInputs.temperature(given, "part_temp");
-        AtTwenty sum = new AtTwenty(
-                part,
-                partAt,
-                TemperatureInputs.expansion(given, "gauge_alpha"),
-                TemperatureInputs.temperature(given, "gauge_temp"));
+        Length read = given.get(READING);
+        Expansion part = given.get(PART_ALPHA);
+        Celsius partAt = given.get(PART_TEMP);
+        AtTwenty sum = new AtTwenty(part, partAt, given.get(GAUGE_ALPHA), given.get(GAUGE_TEMP));
         Length correction = sum.correction(read);
         SumResult.Writing answer =
-                SumResult.in(given.inUnit()).length("size", sum.size(read)).length("correction", correction);
-        Optional<BigDecimal> ofTemperature = given.ifGiven(U_TEMP, given::notNegative);
-        Optional<BigDecimal> ofExpansion = given.ifGiven(U_ALPHA, given::notNegative);
+                DESCRIPTION.in(given.inUnit()).put(SIZE, sum.size(read)).put(CORRECTION, correction);
+        Optional<BigDecimal> ofTemperature = given.find(U_TEMP);
+        Optional<BigDecimal> ofExpansion = given.find(U_ALPHA);
         if (ofTemperature.isPresent() || ofExpansion.isPresent()) {
-            answer.length(
-                    "u",
+            answer.put(
+                    U,
                     CorrectionUncertainty.of(
                             read,
                             part,
@@ -66,8 +77,6 @@ final class AtTwentySum implements Sum {
         if (correction.signum() == 0) {
             answer.note("Part and gauge have grown by the same: there is nothing to correct.");
         }
-        return answer.on(
-                "ISO 1 (20 °C); JCGM 100:2008, H.1, solved for the part: L20 = m·[1 + αg(tg − 20)] / [1 + αp(tp − "
-                        + "20)]");
+        return answer.done();
     }
 }

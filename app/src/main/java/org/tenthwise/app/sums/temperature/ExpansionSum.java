@@ -1,11 +1,16 @@
 package org.tenthwise.app.sums.temperature;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.checklists.materials.Material;
@@ -13,42 +18,43 @@ import org.tenthwise.checklists.materials.Materials;
 import org.tenthwise.model.quantity.Unit;
 
 /** <em>expansion</em>: how much a material grows, from the table of materials. */
-final class ExpansionSum implements Sum {
+public final class ExpansionSum implements Sum {
 
-    private static final String MATERIAL = "material";
-    private static final String CONDITION = "condition";
+    public static final Input<String> MATERIAL = Input.name("material");
+    public static final Input<String> CONDITION = Input.name("condition").optional();
+    public static final Output<BigDecimal> ALPHA = Output.exact("alpha").in(Quantity.EXPANSION);
+    public static final Output<String> CONDITION_FOUND = Output.word("condition");
+    public static final Output<BigDecimal> LEAST = Output.exact("least").in(Quantity.EXPANSION);
+    public static final Output<BigDecimal> GREATEST = Output.exact("greatest").in(Quantity.EXPANSION);
+    public static final Output<String> BETWEEN = Output.word("between");
+    private static final SumDescription DESCRIPTION = SumDescription.named("expansion")
+            .takes(MATERIAL, CONDITION)
+            .gives(ALPHA, CONDITION_FOUND, LEAST, GREATEST, BETWEEN)
+            .on("The source that the table names with each material");
 
-    private final Materials materials;
-
-    ExpansionSum(Materials materials) {
-        this.materials = materials;
-    }
+    private final Materials materials = Materials.known();
 
     @Override
-    public String name() {
-        return "expansion";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of(MATERIAL, CONDITION);
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
         Material material = material(given);
-        return SumResult.in(Unit.MILLIMETRE)
-                .exact("alpha", material.expansion().millionths())
-                .word(CONDITION, material.condition())
-                .exact("least", material.least().millionths())
-                .exact("greatest", material.greatest().millionths())
-                .word("between", material.between())
+        return DESCRIPTION
+                .in(Unit.MILLIMETRE)
+                .put(ALPHA, material.expansion().millionths())
+                .put(CONDITION_FOUND, material.condition())
+                .put(LEAST, material.least().millionths())
+                .put(GREATEST, material.greatest().millionths())
+                .put(BETWEEN, material.between())
                 .note("In 1e-6 per °C. Melts of one designation differ by about a tenth: least and greatest say so.")
                 .on(material.source());
     }
 
     private Material material(SumInput given) {
-        String designation = given.text(MATERIAL);
+        String designation = given.get(MATERIAL);
         List<Material> alike = materials.ofDesignation(designation);
         if (alike.isEmpty()) {
             throw new CannotAnswer(
@@ -69,7 +75,7 @@ final class ExpansionSum implements Sum {
             }
             return alike.get(0);
         }
-        String condition = given.text(CONDITION);
+        String condition = given.get(CONDITION);
         return alike.stream()
                 .filter(material -> material.condition().equals(condition))
                 .findFirst()

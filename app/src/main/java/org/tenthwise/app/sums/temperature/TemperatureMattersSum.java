@@ -3,58 +3,60 @@ package org.tenthwise.app.sums.temperature;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Set;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.temperature.WorstCorrection;
+import org.tenthwise.model.quantity.Celsius;
+import org.tenthwise.model.quantity.Expansion;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.TemperatureRange;
 
 /** <em>temperature-matters</em>: whether the largest correction a shop can need is felt by a tolerance. */
-final class TemperatureMattersSum implements Sum {
+public final class TemperatureMattersSum implements Sum {
 
-    private static final String PART_LEAST = "part_least";
-    private static final String PART_GREATEST = "part_greatest";
-    private static final String GAUGE_LEAST = "gauge_least";
-    private static final String GAUGE_GREATEST = "gauge_greatest";
+    public static final Input<Length> SIZE = Input.positiveLength("size");
+    public static final Input<Length> TOLERANCE = Input.positiveLength("tolerance");
+    public static final Input<Expansion> PART_ALPHA = TemperatureInputs.expansion("part_alpha");
+    public static final Input<Expansion> GAUGE_ALPHA = TemperatureInputs.expansion("gauge_alpha");
+    public static final Input<Celsius> PART_LEAST = TemperatureInputs.temperature("part_least");
+    public static final Input<Celsius> PART_GREATEST = TemperatureInputs.temperature("part_greatest");
+    public static final Input<Celsius> GAUGE_LEAST =
+            TemperatureInputs.temperature("gauge_least").optional();
+    public static final Input<Celsius> GAUGE_GREATEST =
+            TemperatureInputs.temperature("gauge_greatest").optional();
+    public static final Output<Length> WORST = Output.length("worst");
+    public static final Output<BigDecimal> SHARE = Output.exact("share");
+    public static final Output<String> MATTERS = Output.word("matters", "yes", "no");
+    private static final SumDescription DESCRIPTION = SumDescription.named("temperature-matters")
+            .takes(SIZE, TOLERANCE, PART_ALPHA, GAUGE_ALPHA, PART_LEAST, PART_GREATEST, GAUGE_LEAST, GAUGE_GREATEST)
+            .gives(WORST, SHARE, MATTERS)
+            .on("JCGM 100:2008, H.1, at the corners of both ranges; the twentieth is common practice");
+
     private static final MathContext FIGURES = new MathContext(12, RoundingMode.HALF_EVEN);
 
     @Override
-    public String name() {
-        return "temperature-matters";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return Set.of(
-                "size",
-                "tolerance",
-                "part_alpha",
-                "gauge_alpha",
-                PART_LEAST,
-                PART_GREATEST,
-                GAUGE_LEAST,
-                GAUGE_GREATEST);
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
         TemperatureRange part = TemperatureInputs.range(given, PART_LEAST, PART_GREATEST);
-        Length tolerance = given.positiveLength("tolerance");
+        Length tolerance = given.get(TOLERANCE);
         WorstCorrection worst = WorstCorrection.of(
-                given.positiveLength("size"),
-                TemperatureInputs.expansion(given, "part_alpha"),
-                part,
-                TemperatureInputs.expansion(given, "gauge_alpha"),
-                gauge(given, part));
+                given.get(SIZE), given.get(PART_ALPHA), part, given.get(GAUGE_ALPHA), gauge(given, part));
         boolean matters = worst.mattersIn(tolerance);
         BigDecimal share = worst.shareOf(tolerance).round(FIGURES);
-        SumResult.Writing answer = SumResult.in(given.inUnit())
-                .length("worst", worst.worst())
-                .exact("share", share.signum() == 0 ? BigDecimal.ZERO : share)
-                .word("matters", matters ? "yes" : "no")
+        SumResult.Writing answer = DESCRIPTION
+                .in(given.inUnit())
+                .put(WORST, worst.worst())
+                .put(SHARE, share.signum() == 0 ? BigDecimal.ZERO : share)
+                .put(MATTERS, matters ? "yes" : "no")
                 .note(
                         matters
                                 ? "Read the temperature of the part and of the gauge and correct: the shop can "
@@ -65,13 +67,13 @@ final class TemperatureMattersSum implements Sum {
             answer.note(
                     "Nothing is said of the gauge: it was taken to be anywhere in the range of the part, by itself.");
         }
-        return answer.on("JCGM 100:2008, H.1, at the corners of both ranges; the twentieth is common practice");
+        return answer.done();
     }
 
     /** That of the part where nothing else is said of the gauge. */
     private static TemperatureRange gauge(SumInput given, TemperatureRange part) {
         if (given.has(GAUGE_LEAST) != given.has(GAUGE_GREATEST)) {
-            String there = given.has(GAUGE_LEAST) ? GAUGE_LEAST : GAUGE_GREATEST;
+            Input<Celsius> there = given.has(GAUGE_LEAST) ? GAUGE_LEAST : GAUGE_GREATEST;
             throw new CannotAnswer(
                     there, "%s stands alone: give %s and %s, or neither".formatted(there, GAUGE_LEAST, GAUGE_GREATEST));
         }

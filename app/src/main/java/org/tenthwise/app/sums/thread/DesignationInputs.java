@@ -1,15 +1,19 @@
 package org.tenthwise.app.sums.thread;
 
-import java.util.Arrays;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collector;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Quantity;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.model.compute.thread.limits.ThreadLimits;
 import org.tenthwise.model.quantity.Length;
@@ -21,89 +25,100 @@ import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.thread.ThreadSide;
 
 /** The thread that is asked about: by its designation in one piece, or by form, diameter, pitch and class. */
-final class DesignationInputs {
-
-    static final Set<String> KEYS =
-            Set.of("form", "diameter", "pitch", "tpi", "class", "side", "series", "starts", "designation");
+public final class DesignationInputs {
 
     private static final Length FINEST = Length.of("0.01", Unit.MILLIMETRE);
     private static final int MOST_STARTS = 60;
-    static final Map<String, ThreadForm> FORMS = Arrays.stream(ThreadForm.values())
-            .collect(Collectors.toUnmodifiableMap(ThreadForm::key, Function.identity()));
-    private static final Map<String, ThreadSide> SIDES = Arrays.stream(ThreadSide.values())
-            .collect(Collectors.toUnmodifiableMap(ThreadSide::key, Function.identity()));
-    private static final List<String> IN_A_DESIGNATION =
-            List.of("form", "diameter", "pitch", "tpi", "class", "series", "starts");
+
+    public static final Input<String> DESIGNATION = Input.name("designation").optional();
+    public static final Input<ThreadForm> FORM =
+            Input.choice("form", Stream.of(ThreadForm.values()).collect(ordered(ThreadForm::key)));
+    public static final Input<Length> DIAMETER = Input.positiveLength("diameter");
+    public static final Input<Length> PITCH = Input.positiveLength("pitch");
+    public static final Input<BigDecimal> TPI = Input.positive("tpi").in(Quantity.PER_INCH);
+    public static final Input<Integer> STARTS =
+            Input.whole("starts", 1, MOST_STARTS).usually("1");
+    public static final Input<String> CLASS = Input.name("class");
+    static final Input<String> SERIES = Input.name("series").optional();
+    public static final Input<ThreadSide> SIDE = Input.choice(
+                    "side", Stream.of(ThreadSide.values()).collect(ordered(ThreadSide::key)))
+            .optional();
+
+    private static final List<Input<?>> IN_A_DESIGNATION = List.of(FORM, DIAMETER, PITCH, TPI, CLASS, SERIES, STARTS);
 
     private DesignationInputs() {}
 
     static ThreadDesignation designation(SumInput given) {
-        ThreadDesignation said = given.has("designation") ? read(given) : put(given);
-        return given.ifGiven("side", key -> given.choice(key, SIDES))
-                .map(side -> about("side", () -> said.on(side)))
-                .orElse(said);
+        ThreadDesignation said = given.has(DESIGNATION) ? read(given) : put(given);
+        return given.find(SIDE).map(side -> about(SIDE, () -> said.on(side))).orElse(said);
     }
 
     /** @throws CannotAnswer about the side if it is not known, about the class if the standard has no figures for it */
     static ThreadLimits limits(ThreadDesignation designation) {
-        return about(designation.side().isEmpty() ? "side" : "class", () -> ThreadLimits.of(designation));
+        return about(designation.side().isEmpty() ? SIDE : CLASS, () -> ThreadLimits.of(designation));
     }
 
     private static ThreadDesignation read(SumInput given) {
-        IN_A_DESIGNATION.stream().filter(given::has).findFirst().ifPresent(key -> {
-            throw new CannotAnswer(
-                    key,
-                    "%s is %s: the designation already says it, so give one or the other"
-                            .formatted(key, given.text(key)));
-        });
-        return about("designation", () -> ThreadDesignation.read(given.text("designation")));
+        for (Input<?> input : IN_A_DESIGNATION) {
+            if (given.has(input)) {
+                throw new CannotAnswer(
+                        input,
+                        "%s is %s: the designation already says it, so give one or the other"
+                                .formatted(input, given.text(input)));
+            }
+        }
+        return about(DESIGNATION, () -> ThreadDesignation.read(given.get(DESIGNATION)));
     }
 
     private static ThreadDesignation put(SumInput given) {
-        ThreadForm form = given.choice("form", FORMS);
-        int starts =
-                given.ifGiven("starts", key -> given.whole(key, 1, MOST_STARTS)).orElse(1);
-        Length diameter = given.positiveLength("diameter");
+        ThreadForm form = given.get(FORM);
+        int starts = given.find(STARTS).orElse(1);
+        Length diameter = given.get(DIAMETER);
         ScrewThread thread = thread(given, form, diameter, pitch(given), starts);
-        ThreadClass threadClass = about("class", () -> ThreadClass.of(form, given.text("class")));
+        ThreadClass threadClass = about(CLASS, () -> ThreadClass.of(form, given.get(CLASS)));
         return about(
-                "series",
-                () -> new ThreadDesignation(thread, threadClass, Optional.empty(), given.textIfGiven("series"), false));
+                SERIES, () -> new ThreadDesignation(thread, threadClass, Optional.empty(), given.find(SERIES), false));
     }
 
     private static ScrewThread thread(SumInput given, ThreadForm form, Length diameter, Length pitch, int starts) {
-        return given.about("diameter", noCore(given), () -> new ScrewThread(form, diameter, pitch, starts).nominal());
+        return given.about(DIAMETER, noCore(given), () -> new ScrewThread(form, diameter, pitch, starts).nominal());
     }
 
     /** Why a diameter will not do. */
     static String noCore(SumInput given) {
-        return "it leaves no core under a thread with %s %s".formatted(pitchKey(given), given.text(pitchKey(given)));
+        return "it leaves no core under a thread with %s %s"
+                .formatted(pitchOrTpi(given), given.text(pitchOrTpi(given)));
     }
 
-    private static String pitchKey(SumInput given) {
-        return given.has("pitch") ? "pitch" : "tpi";
+    private static Input<?> pitchOrTpi(SumInput given) {
+        return given.has(PITCH) ? PITCH : TPI;
     }
 
-    /** What the model refuses is about {@code key}, which its own words name. */
-    private static <T> T about(String key, Supplier<T> asked) {
-        return CannotAnswer.about(key, UnaryOperator.identity(), asked);
+    /** What the model refuses is about {@code input}, which its own words name. */
+    private static <T> T about(Input<?> input, Supplier<T> asked) {
+        return CannotAnswer.about(input, UnaryOperator.identity(), asked);
     }
 
     static Length pitch(SumInput given) {
-        if (given.has("pitch") == given.has("tpi")) {
+        if (given.has(PITCH) == given.has(TPI)) {
             throw new CannotAnswer(
-                    "pitch",
-                    given.has("pitch")
+                    PITCH,
+                    given.has(PITCH)
                             ? "pitch is %s and tpi is %s: give one of them"
-                                    .formatted(given.text("pitch"), given.text("tpi"))
+                                    .formatted(given.text(PITCH), given.text(TPI))
                             : "pitch is missing: give pitch, or tpi for threads to the inch");
         }
-        Length pitch = given.has("pitch") ? given.positiveLength("pitch") : ScrewThread.pitchOf(given.positive("tpi"));
+        Length pitch = given.has(PITCH) ? given.get(PITCH) : ScrewThread.pitchOf(given.get(TPI));
         if (pitch.isBelow(FINEST)) {
             throw new CannotAnswer(
-                    pitchKey(given),
-                    "%s is %s: so fine a thread is not cut".formatted(pitchKey(given), given.text(pitchKey(given))));
+                    pitchOrTpi(given),
+                    "%s is %s: so fine a thread is not cut"
+                            .formatted(pitchOrTpi(given), given.text(pitchOrTpi(given))));
         }
         return pitch;
+    }
+
+    private static <E> Collector<E, ?, Map<String, E>> ordered(Function<E, String> key) {
+        return Collectors.toMap(key, Function.identity(), (one, other) -> one, LinkedHashMap::new);
     }
 }

@@ -1,9 +1,10 @@
 package org.tenthwise.app.sums.thread;
 
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
@@ -11,36 +12,50 @@ import org.tenthwise.model.compute.thread.OneWire;
 import org.tenthwise.model.quantity.Length;
 
 /** Pitch diameter from a measurement over one wire and the crest. */
-final class OneWireSum implements Sum {
+public final class OneWireSum implements Sum {
+
+    public static final Input<Length> OVER_ONE_WIRE = Input.positiveLength("over_one_wire");
+    public static final Input<Length> MAJOR_DIAMETER = Input.positiveLength("major_diameter");
+    public static final Output<Length> OVER_WIRES = Output.length("over_wires");
+    public static final Output<Length> PITCH_DIAMETER = Output.length("pitch_diameter");
+    private static final SumDescription DESCRIPTION = SumDescription.named("one-wire")
+            .takes(DesignationInputs.FORM, WireInputs.DIAMETER)
+            .takesOneOf(DesignationInputs.PITCH, DesignationInputs.TPI)
+            .takes(DesignationInputs.STARTS, ThreadInputs.HALF_ANGLE, ThreadInputs.GROOVE_WIDTH, WireInputs.WIRE)
+            .takes(OVER_ONE_WIRE, MAJOR_DIAMETER, WireInputs.MINOR_DIAMETER)
+            .gives(
+                    OVER_WIRES,
+                    PITCH_DIAMETER,
+                    WireInputs.LEAD_ANGLE,
+                    WireInputs.BEST_WIRE,
+                    WireInputs.WIRE_LEAST,
+                    WireInputs.WIRE_GREATEST,
+                    WireInputs.ROOT_CLEARANCE)
+            .on("Over wires = 2 × over one wire − measured major diameter, geometry and common practice; then as "
+                    + "over wires");
 
     @Override
-    public String name() {
-        return "one-wire";
-    }
-
-    @Override
-    public Set<String> keys() {
-        Set<String> keys = new TreeSet<>(ThreadInputs.KEYS);
-        keys.addAll(Set.of("diameter", "wire", "over_one_wire", "major_diameter", "minor_diameter"));
-        return keys;
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
         ThreadInputs thread = ThreadInputs.of(given);
-        Length wire = given.positiveLength("wire");
-        WiresWriting writing = new WiresWriting(given, thread, wire);
-        Length major = given.positiveLength("major_diameter");
-        Length over = OneWire.overWires(given.positiveLength("over_one_wire"), major);
-        Optional<Length> basic = given.ifGiven("diameter", given::positiveLength);
+        Length wire = given.get(WireInputs.WIRE);
+        SumResult.Writing answer = DESCRIPTION.in(given.inUnit());
+        WiresWriting writing = new WiresWriting(given, answer, thread, wire);
+        Length major = given.get(MAJOR_DIAMETER);
+        Length over = OneWire.overWires(given.get(OVER_ONE_WIRE), major);
+        Optional<Length> basic = given.find(WireInputs.DIAMETER);
         Length ofTheLead = basic.orElse(major)
                 .minus(thread.form().majorLessPitchDiameter(thread.groove().pitch()));
         MeasurementOverWires sum = new MeasurementOverWires(thread.groove(), wire, ofTheLead);
         Length pitchDiameter = given.about(
-                "over_one_wire",
+                OVER_ONE_WIRE,
                 "with that wire and crest it leaves no room for a thread",
                 () -> sum.pitchDiameter(over));
-        SumResult.Writing answer = writing.answer().length("over_wires", over).length("pitch_diameter", pitchDiameter);
+        answer.put(OVER_WIRES, over).put(PITCH_DIAMETER, pitchDiameter);
         writing.write(sum, pitchDiameter, over, Optional.of(major), ofTheLead);
         answer.note("One wire counts on a crest that runs true to the thread: turn the part half round, measure again, "
                 + "and take the mean.");
@@ -48,8 +63,6 @@ final class OneWireSum implements Sum {
                 .ifPresent(size ->
                         answer.note("major_diameter is above the basic diameter of %s: look for a burr on the crest."
                                 .formatted(WiresWriting.plain(size, given.inUnit()))));
-        return answer.on(
-                "Over wires = 2 × over one wire − measured major diameter, geometry and common practice; then as "
-                        + "over wires");
+        return answer.done();
     }
 }

@@ -1,10 +1,11 @@
 package org.tenthwise.app.sums.thread;
 
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.MeasurementOverWires;
@@ -12,70 +13,90 @@ import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.thread.ScrewThread;
 
 /** Pitch diameter from a measurement over wires, or the measurement from the pitch diameter. */
-final class OverWiresSum implements Sum {
+public final class OverWiresSum implements Sum {
 
+    public static final String NAME = "over-wires";
     private static final int THREE = 3;
 
-    @Override
-    public String name() {
-        return "over-wires";
-    }
+    public static final Input<Length> OVER_WIRES = Input.positiveLength("over_wires");
+    public static final Input<Length> PITCH_DIAMETER = Input.positiveLength("pitch_diameter");
+    public static final Input<Integer> WIRES = Input.whole("wires", 2, THREE).usually("3");
+    public static final Output<Length> PITCH_DIAMETER_FOUND = Output.length("pitch_diameter");
+    public static final Output<Length> OVER_WIRES_FOUND = Output.length("over_wires");
+    public static final Output<Length> SIMPLE = Output.length("simple");
+    public static final Output<Length> CORRECTED = Output.length("corrected");
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
+            .takes(DesignationInputs.FORM, WireInputs.DIAMETER)
+            .takesOneOf(DesignationInputs.PITCH, DesignationInputs.TPI)
+            .takes(DesignationInputs.STARTS, ThreadInputs.HALF_ANGLE, ThreadInputs.GROOVE_WIDTH, WireInputs.WIRE)
+            .takesOneOf(OVER_WIRES, PITCH_DIAMETER)
+            .takes(WireInputs.MINOR_DIAMETER, WIRES)
+            .gives(
+                    PITCH_DIAMETER_FOUND,
+                    OVER_WIRES_FOUND,
+                    SIMPLE,
+                    CORRECTED,
+                    WireInputs.LEAD_ANGLE,
+                    WireInputs.BEST_WIRE,
+                    WireInputs.WIRE_LEAST,
+                    WireInputs.WIRE_GREATEST,
+                    WireInputs.ROOT_CLEARANCE)
+            .on("Exact solution for flanks straight in axial section; simple and corrected formulas, "
+                    + "ASME B1.2 and Machinery's Handbook, 31st ed., p. 2127");
 
     @Override
-    public Set<String> keys() {
-        Set<String> keys = new TreeSet<>(ThreadInputs.KEYS);
-        keys.addAll(Set.of("diameter", "wire", "wires", "over_wires", "pitch_diameter", "minor_diameter"));
-        return keys;
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
     public SumResult of(SumInput given) {
         ThreadInputs thread = ThreadInputs.of(given);
-        Length wire = given.positiveLength("wire");
-        WiresWriting writing = new WiresWriting(given, thread, wire);
-        Optional<Length> wantedOver = given.ifGiven("pitch_diameter", given::positiveLength);
-        if (wantedOver.isPresent() == given.has("over_wires")) {
+        Length wire = given.get(WireInputs.WIRE);
+        SumResult.Writing answer = DESCRIPTION.in(given.inUnit());
+        WiresWriting writing = new WiresWriting(given, answer, thread, wire);
+        Optional<Length> wantedOver = given.find(PITCH_DIAMETER);
+        if (wantedOver.isPresent() == given.has(OVER_WIRES)) {
             throw new CannotAnswer(
-                    "over_wires",
+                    OVER_WIRES,
                     wantedOver.isPresent()
                             ? "over_wires is %s and pitch_diameter is %s: give the one that is known"
-                                    .formatted(given.text("over_wires"), given.text("pitch_diameter"))
+                                    .formatted(given.text(OVER_WIRES), given.text(PITCH_DIAMETER))
                             : "over_wires is missing: give it, or pitch_diameter");
         }
-        Optional<Length> diameter = given.ifGiven("diameter", given::positiveLength);
+        Optional<Length> diameter = given.find(WireInputs.DIAMETER);
         if (diameter.isEmpty() && wantedOver.isEmpty()) {
-            throw new CannotAnswer("diameter", "diameter is missing: it is needed beside over_wires");
+            throw new CannotAnswer(WireInputs.DIAMETER, "diameter is missing: it is needed beside over_wires");
         }
         Length ofTheLead = diameter.map(crest -> basicPitchDiameter(given, thread, crest))
                 .or(() -> wantedOver)
                 .orElseThrow();
         MeasurementOverWires sum = new MeasurementOverWires(thread.groove(), wire, ofTheLead);
         Length pitchDiameter = wantedOver.orElseGet(() -> given.about(
-                "over_wires",
+                OVER_WIRES,
                 "with that wire it leaves no room for a thread",
-                () -> sum.pitchDiameter(given.positiveLength("over_wires"))));
+                () -> sum.pitchDiameter(given.get(OVER_WIRES))));
         Length over = wantedOver
                 .map(wanted -> given.about(
-                        "pitch_diameter", "the wire finds no rest in such a thread", () -> sum.overWires(wanted)))
-                .orElseGet(() -> given.positiveLength("over_wires"));
+                        PITCH_DIAMETER, "the wire finds no rest in such a thread", () -> sum.overWires(wanted)))
+                .orElseGet(() -> given.get(OVER_WIRES));
 
-        SumResult.Writing answer = writing.answer()
-                .length("pitch_diameter", pitchDiameter)
-                .length("over_wires", over)
-                .length("simple", wantedOver.map(sum::simpleOverWires).orElseGet(() -> sum.simplePitchDiameter(over)))
-                .length(
-                        "corrected",
+        answer.put(PITCH_DIAMETER_FOUND, pitchDiameter)
+                .put(OVER_WIRES_FOUND, over)
+                .put(SIMPLE, wantedOver.map(sum::simpleOverWires).orElseGet(() -> sum.simplePitchDiameter(over)))
+                .put(
+                        CORRECTED,
                         wantedOver.map(sum::correctedOverWires).orElseGet(() -> sum.correctedPitchDiameter(over)));
         writing.write(sum, pitchDiameter, over, diameter, ofTheLead);
-        if (given.has("wires") && given.whole("wires", 2, THREE) < THREE) {
+        if (given.has(WIRES) && given.get(WIRES) < THREE) {
             answer.note("Two wires stand half a pitch apart along the axis: the anvils must be kept square to the axis "
                     + "and one of them free to float along it.");
         }
-        return answer.on(WiresWriting.BASIS);
+        return answer.done();
     }
 
     private static Length basicPitchDiameter(SumInput given, ThreadInputs thread, Length diameter) {
-        return given.about("diameter", DesignationInputs.noCore(given), () -> new ScrewThread(
+        return given.about(WireInputs.DIAMETER, DesignationInputs.noCore(given), () -> new ScrewThread(
                         thread.form(),
                         diameter,
                         thread.groove().pitch(),

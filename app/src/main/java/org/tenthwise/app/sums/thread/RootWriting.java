@@ -31,7 +31,7 @@ final class RootWriting {
 
     /** @throws CannotAnswer if the root lies above the pitch line, or the wire is lost in it */
     void write(MeasurementOverWires sum, Length pitchDiameter, Length over, Length crest) {
-        Optional<Length> minor = given.ifGiven("minor_diameter", given::positiveLength);
+        Optional<Length> minor = given.find(WireInputs.MINOR_DIAMETER);
         if (minor.isPresent()) {
             measured(minor.get(), pitchDiameter, over);
         } else {
@@ -42,12 +42,12 @@ final class RootWriting {
     private void measured(Length minor, Length pitchDiameter, Length over) {
         if (!minor.isBelow(pitchDiameter)) {
             throw new CannotAnswer(
-                    "minor_diameter",
+                    WireInputs.MINOR_DIAMETER,
                     "minor_diameter is %s: it must be below the pitch diameter, %s"
                             .formatted(plain(minor), plain(pitchDiameter)));
         }
         Length clearance = RootClearance.of(over, wire, minor);
-        answer.length("root_clearance", clearance);
+        answer.put(WireInputs.ROOT_CLEARANCE, clearance);
         if (clearance.signum() <= 0) {
             answer.note(("The wire bottoms on the root by %s on radius: it does not rest on the flanks, the reading is "
                             + "too large and the pitch diameter is not known; take a thicker wire.")
@@ -62,7 +62,7 @@ final class RootWriting {
                 root.minus(thread.groove().pitch().times(MOST_CLEARANCE).times(TWO));
         if (contact.isBelow(deepest)) {
             throw new CannotAnswer(
-                    "wire",
+                    WireInputs.WIRE,
                     "wire is %s: it lies on the root and cannot touch the flanks, which end near a diameter of %s"
                             .formatted(plain(wire), plain(root)));
         }

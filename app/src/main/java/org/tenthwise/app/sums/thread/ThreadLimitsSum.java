@@ -1,8 +1,9 @@
 package org.tenthwise.app.sums.thread;
 
 import java.util.Optional;
-import java.util.Set;
+import org.tenthwise.app.sums.Output;
 import org.tenthwise.app.sums.Sum;
+import org.tenthwise.app.sums.SumDescription;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.limits.LimitsRemark;
@@ -14,16 +15,61 @@ import org.tenthwise.model.thread.ThreadForm;
 import org.tenthwise.model.thread.ThreadSide;
 
 /** {@code thread-limits}: limits of size of one side of a screw thread. */
-final class ThreadLimitsSum implements Sum {
+public final class ThreadLimitsSum implements Sum {
+
+    public static final String NAME = "thread-limits";
+    public static final Output<Length> MAJOR_MAX = Output.length("major_max").sometimes();
+    public static final Output<Length> MAJOR_MIN = Output.length("major_min");
+    public static final Output<Length> PITCH_MAX = Output.length("pitch_max");
+    public static final Output<Length> PITCH_MIN = Output.length("pitch_min");
+    public static final Output<Length> MINOR_MAX = Output.length("minor_max");
+    public static final Output<Length> MINOR_MIN = Output.length("minor_min").sometimes();
+    public static final Output<Length> ALLOWANCE = Output.length("allowance");
+    public static final Output<Length> PITCH_TOLERANCE = Output.length("pitch_tolerance");
+    public static final Output<Length> MAJOR_TOLERANCE =
+            Output.length("major_tolerance").sometimes();
+    public static final Output<Length> MINOR_TOLERANCE =
+            Output.length("minor_tolerance").sometimes();
+    public static final Output<Length> PITCH_BASIC = Output.length("pitch_basic");
+    public static final Output<Length> MINOR_BASIC = Output.length("minor_basic");
+    public static final Output<String> STANDING = Output.word("standing", "table", "formula", "proposal");
+    /** By the form, in the order of {@link ThreadForm}. */
+    private static final SumDescription DESCRIPTION = SumDescription.named(NAME)
+            .takes(
+                    DesignationInputs.DESIGNATION,
+                    DesignationInputs.FORM.optional(),
+                    DesignationInputs.DIAMETER.optional())
+            .takesOneOf(DesignationInputs.PITCH, DesignationInputs.TPI)
+            .takes(
+                    DesignationInputs.CLASS.optional(),
+                    DesignationInputs.STARTS,
+                    DesignationInputs.SERIES,
+                    DesignationInputs.SIDE)
+            .gives(
+                    MAJOR_MAX,
+                    MAJOR_MIN,
+                    PITCH_MAX,
+                    PITCH_MIN,
+                    MINOR_MAX,
+                    MINOR_MIN,
+                    ALLOWANCE,
+                    PITCH_TOLERANCE,
+                    MAJOR_TOLERANCE,
+                    MINOR_TOLERANCE,
+                    PITCH_BASIC,
+                    MINOR_BASIC,
+                    STANDING)
+            .on(
+                    "ASME B1.1, formulas of tolerances, allowance and minor diameter; rounding ASME B1.30",
+                    "ISO 965-1, tables of deviations and tolerances; basic sizes ISO 724",
+                    "ASME B1.5, formulas of tolerances and table of allowances",
+                    "ASME B1.8, allowances and tolerances as class 2G of ASME B1.5; crest and minor tolerances from "
+                            + "memory of the standard",
+                    "ISO 2903, tables of deviations and tolerances; basic sizes ISO 2904");
 
     @Override
-    public String name() {
-        return "thread-limits";
-    }
-
-    @Override
-    public Set<String> keys() {
-        return DesignationInputs.KEYS;
+    public SumDescription description() {
+        return DESCRIPTION;
     }
 
     @Override
@@ -33,54 +79,41 @@ final class ThreadLimitsSum implements Sum {
         boolean external =
                 designation.side().filter(side -> side == ThreadSide.EXTERNAL).isPresent();
         Writer writer = new Writer(given.unit().orElse(limits.unit()), limits);
-        writer.put("major_max", limits.majorMax());
-        writer.put("major_min", limits.majorMin());
-        writer.put("pitch_max", Optional.of(limits.pitchMax()));
-        writer.put("pitch_min", Optional.of(limits.pitchMin()));
-        writer.put("minor_max", limits.minorMax());
-        writer.put("minor_min", limits.minorMin());
-        writer.put("allowance", Optional.of(limits.allowance()));
-        writer.put("pitch_tolerance", Optional.of(limits.pitchTolerance()));
-        writer.put("major_tolerance", external ? limits.majorTolerance() : Optional.empty());
-        writer.put("minor_tolerance", external ? Optional.empty() : limits.minorTolerance());
-        writer.put("pitch_basic", Optional.of(designation.thread().basicPitchDiameter()));
-        writer.put("minor_basic", Optional.of(designation.thread().basicMinorDiameter()));
-        SumResult.Writing answer =
-                writer.answer.word("standing", limits.standing().key());
+        writer.put(MAJOR_MAX, limits.majorMax());
+        writer.put(MAJOR_MIN, limits.majorMin());
+        writer.put(PITCH_MAX, Optional.of(limits.pitchMax()));
+        writer.put(PITCH_MIN, Optional.of(limits.pitchMin()));
+        writer.put(MINOR_MAX, limits.minorMax());
+        writer.put(MINOR_MIN, limits.minorMin());
+        writer.put(ALLOWANCE, Optional.of(limits.allowance()));
+        writer.put(PITCH_TOLERANCE, Optional.of(limits.pitchTolerance()));
+        writer.put(MAJOR_TOLERANCE, external ? limits.majorTolerance() : Optional.empty());
+        writer.put(MINOR_TOLERANCE, external ? Optional.empty() : limits.minorTolerance());
+        writer.put(PITCH_BASIC, Optional.of(designation.thread().basicPitchDiameter()));
+        writer.put(MINOR_BASIC, Optional.of(designation.thread().basicMinorDiameter()));
+        SumResult.Writing answer = writer.answer.put(STANDING, limits.standing().key());
         limits.remarks()
                 .forEach(remark ->
                         answer.note(sentence(remark, designation.thread().form())));
-        return answer.on(basis(designation.thread().form()));
+        return answer.on(DESCRIPTION.basis().get(designation.thread().form().ordinal()));
     }
 
     /** In the standard's own unit to the places it prints; in the other unit exactly what those places say. */
     private record Writer(Unit unit, ThreadLimits limits, SumResult.Writing answer) {
 
         Writer(Unit unit, ThreadLimits limits) {
-            this(unit, limits, SumResult.in(unit));
+            this(unit, limits, DESCRIPTION.in(unit));
         }
 
-        void put(String key, Optional<Length> length) {
+        void put(Output<Length> output, Optional<Length> length) {
             length.ifPresent(found -> {
                 if (unit == limits.unit()) {
-                    answer.length(key, found, limits.places());
+                    answer.put(output, found, limits.places());
                 } else {
-                    answer.length(key, found);
+                    answer.put(output, found);
                 }
             });
         }
-    }
-
-    private static String basis(ThreadForm form) {
-        return switch (form) {
-            case UNIFIED -> "ASME B1.1, formulas of tolerances, allowance and minor diameter; rounding ASME B1.30";
-            case METRIC -> "ISO 965-1, tables of deviations and tolerances; basic sizes ISO 724";
-            case ACME -> "ASME B1.5, formulas of tolerances and table of allowances";
-            case STUB_ACME ->
-                "ASME B1.8, allowances and tolerances as class 2G of ASME B1.5; crest and minor tolerances from "
-                        + "memory of the standard";
-            case TRAPEZOIDAL -> "ISO 2903, tables of deviations and tolerances; basic sizes ISO 2904";
-        };
     }
 
     private static String sentence(LimitsRemark remark, ThreadForm form) {

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
 import org.tenthwise.app.sums.CannotAnswer;
+import org.tenthwise.app.sums.Input;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.model.compute.thread.LeadAngle;
@@ -18,9 +19,6 @@ import org.tenthwise.model.quantity.Unit;
 /** Writes down what is to be said about the wires and the lead, whichever way the sum went. */
 final class WiresWriting {
 
-    static final String BASIS = "Exact solution for flanks straight in axial section; simple and corrected formulas, "
-            + "ASME B1.2 and Machinery's Handbook, 31st ed., p. 2127";
-
     private static final MathContext EIGHT_FIGURES = new MathContext(8, RoundingMode.HALF_EVEN);
     private static final BigDecimal STEEP = BigDecimal.valueOf(5);
 
@@ -31,23 +29,18 @@ final class WiresWriting {
     private final SumResult.Writing answer;
 
     /** @throws CannotAnswer if the wire cannot touch the flanks */
-    WiresWriting(SumInput given, ThreadInputs thread, Length wire) {
+    WiresWriting(SumInput given, SumResult.Writing answer, ThreadInputs thread, Length wire) {
         this.given = given;
         this.thread = thread;
         this.wire = wire;
         this.sizes = WireSizes.of(thread.form(), thread.groove());
-        this.answer = SumResult.in(given.inUnit());
+        this.answer = answer;
         if (wire.isAbove(sizes.greatest())) {
             throw new CannotAnswer(
-                    "wire",
+                    WireInputs.WIRE,
                     "wire is %s: it rests on the crests and cannot touch the flanks; this thread takes %s to %s"
-                            .formatted(given.text("wire"), plain(sizes.least()), plain(sizes.greatest())));
+                            .formatted(given.text(WireInputs.WIRE), plain(sizes.least()), plain(sizes.greatest())));
         }
-    }
-
-    /** Where the answer is written. */
-    SumResult.Writing answer() {
-        return answer;
     }
 
     /**
@@ -60,17 +53,18 @@ final class WiresWriting {
         Length crest = diameter.orElseGet(() -> pitchDiameter.plus(
                 thread.form().majorLessPitchDiameter(thread.groove().pitch())));
         if (!pitchDiameter.isBelow(crest)) {
-            String key = given.has("major_diameter") ? "major_diameter" : "diameter";
+            Input<Length> ofCrest =
+                    given.has(OneWireSum.MAJOR_DIAMETER) ? OneWireSum.MAJOR_DIAMETER : WireInputs.DIAMETER;
             throw new CannotAnswer(
-                    key,
+                    ofCrest,
                     "%s is %s: the pitch diameter would be %s, which is not below it"
-                            .formatted(key, plain(crest), plain(pitchDiameter)));
+                            .formatted(ofCrest, plain(crest), plain(pitchDiameter)));
         }
         BigDecimal leadAngle = LeadAngle.degrees(thread.groove().lead(), ofTheLead);
-        answer.exact("lead_angle", leadAngle.round(EIGHT_FIGURES))
-                .length("best_wire", sizes.best())
-                .length("wire_least", sizes.least())
-                .length("wire_greatest", sizes.greatest());
+        answer.put(WireInputs.LEAD_ANGLE, leadAngle.round(EIGHT_FIGURES))
+                .put(WireInputs.BEST_WIRE, sizes.best())
+                .put(WireInputs.WIRE_LEAST, sizes.least())
+                .put(WireInputs.WIRE_GREATEST, sizes.greatest());
         new RootWriting(given, thread, wire, answer).write(sum, pitchDiameter, over, crest);
         seat(sum.seat(pitchDiameter, crest), sum, pitchDiameter, crest, over);
         lead(sum.leadCorrection(), leadAngle);

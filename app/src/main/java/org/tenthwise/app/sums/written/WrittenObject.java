@@ -109,7 +109,7 @@ public final class WrittenObject {
         return switch (token) {
             case START_ARRAY -> many(depth);
             case START_OBJECT -> table(depth);
-            case VALUE_STRING, VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new SumValue.Plain(characters());
+            case VALUE_STRING, VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new SumValue.Text(characters());
             default -> new SumValue.Neither(characters());
         };
     }
@@ -130,7 +130,7 @@ public final class WrittenObject {
             next();
             values.put(key, value(depth + 1));
         }
-        return new SumValue.Table(values);
+        return new SumValue.Fields(values);
     }
 
     private String key(Set<String> before) throws NotJson {

@@ -47,7 +47,7 @@ final class BenchFormPresenter {
         return new BenchFormState(
                 words.say("bench.name", sum.kind()),
                 words.say(words.key("bench.formula", sum.kind()) + "." + sum.formula(filled)),
-                sum.asks(filled).stream()
+                sum.fields(filled).stream()
                         .map(ask -> field(ask, filled, outcome, ask.equals(inHand)))
                         .toList(),
                 hand(inHand, filled, outcome, figure),
@@ -65,7 +65,7 @@ final class BenchFormPresenter {
         String full = noted.value(ask, filled);
         boolean empty = full.isEmpty();
         String value = !empty
-                ? ask.kind().isSeveral() ? shortened(full) : full
+                ? ask.several() ? shortened(full) : full
                 : words.say(ask.needed() ? "bench.empty" : "bench.may-be-empty");
         String shown = why.isPresent() ? words.say("bench.refused", value) : value;
         return new FieldShown(
@@ -92,7 +92,7 @@ final class BenchFormPresenter {
     }
 
     private Hand hand(FormField ask, FormValues filled, FormOutcome outcome, String figure) {
-        if (ask.kind() == FormField.FieldKind.CHOICE) {
+        if (ask.isChoice()) {
             return new Hand.Choose(
                     bench.name(ask),
                     ask.choices().stream()
@@ -109,7 +109,7 @@ final class BenchFormPresenter {
 
     /** Of several figures, the place of the one in hand where it has one, and which it is. */
     private String asked(FormField ask, FormValues filled, String figure) {
-        if (!ask.kind().isSeveral()) {
+        if (!ask.several()) {
             return bench.name(ask);
         }
         int number = filled.several(ask.id()).size() + (figure.isEmpty() ? 1 : 0);
@@ -126,7 +126,7 @@ final class BenchFormPresenter {
                             "bench.missing",
                             String.join(
                                     ", ",
-                                    missing.asks().stream().map(bench::name).toList())),
+                                    missing.fields().stream().map(bench::name).toList())),
                     false,
                     List.of(),
                     List.of(),
@@ -136,13 +136,9 @@ final class BenchFormPresenter {
             return new Found(refused.sentence(), true, List.of(), List.of(), "");
         }
         SumResult answer = ((FormOutcome.Done) outcome).answer();
-        ResultRows results = new ResultRows(words, filled.unit());
+        ResultRows results = new ResultRows(sum, words);
         return new Found(
-                "",
-                false,
-                results.of(answer, sum.first(filled)),
-                results.notes(answer),
-                words.say("bench.basis", answer.basis()));
+                "", false, results.of(answer, filled), results.notes(answer), words.say("bench.basis", answer.basis()));
     }
 
     private KeyShown unit(FormValues filled) {

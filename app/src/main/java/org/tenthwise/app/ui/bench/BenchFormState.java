@@ -2,7 +2,7 @@ package org.tenthwise.app.ui.bench;
 
 import java.util.List;
 import java.util.Optional;
-import org.tenthwise.app.bench.ResultRows;
+import org.tenthwise.app.bench.ResultRow;
 import org.tenthwise.app.picture.Picture;
 
 /**
@@ -59,8 +59,7 @@ public record BenchFormState(
      * @param sentence what is still to be typed, or why there is no answer; empty with an answer
      * @param rows the headline first
      */
-    public record Found(
-            String sentence, boolean refused, List<ResultRows.ResultRow> rows, List<String> notes, String basis) {
+    public record Found(String sentence, boolean refused, List<ResultRow> rows, List<String> notes, String basis) {
         public Found {
             rows = List.copyOf(rows);
             notes = List.copyOf(notes);

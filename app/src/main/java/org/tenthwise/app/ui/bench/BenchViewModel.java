@@ -117,7 +117,7 @@ public final class BenchViewModel implements Typing {
         return begun.computeIfAbsent(
                 kind,
                 wanted -> new SumViewModel(
-                        Bench.of(wanted),
+                        wanted.form(),
                         prefill.filled().getOrDefault(wanted, FormValues.nothing(prefill.unit())),
                         bench,
                         words,

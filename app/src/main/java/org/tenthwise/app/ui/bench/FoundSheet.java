@@ -11,7 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.tenthwise.app.bench.ResultRows;
+import org.tenthwise.app.bench.ResultRow;
 import org.tenthwise.app.ui.bench.BenchFormState.Found;
 import org.tenthwise.app.ui.keys.PagedRows;
 import org.tenthwise.app.ui.picture.PictureView;
@@ -39,7 +39,7 @@ final class FoundSheet extends VBox {
     private final HBox head = new HBox(16, value, headline);
     private final Label sentence = label("", "middling", "bold");
     private int across = 2;
-    private List<ResultRows.ResultRow> others = List.of();
+    private List<ResultRow> others = List.of();
     private Found last = new Found("", false, List.of(), List.of(), "");
 
     FoundSheet(SumViewModel model, PictureFrames pictures, Words words) {
@@ -111,7 +111,7 @@ final class FoundSheet extends VBox {
         List<Region> rows = new ArrayList<>();
         for (int from = 0; from < others.size(); ) {
             int beside = isLong(others.get(from)) ? 1 : across;
-            List<ResultRows.ResultRow> row = others.subList(from, Math.min(others.size(), from + beside)).stream()
+            List<ResultRow> row = others.subList(from, Math.min(others.size(), from + beside)).stream()
                     .takeWhile(fact -> beside == 1 || !isLong(fact))
                     .toList();
             rows.add(line(row, beside));
@@ -120,11 +120,11 @@ final class FoundSheet extends VBox {
         return rows;
     }
 
-    private static boolean isLong(ResultRows.ResultRow fact) {
+    private static boolean isLong(ResultRow fact) {
         return fact.name().length() + fact.value().length() > LONG;
     }
 
-    private static GridPane line(List<ResultRows.ResultRow> facts, int beside) {
+    private static GridPane line(List<ResultRow> facts, int beside) {
         GridPane row = new GridPane();
         row.setHgap(16);
         for (int i = 0; i < beside; i++) {
@@ -138,7 +138,7 @@ final class FoundSheet extends VBox {
         return row;
     }
 
-    private static HBox fact(ResultRows.ResultRow fact) {
+    private static HBox fact(ResultRow fact) {
         Label name = label(fact.name(), "body", "second");
         Label value = label(fact.value(), "body", "bold");
         value.setMinWidth(USE_PREF_SIZE);

@@ -64,8 +64,8 @@ public final class SumViewModel implements Typing {
         this.filled = sum.settled(start);
         this.inHand = missing()
                 .findFirst()
-                .or(() -> sum.asks(filled).stream()
-                        .filter(ask -> ask.needed() && ask.kind() != FormField.FieldKind.CHOICE)
+                .or(() -> sum.fields(filled).stream()
+                        .filter(ask -> ask.needed() && !ask.isChoice())
                         .reduce((earlier, later) -> later))
                 .orElseThrow();
         pad.typedProperty().subscribe((was, is) -> typed(is));
@@ -86,10 +86,13 @@ public final class SumViewModel implements Typing {
     }
 
     public void goTo(String id) {
-        sum.asks(filled).stream().filter(ask -> ask.id().equals(id)).findFirst().ifPresent(ask -> {
-            inHand = ask;
-            load();
-        });
+        sum.fields(filled).stream()
+                .filter(ask -> ask.id().equals(id))
+                .findFirst()
+                .ifPresent(ask -> {
+                    inHand = ask;
+                    load();
+                });
     }
 
     /** Chooses for the field in hand, if it is one to choose for. */
@@ -139,7 +142,7 @@ public final class SumViewModel implements Typing {
     }
 
     public void sign() {
-        if (inHand.kind() != FormField.FieldKind.CHOICE) {
+        if (!inHand.isChoice()) {
             begin();
             pad.sign();
         }
@@ -147,7 +150,7 @@ public final class SumViewModel implements Typing {
 
     @Override
     public void character(String character) {
-        if (inHand.kind() != FormField.FieldKind.CHOICE) {
+        if (!inHand.isChoice()) {
             begin();
             pad.character(character);
         }
@@ -155,7 +158,7 @@ public final class SumViewModel implements Typing {
 
     private void begin() {
         if (fresh && !pad.typedProperty().get().isEmpty()) {
-            if (inHand.kind().isSeveral()) {
+            if (inHand.several()) {
                 before.add(pad.typedProperty().get());
             }
             loading = true;
@@ -183,19 +186,16 @@ public final class SumViewModel implements Typing {
 
     private boolean takesAnother() {
         int places = sum.places(inHand, filled).size();
-        return inHand.kind().isSeveral()
-                && !pad.typedProperty().get().isEmpty()
-                && (places == 0 || before.size() + 1 < places);
+        return inHand.several() && !pad.typedProperty().get().isEmpty() && (places == 0 || before.size() + 1 < places);
     }
 
     private Stream<FormField> missing() {
-        return sum.asks(filled).stream()
-                .filter(ask ->
-                        ask.needed() && ask.kind() != FormField.FieldKind.CHOICE && !filled.isFinished(ask.id()));
+        return sum.fields(filled).stream()
+                .filter(ask -> ask.needed() && !ask.isChoice() && !filled.isFinished(ask.id()));
     }
 
     private FormField following() {
-        List<FormField> asks = sum.asks(filled);
+        List<FormField> asks = sum.fields(filled);
         int at = asks.indexOf(inHand);
         List<FormField> missing = missing().filter(ask -> !ask.equals(inHand)).toList();
         return missing.stream()
@@ -209,7 +209,7 @@ public final class SumViewModel implements Typing {
     private void load() {
         before.clear();
         fresh = true;
-        List<String> figures = inHand.kind() == FormField.FieldKind.CHOICE ? List.of() : filled.several(inHand.id());
+        List<String> figures = inHand.isChoice() ? List.of() : filled.several(inHand.id());
         before.addAll(figures.subList(0, Math.max(0, figures.size() - 1)));
         put(figures.isEmpty() ? "" : figures.get(figures.size() - 1));
         show();
@@ -239,7 +239,7 @@ public final class SumViewModel implements Typing {
 
     private void changed() {
         noteKept = "";
-        inHand = sum.asks(filled).stream()
+        inHand = sum.fields(filled).stream()
                 .filter(ask -> ask.id().equals(inHand.id()))
                 .findFirst()
                 .orElse(inHand);

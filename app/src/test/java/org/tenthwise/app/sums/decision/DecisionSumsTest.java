@@ -14,7 +14,7 @@ import org.tenthwise.app.sums.Problem;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
-import org.tenthwise.app.sums.Sums;
+import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.sums.written.NotJson;
 import org.tenthwise.app.sums.written.WrittenObject;
 import org.tenthwise.model.quantity.Unit;
@@ -22,10 +22,10 @@ import org.tenthwise.model.quantity.Unit;
 /** What is asked and how it is answered; the figures of the sources are run with the published cases. */
 class DecisionSumsTest {
 
-    private final Asking asking = new Asking(DecisionSums.all());
+    private final Asking asking = new Asking();
 
     private static SumReply uncertainty(String components) throws NotJson {
-        return new Sums(List.of(DecisionSums.all()))
+        return Handbook.sums()
                 .ask(
                         "uncertainty",
                         new SumInput(
@@ -87,7 +87,7 @@ class DecisionSumsTest {
         assertTrue(notes(answer, "4 : 1 is not met"));
         SumResult single = asking.answer(Unit.MILLIMETRE, "judge", "upper=1; value=1; expanded_uncertainty=0.1");
         assertEquals("0.50000000", Asking.at(single, "conformance_probability"));
-        assertTrue(single.at("test_uncertainty_ratio").isEmpty());
+        assertTrue(Asking.found(single, "test_uncertainty_ratio").isEmpty());
         assertTrue(notes(single, "The size is on the upper limit."));
         assertTrue(notes(
                 asking.answer(Unit.MILLIMETRE, "judge", "lower=2; value=2.5; coverage_factor=2"), "was not used"));
@@ -186,7 +186,7 @@ class DecisionSumsTest {
     void aFactorThatIsAgreedIsTaken() throws NotJson {
         SumResult answer = assertInstanceOf(
                 SumResult.class,
-                new Sums(List.of(DecisionSums.all()))
+                Handbook.sums()
                         .ask(
                                 "uncertainty",
                                 new SumInput(

@@ -8,39 +8,40 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.sums.Asking;
 import org.tenthwise.app.sums.Problem;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.SumValue;
 import org.tenthwise.app.sums.Sums;
+import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.model.quantity.Unit;
 
 class FitSumsTest {
 
-    private final Sums sums = new Sums(List.of(FitSums.all()));
+    private final Sums sums = Handbook.sums();
 
     /** @param given such as {@code unit=mm diameter=34 zone=H7} */
     private SumReply ask(String sum, String given) {
         Map<String, SumValue> values = new LinkedHashMap<>();
         Arrays.stream(given.split(" "))
                 .map(pair -> pair.split("=", 2))
-                .forEach(pair -> values.put(pair[0], new SumValue.Plain(pair[1])));
+                .forEach(pair -> values.put(pair[0], new SumValue.Text(pair[1])));
         Optional<Unit> unit = Optional.ofNullable(values.remove("unit"))
-                .map(SumValue.Plain.class::cast)
+                .map(SumValue.Text.class::cast)
                 .flatMap(plain -> Unit.ofSymbol(plain.text()));
         return sums.ask(sum, new SumInput(unit, values));
     }
 
     private String at(SumReply reply, String key) {
         SumResult answer = assertInstanceOf(SumResult.class, reply, reply::toString);
-        return ((SumResult.OutputValue.Plain) answer.at(key).orElseThrow()).text();
+        return Asking.at(answer, key);
     }
 
     @ParameterizedTest
@@ -97,7 +98,7 @@ class FitSumsTest {
     @Test
     void withoutTemperaturesNothingIsSaidOfNow() {
         SumResult answer = (SumResult) ask("fit", "diameter=25 hole_zone=H7 shaft_zone=g6");
-        assertTrue(answer.at("clearance_now").isEmpty());
+        assertTrue(Asking.found(answer, "clearance_now").isEmpty());
         assertTrue(answer.notes().isEmpty());
     }
 

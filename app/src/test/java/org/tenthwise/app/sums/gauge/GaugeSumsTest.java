@@ -13,7 +13,7 @@ import org.tenthwise.model.quantity.Unit;
 /** What is asked and how it is answered; the figures of the sources are run with the published cases. */
 class GaugeSumsTest {
 
-    private final Asking asking = new Asking(GaugeSums.all());
+    private final Asking asking = new Asking();
 
     private SumResult mm(String sum, String given) {
         return asking.answer(Unit.MILLIMETRE, sum, given);
@@ -48,7 +48,7 @@ class GaugeSumsTest {
         assertEquals("0.150000", Asking.at(answer, "jaw_moves.0"));
         assertEquals("0.000000", Asking.at(answer, "jaw_moves.1"));
         assertTrue(notes(answer, "whether the work is round is not known"));
-        assertTrue(answer.at("ovality").isEmpty());
+        assertTrue(Asking.found(answer, "ovality").isEmpty());
     }
 
     @Test

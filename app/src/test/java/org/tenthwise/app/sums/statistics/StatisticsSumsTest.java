@@ -7,22 +7,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.sums.Asking;
 import org.tenthwise.app.sums.Problem;
 import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
+import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.app.sums.written.NotJson;
 import org.tenthwise.app.sums.written.WrittenObject;
+import org.tenthwise.model.quantity.Unit;
 
 /** What is asked and how it is answered; the figures of the sources are run with the published cases. */
 class StatisticsSumsTest {
 
-    private final Sums sums = new Sums(List.of(StatisticsSums.all()));
+    private final Sums sums = Handbook.sums();
 
     private SumReply ask(String sum, String given) throws NotJson {
         return sums.ask(sum, SumInput.written(WrittenObject.read("{" + given + "}")));
@@ -33,11 +35,11 @@ class StatisticsSumsTest {
     }
 
     private static String at(SumResult answer, String key) {
-        return ((SumResult.OutputValue.Plain) answer.at(key).orElseThrow()).text();
+        return Asking.at(answer, key);
     }
 
     private static Set<String> keys(SumResult answer) {
-        return answer.results().stream().map(SumResult.Result::key).collect(Collectors.toSet());
+        return answer.written().values().keySet();
     }
 
     private static boolean notes(SumResult answer, String words) {
@@ -202,7 +204,7 @@ class StatisticsSumsTest {
     void aPerfectGaugeHasNoNumberOfDistinctParts() throws NotJson {
         SumResult answer = answer(
                 "gauge-study", "\"readings\":[[[1,1],[1,1]],[[2,2],[2,2]]],\"method\":\"variance\",\"tolerance\":1");
-        assertTrue(answer.at("distinct").isEmpty());
+        assertTrue(Asking.found(answer, "distinct").isEmpty());
         assertEquals("0.00000000", at(answer, "percent_of_tolerance"));
         assertTrue(notes(answer, "No repeat differs"));
     }
@@ -242,10 +244,10 @@ class StatisticsSumsTest {
                 ask("trend", "\"x\":[" + values + "],\"y\":[" + values + "],\"limit\":3"));
         replies.forEach(reply -> {
             if (reply instanceof SumResult answer) {
-                answer.results()
+                answer.values()
+                        .all()
                         .forEach(result -> assertTrue(
-                                ((SumResult.OutputValue.Plain) result.value())
-                                        .text()
+                                result.text(Unit.MILLIMETRE)
                                         .matches("-?\\d+(\\.\\d+)?|none|trial|usual|true|false|supports|contradicts|"
                                                 + "too-few"),
                                 result::toString));

@@ -11,22 +11,23 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tenthwise.app.sums.Asking;
 import org.tenthwise.app.sums.Problem;
-import org.tenthwise.app.sums.SumInput;
 import org.tenthwise.app.sums.SumReply;
 import org.tenthwise.app.sums.SumResult;
 import org.tenthwise.app.sums.Sums;
+import org.tenthwise.app.sums.handbook.Handbook;
 import org.tenthwise.model.quantity.Unit;
 
 /** What is asked and how it is answered; the figures of the sources are run with the published cases. */
 class TemperatureSumsTest {
 
-    private final Sums sums = new Sums(List.of(TemperatureSums.all()));
+    private final Sums sums = Handbook.sums();
 
     private SumReply ask(Unit unit, String sum, String given) {
         Map<String, String> keys = new LinkedHashMap<>();
         Arrays.stream(given.split("; ")).map(pair -> pair.split("=")).forEach(pair -> keys.put(pair[0], pair[1]));
-        return sums.ask(sum, SumInput.of(unit, keys));
+        return sums.ask(sum, Asking.given(unit, keys));
     }
 
     private SumResult answer(Unit unit, String sum, String given) {
@@ -34,7 +35,7 @@ class TemperatureSumsTest {
     }
 
     private static String at(SumResult answer, String key) {
-        return ((SumResult.OutputValue.Plain) answer.at(key).orElseThrow()).text();
+        return Asking.at(answer, key);
     }
 
     /** 50·(1 + 69e-6)/(1 + 141.6e-6) = 49.9963705 by hand; in inches the same, of 1.9685 in. */
@@ -46,7 +47,7 @@ class TemperatureSumsTest {
         assertEquals("-0.003629", at(millimetres, "correction"));
         SumResult inches = answer(Unit.INCH, "at-20c", "reading=1.96850394; " + warm);
         assertEquals("1.96836", at(inches, "size").substring(0, 7));
-        assertTrue(millimetres.at("u").isEmpty());
+        assertTrue(Asking.found(millimetres, "u").isEmpty());
     }
 
     /** 100·11.5e-6·0.5 by hand: the expansion is taken as known where nothing is said of it. */

@@ -14,7 +14,7 @@ import org.tenthwise.model.quantity.Unit;
 /** What is asked and how it is answered; the figures of the sources are run with the published cases. */
 class WireConstantsSumTest {
 
-    private final Asking sums = new Asking(ThreadSums.all());
+    private final Asking sums = new Asking();
 
     /**
      * By hand for 30° and a pitch of 2 mm: 1 / cos 30° = 1.154701, 1 + 1 / sin 30° = 3, cot 30° / 2 = 0.866025,
@@ -28,7 +28,9 @@ class WireConstantsSumTest {
         assertEquals("0.866025", at(answer, "pitch_factor").substring(0, 8));
         assertEquals("1.732051", at(answer, "pitch_constant"));
         assertTrue(
-                answer.at("wire_least").isEmpty() && answer.at("wire_greatest").isEmpty(), answer::toString);
+                Asking.found(answer, "wire_least").isEmpty()
+                        && Asking.found(answer, "wire_greatest").isEmpty(),
+                answer::toString);
         assertTrue(answer.notes()
                 .contains("wire_least and wire_greatest hang on the crest, which half_angle does not tell: "
                         + "give form as well"));
@@ -42,8 +44,8 @@ class WireConstantsSumTest {
             assertEquals(at(metric, key), at(flanks, key), key);
         }
         assertTrue(
-                metric.at("wire_least").isPresent()
-                        && metric.at("wire_greatest").isPresent()
+                Asking.found(metric, "wire_least").isPresent()
+                        && Asking.found(metric, "wire_greatest").isPresent()
                         && metric.notes().isEmpty(),
                 metric::toString);
     }

@@ -16,7 +16,7 @@ import org.tenthwise.app.sums.SumValue;
 class WrittenObjectTest {
 
     private static SumValue plain(String text) {
-        return new SumValue.Plain(text);
+        return new SumValue.Text(text);
     }
 
     @Test
@@ -34,7 +34,7 @@ class WrittenObjectTest {
                         "e",
                         new SumValue.Many(List.of(plain("1"), new SumValue.Many(List.of()))),
                         "f",
-                        new SumValue.Table(Map.of("g", plain("")))),
+                        new SumValue.Fields(Map.of("g", plain("")))),
                 WrittenObject.read(
                         "{\"a\":1.50,\"b\":\"1.50\",\"c\":true,\"d\":null,\"e\":[1,[]],\"f\":{\"g\":\"\"}}"));
     }
@@ -45,7 +45,7 @@ class WrittenObjectTest {
         assertEquals(List.of("z", "a", "m"), new ArrayList<>(read.keySet()));
         assertEquals(
                 List.of("y", "b", "x"),
-                new ArrayList<>(((SumValue.Table) read.get("a")).values().keySet()));
+                new ArrayList<>(((SumValue.Fields) read.get("a")).values().keySet()));
     }
 
     @ParameterizedTest

@@ -33,10 +33,10 @@ public record Clearance(Length greatest, Length least) {
     }
 
     /** Nought at both ends is a clearance fit. */
-    public Kind kind() {
+    public FitKind kind() {
         if (least.signum() >= 0) {
-            return Kind.CLEARANCE;
+            return FitKind.CLEARANCE;
         }
-        return greatest.signum() <= 0 ? Kind.INTERFERENCE : Kind.TRANSITION;
+        return greatest.signum() <= 0 ? FitKind.INTERFERENCE : FitKind.TRANSITION;
     }
 }

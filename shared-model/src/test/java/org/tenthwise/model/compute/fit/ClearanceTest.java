@@ -40,7 +40,7 @@ class ClearanceTest {
             String plugLeast,
             String greatest,
             String least,
-            Kind kind) {
+            FitKind kind) {
         Clearance clearance = Clearance.of(
                 List.of(Length.of(boreLeast, unit), Length.of(boreGreatest, unit)),
                 List.of(Length.of(plugGreatest, unit), Length.of(plugLeast, unit)));
@@ -58,7 +58,7 @@ class ClearanceTest {
         0,      0,      CLEARANCE
         0.001,  -0.001, TRANSITION
         """)
-    void sizeForSizeBelongsToTheKindOnItsOtherSide(String greatest, String least, Kind kind) {
+    void sizeForSizeBelongsToTheKindOnItsOtherSide(String greatest, String least, FitKind kind) {
         assertEquals(kind, new Clearance(mm(greatest), mm(least)).kind());
     }
 

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tenthwise.model.compute.fit.Clearance;
-import org.tenthwise.model.compute.fit.Kind;
+import org.tenthwise.model.compute.fit.FitKind;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Unit;
 
@@ -74,11 +74,11 @@ class InchFitTest {
     @ParameterizedTest
     @EnumSource(InchFit.class)
     void classIsOfItsKind(InchFit fit) {
-        Kind kind = play(fit, inches("2")).kind();
+        FitKind kind = play(fit, inches("2")).kind();
         switch (fit.name().substring(0, 2)) {
-            case "RC", "LC" -> assertEquals(Kind.CLEARANCE, kind);
-            case "LT" -> assertEquals(Kind.TRANSITION, kind);
-            default -> assertEquals(Kind.INTERFERENCE, kind);
+            case "RC", "LC" -> assertEquals(FitKind.CLEARANCE, kind);
+            case "LT" -> assertEquals(FitKind.TRANSITION, kind);
+            default -> assertEquals(FitKind.INTERFERENCE, kind);
         }
     }
 

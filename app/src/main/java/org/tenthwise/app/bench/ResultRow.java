@@ -1,0 +1,4 @@
+package org.tenthwise.app.bench;
+
+/** A result as it reads. */
+public record ResultRow(String key, String name, String value) {}
