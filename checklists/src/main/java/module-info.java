@@ -1,9 +1,6 @@
 /** Plan files: text to raw steps, raw steps to a plan or to every problem found, and which plans there are. */
 module org.tenthwise.checklists {
     requires transitive org.tenthwise.model;
-    requires com.fasterxml.jackson.core;
-    requires com.fasterxml.jackson.databind;
-    requires com.fasterxml.jackson.dataformat.toml;
     requires org.tomlj;
 
     provides org.tenthwise.model.words.Vocabulary with

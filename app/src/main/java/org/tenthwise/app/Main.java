@@ -2,6 +2,7 @@ package org.tenthwise.app;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
@@ -28,6 +29,7 @@ public final class Main {
             System.setProperty(DEVICE, "Desktop");
         }
         Thread.setDefaultUncaughtExceptionHandler(lastResort);
+        makeFirstMemoryCallUnheard();
         System.exit(run(arguments, lastResort, out, err));
     }
 
@@ -43,6 +45,16 @@ public final class Main {
         } finally {
             out.flush();
             err.flush();
+        }
+    }
+
+    private static void makeFirstMemoryCallUnheard() {
+        PrintStream err = System.err;
+        System.setErr(new PrintStream(OutputStream.nullOutputStream()));
+        try {
+            FirstMemoryCall.make();
+        } finally {
+            System.setErr(err);
         }
     }
 

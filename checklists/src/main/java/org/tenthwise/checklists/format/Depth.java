@@ -1,8 +1,6 @@
 package org.tenthwise.checklists.format;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -19,26 +17,22 @@ final class Depth {
     private static final Pattern DOTTED = Pattern.compile(
             "(?m)^[ \\t]*\\[{0,2}(?:[ \\t]*[A-Za-z0-9_\"'-]++[ \\t]*+\\.){%d,%d}+".formatted(DEEPEST, DEEPEST));
 
-    private record Level(JsonNode node, int depth) {}
+    /** A bracket, or a text or remark in which a bracket is none. */
+    private static final Pattern BRACKET = Pattern.compile("(?s)\"\"\".*?\"\"\"|'''.*?'''"
+            + "|\"[^\"\\\\\\n]*+(?:\\\\.[^\"\\\\\\n]*+)*+\"|'[^'\\n]*+'|#[^\\n]*+|(?<open>[\\[{])|(?<shut>[]}])");
 
     private Depth() {}
 
-    /** Whether a key or a header alone already goes too deep. */
-    static boolean isTooDeepAsWritten(String text) {
-        return DOTTED.matcher(text).find();
-    }
-
-    /** Without recursion, which is what deep nesting would bring down. */
-    static boolean isTooDeep(JsonNode top) {
-        Deque<Level> toDo = new ArrayDeque<>();
-        toDo.push(new Level(top, 0));
-        while (!toDo.isEmpty()) {
-            Level level = toDo.pop();
-            if (level.depth() > DEEPEST) {
-                return true;
-            }
-            level.node().forEach(inner -> toDo.push(new Level(inner, level.depth() + 1)));
+    /** Whether a key, a header or the brackets go too deep, as they stand in the text. */
+    static boolean isTooDeep(String text) {
+        if (DOTTED.matcher(text).find()) {
+            return true;
         }
-        return false;
+        int depth = 0;
+        Matcher found = BRACKET.matcher(text);
+        while (found.find() && depth <= DEEPEST) {
+            depth += found.group("open") != null ? 1 : found.group("shut") != null && depth > 0 ? -1 : 0;
+        }
+        return depth > DEEPEST;
     }
 }

@@ -17,7 +17,6 @@ final class Flaws {
     private static final Pattern NOTHING_AFTER_THE_POINT = Pattern.compile("(?<![\\d.])([+-]?\\d+)\\.$");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d,\\d");
 
-    private static final String ENDLESS_NUMBER = "invalid number representation";
     private static final String BAD_ESCAPE = "invalid unicode escape";
 
     private final String[] lines;
@@ -79,8 +78,6 @@ final class Flaws {
             return "not TOML";
         }
         String small = line.substring(0, 1).toLowerCase(Locale.ROOT) + line.substring(1);
-        return small.startsWith(ENDLESS_NUMBER)
-                ? "a number has at most ten figures before its point and ten after it"
-                : small.startsWith(BAD_ESCAPE) ? small + "; write the sign itself, not \\u and a number" : small;
+        return small.startsWith(BAD_ESCAPE) ? small + "; write the sign itself, not \\u and a number" : small;
     }
 }

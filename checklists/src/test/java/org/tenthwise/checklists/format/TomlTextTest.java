@@ -122,6 +122,26 @@ class TomlTextTest {
         assertInstanceOf(TomlReading.Unreadable.class, new TomlText().read(before + "[".repeat(50_000)));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"# %s", "a = \"%s\"", "a = '%s'", "a = \"\"\"\n%s\n\"\"\"", "a = \"\\\"%s\""})
+    void bracketsInRemarksAndTextsLieInNothing(String line) {
+        values(line.formatted("[{".repeat(50)));
+    }
+
+    @Test
+    void asDeepAsNoPlanGoesIsStillRead() {
+        values("a = " + "[".repeat(32) + "]".repeat(32));
+        assertInstanceOf(TomlReading.Unreadable.class, new TomlText().read("a = " + "[".repeat(33) + "]".repeat(33)));
+    }
+
+    @Test
+    void aFigureOfThousandsOfPlacesIsOdd() {
+        String figure = "1." + "0".repeat(5000);
+        assertEquals(
+                new RawValue.Odd(new Spot(1, 1), figure),
+                values("size = " + figure).get("size"));
+    }
+
     @Test
     void aTextBeyondAllPlansIsRefused() {
         TomlReading.Unreadable refused =

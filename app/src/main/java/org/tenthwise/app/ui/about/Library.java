@@ -1,45 +1,41 @@
 package org.tenthwise.app.ui.about;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
  * One piece of other people's work that comes along.
  *
- * @param artifact how the build names it
+ * @param artifacts how the build names it, and what it brings with it
  * @param licence SPDX identifier
  * @param serves what it does here
+ * @param texts of its licence and what it wants said beside it, by the names of their files
  */
-record Library(String artifact, String name, String licence, String serves) {
+record Library(List<String> artifacts, String name, String licence, String serves, List<String> texts) {
 
     private static final String FILE = "libraries.tsv";
 
+    Library {
+        artifacts = List.copyOf(artifacts);
+        texts = List.copyOf(texts);
+    }
+
     /**
-     * From the data file: a line each, four values with tabs between; lines that begin with # say something about it.
+     * From the data file: a line each, five values with tabs between; lines that begin with # say something about it.
      */
     static List<Library> all() {
-        try (InputStream file = Library.class.getResourceAsStream(FILE)) {
-            if (file == null) {
-                throw new IllegalStateException(FILE + " is not in the program");
-            }
-            return new String(file.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .map(Library::of)
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return LicenceText.resource(FILE)
+                .lines()
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .map(Library::of)
+                .toList();
     }
 
     private static Library of(String line) {
         String[] values = line.split("\t");
-        if (values.length != 4) {
-            throw new IllegalStateException("%s: four values are wanted in: %s".formatted(FILE, line));
+        if (values.length != 5) {
+            throw new IllegalStateException("%s: five values are wanted in: %s".formatted(FILE, line));
         }
-        return new Library(values[0], values[1], values[2], values[3]);
+        return new Library(
+                List.of(values[0].split(" ")), values[1], values[2], values[3], List.of(values[4].split(" ")));
     }
 }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -19,8 +20,11 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The program as a process of its own, as it is started from a shell, without a display. */
-class ProgramTest {
+/**
+ * The jar that is handed over as a process of its own, as it is started from a shell, without a display. What went well
+ * leaves standard error empty, whatever the Java is that runs it.
+ */
+class ProgramIT {
 
     private static final long MOST_MINUTES = 5;
 
@@ -40,9 +44,8 @@ class ProgramTest {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-Duser.home=" + folder,
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName()));
+                "-jar",
+                Path.of("target", "tenthwise.jar").toAbsolutePath().toString()));
         command.addAll(List.of(arguments));
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
@@ -50,14 +53,18 @@ class ProgramTest {
                 .directory(folder.toFile())
                 .redirectOutput(out.toFile())
                 .redirectError(err.toFile());
-        builder.environment().remove("DISPLAY");
+        builder.environment().keySet().removeAll(Set.of("DISPLAY", "JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS"));
         Process process = builder.start();
         try {
             assertTrue(process.waitFor(MOST_MINUTES, TimeUnit.MINUTES), "the program does not end");
         } finally {
             process.destroyForcibly();
         }
-        return new Ended(process.exitValue(), Files.readAllLines(out), Files.readAllLines(err));
+        Ended ended = new Ended(process.exitValue(), Files.readAllLines(out), Files.readAllLines(err));
+        if (ended.exit() == 0) {
+            assertEquals(List.of(), ended.err());
+        }
+        return ended;
     }
 
     @Test
@@ -74,6 +81,16 @@ class ProgramTest {
     void aClosedStandardInputIsSaidToBeClosed() throws Exception {
         Ended ended = run(List.of("sh", "-c", "exec \"$0\" \"$@\" <&-"), "compute");
         assertEquals(new Ended(2, List.of(), List.of("Reading broke at line 1: Standard input is closed.")), ended);
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aSumIsWorkedOut() throws Exception {
+        Files.writeString(
+                folder.resolve("sums.jsonl"), "{\"id\":\"s1\",\"calc\":\"summary\",\"values\":[\"1.0\",\"1.2\"]}\n");
+        Ended ended = run(List.of("sh", "-c", "exec \"$0\" \"$@\" <sums.jsonl"), "compute");
+        assertEquals(0, ended.exit(), ended::toString);
+        assertEquals(1, ended.out().size(), ended::toString);
     }
 
     @Test
