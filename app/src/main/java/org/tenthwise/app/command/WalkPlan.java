@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.tenthwise.app.export.CouldNotExport;
+import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.session.GaugeRack;
 import org.tenthwise.app.session.MachineRack;
 import org.tenthwise.app.session.RunHeader;
@@ -87,14 +88,19 @@ final class WalkPlan implements Callable<Integer> {
         try (Ledger ledger = with.stores().open(store)) {
             agree(ledger, sample);
             Runs shop = new Runs(ledger, with.clock());
-            List<String> before = shop.runsOf(sound.part(), sample.begun().serial());
-            Optional<String> otherwise = shop.runWithOtherText(sound);
+            List<String> before = shop
+                    .history()
+                    .runsOf(sound.part(), sample.begun().serial())
+                    .stream()
+                    .map(RunFacts::id)
+                    .toList();
+            Optional<RunFacts> otherwise = shop.history().withOtherText(sound);
             if (otherwise.isPresent()) {
                 throw new CouldNotRun(
                         ("Run %s was begun with another text of %s rev %s, issue %s. Give the changed plan an issue "
                                         + "of its own; nothing was taken.")
                                 .formatted(
-                                        otherwise.get(),
+                                        otherwise.get().id(),
                                         sound.part().number(),
                                         sound.part().revision(),
                                         sound.issue()));

@@ -33,7 +33,7 @@ public record Evidence(Sheet sheet, List<StoredEntry> entries, String version) {
         long last = stored.get(stored.size() - 1).seq();
         List<Entry> entries =
                 kept.entries(run).stream().filter(entry -> entry.seq() <= last).toList();
-        return new Evidence(Runs.sheet(new Run(entries)), stored, version);
+        return new Evidence(Runs.sheet(kept, new Run(entries)), stored, version);
     }
 
     /** The tool with its version, as records name it. */

@@ -18,17 +18,20 @@ public interface History {
     /** The run last worked on, open or closed. */
     Optional<RunFacts> last();
 
-    /** Whether a run goes by this name. */
-    boolean isTaken(String run);
-
     /** The runs on a part and serial, closed or not, in the order they were begun. */
     List<RunFacts> runsOf(PartId part, String serial);
+
+    /** The open run on a part and serial that was last worked on. */
+    Optional<RunSummary> openOf(PartId part, String serial);
+
+    /** The open runs on a machine, in the order they were begun. */
+    List<RunFacts> openOn(String machine);
 
     /** The last run begun under the same part, revision and issue with another text of the plan. */
     Optional<RunFacts> withOtherText(Plan plan);
 
     /**
-     * What was written in the runs so far, that of the run last worked on first.
+     * What was written in the runs so far, that of the run last worked on first; not more than can be offered.
      *
      * @param of as in {@link NameUse}
      */

@@ -1,10 +1,19 @@
 package org.tenthwise.app.history;
 
 import java.util.List;
+import java.util.Optional;
 import org.tenthwise.model.record.Line;
+import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.run.Run;
 
-/** What is drawn of one run. With every entry of the run rows are added or change; none ever goes. */
-public record RunDigest(RunFacts run, List<OfStep> steps, List<GaugeUse> gauges, List<NameUse> names) {
+/**
+ * What is drawn of one run. With every entry of the run rows are added or change; none ever goes.
+ *
+ * @param of the run it is drawn from
+ * @param sheet of that run; absent where it cannot be judged
+ */
+public record RunDigest(
+        Run of, Optional<Sheet> sheet, RunFacts run, List<OfStep> steps, List<GaugeUse> gauges, List<NameUse> names) {
 
     /** What is drawn of a step, with the line of the sheet it is drawn from. */
     public record OfStep(Line line, StepSummary step, List<ReadingSummary> readings) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.tenthwise.model.gauge.Gauge;
 import org.tenthwise.model.plan.PartId;
@@ -27,24 +28,49 @@ public final class RunDigests {
 
     /**
      * @param entries all of one run, in order
-     * @param before the digest of the run with fewer of them, where there is one at hand
      * @return absent where the first of them does not begin a run
      */
-    public Optional<RunDigest> of(List<Entry> entries, Optional<RunDigest> before) {
+    public Optional<RunDigest> of(List<Entry> entries) {
         if (entries.isEmpty() || !(entries.get(0).event() instanceof Event.Begun)) {
             return Optional.empty();
         }
         Run run = new Run(entries);
-        Optional<Sheet> sheet = sheet(run);
-        Set<String> people = people(entries);
-        return Optional.of(new RunDigest(
-                facts(run, sheet, people), steps(sheet, before), gauges(run), names(run, List.copyOf(people))));
+        return Optional.of(drawn(
+                run, judged(() -> plans.of(run.begun().plan()).map(plan -> Sheet.of(plan, run))), Optional.empty()));
+    }
+
+    /** The digest of the same run with more entries behind the last. */
+    public RunDigest after(RunDigest before, List<Entry> added) {
+        Run run = before.of();
+        for (Entry entry : added) {
+            run = run.with(entry);
+        }
+        return drawn(run, judged(() -> before.sheet().map(sheet -> with(sheet, added))), Optional.of(before));
+    }
+
+    private static Sheet with(Sheet sheet, List<Entry> added) {
+        Sheet next = sheet;
+        for (Entry entry : added) {
+            next = next.with(entry);
+        }
+        return next;
+    }
+
+    private static RunDigest drawn(Run run, Optional<Sheet> sheet, Optional<RunDigest> before) {
+        Set<String> people = people(run.entries());
+        return new RunDigest(
+                run,
+                sheet,
+                facts(run, sheet, people),
+                steps(sheet, before),
+                gauges(run),
+                names(run, List.copyOf(people)));
     }
 
     /** A list must not fail for one run that cannot be judged, whatever is the matter with its entries. */
-    private Optional<Sheet> sheet(Run run) {
+    private static Optional<Sheet> judged(Supplier<Optional<Sheet>> judging) {
         try {
-            return plans.of(run.begun().plan()).map(plan -> Sheet.of(plan, run));
+            return judging.get();
         } catch (IllegalArgumentException | IllegalStateException | NoSuchElementException e) {
             return Optional.empty();
         }

@@ -10,6 +10,7 @@ import org.tenthwise.app.text.Sentences;
 import org.tenthwise.app.text.StepFigures;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
+import org.tenthwise.model.plan.StepClass;
 import org.tenthwise.model.quantity.Length;
 import org.tenthwise.model.quantity.Written;
 import org.tenthwise.model.record.Finding;
@@ -83,16 +84,23 @@ public final class Pictures {
                         outline, Optional.empty(), numbers, words.say("picture.part.numbered", plan.name())));
     }
 
-    /** The row of all checks of a run, with the one in hand marked. */
-    public Picture checks(Sheet sheet, Optional<Step> inHand) {
-        List<CheckRow.Check> checks = sheet.lines().stream()
-                .map(line -> new CheckRow.Check(
-                        line.finding().verdict().standing(), !line.step().hold().isEmpty()))
+    /**
+     * The row of all checks of a run, with the one in hand marked.
+     *
+     * @param standing of every step of the plan, in its order
+     */
+    public Picture checks(Plan plan, List<VerdictKind> standing, Optional<Step> inHand) {
+        List<Step> steps = plan.steps();
+        List<CheckRow.Check> checks = IntStream.range(0, steps.size())
+                .mapToObj(i ->
+                        new CheckRow.Check(standing.get(i), !steps.get(i).hold().isEmpty()))
                 .toList();
-        OptionalInt place = IntStream.range(0, checks.size())
-                .filter(i -> inHand.filter(sheet.lines().get(i).step()::equals).isPresent())
+        OptionalInt place = IntStream.range(0, steps.size())
+                .filter(i -> inHand.filter(steps.get(i)::equals).isPresent())
                 .findFirst();
-        long passed = sheet.count(VerdictKind.PASS);
+        long passed = IntStream.range(0, steps.size())
+                .filter(i -> steps.get(i).stepClass() == StepClass.DRAWING && standing.get(i) == VerdictKind.PASS)
+                .count();
         return new CheckRow(checks, place, words.say("picture.checks", passed, checks.size()));
     }
 

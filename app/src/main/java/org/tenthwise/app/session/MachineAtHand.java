@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.store.CouldNotSave;
 import org.tenthwise.app.store.NewEntry;
 import org.tenthwise.model.compute.cutting.EvenCut;
@@ -69,13 +70,14 @@ final class MachineAtHand {
 
     /** The open ones on that machine, which need a name to be known by, that have its register the other way round. */
     private Stream<Run> otherRuns(Event.MachineKnown known) {
-        return book.kept().runs().stream()
-                .filter(id ->
-                        !known.machine().isEmpty() && !id.equals(book.run().id()))
-                .map(id -> new Run(book.kept().entries(id)))
-                .filter(run -> run.closed().isEmpty() && run.begun().machine().equals(known.machine()))
-                .filter(run -> run.register()
-                        .filter(counts -> counts != known.register())
-                        .isPresent());
+        return known.machine().isEmpty()
+                ? Stream.empty()
+                : book.kept().history().openOn(known.machine()).stream()
+                        .map(RunFacts::id)
+                        .filter(id -> !id.equals(book.run().id()))
+                        .map(id -> new Run(book.kept().entries(id)))
+                        .filter(run -> run.register()
+                                .filter(counts -> counts != known.register())
+                                .isPresent());
     }
 }

@@ -32,12 +32,20 @@ final class SettingsInDoubt {
 
     /** Those of the run the fault was found in first; the wrong one is among them. */
     List<Withdrawn> all() {
-        Stream<String> others = fault == SettingFault.ZERO
-                ? Stream.empty()
-                : kept.runs().stream().filter(other -> !other.equals(run));
-        return Stream.concat(Stream.of(run), others)
+        return Stream.concat(Stream.of(run), candidates().stream().filter(other -> !other.equals(run)))
                 .flatMap(id -> of(new Run(kept.entries(id))))
                 .toList();
+    }
+
+    /** The runs that may have one. */
+    private List<String> candidates() {
+        Setting found = setting(wrong);
+        return switch (fault) {
+            case SENSE ->
+                kept.history().runsWith(found.gauge().kind(), found.gauge().id());
+            case REFERENCE -> found.reference().map(kept.history()::runsSetOn).orElseGet(kept::runs);
+            case ZERO -> List.of();
+        };
     }
 
     /** What strikes them all out; a sense is struck out of what the shop knows as well. */

@@ -9,6 +9,7 @@ import org.tenthwise.model.record.Plausible;
 import org.tenthwise.model.record.PlugFinding;
 import org.tenthwise.model.record.RunOutFinding;
 import org.tenthwise.model.record.WiresFinding;
+import org.tenthwise.model.run.Disposition;
 import org.tenthwise.model.run.Event;
 import org.tenthwise.model.run.Run;
 import org.tenthwise.model.words.Words;
@@ -54,9 +55,13 @@ public final class Advice {
     public String signed(Line line) {
         return line.disposed()
                 .filter(disposed -> !line.finding().verdict().passed())
-                .map(disposed -> words.say(
-                        "next.disposed", words.say("disposition", disposed.disposition()), disposed.signedBy()))
+                .map(disposed -> signed(disposed.disposition(), disposed.signedBy()))
                 .orElse("");
+    }
+
+    /** What was signed and by whom. */
+    public String signed(Disposition disposition, String by) {
+        return words.say("next.disposed", words.say("disposition", disposition), by);
     }
 
     /** The step that changed under a check at which nothing was taken since. */

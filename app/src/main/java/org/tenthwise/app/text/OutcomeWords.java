@@ -45,12 +45,24 @@ public final class OutcomeWords {
     }
 
     private String called(Sheet sheet) {
-        if (sheet.outcome() != Outcome.CONFORMS_WITH_CONCESSIONS) {
-            return words.say("outcome", sheet.outcome());
+        return called(sheet.outcome(), sheet.concessions());
+    }
+
+    private String called(Outcome outcome, long concessions) {
+        if (outcome != Outcome.CONFORMS_WITH_CONCESSIONS) {
+            return words.say("outcome", outcome);
         }
-        return sheet.concessions() == 1
-                ? words.say("outcome.one-concession")
-                : words.say("outcome.concessions", sheet.concessions());
+        return concessions == 1 ? words.say("outcome.one-concession") : words.say("outcome.concessions", concessions);
+    }
+
+    /** The same in short, for a list: what the characteristics come to, and who closed the run with what words. */
+    public String inShort(Outcome outcome, long concessions, String closedBy, String meaning) {
+        return called(outcome, concessions) + ". "
+                + words.say("signed.holds", signed(SignedAs.of(meaning), closedBy, meaning));
+    }
+
+    private String signed(SignedAs as, String by, String meaning) {
+        return as == SignedAs.OTHER ? words.say("signed.other", by, meaning) : words.say(words.key("signed", as), by);
     }
 
     /** What keeps it from conforming, so that with what passed it adds up to all. */
@@ -137,9 +149,7 @@ public final class OutcomeWords {
 
     /** "Accepted by Inspector 1." A refusal after which something was changed still stands until somebody accepts. */
     public String signature(Signature signature, Sheet sheet) {
-        String said = signature.meaning() == SignedAs.OTHER
-                ? words.say("signed.other", signature.signedBy(), signature.words())
-                : words.say(words.key("signed", signature.meaning()), signature.signedBy());
+        String said = signed(signature.meaning(), signature.signedBy(), signature.words());
         if (signature.lapsed() && sheet.against().contains(signature)) {
             return words.say("signed.not-overcome", said);
         }
@@ -174,10 +184,15 @@ public final class OutcomeWords {
      * what is conceded has none.
      */
     public static Optional<VerdictKind> shape(Sheet sheet) {
-        if (!sheet.against().isEmpty()) {
+        return shape(sheet.outcome(), !sheet.against().isEmpty());
+    }
+
+    /** @param contested whether a signature stands against it */
+    public static Optional<VerdictKind> shape(Outcome outcome, boolean contested) {
+        if (contested) {
             return Optional.of(VerdictKind.FAIL);
         }
-        return switch (sheet.outcome()) {
+        return switch (outcome) {
             case CONFORMS -> Optional.of(VerdictKind.PASS);
             case CONFORMS_WITH_CONCESSIONS -> Optional.empty();
             case DOES_NOT_CONFORM -> Optional.of(VerdictKind.FAIL);

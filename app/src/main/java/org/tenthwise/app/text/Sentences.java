@@ -78,11 +78,23 @@ public final class Sentences {
     }
 
     private String distance(Finding finding, Verdict.Margin margin) {
-        String limit = finding instanceof RunOutFinding ? words.say("limit.only") : words.say("limit", margin.limit());
+        return distance(StepFigures.of(finding), finding instanceof RunOutFinding, margin);
+    }
+
+    /**
+     * How far the size of a step judged by one size lies from a limit.
+     *
+     * @param places its sizes are known to
+     */
+    public String distance(Step step, int places, Verdict.Margin margin) {
+        return distance(StepFigures.of(step, places), false, margin);
+    }
+
+    private String distance(StepFigures figures, boolean onlyLimit, Verdict.Margin margin) {
+        String limit = onlyLimit ? words.say("limit.only") : words.say("limit", margin.limit());
         if (margin.distance().signum() == 0) {
             return words.say("distance.on", limit);
         }
-        StepFigures figures = StepFigures.of(finding);
         String key = margin.inside()
                 ? "distance.inside"
                 : switch (margin.limit()) {

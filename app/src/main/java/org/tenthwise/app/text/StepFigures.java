@@ -55,8 +55,18 @@ public final class StepFigures {
                 .mapToInt(m -> m.reading().typed().places())
                 .max()
                 .orElse(0);
-        int places = Math.max(limits.places(), read);
-        return finding.step().check() instanceof Check.OfSize size
+        return of(finding.step(), Math.max(limits.places(), read));
+    }
+
+    /**
+     * The same for a step of which nothing but the places is at hand.
+     *
+     * @throws IllegalArgumentException if the step measures nothing
+     */
+    public static StepFigures of(Step step, int places) {
+        Limits limits = limits(step)
+                .orElseThrow(() -> new IllegalArgumentException("Step %d measures nothing".formatted(step.number())));
+        return step.check() instanceof Check.OfSize size
                 ? new StepFigures(limits, size.guardBand().length(), places, size.combine() == Combine.MEAN)
                 : new StepFigures(limits, Length.ZERO, places, false);
     }

@@ -3,6 +3,7 @@ package org.tenthwise.app.ui;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import org.tenthwise.app.bench.Bench;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.reference.Comparison;
@@ -24,12 +25,17 @@ import org.tenthwise.app.ui.cut.MachineViewModel;
 import org.tenthwise.app.ui.dispose.DisposeViewModel;
 import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.form.FormView;
+import org.tenthwise.app.ui.form.RunHeading;
 import org.tenthwise.app.ui.form.StepForm;
 import org.tenthwise.app.ui.gauge.GaugeViewModel;
 import org.tenthwise.app.ui.gauge.OtherGaugeViewModel;
 import org.tenthwise.app.ui.gauge.WrongSettingViewModel;
+import org.tenthwise.app.ui.home.FindHints;
+import org.tenthwise.app.ui.home.FindViewModel;
 import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
+import org.tenthwise.app.ui.home.RecordsView;
+import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.record.Handout;
 import org.tenthwise.app.ui.record.RecordView;
@@ -120,8 +126,7 @@ public final class Screens implements Navigator {
     @Override
     public void run(RunSession session) {
         errands.run(session::state, state -> {
-            home();
-            shell.show(new RunScreen(new RunViewModel(session, state, errands, this, words, clock), pictures, words));
+            showOverHome(new RunScreen(new RunViewModel(session, state, errands, this, words, clock), pictures, words));
             new GaugeWords(words)
                     .withdrawnLast(state.sheet().run())
                     .ifPresent(said ->
@@ -158,9 +163,40 @@ public final class Screens implements Navigator {
 
     @Override
     public void record(String run) {
-        home();
+        Screen record =
+                new RecordView(new RecordViewModel(run, shop, handout, errands, words, this), words, pictures, this);
+        if (shell.inHand().filter(RecordsView.class::isInstance).isPresent()) {
+            shell.show(record);
+        } else {
+            showOverHome(record);
+        }
+    }
+
+    /** Home lies under it and is not looked up before one comes back to it. */
+    private void showOverHome(Screen screen) {
+        if (undermost.isEmpty()) {
+            home();
+        }
+        shell.showOver(undermost.orElseThrow(), screen);
+    }
+
+    @Override
+    public void records() {
         shell.show(
-                new RecordView(new RecordViewModel(run, shop, handout, errands, words, this), words, pictures, this));
+                new RecordsView(new RunListViewModel(true, shop, errands, words, this, clock), words, pictures, this));
+    }
+
+    @Override
+    public void find(Consumer<String> found) {
+        FindViewModel model = new FindViewModel(shop, errands, words, this, found);
+        String title = words.say("find.title");
+        shell.show(new FormView(
+                title,
+                model.form(),
+                words,
+                RunHeading.titled(title, words, this::back),
+                new FindHints(words),
+                model::load));
     }
 
     @Override

@@ -22,7 +22,7 @@ public final class ReadFromEntries implements History {
     }
 
     private Stream<RunDigest> all() {
-        return kept.runs().stream().flatMap(run -> digests.of(kept.entries(run), Optional.empty()).stream());
+        return kept.runs().stream().flatMap(run -> digests.of(kept.entries(run)).stream());
     }
 
     private Stream<RunDigest> latestFirst() {
@@ -52,17 +52,17 @@ public final class ReadFromEntries implements History {
         return ordered.stream()
                 .skip(behind)
                 .limit(query.most())
-                .map(digest -> new RunSummary(
-                        digest.run(),
-                        digest.run().stand().isEmpty()
-                                ? Optional.empty()
-                                : plans.of(
-                                        kept.entries(digest.run().id()).get(0).event()
-                                                        instanceof org.tenthwise.model.run.Event.Begun begun
-                                                ? begun.plan()
-                                                : new PlanSource("", "")),
-                        digest.steps().stream().map(RunDigest.OfStep::step).toList()))
+                .map(this::summary)
                 .toList();
+    }
+
+    private RunSummary summary(RunDigest digest) {
+        return new RunSummary(
+                digest.run(),
+                digest.run()
+                        .stand()
+                        .flatMap(stand -> plans.of(digest.of().begun().plan())),
+                digest.steps().stream().map(RunDigest.OfStep::step).toList());
     }
 
     private static boolean isFirst(RunFacts run, RunQuery query) {
@@ -80,16 +80,26 @@ public final class ReadFromEntries implements History {
     }
 
     @Override
-    public boolean isTaken(String run) {
-        return run.equals("shop") || kept.runs().contains(run);
-    }
-
-    @Override
     public List<RunFacts> runsOf(PartId part, String serial) {
         return all().map(RunDigest::run)
                 .filter(run -> run.part().equals(part.number())
                         && run.revision().equals(part.revision())
                         && run.serial().equals(serial.strip()))
+                .toList();
+    }
+
+    @Override
+    public Optional<RunSummary> openOf(PartId part, String serial) {
+        return latestFirst()
+                .filter(digest -> !digest.run().closed() && runsOf(part, serial).contains(digest.run()))
+                .map(this::summary)
+                .findFirst();
+    }
+
+    @Override
+    public List<RunFacts> openOn(String machine) {
+        return all().map(RunDigest::run)
+                .filter(run -> !run.closed() && run.machine().equals(machine))
                 .toList();
     }
 

@@ -94,7 +94,12 @@ class RowPicturesTest {
         for (Palette palette : List.of(Palette.DAY, Palette.NIGHT)) {
             DemoRun run = DemoRun.of("LG-2207-C-fail");
             Picture checks = new Pictures(Words.of(Locale.ENGLISH))
-                    .checks(run.sheet(), Optional.of(run.plan().step(26)));
+                    .checks(
+                            run.plan(),
+                            run.sheet().lines().stream()
+                                    .map(line -> line.finding().verdict().standing())
+                                    .toList(),
+                            Optional.of(run.plan().step(26)));
             assertTrue(Sheets.inked(sheets.save("row-of-checks", checks, Frame.small(370, 60, Role.SHEET), palette))
                     > 500);
             assertTrue(

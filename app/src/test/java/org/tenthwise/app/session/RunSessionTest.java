@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tenthwise.app.DemoPlans;
+import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.gauge.ReadingDirection;
@@ -70,7 +71,9 @@ class RunSessionTest {
     void aSecondRunOfTheSameSerialGetsAnIdOfItsOwnAndTheFirstIsPointedOut() throws Exception {
         assertEquals(
                 List.of("LG-2207-C-014"),
-                shop.runsOf(session.state().sheet().plan().part(), "014"));
+                shop.history().runsOf(session.state().sheet().plan().part(), "014").stream()
+                        .map(RunFacts::id)
+                        .toList());
         assertEquals(
                 "LG-2207-C-014-2",
                 shop.begin(new RunHeader(DemoPlans.outsideAsRead(), "014", "", "", "Setter 1", true))

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.InventedPlans;
+import org.tenthwise.app.history.RunFacts;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.checklists.catalogue.DemoPart;
@@ -212,14 +213,16 @@ class SigningSessionTest {
                 .isEmpty());
     }
 
+    private Optional<String> withOtherText(Plan plan) {
+        return workshop.shop.history().withOtherText(plan).map(RunFacts::id);
+    }
+
     @Test
     void aPlanWithAnotherTextUnderOneIssueIsNoticed() {
-        assertEquals(Optional.empty(), workshop.shop.runWithOtherText(plan(PLAN)));
+        assertEquals(Optional.empty(), withOtherText(plan(PLAN)));
         String changed = PLAN.replace("Edges are broken.", "Edges are sharp.");
-        assertEquals(Optional.of(session.id()), workshop.shop.runWithOtherText(plan(changed)));
-        assertEquals(
-                Optional.empty(),
-                workshop.shop.runWithOtherText(plan(changed.replace("issue = \"1\"", "issue = \"2\""))));
-        assertEquals(Optional.empty(), workshop.shop.runWithOtherText(DemoPart.SCREW_CARRIER.plan()));
+        assertEquals(Optional.of(session.id()), withOtherText(plan(changed)));
+        assertEquals(Optional.empty(), withOtherText(plan(changed.replace("issue = \"1\"", "issue = \"2\""))));
+        assertEquals(Optional.empty(), withOtherText(DemoPart.SCREW_CARRIER.plan()));
     }
 }

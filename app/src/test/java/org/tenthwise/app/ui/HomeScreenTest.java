@@ -6,8 +6,14 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.tenthwise.app.picture.TextMetrics;
 import org.tenthwise.app.session.Background;
 import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.form.FormView;
+import org.tenthwise.app.ui.form.RunHeading;
+import org.tenthwise.app.ui.home.FindHints;
+import org.tenthwise.app.ui.home.FindViewModel;
 import org.tenthwise.app.ui.home.HomeView;
 import org.tenthwise.app.ui.home.HomeViewModel;
+import org.tenthwise.app.ui.home.RecordsView;
+import org.tenthwise.app.ui.home.RunListViewModel;
 import org.tenthwise.app.ui.picture.ScreenFaces;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Screen;
@@ -39,6 +45,67 @@ class HomeScreenTest extends ScreenTest {
         workshop.atTheBore("013", "0.013", "0.015", "0.014", "0.027");
         workshop.atTheBore("014-second-half-of-the-pair", "-0.013");
         seen("home", "runs", window -> home(window, Catalogue.ofDemoParts()));
+    }
+
+    @Test
+    void runsOfOtherMachinesAndARunThatCannotBeReadHoldEverywhere() {
+        workshop.begin(DemoPart.WINCH_BARREL_END.plan(), "003", "CD-1", "Boring mill with a long name 2", "Setter 1");
+        workshop.beginUnreadable("7");
+        workshop.atTheBore("013", "0.013", "0.015", "0.014", "0.027");
+        seen("home", "machines", window -> home(window, Catalogue.ofDemoParts()));
+    }
+
+    @Test
+    void whatIsFoundHoldsEverywhere() {
+        workshop.atTheBore("013", "0.013", "0.015", "0.014", "0.027");
+        workshop.begin(DemoPart.WINCH_BARREL_END, "003");
+        seen("home", "found", window -> home(window, Catalogue.ofDemoParts()), window -> "LG-2207 setter 2"
+                .codePoints()
+                .mapToObj(Character::toString)
+                .forEach(window.shell().inHand().orElseThrow().typing()::character));
+        seen(
+                "home",
+                "found-none",
+                window -> home(window, Catalogue.ofDemoParts()),
+                window -> window.shell().inHand().orElseThrow().typing().character("nothing"));
+    }
+
+    @Test
+    void closedRunsHoldEverywhere() {
+        for (SignedAs meaning : List.of(SignedAs.NOT_ACCEPTED, SignedAs.MACHINED_AND_MEASURED)) {
+            RunSession closed = workshop.setUp("012-" + meaning.word());
+            Workshop.must(() -> closed.close("Inspector 1", meaning));
+        }
+        workshop.beginUnreadable("7");
+        seen("records", "closed", window -> records(window));
+    }
+
+    @Test
+    void aShopWithoutClosedRunsHoldsEverywhere() {
+        seen("records", "none", window -> records(window));
+    }
+
+    private Screen records(Window window) {
+        return new RecordsView(
+                new RunListViewModel(true, workshop.shop, workshop.errands, words, workshop, Workshop.CLOCK),
+                words,
+                new PictureFrames(new ScreenFaces(), new TextMetrics(), window.look()),
+                workshop);
+    }
+
+    @Test
+    void theWordsToFindByAreTypedEverywhere() {
+        workshop.begin(DemoPart.WINCH_BARREL_END, "003");
+        seen("home", "find", window -> {
+            FindViewModel model = new FindViewModel(workshop.shop, workshop.errands, words, workshop, by -> {});
+            return new FormView(
+                    words.say("find.title"),
+                    model.form(),
+                    words,
+                    RunHeading.titled(words.say("find.title"), words, workshop::back),
+                    new FindHints(words),
+                    model::load);
+        });
     }
 
     /** The store is slow: nothing of it has come yet. */

@@ -35,6 +35,16 @@ public class Ways implements Navigator {
     }
 
     @Override
+    public void records() {
+        asked.add("records");
+    }
+
+    @Override
+    public void find(Consumer<String> found) {
+        asked.add("find");
+    }
+
+    @Override
     public void begin(Plan plan) {
         asked.add("begin " + plan.part().number());
     }

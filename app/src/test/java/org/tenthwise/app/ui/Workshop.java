@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -22,7 +23,10 @@ import org.tenthwise.app.ui.form.CurrentRun;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.DemoPart;
 import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.plan.PlanSource;
+import org.tenthwise.model.run.Event;
 import org.tenthwise.model.words.Words;
 
 /**
@@ -77,7 +81,11 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
     }
 
     private RunSession begin(Plan plan, String serial) {
-        return must(() -> shop.begin(new RunHeader(plan, serial, "AB-7731", "Lathe 4", "Setter 2")));
+        return begin(plan, serial, "AB-7731", "Lathe 4", "Setter 2");
+    }
+
+    public RunSession begin(Plan plan, String serial, String lot, String machine, String by) {
+        return must(() -> shop.begin(new RunHeader(plan, serial, lot, machine, by)));
     }
 
     /** The screen carrier, set up and trued. */
@@ -148,6 +156,25 @@ public final class Workshop extends Ways implements BeforeEachCallback, AfterEac
 
     public CurrentRun inHand(RunSession session) {
         return new CurrentRun(session, shop, errands);
+    }
+
+    /** A run whose kept plan this release cannot read. */
+    public void beginUnreadable(String serial) {
+        must(() -> ledger.append(
+                "X-1-A-" + serial,
+                OffsetDateTime.now(CLOCK),
+                "Setter 2",
+                new Event.Begun(
+                        new PartId("X-1", "A"),
+                        serial,
+                        "",
+                        "Lathe 4",
+                        new PlanSource("format = 99\n", "ab".repeat(32)))));
+    }
+
+    /** How many runs the ledger holds. */
+    public int runs() {
+        return ledger.runs().size();
     }
 
     /** How many entries the ledger holds. */

@@ -24,21 +24,13 @@ final class DrawnTables implements AutoCloseable {
     /** Rises with every change of what is drawn or how. */
     static final int FORM = 1;
 
-    /** The digest of a run after one of its entries. */
-    private record Drawn(List<Entry> entries, RunDigest digest) {
-
-        long lastSeq() {
-            return entries.get(entries.size() - 1).seq();
-        }
-    }
-
     private final Connection connection;
     private final LedgerTable ledger;
     private final RunDigests digests;
     private final Statements statements;
     private final DigestRows rows;
     /** Of the run drawn last, so that the next entry of the same run costs no more than what it changes. */
-    private Optional<Drawn> last = Optional.empty();
+    private Optional<RunDigest> last = Optional.empty();
 
     DrawnTables(Connection connection, Plans plans) {
         this.connection = connection;
@@ -79,7 +71,7 @@ final class DrawnTables implements AutoCloseable {
      */
     List<Entry> draw(List<Entry> added) throws SQLException {
         long end = added.get(0).seq();
-        last = last.filter(drawn -> drawn.lastSeq() < end);
+        last = last.filter(digest -> lastSeq(digest) < end);
         Map<String, List<Entry>> byRun = new LinkedHashMap<>();
         TreeMap<Long, String> order = new TreeMap<>();
         for (Entry entry : added) {
@@ -97,26 +89,30 @@ final class DrawnTables implements AutoCloseable {
     }
 
     private void draw(String run, List<Entry> added) throws SQLException {
-        Optional<Drawn> before = last.filter(drawn -> drawn.digest().run().id().equals(run));
-        List<Entry> entries = before.isPresent() ? joined(before.get().entries(), added) : ledger.entries(run);
-        Optional<RunDigest> earlier = before.map(Drawn::digest)
-                .or(() -> digests.of(entries.subList(0, entries.size() - added.size()), Optional.empty()));
-        Optional<RunDigest> now = digests.of(entries, earlier);
+        boolean again = last.filter(digest -> digest.run().id().equals(run)).isPresent();
+        Optional<RunDigest> before = again ? last : before(run, added);
+        Optional<RunDigest> now = before.isPresent()
+                ? before.map(digest -> digests.after(digest, added))
+                : digests.of(ledger.entries(run));
         if (now.isPresent()) {
-            rows.write(now.get(), earlier, before.isPresent());
-            last = Optional.of(new Drawn(entries, now.get()));
+            rows.write(now.get(), before, again);
+            last = now;
         }
+    }
+
+    private Optional<RunDigest> before(String run, List<Entry> added) throws SQLException {
+        List<Entry> entries = ledger.entries(run);
+        return digests.of(entries.subList(0, entries.size() - added.size()));
+    }
+
+    private static long lastSeq(RunDigest digest) {
+        List<Entry> entries = digest.of().entries();
+        return entries.get(entries.size() - 1).seq();
     }
 
     @Override
     public void close() throws SQLException {
         statements.close();
-    }
-
-    private static List<Entry> joined(List<Entry> before, List<Entry> added) {
-        List<Entry> all = new ArrayList<>(before);
-        all.addAll(added);
-        return all;
     }
 
     /** Throws away whatever is drawn and draws all of it from the entries; within a transaction. */
@@ -128,7 +124,7 @@ final class DrawnTables implements AutoCloseable {
             statement.executeUpdate(DrawnSchema.text());
         }
         for (String run : ledger.runsByLast()) {
-            Optional<RunDigest> digest = digests.of(ledger.entries(run), Optional.empty());
+            Optional<RunDigest> digest = digests.of(ledger.entries(run));
             if (digest.isPresent()) {
                 rows.write(digest.get(), Optional.empty(), false);
             }

@@ -19,7 +19,6 @@ import org.tenthwise.model.gauge.GaugeKind;
 import org.tenthwise.model.plan.PartId;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.PlanSource;
-import org.tenthwise.model.run.Entry;
 import org.tenthwise.model.run.Event;
 
 /** Reads the drawn tables. */
@@ -76,15 +75,30 @@ final class SqliteHistory implements History {
     }
 
     @Override
-    public boolean isTaken(String run) {
-        return run.equals(Entry.SHOP) || first("WHERE run = ?", List.of(run)).isPresent();
-    }
-
-    @Override
     public List<RunFacts> runsOf(PartId part, String serial) {
         return found(
                 "WHERE part = ? AND revision = ? AND serial = ? ORDER BY begun",
                 List.of(part.number(), part.revision(), serial.strip()));
+    }
+
+    @Override
+    public Optional<RunSummary> openOf(PartId part, String serial) {
+        return ask(statements -> {
+            List<RunFacts> open = statements.all(
+                    DrawnRows.RUN
+                            + """
+                            FROM drawn_run r WHERE part = ? AND revision = ? AND serial = ? AND closed = 0
+                            ORDER BY last DESC LIMIT 1
+                            """,
+                    List.of(part.number(), part.revision(), serial.strip()),
+                    DrawnRows::run);
+            return open.isEmpty() ? Optional.empty() : Optional.of(summary(statements, open.get(0)));
+        });
+    }
+
+    @Override
+    public List<RunFacts> openOn(String machine) {
+        return found("WHERE closed = 0 AND machine = ? ORDER BY begun", List.of(machine));
     }
 
     @Override
@@ -103,7 +117,7 @@ final class SqliteHistory implements History {
         return texts(
                 """
                 SELECT n.name FROM drawn_name n JOIN drawn_run r ON r.begun = n.run
-                WHERE n.what = ? AND n."of" = ? ORDER BY r.last DESC, n.place
+                WHERE n.what = ? AND n."of" = ? ORDER BY r.last DESC, n.place LIMIT 40
                 """,
                 List.of(kind, of));
     }

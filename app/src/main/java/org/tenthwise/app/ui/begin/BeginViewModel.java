@@ -5,8 +5,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.RunSummary;
 import org.tenthwise.app.session.RunHeader;
-import org.tenthwise.app.session.RunSummary;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.ui.form.Field;
 import org.tenthwise.app.ui.form.FormViewModel;
@@ -15,7 +17,6 @@ import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
 import org.tenthwise.app.ui.shell.Notice;
 import org.tenthwise.model.plan.Plan;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.words.Words;
 
 /** What is asked before a run of a plan begins. Machine and person begin with those of the run last worked on. */
@@ -34,8 +35,7 @@ public final class BeginViewModel {
     private final Field<String> person;
     private final FormViewModel form;
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
-    private List<RunSummary> runs = List.of();
-    private Optional<String> withOtherText = Optional.empty();
+    private Optional<RunSummary> begunAlready = Optional.empty();
 
     public BeginViewModel(Plan plan, Runs shop, LedgerTasks errands, Words words, Navigator journey) {
         this.plan = plan;
@@ -83,22 +83,27 @@ public final class BeginViewModel {
     }
 
     public void load() {
-        errands.run(() -> new Loaded(shop.runs(), shop.runWithOtherText(plan)), this::loaded);
+        errands.run(
+                () -> {
+                    History history = shop.history();
+                    return new Loaded(
+                            Suggestions.lots(plan.part(), history),
+                            Suggestions.machines(history),
+                            Suggestions.people(history),
+                            history.last());
+                },
+                this::loaded);
     }
 
-    private record Loaded(List<RunSummary> runs, Optional<String> withOtherText) {}
+    private record Loaded(List<String> lots, List<String> machines, List<String> people, Optional<RunFacts> last) {}
 
     private void loaded(Loaded loaded) {
-        List<RunSummary> known = loaded.runs();
-        runs = known;
-        withOtherText = loaded.withOtherText();
-        Suggestions ready = new Suggestions(known);
-        offerLots(ready.lots(plan.part()));
-        machine.offer(ready.machines());
-        person.offer(ready.people());
-        known.stream().findFirst().ifPresent(last -> {
-            preset(machine, last.sheet().run().begun().machine());
-            preset(person, last.sheet().run().by());
+        offerLots(loaded.lots());
+        machine.offer(loaded.machines());
+        person.offer(loaded.people());
+        loaded.last().ifPresent(last -> {
+            preset(machine, last.machine());
+            preset(person, last.by());
         });
         weigh();
     }
@@ -124,33 +129,42 @@ public final class BeginViewModel {
 
     private void weigh() {
         form.aboutProperty().set(words.say("begin.about", serial.reads()));
-        notice.set(begunAlready()
-                .map(run -> words.say(
-                        "begin.already",
-                        serial.reads(),
-                        run.inHand().number(),
-                        run.inHand().name()))
-                .orElse(""));
+        String typed = serial.reads();
+        begunAlready = Optional.empty();
+        notice.set("");
+        if (!typed.isBlank()) {
+            errands.run(() -> begunAlready(typed), found -> {
+                if (typed.equals(serial.reads())) {
+                    begunAlready = found;
+                    notice.set(found.map(run -> already(typed, run)).orElse(""));
+                }
+            });
+        }
     }
 
-    private Optional<RunSummary> begunAlready() {
-        return runs.stream()
-                .filter(summary -> {
-                    Event.Begun begun = summary.sheet().run().begun();
-                    return begun.part().equals(plan.part())
-                            && begun.serial().equals(serial.reads())
-                            && summary.sheet().run().closed().isEmpty();
-                })
-                .findFirst();
+    private String already(String typed, RunSummary run) {
+        return run.inHand()
+                .map(step -> words.say("begin.already", typed, step.number(), step.name()))
+                .orElseGet(() -> words.say("begin.already.unread", typed));
+    }
+
+    /** The open run of the serial that was last worked on. */
+    private Optional<RunSummary> begunAlready(String typed) {
+        return shop.history().openOf(plan.part(), typed);
     }
 
     private void begin() {
+        form.busy(true);
+        errands.run(() -> shop.history().withOtherText(plan), this::begin, () -> form.busy(false));
+    }
+
+    private void begin(Optional<RunFacts> withOtherText) {
         withOtherText.ifPresentOrElse(
                 run -> journey.tell(new Notice(
                         words.say("begin.other-text.title"),
                         words.say(
                                 "begin.other-text",
-                                run,
+                                run.id(),
                                 plan.part().number(),
                                 plan.part().revision(),
                                 plan.issue()),
@@ -161,15 +175,14 @@ public final class BeginViewModel {
     }
 
     private void beginOrGoOn() {
-        begunAlready()
-                .ifPresentOrElse(
-                        run -> journey.tell(new Notice(
-                                words.say("begin.already.title", serial.reads()),
-                                notice.get() + " " + words.say("begin.already.ask"),
-                                List.of(
-                                        new Notice.NoticeKey(words.say("begin.anew"), this::beginAnew),
-                                        new Notice.NoticeKey(words.say("begin.go-on"), () -> goOn(run))))),
-                        this::beginAnew);
+        begunAlready.ifPresentOrElse(
+                run -> journey.tell(new Notice(
+                        words.say("begin.already.title", serial.reads()),
+                        notice.get() + " " + words.say("begin.already.ask"),
+                        List.of(
+                                new Notice.NoticeKey(words.say("begin.anew"), this::beginAnew),
+                                new Notice.NoticeKey(words.say("begin.go-on"), () -> goOn(run))))),
+                this::beginAnew);
     }
 
     private void beginAnew() {

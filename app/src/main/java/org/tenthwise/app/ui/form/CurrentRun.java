@@ -10,7 +10,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import org.tenthwise.app.session.Reply;
 import org.tenthwise.app.session.RunSession;
-import org.tenthwise.app.session.RunSummary;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.session.State;
 import org.tenthwise.app.store.CouldNotSave;
@@ -28,7 +27,7 @@ public final class CurrentRun {
         Reply of(RunSession session) throws CouldNotSave;
     }
 
-    private record Loaded(State state, List<RunSummary> runs) {}
+    private record Loaded(State state, Suggestions known) {}
 
     private final RunSession session;
     private final Runs shop;
@@ -56,10 +55,15 @@ public final class CurrentRun {
 
     /** @param there is given the run and the ready answers of the runs so far */
     public void load(BiConsumer<State, Suggestions> there) {
-        errands.run(() -> new Loaded(session.state(), shop.runs()), loaded -> {
+        errands.run(this::loaded, loaded -> {
             state.set(Optional.of(loaded.state()));
-            there.accept(loaded.state(), new Suggestions(loaded.runs()));
+            there.accept(loaded.state(), loaded.known());
         });
+    }
+
+    private Loaded loaded() {
+        State now = session.state();
+        return new Loaded(now, Suggestions.at(now.inHand(), now.sheet().plan(), shop.history()));
     }
 
     /**

@@ -35,11 +35,7 @@ public final class OtherGaugeViewModel {
     }
 
     private void offer(State state, Suggestions known) {
-        state.inHand()
-                .check()
-                .means()
-                .ifPresent(means ->
-                        mark.offer(known.gauges(means.kind(), state.sheet().plan())));
+        mark.offer(known.gauges());
     }
 
     private List<String> notes(State state) {

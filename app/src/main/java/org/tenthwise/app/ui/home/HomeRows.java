@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.home;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -15,8 +16,9 @@ import org.tenthwise.app.picture.VerdictMark;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.picture.PictureView;
 import org.tenthwise.app.ui.theme.PictureFrames;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
-import org.tenthwise.model.record.Sheet;
+import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
 /** The rows of the home screen: a run begun, a part to begin one on. */
@@ -27,35 +29,27 @@ final class HomeRows {
     private static final double CHECKS_WIDTH = 368;
     private static final double CHECKS_HEIGHT = 42;
     private static final double MARK = 20;
+    /** A longer serial has a line of its own, on which it can wrap. */
+    private static final int LONGEST_BESIDE = 20;
 
-    private final HomeViewModel model;
     private final Words words;
     private final PictureFrames pictures;
     private final org.tenthwise.app.picture.Pictures drawn;
 
-    HomeRows(HomeViewModel model, Words words, PictureFrames pictures) {
-        this.model = model;
+    HomeRows(Words words, PictureFrames pictures) {
         this.words = words;
         this.pictures = pictures;
         this.drawn = new org.tenthwise.app.picture.Pictures(words);
     }
 
     /** @param foremost whether going on with it is the likeliest wish */
-    Region run(RunRow run, boolean foremost) {
-        FlowPane title = new FlowPane(
-                16,
-                0,
-                label(run.part(), "heading"),
-                label(run.revision(), "middling", "second"),
-                label(run.serial(), "middling", "bold"));
+    Region run(RunRow run, boolean foremost, Runnable goOn) {
+        FlowPane title = new FlowPane(16, 0, label(run.part(), "heading"), label(run.revision(), "middling", "second"));
+        Label serial = label(run.serial(), "middling", "bold");
+        VBox said = new VBox(2, title);
+        (run.serial().length() <= LONGEST_BESIDE ? title : said).getChildren().add(serial);
         title.setAlignment(Pos.BASELINE_LEFT);
         title.setMinHeight(Region.USE_PREF_SIZE);
-        Sheet sheet = run.summary().sheet();
-        Optional<Step> inHand =
-                run.closed() ? Optional.empty() : Optional.of(run.summary().inHand());
-        PictureView checks = pictures.small(drawn.checks(sheet, inHand), CHECKS_WIDTH, CHECKS_HEIGHT, Role.SHEET);
-        checks.setMaxWidth(CHECKS_WIDTH);
-        checks.setMinHeight(CHECKS_HEIGHT);
         Label where = label(run.where(), "body", "bold");
         HBox stands = new HBox(10, where);
         run.standing().ifPresent(standing -> stands.getChildren()
@@ -64,7 +58,11 @@ final class HomeRows {
                         fixed(pictures.small(
                                 new VerdictMark(standing, words.say("verdict", standing)), MARK, MARK, Role.SHEET))));
         stands.setAlignment(Pos.CENTER_LEFT);
-        VBox said = new VBox(2, title, label(run.place(), "body", "second"), checks, stands);
+        if (!run.place().isEmpty()) {
+            said.getChildren().add(label(run.place(), "body", "second"));
+        }
+        run.summary().plan().ifPresent(plan -> said.getChildren().add(checks(run, plan)));
+        said.getChildren().add(stands);
         HBox.setHgrow(said, Priority.ALWAYS);
 
         Label when = label(run.when(), "body", "second");
@@ -72,22 +70,38 @@ final class HomeRows {
         Key go = new Key(
                 foremost ? Key.Kind.COMMIT : Key.Kind.PLAIN,
                 words.say(run.closed() ? "home.look" : "home.go-on"),
-                () -> model.goOn(run));
+                goOn);
         go.setId("go-" + run.summary().id());
         VBox end = end(go, run.spoken());
         end.getChildren().add(0, when);
 
         HBox row = row(said, end);
-        drawn.part(sheet.plan(), run.summary().inHand())
-                .or(() -> drawn.part(sheet.plan()))
+        run.summary()
+                .plan()
+                .flatMap(plan -> run.summary()
+                        .inHand()
+                        .flatMap(step -> drawn.part(plan, step))
+                        .or(() -> drawn.part(plan)))
                 .ifPresent(part -> row.getChildren()
                         .add(0, fixed(pictures.small(part, OUTLINE_WIDTH, OUTLINE_HEIGHT, Role.SHEET))));
         return spoken(row, run.spoken());
     }
 
+    private PictureView checks(RunRow run, Plan plan) {
+        Optional<Step> inHand = run.closed() ? Optional.empty() : run.summary().inHand();
+        List<VerdictKind> standing = run.summary().steps().stream()
+                .map(step -> step.verdict().standing())
+                .toList();
+        PictureView checks =
+                pictures.small(drawn.checks(plan, standing, inHand), CHECKS_WIDTH, CHECKS_HEIGHT, Role.SHEET);
+        checks.setMaxWidth(CHECKS_WIDTH);
+        checks.setMinHeight(CHECKS_HEIGHT);
+        return checks;
+    }
+
     /** @param narrow whether the words stand under the picture rather than beside it */
-    Region part(PartRow part, boolean narrow) {
-        Key begin = new Key(Key.Kind.PLAIN, words.say("home.begin"), () -> model.begin(part));
+    Region part(PartRow part, boolean narrow, Runnable act) {
+        Key begin = new Key(Key.Kind.PLAIN, words.say("home.begin"), act);
         begin.setId("begin-" + part.number() + "-" + part.plan().part().revision());
         VBox end = end(begin, part.number() + " " + part.name());
         FlowPane title = new FlowPane(16, 0, label(part.number(), "heading"), label(part.name(), "body"));

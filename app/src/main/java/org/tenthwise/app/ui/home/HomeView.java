@@ -16,6 +16,7 @@ import javafx.util.Duration;
 import javafx.util.Subscription;
 import org.tenthwise.app.ui.keys.Key;
 import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.app.ui.keys.Typing;
 import org.tenthwise.app.ui.shell.Arrangement;
 import org.tenthwise.app.ui.shell.Heading;
 import org.tenthwise.app.ui.shell.Screen;
@@ -23,7 +24,7 @@ import org.tenthwise.app.ui.theme.Look;
 import org.tenthwise.app.ui.theme.PictureFrames;
 import org.tenthwise.model.words.Words;
 
-/** Runs begun on the one side, parts to begin one on beside or below them, the settings of the look at the foot. */
+/** Open runs on the one side, parts to begin one on beside or below them, the settings of the look at the foot. */
 public final class HomeView extends BorderPane implements Screen {
 
     private static final double PARTS = 472;
@@ -33,9 +34,8 @@ public final class HomeView extends BorderPane implements Screen {
     private final HomeViewModel model;
     private final Words words;
     private final HomeRows rows;
-    private final PagedRows runs;
+    private final RunList runs;
     private final PagedRows parts;
-    private final VBox left;
     private final VBox right;
     private final BorderPane body = new BorderPane();
     private final PauseTransition deaf = new PauseTransition(DEAF);
@@ -46,11 +46,10 @@ public final class HomeView extends BorderPane implements Screen {
         this.model = model;
         this.words = words;
         Look look = pictures.look();
-        rows = new HomeRows(model, words, pictures);
-        runs = new PagedRows(words, 0);
+        rows = new HomeRows(words, pictures);
+        runs = new RunList(words.say("home.runs"), model.runs(), rows, words, records(), bench());
         parts = new PagedRows(words, 0);
-        left = side(words.say("home.runs"), runs, bench());
-        right = side(words.say("home.parts"), parts, new Region());
+        right = side(words.say("home.parts"), parts);
         Label name = label(words.say("home.title"), "heading");
         name.setMinWidth(USE_PREF_SIZE);
         StackPane title = new StackPane(name);
@@ -62,12 +61,10 @@ public final class HomeView extends BorderPane implements Screen {
                 .end(setting("gloves", look.glovesProperty()))
                 .end(about()));
         setCenter(body);
-        following.add(model.runsProperty().subscribe(this::fill));
         following.add(model.partsProperty().subscribe(this::fill));
-        following.add(model.storeProperty().subscribe(this::fill));
         following.add(model.folderProperty().subscribe(this::fill));
         deaf.setOnFinished(over -> body.setMouseTransparent(false));
-        following.add(model.storeProperty().subscribe((before, now) -> deafen()));
+        following.add(model.runs().lookedProperty().subscribe((before, now) -> deafen()));
         following.add(model.folderProperty().subscribe((before, now) -> deafen()));
     }
 
@@ -88,7 +85,13 @@ public final class HomeView extends BorderPane implements Screen {
 
     @Override
     public void onGone() {
+        runs.letGo();
         following.forEach(Subscription::unsubscribe);
+    }
+
+    @Override
+    public Typing typing() {
+        return model.runs().typing();
     }
 
     @Override
@@ -101,7 +104,7 @@ public final class HomeView extends BorderPane implements Screen {
         right.setMaxWidth(wide ? PARTS : Double.MAX_VALUE);
         right.setMinHeight(0);
         right.setPrefHeight(wide ? USE_COMPUTED_SIZE : PARTS_BELOW);
-        body.setCenter(left);
+        body.setCenter(runs);
         body.setRight(wide ? right : null);
         body.setBottom(wide ? null : right);
     }
@@ -113,18 +116,8 @@ public final class HomeView extends BorderPane implements Screen {
     }
 
     private void fill() {
-        List<Region> begun = new ArrayList<>();
-        boolean first = true;
-        for (RunRow run : model.runsProperty().get()) {
-            begun.add(rows.run(run, first && !run.closed()));
-            first &= run.closed();
-        }
-        if (begun.isEmpty()) {
-            begun.add(label(words.say("home.no-runs", model.storeProperty().get()), "middling", "home-row"));
-        }
-        runs.show(begun);
         List<Region> offered = new ArrayList<>(model.partsProperty().get().stream()
-                .map(part -> rows.part(part, wide))
+                .map(part -> rows.part(part, wide, () -> model.begin(part)))
                 .toList());
         if (offered.isEmpty()) {
             offered.add(label(words.say("home.no-parts", model.folderProperty().get()), "middling", "home-row"));
@@ -138,12 +131,8 @@ public final class HomeView extends BorderPane implements Screen {
         parts.show(offered);
     }
 
-    /** @param end stands at the right of the title */
-    private VBox side(String title, PagedRows rows, Region end) {
-        Label heading = label(title, "heading");
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
-        HBox line = new HBox(8, heading, space, end);
+    private VBox side(String title, PagedRows rows) {
+        HBox line = new HBox(label(title, "heading"));
         line.setAlignment(Pos.CENTER_LEFT);
         line.setMinHeight(USE_PREF_SIZE);
         line.getStyleClass().addAll("lined-below", "home-title");
@@ -167,17 +156,21 @@ public final class HomeView extends BorderPane implements Screen {
         return key;
     }
 
+    private Key records() {
+        return leadingTo("records", words.say("home.records"), model::records);
+    }
+
     private Key bench() {
-        Key key = new Key(Key.Kind.PLAIN, words.say("home.bench"), model::bench);
-        key.setId("bench");
-        key.getStyleClass().add("home-setting");
-        key.setMinWidth(USE_PREF_SIZE);
-        return key;
+        return leadingTo("bench", words.say("home.bench"), model::bench);
     }
 
     private Key about() {
-        Key key = new Key(Key.Kind.PLAIN, words.say("home.about-key"), model::about);
-        key.setId("about");
+        return leadingTo("about", words.say("home.about-key"), model::about);
+    }
+
+    private static Key leadingTo(String id, String name, Runnable act) {
+        Key key = new Key(Key.Kind.PLAIN, name, act);
+        key.setId(id);
         key.getStyleClass().add("home-setting");
         key.setMinWidth(USE_PREF_SIZE);
         return key;

@@ -12,7 +12,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import org.tenthwise.app.session.RunSummary;
 import org.tenthwise.app.session.Runs;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.app.ui.shell.Navigator;
@@ -20,28 +19,25 @@ import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.words.Words;
 
-/** Runs begun and parts to begin one on. Both are looked up anew each time the screen is shown. */
+/** Open runs and parts to begin one on. Both are looked up anew each time the screen is shown. */
 public final class HomeViewModel {
 
-    private final Runs shop;
     private final Callable<Catalogue> plans;
     private final LedgerTasks errands;
     private final Words words;
     private final Navigator journey;
     private final Clock clock;
-    private final ReadOnlyObjectWrapper<List<RunRow>> runs = new ReadOnlyObjectWrapper<>(List.of());
+    private final RunListViewModel runs;
     private final ReadOnlyObjectWrapper<List<PartRow>> parts = new ReadOnlyObjectWrapper<>(List.of());
-    private final ReadOnlyObjectWrapper<Looked> store = new ReadOnlyObjectWrapper<>(Looked.NOT_YET);
     private final ReadOnlyObjectWrapper<Looked> folder = new ReadOnlyObjectWrapper<>(Looked.NOT_YET);
     private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper today = new ReadOnlyStringWrapper("");
-    private boolean opening;
 
     /** @param plans looks up the plans there are, away from the screen */
     public HomeViewModel(
             Runs shop, Callable<Catalogue> plans, LedgerTasks errands, Words words, Navigator journey, Clock clock) {
-        this.shop = shop;
+        this.runs = new RunListViewModel(false, shop, errands, words, journey, clock);
         this.plans = plans;
         this.errands = errands;
         this.words = words;
@@ -49,18 +45,13 @@ public final class HomeViewModel {
         this.clock = clock;
     }
 
-    /** The run last worked on first. */
-    public ReadOnlyObjectProperty<List<RunRow>> runsProperty() {
-        return runs.getReadOnlyProperty();
+    /** The open runs. */
+    public RunListViewModel runs() {
+        return runs;
     }
 
     public ReadOnlyObjectProperty<List<PartRow>> partsProperty() {
         return parts.getReadOnlyProperty();
-    }
-
-    /** Whether the runs are those of the store: nothing is said about runs before it was read. */
-    public ReadOnlyObjectProperty<Looked> storeProperty() {
-        return store.getReadOnlyProperty();
     }
 
     /** Whether the parts are those there are plans of. */
@@ -85,20 +76,12 @@ public final class HomeViewModel {
     /** Looks both up, the one whatever comes of the other; what was seen before stays until then. */
     public void load() {
         today.set(new When(OffsetDateTime.now(clock), words).today());
-        errands.run(shop::runs, this::show, () -> failedUnlessDone(store));
-        errands.run(plans, this::show, () -> failedUnlessDone(folder));
-    }
-
-    private static void failedUnlessDone(ReadOnlyObjectWrapper<Looked> looked) {
-        if (looked.get() != Looked.DONE) {
-            looked.set(Looked.FAILED);
-        }
-    }
-
-    private void show(List<RunSummary> found) {
-        When when = new When(OffsetDateTime.now(clock), words);
-        runs.set(found.stream().map(run -> RunRow.of(run, when, words)).toList());
-        store.set(Looked.DONE);
+        runs.load();
+        errands.runOr(plans, this::show, () -> {
+            if (folder.get() != Looked.DONE) {
+                folder.set(Looked.FAILED);
+            }
+        });
     }
 
     private void show(Catalogue catalogue) {
@@ -120,18 +103,12 @@ public final class HomeViewModel {
                 .collect(Collectors.joining("\n"));
     }
 
-    /** Goes on with a run; one that is closed is looked at. */
-    public void goOn(RunRow row) {
-        if (row.closed()) {
-            journey.record(row.summary().id());
-        } else if (!opening) {
-            opening = true;
-            errands.run(() -> shop.open(row.summary().id()), journey::run, () -> opening = false);
-        }
-    }
-
     public void begin(PartRow row) {
         journey.begin(row.plan());
+    }
+
+    public void records() {
+        journey.records();
     }
 
     public void bench() {

@@ -1,16 +1,17 @@
 package org.tenthwise.app.ui.home;
 
 import java.util.Optional;
-import org.tenthwise.app.session.RunSummary;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.RunSummary;
+import org.tenthwise.app.history.StepSummary;
 import org.tenthwise.app.text.Advice;
 import org.tenthwise.app.text.OutcomeWords;
 import org.tenthwise.app.text.Sentences;
 import org.tenthwise.model.plan.Check;
 import org.tenthwise.model.plan.Operation;
+import org.tenthwise.model.plan.Plan;
 import org.tenthwise.model.plan.Step;
 import org.tenthwise.model.plan.StepClass;
-import org.tenthwise.model.record.Line;
-import org.tenthwise.model.run.Event;
 import org.tenthwise.model.verdict.VerdictKind;
 import org.tenthwise.model.words.Words;
 
@@ -19,7 +20,7 @@ import org.tenthwise.model.words.Words;
  *
  * @param place operation of the step it would go on with; that it is closed, once it is
  * @param standing shape of where it stands; once it is closed, of its outcome, where that has one
- * @param where where it stands
+ * @param where where it stands; that it cannot be read, where that is so
  * @param when when something was last done
  * @param closed whether it can only be looked at
  * @param spoken all of it, for those who listen
@@ -37,55 +38,88 @@ public record RunRow(
         String spoken) {
 
     static RunRow of(RunSummary summary, When when, Words words) {
-        Event.Begun begun = summary.sheet().run().begun();
-        Optional<Event.Closed> closed = summary.sheet().run().closed();
-        Line line = summary.sheet().line(summary.inHand().number());
-        Sentences sentences = new Sentences(words);
-        String where = closed.isPresent() ? sentences.outcome(summary.sheet()) : stands(line, sentences, words);
-        String place = closed.isPresent() ? words.say("home.closed") : operation(summary, words);
-        String part = begun.part().number();
-        String serial = words.say("home.serial", begun.serial());
-        String revision = words.say("home.revision", begun.part().revision());
+        RunFacts run = summary.run();
+        String where = where(summary, words);
+        String place = run.closed() ? words.say("home.closed") : operation(summary, words);
+        String serial = words.say("home.serial", run.serial());
+        String revision = words.say("home.revision", run.revision());
         return new RunRow(
                 summary,
-                part,
+                run.part(),
                 revision,
                 serial,
                 place,
-                closed.isPresent()
-                        ? OutcomeWords.shape(summary.sheet())
-                        : Optional.of(line.finding().verdict().standing()),
+                standing(summary),
                 where,
-                when.of(summary.last()),
-                closed.isPresent(),
-                words.say("home.spoken", part, revision, serial, place, where));
+                when.of(run.lastAt()),
+                run.closed(),
+                words.say("home.spoken", run.part(), revision, serial, place, where));
+    }
+
+    private static Optional<VerdictKind> standing(RunSummary summary) {
+        return summary.run().closed()
+                ? summary.run().stand().flatMap(stand -> OutcomeWords.shape(stand.outcome(), stand.contested()))
+                : inHand(summary).map(step -> step.verdict().standing());
+    }
+
+    private static Optional<StepSummary> inHand(RunSummary summary) {
+        return summary.inHand().flatMap(wanted -> summary.steps().stream()
+                .filter(step -> step.number() == wanted.number())
+                .findFirst());
+    }
+
+    private static String where(RunSummary summary, Words words) {
+        RunFacts run = summary.run();
+        if (run.stand().isEmpty()) {
+            return words.say("home.not-read");
+        }
+        RunFacts.Stand stand = run.stand().get();
+        return run.closing()
+                .map(closing -> new OutcomeWords(words)
+                        .inShort(stand.outcome(), stand.concessions(), closing.signedBy(), closing.meaning()))
+                .or(() -> summary.inHand().flatMap(step -> inHand(summary).map(stands -> stands(step, stands, words))))
+                .orElse("");
     }
 
     private static String operation(RunSummary summary, Words words) {
-        Operation operation = summary.sheet().plan().operation(summary.inHand().operation());
+        return summary.plan()
+                .flatMap(plan -> summary.inHand().map(step -> operation(plan, step, words)))
+                .orElse("");
+    }
+
+    private static String operation(Plan plan, Step step, Words words) {
+        Operation operation = plan.operation(step.operation());
         return words.say("ask.operation", operation.number(), operation.name());
     }
 
-    private static String stands(Line line, Sentences sentences, Words words) {
-        Step step = line.step();
-        return switch (line.finding().verdict().standing()) {
+    private static String stands(Step step, StepSummary stands, Words words) {
+        return switch (stands.verdict().standing()) {
             case OPEN, PASS -> words.say("home.at", step.number(), step.name());
             case FAIL ->
-                line.finding().step().check() instanceof Check.RunOut
+                step.check() instanceof Check.RunOut
                         ? words.say("home.at-failed", step.number(), step.name())
-                        : waits(line, words);
-            case CUT_AGAIN -> words.say("home.at-cut", step.number(), sentences.distance(line.finding()));
+                        : waits(step, stands, words);
+            case CUT_AGAIN ->
+                words.say(
+                        "home.at-cut",
+                        step.number(),
+                        stands.verdict()
+                                .margin()
+                                .map(margin -> new Sentences(words).distance(step, stands.places(), margin))
+                                .orElse(""));
             case UNPROVEN -> words.say("home.at-unproven", step.number(), step.name());
         };
     }
 
-    private static String waits(Line line, Words words) {
-        if (line.disposed().isEmpty() && line.step().stepClass() == StepClass.SET_UP) {
-            return words.say(
-                    "home.at-put-right", line.step().number(), line.step().name());
+    private static String waits(Step step, StepSummary stands, Words words) {
+        if (stands.disposed().isEmpty() && step.stepClass() == StepClass.SET_UP) {
+            return words.say("home.at-put-right", step.number(), step.name());
         }
-        return line.disposed().isPresent()
-                ? words.say("home.at-disposed", line.step().number(), new Advice(words).next(line))
-                : words.say("home.at-waits", line.step().number(), line.step().name());
+        return stands.disposed()
+                .map(disposed -> words.say(
+                        "home.at-disposed",
+                        step.number(),
+                        new Advice(words).signed(disposed.disposition(), disposed.signedBy())))
+                .orElseGet(() -> words.say("home.at-waits", step.number(), step.name()));
     }
 }

@@ -27,6 +27,7 @@ public final class PagedRows extends Region {
     private int wanted;
     private int shown;
     private boolean revealing;
+    private Runnable lastSeen = () -> {};
 
     public PagedRows(Words words) {
         this(words, GAP);
@@ -60,6 +61,11 @@ public final class PagedRows extends Region {
         first = Math.max(0, Math.min(first, rows.size() - 1));
         wanted = Math.min(wanted, Math.max(0, rows.size() - 1));
         requestLayout();
+    }
+
+    /** @param lastSeen called when the last row comes to be seen; may show the same rows with more behind them */
+    public void onLastSeen(Runnable lastSeen) {
+        this.lastSeen = lastSeen;
     }
 
     /** Turns to the page that has the row {@code index}, if it is not to be seen. */
@@ -162,6 +168,9 @@ public final class PagedRows extends Region {
             }
         }
         layoutKeys(keys, start);
+        if (start + shown >= rows.size()) {
+            lastSeen.run();
+        }
     }
 
     private void layoutKeys(boolean keys, int start) {

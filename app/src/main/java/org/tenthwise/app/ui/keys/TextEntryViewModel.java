@@ -37,6 +37,12 @@ public final class TextEntryViewModel implements Typing {
         return shifted.getReadOnlyProperty();
     }
 
+    /** Another text instead of what is typed. */
+    public void startAnew(String text) {
+        typed.set(text);
+        shifted.set(text.isEmpty());
+    }
+
     public void shift() {
         shifted.set(!shifted.get());
     }

@@ -1,5 +1,6 @@
 package org.tenthwise.app.ui.shell;
 
+import java.util.function.Consumer;
 import org.tenthwise.app.session.RunSession;
 import org.tenthwise.app.session.SettingFault;
 import org.tenthwise.model.plan.Plan;
@@ -41,6 +42,12 @@ public interface Navigator {
 
     /** The record of a run, finished or not; back from it leads home. */
     void record(String run);
+
+    /** The closed runs; back from a record that was looked at there leads there. */
+    void records();
+
+    /** @param found is handed words to find runs by, and the screen in hand is shown again */
+    void find(Consumer<String> found);
 
     void about();
 

@@ -81,6 +81,14 @@ public final class Shell {
         take();
     }
 
+    /** Goes back until {@code under} would be the one in hand, and lays {@code screen} on it before it is shown. */
+    public void showOver(Screen under, Screen screen) {
+        while (screens.size() > 1 && screens.peek() != under) {
+            screens.pop().onGone();
+        }
+        show(screen);
+    }
+
     /** Tells a message now, or after those still to be answered. */
     public void tell(Notice message) {
         waiting.add(message);

@@ -29,6 +29,7 @@ import org.tenthwise.app.store.Ledger;
 import org.tenthwise.app.store.sqlite.DrawnRowsOfFile;
 import org.tenthwise.app.store.sqlite.SqliteStores;
 import org.tenthwise.model.gauge.GaugeKind;
+import org.tenthwise.model.plan.PartId;
 
 /** What lists are read from, after runs by a hand that does anything at any time, worked one beside the other. */
 class DrawnFromRandomRunsTest {
@@ -105,8 +106,13 @@ class DrawnFromRandomRunsTest {
             }
         }
         assertEquals(due.last(), asked.last());
+        assertEquals(due.openOn("Lathe 0"), asked.openOn("Lathe 0"));
         RunFacts last = due.last().orElseThrow();
-        assertEquals(List.of(true, false), List.of(asked.isTaken(last.id()), asked.isTaken("nobody")));
+        for (int serial = 0; serial < 9; serial++) {
+            PartId part = new PartId(last.part(), last.revision());
+            assertEquals(due.openOf(part, "0" + serial), asked.openOf(part, "0" + serial));
+            assertEquals(due.runsOf(part, "0" + serial), asked.runsOf(part, "0" + serial));
+        }
         for (NameUse.Kind kind : NameUse.Kind.values()) {
             for (String of : List.of("", last.part(), GaugeKind.MICROMETER.key(), GaugeKind.BORE_GAUGE.key())) {
                 assertEquals(due.names(kind, of), asked.names(kind, of), () -> "seed " + seed);

@@ -85,7 +85,7 @@ class BeginViewModelTest {
         assertEquals("Serial 014 is begun already", workshop.told.get(0).title());
         workshop.reply("Go on with it");
         assertEquals(List.of("run LG-2207-C-014"), workshop.asked);
-        assertEquals(1, workshop.shop.runs().size());
+        assertEquals(1, workshop.runs());
     }
 
     @Test

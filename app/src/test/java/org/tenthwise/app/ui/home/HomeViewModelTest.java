@@ -22,7 +22,6 @@ import org.tenthwise.app.ui.Workshop;
 import org.tenthwise.app.ui.shell.LedgerTasks;
 import org.tenthwise.checklists.catalogue.Catalogue;
 import org.tenthwise.checklists.rules.PlanProblem;
-import org.tenthwise.model.run.SignedAs;
 import org.tenthwise.model.words.Words;
 
 class HomeViewModelTest {
@@ -41,9 +40,9 @@ class HomeViewModelTest {
     void aRunBegunSaysWhereItStandsAndIsGoneOnWith() {
         RunSession session = workshop.setUp("014");
         HomeViewModel model = model(Catalogue::ofDemoParts);
-        RunRow row = model.runsProperty().get().get(0);
+        RunRow row = model.runs().rowsProperty().get().get(0);
         assertEquals("At 6, Coolant and chips", row.where());
-        model.goOn(row);
+        model.runs().goOn(row);
         assertEquals(List.of("run " + session.id()), workshop.asked);
     }
 
@@ -53,7 +52,7 @@ class HomeViewModelTest {
         workshop.atTheBore("014", "-0.013");
         assertEquals(
                 "At 13: cut again, 0.013 mm below the lower limit.",
-                model(Catalogue::ofDemoParts).runsProperty().get().get(0).where());
+                model(Catalogue::ofDemoParts).runs().rowsProperty().get().get(0).where());
     }
 
     @Test
@@ -61,16 +60,7 @@ class HomeViewModelTest {
         workshop.atTheBore("014", "0.027");
         assertEquals(
                 "Held at 13, Bore Ø30 H7: waits for a disposition",
-                model(Catalogue::ofDemoParts).runsProperty().get().get(0).where());
-    }
-
-    @Test
-    void aClosedRunIsLookedAt() {
-        RunSession session = workshop.setUp("014");
-        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
-        HomeViewModel model = model(Catalogue::ofDemoParts);
-        model.goOn(model.runsProperty().get().get(0));
-        assertEquals(List.of("record " + session.id()), workshop.asked);
+                model(Catalogue::ofDemoParts).runs().rowsProperty().get().get(0).where());
     }
 
     @Test
@@ -89,15 +79,21 @@ class HomeViewModelTest {
         model.load();
         assertEquals(
                 List.of(Looked.NOT_YET, Looked.NOT_YET),
-                List.of(model.storeProperty().get(), model.folderProperty().get()));
+                List.of(
+                        model.runs().lookedProperty().get(),
+                        model.folderProperty().get()));
         toDo.remove().run();
         assertEquals(
                 List.of(Looked.DONE, Looked.NOT_YET),
-                List.of(model.storeProperty().get(), model.folderProperty().get()));
+                List.of(
+                        model.runs().lookedProperty().get(),
+                        model.folderProperty().get()));
         toDo.remove().run();
         assertEquals(
                 List.of(Looked.DONE, Looked.DONE),
-                List.of(model.storeProperty().get(), model.folderProperty().get()));
+                List.of(
+                        model.runs().lookedProperty().get(),
+                        model.folderProperty().get()));
     }
 
     @Test
@@ -121,10 +117,12 @@ class HomeViewModelTest {
             throw new IOException("gone");
         });
         assertEquals(1, workshop.told.size());
-        assertEquals(1, model.runsProperty().get().size());
+        assertEquals(1, model.runs().rowsProperty().get().size());
         assertEquals(
                 List.of(Looked.DONE, Looked.FAILED),
-                List.of(model.storeProperty().get(), model.folderProperty().get()));
+                List.of(
+                        model.runs().lookedProperty().get(),
+                        model.folderProperty().get()));
     }
 
     @Test

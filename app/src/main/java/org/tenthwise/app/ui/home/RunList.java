@@ -1,0 +1,106 @@
+package org.tenthwise.app.ui.home;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
+import org.tenthwise.app.ui.keys.Key;
+import org.tenthwise.app.ui.keys.PagedRows;
+import org.tenthwise.model.words.Words;
+
+/** Runs under a title, with the key to find one. What they are found by stands above them. */
+final class RunList extends VBox {
+
+    private final RunListViewModel model;
+    private final Words words;
+    private final HomeRows rows;
+    private final PagedRows pages;
+    private final HBox found = new HBox(16);
+    private final List<Subscription> following = new ArrayList<>();
+
+    /** @param ends stand at the right of the title, behind the key to find */
+    RunList(String title, RunListViewModel model, HomeRows rows, Words words, Region... ends) {
+        this.model = model;
+        this.words = words;
+        this.rows = rows;
+        pages = new PagedRows(words, 0);
+        pages.setMinHeight(0);
+        pages.onLastSeen(model::more);
+        VBox.setVgrow(pages, Priority.ALWAYS);
+        Key find = new Key(Key.Kind.PLAIN, words.say("home.find"), model::ask);
+        find.setId("find");
+        find.getStyleClass().add("home-setting");
+        find.setMinWidth(USE_PREF_SIZE);
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        HBox line = new HBox(8, label(title, "heading"), space, find);
+        line.getChildren().addAll(ends);
+        line.setAlignment(Pos.CENTER_LEFT);
+        line.setMinHeight(USE_PREF_SIZE);
+        line.getStyleClass().addAll("lined-below", "home-title");
+        getStyleClass().addAll("on-sheet", "home-side");
+        getChildren().addAll(line, found(), pages);
+        following.add(model.rowsProperty().subscribe(this::fill));
+        following.add(model.lookedProperty().subscribe(this::fill));
+        following.add(model.foundByProperty().subscribe(this::fill));
+    }
+
+    void letGo() {
+        following.forEach(Subscription::unsubscribe);
+    }
+
+    private HBox found() {
+        Label by = label("", "middling");
+        by.setId("found-by");
+        by.textProperty().bind(model.foundByProperty().map(text -> words.say("home.found", text.strip())));
+        HBox.setHgrow(by, Priority.ALWAYS);
+        by.setMaxWidth(Double.MAX_VALUE);
+        Key all = new Key(Key.Kind.PLAIN, words.say("home.all-runs"), () -> model.find(""));
+        all.setId("all-runs");
+        all.getStyleClass().add("home-setting");
+        all.setMinWidth(USE_PREF_SIZE);
+        found.getChildren().addAll(by, all);
+        found.setAlignment(Pos.CENTER_LEFT);
+        found.setMinHeight(USE_PREF_SIZE);
+        found.getStyleClass().addAll("ruled-below", "home-row");
+        found.visibleProperty().bind(model.foundByProperty().isEmpty().not());
+        found.managedProperty().bind(found.visibleProperty());
+        return found;
+    }
+
+    private void fill() {
+        List<Region> shown = new ArrayList<>();
+        boolean first = true;
+        for (RunRow run : model.rowsProperty().get()) {
+            String above = model.above(run);
+            Region row = rows.run(run, first && !run.closed(), () -> model.goOn(run));
+            shown.add(above.isEmpty() ? row : under(above, row));
+            first = false;
+        }
+        if (shown.isEmpty()) {
+            shown.add(label(model.none(), "middling", "home-row"));
+        }
+        pages.show(shown);
+    }
+
+    private static VBox under(String above, Region row) {
+        Label name = label(above, "body", "bold");
+        name.setPadding(new Insets(8, 0, 0, 0));
+        return new VBox(name, row);
+    }
+
+    private static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setAlignment(Pos.TOP_LEFT);
+        label.setMinHeight(USE_PREF_SIZE);
+        return label;
+    }
+}

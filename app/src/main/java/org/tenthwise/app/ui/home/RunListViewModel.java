@@ -1,0 +1,193 @@
+package org.tenthwise.app.ui.home;
+
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import org.tenthwise.app.history.History;
+import org.tenthwise.app.history.RunFacts;
+import org.tenthwise.app.history.RunQuery;
+import org.tenthwise.app.history.RunSummary;
+import org.tenthwise.app.session.Runs;
+import org.tenthwise.app.ui.keys.TextEntryViewModel;
+import org.tenthwise.app.ui.keys.Typing;
+import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.app.ui.shell.Navigator;
+import org.tenthwise.model.words.Words;
+
+/**
+ * Open runs, those of the machine last worked on first, or closed ones; all of them, or those in which the words typed
+ * are found. A page is looked up when it comes to be seen.
+ */
+public final class RunListViewModel {
+
+    private static final int PAGE = 12;
+    private static final int MOST = 40;
+
+    private final boolean closed;
+    private final Runs shop;
+    private final LedgerTasks errands;
+    private final Words words;
+    private final Navigator journey;
+    private final Clock clock;
+    private final TextEntryViewModel typed = new TextEntryViewModel("", MOST, any -> goOnWithTheOnly());
+    private final ReadOnlyObjectWrapper<List<RunRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Looked> looked = new ReadOnlyObjectWrapper<>(Looked.NOT_YET);
+    private Optional<String> machine = Optional.empty();
+    private boolean any;
+    private boolean whole;
+    private boolean looking;
+    private boolean opening;
+
+    private record Loaded(Optional<String> machine, boolean any, List<RunSummary> page) {}
+
+    /** @param closed whether closed runs are listed, or open ones */
+    public RunListViewModel(
+            boolean closed, Runs shop, LedgerTasks errands, Words words, Navigator journey, Clock clock) {
+        this.closed = closed;
+        this.shop = shop;
+        this.errands = errands;
+        this.words = words;
+        this.journey = journey;
+        this.clock = clock;
+        typed.typedProperty().subscribe((before, now) -> load());
+    }
+
+    public boolean closed() {
+        return closed;
+    }
+
+    /** Those looked up so far. */
+    public ReadOnlyObjectProperty<List<RunRow>> rowsProperty() {
+        return rows.getReadOnlyProperty();
+    }
+
+    /** Whether the rows are those of the store: nothing is said about runs before it was read. */
+    public ReadOnlyObjectProperty<Looked> lookedProperty() {
+        return looked.getReadOnlyProperty();
+    }
+
+    /** What runs are found by; empty where all are listed. */
+    public ReadOnlyStringProperty foundByProperty() {
+        return typed.typedProperty();
+    }
+
+    /** What is said where there is no row. */
+    public String none() {
+        if (looked.get() == Looked.DONE && !foundByProperty().get().isBlank()) {
+            return words.say("home.no-runs.found", foundByProperty().get().strip());
+        }
+        if (looked.get() == Looked.DONE && (closed || any)) {
+            return words.say(closed ? "home.no-runs.closed" : "home.no-runs.all-closed");
+        }
+        return words.say("home.no-runs", looked.get());
+    }
+
+    /** Names the machine of the rows that come first, and then that the others follow; empty for every other row. */
+    public String above(RunRow row) {
+        if (machine.isEmpty() || rows.get().stream().allMatch(this::isOfMachine)) {
+            return "";
+        }
+        boolean first = rows.get().stream()
+                .filter(other -> isOfMachine(other) == isOfMachine(row))
+                .findFirst()
+                .filter(row::equals)
+                .isPresent();
+        if (!first) {
+            return "";
+        }
+        return isOfMachine(row) ? words.say("home.on-machine", machine.get()) : words.say("home.on-others");
+    }
+
+    private boolean isOfMachine(RunRow row) {
+        return machine.filter(row.summary().run().machine()::equals).isPresent();
+    }
+
+    /** A scanner or a keyboard types what runs are found by; Enter goes on with the one that is found. */
+    public Typing typing() {
+        return typed;
+    }
+
+    /** Asks for words to find runs by. */
+    public void ask() {
+        journey.find(this::find);
+    }
+
+    /** @param by empty for all runs */
+    public void find(String by) {
+        typed.startAnew(by);
+    }
+
+    /** Looks the first page up; what was seen before stays until then. */
+    public void load() {
+        String by = foundByProperty().get();
+        errands.runOr(
+                () -> firstPage(by),
+                loaded -> {
+                    if (by.equals(foundByProperty().get())) {
+                        machine = loaded.machine();
+                        any = loaded.any();
+                        show(List.of(), loaded.page());
+                    }
+                },
+                () -> {
+                    if (looked.get() != Looked.DONE) {
+                        looked.set(Looked.FAILED);
+                    }
+                });
+    }
+
+    /** The last row that was looked up is seen: looks up those behind it. */
+    public void more() {
+        List<RunRow> before = rows.get();
+        if (whole || looking || before.isEmpty()) {
+            return;
+        }
+        looking = true;
+        String by = foundByProperty().get();
+        RunFacts last = before.get(before.size() - 1).summary().run();
+        errands.run(
+                () -> shop.history().runs(new RunQuery(closed, machine, by, Optional.of(last), PAGE)),
+                page -> {
+                    if (rows.get() == before) {
+                        show(before, page);
+                    }
+                },
+                () -> looking = false);
+    }
+
+    private Loaded firstPage(String by) {
+        History history = shop.history();
+        Optional<RunFacts> last = history.last();
+        Optional<String> here = last.map(RunFacts::machine).filter(name -> !closed && !name.isBlank());
+        return new Loaded(here, last.isPresent(), history.runs(new RunQuery(closed, here, by, Optional.empty(), PAGE)));
+    }
+
+    private void show(List<RunRow> before, List<RunSummary> page) {
+        When when = new When(OffsetDateTime.now(clock), words);
+        whole = page.size() < PAGE;
+        looked.set(Looked.DONE);
+        rows.set(Stream.concat(before.stream(), page.stream().map(run -> RunRow.of(run, when, words)))
+                .toList());
+    }
+
+    private void goOnWithTheOnly() {
+        if (rows.get().size() == 1) {
+            goOn(rows.get().get(0));
+        }
+    }
+
+    /** Goes on with a run; one that is closed is looked at. */
+    public void goOn(RunRow row) {
+        if (row.closed()) {
+            journey.record(row.summary().id());
+        } else if (!opening) {
+            opening = true;
+            errands.run(() -> shop.open(row.summary().id()), journey::run, () -> opening = false);
+        }
+    }
+}

@@ -1,0 +1,190 @@
+package org.tenthwise.app.ui.home;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.tenthwise.app.session.Background;
+import org.tenthwise.app.session.RunSession;
+import org.tenthwise.app.ui.Workshop;
+import org.tenthwise.app.ui.shell.LedgerTasks;
+import org.tenthwise.checklists.catalogue.DemoPart;
+import org.tenthwise.model.plan.Answer;
+import org.tenthwise.model.plan.Plan;
+import org.tenthwise.model.run.SignedAs;
+
+class RunListViewModelTest {
+
+    private static final Plan CARRIER = DemoPart.SCREW_CARRIER.plan();
+
+    @RegisterExtension
+    private final Workshop workshop = new Workshop();
+
+    private RunListViewModel list(boolean closed) {
+        return list(closed, workshop.errands);
+    }
+
+    private RunListViewModel list(boolean closed, LedgerTasks errands) {
+        RunListViewModel list =
+                new RunListViewModel(closed, workshop.shop, errands, workshop.words, workshop, Workshop.CLOCK);
+        list.load();
+        return list;
+    }
+
+    private static List<String> serials(RunListViewModel list) {
+        return list.rowsProperty().get().stream()
+                .map(row -> row.summary().run().serial())
+                .toList();
+    }
+
+    private RunSession on(String machine, String serial) {
+        return workshop.begin(CARRIER, serial, "AB-7731", machine, "Setter 2");
+    }
+
+    private static void type(RunListViewModel list, String text) {
+        text.codePoints().mapToObj(Character::toString).forEach(list.typing()::character);
+    }
+
+    @Test
+    void openRunsOfTheMachineLastWorkedOnComeFirst() {
+        on("Lathe 4", "001");
+        on("Lathe 7", "002");
+        RunSession third = on("Lathe 4", "003");
+        on("Mill 1", "004");
+        Workshop.must(() -> third.answer(Answer.YES));
+        RunListViewModel list = list(false);
+        assertEquals(List.of("003", "001", "004", "002"), serials(list));
+        assertEquals(
+                List.of("On Lathe 4", "", "On other machines", ""),
+                list.rowsProperty().get().stream().map(list::above).toList());
+    }
+
+    @Test
+    void runsOfOneMachineStandUnderNoName() {
+        on("Lathe 4", "001");
+        on("Lathe 4", "002");
+        RunListViewModel list = list(false);
+        assertEquals(
+                List.of("", ""),
+                list.rowsProperty().get().stream().map(list::above).toList());
+    }
+
+    @Test
+    void closedRunsAreUnderRecordsAndAreLookedAt() {
+        RunSession session = workshop.setUp("014");
+        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
+        on("Lathe 4", "015");
+        assertEquals(List.of("015"), serials(list(false)));
+        RunListViewModel records = list(true);
+        RunRow row = records.rowsProperty().get().get(0);
+        assertEquals("Not complete. Not accepted by Inspector 1.", row.where());
+        records.goOn(row);
+        assertEquals(List.of("record " + session.id()), workshop.asked);
+    }
+
+    @Test
+    void aLongListComesByThePage() {
+        for (int i = 100; i < 130; i++) {
+            on("Lathe " + i % 2, String.valueOf(i));
+        }
+        RunListViewModel list = list(false);
+        assertEquals(12, list.rowsProperty().get().size());
+        list.more();
+        assertEquals(24, list.rowsProperty().get().size());
+        list.more();
+        list.more();
+        assertEquals(Stream.concat(numbers(129), numbers(128)).toList(), serials(list), "each once, in their order");
+    }
+
+    private static Stream<String> numbers(int from) {
+        return Stream.iterate(from, i -> i >= 100, i -> i - 2).map(String::valueOf);
+    }
+
+    @Test
+    void aRunIsFoundByPartSerialLotOrPersonHoweverItIsTyped() {
+        workshop.begin(CARRIER, "001", "AB-7731", "Lathe 4", "Setter 2");
+        workshop.begin(DemoPart.WINCH_BARREL_END.plan(), "002", "CD-1", "Lathe 4", "Turner 5");
+        RunListViewModel list = list(false);
+        for (String typed : List.of("wb-1", "002", "cd", "turner 5", "WB 02")) {
+            list.find("");
+            type(list, typed);
+            assertEquals(List.of("002"), serials(list), typed);
+        }
+        list.find("nobody");
+        assertEquals(List.of(), serials(list));
+        assertEquals(
+                "No run here has nobody in its part number, its serial, its lot or the name of a person.", list.none());
+        list.find("");
+        assertEquals(List.of("002", "001"), serials(list));
+    }
+
+    @Test
+    void whatAScannerTypesGoesOnWithTheOneRunItFinds() {
+        on("Lathe 4", "001");
+        on("Lathe 4", "002");
+        RunListViewModel list = list(false);
+        type(list, "00");
+        list.typing().enter();
+        assertEquals(List.of(), workshop.asked);
+        type(list, "2");
+        list.typing().enter();
+        assertEquals(List.of("run LG-2207-C-002"), workshop.asked);
+    }
+
+    @Test
+    void aRunWhosePlanCannotBeReadIsOneRowThatSaysSo() {
+        on("Lathe 4", "001");
+        workshop.beginUnreadable("7");
+        RunListViewModel list = list(false);
+        assertEquals(List.of("7", "001"), serials(list));
+        assertEquals(
+                "The plan kept with it cannot be read by this release. Its entries are safe.",
+                list.rowsProperty().get().get(0).where());
+        list.goOn(list.rowsProperty().get().get(0));
+        assertEquals(1, workshop.told.size());
+        assertEquals(List.of(), workshop.asked);
+    }
+
+    @Test
+    void nothingIsSaidOfRunsBeforeTheStoreWasRead() {
+        Deque<Runnable> toDo = new ArrayDeque<>();
+        RunListViewModel list =
+                list(false, new LedgerTasks(new Background(toDo::add, Runnable::run), workshop.words, workshop));
+        assertEquals("The store is being read.", list.none());
+        toDo.remove().run();
+        assertEquals("No run is begun yet. Begin a part.", list.none());
+    }
+
+    @Test
+    void whatCameForWordsTypedBeforeIsNotShownForThoseTypedSince() {
+        on("Lathe 4", "001");
+        on("Lathe 4", "012");
+        Deque<Runnable> toDo = new ArrayDeque<>();
+        Deque<Runnable> toShow = new ArrayDeque<>();
+        RunListViewModel list =
+                list(false, new LedgerTasks(new Background(toDo::add, toShow::add), workshop.words, workshop));
+        type(list, "01");
+        while (!toDo.isEmpty()) {
+            toDo.remove().run();
+        }
+        toShow.remove().run();
+        toShow.remove().run();
+        assertTrue(serials(list).isEmpty());
+        toShow.remove().run();
+        assertEquals(List.of("012", "001"), serials(list));
+    }
+
+    @Test
+    void whereAllRunsAreClosedThatIsSaid() {
+        RunSession session = workshop.setUp("014");
+        Workshop.must(() -> session.close("Inspector 1", SignedAs.NOT_ACCEPTED));
+        assertEquals(
+                "No run is open. Begin a part; closed runs are under Records.",
+                list(false).none());
+    }
+}
